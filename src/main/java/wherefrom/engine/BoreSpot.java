@@ -1,0 +1,19 @@
+package wherefrom.engine;
+
+/** A cylinder bore, where the piston runs. */
+public record BoreSpot(int cylinder) implements Spot {
+  @Override
+  public String words() {
+    return "cylinder " + cylinder + ", bore";
+  }
+
+  @Override
+  public String figures() {
+    return "B" + cylinder;
+  }
+
+  @Override
+  public String key() {
+    return "B" + cylinder;
+  }
+}

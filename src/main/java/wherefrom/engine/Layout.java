@@ -1,0 +1,86 @@
+package wherefrom.engine;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * An engine's arrangement, as data. It may be wrong as typed in; {@link LayoutCheck} says so, and
+ * no job starts with a wrong one.
+ *
+ * @param name short name for files and the command line: small letters, digits and hyphens
+ * @param title what a person reads in a list
+ * @param arrangement how the banks stand
+ * @param banks one for an inline engine, two otherwise; the left one first, as seen from the
+ *     flywheel end
+ * @param leadingBank the bank that sits slightly ahead on the crank; its name
+ * @param firingOrder every cylinder number once
+ * @param mains main bearings, counted from the front
+ * @param thrustMain the main bearing that takes the crank's end thrust
+ * @param mainCaps false for a split case, whose halves hold the main shells without caps
+ * @param rodJournals crank pins; fewer than the cylinders where two rods share one
+ * @param camBearings camshaft bearings, counted from the front
+ * @param lifters flat or roller
+ * @param rockers on pivots of their own or on a shaft
+ */
+public record Layout(
+    String name,
+    String title,
+    Arrangement arrangement,
+    List<Bank> banks,
+    String leadingBank,
+    List<Integer> firingOrder,
+    int mains,
+    int thrustMain,
+    boolean mainCaps,
+    int rodJournals,
+    int camBearings,
+    LifterType lifters,
+    RockerMount rockers) {
+
+  public Layout {
+    banks = List.copyOf(banks);
+    firingOrder = List.copyOf(firingOrder);
+  }
+
+  /** Every cylinder number, in counting order. */
+  public List<Integer> cylinders() {
+    return banks.stream().flatMap(bank -> bank.cylinders().stream()).sorted().toList();
+  }
+
+  /** The bank that holds a cylinder; empty when there is no such cylinder. */
+  public Optional<Bank> findBank(int cylinder) {
+    return banks.stream().filter(bank -> bank.cylinders().contains(cylinder)).findFirst();
+  }
+
+  /** The valves of a bank in the order they stand, front to rear. */
+  public List<ValveSpot> valvesInOrder(Bank bank) {
+    return IntStream.range(0, bank.valves().length())
+        .mapToObj(
+            at ->
+                new ValveSpot(
+                    bank.cylinders().get(at / 2),
+                    bank.valves().charAt(at) == ValveSide.INTAKE.letter()
+                        ? ValveSide.INTAKE
+                        : ValveSide.EXHAUST))
+        .toList();
+  }
+
+  /** This layout under another name, to be edited. */
+  public Layout copyAs(String newName, String newTitle) {
+    return new Layout(
+        newName,
+        newTitle,
+        arrangement,
+        banks,
+        leadingBank,
+        firingOrder,
+        mains,
+        thrustMain,
+        mainCaps,
+        rodJournals,
+        camBearings,
+        lifters,
+        rockers);
+  }
+}

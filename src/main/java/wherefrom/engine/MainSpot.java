@@ -1,0 +1,19 @@
+package wherefrom.engine;
+
+/** A main bearing, counted from the front: upper is the block side, lower the cap side. */
+public record MainSpot(int number, ShellHalf half) implements Spot {
+  @Override
+  public String words() {
+    return "main " + number + ", " + (half == ShellHalf.UPPER ? "block side" : "cap side");
+  }
+
+  @Override
+  public String figures() {
+    return "M" + number + " " + half.figures();
+  }
+
+  @Override
+  public String key() {
+    return "M" + number + half.letter();
+  }
+}

@@ -1,0 +1,21 @@
+package wherefrom.engine;
+
+import java.util.Locale;
+
+/** One valve's place in the valvetrain, from lifter to spring. */
+public record ValveSpot(int cylinder, ValveSide side) implements Spot {
+  @Override
+  public String words() {
+    return String.format(Locale.ROOT, "cylinder %d, %s", cylinder, side.word());
+  }
+
+  @Override
+  public String figures() {
+    return cylinder + " " + side.figures();
+  }
+
+  @Override
+  public String key() {
+    return cylinder + side.figures();
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom.engine;
+
+import org.jspecify.annotations.NullMarked;

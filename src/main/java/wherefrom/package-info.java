@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,94 @@
+package wherefrom.parts;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The kinds of part that are tracked. They stand in the order in which they come out: the stage
+ * groups what is taken off together, place by place.
+ */
+public enum PartKind {
+  ROCKER("rocker", "rockers", "R", Home.VALVE, 1, Orientation.FACING),
+  PIVOT("pivot", "pivots", "V", Home.VALVE, 1, Orientation.NONE),
+  PUSHROD("pushrod", "pushrods", "P", Home.VALVE, 1, Orientation.TOP_END),
+  LIFTER("lifter", "lifters", "L", Home.VALVE, 2, Orientation.NONE),
+  KEEPERS("keeper pair", "keeper pairs", "K", Home.VALVE, 3, Orientation.NONE),
+  RETAINER("retainer", "retainers", "T", Home.VALVE, 3, Orientation.NONE),
+  SPRING("valve spring", "valve springs", "S", Home.VALVE, 3, Orientation.TOP_END),
+  VALVE("valve", "valves", "W", Home.VALVE, 3, Orientation.NONE),
+  ROD_CAP("rod cap", "rod caps", "C", Home.ROD, 4, Orientation.FACING),
+  ROD_SHELL("rod shell", "rod shells", "H", Home.ROD, 4, Orientation.HALF),
+  ROD("rod", "rods", "D", Home.ROD, 4, Orientation.FACING),
+  PISTON("piston", "pistons", "N", Home.BORE, 4, Orientation.FACING),
+  MAIN_CAP("main cap", "main caps", "A", Home.MAIN, 5, Orientation.FACING),
+  MAIN_SHELL("main shell", "main shells", "M", Home.MAIN, 5, Orientation.HALF),
+  CAM_BEARING("cam bearing", "cam bearings", "B", Home.CAM_BEARING, 6, Orientation.FACING);
+
+  private static final Set<PartKind> ALWAYS_ON =
+      EnumSet.of(PUSHROD, ROCKER, LIFTER, ROD_SHELL, MAIN_SHELL);
+
+  private final String word;
+  private final String plural;
+  private final String letter;
+  private final Home home;
+  private final int stage;
+  private final Orientation orientation;
+
+  PartKind(
+      String word, String plural, String letter, Home home, int stage, Orientation orientation) {
+    this.word = word;
+    this.plural = plural;
+    this.letter = letter;
+    this.home = home;
+    this.stage = stage;
+    this.orientation = orientation;
+  }
+
+  /** Pushrods, rockers, lifters and bearing shells: what every job tracks. */
+  public static Set<PartKind> alwaysOn() {
+    return EnumSet.copyOf(ALWAYS_ON);
+  }
+
+  public static Set<PartKind> all() {
+    return EnumSet.allOf(PartKind.class);
+  }
+
+  /** The kind with this {@link #key()}. */
+  public static Optional<PartKind> find(String key) {
+    return Arrays.stream(values()).filter(kind -> kind.key().equals(key)).findFirst();
+  }
+
+  public String word() {
+    return word;
+  }
+
+  public String plural() {
+    return plural;
+  }
+
+  /** The letter that stands for the kind on the drawn engine. */
+  public String letter() {
+    return letter;
+  }
+
+  public Home home() {
+    return home;
+  }
+
+  /** When it comes out, 1 first. */
+  public int stage() {
+    return stage;
+  }
+
+  public Orientation orientation() {
+    return orientation;
+  }
+
+  /** The name in files and on the command line, such as {@code rod-shell}. Never changes. */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

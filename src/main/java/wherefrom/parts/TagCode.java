@@ -1,0 +1,65 @@
+package wherefrom.parts;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The sixteen digits of a tag: {@code type(1) engine(7) item(4) issue(2) check(2)}. As a QR symbol
+ * (ISO/IEC 18004) they fit version 1 at error correction level H in numeric mode.
+ *
+ * @param type what the tag stands for
+ * @param engine the job's number, 0 to 9,999,999; action cards carry 0 and serve every job
+ * @param item 1 to 9,999, counted within the job and the type
+ * @param issue 1 to 99; a reprinted tag counts one up
+ */
+public record TagCode(TagType type, int engine, int item, int issue) {
+  public static final int LENGTH = 16;
+  public static final int MOST_ENGINE = 9_999_999;
+  public static final int MOST_ITEM = 9_999;
+  public static final int MOST_ISSUE = 99;
+
+  public TagCode {
+    require(engine >= 0 && engine <= MOST_ENGINE, "engine", engine);
+    require(item >= 1 && item <= MOST_ITEM, "item", item);
+    require(issue >= 1 && issue <= MOST_ISSUE, "issue", issue);
+  }
+
+  private static void require(boolean holds, String field, int value) {
+    if (!holds) {
+      throw new IllegalArgumentException(field + " out of range: " + value);
+    }
+  }
+
+  public String digits() {
+    String body = String.format(Locale.ROOT, "%d%07d%04d%02d", type.digit(), engine, item, issue);
+    return body + CheckDigits.of(body);
+  }
+
+  /** What a person types when the tag cannot be read: item and check, {@code 0173 88}. */
+  public String typed() {
+    String digits = digits();
+    return digits.substring(8, 12) + " " + digits.substring(14);
+  }
+
+  /**
+   * The tag with these sixteen digits; empty when they are not sixteen digits, do not agree with
+   * their check digits, or name no type.
+   */
+  public static Optional<TagCode> find(String digits) {
+    if (!isSixteenDigits(digits) || !CheckDigits.agree(digits)) {
+      return Optional.empty();
+    }
+    int item = Integer.parseInt(digits.substring(8, 12));
+    int issue = Integer.parseInt(digits.substring(12, 14));
+    if (item < 1 || issue < 1) {
+      return Optional.empty();
+    }
+    return TagType.find(digits.charAt(0) - '0')
+        .map(type -> new TagCode(type, Integer.parseInt(digits.substring(1, 8)), item, issue));
+  }
+
+  /** Whether a text has a tag's form, whatever its check digits say. */
+  public static boolean isSixteenDigits(String text) {
+    return text.matches("[0-9]{" + LENGTH + "}");
+  }
+}

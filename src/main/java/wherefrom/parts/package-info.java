@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom.parts;
+
+import org.jspecify.annotations.NullMarked;

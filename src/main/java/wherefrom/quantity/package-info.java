@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom.quantity;
+
+import org.jspecify.annotations.NullMarked;
