@@ -1,0 +1,19 @@
+package wherefrom.job;
+
+import java.util.Collection;
+import wherefrom.parts.TagCode;
+
+/** Reads tags on pictures. A wrong reading is far worse than none. */
+public interface TagReader {
+
+  /**
+   * Reads one still picture, with all the time it takes.
+   *
+   * @param issued every tag that was printed for the open job, and the action cards; empty when no
+   *     job is open
+   */
+  Reading read(GreyImage picture, Collection<TagCode> issued);
+
+  /** A reader that follows a live picture. */
+  LiveReader live(Collection<TagCode> issued);
+}

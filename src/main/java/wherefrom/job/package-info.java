@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom.job;
+
+import org.jspecify.annotations.NullMarked;
