@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom.inspection;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom.job.entry;
+
+import org.jspecify.annotations.NullMarked;

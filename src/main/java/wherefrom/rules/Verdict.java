@@ -1,0 +1,387 @@
+package wherefrom.rules;
+
+import java.util.Optional;
+import wherefrom.engine.Spot;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+
+/** The answer to: this part, into this place. Each says in a sentence what is so and what to do. */
+public sealed interface Verdict {
+
+  /** The verdict's name; never changes. */
+  String word();
+
+  /** What is so, for a person, in one or two sentences. */
+  String sentence();
+
+  /** What to do now. */
+  String wayOut();
+
+  Cue cue();
+
+  /** Whether the part may not go in as it is. */
+  default boolean stops() {
+    return cue() != Cue.RIGHT;
+  }
+
+  /**
+   * The part came out of this place and nothing stands against it.
+   *
+   * @param hint what to watch while it goes in; empty when there is nothing
+   */
+  record RightPlace(Part part, Place place, String hint) implements Verdict {
+    @Override
+    public String word() {
+      return "right place";
+    }
+
+    @Override
+    public String sentence() {
+      return Words.capital(part.words()) + ": this is where it belongs.";
+    }
+
+    @Override
+    public String wayOut() {
+      return hint;
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.RIGHT;
+    }
+  }
+
+  /** The part came out of another place. */
+  record OtherPlace(Part part, Place place, Optional<Part> rightPart) implements Verdict {
+    @Override
+    public String word() {
+      return "other place";
+    }
+
+    @Override
+    public String sentence() {
+      return "This came from " + part.home().words() + ". You are at " + place.words() + ".";
+    }
+
+    @Override
+    public String wayOut() {
+      return rightPart
+          .map(right -> "The right part is number " + Words.number(right) + ".")
+          .orElse("No part is listed for this place.");
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** No part of this kind lives at this spot. */
+  record WrongKind(Part part, Spot spot) implements Verdict {
+    @Override
+    public String word() {
+      return "wrong kind";
+    }
+
+    @Override
+    public String sentence() {
+      return "This is a "
+          + part.kind().word()
+          + " from "
+          + part.home().words()
+          + ". None lives at "
+          + spot.words()
+          + ".";
+    }
+
+    @Override
+    public String wayOut() {
+      return "It belongs at " + part.home().words() + ".";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** An upper shell at a lower place, or the other way round. */
+  record WrongHalf(Part part, Place place) implements Verdict {
+    @Override
+    public String word() {
+      return "wrong half";
+    }
+
+    @Override
+    public String sentence() {
+      return "This is the "
+          + part.home().words()
+          + ". You are at "
+          + place.words()
+          + ": upper and lower shells are never exchanged.";
+    }
+
+    @Override
+    public String wayOut() {
+      return "It belongs at " + part.home().words() + ".";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** The right part, but end for end or the other way round. */
+  record WrongEnd(Part part, Place place) implements Verdict {
+    @Override
+    public String word() {
+      return "wrong end";
+    }
+
+    @Override
+    public String sentence() {
+      return "The "
+          + part.kind().word()
+          + " belongs at "
+          + place.words()
+          + ", but it is turned: "
+          + part.kind().orientation().mark()
+          + ".";
+    }
+
+    @Override
+    public String wayOut() {
+      return "Turn it round, then scan it again.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** Another part is fitted here. */
+  record PlaceTaken(Part part, Place place, Part fitted) implements Verdict {
+    @Override
+    public String word() {
+      return "place taken";
+    }
+
+    @Override
+    public String sentence() {
+      return Words.capital(place.words())
+          + " already holds number "
+          + Words.number(fitted)
+          + " from "
+          + fitted.home().words()
+          + ". The part in your hand is number "
+          + Words.number(part)
+          + " from "
+          + part.home().words()
+          + ".";
+    }
+
+    @Override
+    public String wayOut() {
+      return fitted.home().equals(place)
+          ? "Nothing is wrong with the one that is fitted. Put this one at its own place."
+          : "Take out what is fitted here first.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** The part is fitted: here, which is no alarm, or elsewhere, which is a stop. */
+  record AlreadyFitted(Part part, Place place, Place fittedAt) implements Verdict {
+    @Override
+    public String word() {
+      return "already fitted";
+    }
+
+    @Override
+    public String sentence() {
+      return place.equals(fittedAt)
+          ? "Already done: " + part.words() + " is fitted here."
+          : "This part is recorded as fitted at "
+              + fittedAt.words()
+              + ". It cannot go into "
+              + place.words()
+              + " as well.";
+    }
+
+    @Override
+    public String wayOut() {
+      return place.equals(fittedAt) ? "" : "Take it out there first, then scan it again.";
+    }
+
+    @Override
+    public Cue cue() {
+      return place.equals(fittedAt) ? Cue.RIGHT : Cue.STOP;
+    }
+  }
+
+  /** The part may not be fitted yet. */
+  record NotCleared(Part part, Place place, String why, String wayOut) implements Verdict {
+    @Override
+    public String word() {
+      return "not cleared";
+    }
+
+    @Override
+    public String sentence() {
+      return Words.capital(part.words()) + " is not cleared to fit: " + why + ".";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** A rule forbids the used part. */
+  record MustBeNew(Part part, Place place, Ban ban) implements Verdict {
+    @Override
+    public String word() {
+      return "must be new";
+    }
+
+    @Override
+    public String sentence() {
+      return ban.reason() + " (" + ban.rule() + "; " + ban.source() + ")";
+    }
+
+    @Override
+    public String wayOut() {
+      return "Replace it by a new " + part.kind().word() + " and print its tag.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** The part was replaced, or the tag is an older issue of a reprinted one. */
+  record Retired(Part part, String why, String wayOut) implements Verdict {
+    @Override
+    public String word() {
+      return "retired";
+    }
+
+    @Override
+    public String sentence() {
+      return Words.capital(part.words()) + ": " + why;
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /**
+   * A valid tag of another job.
+   *
+   * @param jobName that job's name, where it is known
+   */
+  record OtherEngine(int engine, Optional<String> jobName) implements Verdict {
+    @Override
+    public String word() {
+      return "other engine";
+    }
+
+    @Override
+    public String sentence() {
+      return "This tag belongs to another engine"
+          + jobName.map(name -> ": " + name).orElse(", which is not known here")
+          + ".";
+    }
+
+    @Override
+    public String wayOut() {
+      return "Keep the two engines' parts apart. Put this one back with its own engine.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** A code that was never issued here. */
+  record NotOneOfOurs(String text, boolean ourForm) implements Verdict {
+    @Override
+    public String word() {
+      return "not one of ours";
+    }
+
+    @Override
+    public String sentence() {
+      return ourForm
+          ? "The digits agree, but no such tag was issued for this job."
+          : "This is not one of our tags.";
+    }
+
+    @Override
+    public String wayOut() {
+      return ourForm
+          ? "Check that the right job is open, or type the six digits of the tag."
+          : "Scan the tag with the black frame.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.ASK;
+    }
+  }
+
+  /** A code whose check digits do not agree. */
+  record DigitsDisagree(String digits) implements Verdict {
+    @Override
+    public String word() {
+      return "digits do not agree";
+    }
+
+    @Override
+    public String sentence() {
+      return "The digits " + digits + " do not agree with their check digits.";
+    }
+
+    @Override
+    public String wayOut() {
+      return "Scan it again, or type the six digits of the tag once more.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.ASK;
+    }
+  }
+
+  /** Nothing could be read. */
+  record Unreadable(String hint) implements Verdict {
+    @Override
+    public String word() {
+      return "unreadable";
+    }
+
+    @Override
+    public String sentence() {
+      return "The tag could not be read.";
+    }
+
+    @Override
+    public String wayOut() {
+      return hint;
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.ASK;
+    }
+  }
+}

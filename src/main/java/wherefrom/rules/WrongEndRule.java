@@ -1,0 +1,18 @@
+package wherefrom.rules;
+
+import java.util.Optional;
+import wherefrom.parts.Orientation;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
+
+/** The right part, turned. */
+final class WrongEndRule implements VerdictRule {
+  @Override
+  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
+    boolean binds = Places.orientation(bench.layout(), attempt.part().kind()) != Orientation.NONE;
+    Place place = new Place(attempt.part().kind(), attempt.spot());
+    return attempt.turned() && binds
+        ? Optional.of(new Verdict.WrongEnd(attempt.part(), place))
+        : Optional.empty();
+  }
+}

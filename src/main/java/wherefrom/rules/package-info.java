@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom.rules;
+
+import org.jspecify.annotations.NullMarked;
