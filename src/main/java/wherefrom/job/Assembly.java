@@ -1,0 +1,91 @@
+package wherefrom.job;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.PlaceExcused;
+import wherefrom.job.entry.SectionClosed;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.parts.Place;
+
+/** What is fitted where: the fold over the entries that speak of putting together. */
+final class Assembly {
+  private final Map<Place, Integer> fitted = new LinkedHashMap<>();
+  private final Map<Integer, Place> fittedAt = new LinkedHashMap<>();
+  private final Map<Integer, PartFitted> onPurpose = new LinkedHashMap<>();
+  private final Map<Place, String> excused = new LinkedHashMap<>();
+  private final Set<String> closed = new LinkedHashSet<>();
+  private Optional<StopGiven> standingStop = Optional.empty();
+
+  Map<Place, Integer> fitted() {
+    return Collections.unmodifiableMap(fitted);
+  }
+
+  Optional<Place> findFittedAt(int item) {
+    return Optional.ofNullable(fittedAt.get(item));
+  }
+
+  /** The parts that sit somewhere against a stop, by item. */
+  Map<Integer, PartFitted> onPurpose() {
+    return Collections.unmodifiableMap(onPurpose);
+  }
+
+  Map<Place, String> excused() {
+    return Collections.unmodifiableMap(excused);
+  }
+
+  Set<String> closed() {
+    return Collections.unmodifiableSet(closed);
+  }
+
+  Optional<StopGiven> standingStop() {
+    return standingStop;
+  }
+
+  void apply(JobEntry entry) {
+    if (entry instanceof PartFitted fit) {
+      fit(fit);
+    } else if (entry instanceof PartUnfitted unfitted) {
+      remove(unfitted.item());
+    } else if (entry instanceof PartReplaced replaced) {
+      remove(replaced.oldItem());
+    } else if (entry instanceof StopGiven stop && stop.stands()) {
+      standingStop = Optional.of(stop);
+    } else if (entry instanceof PlaceExcused excuse) {
+      excused.put(excuse.place(), excuse.reason());
+    } else if (entry instanceof SectionClosed section) {
+      closed.add(section.section());
+    }
+  }
+
+  private void fit(PartFitted fit) {
+    remove(fit.item());
+    Integer before = fitted.put(fit.place(), fit.item());
+    if (before != null) {
+      fittedAt.remove(before);
+      onPurpose.remove(before);
+    }
+    fittedAt.put(fit.item(), fit.place());
+    excused.remove(fit.place());
+    if (fit.wasOnPurpose()) {
+      onPurpose.put(fit.item(), fit);
+    }
+    // A fit is made only by solving the stop that stands, if one does.
+    standingStop = Optional.empty();
+  }
+
+  private void remove(int item) {
+    Place place = fittedAt.remove(item);
+    onPurpose.remove(item);
+    if (place != null) {
+      fitted.remove(place);
+    }
+  }
+}

@@ -1,0 +1,167 @@
+package wherefrom.job;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import wherefrom.engine.Layout;
+import wherefrom.inspection.Decision;
+import wherefrom.job.entry.BackFromShop;
+import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.KindsTracked;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartFound;
+import wherefrom.job.entry.PartLost;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.entry.PiecesCounted;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.TagReissued;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
+import wherefrom.parts.Whereabouts;
+
+/** The parts of a job and where each is: the fold over the entries that speak of parts. */
+final class PartsLedger {
+  private final Map<Integer, PartRecord> parts = new TreeMap<>();
+  private final Map<Place, Integer> owners = new LinkedHashMap<>();
+  private final Map<Integer, Integer> replacements = new LinkedHashMap<>();
+
+  Collection<PartRecord> all() {
+    return Collections.unmodifiableCollection(parts.values());
+  }
+
+  Collection<Place> places() {
+    return Collections.unmodifiableCollection(owners.keySet());
+  }
+
+  Optional<PartRecord> find(int item) {
+    return Optional.ofNullable(parts.get(item));
+  }
+
+  PartRecord get(int item) {
+    PartRecord part = parts.get(item);
+    if (part == null) {
+      throw new IllegalStateException("part " + item + " is not one of this job's");
+    }
+    return part;
+  }
+
+  Optional<Part> findOwner(Place place) {
+    return Optional.ofNullable(owners.get(place)).flatMap(this::find).map(PartRecord::part);
+  }
+
+  Optional<Part> findReplacement(int item) {
+    return Optional.ofNullable(replacements.get(item)).flatMap(this::find).map(PartRecord::part);
+  }
+
+  void open(JobOpened opened) {
+    add(opened.layout(), opened.kinds());
+  }
+
+  void track(Layout layout, KindsTracked tracked) {
+    add(layout, tracked.kinds());
+  }
+
+  /** Places that are there already keep their numbers; the new ones count on. */
+  private void add(Layout layout, Collection<PartKind> kinds) {
+    for (Place place : Places.of(layout, Set.copyOf(kinds))) {
+      if (!owners.containsKey(place)) {
+        int item = parts.keySet().stream().mapToInt(Integer::intValue).max().orElse(0) + 1;
+        parts.put(item, PartRecord.of(new Part(item, place, 1, 1, false), Whereabouts.IN_ENGINE));
+        owners.put(place, item);
+      }
+    }
+  }
+
+  void apply(LoggedEntry logged) {
+    JobEntry entry = logged.entry();
+    if (!applyWhereabouts(entry)) {
+      applyFindings(logged);
+    }
+  }
+
+  private boolean applyWhereabouts(JobEntry entry) {
+    if (entry instanceof PartOut out) {
+      change(out.item(), part -> part.at(Whereabouts.OUT));
+    } else if (entry instanceof PartLost lost) {
+      change(lost.item(), part -> part.at(Whereabouts.LOST, lost.note()));
+    } else if (entry instanceof PartFound found) {
+      change(found.item(), part -> part.at(Whereabouts.OUT));
+    } else if (entry instanceof OffForWashing off) {
+      change(off.item(), part -> part.away(Whereabouts.WASHING, "basket " + off.basket()));
+    } else if (entry instanceof BackFromWashing back) {
+      change(back.item(), part -> part.at(Whereabouts.OUT));
+    } else if (entry instanceof SentToShop sent) {
+      changeAll(sent.items(), part -> part.away(Whereabouts.AT_SHOP, "visit " + sent.visit()));
+    } else if (entry instanceof BackFromShop back) {
+      changeAll(back.items(), part -> spent(part.at(Whereabouts.OUT)));
+    } else if (entry instanceof PartFitted fitted) {
+      change(fitted.item(), part -> part.at(Whereabouts.FITTED));
+    } else if (entry instanceof PartUnfitted unfitted) {
+      change(unfitted.item(), part -> part.at(Whereabouts.OUT));
+    } else if (entry instanceof PartReplaced replaced) {
+      replace(replaced);
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private void applyFindings(LoggedEntry logged) {
+    JobEntry entry = logged.entry();
+    if (entry instanceof TagReissued reissued) {
+      change(reissued.item(), part -> part.with(part.part().withIssue(reissued.issue())));
+    } else if (entry instanceof PiecesCounted counted) {
+      change(counted.item(), part -> part.with(part.part().withPieces(counted.pieces())));
+    } else if (entry instanceof LookRecorded look) {
+      change(look.item(), part -> part.looked(look.check(), look.look()));
+    } else if (entry instanceof DecisionMade made) {
+      change(made.item(), part -> part.decided(Optional.of(made.decision())));
+    } else if (entry instanceof NoteAdded note && note.item() > 0) {
+      Remark remark = new Remark(logged.time(), note.text(), Optional.empty());
+      change(note.item(), part -> part.remarked(remark));
+    } else if (entry instanceof PhotoAdded photo && photo.item() > 0) {
+      Remark remark = new Remark(logged.time(), photo.caption(), Optional.of(photo.file()));
+      change(photo.item(), part -> part.remarked(remark));
+    }
+  }
+
+  /** What was decided for machining is done once the part is back: decide anew. */
+  private static PartRecord spent(PartRecord part) {
+    return part.decided(part.decision().filter(decision -> decision != Decision.MACHINE));
+  }
+
+  private void replace(PartReplaced replaced) {
+    PartRecord old = get(replaced.oldItem());
+    Place home = old.part().home();
+    Part fresh = new Part(replaced.newItem(), home, 1, old.part().pieces(), true);
+    parts.put(fresh.item(), PartRecord.of(fresh, Whereabouts.OUT));
+    owners.put(home, fresh.item());
+    replacements.put(replaced.oldItem(), fresh.item());
+    change(replaced.oldItem(), part -> part.at(Whereabouts.RETIRED, replaced.reason()));
+  }
+
+  private void changeAll(List<Integer> items, UnaryOperator<PartRecord> change) {
+    items.forEach(item -> change(item, change));
+  }
+
+  private void change(int item, UnaryOperator<PartRecord> change) {
+    parts.put(item, change.apply(get(item)));
+  }
+}

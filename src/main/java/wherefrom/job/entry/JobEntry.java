@@ -1,0 +1,36 @@
+package wherefrom.job.entry;
+
+/**
+ * One thing that happened in a job. Entries are never changed or removed; the job's state is the
+ * fold over them. A kind of entry keeps its meaning for ever: files of today must be read in years.
+ */
+public sealed interface JobEntry
+    permits JobOpened,
+        KindsTracked,
+        TagsPrinted,
+        TagReissued,
+        PiecesCounted,
+        PartOut,
+        PartLost,
+        PartFound,
+        NoteAdded,
+        PhotoAdded,
+        OffForWashing,
+        BackFromWashing,
+        SentToShop,
+        BackFromShop,
+        LookRecorded,
+        DecisionMade,
+        PartReplaced,
+        PartFitted,
+        PartUnfitted,
+        StopGiven,
+        PlaceExcused,
+        SectionClosed,
+        TakenBack {
+
+  /** Whether the entry can be taken back. What was printed or opened cannot: it exists outside. */
+  default boolean canBeTakenBack() {
+    return true;
+  }
+}

@@ -1,0 +1,13 @@
+package wherefrom.job.entry;
+
+/**
+ * A scan that was not answered by "right place".
+ *
+ * @param item the part, or 0 where none was named
+ * @param spot the spot's key, or empty where none was named
+ * @param word the verdict's word
+ * @param sentence the verdict's sentence as it was shown
+ * @param stands true of a stop, which stands until it is solved; false of a question
+ */
+public record StopGiven(int item, String spot, String word, String sentence, boolean stands)
+    implements JobEntry {}
