@@ -1,0 +1,31 @@
+package wherefrom.job;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Prints tags and cards on label stock. */
+public interface SheetPrinter {
+
+  /** The ready stocks, by name. */
+  List<Stock> listStocks();
+
+  /** A ready stock by its name, or the user's own by the path of its file. */
+  StockChoice findStock(String nameOrFile);
+
+  /**
+   * Writes the pages to a PDF file. The file appears whole or not at all: an older one stays as it
+   * is until the new one is complete.
+   *
+   * @throws IOException when the file cannot be written
+   */
+  PrintOutcome save(PrintOrder order, Path file) throws IOException;
+
+  /**
+   * Prints through the system's printer dialog, which it opens and waits for; call it off the
+   * window's thread.
+   *
+   * @throws IOException when the printer gives up
+   */
+  PrintOutcome print(PrintOrder order) throws IOException;
+}
