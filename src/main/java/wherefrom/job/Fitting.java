@@ -1,0 +1,69 @@
+package wherefrom.job;
+
+import wherefrom.engine.Spot;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
+import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictRules;
+
+/** Judges a part at a spot and logs what follows. */
+public final class Fitting {
+  private final OpenJob job;
+
+  public Fitting(OpenJob job) {
+    this.job = job;
+  }
+
+  /** The verdict alone; nothing is logged. */
+  public Verdict judge(Part part, Spot spot, boolean turned) {
+    return VerdictRules.judge(job.state(), new Attempt(part, spot, turned));
+  }
+
+  /** Judges, then logs the fit where it is right and the stop where it is not. */
+  public Verdict fit(Part part, Spot spot, boolean turned) {
+    Verdict verdict = judge(part, spot, turned);
+    if (verdict instanceof Verdict.RightPlace right) {
+      job.record(new PartFitted(part.item(), right.place(), "", ""));
+    } else if (verdict.stops()) {
+      job.record(new StopGiven(part.item(), spot.key(), verdict.word(), verdict.sentence(), true));
+    }
+    return verdict;
+  }
+
+  /**
+   * Fits a part against a stop, for a reason. What sits in the place is taken out first. A part of
+   * another kind cannot be meant.
+   *
+   * @return what the stop was, and what was logged
+   * @throws IllegalArgumentException with a plain sentence when the reason is missing or no such
+   *     part lives there
+   */
+  public Verdict fitOnPurpose(Part part, Spot spot, String reason) {
+    if (reason.isBlank()) {
+      throw new IllegalArgumentException("Say why the part is fitted here on purpose.");
+    }
+    if (!Place.canLive(part.kind(), spot)) {
+      throw new IllegalArgumentException(
+          "A "
+              + part.kind().word()
+              + " cannot be fitted at "
+              + spot.words()
+              + ", on purpose or not.");
+    }
+    Place place = new Place(part.kind(), spot);
+    Verdict against = judge(part, spot, false);
+    if (!against.stops()) {
+      return fit(part, spot, false);
+    }
+    job.state()
+        .findFitted(place)
+        .ifPresent(
+            there -> job.record(new PartUnfitted(there.item(), "made room for another part")));
+    job.record(new PartFitted(part.item(), place, reason.strip(), against.word()));
+    return against;
+  }
+}

@@ -1,0 +1,19 @@
+package wherefrom.job;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import wherefrom.engine.Layout;
+
+/** Layouts as JSON files. */
+public interface LayoutFiles {
+  /**
+   * @throws IOException with a plain sentence that names the field, when the file is no sound
+   *     layout
+   */
+  Layout read(Path file) throws IOException;
+
+  /**
+   * @throws IOException with a plain sentence when it cannot be written
+   */
+  void write(Layout layout, Path file) throws IOException;
+}

@@ -1,0 +1,291 @@
+package wherefrom.job;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.parts.Action;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
+
+/**
+ * Putting together by scans, taps and action cards. A stop stands until it is solved: while it
+ * does, the next part is judged at the stop's spot and the next spot with the stop's part, so that
+ * nothing scans through.
+ */
+public final class PutTogether {
+
+  /** How the two halves of a fit are named. */
+  public enum Mode {
+    /** The next place is named; the part is scanned. */
+    FOLLOW_THE_LIST,
+    /** Part and place card are scanned, in either order. */
+    SCAN_BOTH,
+    /** Only shows where a part goes; nothing is logged. */
+    WHERE_DOES_THIS_GO
+  }
+
+  private final OpenJob job;
+  private final JobNames names;
+  private final Fitting fitting;
+  private final StillMissing missing;
+  private final Set<Place> skipped = new HashSet<>();
+  private Mode mode = Mode.SCAN_BOTH;
+  private Optional<Part> part = Optional.empty();
+  private Optional<Spot> spot = Optional.empty();
+  private Optional<Verdict> stop = Optional.empty();
+  private int reason = -1;
+  private Step last = new Step.Said("Scan a part or its place card.");
+
+  /** Goes on where the job was left, a standing stop included. */
+  public PutTogether(OpenJob job, JobNames names) {
+    this.job = job;
+    this.names = names;
+    this.fitting = new Fitting(job);
+    this.missing = new StillMissing(job);
+    job.state().standingStop().ifPresent(this::resume);
+  }
+
+  private void resume(StopGiven given) {
+    part = job.state().findPart(given.item()).map(PartRecord::part);
+    spot = Spots.find(given.spot());
+    if (part.isPresent() && spot.isPresent()) {
+      Verdict verdict = fitting.judge(part.get(), spot.get(), given.word().equals("wrong end"));
+      stop = Optional.of(verdict).filter(Verdict::stops);
+    }
+    if (stop.isPresent()) {
+      last = new Step.Judged(stop.get());
+    } else {
+      clear();
+    }
+  }
+
+  public Mode mode() {
+    return mode;
+  }
+
+  /** Changes the mode; a half that waits is dropped, a stop stands on. */
+  public Step choose(Mode chosen) {
+    mode = chosen;
+    if (stop.isEmpty()) {
+      clear();
+    }
+    return remember(prompt());
+  }
+
+  /** The stop that stands. */
+  public Optional<Verdict> stop() {
+    return stop;
+  }
+
+  /** The reason that is chosen for fitting on purpose. */
+  public Optional<String> reason() {
+    return reason < 0 ? Optional.empty() : Optional.of(OnPurpose.REASONS.get(reason));
+  }
+
+  public Step last() {
+    return last;
+  }
+
+  /** The place that the list names now; empty when nothing is missing. */
+  public Optional<Place> target() {
+    List<Place> open = missing.places();
+    return open.stream()
+        .filter(place -> !skipped.contains(place))
+        .findFirst()
+        .or(() -> open.stream().findFirst());
+  }
+
+  /** Takes a scanned or typed code. */
+  public Step scan(String code) {
+    Found found = new TagBook(job.state(), names).find(code);
+    if (found instanceof Found.AnAction action) {
+      return act(action.action());
+    }
+    if (found instanceof Found.APart scanned) {
+      return remember(takePart(scanned.part()));
+    }
+    if (found instanceof Found.ASpot scanned) {
+      return tap(scanned.spot());
+    }
+    if (found instanceof Found.ABasket basket) {
+      return remember(
+          new Step.Said("Basket " + basket.number() + " is for washing. Scan a part or a place."));
+    }
+    return remember(refuse(((Found.Refused) found).verdict()));
+  }
+
+  /** Takes a spot that was tapped on the drawn engine or scanned from its card. */
+  public Step tap(Spot tapped) {
+    return remember(takeSpot(tapped));
+  }
+
+  private Step refuse(Verdict verdict) {
+    if (mode != Mode.WHERE_DOES_THIS_GO) {
+      boolean stands = verdict.cue() == Cue.STOP;
+      String at = spot.map(Spot::key).orElse("");
+      job.record(new StopGiven(0, at, verdict.word(), verdict.sentence(), stands));
+    }
+    return new Step.Judged(verdict);
+  }
+
+  private Step takePart(PartRecord scanned) {
+    if (mode == Mode.WHERE_DOES_THIS_GO) {
+      return new Step.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
+    }
+    boolean replaced = part.isPresent() && !part.get().equals(scanned.part());
+    part = Optional.of(scanned.part());
+    if (spot.isEmpty() && mode == Mode.FOLLOW_THE_LIST) {
+      spot = target().map(Place::spot);
+    }
+    return spot.isPresent() ? judge(false) : new Step.WaitingForSpot(scanned, replaced);
+  }
+
+  private Step takeSpot(Spot scanned) {
+    if (mode == Mode.WHERE_DOES_THIS_GO) {
+      return new Step.Said(WhereTo.words(job.state(), scanned));
+    }
+    boolean replaced = spot.isPresent() && !spot.get().equals(scanned);
+    spot = Optional.of(scanned);
+    return part.isPresent() ? judge(false) : new Step.WaitingForPart(scanned, replaced);
+  }
+
+  private Step judge(boolean turned) {
+    Verdict verdict = fitting.fit(part.orElseThrow(), spot.orElseThrow(), turned);
+    if (verdict.stops()) {
+      stop = Optional.of(verdict);
+      reason = -1;
+    } else {
+      clear();
+    }
+    return new Step.Judged(verdict);
+  }
+
+  private void clear() {
+    part = Optional.empty();
+    spot = Optional.empty();
+    stop = Optional.empty();
+    reason = -1;
+  }
+
+  /** The person says that the part that was just fitted went in turned: the fit is taken back. */
+  public Step turned() {
+    if (!(last instanceof Step.Judged judged)
+        || !(judged.verdict() instanceof Verdict.RightPlace right)) {
+      return remember(new Step.Said("Scan the part first."));
+    }
+    job.takeBack();
+    part = Optional.of(right.part());
+    spot = Optional.of(right.place().spot());
+    return remember(judge(true));
+  }
+
+  /** Chooses why a part is fitted against the stop. */
+  public Step chooseReason(int index) {
+    if (stop.isEmpty()) {
+      return remember(new Step.Said("Nothing is stopped."));
+    }
+    reason = Math.floorMod(index, OnPurpose.REASONS.size());
+    return new Step.Said("Reason: " + OnPurpose.REASONS.get(reason) + ". Hold, or scan YES.");
+  }
+
+  /** Fits the stopped part on purpose, for the reason that is chosen or these words. */
+  public Step fitOnPurpose(String words) {
+    if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
+      return remember(new Step.Said("There is no part here to fit on purpose."));
+    }
+    if (!Place.canLive(part.get().kind(), spot.get())) {
+      return new Step.Said(
+          "A " + part.get().kind().word() + " cannot be fitted at " + spot.get().words() + ".");
+    }
+    Part fitted = part.get();
+    Place place = new Place(fitted.kind(), spot.get());
+    fitting.fitOnPurpose(fitted, spot.get(), words);
+    clear();
+    return remember(
+        new Step.Said(
+            "Fitted on purpose: "
+                + fitted.words()
+                + " into "
+                + place.words()
+                + ": "
+                + words
+                + "."));
+  }
+
+  /** Does what an action card says. */
+  public Step act(Action action) {
+    return switch (action) {
+      case UNDO -> remember(undo());
+      case SKIP -> remember(skip());
+      case NEXT -> stop.isPresent() ? chooseReason(reason + 1) : remember(skip());
+      case REPEAT -> last;
+      case HELP -> new Step.Said(help());
+      case YES ->
+          reason()
+              .map(this::fitOnPurpose)
+              .orElseGet(
+                  () ->
+                      new Step.Said(
+                          stop.isPresent()
+                              ? "Choose a reason first: scan NEXT until it is named."
+                              : "There is nothing to say yes to."));
+    };
+  }
+
+  private Step undo() {
+    boolean half = stop.isEmpty() && (part.isPresent() || spot.isPresent());
+    clear();
+    if (half) {
+      return new Step.TookBack("The half that waited is dropped.");
+    }
+    return job.takeBack()
+        .<Step>map(
+            step ->
+                new Step.TookBack("Taken back: " + EntryWords.of(job.state(), step.entry()) + "."))
+        .orElseGet(() -> new Step.Said("There is nothing left to take back."));
+  }
+
+  private Step skip() {
+    if (mode == Mode.FOLLOW_THE_LIST && stop.isEmpty()) {
+      target().ifPresent(skipped::add);
+      if (skipped.containsAll(missing.places())) {
+        skipped.clear();
+      }
+    }
+    return prompt();
+  }
+
+  private Step prompt() {
+    if (stop.isPresent()) {
+      return new Step.Judged(stop.get());
+    }
+    return switch (mode) {
+      case FOLLOW_THE_LIST ->
+          target().<Step>map(Step.Next::new).orElseGet(() -> new Step.Said("Nothing is missing."));
+      case SCAN_BOTH -> new Step.Said("Scan a part or its place card.");
+      case WHERE_DOES_THIS_GO -> new Step.Said("Scan a part: its place is shown.");
+    };
+  }
+
+  private String help() {
+    if (stop.isPresent()) {
+      return stop.get().wayOut()
+          + " Or scan UNDO if it was the wrong scan. On purpose: NEXT for the reason, then YES.";
+    }
+    if (part.isPresent()) {
+      return "Now scan the place card by the hole, or tap the place.";
+    }
+    return spot.isPresent() ? "Now scan the part." : "Scan the tag on a part, or a place card.";
+  }
+
+  private Step remember(Step step) {
+    last = step;
+    return step;
+  }
+}

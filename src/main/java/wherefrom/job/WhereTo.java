@@ -1,0 +1,50 @@
+package wherefrom.job;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wherefrom.engine.Spot;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+
+/** Where a part goes and what belongs at a spot, in words. */
+public final class WhereTo {
+  private WhereTo() {}
+
+  /** {@code Cylinder 3, exhaust, pushrod. It is out, on the bench.} */
+  public static String words(EngineJob job, Part part) {
+    PartRecord record = job.getPart(part.item());
+    String where =
+        job.findFittedAt(part.item())
+            .map(
+                place ->
+                    place.equals(part.home())
+                        ? "It is fitted."
+                        : "It is fitted elsewhere: " + place.words() + ".")
+            .orElseGet(
+                () ->
+                    "It is "
+                        + record.where().words()
+                        + record.awayTo().map(to -> " (" + to + ")").orElse("")
+                        + ".");
+    return "It belongs at " + part.home().words() + ". " + where;
+  }
+
+  /** Every part that belongs at a spot, and where it is. */
+  public static String words(EngineJob job, Spot spot) {
+    List<Place> places = job.places().stream().filter(place -> place.spot().equals(spot)).toList();
+    if (places.isEmpty()) {
+      return "Nothing is tracked at " + spot.words() + ".";
+    }
+    return places.stream()
+        .map(place -> place.words() + ": " + owner(job, place))
+        .collect(Collectors.joining("; ", "", "."));
+  }
+
+  private static String owner(EngineJob job, Place place) {
+    Optional<Part> owner = job.findOwner(place);
+    return owner.map(part -> String.format(Locale.ROOT, "number %04d, ", part.item())).orElse("")
+        + job.state(place).words();
+  }
+}
