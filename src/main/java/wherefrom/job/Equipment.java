@@ -19,4 +19,5 @@ public record Equipment(
     TagReader reader,
     Pictures pictures,
     Cameras cameras,
+    SheetPrinter printer,
     Clock clock) {}

@@ -7,12 +7,16 @@ import wherefrom.engine.Layout;
 /** Layouts as JSON files. */
 public interface LayoutFiles {
   /**
+   * Reads a layout file.
+   *
    * @throws IOException with a plain sentence that names the field, when the file is no sound
    *     layout
    */
   Layout read(Path file) throws IOException;
 
   /**
+   * Writes a layout file.
+   *
    * @throws IOException with a plain sentence when it cannot be written
    */
   void write(Layout layout, Path file) throws IOException;

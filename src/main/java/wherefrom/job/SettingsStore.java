@@ -8,6 +8,8 @@ public interface SettingsStore {
   Settings load();
 
   /**
+   * Keeps the settings.
+   *
    * @throws IOException with a plain sentence when they cannot be kept
    */
   void save(Settings settings) throws IOException;
