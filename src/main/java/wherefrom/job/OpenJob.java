@@ -89,6 +89,16 @@ public final class OpenJob implements AutoCloseable {
     return last;
   }
 
+  /** Takes back the stop that stands, whatever was logged since; empty when none stands. */
+  public Optional<LoggedEntry> takeBackStop() {
+    Optional<LoggedEntry> standing =
+        state.standingStop().stream()
+            .flatMap(stop -> state.standing().stream().filter(it -> it.entry() == stop))
+            .findFirst();
+    standing.ifPresent(step -> record(new TakenBack(step.sequence())));
+    return standing;
+  }
+
   /**
    * The item number for a new part. Numbers are never used twice, not even those of steps taken
    * back: their tags may hang on something.

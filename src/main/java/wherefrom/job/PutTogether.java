@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
+import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -75,7 +76,7 @@ public final class PutTogether {
     if (stop.isEmpty()) {
       clear();
     }
-    return remember(prompt());
+    return remember(prompts().next());
   }
 
   /** The stop that stands. */
@@ -130,6 +131,12 @@ public final class PutTogether {
       boolean stands = verdict.cue() == Cue.STOP;
       String at = spot.map(Spot::key).orElse("");
       job.record(new StopGiven(0, at, verdict.word(), verdict.sentence(), stands));
+      if (stands) {
+        // The thing in the hand is no part of this job: the next part takes its place.
+        part = Optional.empty();
+        stop = Optional.of(verdict);
+        reason = -1;
+      }
     }
     return new Step.Judged(verdict);
   }
@@ -143,7 +150,11 @@ public final class PutTogether {
     if (spot.isEmpty() && mode == Mode.FOLLOW_THE_LIST) {
       spot = target().map(Place::spot);
     }
-    return spot.isPresent() ? judge(false) : new Step.WaitingForSpot(scanned, replaced);
+    if (spot.isPresent()) {
+      return judge(false);
+    }
+    stop = Optional.empty();
+    return new Step.WaitingForSpot(scanned, replaced);
   }
 
   private Step takeSpot(Spot scanned) {
@@ -152,7 +163,12 @@ public final class PutTogether {
     }
     boolean replaced = spot.isPresent() && !spot.get().equals(scanned);
     spot = Optional.of(scanned);
-    return part.isPresent() ? judge(false) : new Step.WaitingForPart(scanned, replaced);
+    if (part.isPresent()) {
+      return judge(false);
+    }
+    return stop.isPresent()
+        ? new Step.Judged(stop.get())
+        : new Step.WaitingForPart(scanned, replaced);
   }
 
   private Step judge(boolean turned) {
@@ -161,6 +177,7 @@ public final class PutTogether {
       stop = Optional.of(verdict);
       reason = -1;
     } else {
+      job.takeBackStop();
       clear();
     }
     return new Step.Judged(verdict);
@@ -185,6 +202,21 @@ public final class PutTogether {
     return remember(judge(true));
   }
 
+  /**
+   * The person has taken out what stands in the way of the stopped part: the part that fills the
+   * place, or the part itself where it was fitted before. Then it is judged anew.
+   */
+  public Step tookOut() {
+    if (stop.isPresent() && stop.get() instanceof Verdict.PlaceTaken taken) {
+      job.record(new PartUnfitted(taken.fitted().item(), "made room for another part"));
+    } else if (stop.isPresent() && stop.get() instanceof Verdict.AlreadyFitted already) {
+      job.record(new PartUnfitted(already.part().item(), "moved"));
+    } else {
+      return remember(new Step.Said("Nothing stands in the way here."));
+    }
+    return remember(judge(false));
+  }
+
   /** Chooses why a part is fitted against the stop. */
   public Step chooseReason(int index) {
     if (stop.isEmpty()) {
@@ -200,22 +232,13 @@ public final class PutTogether {
       return remember(new Step.Said("There is no part here to fit on purpose."));
     }
     if (!Place.canLive(part.get().kind(), spot.get())) {
-      return new Step.Said(
-          "A " + part.get().kind().word() + " cannot be fitted at " + spot.get().words() + ".");
+      return new Step.Said(Prompts.cannotLive(part.get(), spot.get()));
     }
     Part fitted = part.get();
     Place place = new Place(fitted.kind(), spot.get());
     fitting.fitOnPurpose(fitted, spot.get(), words);
     clear();
-    return remember(
-        new Step.Said(
-            "Fitted on purpose: "
-                + fitted.words()
-                + " into "
-                + place.words()
-                + ": "
-                + words
-                + "."));
+    return remember(new Step.Said(Prompts.onPurpose(fitted, place, words)));
   }
 
   /** Does what an action card says. */
@@ -225,7 +248,7 @@ public final class PutTogether {
       case SKIP -> remember(skip());
       case NEXT -> stop.isPresent() ? chooseReason(reason + 1) : remember(skip());
       case REPEAT -> last;
-      case HELP -> new Step.Said(help());
+      case HELP -> new Step.Said(prompts().help());
       case YES ->
           reason()
               .map(this::fitOnPurpose)
@@ -244,7 +267,8 @@ public final class PutTogether {
     if (half) {
       return new Step.TookBack("The half that waited is dropped.");
     }
-    return job.takeBack()
+    return job.takeBackStop()
+        .or(job::takeBack)
         .<Step>map(
             step ->
                 new Step.TookBack("Taken back: " + EntryWords.of(job.state(), step.entry()) + "."))
@@ -258,30 +282,11 @@ public final class PutTogether {
         skipped.clear();
       }
     }
-    return prompt();
+    return prompts().next();
   }
 
-  private Step prompt() {
-    if (stop.isPresent()) {
-      return new Step.Judged(stop.get());
-    }
-    return switch (mode) {
-      case FOLLOW_THE_LIST ->
-          target().<Step>map(Step.Next::new).orElseGet(() -> new Step.Said("Nothing is missing."));
-      case SCAN_BOTH -> new Step.Said("Scan a part or its place card.");
-      case WHERE_DOES_THIS_GO -> new Step.Said("Scan a part: its place is shown.");
-    };
-  }
-
-  private String help() {
-    if (stop.isPresent()) {
-      return stop.get().wayOut()
-          + " Or scan UNDO if it was the wrong scan. On purpose: NEXT for the reason, then YES.";
-    }
-    if (part.isPresent()) {
-      return "Now scan the place card by the hole, or tap the place.";
-    }
-    return spot.isPresent() ? "Now scan the part." : "Scan the tag on a part, or a place card.";
+  private Prompts prompts() {
+    return new Prompts(mode, stop, part, spot, target());
   }
 
   private Step remember(Step step) {

@@ -1,0 +1,11 @@
+package wherefrom.job;
+
+/** What came of handling a part on the bench. */
+public sealed interface Handled {
+
+  /** It is logged; the part as it is now. */
+  record Logged(PartRecord part) implements Handled {}
+
+  /** It cannot be so, and nothing was logged; the sentence says why and what to do. */
+  record Refused(String sentence) implements Handled {}
+}

@@ -1,0 +1,32 @@
+package wherefrom.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class CautionTest {
+  @Test
+  void springsAreTakenOffWithEyeProtection() {
+    // TM 5-1940-322-24 WP 0160-4: wear eye protection, keepers fly.
+    assertThat(Caution.atStage(3)).contains(Caution.SPRINGS);
+  }
+
+  @Test
+  void compressedAirStaysUnderThirtyPsi() {
+    // 29 CFR 1910.242(b).
+    assertThat(Caution.atWashing()).contains(Caution.COMPRESSED_AIR);
+    assertThat(Caution.COMPRESSED_AIR.sentence()).contains("under 30 psi");
+  }
+
+  @Test
+  void everyCautionHasASourceAndAStep() {
+    for (Caution caution : Caution.values()) {
+      assertThat(caution.source()).isNotBlank();
+      boolean shown = false;
+      for (int stage = 0; stage <= 6; stage++) {
+        shown |= Caution.atStage(stage).contains(caution);
+      }
+      assertThat(shown).as(caution.name()).isTrue();
+    }
+  }
+}

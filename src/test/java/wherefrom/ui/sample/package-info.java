@@ -1,0 +1,2 @@
+/** Invented jobs for tests of the screens. */
+package wherefrom.ui.sample;
