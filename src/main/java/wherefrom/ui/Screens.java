@@ -1,0 +1,18 @@
+package wherefrom.ui;
+
+import java.util.EnumMap;
+import java.util.Map;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.ScreenMaker;
+import wherefrom.ui.jobs.JobsScreen;
+
+/** Every screen that others lead to: one line each. */
+public final class Screens {
+  private Screens() {}
+
+  public static Map<ScreenId, ScreenMaker> all() {
+    Map<ScreenId, ScreenMaker> screens = new EnumMap<>(ScreenId.class);
+    screens.put(ScreenId.JOBS, (desk, item) -> new JobsScreen(desk));
+    return screens;
+  }
+}

@@ -1,0 +1,66 @@
+package wherefrom.ui;
+
+import java.util.Objects;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.LongSupplier;
+import javafx.application.Application;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+import wherefrom.job.Equipment;
+import wherefrom.ui.app.Shell;
+import wherefrom.ui.app.Sounds;
+
+/** Opens the window. */
+public final class Start extends Application {
+  private static final double WIDTH = 1280;
+  private static final double HEIGHT = 800;
+
+  private static @Nullable Equipment equipment;
+  private static LongSupplier nanos = () -> 0;
+  private static Sounds sounds = Sounds.NONE;
+
+  private final ExecutorService workers =
+      Executors.newCachedThreadPool(
+          work -> {
+            Thread thread = new Thread(work, "wherefrom-work");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  private @Nullable Shell shell;
+
+  /**
+   * Opens the window and returns when it is closed.
+   *
+   * @param steady a steady clock, in nanoseconds
+   */
+  public static void run(Equipment all, LongSupplier steady, Sounds tones) {
+    equipment = all;
+    nanos = steady;
+    sounds = tones;
+    Application.launch(Start.class);
+  }
+
+  @Override
+  public void start(Stage stage) {
+    Equipment all = Objects.requireNonNull(equipment, "run() first");
+    Shell opened = new Shell(Screens.all(), all, nanos, sounds, workers);
+    shell = opened;
+    Scene scene = new Scene(opened, WIDTH, HEIGHT);
+    opened.keys().attach(scene);
+    stage.setTitle("Wherefrom");
+    stage.setScene(scene);
+    stage.setMaximized(true);
+    stage.show();
+  }
+
+  @Override
+  public void stop() {
+    if (shell != null) {
+      shell.desk().closeJob();
+    }
+    workers.shutdownNow();
+  }
+}

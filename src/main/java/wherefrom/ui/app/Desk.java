@@ -1,0 +1,195 @@
+package wherefrom.ui.app;
+
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import javafx.application.Platform;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryWords;
+import wherefrom.job.Equipment;
+import wherefrom.job.LogbookException;
+import wherefrom.job.OpenJob;
+import wherefrom.job.Settings;
+import wherefrom.job.Shelf;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+
+/**
+ * What every screen works with: the equipment, the open job, the settings, the way to other
+ * screens. Used on the window's thread only, but for {@link #background}.
+ */
+public final class Desk {
+
+  /** Work that may fail with a sentence for the person. */
+  @FunctionalInterface
+  public interface Work {
+    void run() throws IOException;
+  }
+
+  private final Equipment equipment;
+  private final LongSupplier nanos;
+  private final Sounds sounds;
+  private final Executor workers;
+  private final Front front;
+  private Settings settings;
+  private Touch touch;
+  private Optional<OpenJob> job = Optional.empty();
+
+  Desk(
+      Equipment equipment,
+      LongSupplier nanos,
+      Sounds sounds,
+      Executor workers,
+      Front front,
+      Settings settings) {
+    this.equipment = equipment;
+    this.nanos = nanos;
+    this.sounds = sounds;
+    this.workers = workers;
+    this.front = front;
+    this.settings = settings;
+    this.touch = new Touch(Scale.of(settings), nanos);
+  }
+
+  public Equipment equipment() {
+    return equipment;
+  }
+
+  public Navigator navigator() {
+    return front;
+  }
+
+  public Touch touch() {
+    return touch;
+  }
+
+  public Scale scale() {
+    return touch.scale();
+  }
+
+  /** A steady clock, in nanoseconds. */
+  public LongSupplier nanos() {
+    return nanos;
+  }
+
+  /** The sounds, or none where the person has turned them off. */
+  public Sounds sounds() {
+    return settings.sound() ? sounds : Sounds.NONE;
+  }
+
+  public Settings settings() {
+    return settings;
+  }
+
+  /** Keeps changed settings; where they cannot be kept they count until the program ends. */
+  public void change(Settings changed) {
+    boolean rescaled = !Scale.of(changed).equals(Scale.of(settings));
+    if (!changed.sound()) {
+      sounds.hush();
+    }
+    settings = changed;
+    attempt(() -> equipment.settings().save(changed));
+    if (rescaled) {
+      touch = new Touch(Scale.of(changed), nanos);
+      front.rescale();
+    }
+  }
+
+  public Shelf shelf() {
+    return equipment.shelves().apply(settings.shop());
+  }
+
+  public Optional<OpenJob> job() {
+    return job;
+  }
+
+  /** The open job; only screens that work on a job may ask. */
+  public OpenJob getJob() {
+    return job.orElseThrow(() -> new IllegalStateException("no job is open"));
+  }
+
+  public EngineJob state() {
+    return getJob().state();
+  }
+
+  /** Puts a job on the bench, in place of the one before. */
+  public void open(OpenJob opened) {
+    closeJob();
+    job = Optional.of(opened);
+    String condition = opened.condition().sentence();
+    if (!condition.isEmpty()) {
+      say(condition);
+    }
+    front.home();
+  }
+
+  /** Puts the open job away. */
+  public void closeJob() {
+    sounds.hush();
+    job.ifPresent(OpenJob::close);
+    job = Optional.empty();
+  }
+
+  /** Tells the person something in a sentence that stays until it is put away. */
+  public void say(String sentence) {
+    front.say(sentence);
+  }
+
+  /**
+   * Does something that may fail with a plain sentence, and shows the sentence where it does.
+   *
+   * @return whether it went well
+   */
+  public boolean attempt(Work work) {
+    try {
+      work.run();
+      return true;
+    } catch (IOException | LogbookException | IllegalArgumentException e) {
+      say(sentence(e));
+      return false;
+    }
+  }
+
+  /** Takes the last step of the job back and says which it was. */
+  public void takeBack() {
+    attempt(
+        () -> {
+          OpenJob open = getJob();
+          String said =
+              open.takeBack()
+                  .map(step -> "Taken back: " + EntryWords.of(open.state(), step.entry()) + ".")
+                  .orElse("There is nothing left to take back.");
+          say(said);
+        });
+    front.changed();
+  }
+
+  /** The next scan is the card that teaches the scanner's digits. */
+  public void expectSetUpCard() {
+    front.expectSetUpCard();
+  }
+
+  /**
+   * Does something slow away from the window's thread, then hands over what came of it; a failure
+   * is shown.
+   */
+  public <T> void background(Callable<T> work, Consumer<T> done) {
+    workers.execute(
+        () -> {
+          try {
+            T result = work.call();
+            Platform.runLater(() -> done.accept(result));
+          } catch (Exception e) {
+            Platform.runLater(() -> say(sentence(e)));
+          }
+        });
+  }
+
+  private static String sentence(Exception e) {
+    String message = e.getMessage();
+    return message == null ? "That did not work: " + e.getClass().getSimpleName() + "." : message;
+  }
+}

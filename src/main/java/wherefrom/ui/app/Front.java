@@ -1,0 +1,13 @@
+package wherefrom.ui.app;
+
+/** What the desk needs of the window around it. */
+interface Front extends Navigator {
+  /** Shows a sentence that stays until it is put away. */
+  void say(String sentence);
+
+  /** Sizes everything anew, as the settings say. */
+  void rescale();
+
+  /** The next scan is the set-up card. */
+  void expectSetUpCard();
+}

@@ -1,0 +1,144 @@
+package wherefrom.ui.app;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.animation.PauseTransition;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyEvent;
+import javafx.util.Duration;
+import wherefrom.job.Settings;
+import wherefrom.job.wedge.BurstAnswer;
+import wherefrom.job.wedge.BurstDecoder;
+import wherefrom.job.wedge.ScannerSetup;
+
+/**
+ * Takes every key of the window before anything else sees it: bursts of a keyboard-type scanner go
+ * to the screen as scans, typing goes to the screen that is open for typing. No key ever reaches a
+ * focused control, so no Enter can press one.
+ */
+public final class KeyFilter {
+  private static final String ENTER = "\r";
+  private static final String NEW_LINE = "\n";
+  private static final String ERASE = "\b";
+
+  private final Desk desk;
+  private final Supplier<Screen> current;
+  private final BurstDecoder decoder;
+  private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));
+  private final PauseTransition end = new PauseTransition(Duration.millis(BurstDecoder.END_MS));
+
+  KeyFilter(Desk desk, Supplier<Screen> current) {
+    this.desk = desk;
+    this.current = current;
+    this.decoder = new BurstDecoder(setup(desk.settings()));
+    pause.setOnFinished(event -> take(decoder.paused(now())));
+    end.setOnFinished(event -> take(decoder.paused(now())));
+  }
+
+  /** Takes this scene's keys from now on. */
+  public void attach(Scene scene) {
+    scene.addEventFilter(
+        KeyEvent.ANY,
+        event -> {
+          event.consume();
+          if (event.getEventType() == KeyEvent.KEY_TYPED) {
+            typed(event.getCharacter());
+          }
+        });
+  }
+
+  void expectSetUpCard() {
+    decoder.expectSetUpCard();
+  }
+
+  private static ScannerSetup setup(Settings settings) {
+    return new ScannerSetup(settings.scannerPrefix(), "", settings.scannerDigits());
+  }
+
+  private long now() {
+    return desk.nanos().getAsLong() / 1_000_000;
+  }
+
+  private void typed(String character) {
+    if (character.isEmpty()) {
+      return;
+    }
+    if (character.equals(ERASE)) {
+      typable(Typable::erase);
+      return;
+    }
+    int codePoint = character.codePointAt(0);
+    if (!Character.isISOControl(codePoint)) {
+      typable(open -> open.type(character));
+    }
+    take(decoder.typed(codePoint, now()));
+    pause.playFromStart();
+    end.playFromStart();
+  }
+
+  private void typable(Consumer<Typable> deed) {
+    if (current.get() instanceof Typable open) {
+      deed.accept(open);
+    }
+  }
+
+  private void take(List<BurstAnswer> answers) {
+    answers.forEach(this::take);
+  }
+
+  private void take(BurstAnswer answer) {
+    if (answer instanceof BurstAnswer.Scan scan) {
+      takeBack(scan.typed());
+      hand(scan.code().digits());
+    } else if (answer instanceof BurstAnswer.BadCheck bad) {
+      takeBack(bad.typed());
+      hand(bad.digits());
+    } else if (answer instanceof BurstAnswer.Taught taught) {
+      takeBack(taught.typed());
+      learn(taught.setup());
+    } else if (answer instanceof BurstAnswer.Foreign foreign) {
+      foreign(foreign);
+    } else if (ends(answer.typed())) {
+      typable(Typable::enter);
+    }
+  }
+
+  private static boolean ends(String typed) {
+    return typed.endsWith(ENTER) || typed.endsWith(NEW_LINE);
+  }
+
+  private void foreign(BurstAnswer.Foreign foreign) {
+    if (current.get() instanceof Typable) {
+      if (ends(foreign.typed())) {
+        typable(Typable::enter);
+      }
+    } else {
+      hand(foreign.text());
+    }
+  }
+
+  /** Takes a scan's characters back out of what is open for typing. */
+  private void takeBack(String typed) {
+    typed
+        .codePoints()
+        .filter(character -> !Character.isISOControl(character))
+        .forEach(character -> typable(Typable::erase));
+  }
+
+  private void hand(String text) {
+    if (current.get() instanceof Scannable screen) {
+      desk.attempt(() -> screen.scan(text));
+      desk.navigator().changed();
+    } else {
+      desk.say("A tag was scanned, but this screen takes none. Open a job first.");
+    }
+  }
+
+  private void learn(ScannerSetup setup) {
+    decoder.use(setup);
+    desk.change(desk.settings().withScanner(setup.prefix(), setup.learnedDigits()));
+    desk.say("The scanner's digits are learned. Scan any tag to try it.");
+    desk.navigator().changed();
+  }
+}

@@ -1,0 +1,27 @@
+package wherefrom.ui.app;
+
+import java.util.function.Supplier;
+
+/** Leads from screen to screen. */
+public interface Navigator {
+  /** Goes to a screen; Back returns to this one. */
+  void show(ScreenId id);
+
+  /** Goes to a screen about one part; Back returns to this one. */
+  void show(ScreenId id, int item);
+
+  /** Goes to a screen of the caller's own, as for typing a word; Back returns to this one. */
+  void open(Supplier<? extends Screen> maker);
+
+  /** Returns to the screen before. */
+  void back();
+
+  /** To the open job's first screen, or to the jobs where none is open. */
+  void home();
+
+  /** To the list of jobs. */
+  void jobs();
+
+  /** Draws the top bar again and tells the screen that the job has changed. */
+  void changed();
+}

@@ -1,0 +1,14 @@
+package wherefrom.ui.app;
+
+/** The screens that others lead to. */
+public enum ScreenId {
+  JOBS,
+  NEW_JOB,
+  JOB_HOME,
+  PRINT_TAGS,
+  TAKE_APART,
+  BENCH_MAP,
+  PART,
+  PUT_TOGETHER,
+  SETTINGS
+}

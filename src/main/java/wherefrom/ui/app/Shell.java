@@ -1,0 +1,185 @@
+package wherefrom.ui.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Executor;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.Equipment;
+import wherefrom.ui.controls.MessageBand;
+import wherefrom.ui.controls.Panes;
+
+/** The window's frame: top bar, the screen, the message band; and the way between screens. */
+public final class Shell extends VBox implements Front {
+  private static final String LOOKS = "/wherefrom/ui/wherefrom.css";
+
+  private record Stop(Supplier<? extends Screen> maker, Screen screen) {}
+
+  private final Map<ScreenId, ScreenMaker> screens;
+  private final Desk desk;
+  private final KeyFilter keys;
+  private final List<Stop> stack = new ArrayList<>();
+  private TopBar bar;
+  private MessageBand band;
+
+  /**
+   * Opens the list of jobs.
+   *
+   * @param workers does slow work away from the window's thread
+   */
+  public Shell(
+      Map<ScreenId, ScreenMaker> screens,
+      Equipment equipment,
+      LongSupplier nanos,
+      Sounds sounds,
+      Executor workers) {
+    this.screens = Map.copyOf(screens);
+    this.desk = new Desk(equipment, nanos, sounds, workers, this, equipment.settings().load());
+    this.keys = new KeyFilter(desk, this::current);
+    this.bar = new TopBar(desk, this::undo);
+    this.band = new MessageBand(desk.touch());
+    getStyleClass().add("bench");
+    getStylesheets().add(looks());
+    push(maker(ScreenId.JOBS, 0));
+  }
+
+  private static String looks() {
+    return Objects.requireNonNull(Shell.class.getResource(LOOKS)).toExternalForm();
+  }
+
+  public Desk desk() {
+    return desk;
+  }
+
+  /** Takes the keys of the window. */
+  public KeyFilter keys() {
+    return keys;
+  }
+
+  /** The screen that is up. */
+  public Screen current() {
+    return stack.get(stack.size() - 1).screen();
+  }
+
+  /** What the message band says; empty when nothing. */
+  public String message() {
+    return band.words();
+  }
+
+  private Supplier<Screen> maker(ScreenId id, int item) {
+    ScreenMaker maker = screens.get(id);
+    if (maker == null) {
+      throw new IllegalStateException("no such screen: " + id);
+    }
+    return () -> maker.make(desk, item);
+  }
+
+  private void push(Supplier<? extends Screen> maker) {
+    stack.add(new Stop(maker, maker.get()));
+    up();
+  }
+
+  private void up() {
+    Region view = Panes.grow(current().view());
+    getChildren().setAll(bar, view, band);
+    Panes.pad(this, 4, desk.scale());
+    setSpacing(desk.scale().gap());
+    bar.show(current(), stack.size() - 1);
+    desk.touch().settle();
+    current().shown();
+  }
+
+  private void down() {
+    current().hidden();
+  }
+
+  @Override
+  public void show(ScreenId id) {
+    show(id, 0);
+  }
+
+  @Override
+  public void show(ScreenId id, int item) {
+    down();
+    push(maker(id, item));
+  }
+
+  @Override
+  public void open(Supplier<? extends Screen> maker) {
+    down();
+    push(maker);
+  }
+
+  @Override
+  public void back() {
+    if (stack.size() > 1) {
+      down();
+      stack.remove(stack.size() - 1);
+      up();
+    }
+  }
+
+  @Override
+  public void home() {
+    jobsBelow();
+    if (desk.job().isPresent()) {
+      push(maker(ScreenId.JOB_HOME, 0));
+    } else {
+      push(maker(ScreenId.JOBS, 0));
+    }
+  }
+
+  @Override
+  public void jobs() {
+    desk.closeJob();
+    home();
+  }
+
+  /** Leaves the list of jobs alone on the stack where a job's first screen comes on top of it. */
+  private void jobsBelow() {
+    down();
+    if (desk.job().isPresent()) {
+      stack.subList(1, stack.size()).clear();
+    } else {
+      stack.clear();
+    }
+  }
+
+  @Override
+  public void changed() {
+    bar.show(current(), stack.size() - 1);
+    current().changed();
+  }
+
+  private void undo() {
+    current().undo(desk);
+    changed();
+  }
+
+  @Override
+  public void say(String sentence) {
+    band.say(sentence);
+  }
+
+  @Override
+  public void rescale() {
+    down();
+    bar = new TopBar(desk, this::undo);
+    String said = band.words();
+    band = new MessageBand(desk.touch());
+    if (!said.isEmpty()) {
+      band.say(said);
+    }
+    stack.replaceAll(stop -> new Stop(stop.maker(), stop.maker().get()));
+    up();
+  }
+
+  @Override
+  public void expectSetUpCard() {
+    keys.expectSetUpCard();
+  }
+}

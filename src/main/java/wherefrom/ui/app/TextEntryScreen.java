@@ -1,0 +1,58 @@
+package wherefrom.ui.app;
+
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.LetterBoard;
+import wherefrom.ui.controls.Panes;
+
+/** Asks for a few words, by touch or on a real keyboard. */
+public final class TextEntryScreen implements Screen, Typable {
+  private static final int MOST = 120;
+
+  private final Desk desk;
+  private final String title;
+  private final Consumer<String> done;
+  private final LetterBoard board;
+
+  /**
+   * @param done is given the words when Done is pressed; Back leaves without
+   */
+  public TextEntryScreen(Desk desk, String title, String initial, Consumer<String> done) {
+    this.desk = desk;
+    this.title = title;
+    this.done = done;
+    board = Panes.grow(new LetterBoard(desk.touch(), initial, MOST));
+    board.addToLastRow(desk.touch().primary("Done", this::enter));
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+
+  @Override
+  public Region view() {
+    return board;
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+
+  @Override
+  public void type(String character) {
+    board.type(character);
+  }
+
+  @Override
+  public void erase() {
+    board.erase();
+  }
+
+  @Override
+  public void enter() {
+    desk.navigator().back();
+    done.accept(board.typed().strip());
+  }
+}

@@ -1,0 +1,73 @@
+package wherefrom.ui.app;
+
+import javafx.geometry.Pos;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.OpenJob;
+import wherefrom.job.StillMissing;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+
+/** Where one is, the way back, what is still missing, and UNDO. */
+final class TopBar extends HBox {
+  private final Desk desk;
+  private final TouchKey back;
+  private final TouchKey bench;
+  private final FitText title;
+  private final FitText job;
+  private final FitText missing;
+  private final TouchKey undo;
+
+  TopBar(Desk desk, Runnable undoing) {
+    super(desk.scale().gap());
+    this.desk = desk;
+    Touch touch = desk.touch();
+    back = touch.primary("Back", desk.navigator()::back);
+    bench = touch.primary("Bench", desk.navigator()::home);
+    title = touch.heading("").align(Pos.BOTTOM_LEFT);
+    job = touch.small("").align(Pos.TOP_LEFT);
+    missing = touch.small("").centred();
+    undo = touch.primary("UNDO", undoing);
+    VBox names = Panes.grow(new VBox(title, job));
+    names.setAlignment(Pos.CENTER_LEFT);
+    names.setMinWidth(0);
+    missing.getStyleClass().add("missing");
+    missing.setMinWidth(Region.USE_PREF_SIZE);
+    setAlignment(Pos.CENTER_LEFT);
+    getStyleClass().add("top-bar");
+    getChildren().addAll(back, bench, names, missing, undo);
+  }
+
+  /**
+   * Shows where one is.
+   *
+   * @param depth how many screens lie below this one
+   */
+  void show(Screen screen, int depth) {
+    boolean onJob = screen.onJob() && desk.job().isPresent();
+    title.setWords(screen.title());
+    job.setWords(desk.job().map(TopBar::name).orElse(""));
+    present(job, desk.job().isPresent());
+    present(back, depth > 0);
+    present(bench, desk.job().isPresent() && depth > 1);
+    present(undo, onJob);
+    present(missing, onJob);
+    if (onJob) {
+      int open = new StillMissing(desk.getJob()).places().size();
+      missing.setWords(open == 0 ? "none missing" : open + " missing");
+    }
+  }
+
+  private static String name(OpenJob open) {
+    String name = open.state().name();
+    return open.condition().writable() ? name : name + " – for reading only";
+  }
+
+  private static void present(Region node, boolean there) {
+    node.setVisible(there);
+    node.setManaged(there);
+  }
+}

@@ -1,0 +1,158 @@
+package wherefrom.ui.controls;
+
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.geometry.VPos;
+import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
+
+/**
+ * Words that fill the room they are given: as large as they may be, wrapped between words, smaller
+ * where the room is narrow, never smaller than their least size, never cut.
+ */
+public final class FitText extends Region {
+  private static final int STEPS = 6;
+
+  private final Text shown = new Text();
+  private final Text measure = new Text();
+  private final double largestPx;
+  private final double leastPx;
+  private final boolean bold;
+  private Pos alignment = Pos.CENTER_LEFT;
+
+  FitText(double largestPx, double leastPx, boolean bold, String words) {
+    this.largestPx = Math.max(largestPx, leastPx);
+    this.leastPx = leastPx;
+    this.bold = bold;
+    getStyleClass().add("words");
+    shown.getStyleClass().add("text");
+    shown.setTextOrigin(VPos.TOP);
+    shown.setManaged(false);
+    shown.setFont(Fonts.of(this.largestPx, bold));
+    shown.setText(words);
+    getChildren().add(shown);
+    setMouseTransparent(true);
+  }
+
+  /** Where the words stand in the room they are given. */
+  public FitText align(Pos where) {
+    alignment = where;
+    shown.setTextAlignment(
+        switch (where.getHpos()) {
+          case LEFT -> TextAlignment.LEFT;
+          case CENTER -> TextAlignment.CENTER;
+          case RIGHT -> TextAlignment.RIGHT;
+        });
+    requestLayout();
+    return this;
+  }
+
+  public FitText centred() {
+    return align(Pos.CENTER);
+  }
+
+  public void setWords(String words) {
+    shown.setText(words);
+    requestLayout();
+  }
+
+  public String words() {
+    return shown.getText();
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return Math.ceil(longestWord(leastPx)) + 1;
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    return Math.ceil(measured(shown.getText(), largestPx, 0).getLayoutBounds().getWidth()) + 1;
+  }
+
+  @Override
+  protected double computeMaxWidth(double height) {
+    return Double.MAX_VALUE;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return Math.ceil(height(leastPx, width));
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return Math.ceil(height(width <= 0 ? largestPx : largestForWidth(width), width));
+  }
+
+  @Override
+  protected double computeMaxHeight(double width) {
+    return Double.MAX_VALUE;
+  }
+
+  private double largestForWidth(double width) {
+    double longest = longestWord(largestPx);
+    return longest <= width ? largestPx : Math.max(leastPx, largestPx * width / longest);
+  }
+
+  private double height(double size, double width) {
+    return measured(shown.getText(), size, Math.max(0, width)).getLayoutBounds().getHeight();
+  }
+
+  private double longestWord(double size) {
+    double longest = 0;
+    for (String word : shown.getText().split("\\s+", -1)) {
+      longest = Math.max(longest, measured(word, size, 0).getLayoutBounds().getWidth());
+    }
+    return longest;
+  }
+
+  private Text measured(String words, double size, double width) {
+    measure.setFont(Fonts.of(size, bold));
+    measure.setWrappingWidth(width);
+    measure.setText(words);
+    return measure;
+  }
+
+  private double fit(double width, double height) {
+    double high = largestForWidth(width);
+    if (height(high, width) <= height + 0.5) {
+      return high;
+    }
+    double low = leastPx;
+    for (int step = 0; step < STEPS; step++) {
+      double middle = (low + high) / 2;
+      if (height(middle, width) <= height + 0.5) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth() - snappedLeftInset() - snappedRightInset();
+    double height = getHeight() - snappedTopInset() - snappedBottomInset();
+    if (width <= 0 || height <= 0) {
+      return;
+    }
+    shown.setFont(Fonts.of(fit(width, height), bold));
+    shown.setWrappingWidth(width);
+    double spare = height - shown.getLayoutBounds().getHeight();
+    double down =
+        switch (alignment.getVpos()) {
+          case TOP, BASELINE -> 0;
+          case CENTER -> spare / 2;
+          case BOTTOM -> spare;
+        };
+    shown.relocate(snappedLeftInset(), snappedTopInset() + Math.max(0, down));
+  }
+}

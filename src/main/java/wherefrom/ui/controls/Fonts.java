@@ -1,0 +1,39 @@
+package wherefrom.ui.controls;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Objects;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+
+/** The one typeface of the window, from its own files. */
+public final class Fonts {
+  private static final String FAMILY = "B612";
+  private static boolean loaded;
+
+  private Fonts() {}
+
+  /** The typeface at a size in pixels. */
+  public static Font of(double px, boolean bold) {
+    load();
+    return Font.font(FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, px);
+  }
+
+  private static synchronized void load() {
+    if (!loaded) {
+      load("B612-Regular.ttf");
+      load("B612-Bold.ttf");
+      loaded = true;
+    }
+  }
+
+  private static void load(String file) {
+    String path = "/wherefrom/fonts/" + file;
+    try (InputStream in = Objects.requireNonNull(Fonts.class.getResourceAsStream(path), path)) {
+      Objects.requireNonNull(Font.loadFont(in, 12), path);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,174 @@
+package wherefrom.ui.controls;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** A list of any length in pages of whole rows, with large keys to turn them. */
+public final class Pager<T> extends Region {
+  private final Touch touch;
+  private final Function<T, ? extends Region> maker;
+  private final boolean stretched;
+  private final double gap;
+  private final TouchKey back;
+  private final TouchKey more;
+  private final FitText range;
+  private final VBox turning;
+  private final List<Integer> starts = new ArrayList<>(List.of(0));
+  private List<T> items = List.of();
+  private List<Region> rows = new ArrayList<>();
+
+  private Pager(Touch touch, Function<T, ? extends Region> maker, boolean stretched) {
+    this.touch = touch;
+    this.maker = maker;
+    this.stretched = stretched;
+    this.gap = touch.scale().gap();
+    back = touch.primary("Back", this::turnBack);
+    more = touch.primary("More", this::turnOn);
+    range = touch.small("").centred();
+    turning = Panes.column(touch.scale(), back, range, Panes.space(), more);
+  }
+
+  /** A list whose rows are as high as their words need. */
+  public static <T> Pager<T> list(Touch touch, Function<T, ? extends Region> maker) {
+    return Panes.grow(new Pager<>(touch, maker, false));
+  }
+
+  /** Rows that share the whole height where they all fit. */
+  public static <T> Pager<T> stretched(Touch touch, Function<T, ? extends Region> maker) {
+    return Panes.grow(new Pager<>(touch, maker, true));
+  }
+
+  /** Shows these rows from the first. */
+  public void setItems(List<? extends T> newItems) {
+    starts.clear();
+    starts.add(0);
+    refill(newItems);
+  }
+
+  /** Shows these rows where the list stood, as far as it still reaches so far. */
+  public void refill(List<? extends T> newItems) {
+    items = List.copyOf(newItems);
+    rows = new ArrayList<>();
+    while (starts.size() > 1 && starts.get(starts.size() - 1) >= items.size()) {
+      starts.remove(starts.size() - 1);
+    }
+    requestLayout();
+  }
+
+  public List<T> items() {
+    return items;
+  }
+
+  private int start() {
+    return starts.get(starts.size() - 1);
+  }
+
+  private void turnBack() {
+    if (starts.size() > 1) {
+      starts.remove(starts.size() - 1);
+      requestLayout();
+    }
+  }
+
+  private void turnOn() {
+    int next = start() + shownRows;
+    if (next < items.size()) {
+      starts.add(next);
+      requestLayout();
+    }
+  }
+
+  private int shownRows;
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    double least = touch.scale().px(2 * Scale.PRIMARY_MM) + 2 * gap + range.minHeight(-1);
+    return items.isEmpty() ? 0 : least;
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    double sum = 0;
+    for (int at = 0; at < items.size(); at++) {
+      sum += row(at).minHeight(width) + gap;
+    }
+    return Math.max(0, sum - gap);
+  }
+
+  private Region row(int at) {
+    while (rows.size() <= at) {
+      rows.add(maker.apply(items.get(rows.size())));
+    }
+    return rows.get(at);
+  }
+
+  /** How many rows from here fit the height, at least one. */
+  private int fitting(int from, double width, double height) {
+    double used = 0;
+    int count = 0;
+    while (from + count < items.size()) {
+      used += row(from + count).minHeight(width);
+      if (count > 0 && used > height) {
+        break;
+      }
+      used += gap;
+      count++;
+    }
+    return count;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    boolean whole = starts.size() == 1 && fitting(0, getWidth(), getHeight()) >= items.size();
+    double side = Math.ceil(turning.minWidth(-1));
+    double width = whole ? getWidth() : getWidth() - side - gap;
+    shownRows = fitting(start(), width, getHeight());
+    List<Node> shown = new ArrayList<>();
+    for (int at = start(); at < start() + shownRows; at++) {
+      shown.add(row(at));
+    }
+    List<Node> placed = new ArrayList<>(shown);
+    if (!whole) {
+      offerTurning();
+      placed.add(turning);
+    }
+    if (!getChildren().equals(placed)) {
+      getChildren().setAll(placed);
+      placed.forEach(Node::applyCss);
+    }
+    place(shown, width);
+    if (!whole) {
+      turning.resizeRelocate(getWidth() - side, 0, side, getHeight());
+    }
+  }
+
+  private void offerTurning() {
+    back.offer(starts.size() > 1);
+    more.offer(start() + shownRows < items.size());
+    range.setWords(start() + 1 + "–" + (start() + shownRows) + " of " + items.size());
+  }
+
+  private void place(List<Node> shown, double width) {
+    double used = (shown.size() - 1) * gap;
+    for (Node row : shown) {
+      used += row.minHeight(width);
+    }
+    double extra = stretched && !shown.isEmpty() ? (getHeight() - used) / shown.size() : 0;
+    double down = 0;
+    for (Node row : shown) {
+      double height = Math.floor(row.minHeight(width) + Math.max(0, extra));
+      row.resizeRelocate(0, down, width, height);
+      down += height + gap;
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package wherefrom.ui.controls;
+
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Columns and rows with the gap that keys need between them. */
+public final class Panes {
+  private Panes() {}
+
+  public static VBox column(Scale scale, Node... children) {
+    VBox column = new VBox(scale.gap(), children);
+    column.setFillWidth(true);
+    return column;
+  }
+
+  public static HBox row(Scale scale, Node... children) {
+    HBox row = new HBox(scale.gap(), children);
+    row.setFillHeight(true);
+    return row;
+  }
+
+  /** Takes what room is left, both ways. */
+  public static <N extends Region> N grow(N node) {
+    node.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+    VBox.setVgrow(node, Priority.ALWAYS);
+    HBox.setHgrow(node, Priority.ALWAYS);
+    return node;
+  }
+
+  /** Takes exactly this width, in mm. */
+  public static <N extends Region> N wide(N node, double mm, Scale scale) {
+    node.setMinWidth(scale.px(mm));
+    node.setPrefWidth(scale.px(mm));
+    node.setMaxWidth(scale.px(mm));
+    return node;
+  }
+
+  /** An empty piece that takes what room is left. */
+  public static Region space() {
+    return grow(new Region());
+  }
+
+  public static <N extends Region> N pad(N node, double mm, Scale scale) {
+    node.setPadding(new Insets(scale.px(mm)));
+    return node;
+  }
+}

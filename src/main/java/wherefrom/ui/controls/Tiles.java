@@ -1,0 +1,110 @@
+package wherefrom.ui.controls;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+
+/**
+ * Equal cells, row by row, that fill the room: as many columns as asked for, fewer where the words
+ * in the cells need more width.
+ */
+public final class Tiles extends Region {
+  private final double gap;
+  private final int mostColumns;
+
+  /**
+   * @param gapMm between cells, in mm
+   */
+  public Tiles(Scale scale, int mostColumns, double gapMm, List<? extends Node> cells) {
+    this.gap = scale.px(gapMm);
+    this.mostColumns = mostColumns;
+    getChildren().setAll(cells);
+  }
+
+  public static Tiles of(Scale scale, int mostColumns, Node... cells) {
+    return new Tiles(scale, mostColumns, Scale.GAP_MM, List.of(cells));
+  }
+
+  /** A row of equal cells. */
+  public static Tiles row(Scale scale, Node... cells) {
+    return of(scale, cells.length, cells);
+  }
+
+  public void setCells(List<? extends Node> cells) {
+    getChildren().setAll(cells);
+  }
+
+  @Override
+  public javafx.geometry.Orientation getContentBias() {
+    return javafx.geometry.Orientation.HORIZONTAL;
+  }
+
+  private List<Node> cells() {
+    return getManagedChildren();
+  }
+
+  private double widest() {
+    return cells().stream().mapToDouble(cell -> cell.minWidth(-1)).max().orElse(0);
+  }
+
+  private int columns(double width) {
+    int columns = Math.max(1, Math.min(mostColumns, cells().size()));
+    while (columns > 1 && width > 0 && cellWidth(width, columns) < widest()) {
+      columns--;
+    }
+    return columns;
+  }
+
+  private double cellWidth(double width, int columns) {
+    return Math.floor((width - (columns - 1) * gap) / columns);
+  }
+
+  private int rows(int columns) {
+    return (cells().size() + columns - 1) / columns;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return widest();
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    int columns = Math.max(1, Math.min(mostColumns, cells().size()));
+    double widest = cells().stream().mapToDouble(cell -> cell.prefWidth(-1)).max().orElse(0);
+    return columns * widest + (columns - 1) * gap;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    int columns = columns(width);
+    double cell = width <= 0 ? -1 : cellWidth(width, columns);
+    double tallest = cells().stream().mapToDouble(node -> node.minHeight(cell)).max().orElse(0);
+    int rows = rows(columns);
+    return rows * Math.ceil(tallest) + Math.max(0, rows - 1) * gap;
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  @Override
+  protected double computeMaxHeight(double width) {
+    return Double.MAX_VALUE;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    int columns = columns(getWidth());
+    double width = cellWidth(getWidth(), columns);
+    int rows = Math.max(1, rows(columns));
+    double height = Math.floor((getHeight() - (rows - 1) * gap) / rows);
+    int at = 0;
+    for (Node cell : cells()) {
+      cell.resizeRelocate(
+          at % columns * (width + gap), at / columns * (height + gap), width, height);
+      at++;
+    }
+  }
+}

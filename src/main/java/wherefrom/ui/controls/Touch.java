@@ -1,0 +1,133 @@
+package wherefrom.ui.controls;
+
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+
+/**
+ * Makes everything that can be pressed. What it makes acts on release, takes no second press within
+ * 250 ms, never takes the keyboard's focus, and carries a mark by which the size of every target
+ * can be checked.
+ */
+public final class Touch {
+  /** The mark's name among a node's properties. */
+  public static final String MARK = "touch";
+
+  /** The mark of a target that discards a record: it needs more room around it. */
+  public static final String DISCARDS = "discards";
+
+  private static final long REPEAT_NANOS = 250_000_000L;
+
+  private final Scale scale;
+  private final LongSupplier nanos;
+  private long quietUntil = Long.MIN_VALUE;
+
+  /**
+   * @param nanos a steady clock
+   */
+  public Touch(Scale scale, LongSupplier nanos) {
+    this.scale = scale;
+    this.nanos = nanos;
+  }
+
+  public Scale scale() {
+    return scale;
+  }
+
+  /** No press counts for a moment: another screen has just come up under the finger. */
+  public void settle() {
+    quietUntil = nanos.getAsLong() + REPEAT_NANOS;
+  }
+
+  /** Any target; the node must be large enough. */
+  public <N extends Node> N target(N node, Runnable act) {
+    Press press = new Press(this::accepts, nanos, REPEAT_NANOS, act);
+    node.getProperties().put(MARK, press);
+    node.setPickOnBounds(true);
+    node.setFocusTraversable(false);
+    node.setOnMousePressed(event -> press.down());
+    node.setOnMouseReleased(
+        event -> {
+          if (press.lift() && node.contains(event.getX(), event.getY())) {
+            press.act();
+          }
+        });
+    return node;
+  }
+
+  private boolean accepts() {
+    return nanos.getAsLong() >= quietUntil;
+  }
+
+  public TouchKey key(String words, Runnable act) {
+    return target(plate(words, Scale.KEY_MM, "plain"), act);
+  }
+
+  /** The key that goes on with the work. */
+  public TouchKey primary(String words, Runnable act) {
+    return target(plate(words, Scale.PRIMARY_MM, "primary"), act);
+  }
+
+  /** A key that discards a record; keep 13 mm around it. */
+  public TouchKey danger(String words, Runnable act) {
+    TouchKey key = target(plate(words, Scale.PRIMARY_MM, "danger"), act);
+    key.getProperties().put(DISCARDS, true);
+    return key;
+  }
+
+  /** A key that acts after it was held down for 1.5 seconds. */
+  public Region hold(String words, Runnable act) {
+    return new HoldKey(this, plate(words, Scale.PRIMARY_MM, "danger"), act);
+  }
+
+  /** A key that is on or off and says which in words too. */
+  public TouchKey toggle(String words, boolean on, Consumer<Boolean> act) {
+    TouchKey key = plate(words + (on ? ": yes" : ": no"), Scale.KEY_MM, "plain").select(on);
+    boolean[] state = {on};
+    return target(
+        key,
+        () -> {
+          state[0] = !state[0];
+          key.select(state[0]);
+          key.setWords(words + (state[0] ? ": yes" : ": no"));
+          act.accept(state[0]);
+        });
+  }
+
+  private TouchKey plate(String words, double leastMm, String styleClass) {
+    return new TouchKey(scale, label(words), leastMm, styleClass);
+  }
+
+  private FitText label(String words) {
+    return fit(words, Scale.WORKING_MM, Scale.SMALL_MM, true);
+  }
+
+  /** Working text: 6.4 mm capitals where they fit, never under 4.5, times the person's factor. */
+  public FitText text(String words) {
+    return fit(words, Scale.WORKING_MM, Scale.SMALL_MM, false);
+  }
+
+  /** Small text, as for lists: 4.5 mm capitals times the person's factor. */
+  public FitText small(String words) {
+    return fit(words, Scale.SMALL_MM, Scale.SMALL_MM, false);
+  }
+
+  /** A heading: bold working text. */
+  public FitText heading(String words) {
+    return fit(words, Scale.WORKING_MM, Scale.SMALL_MM, true);
+  }
+
+  /** A verdict or a place: 20 mm capitals, 10 where the words are many. */
+  public FitText verdict(String words) {
+    return new FitText(
+        scale.fontPx(Scale.VERDICT_MM), scale.fontPx(Scale.LEAST_VERDICT_MM), true, words);
+  }
+
+  /** Text between two heights of capitals in mm, both times the person's factor. */
+  public FitText fit(String words, double largestMm, double leastMm, boolean bold) {
+    double factor = scale.textFactor();
+    return new FitText(
+        scale.fontPx(largestMm) * factor, scale.fontPx(leastMm) * factor, bold, words);
+  }
+}

@@ -1,0 +1,107 @@
+package wherefrom.ui.controls;
+
+import javafx.css.PseudoClass;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+
+/**
+ * A key: a flat plate with a dark outline and words on it, or a drawing above the words. Made by
+ * {@link Touch} only, which says how it acts.
+ */
+public final class TouchKey extends Region {
+  private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
+
+  private final FitText words;
+  private final double padding;
+  private final double drawingGap;
+  private Node drawing;
+  private boolean hasDrawing;
+
+  TouchKey(Scale scale, FitText words, double leastMm, String styleClass) {
+    this.words = words.centred();
+    this.padding = scale.px(1.6);
+    this.drawingGap = scale.px(1);
+    this.drawing = new Region();
+    getStyleClass().addAll("key", styleClass);
+    getChildren().add(words);
+    setMinSize(scale.px(leastMm), USE_COMPUTED_SIZE);
+    this.least = scale.px(leastMm);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  private final double least;
+
+  public void setWords(String text) {
+    words.setWords(text);
+    requestLayout();
+  }
+
+  public String words() {
+    return words.words();
+  }
+
+  /** Shows a key as chosen, by a thick bar and a tick of its own, not by colour alone. */
+  public TouchKey select(boolean on) {
+    pseudoClassStateChanged(SELECTED, on);
+    return this;
+  }
+
+  /** Puts a drawing of a fixed size above the words. */
+  public TouchKey draw(Node picture) {
+    getChildren().setAll(words, picture);
+    picture.setMouseTransparent(true);
+    drawing = picture;
+    hasDrawing = true;
+    return this;
+  }
+
+  /** A key that cannot be used now is not shown at all, but keeps its room. */
+  public TouchKey offer(boolean offered) {
+    setVisible(offered);
+    return this;
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  private double drawingHeight() {
+    return hasDrawing ? drawing.getLayoutBounds().getHeight() + drawingGap : 0;
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    double drawn = hasDrawing ? drawing.getLayoutBounds().getWidth() : 0;
+    return Math.max(least, Math.max(drawn, words.prefWidth(-1)) + 2 * padding);
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return Math.max(least, words.minWidth(-1) + 2 * padding);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    double inner = width <= 0 ? words.prefWidth(-1) : width - 2 * padding;
+    return Math.max(least, words.minHeight(inner) + drawingHeight() + 2 * padding);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth() - 2 * padding;
+    double top = padding;
+    if (hasDrawing) {
+      double w = drawing.getLayoutBounds().getWidth();
+      drawing.relocate((getWidth() - w) / 2, top);
+      top += drawingHeight();
+    }
+    words.resizeRelocate(padding, top, width, Math.max(0, getHeight() - top - padding));
+  }
+}
