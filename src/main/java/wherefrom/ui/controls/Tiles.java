@@ -102,8 +102,9 @@ public final class Tiles extends Region {
     double height = Math.floor((getHeight() - (rows - 1) * gap) / rows);
     int at = 0;
     for (Node cell : cells()) {
-      cell.resizeRelocate(
-          at % columns * (width + gap), at / columns * (height + gap), width, height);
+      int column = at % columns;
+      int row = at / columns;
+      cell.resizeRelocate(column * (width + gap), row * (height + gap), width, height);
       at++;
     }
   }
