@@ -14,6 +14,7 @@ import wherefrom.engine.Layout;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -34,12 +35,17 @@ import wherefrom.rules.Bench;
  * changes only through {@link OpenJob}.
  */
 public final class EngineJob implements Bench {
+  /** From the first of these on, a part must be decided about before it is fitted. */
+  private static final Set<Class<?>> FINDINGS =
+      Set.of(LookRecorded.class, FeatureLooked.class, DecisionMade.class);
+
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();
   private final PartsLedger parts = new PartsLedger();
   private final Assembly assembly = new Assembly();
   private final Set<PartKind> kinds;
   private boolean decisionsWanted;
+  private Optional<StandingRules> rules = Optional.empty();
 
   private EngineJob(JobOpened opened) {
     this.opened = opened;
@@ -74,6 +80,7 @@ public final class EngineJob implements Bench {
   /** Takes in the next entry, which must not be one that takes back. */
   void apply(LoggedEntry logged) {
     standing.add(logged);
+    rules = Optional.empty();
     JobEntry entry = logged.entry();
     if (entry instanceof JobOpened first) {
       parts.open(first);
@@ -81,7 +88,7 @@ public final class EngineJob implements Bench {
       kinds.addAll(tracked.kinds());
       parts.track(layout(), tracked);
     } else {
-      decisionsWanted |= entry instanceof LookRecorded || entry instanceof DecisionMade;
+      decisionsWanted |= FINDINGS.contains(entry.getClass());
       parts.apply(logged);
       assembly.apply(entry);
     }
@@ -233,11 +240,18 @@ public final class EngineJob implements Bench {
 
   @Override
   public Optional<Ban> findBan(int item) {
-    return Optional.empty();
+    return rules().findBan(parts.get(item).part());
   }
 
   @Override
   public Optional<String> findOpenCheck(int item) {
-    return Optional.empty();
+    return rules().findOpenCheck(parts.get(item).part());
+  }
+
+  /** What follows from the changes that were made and the findings that stand. */
+  public StandingRules rules() {
+    StandingRules now = rules.orElseGet(() -> StandingRules.of(this));
+    rules = Optional.of(now);
+    return now;
   }
 }

@@ -132,7 +132,7 @@ public final class EntryWords {
     if (entry instanceof PhotoAdded photo) {
       return "photograph of " + subject(photo.item());
     }
-    throw new IllegalArgumentException("no words for " + entry.getClass().getSimpleName());
+    return BenchWords.of(entry, this::part);
   }
 
   private String subject(int item) {

@@ -1,0 +1,80 @@
+package wherefrom.inspection;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import wherefrom.engine.Bank;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.Layout;
+import wherefrom.engine.Spots;
+import wherefrom.engine.ValveSpot;
+
+/** What is looked at and measured on the large castings and shafts, and carries no tag. */
+public enum Feature {
+  LOBE("cam lobe", Reach.VALVE),
+  STUD("rocker stud", Reach.VALVE),
+  LIFTER_BORE("lifter bore", Reach.VALVE),
+  VALVE_SEAT("valve seat and guide", Reach.VALVE),
+  BORE("cylinder bore", Reach.CYLINDER),
+  RINGS("piston rings", Reach.CYLINDER),
+  ROD_JOURNAL("rod journal", Reach.CYLINDER),
+  ROD_HOUSING("big-end housing", Reach.CYLINDER),
+  MAIN_JOURNAL("main journal", Reach.MAIN),
+  MAIN_HOUSING("main housing", Reach.MAIN),
+  HEAD("cylinder head face", Reach.BANK),
+  DECK("block deck", Reach.BANK),
+  TIMING("timing chain and gears", Reach.WHOLE),
+  CRANK("crankshaft", Reach.WHOLE),
+  CAMSHAFT("camshaft", Reach.WHOLE),
+  OIL("oil and filter", Reach.WHOLE);
+
+  /** How many there are of it. */
+  public enum Reach {
+    VALVE,
+    CYLINDER,
+    MAIN,
+    BANK,
+    WHOLE
+  }
+
+  private final String word;
+  private final Reach reach;
+
+  Feature(String word, Reach reach) {
+    this.word = word;
+    this.reach = reach;
+  }
+
+  public String word() {
+    return word;
+  }
+
+  public Reach reach() {
+    return reach;
+  }
+
+  /** The name in files, such as {@code main-journal}. Never changes. */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  public static Optional<Feature> find(String key) {
+    return Arrays.stream(values()).filter(feature -> feature.key().equals(key)).findFirst();
+  }
+
+  /** Where the engine has one: {@code 3EX}, {@code B3}, {@code M2}, a bank's name, or empty. */
+  public List<String> where(Layout layout) {
+    return switch (reach) {
+      case VALVE -> Spots.valves(layout).stream().map(ValveSpot::key).toList();
+      case CYLINDER -> Spots.bores(layout).stream().map(BoreSpot::key).toList();
+      case MAIN -> numbers(layout.mains());
+      case BANK -> layout.banks().stream().map(Bank::name).toList();
+      case WHOLE -> List.of("");
+    };
+  }
+
+  private static List<String> numbers(int mains) {
+    return java.util.stream.IntStream.rangeClosed(1, mains).mapToObj(at -> "M" + at).toList();
+  }
+}

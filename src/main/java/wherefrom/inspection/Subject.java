@@ -1,0 +1,63 @@
+package wherefrom.inspection;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+import wherefrom.engine.Spots;
+
+/** What a look or a measurement is about. */
+public sealed interface Subject {
+
+  /** The name in files: {@code #12} or {@code lobe@3EX}. Never changes. */
+  String key();
+
+  /** A tagged part, by its item number. */
+  record APart(int item) implements Subject {
+    @Override
+    public String key() {
+      return "#" + item;
+    }
+  }
+
+  /**
+   * A surface or shaft that carries no tag.
+   *
+   * @param where one of {@link Feature#where}
+   */
+  record AFeature(Feature feature, String where) implements Subject {
+    @Override
+    public String key() {
+      return feature.key() + "@" + where;
+    }
+
+    /** {@code cylinder 3, exhaust, cam lobe}, {@code main 2, main journal}, {@code crankshaft}. */
+    public String words() {
+      if (where.isEmpty()) {
+        return feature.word();
+      }
+      return switch (feature.reach()) {
+        case MAIN -> feature.word() + " " + where.substring(1);
+        case CYLINDER -> "cylinder " + where.substring(1) + ", " + feature.word();
+        case BANK -> feature.word() + ", " + where + " bank";
+        default -> Spots.find(where).map(spot -> spot.words() + ", ").orElse("") + feature.word();
+      };
+    }
+  }
+
+  Pattern PART = Pattern.compile("#\\d{1,6}");
+
+  static Subject ofPart(int item) {
+    return new APart(item);
+  }
+
+  /** The subject with this key; empty when the text is no such key. */
+  static Optional<Subject> find(String key) {
+    if (PART.matcher(key).matches()) {
+      return Optional.of(new APart(Integer.parseInt(key.substring(1))));
+    }
+    int at = key.indexOf('@');
+    return at < 0
+        ? Optional.empty()
+        : Feature.find(key.substring(0, at))
+            .map(feature -> new AFeature(feature, key.substring(at + 1)));
+  }
+}

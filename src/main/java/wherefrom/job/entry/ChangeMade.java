@@ -1,0 +1,11 @@
+package wherefrom.job.entry;
+
+import wherefrom.rules.consequence.ChangeKind;
+
+/**
+ * A change was made, or something was found: what follows from it binds from now on.
+ *
+ * @param plan the plan that is carried out; 0 where there was none
+ */
+public record ChangeMade(int plan, ChangeKind change, String where, String detail)
+    implements JobEntry {}

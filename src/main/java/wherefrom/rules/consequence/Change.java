@@ -1,0 +1,67 @@
+package wherefrom.rules.consequence;
+
+import java.util.Optional;
+import wherefrom.engine.Layout;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.parts.Place;
+
+/**
+ * A change or a finding.
+ *
+ * @param where which one, as {@link Reach} says; empty for the whole engine
+ * @param detail size or remark, such as {@code 0.010 in}; may be empty
+ */
+public record Change(ChangeKind kind, String where, String detail) {
+
+  public static Change of(ChangeKind kind) {
+    return new Change(kind, "", "");
+  }
+
+  public static Change at(ChangeKind kind, String where) {
+    return new Change(kind, where, "");
+  }
+
+  /** In words: {@code head milled, left bank, 0.010 in}. */
+  public String words() {
+    return kind.words()
+        + (where.isEmpty() ? "" : ", " + place())
+        + (detail.isEmpty() ? "" : ", " + detail);
+  }
+
+  private String place() {
+    if (kind.reach() == Reach.BANK) {
+      return where + " bank";
+    }
+    return findSpot()
+        .map(Spot::words)
+        .orElseGet(
+            () ->
+                where.startsWith("R")
+                    ? "rod " + where.substring(1)
+                    : where.startsWith("M") ? "main " + where.substring(1) : where + " bank");
+  }
+
+  /** The spot that it names, when it names one. */
+  Optional<Spot> findSpot() {
+    return Place.find(where).map(Place::spot).or(() -> Spots.find(where));
+  }
+
+  /** What is wrong with it for an engine, in a sentence; empty when nothing is. */
+  public Optional<String> findFault(Layout layout) {
+    boolean known =
+        kind.reach() == Reach.PLACE
+            ? where.isEmpty() || Place.find(where).isPresent() || findSpot().isPresent()
+            : kind.reach().where(layout).contains(where);
+    return known
+        ? Optional.empty()
+        : Optional.of(
+            "\""
+                + where
+                + "\" is not where this engine can have \""
+                + kind.words()
+                + "\": give one of "
+                + String.join(", ", kind.reach().where(layout))
+                + ".");
+  }
+}

@@ -1,0 +1,69 @@
+package wherefrom.rules.consequence;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+
+/**
+ * What follows from a change.
+ *
+ * @param rule the rule's short name, such as {@code R1}
+ * @param name the consequence's own name within the rule
+ * @param kinds the kinds of part concerned; empty where none is tracked by tags
+ * @param places the tracked places concerned
+ * @param pieces how many pieces to buy; 0 where nothing is bought
+ * @param what what to buy or to look at, in words
+ * @param sentence for a person
+ * @param source where the rule comes from
+ * @param chain the changes that led here, the first cause first
+ */
+public record Consequence(
+    String rule,
+    String name,
+    Severity severity,
+    Effect effect,
+    Set<PartKind> kinds,
+    List<Place> places,
+    int pieces,
+    String what,
+    String sentence,
+    String source,
+    List<Change> chain) {
+
+  public Consequence {
+    kinds = Set.copyOf(kinds);
+    places = List.copyOf(places);
+    chain = List.copyOf(chain);
+  }
+
+  /** The change that it follows from directly. */
+  public Change cause() {
+    return chain.get(chain.size() - 1);
+  }
+
+  /** The change that a person made, planned or found. */
+  public Change firstCause() {
+    return chain.get(0);
+  }
+
+  /** The name by which a check is answered: {@code R11:pushrod-length@left}. Never changes. */
+  public String key() {
+    String where = cause().where();
+    return rule + ":" + name + (where.isEmpty() ? "" : "@" + where);
+  }
+
+  /** The chain of reasons in words, the first cause first. */
+  public List<String> reasons() {
+    return chain.stream().map(Change::words).toList();
+  }
+
+  /** {@code rod shells, main shells}; what is bought, where nothing is tracked. */
+  public String subject() {
+    if (kinds.isEmpty()) {
+      return what;
+    }
+    return String.join(", ", new TreeSet<>(kinds).stream().map(PartKind::plural).toList());
+  }
+}

@@ -1,0 +1,106 @@
+package wherefrom.rules.consequence;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.engine.Bank;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.Layout;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.Spot;
+import wherefrom.engine.ValveSpot;
+import wherefrom.parts.Place;
+
+/** Which places a consequence concerns, seen from the change. */
+enum Cover {
+  /** All over the engine. */
+  ALL {
+    @Override
+    boolean covers(Change change, Place place, Layout layout) {
+      return true;
+    }
+  },
+  /** The same valve, cylinder, rod or main; all, where the change names none. */
+  HERE {
+    @Override
+    boolean covers(Change change, Place place, Layout layout) {
+      if (change.where().isEmpty()) {
+        return true;
+      }
+      Optional<Spot> spot = change.findSpot();
+      return spot.map(at -> isSame(at, place.spot()))
+          .orElseGet(() -> isNamed(change.where(), place.spot(), layout));
+    }
+  },
+  /** The same bank; all, where the change names none. */
+  BANK {
+    @Override
+    boolean covers(Change change, Place place, Layout layout) {
+      if (change.where().isEmpty()) {
+        return true;
+      }
+      Optional<Bank> bank = bankOf(change, layout);
+      return bank.isPresent() && bank.equals(cylinder(place.spot()).flatMap(layout::findBank));
+    }
+  },
+  /** The valves next to it on the same bank. */
+  NEIGHBOURS {
+    @Override
+    boolean covers(Change change, Place place, Layout layout) {
+      Optional<Bank> bank = bankOf(change, layout);
+      if (bank.isEmpty()) {
+        return false;
+      }
+      List<ValveSpot> order = layout.valvesInOrder(bank.get());
+      int at = change.findSpot().map(order::indexOf).orElse(-1);
+      int other = order.indexOf(place.spot());
+      return at >= 0 && other >= 0 && Math.abs(at - other) == 1;
+    }
+  };
+
+  abstract boolean covers(Change change, Place place, Layout layout);
+
+  private static boolean isSame(Spot at, Spot other) {
+    if (at instanceof MainSpot main) {
+      return other instanceof MainSpot second && second.number() == main.number();
+    }
+    if (at instanceof RodSpot rod) {
+      return other instanceof RodSpot second && second.cylinder() == rod.cylinder();
+    }
+    if (at instanceof BoreSpot bore) {
+      return cylinder(other).equals(Optional.of(bore.cylinder()));
+    }
+    return at.equals(other);
+  }
+
+  /** {@code R3}, {@code M2}, or a bank's name. */
+  private static boolean isNamed(String where, Spot spot, Layout layout) {
+    if (spot instanceof MainSpot main && where.equals("M" + main.number())) {
+      return true;
+    }
+    if (spot instanceof RodSpot rod && where.equals("R" + rod.cylinder())) {
+      return true;
+    }
+    return cylinder(spot)
+        .flatMap(layout::findBank)
+        .filter(bank -> bank.name().equals(where))
+        .isPresent();
+  }
+
+  private static Optional<Bank> bankOf(Change change, Layout layout) {
+    return layout.banks().stream()
+        .filter(bank -> bank.name().equals(change.where()))
+        .findFirst()
+        .or(() -> change.findSpot().flatMap(Cover::cylinder).flatMap(layout::findBank));
+  }
+
+  private static Optional<Integer> cylinder(Spot spot) {
+    if (spot instanceof ValveSpot valve) {
+      return Optional.of(valve.cylinder());
+    }
+    if (spot instanceof BoreSpot bore) {
+      return Optional.of(bore.cylinder());
+    }
+    return spot instanceof RodSpot rod ? Optional.of(rod.cylinder()) : Optional.empty();
+  }
+}

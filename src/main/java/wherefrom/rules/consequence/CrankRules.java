@@ -1,0 +1,89 @@
+package wherefrom.rules.consequence;
+
+import static wherefrom.rules.consequence.Cover.ALL;
+import static wherefrom.rules.consequence.Cover.HERE;
+import static wherefrom.rules.consequence.Severity.BLOCK;
+import static wherefrom.rules.consequence.Severity.WARN;
+
+import java.util.List;
+import java.util.Set;
+import wherefrom.inspection.Sources;
+import wherefrom.parts.PartKind;
+
+/** Crank, rods, housings and shells. */
+final class CrankRules {
+  private static final Set<PartKind> ROD_SHELLS = Set.of(PartKind.ROD_SHELL);
+  private static final Set<PartKind> MAIN_SHELLS = Set.of(PartKind.MAIN_SHELL);
+  private static final Set<PartKind> SHELLS = Set.of(PartKind.ROD_SHELL, PartKind.MAIN_SHELL);
+
+  static final List<Rule> ROWS =
+      List.of(
+          ground("rod", ChangeKind.ROD_JOURNALS_GROUND, ROD_SHELLS),
+          ground("main", ChangeKind.MAIN_JOURNALS_GROUND, MAIN_SHELLS)
+              .after("thrust", "Check the crank's end play at the thrust bearing."),
+          Rule.of("R17", "Crank polished only", ChangeKind.CRANK_POLISHED)
+              .know("measure", WARN, ALL, SHELLS, "Shells may stay, but are measured again.")
+              .first("shell-wall", ALL, SHELLS, "Measure shells and journals again.")
+              .after("clearance", "Check the oil clearance of each bearing."),
+          Rule.of("R20", "Rod resized, or bolts replaced", ChangeKind.ROD_RESIZED)
+              .mustBeNew(WARN, HERE, ROD_SHELLS, "A resized rod takes new shells.")
+              .know("bolts", WARN, HERE, Set.of(PartKind.ROD), "New bolts first, then resize.")
+              .first("round", HERE, ROD_SHELLS, "Measure the big end for roundness, cap torqued.")
+              .after("length", "Check the rod's length against the others."),
+          Rule.of("R21", "Mains line-honed", ChangeKind.LINE_HONED)
+              .mustBeNew(WARN, ALL, MAIN_SHELLS, "Line-honed mains take new shells.")
+              .first(
+                  "caps",
+                  ALL,
+                  Set.of(PartKind.MAIN_CAP),
+                  "See that each cap is still on its own main, the same way round.")
+              .after("chain", "Check the chain slack: crank and cam are closer now."),
+          Rule.of("R22", "One rod or main bearing failed", ChangeKind.BEARING_FAILED)
+              .source(Sources.TM_237)
+              .mustBeNew(
+                  BLOCK,
+                  ALL,
+                  SHELLS,
+                  "One bearing has failed: all rod and main bearings are replaced.")
+              .leadsTo(ChangeKind.DEBRIS_LOOSE),
+          Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
+              .source(Sources.TM_237)
+              .first("journals", ALL, SHELLS, "Did it reach the bearings? Look at every journal.")
+              .first("galleries", ALL, SHELLS, "Plugs out, galleries brushed and flushed.")
+              .after("pump", "Open and look at the oil pump and its pickup.")
+              .after("filter", "Cut the filter open; fit a new one."),
+          Rule.of("R23", "Cap lost or mixed up", ChangeKind.CAP_LOST)
+              .source(Sources.TM_256)
+              .forbid(
+                  "align-bore",
+                  HERE,
+                  Set.of(
+                      PartKind.MAIN_CAP, PartKind.ROD_CAP, PartKind.MAIN_SHELL, PartKind.ROD_SHELL),
+                  "Caps are machined on their own housing: with another cap the housing must be"
+                      + " machined again.")
+              .first(
+                  "align-bore-done",
+                  HERE,
+                  SHELLS,
+                  "See that the housing was machined with this cap and measured."));
+
+  private CrankRules() {}
+
+  private static Rule ground(String which, ChangeKind change, Set<PartKind> shells) {
+    return Rule.of("R16", "Crank ground, " + which + " journals", change)
+        .source(Sources.TM_262)
+        .mustBeNew(
+            BLOCK,
+            ALL,
+            shells,
+            "The " + which + " journals were ground: all " + which + " shells to that undersize.")
+        .know(
+            which + "-all-alike",
+            WARN,
+            ALL,
+            shells,
+            "When one " + which + " journal is ground, all of them are ground alike.")
+        .first(which + "-fillets", ALL, shells, "Look at the fillets and oil-hole chamfers.")
+        .after(which + "-clearance", "Check the oil clearance of each " + which + " bearing.");
+  }
+}

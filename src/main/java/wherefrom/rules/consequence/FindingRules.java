@@ -1,0 +1,41 @@
+package wherefrom.rules.consequence;
+
+import static wherefrom.rules.consequence.Cover.ALL;
+import static wherefrom.rules.consequence.Cover.HERE;
+import static wherefrom.rules.consequence.Cover.NEIGHBOURS;
+import static wherefrom.rules.consequence.Severity.WARN;
+
+import java.util.EnumSet;
+import java.util.List;
+import wherefrom.parts.PartKind;
+
+/** What findings and swaps mean. */
+final class FindingRules {
+  static final List<Rule> ROWS =
+      List.of(
+          Rule.of("R24", "Plastic cam gear broken", ChangeKind.PLASTIC_GEAR_BROKEN)
+              .buy("chain-and-gears", Count.ONE, "timing chain with both gears")
+              .after("pan", "Pan and pickup off: find every crumb.")
+              .first(
+                  "bent",
+                  ALL,
+                  EnumSet.of(PartKind.PUSHROD, PartKind.VALVE),
+                  "Look for bent pushrods and valves.")
+              .leadsTo(ChangeKind.DEBRIS_LOOSE),
+          Rule.of("R28", "Part fitted at another place", ChangeKind.SWAPPED)
+              .know(
+                  "not-mated",
+                  WARN,
+                  HERE,
+                  PartKind.all(),
+                  "The parts here are no longer worn in to each other.")
+              .know(
+                  "neighbours",
+                  WARN,
+                  NEIGHBOURS,
+                  PartKind.all(),
+                  "A neighbour holds a part from another place.")
+              .after("new-mate", "Check the parts at this place as new mates."));
+
+  private FindingRules() {}
+}

@@ -1,0 +1,54 @@
+package wherefrom.rules.consequence;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import wherefrom.parts.PartKind;
+
+/** One consequence of a rule, before it is applied to an engine. */
+record Then(
+    String name,
+    Severity severity,
+    Effect effect,
+    Set<PartKind> kinds,
+    Cover cover,
+    Count count,
+    String what,
+    String sentence,
+    Predicate<Setting> only) {
+
+  Then {
+    kinds = Set.copyOf(kinds);
+  }
+
+  Then only(Predicate<Setting> condition) {
+    return new Then(name, severity, effect, kinds, cover, count, what, sentence, condition);
+  }
+
+  /** Whether there is anything in this engine that it speaks of. */
+  boolean speaksOf(Setting setting, Change change) {
+    return only.test(setting) && (kinds.isEmpty() || setting.count(kinds, cover, change) > 0);
+  }
+
+  Consequence apply(Rule rule, List<Change> chain, Setting setting) {
+    Change cause = chain.get(chain.size() - 1);
+    int pieces =
+        switch (effect) {
+          case BUY -> count.in(setting.layout());
+          case FORBIDDEN, MUST_BE_NEW -> setting.count(kinds, cover, cause);
+          default -> 0;
+        };
+    return new Consequence(
+        rule.number(),
+        name,
+        severity,
+        effect,
+        kinds,
+        setting.listPlaces(kinds, cover, cause),
+        pieces,
+        what,
+        sentence,
+        rule.source(),
+        chain);
+  }
+}

@@ -1,0 +1,153 @@
+package wherefrom.job;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import wherefrom.engine.Layout;
+import wherefrom.engine.LifterType;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.Verdict;
+
+/** An engine job kept in memory, everything tracked and everything out. */
+final class BenchJob {
+  final OpenJob job;
+
+  private BenchJob(Layout layout) {
+    job =
+        new OpenJob(
+            new MemoryLogbook(
+                new JobOpened("Test engine", 1234567, layout, PartKind.all(), UnitSystem.INCH)),
+            Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
+    job.state().parts().stream()
+        .map(part -> part.part().item())
+        .toList()
+        .forEach(item -> job.record(new PartOut(item)));
+  }
+
+  static BenchJob v8() {
+    return new BenchJob(ReadyLayouts.find("v8-odd-even").orElseThrow());
+  }
+
+  static BenchJob inline4() {
+    return new BenchJob(ReadyLayouts.find("inline-4").orElseThrow());
+  }
+
+  static BenchJob rollerV8() {
+    Layout flat = ReadyLayouts.find("v8-odd-even").orElseThrow();
+    return new BenchJob(
+        new Layout(
+            "roller",
+            "Roller V8",
+            flat.arrangement(),
+            flat.banks(),
+            flat.leadingBank(),
+            flat.firingOrder(),
+            flat.mains(),
+            flat.thrustMain(),
+            flat.mainCaps(),
+            flat.rodJournals(),
+            flat.camBearings(),
+            LifterType.ROLLER,
+            flat.rockers()));
+  }
+
+  /** The part that owns a place, such as {@code lifter@3EX}. */
+  Part part(String place) {
+    return job.state().findOwner(Place.find(place).orElseThrow()).orElseThrow();
+  }
+
+  int item(String place) {
+    return part(place).item();
+  }
+
+  /** Judges the part that owns a place, at that place. */
+  Verdict verdict(String place) {
+    Part part = part(place);
+    return new Fitting(job).judge(part, part.home().spot(), false);
+  }
+
+  String word(String place) {
+    return verdict(place).word();
+  }
+
+  void look(String place, String check, Look look) {
+    job.record(new LookRecorded(item(place), check, look, ""));
+  }
+
+  void decide(String place, Decision decision) {
+    job.record(new DecisionMade(item(place), decision, "test"));
+  }
+
+  /** Decides to use everything again. */
+  BenchJob reuseAll() {
+    job.state().parts().stream()
+        .map(part -> part.part().item())
+        .toList()
+        .forEach(item -> job.record(new DecisionMade(item, Decision.REUSE, "test")));
+    return this;
+  }
+
+  /** Replaces the part that owns a place by a new one. */
+  Part replace(String place) {
+    job.record(new PartReplaced(item(place), job.nextItem(), "test"));
+    return part(place);
+  }
+
+  void record(JobEntry entry) {
+    job.record(entry);
+  }
+
+  /** A logbook without a file. */
+  static final class MemoryLogbook implements Logbook {
+    private final List<LoggedEntry> entries = new ArrayList<>();
+
+    MemoryLogbook(JobEntry first) {
+      append(Instant.EPOCH, first);
+    }
+
+    @Override
+    public Path folder() {
+      return Path.of("memory");
+    }
+
+    @Override
+    public List<LoggedEntry> entries() {
+      return List.copyOf(entries);
+    }
+
+    @Override
+    public LoggedEntry append(Instant time, JobEntry entry) {
+      LoggedEntry logged = new LoggedEntry(entries.size() + 1L, time, entry);
+      entries.add(logged);
+      return logged;
+    }
+
+    @Override
+    public LogbookCondition condition() {
+      throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public void close() {}
+  }
+
+  static Set<String> words(List<Verdict> verdicts) {
+    return Set.copyOf(verdicts.stream().map(Verdict::word).toList());
+  }
+}
