@@ -1,0 +1,127 @@
+package wherefrom.scan.picture;
+
+import java.awt.image.BufferedImage;
+import java.awt.image.ColorModel;
+import java.awt.image.Raster;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.Optional;
+import javax.imageio.IIOException;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.stream.ImageInputStream;
+import wherefrom.job.GreyImage;
+import wherefrom.job.Pictures;
+
+/**
+ * Picture files of every format Java reads: PNG, JPEG, GIF, BMP, WBMP and TIFF. JPEG files in
+ * colour are decoded to their luminance alone, one byte a pixel. A picture that would fill the
+ * memory is read at a half, a third… of its size. Of a JPEG file that breaks off, the rows it has
+ * are read.
+ */
+public final class PictureFiles implements Pictures {
+  private static final long MOST_PIXELS = 400_000_000;
+
+  /** A picture is held as it is stored and in grey values; this much of the memory may go to it. */
+  private static final int SHARE_OF_MEMORY = 3;
+
+  private final long memory;
+
+  public PictureFiles() {
+    this(Runtime.getRuntime().maxMemory() / SHARE_OF_MEMORY);
+  }
+
+  /**
+   * @param memory how many bytes a picture may take
+   */
+  PictureFiles(long memory) {
+    this.memory = memory;
+    // A cache file beside the picture gains nothing and fails where nothing may be written.
+    ImageIO.setUseCache(false);
+  }
+
+  @Override
+  public GreyImage load(Path file) throws IOException {
+    PictureFault.refuseUnlessFile(file);
+    try (ImageInputStream stream = ImageIO.createImageInputStream(file.toFile())) {
+      Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
+      if (!readers.hasNext()) {
+        throw PictureFault.noPicture(file);
+      }
+      ImageReader reader = readers.next();
+      try {
+        reader.setInput(stream, true, true);
+        return load(file, reader);
+      } catch (IIOException | RuntimeException damaged) {
+        throw PictureFault.damaged(file, damaged);
+      } finally {
+        reader.dispose();
+      }
+    }
+  }
+
+  private GreyImage load(Path file, ImageReader reader) throws IOException {
+    int width = reader.getWidth(0);
+    int height = reader.getHeight(0);
+    if ((long) width * height > MOST_PIXELS) {
+      throw PictureFault.tooLarge(file, width, height);
+    }
+    Optional<ImageTypeSpecifier> type = leanestType(reader);
+    int bytes = type.map(PictureFiles::bytesPerPixel).orElse(InkSamples.BANDS);
+    int divisor = divisor((long) width * height, bytes + 1);
+    ImageReadParam param = reader.getDefaultReadParam();
+    param.setSourceSubsampling(divisor, divisor, 0, 0);
+    ExifOrientation orientation = ExifOrientation.of(file);
+    if (isInk(reader, type)) {
+      Raster raster = reader.readRaster(0, param);
+      return ofInk(raster, InkSamples.of(file), orientation);
+    }
+    type.ifPresent(param::setDestinationType);
+    BufferedImage picture = reader.read(0, param);
+    UprightPixels upright = new UprightPixels(picture.getWidth(), picture.getHeight(), orientation);
+    GreyRows.copy(picture, upright);
+    return upright.image();
+  }
+
+  private static GreyImage ofInk(Raster raster, InkSamples ink, ExifOrientation orientation) {
+    UprightPixels upright = new UprightPixels(raster.getWidth(), raster.getHeight(), orientation);
+    GreyRows.copyInk(raster, ink, upright);
+    return upright.image();
+  }
+
+  /** Only the JPEG reader gives samples raw; four of them are print colours. */
+  private static boolean isInk(ImageReader reader, Optional<ImageTypeSpecifier> type) {
+    return reader.canReadRaster()
+        && type.map(ImageTypeSpecifier::getNumBands).orElse(InkSamples.BANDS) == InkSamples.BANDS;
+  }
+
+  /** Grey where the format can decode to it, else what it decodes to by itself. */
+  private static Optional<ImageTypeSpecifier> leanestType(ImageReader reader) throws IOException {
+    Iterator<ImageTypeSpecifier> types = reader.getImageTypes(0);
+    Optional<ImageTypeSpecifier> first = Optional.empty();
+    while (types.hasNext()) {
+      ImageTypeSpecifier type = types.next();
+      if (type.getBufferedImageType() == BufferedImage.TYPE_BYTE_GRAY) {
+        return Optional.of(type);
+      }
+      first = first.isPresent() ? first : Optional.of(type);
+    }
+    return first;
+  }
+
+  private static int bytesPerPixel(ImageTypeSpecifier type) {
+    ColorModel model = type.getColorModel();
+    return Math.max(1, model.getPixelSize() / 8);
+  }
+
+  private int divisor(long pixels, int bytesPerPixel) {
+    int divisor = 1;
+    while (pixels / divisor / divisor * bytesPerPixel > memory) {
+      divisor++;
+    }
+    return divisor;
+  }
+}
