@@ -1,0 +1,115 @@
+package wherefrom.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.GreyImage;
+import wherefrom.job.Sighting;
+import wherefrom.job.Unread;
+import wherefrom.scan.find.Cut;
+import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.LabelPattern;
+import wherefrom.scan.grey.Pyramid;
+import wherefrom.scan.grid.SoftGrid;
+import wherefrom.scan.match.IssuedSymbols;
+
+/** The tags followed on a live picture of one size. */
+final class LiveScan {
+  private static final List<Cut> CUTS =
+      List.of(new Cut(1, 14, 3), new Cut(2, 12, 2), new Cut(0, 14, 4));
+  private static final int FOLLOWED = 3;
+  private static final int MOST_TRACKS = 4;
+  private static final int FORGET = 4;
+
+  /** Fit of the pattern below which a place is not followed. */
+  private static final double FOLLOW = 0.35;
+
+  private final CameraModel camera;
+  private final PictureScan pictures;
+  private List<Track> tracks = new ArrayList<>();
+  private Optional<Unread.Cause> hint = Optional.empty();
+
+  LiveScan(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {
+    this.camera = camera;
+    pictures = new PictureScan(pattern, camera, issued);
+  }
+
+  List<Track> tracks() {
+    return tracks;
+  }
+
+  Optional<Unread.Cause> hint() {
+    return hint;
+  }
+
+  Sighting sighting(Track track, PoseReading.Text text) {
+    return Sightings.of(track.pose(), text, camera);
+  }
+
+  void next(GreyImage picture, int frame) {
+    Pyramid pyramid = Pyramid.of(picture);
+    List<Track> kept = new ArrayList<>();
+    for (Track track : tracks) {
+      PoseReading reading = pictures.follow(pyramid, track.pose());
+      if (reading.pattern() > FOLLOW && track.isAt(reading.pose())) {
+        kept.add(join(track, reading, frame));
+      } else if (frame - track.seen() < FORGET) {
+        kept.add(track);
+      }
+    }
+    boolean settled = kept.stream().anyMatch(track -> track.told() == frame);
+    if (!settled || frame % 2 == 0) {
+      Cut cut = CUTS.get(frame % CUTS.size());
+      for (PoseReading reading : pictures.scan(pyramid, List.of(cut), FOLLOWED)) {
+        take(kept, reading, frame);
+      }
+    }
+    tracks = kept;
+    hint = kept.isEmpty() ? Optional.empty() : hintFor(picture, kept.get(0));
+  }
+
+  private Optional<Unread.Cause> hintFor(GreyImage picture, Track track) {
+    return track.text().isPresent()
+        ? Optional.empty()
+        : Optional.of(Causes.of(picture, track.pose(), camera));
+  }
+
+  private void take(List<Track> kept, PoseReading reading, int frame) {
+    for (int at = 0; at < kept.size(); at++) {
+      Track track = kept.get(at);
+      if (track.overlaps(reading.pose())) {
+        if (track.seen() < frame && track.isAt(reading.pose())) {
+          kept.set(at, join(track, reading, frame));
+        } else if (reading.pattern() > track.pattern() + 0.05
+            || (reading.text().isPresent() && track.told() < frame)) {
+          kept.set(at, Track.begin(reading, frame));
+        }
+        return;
+      }
+    }
+    boolean worth = reading.pattern() > FOLLOW || reading.text().isPresent();
+    if (worth && kept.size() < MOST_TRACKS) {
+      kept.add(Track.begin(reading, frame));
+    }
+  }
+
+  private Track join(Track track, PoseReading reading, int frame) {
+    boolean swapped =
+        reading.text().isPresent()
+            && track.text().isPresent()
+            && !reading.text().get().digits().equals(track.text().get().digits());
+    if (swapped) {
+      return Track.begin(reading, frame);
+    }
+    SoftGrid sum = reading.grid().plus(track.grid(), Track.FADE);
+    Optional<PoseReading.Text> text =
+        reading.text().isPresent() ? reading.text() : pictures.text(sum);
+    return new Track(
+        reading.pose(),
+        sum,
+        text.isPresent() ? text : track.text(),
+        reading.pattern(),
+        frame,
+        text.isPresent() ? frame : track.told());
+  }
+}

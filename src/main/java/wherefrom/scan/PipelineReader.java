@@ -1,0 +1,76 @@
+package wherefrom.scan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import wherefrom.job.Corner;
+import wherefrom.job.GreyImage;
+import wherefrom.job.LiveReader;
+import wherefrom.job.Reading;
+import wherefrom.job.Sighting;
+import wherefrom.job.TagReader;
+import wherefrom.job.Unread;
+import wherefrom.parts.TagCode;
+import wherefrom.scan.find.Cut;
+import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.LabelPattern;
+import wherefrom.scan.geometry.Pose;
+import wherefrom.scan.grey.Pyramid;
+import wherefrom.scan.match.IssuedSymbols;
+
+/** Reads tags in stages; see the package description. */
+public final class PipelineReader implements TagReader {
+  static final List<Cut> STILL =
+      List.of(new Cut(0, 14, 4), new Cut(1, 14, 3), new Cut(2, 12, 2), new Cut(1, 30, 5));
+  private static final int FOLLOWED = 12;
+
+  /** Fit of the pattern above which a place that was not read is shown to the person. */
+  private static final double LOOKS_LIKE_A_TAG = 0.55;
+
+  private final LabelPattern pattern;
+
+  public PipelineReader() {
+    this(LabelPattern.printed());
+  }
+
+  PipelineReader(LabelPattern pattern) {
+    this.pattern = pattern;
+  }
+
+  @Override
+  public Reading read(GreyImage picture, Collection<TagCode> issued) {
+    CameraModel camera = CameraModel.of(picture.width(), picture.height());
+    PictureScan scan = new PictureScan(pattern, camera, new IssuedSymbols(issued));
+    List<Sighting> sightings = new ArrayList<>();
+    List<Unread> unread = new ArrayList<>();
+    List<PoseReading> readings = scan.scan(Pyramid.of(picture), STILL, FOLLOWED);
+    for (PoseReading reading : readings) {
+      reading
+          .text()
+          .map(text -> Sightings.of(reading.pose(), text, camera))
+          .ifPresent(sightings::add);
+    }
+    for (PoseReading reading : readings) {
+      if (reading.pattern() > LOOKS_LIKE_A_TAG && isApart(reading.pose(), sightings)) {
+        Unread.Cause cause = Causes.of(picture, reading.pose(), camera);
+        unread.add(new Unread(cause, reading.pose().corners(camera)));
+      }
+    }
+    return new Reading(sightings, unread);
+  }
+
+  private static boolean isApart(Pose pose, List<Sighting> sightings) {
+    return sightings.stream()
+        .noneMatch(
+            seen -> {
+              double x = seen.corners().stream().mapToDouble(Corner::x).average().orElse(0);
+              double y = seen.corners().stream().mapToDouble(Corner::y).average().orElse(0);
+              return Math.hypot(pose.centreX() - x, pose.centreY() - y) < 14 * pose.module();
+            });
+  }
+
+  @Override
+  public LiveReader live(Collection<TagCode> issued) {
+    return new PipelineLive(pattern, new IssuedSymbols(issued));
+  }
+}

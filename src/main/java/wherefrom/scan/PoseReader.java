@@ -1,0 +1,74 @@
+package wherefrom.scan;
+
+import java.util.Optional;
+import wherefrom.scan.decode.OpenSetDecoder;
+import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.LabelPattern;
+import wherefrom.scan.geometry.PatternFit;
+import wherefrom.scan.geometry.Pose;
+import wherefrom.scan.geometry.PoseRefiner;
+import wherefrom.scan.grey.Pyramid;
+import wherefrom.scan.grid.GridSampler;
+import wherefrom.scan.grid.SoftGrid;
+import wherefrom.scan.match.AcceptanceBound;
+import wherefrom.scan.match.ClosedSetMatcher;
+import wherefrom.scan.match.IssuedSymbols;
+import wherefrom.scan.match.Match;
+
+/** From a candidate pose to what it says: refine, take the grid, decode, match. */
+final class PoseReader {
+  private final PatternFit fit;
+  private final PoseRefiner refiner;
+  private final GridSampler sampler;
+  private final OpenSetDecoder decoder = new OpenSetDecoder();
+  private final IssuedSymbols issued;
+  private final ClosedSetMatcher matcher;
+
+  PoseReader(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {
+    fit = new PatternFit(pattern, camera);
+    refiner = new PoseRefiner(fit);
+    sampler = new GridSampler(camera);
+    this.issued = issued;
+    matcher = new ClosedSetMatcher(issued);
+  }
+
+  PatternFit fit() {
+    return fit;
+  }
+
+  Pose coarse(Pyramid pyramid, Pose pose) {
+    return refiner.coarse(pyramid, pose, 6);
+  }
+
+  double score(Pyramid pyramid, Pose pose) {
+    return fit.score(pyramid, pose);
+  }
+
+  PoseReading read(Pyramid pyramid, Pose coarse) {
+    Pose pose = refiner.sharp(pyramid, coarse, 10);
+    return at(pyramid, pose);
+  }
+
+  /** Reads at a pose as it is. */
+  PoseReading at(Pyramid pyramid, Pose pose) {
+    SoftGrid grid = sampler.sample(pyramid, pose);
+    Optional<Match> match = matcher.find(grid);
+    return new PoseReading(pose, fit.score(pyramid, pose), grid, text(grid, match), match);
+  }
+
+  /** What a sum of grids says. */
+  Optional<PoseReading.Text> text(SoftGrid grid) {
+    return text(grid, matcher.find(grid));
+  }
+
+  /** The symbol's own error correction has the first word; the list speaks where that fails. */
+  private Optional<PoseReading.Text> text(SoftGrid grid, Optional<Match> match) {
+    Optional<String> decoded = decoder.find(grid);
+    if (decoded.isPresent()) {
+      return decoded.map(digits -> new PoseReading.Text(digits, issued.contains(digits)));
+    }
+    return match
+        .filter(AcceptanceBound::accepts)
+        .map(best -> new PoseReading.Text(best.code().digits(), true));
+  }
+}

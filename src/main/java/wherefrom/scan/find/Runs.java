@@ -1,0 +1,115 @@
+package wherefrom.scan.find;
+
+import java.util.Arrays;
+import wherefrom.scan.grey.Level;
+
+/**
+ * A level cut into dark and light by comparing each pixel with the mean around it, as runs along
+ * the rows. The buffers are kept from frame to frame.
+ */
+final class Runs {
+  /** Half the side of the square whose mean a pixel is compared with. */
+  private final int reach;
+
+  /** How many grey values below the mean a dark pixel lies. */
+  private final int below;
+
+  private int[] columns = new int[0];
+  private int[] rows = new int[0];
+  private int count;
+  private int[] start = new int[1 << 14];
+  private int[] end = new int[1 << 14];
+  private boolean[] dark = new boolean[1 << 14];
+
+  Runs(int reach, int below) {
+    this.reach = reach;
+    this.below = below;
+  }
+
+  int count() {
+    return count;
+  }
+
+  /** The first run of a row; {@code firstOf(height)} is the count. */
+  int firstOf(int row) {
+    return rows[row];
+  }
+
+  int start(int run) {
+    return start[run];
+  }
+
+  /** The column after its last. */
+  int end(int run) {
+    return end[run];
+  }
+
+  boolean dark(int run) {
+    return dark[run];
+  }
+
+  void cut(Level level) {
+    int width = level.width();
+    int height = level.height();
+    columns = columns.length == width ? columns : new int[width];
+    rows = rows.length == height + 1 ? rows : new int[height + 1];
+    Arrays.fill(columns, 0);
+    count = 0;
+    byte[] pixels = level.pixels();
+    for (int row = 0; row < Math.min(reach, height); row++) {
+      addRow(pixels, row * width, width, 1);
+    }
+    for (int row = 0; row < height; row++) {
+      if (row + reach < height) {
+        addRow(pixels, (row + reach) * width, width, 1);
+      }
+      if (row - reach - 1 >= 0) {
+        addRow(pixels, (row - reach - 1) * width, width, -1);
+      }
+      int lines = Math.min(height - 1, row + reach) - Math.max(0, row - reach) + 1;
+      rows[row] = count;
+      cutRow(pixels, row * width, width, lines);
+    }
+    rows[height] = count;
+  }
+
+  private void addRow(byte[] pixels, int from, int width, int sign) {
+    for (int column = 0; column < width; column++) {
+      columns[column] += sign * (pixels[from + column] & 0xFF);
+    }
+  }
+
+  private void cutRow(byte[] pixels, int from, int width, int lines) {
+    int sum = 0;
+    for (int column = 0; column < Math.min(reach, width); column++) {
+      sum += columns[column];
+    }
+    boolean before = false;
+    int begun = 0;
+    for (int column = 0; column < width; column++) {
+      int right = column + reach;
+      int left = column - reach - 1;
+      sum += (right < width ? columns[right] : 0) - (left >= 0 ? columns[left] : 0);
+      int across = Math.min(width - 1, right) - Math.max(0, left + 1) + 1;
+      boolean isDark = ((pixels[from + column] & 0xFF) + below) * across * lines < sum;
+      if (isDark != before && column > 0) {
+        add(begun, column, before);
+        begun = column;
+      }
+      before = isDark;
+    }
+    add(begun, width, before);
+  }
+
+  private void add(int from, int to, boolean isDark) {
+    if (count == start.length) {
+      start = Arrays.copyOf(start, 2 * count);
+      end = Arrays.copyOf(end, 2 * count);
+      dark = Arrays.copyOf(dark, 2 * count);
+    }
+    start[count] = from;
+    end[count] = to;
+    dark[count] = isDark;
+    count++;
+  }
+}

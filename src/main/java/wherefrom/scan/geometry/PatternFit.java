@@ -1,0 +1,108 @@
+package wherefrom.scan.geometry;
+
+import java.util.Arrays;
+import wherefrom.scan.grey.Level;
+import wherefrom.scan.grey.Pyramid;
+
+/**
+ * How well the pattern of every label lies over the picture at a pose: for each quarter of the
+ * label the correlation of grey values with the expected ones, from -1 to 1, and their mean.
+ */
+public final class PatternFit {
+  private static final int ZONES = LabelPattern.ZONES;
+
+  /** Grey values of spread that are noise: keeps flat patches from fitting by chance. */
+  private static final double NOISE = 4;
+
+  private final LabelPattern pattern;
+  private final Projection projection;
+  private final float[] grey;
+  private final double[] sum = new double[ZONES];
+  private final double[] squares = new double[ZONES];
+  private final double[] product = new double[ZONES];
+  private final int[] count = new int[ZONES];
+  private final double[] expectedSum = new double[ZONES];
+  private final double[] expectedSquares = new double[ZONES];
+
+  public PatternFit(LabelPattern pattern, CameraModel camera) {
+    this.pattern = pattern;
+    projection = new Projection(camera);
+    grey = new float[pattern.size];
+  }
+
+  /** The fit of the sharp pattern on the level on which a module is about two pixels. */
+  public double score(Pyramid pyramid, Pose pose) {
+    return score(pyramid.withAtLeast(1.6, pose.narrowModule()), pose, pattern.sharp, 0);
+  }
+
+  /** The fit of the blurred pattern on a coarser level: forgives a pose that is a module off. */
+  public double coarseScore(Pyramid pyramid, Pose pose) {
+    return score(pyramid.withAtLeast(0.8, pose.narrowModule()), pose, pattern.soft, 0);
+  }
+
+  /** The coarse fit of what lies round the symbol: the same for all four turns. */
+  public double frameScore(Pyramid pyramid, Pose pose) {
+    Level level = pyramid.withAtLeast(0.8, pose.narrowModule());
+    return score(level, pose, pattern.soft, pattern.around);
+  }
+
+  private double score(Level level, Pose pose, float[] expected, int from) {
+    sample(level, pose.values(), expected, from);
+    double total = 0;
+    for (int part = 0; part < ZONES; part++) {
+      int points = count[part];
+      double mean = expectedSum[part] / points;
+      double spread = expectedSquares[part] / points - mean * mean;
+      double shared = product[part] / points - mean * sum[part] / points;
+      total += shared / Math.sqrt((variance(part) + NOISE * NOISE) * spread);
+    }
+    return total / ZONES;
+  }
+
+  private double variance(int part) {
+    double mean = sum[part] / count[part];
+    return Math.max(0, squares[part] / count[part] - mean * mean);
+  }
+
+  private void sample(Level level, double[] values, float[] expected, int from) {
+    projection.set(values);
+    Arrays.fill(sum, 0);
+    Arrays.fill(squares, 0);
+    Arrays.fill(product, 0);
+    Arrays.fill(count, 0);
+    Arrays.fill(expectedSum, 0);
+    Arrays.fill(expectedSquares, 0);
+    for (int at = from; at < pattern.size; at++) {
+      projection.project(pattern.u[at], pattern.v[at]);
+      float value = level.at(projection.x(), projection.y());
+      float wanted = expected[at];
+      int part = pattern.zone[at];
+      grey[at] = value;
+      count[part]++;
+      sum[part] += value;
+      squares[part] += value * value;
+      product[part] += value * wanted;
+      expectedSum[part] += wanted;
+      expectedSquares[part] += wanted * wanted;
+    }
+  }
+
+  int size() {
+    return pattern.size;
+  }
+
+  float[] expected(boolean blurred) {
+    return blurred ? pattern.soft : pattern.sharp;
+  }
+
+  /** What is left at each point after the best light and contrast of each quarter is taken out. */
+  void residuals(Level level, double[] values, float[] expected, float[] out) {
+    sample(level, values, expected, 0);
+    for (int at = 0; at < pattern.size; at++) {
+      int part = pattern.zone[at];
+      double mean = sum[part] / count[part];
+      double spread = Math.sqrt(variance(part) + NOISE * NOISE);
+      out[at] = (float) ((grey[at] - mean) / spread) - expected[at];
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package wherefrom.scan.geometry;
+
+import java.util.Arrays;
+import wherefrom.scan.grey.Level;
+import wherefrom.scan.grey.Pyramid;
+
+/**
+ * Moves a pose until the pattern lies over the picture best: Levenberg–Marquardt over the four
+ * corners and, for a bent tag, the bend and its axis; points that never fit lose their weight.
+ */
+public final class PoseRefiner {
+  private static final double OUTLIER = 1.2;
+  private final PatternFit fit;
+  private final float[] residual;
+  private final float[] trial;
+  private final float[][] slope;
+  private final double[][] normal = new double[Pose.PARAMETERS][Pose.PARAMETERS];
+  private final double[] gradient = new double[Pose.PARAMETERS];
+  private final double[] steps = new double[Pose.PARAMETERS];
+  private final LinearSolver solver = new LinearSolver(Pose.PARAMETERS);
+
+  public PoseRefiner(PatternFit fit) {
+    this.fit = fit;
+    residual = new float[fit.size()];
+    trial = new float[fit.size()];
+    slope = new float[Pose.PARAMETERS][fit.size()];
+  }
+
+  /** Coarse first, then sharp. */
+  public Pose refine(Pyramid pyramid, Pose pose) {
+    Pose coarse = coarse(pyramid, pose, 6);
+    return sharp(pyramid, coarse, 8);
+  }
+
+  /** With the blurred pattern on a coarse level: pulls in a pose that is a module off. */
+  public Pose coarse(Pyramid pyramid, Pose pose, int rounds) {
+    Level level = pyramid.withAtLeast(0.9, pose.narrowModule());
+    return improve(level, pose, fit.expected(true), rounds);
+  }
+
+  public Pose sharp(Pyramid pyramid, Pose pose, int rounds) {
+    Level level = pyramid.withAtLeast(1.8, pose.narrowModule());
+    return improve(level, pose, fit.expected(false), rounds);
+  }
+
+  private Pose improve(Level level, Pose pose, float[] expected, int rounds) {
+    double[] values = pose.values().clone();
+    int free = pose.isBent() ? Pose.PARAMETERS : Pose.BEND;
+    double module = pose.module();
+    double damping = 0.02;
+    fit.residuals(level, values, expected, residual);
+    double cost = cost(residual);
+    for (int round = 0; round < rounds; round++) {
+      slopes(level, values, expected, free, module);
+      normalEquations(free);
+      boolean better = false;
+      double gained = 0;
+      for (int attempt = 0; attempt < 4 && !better; attempt++) {
+        double[] moved = move(values, free, damping);
+        fit.residuals(level, moved, expected, trial);
+        double now = cost(trial);
+        better = now < cost && new Pose(moved).isSound();
+        damping *= better ? 0.3 : 6;
+        if (better) {
+          gained = cost - now;
+          cost = now;
+          System.arraycopy(moved, 0, values, 0, values.length);
+          System.arraycopy(trial, 0, residual, 0, trial.length);
+        }
+      }
+      if (!better || gained < 2e-4 * cost) {
+        break;
+      }
+    }
+    return new Pose(values);
+  }
+
+  private static double cost(float[] residuals) {
+    double sum = 0;
+    for (float one : residuals) {
+      double square = one * one;
+      sum += square / (1 + square / (OUTLIER * OUTLIER));
+    }
+    return sum;
+  }
+
+  private void slopes(Level level, double[] values, float[] expected, int free, double module) {
+    for (int p = 0; p < free; p++) {
+      double step = p < Pose.BEND ? 0.25 * module : p == Pose.BEND ? 0.004 : 0.03;
+      steps[p] = step;
+      double[] moved = values.clone();
+      moved[p] += step;
+      fit.residuals(level, moved, expected, trial);
+      for (int at = 0; at < trial.length; at++) {
+        slope[p][at] = trial[at] - residual[at];
+      }
+    }
+  }
+
+  private void normalEquations(int free) {
+    for (int p = 0; p < free; p++) {
+      Arrays.fill(normal[p], 0);
+      gradient[p] = 0;
+    }
+    for (int at = 0; at < residual.length; at++) {
+      double share = 1 / (1 + residual[at] * residual[at] / (OUTLIER * OUTLIER));
+      double weight = share * share;
+      for (int p = 0; p < free; p++) {
+        double weighted = weight * slope[p][at];
+        gradient[p] -= weighted * residual[at];
+        for (int q = 0; q <= p; q++) {
+          normal[p][q] += weighted * slope[q][at];
+        }
+      }
+    }
+  }
+
+  private double[] move(double[] values, int free, double damping) {
+    double[] step = solver.solve(normal, gradient, free, damping);
+    double[] moved = values.clone();
+    for (int p = 0; p < free; p++) {
+      double limit = p < Pose.BEND ? 8 : 4;
+      moved[p] += Math.max(-limit, Math.min(limit, step[p])) * steps[p];
+    }
+    moved[Pose.BEND] = Math.max(0, Math.min(0.13, moved[Pose.BEND]));
+    return moved;
+  }
+}

@@ -1,0 +1,5 @@
+/** The picture at several sizes. */
+@NullMarked
+package wherefrom.scan.grey;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,108 @@
+package wherefrom.scan.grid;
+
+import wherefrom.parts.SymbolLayout;
+
+/**
+ * Soft values from grey values: around each module the usual dark and the usual light are found,
+ * and the value says where between them it lies. Where dark and light hardly differ, as under oil
+ * or paint, the value stays near 0.
+ */
+final class Contrast {
+  private static final int SIDE = GridSampler.SIDE;
+  private static final int REACH = 3;
+  private static final int ROUNDS = 2;
+
+  /** Part of the whole symbol's contrast below which a patch counts as without contrast. */
+  private static final double LEAST = 0.22;
+
+  private final float[] middle = new float[SIDE * SIDE];
+  private final float[] half = new float[SIDE * SIDE];
+
+  SoftGrid grid(float[] grey) {
+    for (int at = 0; at < middle.length; at++) {
+      middle[at] = mean(grey, at);
+    }
+    for (int round = 0; round < ROUNDS; round++) {
+      split(grey);
+    }
+    double whole = 0;
+    for (float one : half) {
+      whole += one;
+    }
+    double least = Math.max(1.5, LEAST * whole / half.length);
+    float[] darkness = new float[SymbolLayout.DATA_BITS];
+    for (int bit = 0; bit < darkness.length; bit++) {
+      darkness[bit] = value(grey, cell(SymbolLayout.dataModule(bit)), least);
+    }
+    return new SoftGrid(darkness, fixedAgreement(grey, least));
+  }
+
+  private static int cell(int module) {
+    return (module / SymbolLayout.SIZE + 1) * SIDE + module % SymbolLayout.SIZE + 1;
+  }
+
+  private float value(float[] grey, int at, double least) {
+    double value = (middle[at] - grey[at]) / Math.max(least, half[at]);
+    return (float) Math.max(-SoftGrid.MOST, Math.min(SoftGrid.MOST, value));
+  }
+
+  private float mean(float[] grey, int at) {
+    int row = at / SIDE;
+    int column = at % SIDE;
+    float sum = 0;
+    int count = 0;
+    for (int r = Math.max(0, row - REACH); r <= Math.min(SIDE - 1, row + REACH); r++) {
+      for (int c = Math.max(0, column - REACH); c <= Math.min(SIDE - 1, column + REACH); c++) {
+        sum += grey[r * SIDE + c];
+        count++;
+      }
+    }
+    return sum / count;
+  }
+
+  /** Means of what is darker and lighter than the middle around each module; the middle moves. */
+  private void split(float[] grey) {
+    float[] before = middle.clone();
+    for (int at = 0; at < middle.length; at++) {
+      int row = at / SIDE;
+      int column = at % SIDE;
+      float dark = 0;
+      float light = 0;
+      int darks = 0;
+      int lights = 0;
+      for (int r = Math.max(0, row - REACH); r <= Math.min(SIDE - 1, row + REACH); r++) {
+        for (int c = Math.max(0, column - REACH); c <= Math.min(SIDE - 1, column + REACH); c++) {
+          float value = grey[r * SIDE + c];
+          if (value < before[r * SIDE + c]) {
+            dark += value;
+            darks++;
+          } else {
+            light += value;
+            lights++;
+          }
+        }
+      }
+      float darkMean = darks == 0 ? before[at] : dark / darks;
+      float lightMean = lights == 0 ? before[at] : light / lights;
+      middle[at] = (darkMean + lightMean) / 2;
+      half[at] = (lightMean - darkMean) / 2;
+    }
+  }
+
+  private double fixedAgreement(float[] grey, double least) {
+    double agree = 0;
+    double squares = 0;
+    int count = 0;
+    for (int module = 0; module < SymbolLayout.SIZE * SymbolLayout.SIZE; module++) {
+      int row = module / SymbolLayout.SIZE;
+      int column = module % SymbolLayout.SIZE;
+      if (SymbolLayout.isFixed(row, column)) {
+        float value = value(grey, cell(module), least);
+        agree += SymbolLayout.isFixedDark(row, column) ? value : -value;
+        squares += value * value;
+        count++;
+      }
+    }
+    return squares == 0 ? 0 : agree / Math.sqrt(squares * count);
+  }
+}

@@ -1,0 +1,67 @@
+package wherefrom.scan.match;
+
+import java.util.Optional;
+import wherefrom.parts.SymbolLayout;
+import wherefrom.scan.grid.SoftGrid;
+
+/** Finds the symbol that fits a grid best among all that were issued and their relatives. */
+public final class ClosedSetMatcher {
+  private final IssuedSymbols symbols;
+
+  public ClosedSetMatcher(IssuedSymbols symbols) {
+    this.symbols = symbols;
+  }
+
+  /** The best match; empty when nothing was issued or the grid says nothing. */
+  public Optional<Match> find(SoftGrid grid) {
+    double squares = 0;
+    for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
+      squares += grid.darkness(bit) * grid.darkness(bit);
+    }
+    if (symbols.size() == 0 || squares < 1e-6) {
+      return Optional.empty();
+    }
+    int best = -1;
+    int second = -1;
+    double bestScore = Double.NEGATIVE_INFINITY;
+    double secondScore = Double.NEGATIVE_INFINITY;
+    for (int number = 0; number < symbols.size(); number++) {
+      double score = score(grid, symbols.signs(number));
+      if (score > bestScore) {
+        second = best;
+        secondScore = bestScore;
+        best = number;
+        bestScore = score;
+      } else if (score > secondScore) {
+        second = number;
+        secondScore = score;
+      }
+    }
+    double lead = second < 0 ? Double.POSITIVE_INFINITY : lead(grid, best, second);
+    return Optional.of(
+        new Match(
+            symbols.code(best), symbols.isIssued(best), bestScore / Math.sqrt(squares), lead));
+  }
+
+  static double score(SoftGrid grid, byte[] signs) {
+    float sum = 0;
+    for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
+      sum += signs[bit] * grid.darkness(bit);
+    }
+    return sum;
+  }
+
+  private double lead(SoftGrid grid, int best, int second) {
+    byte[] one = symbols.signs(best);
+    byte[] other = symbols.signs(second);
+    double sum = 0;
+    double squares = 0;
+    for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
+      if (one[bit] != other[bit]) {
+        sum += one[bit] * grid.darkness(bit);
+        squares += grid.darkness(bit) * grid.darkness(bit);
+      }
+    }
+    return squares == 0 ? 0 : sum / Math.sqrt(squares);
+  }
+}

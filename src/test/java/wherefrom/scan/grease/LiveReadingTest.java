@@ -1,0 +1,73 @@
+package wherefrom.scan.grease;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.GreyImage;
+import wherefrom.job.LiveAnswer;
+import wherefrom.job.LiveReader;
+import wherefrom.parts.TagCode;
+import wherefrom.scan.PipelineReader;
+
+/** What a person sees who holds tags before a camera. */
+class LiveReadingTest {
+  private static final List<TagCode> ISSUED = GreaseFrames.issued(7_654_321);
+
+  @Test
+  void aTagIsReadOnceAndThenStaysInView() {
+    LiveReader live = new PipelineReader().live(ISSUED);
+    List<LiveAnswer> answers = show(live, ISSUED.get(17), 6);
+    List<LiveAnswer.Read> reads = reads(answers);
+    assertThat(reads).hasSize(1);
+    assertThat(reads.get(0).sighting().text()).isEqualTo(ISSUED.get(17).digits());
+    assertThat(answers.get(5)).isInstanceOf(LiveAnswer.StillThere.class);
+  }
+
+  @Test
+  void theSameTagIsReadAgainAfterItHasLeft() {
+    LiveReader live = new PipelineReader().live(ISSUED);
+    List<LiveAnswer> answers = new ArrayList<>(show(live, ISSUED.get(3), 4));
+    for (int count = 0; count < 12; count++) {
+      answers.add(live.accept(empty()));
+    }
+    assertThat(answers.get(answers.size() - 1)).isInstanceOf(LiveAnswer.Nothing.class);
+    answers.addAll(show(live, ISSUED.get(3), 4));
+    assertThat(reads(answers)).hasSize(2);
+  }
+
+  @Test
+  void theNextTagIsReadAtOnce() {
+    LiveReader live = new PipelineReader().live(ISSUED);
+    List<LiveAnswer> answers = new ArrayList<>(show(live, ISSUED.get(3), 4));
+    answers.addAll(show(live, ISSUED.get(40), 8));
+    assertThat(reads(answers))
+        .extracting(read -> read.sighting().text())
+        .containsExactly(ISSUED.get(3).digits(), ISSUED.get(40).digits());
+  }
+
+  private static List<LiveAnswer> show(LiveReader live, TagCode code, int frames) {
+    GreaseScene scene =
+        GreaseFrames.scene(Family.OIL, 2, code.item(), 720, LabelDesign.PRINTED, code);
+    List<LiveAnswer> answers = new ArrayList<>();
+    for (int count = 0; count < frames; count++) {
+      answers.add(live.accept(scene.next(code.digits()).image()));
+    }
+    return answers;
+  }
+
+  private static List<LiveAnswer.Read> reads(List<LiveAnswer> answers) {
+    return answers.stream()
+        .filter(LiveAnswer.Read.class::isInstance)
+        .map(LiveAnswer.Read.class::cast)
+        .toList();
+  }
+
+  private static GreyImage empty() {
+    byte[] grey = new byte[1280 * 720];
+    Arrays.fill(grey, (byte) 90);
+    return new GreyImage(1280, 720, grey);
+  }
+}

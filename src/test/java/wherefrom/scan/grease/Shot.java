@@ -1,0 +1,145 @@
+package wherefrom.scan.grease;
+
+import java.util.SplittableRandom;
+
+/** Puts a label into a picture as the camera sees it, then light, lens, sensor and JPEG. */
+final class Shot {
+  private static final double METAL = 0.45;
+
+  private Shot() {}
+
+  /** Draws the label over what is there, each pixel the mean of nine rays. */
+  static void place(Plane frame, Paper paper, View view) {
+    int[] box = box(frame, view);
+    double pixelsPerBlock = view.focal() / view.place()[2];
+    double texels = LabelArt.BLOCK / pixelsPerBlock / 3;
+    int level = Math.max(0, Math.min(4, (int) Math.floor(Math.log(texels) / Math.log(2) + 0.5)));
+    Plane reflectance = paper.levels[level];
+    Plane cover = paper.cover[level];
+    double shrink = 1.0 / (1 << level);
+    double[] hit = new double[3];
+    for (int y = box[1]; y < box[3]; y++) {
+      for (int x = box[0]; x < box[2]; x++) {
+        int at = y * frame.width + x;
+        double sum = 0;
+        for (int ray = 0; ray < 9; ray++) {
+          double px = x + (ray % 3 + 0.5) / 3;
+          double py = y + (ray / 3 + 0.5) / 3;
+          sum += light(frame.values[at], reflectance, cover, shrink, view, px, py, hit);
+        }
+        frame.values[at] = (float) (sum / 9);
+      }
+    }
+  }
+
+  private static double light(
+      double behind,
+      Plane reflectance,
+      Plane cover,
+      double shrink,
+      View view,
+      double px,
+      double py,
+      double[] hit) {
+    if (!view.meet(px, py, hit)) {
+      return behind;
+    }
+    double tx = hit[0] * LabelArt.BLOCK + LabelArt.CENTRE;
+    double ty = hit[1] * LabelArt.BLOCK + LabelArt.CENTRE;
+    boolean on = tx >= 0 && ty >= 0 && tx < LabelArt.PAPER_WIDTH && ty < LabelArt.PAPER_HEIGHT;
+    double bare = behind;
+    if (view.bend() > 0) {
+      double shade = METAL * (0.25 + 0.75 * hit[2]) + 0.5 * Math.pow(Math.max(0, hit[2]), 24);
+      bare =
+          Math.abs(hit[1] * Math.cos(view.axis()) - hit[0] * Math.sin(view.axis())) < 1.6
+              ? shade
+              : behind;
+    }
+    if (!on) {
+      return bare;
+    }
+    double share = cover.sample(tx * shrink - 0.5, ty * shrink - 0.5);
+    double value = reflectance.sample(tx * shrink - 0.5, ty * shrink - 0.5);
+    double lit = value * (0.55 + 0.45 * Math.max(0, hit[2]));
+    return share * lit + (1 - share) * bare;
+  }
+
+  private static int[] box(Plane frame, View view) {
+    double left = frame.width;
+    double top = frame.height;
+    double right = 0;
+    double bottom = 0;
+    double edge = LabelArt.PAPER_HEIGHT / 2.0 / LabelArt.BLOCK;
+    double far = LabelArt.PAPER_WIDTH / (double) LabelArt.BLOCK - edge;
+    double reach = view.bend() > 0 ? 1.7 : edge;
+    double limit = view.bend() > 0 ? 1.7 : far;
+    for (int step = 0; step < 81; step++) {
+      double x = -reach + (limit + reach) * (step % 9) / 8;
+      double y = -reach + 2 * reach * (step / 9) / 8;
+      double[] at = view.project(x, y);
+      left = Math.min(left, at[0]);
+      right = Math.max(right, at[0]);
+      top = Math.min(top, at[1]);
+      bottom = Math.max(bottom, at[1]);
+    }
+    return new int[] {
+      (int) Math.max(0, left - 3), (int) Math.max(0, top - 3),
+      (int) Math.min(frame.width, right + 4), (int) Math.min(frame.height, bottom + 4)
+    };
+  }
+
+  /** Light that falls off to one side; 1 is even. */
+  static void shade(Plane frame, double darkest, double towards) {
+    double dx = Math.cos(towards);
+    double dy = Math.sin(towards);
+    double reach = Math.hypot(frame.width, frame.height) / 2;
+    for (int y = 0; y < frame.height; y++) {
+      for (int x = 0; x < frame.width; x++) {
+        double along = ((x - frame.width / 2.0) * dx + (y - frame.height / 2.0) * dy) / reach;
+        double share = 0.5 + 0.5 * Math.max(-1, Math.min(1, 2.2 * along));
+        frame.values[y * frame.width + x] *= (float) (darkest + (1 - darkest) * share);
+      }
+    }
+  }
+
+  /** The edge of a shadow through a point. */
+  static void shadow(Plane frame, double x0, double y0, double depth, double turn, double soft) {
+    for (int y = 0; y < frame.height; y++) {
+      for (int x = 0; x < frame.width; x++) {
+        double from = (x - x0) * Math.cos(turn) + (y - y0) * Math.sin(turn);
+        double share = 1 / (1 + Math.exp(-from / soft));
+        frame.values[y * frame.width + x] *= (float) (1 - depth * share);
+      }
+    }
+  }
+
+  /** A bright spot that drowns what lies under it. */
+  static void glare(Plane frame, double x0, double y0, double radius, double strength) {
+    for (int y = 0; y < frame.height; y++) {
+      for (int x = 0; x < frame.width; x++) {
+        double far = ((x - x0) * (x - x0) + 1.8 * (y - y0) * (y - y0)) / (radius * radius);
+        if (far < 9) {
+          frame.values[y * frame.width + x] += (float) (strength * Math.exp(-far * 1.2));
+        }
+      }
+    }
+  }
+
+  /** Lower contrast: everything moves towards a grey, then the exposure. */
+  static void flatten(Plane frame, double contrast, double grey, double exposure) {
+    for (int at = 0; at < frame.values.length; at++) {
+      frame.values[at] = (float) ((grey + (frame.values[at] - grey) * contrast) * exposure);
+    }
+  }
+
+  /** Shot and read-out noise, standard deviation in grey values of 255. */
+  static void noise(Plane frame, double deviation, SplittableRandom random) {
+    for (int at = 0; at < frame.values.length; at++) {
+      double level = Math.max(0, Math.min(1, frame.values[at]));
+      double share = 0.6 + 0.8 * level;
+      double sum =
+          random.nextDouble() + random.nextDouble() + random.nextDouble() + random.nextDouble() - 2;
+      frame.values[at] = (float) (level + sum * 1.732 * deviation * share / 255);
+    }
+  }
+}
