@@ -40,7 +40,7 @@ public final class TagFaces {
         code,
         home.figures(),
         home.kind().word(),
-        home.words(),
+        home.spot().words(),
         jobName,
         orientation,
         pieces,
@@ -56,7 +56,7 @@ public final class TagFaces {
   /** The tag of a basket, tray or box, counted from 1 as its code's item. */
   public static TagFace basket(TagCode code, String jobName) {
     require(code, TagType.BASKET);
-    return card(code, "NO. " + code.item(), "basket, tray or box", jobName);
+    return card(code, "NO. " + code.item(), "keep together", jobName);
   }
 
   /** An action card; it serves every job. */

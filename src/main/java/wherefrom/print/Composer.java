@@ -1,0 +1,101 @@
+package wherefrom.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import wherefrom.job.Face;
+import wherefrom.job.ScannerFace;
+import wherefrom.job.TagFace;
+import wherefrom.parts.Orientation;
+import wherefrom.parts.TagType;
+
+/** Sets the face of a tag or card on a label. */
+final class Composer {
+  private static final String SCANNER = "SCANNER SET-UP";
+  private static final double LARGEST_STEP_MM = 4;
+  private static final double HOLE_MM = 4;
+  private static final double HAIRLINE_MM = 0.15;
+
+  private final LabelPlan plan;
+  private final Letters letters;
+
+  Composer(LabelPlan plan, Letters letters) {
+    this.plan = plan;
+    this.letters = letters;
+  }
+
+  /** What is drawn, from the label's top left corner. */
+  List<Mark> compose(Face face) {
+    List<Mark> marks = new ArrayList<>();
+    if (face instanceof TagFace tag) {
+      marks.add(symbol(Modules.of(tag.code())));
+      marks.addAll(RowStack.set(rows(tag), plan.words(), letters));
+    } else if (face instanceof ScannerFace scanner) {
+      marks.add(symbol(Modules.ofDigits(scanner.digits())));
+      marks.addAll(words(scanner));
+    }
+    addHole(marks);
+    return marks;
+  }
+
+  private Mark symbol(Modules modules) {
+    return new Mark.Symbol(modules, plan.symbol(), plan.moduleDots(), plan.dpi());
+  }
+
+  private List<Mark> words(ScannerFace scanner) {
+    List<String> sentences = new ArrayList<>(scanner.steps());
+    sentences.add("It says " + scanner.digits() + ".");
+    return new Paragraphs(plan.words(), letters).set(SCANNER, sentences, LARGEST_STEP_MM);
+  }
+
+  private List<Row> rows(TagFace tag) {
+    List<Row> rows = new ArrayList<>();
+    boolean part = tag.code().type() == TagType.PART;
+    String figures = letters.bold().clean(tag.figures());
+    rows.add(new Row(figures, RowStyle.FIGURES, tag.fresh() ? "NEW" : ""));
+    rows.add(row(kind(tag), part ? RowStyle.KIND : RowStyle.BAND));
+    rows.add(row(tag.words(), RowStyle.WORDS));
+    boolean end = tag.orientation() == Orientation.TOP_END;
+    String mark = tag.orientation().mark().toUpperCase(Locale.ROOT);
+    rows.add(row(mark, end ? RowStyle.ARROW : RowStyle.MARK));
+    rows.add(row(job(tag), RowStyle.JOB));
+    boolean line = part || tag.code().type() == TagType.BASKET;
+    if (line && !plan.wide()) {
+      rows.add(Row.of("", RowStyle.WRITE_ON));
+    }
+    boolean behind = line && plan.wide();
+    rows.add(row(tag.code().typed(), behind ? RowStyle.CODE_AND_LINE : RowStyle.CODE));
+    return rows;
+  }
+
+  private Row row(String text, RowStyle style) {
+    return Row.of(letters.face(style.bold).clean(text), style);
+  }
+
+  private static String kind(TagFace tag) {
+    String kind = tag.kind().toUpperCase(Locale.ROOT);
+    return tag.pieces() == 1 ? kind : kind + " ×" + tag.pieces();
+  }
+
+  private static String job(TagFace tag) {
+    int issue = tag.code().issue();
+    String copy = issue == 1 ? "" : "issue " + issue;
+    return tag.jobName().isBlank() || copy.isEmpty()
+        ? tag.jobName() + copy
+        : copy + " · " + tag.jobName();
+  }
+
+  /** A cross in a circle shows where to punch. */
+  private void addHole(List<Mark> marks) {
+    Box free = plan.keepOut();
+    if (Math.min(free.width(), free.height()) <= 0) {
+      return;
+    }
+    double x = free.x() + free.width() / 2;
+    double y = free.y() + free.height() / 2;
+    double half = Math.min(HOLE_MM, 0.6 * Math.min(free.width(), free.height())) / 2;
+    marks.add(new Mark.Circle(new Box(x - half, y - half, 2 * half, 2 * half), HAIRLINE_MM));
+    marks.add(new Mark.Line(x - half, y, x + half, y, HAIRLINE_MM));
+    marks.add(new Mark.Line(x, y - half, x, y + half, HAIRLINE_MM));
+  }
+}

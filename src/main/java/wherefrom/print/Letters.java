@@ -1,0 +1,30 @@
+package wherefrom.print;
+
+/** Both faces of the print font. Not safe for use by several threads. */
+record Letters(Typeface regular, Typeface bold) {
+
+  static Letters load() {
+    return new Letters(Typeface.regular(), Typeface.bold());
+  }
+
+  Typeface face(boolean isBold) {
+    return isBold ? bold : regular;
+  }
+
+  /** A line of words that starts at x, as wide as it runs. */
+  Mark.Words words(String text, boolean isBold, double x, double baseline, double capMm) {
+    return words(text, isBold, x, baseline, capMm, false);
+  }
+
+  /** The same, white for a black ground. */
+  Mark.Words white(String text, boolean isBold, double x, double baseline, double capMm) {
+    return words(text, isBold, x, baseline, capMm, true);
+  }
+
+  private Mark.Words words(
+      String text, boolean isBold, double x, double baseline, double capMm, boolean white) {
+    Typeface face = face(isBold);
+    String clean = face.clean(text);
+    return new Mark.Words(clean, isBold, x, baseline, capMm, face.width(clean) * capMm, white);
+  }
+}

@@ -1,0 +1,111 @@
+package wherefrom.print;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.printing.PDFPageable;
+import wherefrom.job.PrintOrder;
+import wherefrom.job.PrintOutcome;
+import wherefrom.job.SheetPrinter;
+import wherefrom.job.Stock;
+import wherefrom.job.StockChoice;
+
+/** Prints tags and cards by way of PDF. */
+public final class PdfSheetPrinter implements SheetPrinter {
+  private final StockShelf shelf = StockShelf.ofReady();
+  private final PrinterDoor printers;
+
+  /** Prints with the printers that the system knows. */
+  public PdfSheetPrinter() {
+    this(new SystemPrinters());
+  }
+
+  PdfSheetPrinter(PrinterDoor printers) {
+    this.printers = printers;
+  }
+
+  @Override
+  public List<Stock> listStocks() {
+    return shelf.listStocks().stream().map(stock -> stock.asStock(stock.name())).toList();
+  }
+
+  @Override
+  public StockChoice findStock(String nameOrFile) {
+    StockReading reading = shelf.find(nameOrFile);
+    if (reading instanceof StockReading.Good good) {
+      return new StockChoice.Chosen(good.stock().asStock(nameOrFile));
+    }
+    return new StockChoice.Refused(sentences((StockReading.Bad) reading));
+  }
+
+  @Override
+  public PrintOutcome save(PrintOrder order, Path file) throws IOException {
+    return make(
+        order,
+        pdf -> {
+          FinishedFile.write(file, pdf::write);
+          return printed(order, pdf);
+        });
+  }
+
+  @Override
+  public PrintOutcome print(PrintOrder order) throws IOException {
+    return make(order, pdf -> print(order, pdf));
+  }
+
+  private PrintOutcome print(PrintOrder order, PdfPages pdf) throws IOException {
+    return switch (printers.print(new PDFPageable(pdf.document()), order.title())) {
+      case PRINTED -> printed(order, pdf);
+      case CANCELLED -> new PrintOutcome.Cancelled();
+      case NO_DISPLAY ->
+          refused("There is no screen to show the printer dialog on: save the PDF and print that.");
+      case NO_PRINTER ->
+          refused(
+              "The system knows no printer: connect one and set it up in the system's settings, or"
+                  + " save the PDF and print it elsewhere.");
+    };
+  }
+
+  private static PrintOutcome printed(PrintOrder order, PdfPages pdf) {
+    return new PrintOutcome.Printed(order.faces().size(), pdf.count());
+  }
+
+  /** What is done with the finished pages. */
+  private interface Use {
+    PrintOutcome of(PdfPages pdf) throws IOException;
+  }
+
+  private PrintOutcome make(PrintOrder order, Use use) throws IOException {
+    StockReading reading = shelf.find(order.setup().stock());
+    if (!(reading instanceof StockReading.Good good)) {
+      return new PrintOutcome.Refused(sentences((StockReading.Bad) reading));
+    }
+    LabelStock stock = good.stock();
+    Optional<String> fault = OrderCheck.findFault(order, stock);
+    if (fault.isPresent()) {
+      return refused(fault.get());
+    }
+    try (PdfPages pdf = new PdfPages(order.title())) {
+      draw(order, stock, pdf);
+      return use.of(pdf);
+    }
+  }
+
+  private static void draw(PrintOrder order, LabelStock stock, PdfPages pdf) throws IOException {
+    if (order.testPage()) {
+      pdf.add(stock.page(), new TestPage(stock, pdf.letters()).content(order.setup().nudge()));
+      return;
+    }
+    LabelPlan plan = LabelPlan.find(stock, OrderCheck.dpi(order, stock)).orElseThrow();
+    new TagSheets(stock, plan, order).draw(pdf);
+  }
+
+  private static PrintOutcome refused(String sentence) {
+    return new PrintOutcome.Refused(List.of(sentence));
+  }
+
+  private static List<String> sentences(StockReading.Bad bad) {
+    return bad.faults().stream().map(StockFault::sentence).toList();
+  }
+}

@@ -1,0 +1,93 @@
+package wherefrom.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Sets rows of words one below the other into a box, as large as they go together: all grow by one
+ * factor, each within its limits, and what must not be missing stays when room is short.
+ */
+final class RowStack {
+  private static final double LEAST_FACTOR = 0.4;
+  private static final double MOST_FACTOR = 12;
+  private static final double GAP_MM = 0.9;
+  private static final double CODE_GAP_MM = 1.6;
+  private static final double GAP_SHARE = 0.15;
+
+  /** Room that is left over is spread between the rows, but no gap gets more than this share. */
+  private static final double MOST_SPREAD = 0.06;
+
+  private final Box box;
+  private final Letters letters;
+
+  private RowStack(Box box, Letters letters) {
+    this.box = box;
+    this.letters = letters;
+  }
+
+  static List<Mark> set(List<Row> rows, Box box, Letters letters) {
+    RowStack stack = new RowStack(box, letters);
+    List<Row> kept = stack.kept(rows);
+    return kept.isEmpty() ? List.of() : stack.place(kept);
+  }
+
+  private List<Row> kept(List<Row> rows) {
+    List<Row> kept = new ArrayList<>(rows);
+    kept.removeIf(Row::isEmpty);
+    for (int next = 1; next <= 2 && height(kept, LEAST_FACTOR) > box.height(); next++) {
+      int leaving = next;
+      kept.removeIf(row -> row.style().leftOut == leaving);
+    }
+    return kept;
+  }
+
+  private double height(List<Row> rows, double factor) {
+    double height = 0;
+    for (int at = 0; at < rows.size(); at++) {
+      double cap = rows.get(at).cap(factor, box.width(), letters);
+      height += rows.get(at).tall() * cap + gap(rows, at, factor, cap);
+    }
+    return height;
+  }
+
+  /** The gap below a row; wider above the code, which is read alone. */
+  private static double gap(List<Row> rows, int at, double factor, double cap) {
+    if (at == rows.size() - 1) {
+      return 0;
+    }
+    RowStyle next = rows.get(at + 1).style();
+    boolean code = next == RowStyle.CODE || next == RowStyle.CODE_AND_LINE;
+    return (code ? CODE_GAP_MM : GAP_MM) * factor + GAP_SHARE * cap;
+  }
+
+  private List<Mark> place(List<Row> rows) {
+    double factor = factor(rows);
+    double height = height(rows, factor);
+    double squeeze = Math.min(1, box.height() / height);
+    double spare = Math.max(0, box.height() - height) / Math.max(1, rows.size() - 1);
+    double spread = Math.min(spare, MOST_SPREAD * box.height());
+    List<Mark> marks = new ArrayList<>();
+    double y = box.y();
+    for (int at = 0; at < rows.size(); at++) {
+      Row row = rows.get(at);
+      double cap = row.cap(factor, box.width(), letters);
+      marks.addAll(row.marks(box.x(), y, squeeze * cap, box.width(), letters));
+      y += squeeze * (row.tall() * cap + gap(rows, at, factor, cap)) + spread;
+    }
+    return marks;
+  }
+
+  private double factor(List<Row> rows) {
+    double low = LEAST_FACTOR;
+    double high = MOST_FACTOR;
+    for (int step = 0; step < 24; step++) {
+      double middle = (low + high) / 2;
+      if (height(rows, middle) <= box.height()) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+}

@@ -1,0 +1,74 @@
+package wherefrom.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What stands in the margins of a sheet where they are wide enough: the ruler above the labels, the
+ * safety words and the page's number below.
+ */
+final class SheetMargin {
+  /** Printed and shown wherever the product advises. */
+  static final String OUTRANKED =
+      "Published service information for the exact engine, and a qualified machinist, outrank this"
+          + " tool.";
+
+  /** What most office printers leave white at the edge is up to about 5 mm. */
+  private static final double UNPRINTABLE_MM = 5;
+
+  private static final double TOP_ROOM_MM = 9.5;
+  private static final double BOTTOM_ROOM_MM = 8.5;
+  private static final double CAP_MM = 1.7;
+  private static final double CLEAR_MM = 1.8;
+
+  private final LabelStock stock;
+  private final Letters letters;
+  private final double left;
+  private final double right;
+
+  SheetMargin(LabelStock stock, Letters letters) {
+    this.stock = stock;
+    this.letters = letters;
+    double width = stock.page().width().millimetres();
+    left = Math.max(UNPRINTABLE_MM + 1, stock.left().millimetres());
+    right = Math.min(width - UNPRINTABLE_MM - 1, stock.labelBox(stock.columns() - 1).right());
+  }
+
+  List<Mark> marks(String title, int page, int pages) {
+    List<Mark> marks = new ArrayList<>();
+    addRuler(marks);
+    addFooter(marks, title, page, pages);
+    return marks;
+  }
+
+  private void addRuler(List<Mark> marks) {
+    int length = Ruler.fitting(right - left - 40);
+    if (stock.top().millimetres() < TOP_ROOM_MM || length < 10) {
+      return;
+    }
+    double y = stock.top().millimetres() - CLEAR_MM - stock.ticksMm();
+    marks.addAll(Ruler.across(left, y, length));
+    double x = left + length + 3;
+    String words =
+        "This line must measure " + length + " mm. If not, print again at 100 %, actual size.";
+    double cap = Math.min(CAP_MM, (right - x) / letters.regular().width(words));
+    marks.add(letters.words(words, false, x, y, cap));
+  }
+
+  private void addFooter(List<Mark> marks, String title, int page, int pages) {
+    double bottom = stock.labelBox(stock.labelsPerPage() - 1).bottom();
+    double room = stock.page().height().millimetres() - bottom;
+    if (room < BOTTOM_ROOM_MM) {
+      return;
+    }
+    double y = bottom + CLEAR_MM + stock.ticksMm() + CAP_MM;
+    Mark.Words safety = letters.words(OUTRANKED, false, left, y, CAP_MM);
+    marks.add(safety);
+    Typeface face = letters.regular();
+    String number = " · " + page + "/" + pages;
+    double space = (right - safety.box().right() - 4) / CAP_MM - face.width(number);
+    String line = face.shorten(face.clean(title), space) + number;
+    double width = face.width(line) * CAP_MM;
+    marks.add(letters.words(line, false, right - width, y, CAP_MM));
+  }
+}

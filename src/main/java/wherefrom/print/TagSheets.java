@@ -1,0 +1,54 @@
+package wherefrom.print;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.job.Face;
+import wherefrom.job.PrintOrder;
+
+/** Lays tags and cards out on the pages of a stock. */
+final class TagSheets {
+  private final LabelStock stock;
+  private final LabelPlan plan;
+  private final PrintOrder order;
+
+  TagSheets(LabelStock stock, LabelPlan plan, PrintOrder order) {
+    this.stock = stock;
+    this.plan = plan;
+    this.order = order;
+  }
+
+  /** The pages it takes when the first label to use is not the sheet's first. */
+  int pages() {
+    int used = order.setup().start() - 1 + order.faces().size();
+    return (used + stock.labelsPerPage() - 1) / stock.labelsPerPage();
+  }
+
+  void draw(PdfPages pdf) throws IOException {
+    Composer composer = new Composer(plan, pdf.letters());
+    SheetMargin margin = new SheetMargin(stock, pdf.letters());
+    int next = 0;
+    int label = order.setup().start() - 1;
+    for (int page = 1; page <= pages(); page++) {
+      List<PdfPages.Placed> content = new ArrayList<>();
+      content.add(new PdfPages.Placed(margin.marks(order.title(), page, pages()), 0, 0));
+      while (label < stock.labelsPerPage() && next < order.faces().size()) {
+        addLabel(content, label, composer, order.faces().get(next));
+        label++;
+        next++;
+      }
+      pdf.add(stock.page(), content);
+      label = 0;
+    }
+  }
+
+  private void addLabel(List<PdfPages.Placed> content, int label, Composer composer, Face face) {
+    double right = order.setup().nudge().rightMm();
+    double down = order.setup().nudge().downMm();
+    Box box = stock.labelBox(label);
+    content.add(new PdfPages.Placed(composer.compose(face), box.x() + right, box.y() + down));
+    if (stock.cutMarks()) {
+      content.add(new PdfPages.Placed(CutTicks.round(box), right, down));
+    }
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package wherefrom.print;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,72 @@
+package wherefrom.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import wherefrom.engine.Layout;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.Spot;
+import wherefrom.job.ScannerFace;
+import wherefrom.job.TagFace;
+import wherefrom.job.TagFaces;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+
+/** Tags and cards of an invented V8 job. */
+final class SampleTags {
+  static final int ENGINE = 4_217_093;
+  static final String JOB = "Barn find, grey truck";
+
+  private static final Layout V8 = ReadyLayouts.find("v8-odd-even").orElseThrow();
+
+  private SampleTags() {}
+
+  static List<Place> places() {
+    return Places.of(V8, PartKind.alwaysOn());
+  }
+
+  /** The 74 part tags of the kinds that are always on. */
+  static List<TagFace> parts() {
+    return parts(JOB);
+  }
+
+  static List<TagFace> parts(String jobName) {
+    List<TagFace> faces = new ArrayList<>();
+    for (Place place : places()) {
+      Part part = new Part(faces.size() + 1, place, 1, 1, false);
+      faces.add(TagFaces.part(part, ENGINE, V8, jobName));
+    }
+    return faces;
+  }
+
+  static List<TagFace> placeCards() {
+    List<Spot> spots = Places.spots(places());
+    return IntStream.range(0, spots.size())
+        .mapToObj(
+            at ->
+                TagFaces.placeCard(
+                    new TagCode(TagType.PLACE_CARD, ENGINE, at + 1, 1), spots.get(at), JOB))
+        .toList();
+  }
+
+  static List<TagFace> baskets(int count) {
+    return IntStream.rangeClosed(1, count)
+        .mapToObj(number -> TagFaces.basket(new TagCode(TagType.BASKET, ENGINE, number, 1), JOB))
+        .toList();
+  }
+
+  /** A reprinted replacement part with several pieces: everything a tag can show. */
+  static TagFace fullest() {
+    Place place = Place.find("spring@7EX").orElseThrow();
+    return TagFaces.part(
+        new Part(188, place, 2, 3, true), ENGINE, V8, "Ö½° Señor Élan's straight-through rebuild");
+  }
+
+  static ScannerFace scanner() {
+    return ScannerFace.card();
+  }
+}
