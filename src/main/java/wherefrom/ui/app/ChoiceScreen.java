@@ -21,14 +21,16 @@ public final class ChoiceScreen<T> implements Screen {
         Pager.list(
             touch,
             choice ->
-                touch.key(
-                    choice.more().isEmpty()
-                        ? choice.words()
-                        : choice.words() + "\n" + choice.more(),
-                    () -> {
-                      desk.navigator().back();
-                      done.accept(choice.value());
-                    }));
+                touch
+                    .key(
+                        choice.more().isEmpty()
+                            ? choice.words()
+                            : choice.words() + "\n" + choice.more(),
+                        () -> {
+                          desk.navigator().back();
+                          done.accept(choice.value());
+                        })
+                    .left());
     list.setItems(choices);
   }
 

@@ -15,22 +15,23 @@ public final class FitText extends Region {
   private static final int STEPS = 6;
 
   private final Text shown = new Text();
-  private final Text measure = new Text();
   private final double largestPx;
   private final double leastPx;
   private final boolean bold;
   private Pos alignment = Pos.CENTER_LEFT;
+  private String words;
+  private Wrapping wrapping;
 
   FitText(double largestPx, double leastPx, boolean bold, String words) {
     this.largestPx = Math.max(largestPx, leastPx);
     this.leastPx = leastPx;
     this.bold = bold;
+    this.words = words;
+    this.wrapping = new Wrapping(words, bold);
     getStyleClass().add("words");
     shown.getStyleClass().add("text");
     shown.setTextOrigin(VPos.TOP);
     shown.setManaged(false);
-    shown.setFont(Fonts.of(this.largestPx, bold));
-    shown.setText(words);
     getChildren().add(shown);
     setMouseTransparent(true);
   }
@@ -52,13 +53,21 @@ public final class FitText extends Region {
     return align(Pos.CENTER);
   }
 
-  public void setWords(String words) {
-    shown.setText(words);
-    requestLayout();
+  public void setWords(String newWords) {
+    if (!newWords.equals(words)) {
+      words = newWords;
+      wrapping = new Wrapping(newWords, bold);
+      requestLayout();
+    }
   }
 
   public String words() {
-    return shown.getText();
+    return words;
+  }
+
+  /** The width that the words need in one line at their least size. */
+  double leastLineWidth() {
+    return Math.ceil(wrapping.lineWidth(leastPx)) + 1;
   }
 
   @Override
@@ -68,12 +77,12 @@ public final class FitText extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return Math.ceil(longestWord(leastPx)) + 1;
+    return Math.ceil(wrapping.widestPiece(leastPx)) + 1;
   }
 
   @Override
   protected double computePrefWidth(double height) {
-    return Math.ceil(measured(shown.getText(), largestPx, 0).getLayoutBounds().getWidth()) + 1;
+    return Math.ceil(wrapping.lineWidth(largestPx)) + 1;
   }
 
   @Override
@@ -97,27 +106,14 @@ public final class FitText extends Region {
   }
 
   private double largestForWidth(double width) {
-    double longest = longestWord(largestPx);
-    return longest <= width ? largestPx : Math.max(leastPx, largestPx * width / longest);
+    double widest = wrapping.widestPiece(largestPx);
+    return widest <= width ? largestPx : Math.max(leastPx, largestPx * width / widest);
   }
 
+  /** The height of the words at a size; without a width in one line each. */
   private double height(double size, double width) {
-    return measured(shown.getText(), size, Math.max(0, width)).getLayoutBounds().getHeight();
-  }
-
-  private double longestWord(double size) {
-    double longest = 0;
-    for (String word : shown.getText().split("\\s+", -1)) {
-      longest = Math.max(longest, measured(word, size, 0).getLayoutBounds().getWidth());
-    }
-    return longest;
-  }
-
-  private Text measured(String words, double size, double width) {
-    measure.setFont(Fonts.of(size, bold));
-    measure.setWrappingWidth(width);
-    measure.setText(words);
-    return measure;
+    int lines = wrapping.count(size, width <= 0 ? Double.MAX_VALUE : width);
+    return lines * Wrapping.lineHeight(size);
   }
 
   private double fit(double width, double height) {
@@ -144,8 +140,10 @@ public final class FitText extends Region {
     if (width <= 0 || height <= 0) {
       return;
     }
-    shown.setFont(Fonts.of(fit(width, height), bold));
-    shown.setWrappingWidth(width);
+    double size = fit(width, height);
+    shown.setFont(Fonts.of(size, bold));
+    shown.setText(wrapping.broken(size, width));
+    double across = width - shown.getLayoutBounds().getWidth();
     double spare = height - shown.getLayoutBounds().getHeight();
     double down =
         switch (alignment.getVpos()) {
@@ -153,6 +151,12 @@ public final class FitText extends Region {
           case CENTER -> spare / 2;
           case BOTTOM -> spare;
         };
-    shown.relocate(snappedLeftInset(), snappedTopInset() + Math.max(0, down));
+    double aside =
+        switch (alignment.getHpos()) {
+          case LEFT -> 0;
+          case CENTER -> across / 2;
+          case RIGHT -> across;
+        };
+    shown.relocate(snappedLeftInset() + aside, snappedTopInset() + Math.max(0, down));
   }
 }

@@ -9,6 +9,7 @@ import wherefrom.job.PlaceState;
 
 /** A spot on the drawn engine: its figures, and its state as a figure with a letter. */
 final class SpotKey extends Region {
+  private static final double LARGEST_MM = 8;
   private static final PseudoClass LIT = PseudoClass.getPseudoClass("lit");
 
   private final FitText figures;
@@ -19,8 +20,8 @@ final class SpotKey extends Region {
   SpotKey(Touch touch, Spot spot, Optional<PlaceState> state, boolean lit) {
     Scale scale = touch.scale();
     least = scale.px(Scale.KEY_MM);
-    padding = scale.px(1);
-    figures = touch.fit(spot.figures(), Scale.WORKING_MM, Scale.SMALL_MM, true).centred();
+    padding = scale.px(1.3);
+    figures = touch.fit(spot.figures(), LARGEST_MM, Scale.SMALL_MM, true).centred();
     mark = state.map(known -> new StateMark(scale, known));
     getStyleClass().addAll("spot", state.isPresent() ? "spot-known" : "spot-other");
     pseudoClassStateChanged(LIT, lit);
@@ -38,7 +39,7 @@ final class SpotKey extends Region {
   }
 
   private boolean beside(double width) {
-    return width - 3 * padding >= markSide() + figures.prefWidth(-1);
+    return width - 3 * padding >= markSide() + figures.leastLineWidth();
   }
 
   @Override

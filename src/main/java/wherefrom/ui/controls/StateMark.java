@@ -7,11 +7,12 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextBoundsType;
 import wherefrom.job.PlaceState;
 
 /** The state of a place as a figure with a letter in it; colour only repeats what they say. */
 public final class StateMark extends Region {
-  private static final double SIDE_MM = 9.6;
+  private static final double SIDE_MM = 9.2;
 
   /**
    * @param scale the letter grows with the person's text factor, the figure with the letter
@@ -28,9 +29,10 @@ public final class StateMark extends Region {
     Text letter = new Text(state.letter());
     letter.getStyleClass().add("text");
     letter.setTextOrigin(VPos.BASELINE);
+    letter.setBoundsType(TextBoundsType.VISUAL);
     letter.setFont(Fonts.of(scale.fontPx(Scale.SMALL_MM) * factor, true));
     letter.setX((side - letter.getLayoutBounds().getWidth()) / 2);
-    double down = state == PlaceState.EXCUSED ? 0.64 : 0.5;
+    double down = state == PlaceState.EXCUSED ? 0.67 : 0.5;
     letter.setY(side * down + scale.px(Scale.SMALL_MM) * factor / 2);
     getChildren().addAll(figure, letter);
     setMinSize(side, side);

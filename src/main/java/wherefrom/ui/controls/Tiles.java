@@ -52,7 +52,8 @@ public final class Tiles extends Region {
     while (columns > 1 && width > 0 && cellWidth(width, columns) < widest()) {
       columns--;
     }
-    return columns;
+    int rows = Math.max(1, rows(columns));
+    return Math.max(1, (cells().size() + rows - 1) / rows);
   }
 
   private double cellWidth(double width, int columns) {

@@ -2,6 +2,7 @@ package wherefrom.ui.controls;
 
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
@@ -14,23 +15,21 @@ public final class TouchKey extends Region {
 
   private final FitText words;
   private final double padding;
+  private final double least;
   private final double drawingGap;
   private Node drawing;
   private boolean hasDrawing;
 
   TouchKey(Scale scale, FitText words, double leastMm, String styleClass) {
     this.words = words.centred();
-    this.padding = scale.px(1.6);
+    this.padding = scale.px(2.2);
     this.drawingGap = scale.px(1);
     this.drawing = new Region();
     getStyleClass().addAll("key", styleClass);
     getChildren().add(words);
-    setMinSize(scale.px(leastMm), USE_COMPUTED_SIZE);
     this.least = scale.px(leastMm);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
-
-  private final double least;
 
   public void setWords(String text) {
     words.setWords(text);
@@ -41,7 +40,13 @@ public final class TouchKey extends Region {
     return words.words();
   }
 
-  /** Shows a key as chosen, by a thick bar and a tick of its own, not by colour alone. */
+  /** Sets the words on the left, as in a list. */
+  public TouchKey left() {
+    words.align(Pos.CENTER_LEFT);
+    return this;
+  }
+
+  /** Shows a key as chosen: light words on a dark plate. */
   public TouchKey select(boolean on) {
     pseudoClassStateChanged(SELECTED, on);
     return this;

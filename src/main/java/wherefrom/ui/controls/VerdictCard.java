@@ -1,5 +1,6 @@
 package wherefrom.ui.controls;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.geometry.Pos;
@@ -41,8 +42,9 @@ public final class VerdictCard extends HBox {
     getStyleClass().setAll("card", "card-" + cue.name().toLowerCase(Locale.ROOT));
     VBox words = new VBox(touch.scale().px(2));
     words.setAlignment(Pos.CENTER_LEFT);
-    words.getChildren().add(touch.verdict(headline(cue, headline)));
-    lines.forEach(line -> words.getChildren().add(touch.verdict(line)));
+    List<String> large = new ArrayList<>(List.of(headline(cue, headline)));
+    large.addAll(lines);
+    words.getChildren().add(Panes.grow(touch.verdict(String.join("\n", large))));
     if (!small.isEmpty()) {
       words.getChildren().add(touch.text(small));
     }

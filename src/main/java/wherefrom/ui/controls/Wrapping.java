@@ -1,0 +1,114 @@
+package wherefrom.ui.controls;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.text.Text;
+
+/**
+ * Breaks words into lines by arithmetic alone: widths grow with the font's size, so each piece is
+ * measured once, at one size. For the window's thread only.
+ */
+final class Wrapping {
+  private static final double AT = 100;
+  private static final Map<String, Double> REGULAR = new HashMap<>();
+  private static final Map<String, Double> BOLD = new HashMap<>();
+
+  private final boolean bold;
+  private final List<List<String>> paragraphs = new ArrayList<>();
+
+  /** A line may end after a space, and within paths and codes after a slash or a hyphen. */
+  Wrapping(String words, boolean bold) {
+    this.bold = bold;
+    for (String paragraph : words.split("\n", -1)) {
+      paragraphs.add(List.of(paragraph.split("(?<=[ /\\\\_])|(?<=[a-z]-)(?=[a-z0-9])", -1)));
+    }
+  }
+
+  private double width(String piece, double size) {
+    return perPixel(piece) * size;
+  }
+
+  private double perPixel(String piece) {
+    return (bold ? BOLD : REGULAR).computeIfAbsent(piece, fresh -> measure(fresh) / AT);
+  }
+
+  private double measure(String piece) {
+    Text text = new Text(piece);
+    text.setFont(Fonts.of(AT, bold));
+    return text.getLayoutBounds().getWidth();
+  }
+
+  static double lineHeight(double size) {
+    return size * Fonts.LINE;
+  }
+
+  /** The width of the widest piece that cannot be broken. */
+  double widestPiece(double size) {
+    double widest = 0;
+    for (List<String> paragraph : paragraphs) {
+      for (String piece : paragraph) {
+        widest = Math.max(widest, width(piece.stripTrailing(), size));
+      }
+    }
+    return widest;
+  }
+
+  /** The width of the widest paragraph in one line. */
+  double lineWidth(double size) {
+    double widest = 0;
+    for (List<String> paragraph : paragraphs) {
+      double sum = 0;
+      for (String piece : paragraph) {
+        sum += width(piece, size);
+      }
+      widest = Math.max(widest, sum);
+    }
+    return widest;
+  }
+
+  int count(double size, double width) {
+    int lines = 0;
+    for (List<String> paragraph : paragraphs) {
+      double used = 0;
+      lines++;
+      for (String piece : paragraph) {
+        if (used > 0 && used + width(piece.stripTrailing(), size) > width) {
+          lines++;
+          used = 0;
+        }
+        used += width(piece, size);
+      }
+    }
+    return lines;
+  }
+
+  /** The words with a line break wherever a line ends. */
+  String broken(double size, double width) {
+    StringBuilder lines = new StringBuilder();
+    for (List<String> paragraph : paragraphs) {
+      double used = 0;
+      if (!lines.isEmpty()) {
+        lines.append('\n');
+      }
+      for (String piece : paragraph) {
+        if (used > 0 && used + width(piece.stripTrailing(), size) > width) {
+          trim(lines);
+          lines.append('\n');
+          used = 0;
+        }
+        lines.append(piece);
+        used += width(piece, size);
+      }
+      trim(lines);
+    }
+    return lines.toString();
+  }
+
+  private static void trim(StringBuilder lines) {
+    while (!lines.isEmpty() && lines.charAt(lines.length() - 1) == ' ') {
+      lines.setLength(lines.length() - 1);
+    }
+  }
+}

@@ -1,0 +1,205 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.CheckBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Text;
+import org.junit.jupiter.api.Test;
+import wherefrom.ui.audit.Audit;
+import wherefrom.ui.audit.Fault;
+import wherefrom.ui.audit.Fault.Rule;
+import wherefrom.ui.controls.Fonts;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+
+/** Plants one fault at a time and wants it found, and no other with it. */
+class AuditSelfTest {
+  private static final Scale SCALE = new Scale(4, 1);
+  private static final String KEY =
+      "-fx-background-color: black, white; -fx-background-insets: 0, 3;";
+
+  private final Touch touch = new Touch(SCALE, () -> 0);
+
+  private static Set<Rule> rules(Consumer<Pane> plant) {
+    return Toolkit.on(
+        () -> {
+          Pane root = new Pane();
+          root.setStyle("-fx-background-color: white;");
+          Scene scene = new Scene(root, 800, 600);
+          plant.accept(root);
+          root.applyCss();
+          root.layout();
+          List<Fault> faults = Audit.of(scene, SCALE);
+          return faults.stream().map(Fault::rule).collect(Collectors.toSet());
+        });
+  }
+
+  private Node key(double x, double y, double wideMm, double highMm) {
+    Region key = touch.target(new Region(), () -> {});
+    key.setStyle(KEY);
+    key.resizeRelocate(SCALE.px(x), SCALE.px(y), SCALE.px(wideMm), SCALE.px(highMm));
+    key.setManaged(false);
+    return key;
+  }
+
+  private static Text text(String words, double capitalMm, Color ink) {
+    Text text = new Text(words);
+    text.setFont(Fonts.of(SCALE.fontPx(capitalMm), false));
+    text.setFill(ink);
+    text.relocate(40, 40);
+    return text;
+  }
+
+  @Test
+  void aSoundWindowHasNoFault() {
+    assertThat(
+            rules(
+                root ->
+                    root.getChildren()
+                        .addAll(
+                            key(30, 40, 18, 18),
+                            key(52, 40, 18, 18),
+                            text("READ ME", 4.5, Color.BLACK))))
+        .isEmpty();
+  }
+
+  @Test
+  void findsAKeyThatIsTooSmall() {
+    assertThat(rules(root -> root.getChildren().add(key(10, 10, 17, 18)))).containsOnly(Rule.SIZE);
+  }
+
+  @Test
+  void findsKeysThatStandTooClose() {
+    assertThat(rules(root -> root.getChildren().addAll(key(10, 10, 18, 18), key(31, 10, 18, 18))))
+        .containsOnly(Rule.GAP);
+  }
+
+  @Test
+  void findsTooLittleRoomBesideAKeyThatDiscards() {
+    assertThat(
+            rules(
+                root -> {
+                  Node danger = key(40, 10, 22, 22);
+                  danger.getProperties().put(Touch.DISCARDS, true);
+                  root.getChildren().addAll(key(10, 10, 18, 18), danger);
+                }))
+        .containsOnly(Rule.GAP);
+  }
+
+  @Test
+  void findsKeysThatOverlap() {
+    assertThat(rules(root -> root.getChildren().addAll(key(10, 10, 18, 18), key(20, 15, 18, 18))))
+        .contains(Rule.OVERLAP);
+  }
+
+  @Test
+  void findsAKeyThatReachesOutOfTheWindow() {
+    assertThat(rules(root -> root.getChildren().add(key(190, 10, 18, 18))))
+        .containsOnly(Rule.OUTSIDE);
+  }
+
+  @Test
+  void findsTextThatIsTooSmall() {
+    assertThat(rules(root -> root.getChildren().add(text("small", 4.3, Color.BLACK))))
+        .containsOnly(Rule.SMALL_TEXT);
+  }
+
+  @Test
+  void findsTextThatDoesNotFitItsPlate() {
+    assertThat(
+            rules(
+                root -> {
+                  Pane plate = new Pane(text("far too many words", 6, Color.BLACK));
+                  plate.setManaged(false);
+                  plate.resizeRelocate(20, 20, 100, 100);
+                  root.getChildren().add(plate);
+                }))
+        .containsOnly(Rule.CUT_TEXT);
+  }
+
+  @Test
+  void findsTextThatIsTooPale() {
+    assertThat(rules(root -> root.getChildren().add(text("pale", 6, Color.web("#777777")))))
+        .containsOnly(Rule.CONTRAST);
+  }
+
+  @Test
+  void findsTextOnADarkPlateThatWasWrittenForALightOne() {
+    assertThat(
+            rules(
+                root -> {
+                  Region plate = new Region();
+                  plate.setStyle("-fx-background-color: #333333;");
+                  plate.setManaged(false);
+                  plate.resizeRelocate(0, 0, 700, 500);
+                  root.getChildren().addAll(plate, text("dark", 6, Color.BLACK));
+                }))
+        .containsOnly(Rule.CONTRAST);
+  }
+
+  @Test
+  void findsTextThatRunsIntoOtherText() {
+    assertThat(
+            rules(
+                root -> {
+                  Text second = text("second", 6, Color.BLACK);
+                  second.relocate(60, 50);
+                  root.getChildren().addAll(text("first", 6, Color.BLACK), second);
+                }))
+        .containsOnly(Rule.TEXT_ON_TEXT);
+  }
+
+  @Test
+  void findsAKeyWhoseOutlineCannotBeSeen() {
+    assertThat(
+            rules(
+                root -> {
+                  Node key = key(10, 10, 18, 18);
+                  key.setStyle("-fx-background-color: #cccccc;");
+                  root.getChildren().add(key);
+                }))
+        .containsOnly(Rule.OUTLINE);
+  }
+
+  @Test
+  void findsWhatAnswersToPressesWithoutBeingMadeAsATarget() {
+    assertThat(
+            rules(
+                root -> {
+                  Text text = text("press me", 6, Color.BLACK);
+                  text.setOnMouseClicked(event -> {});
+                  root.getChildren().add(text);
+                }))
+        .containsOnly(Rule.UNMARKED);
+  }
+
+  @Test
+  void findsAStockControl() {
+    assertThat(rules(root -> root.getChildren().add(new CheckBox("stock"))))
+        .contains(Rule.STOCK_CONTROL);
+  }
+
+  @Test
+  void findsTextThatIsTooSmallForTheTextSizeThatIsSet() {
+    List<Rule> found =
+        Toolkit.on(
+            () -> {
+              Pane root = new Pane(text("small at 200 %", 6, Color.BLACK));
+              root.setStyle("-fx-background-color: white;");
+              Scene scene = new Scene(root, 800, 600);
+              root.applyCss();
+              root.layout();
+              return Audit.of(scene, new Scale(4, 2)).stream().map(Fault::rule).toList();
+            });
+    assertThat(found).containsOnly(Rule.SMALL_TEXT);
+  }
+}

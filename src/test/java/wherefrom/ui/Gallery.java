@@ -1,0 +1,83 @@
+package wherefrom.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import javafx.scene.layout.Region;
+import wherefrom.rules.Cue;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.EngineSide;
+import wherefrom.ui.jobs.JobsScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Every screen, in the states worth looking at. A new screen gets a line here. */
+final class Gallery {
+  private Gallery() {}
+
+  static List<Shot> all() {
+    List<Shot> shots = new ArrayList<>();
+    shots.add(new Shot("jobs", JobsScreen.class, Gallery::jobs));
+    shots.add(new Shot("jobs-none", JobsScreen.class, window -> {}));
+    shots.add(new Shot("text-entry", TextEntryScreen.class, Gallery::text));
+    shots.add(new Shot("number-entry", NumberEntryScreen.class, Gallery::number));
+    shots.add(new Shot("choice", ChoiceScreen.class, Gallery::choice));
+    for (EngineSide side : EngineSide.values()) {
+      for (String layout : List.of("v8-odd-even", "inline-6")) {
+        String name = "kit-" + layout + "-" + side.name().toLowerCase(Locale.ROOT);
+        shots.add(kit(name, window -> Kit.engine(window, layout, side)));
+      }
+    }
+    for (Cue cue : Cue.values()) {
+      String name = "kit-verdict-" + cue.name().toLowerCase(Locale.ROOT);
+      shots.add(kit(name, window -> Kit.verdict(window, cue)));
+    }
+    return shots;
+  }
+
+  private static Shot kit(String name, Function<SampleWindow, Region> maker) {
+    return new Shot(
+        name,
+        Kit.class,
+        window -> window.shell.desk().navigator().open(() -> new Kit(maker.apply(window))));
+  }
+
+  private static void jobs(SampleWindow window) {
+    window
+        .equipment
+        .shelf
+        .put("barn", SampleJob.whole().job)
+        .put("second", SampleJob.apart().job)
+        .putDamaged("spoilt", "The logbook is damaged in line 12. Bring it back from its copy.");
+    window.shell.home();
+  }
+
+  private static void text(SampleWindow window) {
+    Desk desk = window.shell.desk();
+    desk.navigator()
+        .open(() -> new TextEntryScreen(desk, "Name of the job", "Barn V8", words -> {}));
+  }
+
+  private static void number(SampleWindow window) {
+    Desk desk = window.shell.desk();
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk, "Type a code", "The six digits under the symbol.", 6, words -> {}));
+  }
+
+  private static void choice(SampleWindow window) {
+    Desk desk = window.shell.desk();
+    List<Choice<Integer>> choices = new ArrayList<>();
+    for (int at = 1; at <= 14; at++) {
+      choices.add(new Choice<>(at, "Stock number " + at, "24 labels of 63.5 by 33.9 mm"));
+    }
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Label stock", choices, chosen -> {}));
+  }
+}

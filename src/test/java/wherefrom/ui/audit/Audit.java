@@ -1,0 +1,224 @@
+package wherefrom.ui.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Control;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Text;
+import wherefrom.ui.audit.Fault.Rule;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+
+/**
+ * Looks over a window that is laid out. Sizes: gloved fingers need 19 mm (MIL-STD-1472E
+ * 5.4.3.1.3.3), here 18 at least and 22 for what matters most; text of 4.5 mm capitals is 22
+ * minutes of arc at 0.7 m (ISO 9241-3 prefers 20 to 22); contrast 7 to 1 for text, 4.5 to 1 for
+ * large text (WCAG 2.2, 1.4.6), 3 to 1 for outlines (1.4.11).
+ */
+public final class Audit {
+  private static final double LEAST_MM = 18;
+  private static final double LEAST_PRIMARY_MM = 22;
+  private static final double GAP_MM = 4;
+  private static final double DISCARD_GAP_MM = 13;
+  private static final double TEXT_MM = 4.5;
+  private static final double DISPLAY_MM = 10;
+  private static final double CAPITAL = 0.75;
+  private static final double SLACK_PX = 1.5;
+
+  private final Scene scene;
+  private final Scale scale;
+  private final Painted painted;
+  private final List<Fault> faults = new ArrayList<>();
+
+  private Audit(Scene scene, Scale scale) {
+    this.scene = scene;
+    this.scale = scale;
+    this.painted = new Painted(scene.getRoot());
+  }
+
+  /** The faults of what a scene shows. */
+  public static List<Fault> of(Scene scene, Scale scale) {
+    Audit audit = new Audit(scene, scale);
+    List<Node> targets = audit.targets();
+    targets.forEach(audit::target);
+    audit.pairs(targets);
+    List<Text> texts = audit.painted.texts();
+    texts.forEach(audit::text);
+    audit.textOnText(texts);
+    audit.painted.all().forEach(audit::strays);
+    return List.copyOf(audit.faults);
+  }
+
+  private void fault(Rule rule, String form, Object... words) {
+    faults.add(new Fault(rule, String.format(Locale.ROOT, form, words)));
+  }
+
+  private List<Node> targets() {
+    return painted.all().stream()
+        .filter(node -> node.getProperties().containsKey(Touch.MARK))
+        .filter(node -> !node.isDisabled() && !node.isMouseTransparent())
+        .toList();
+  }
+
+  private double mm(double px) {
+    return px / scale.pixelsPerMm();
+  }
+
+  private void target(Node node) {
+    Bounds bounds = Painted.inScene(node);
+    double least =
+        node.getStyleClass().contains("primary") || node.getStyleClass().contains("danger")
+            ? LEAST_PRIMARY_MM
+            : LEAST_MM;
+    if (mm(bounds.getWidth()) < least || mm(bounds.getHeight()) < least) {
+      fault(
+          Rule.SIZE,
+          "%s is %.1f by %.1f mm",
+          name(node),
+          mm(bounds.getWidth()),
+          mm(bounds.getHeight()));
+    }
+    inside(node, bounds);
+    if (node instanceof Region region) {
+      outline(region);
+    }
+  }
+
+  private void outline(Region region) {
+    Color around = painted.under(region, Painted.middle(region)).orElse(Color.WHITE);
+    Color line = Painted.outline(region).orElse(around);
+    boolean drawnWithin =
+        region.getChildrenUnmodifiable().stream().anyMatch(node -> isPlate(node, around));
+    if (Contrast.of(line, around) < 3 && !drawnWithin) {
+      fault(Rule.OUTLINE, "%s: outline %.1f to 1", name(region), Contrast.of(line, around));
+    }
+  }
+
+  private static boolean isPlate(Node node, Color around) {
+    return node instanceof Region plate
+        && Painted.outline(plate).map(line -> Contrast.of(line, around) >= 3).orElse(false);
+  }
+
+  private void inside(Node node, Bounds bounds) {
+    Bounds window =
+        new BoundingBox(
+            -SLACK_PX,
+            -SLACK_PX,
+            scene.getWidth() + 2 * SLACK_PX,
+            scene.getHeight() + 2 * SLACK_PX);
+    if (!window.contains(bounds)) {
+      fault(Rule.OUTSIDE, "%s reaches out of the window: %s", name(node), bounds);
+    }
+  }
+
+  private void pairs(List<Node> targets) {
+    for (int one = 0; one < targets.size(); one++) {
+      for (int other = one + 1; other < targets.size(); other++) {
+        pair(targets.get(one), targets.get(other));
+      }
+    }
+  }
+
+  private void pair(Node one, Node other) {
+    Bounds a = Painted.inScene(one);
+    Bounds b = Painted.inScene(other);
+    double across = Math.max(b.getMinX() - a.getMaxX(), a.getMinX() - b.getMaxX());
+    double down = Math.max(b.getMinY() - a.getMaxY(), a.getMinY() - b.getMaxY());
+    double gap = mm(Math.max(across, down));
+    boolean discards =
+        one.getProperties().containsKey(Touch.DISCARDS)
+            || other.getProperties().containsKey(Touch.DISCARDS);
+    if (gap < -0.3) {
+      fault(Rule.OVERLAP, "%s and %s overlap", name(one), name(other));
+    } else if (gap < (discards ? DISCARD_GAP_MM : GAP_MM)) {
+      fault(Rule.GAP, "%.1f mm between %s and %s", gap, name(one), name(other));
+    }
+  }
+
+  private void text(Text text) {
+    double capital = mm(text.getFont().getSize() * CAPITAL);
+    boolean display = capital >= DISPLAY_MM;
+    double least = display ? TEXT_MM : TEXT_MM * scale.textFactor();
+    if (capital < least - 0.01) {
+      fault(Rule.SMALL_TEXT, "%s: capitals of %.2f mm", name(text), capital);
+    }
+    Bounds bounds = Painted.inScene(text);
+    inside(text, bounds);
+    for (Parent up = text.getParent(); up != null; up = up.getParent()) {
+      if (up instanceof Region region && !contains(Painted.inScene(region), bounds)) {
+        fault(Rule.CUT_TEXT, "%s does not fit %s", name(text), name(region));
+        break;
+      }
+    }
+    contrast(text, display);
+  }
+
+  private static boolean contains(Bounds outer, Bounds inner) {
+    return inner.getMinX() >= outer.getMinX() - SLACK_PX
+        && inner.getMaxX() <= outer.getMaxX() + SLACK_PX
+        && inner.getMinY() >= outer.getMinY() - SLACK_PX
+        && inner.getMaxY() <= outer.getMaxY() + SLACK_PX;
+  }
+
+  private void contrast(Text text, boolean display) {
+    Color under = painted.under(text, Painted.middle(text)).orElse(Color.WHITE);
+    Color ink = text.getFill() instanceof Color colour ? colour : Color.WHITE;
+    double ratio = Contrast.of(ink, under);
+    if (ratio < (display ? 4.5 : 7)) {
+      fault(Rule.CONTRAST, "%s: %.1f to 1", name(text), ratio);
+    }
+  }
+
+  private void textOnText(List<Text> texts) {
+    for (int one = 0; one < texts.size(); one++) {
+      for (int other = one + 1; other < texts.size(); other++) {
+        if (core(texts.get(one)).intersects(core(texts.get(other)))) {
+          fault(Rule.TEXT_ON_TEXT, "%s and %s", name(texts.get(one)), name(texts.get(other)));
+        }
+      }
+    }
+  }
+
+  /** Where the letters stand: the line's box less the air above and below. */
+  private static Bounds core(Text text) {
+    Bounds box = Painted.inScene(text);
+    double air = 0.15 * text.getFont().getSize();
+    return new BoundingBox(
+        box.getMinX() + 1,
+        box.getMinY() + air,
+        Math.max(0, box.getWidth() - 2),
+        Math.max(0, box.getHeight() - 2 * air));
+  }
+
+  private void strays(Node node) {
+    boolean marked = node.getProperties().containsKey(Touch.MARK);
+    boolean answers =
+        node.getOnMouseClicked() != null
+            || node.getOnMousePressed() != null
+            || node.getOnMouseReleased() != null
+            || node.getOnTouchPressed() != null
+            || node.getOnTouchReleased() != null;
+    if (answers && !marked) {
+      fault(Rule.UNMARKED, "%s answers to presses", name(node));
+    }
+    if (node instanceof Control) {
+      fault(Rule.STOCK_CONTROL, "%s", name(node));
+    }
+  }
+
+  private static String name(Node node) {
+    String words =
+        node instanceof Text text
+            ? text.getText()
+            : new Painted(node instanceof Parent parent ? parent : new Region())
+                .texts().stream().map(Text::getText).findFirst().orElse("");
+    return node.getClass().getSimpleName() + node.getStyleClass() + " \"" + words + "\"";
+  }
+}

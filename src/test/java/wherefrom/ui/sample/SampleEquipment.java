@@ -1,0 +1,202 @@
+package wherefrom.ui.sample;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.engine.Layout;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.Archives;
+import wherefrom.job.Camera;
+import wherefrom.job.CameraFrame;
+import wherefrom.job.Cameras;
+import wherefrom.job.Equipment;
+import wherefrom.job.FrameSource;
+import wherefrom.job.GreyImage;
+import wherefrom.job.LayoutFiles;
+import wherefrom.job.LiveAnswer;
+import wherefrom.job.LiveReader;
+import wherefrom.job.Photos;
+import wherefrom.job.Pictures;
+import wherefrom.job.PrintOrder;
+import wherefrom.job.PrintOutcome;
+import wherefrom.job.Reading;
+import wherefrom.job.Settings;
+import wherefrom.job.SettingsStore;
+import wherefrom.job.SheetPrinter;
+import wherefrom.job.Stock;
+import wherefrom.job.StockChoice;
+import wherefrom.job.TagReader;
+import wherefrom.parts.TagCode;
+
+/** Stand-ins for everything outside, in memory; a test can look at what they were given. */
+public final class SampleEquipment {
+  private static final List<Stock> STOCKS =
+      List.of(
+          new Stock("a4-3x8-63.5x33.9", "A4, 24 labels of 63.5 by 33.9 mm", 3, 8, 300),
+          new Stock("roll-57x32", "Roll printer, labels of 57 by 32 mm", 1, 1, 203),
+          new Stock("hang-tag-5", "Hang tags, 121 by 60 mm, with a punch mark", 1, 1, 300));
+
+  public final PaperShelf shelf = new PaperShelf();
+  public final List<PrintOrder> printed = new ArrayList<>();
+  public final List<Path> exported = new ArrayList<>();
+  public final List<Camera> cameras = new ArrayList<>();
+  public Settings settings = Settings.fresh(Path.of("shop"));
+  public Reading reading = Reading.NOTHING;
+
+  public Equipment all() {
+    return new Equipment(
+        folder -> shelf,
+        layoutFiles(),
+        archives(),
+        photos(),
+        settingsStore(),
+        reader(),
+        pictures(),
+        cameras(),
+        printer(),
+        SampleJob.CLOCK);
+  }
+
+  private SettingsStore settingsStore() {
+    return new SettingsStore() {
+      @Override
+      public Settings load() {
+        return settings;
+      }
+
+      @Override
+      public void save(Settings kept) {
+        settings = kept;
+      }
+    };
+  }
+
+  private static LayoutFiles layoutFiles() {
+    return new LayoutFiles() {
+      @Override
+      public Layout read(Path file) throws IOException {
+        return ReadyLayouts.find("v8-sequence").orElseThrow();
+      }
+
+      @Override
+      public void write(Layout layout, Path file) {}
+    };
+  }
+
+  private Archives archives() {
+    return new Archives() {
+      @Override
+      public void export(Path jobFolder, Path file) {
+        exported.add(file);
+      }
+
+      @Override
+      public Path restore(Path file, Path shelfFolder) throws IOException {
+        throw new IOException(file + " is no whole job.");
+      }
+    };
+  }
+
+  private static Photos photos() {
+    return new Photos() {
+      @Override
+      public String add(Path jobFolder, Path picture) {
+        return "photo-of-" + picture.getFileName();
+      }
+
+      @Override
+      public Path locate(Path jobFolder, String name) {
+        return jobFolder.resolve(name);
+      }
+    };
+  }
+
+  private TagReader reader() {
+    return new TagReader() {
+      @Override
+      public Reading read(GreyImage picture, Collection<TagCode> issued) {
+        return reading;
+      }
+
+      @Override
+      public LiveReader live(Collection<TagCode> issued) {
+        return frame -> new LiveAnswer.Nothing(Optional.empty());
+      }
+    };
+  }
+
+  private static Pictures pictures() {
+    return file -> new GreyImage(1, 1, new byte[1]);
+  }
+
+  private Cameras cameras() {
+    return new Cameras() {
+      @Override
+      public List<Camera> list() {
+        return List.copyOf(cameras);
+      }
+
+      @Override
+      public FrameSource open(Camera camera) {
+        return new FrameSource() {
+          private int left = 3;
+
+          @Override
+          public Optional<CameraFrame> next() {
+            int width = 64;
+            int height = 48;
+            byte[] bgra = new byte[4 * width * height];
+            java.util.Arrays.fill(bgra, (byte) 200);
+            return left-- > 0
+                ? Optional.of(
+                    new CameraFrame(new GreyImage(width, height, new byte[width * height]), bgra))
+                : Optional.empty();
+          }
+
+          @Override
+          public void close() {}
+        };
+      }
+    };
+  }
+
+  private SheetPrinter printer() {
+    return new SheetPrinter() {
+      @Override
+      public List<Stock> listStocks() {
+        return STOCKS;
+      }
+
+      @Override
+      public StockChoice findStock(String nameOrFile) {
+        return STOCKS.stream()
+            .filter(stock -> stock.name().equals(nameOrFile))
+            .findFirst()
+            .<StockChoice>map(StockChoice.Chosen::new)
+            .orElseGet(
+                () ->
+                    new StockChoice.Refused(
+                        List.of("There is no label stock named " + nameOrFile + ".")));
+      }
+
+      @Override
+      public PrintOutcome save(PrintOrder order, Path file) {
+        printed.add(order);
+        return outcome();
+      }
+
+      @Override
+      public PrintOutcome print(PrintOrder order) {
+        printed.add(order);
+        return outcome();
+      }
+    };
+  }
+
+  private static PrintOutcome outcome() {
+    return new PrintOutcome.Printed(1, 1);
+  }
+}
