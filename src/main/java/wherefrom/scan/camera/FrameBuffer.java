@@ -1,6 +1,9 @@
 package wherefrom.scan.camera;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import wherefrom.job.CameraFrame;
 import wherefrom.job.GreyImage;
 
@@ -13,6 +16,11 @@ final class FrameBuffer {
 
   private static final int GREEN = 150;
   private static final int RED = 77;
+
+  private static final long BLUE_AND_RED = RED + ((long) BLUE << 16);
+  private static final long LANES = 0x00FF_00FF_00FF_00FFL;
+  private static final VarHandle LONGS =
+      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
   private byte[] bgra = {};
   private byte[] grey = {};
@@ -39,17 +47,27 @@ final class FrameBuffer {
         picture.get(row * stride, bgra, row * rowBytes, rowBytes);
       }
     }
-    greyFromColour();
+    greyFromColour(bgra, grey);
   }
 
-  private void greyFromColour() {
-    byte[] from = bgra;
-    byte[] to = grey;
-    for (int pixel = 0, at = 0; pixel < to.length; pixel++, at += BYTES_PER_PIXEL) {
-      int blue = from[at] & 0xFF;
-      int green = from[at + 1] & 0xFF;
-      int red = from[at + 2] & 0xFF;
-      to[pixel] = (byte) ((BLUE * blue + GREEN * green + RED * red) >> 8);
+  /**
+   * Two pixels at a time, in lanes of 16 bits. Blue and red stand in the even lanes once green is
+   * masked off; one multiplication puts blue's part beside red's, and green's part is added there.
+   * No lane overflows: the weights add up to 256.
+   */
+  private static void greyFromColour(byte[] bgra, byte[] grey) {
+    int pixel = 0;
+    for (; pixel + 1 < grey.length; pixel += 2) {
+      long two = (long) LONGS.get(bgra, pixel * BYTES_PER_PIXEL);
+      long sum = (two & LANES) * BLUE_AND_RED + ((two >>> 8 & LANES) << 16) * GREEN;
+      grey[pixel] = (byte) (sum >>> 24);
+      grey[pixel + 1] = (byte) (sum >>> 56);
+    }
+    if (pixel < grey.length) {
+      int at = pixel * BYTES_PER_PIXEL;
+      int green = bgra[at + 1] & 0xFF;
+      grey[pixel] =
+          (byte) ((BLUE * (bgra[at] & 0xFF) + GREEN * green + RED * (bgra[at + 2] & 0xFF)) >> 8);
     }
   }
 

@@ -41,7 +41,7 @@ enum ExifOrientation {
           .findFirst()
           .map(value -> values()[value - 1])
           .orElse(TOP_LEFT);
-    } catch (ImageProcessingException | IOException noMetadata) {
+    } catch (ImageProcessingException | IOException | RuntimeException noMetadata) {
       return TOP_LEFT;
     }
   }

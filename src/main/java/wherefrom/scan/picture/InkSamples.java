@@ -55,7 +55,7 @@ enum InkSamples {
       }
       Integer transform = marker.getInteger(AdobeJpegDirectory.TAG_COLOR_TRANSFORM);
       return transform != null && transform == LUMINANCE_TRANSFORM ? LUMINANCE : INVERTED;
-    } catch (ImageProcessingException | IOException noMetadata) {
+    } catch (ImageProcessingException | IOException | RuntimeException noMetadata) {
       return PLAIN;
     }
   }

@@ -4,10 +4,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
-/** Sentences for picture files that cannot be read: what is wrong and what to do. */
-final class PictureFault {
-  private PictureFault() {}
+/** A picture file that cannot be read: its sentence says what is wrong and what to do. */
+final class PictureFault extends IOException {
+  private static final long serialVersionUID = 1;
+
+  private PictureFault(String sentence, @Nullable Throwable cause) {
+    super(sentence, cause);
+  }
+
+  private static PictureFault of(String sentence) {
+    return new PictureFault(sentence, null);
+  }
 
   /**
    * Refuses what is no file with something in it.
@@ -16,32 +25,31 @@ final class PictureFault {
    */
   static void refuseUnlessFile(Path file) throws IOException {
     if (Files.isDirectory(file)) {
-      throw new IOException(file + " is a folder: choose a picture in it.");
+      throw of(file + " is a folder: choose a picture in it.");
     }
     if (!Files.exists(file)) {
-      throw new IOException(file + " is not there: check its name.");
+      throw of(file + " is not there: check its name.");
     }
     if (!Files.isReadable(file)) {
-      throw new IOException(file + " may not be read: ask its owner, or copy it.");
+      throw of(file + " may not be read: ask its owner, or copy it.");
     }
     if (Files.size(file) == 0) {
-      throw new IOException(file + " is empty: take the picture again, or copy it again.");
+      throw of(file + " is empty: take the picture again, or copy it again.");
     }
   }
 
-  static IOException noPicture(Path file) {
-    return new IOException(
-        file + " is no picture that can be read: save it as a PNG or JPEG file.");
+  static PictureFault noPicture(Path file) {
+    return of(file + " is no picture that can be read: save it as a PNG or JPEG file.");
   }
 
-  static IOException damaged(Path file, Throwable cause) {
-    return new IOException(
+  static PictureFault damaged(Path file, Throwable cause) {
+    return new PictureFault(
         file + " is damaged: copy it again, take the picture again, or save it as a PNG file.",
         cause);
   }
 
-  static IOException tooLarge(Path file, long width, long height) {
-    return new IOException(
+  static PictureFault tooLarge(Path file, long width, long height) {
+    return of(
         String.format(
             Locale.ROOT,
             "%s is too large with %d x %d pixels: cut out the part with the tag.",

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Optional;
-import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -39,8 +38,6 @@ public final class PictureFiles implements Pictures {
    */
   PictureFiles(long memory) {
     this.memory = memory;
-    // A cache file beside the picture gains nothing and fails where nothing may be written.
-    ImageIO.setUseCache(false);
   }
 
   @Override
@@ -55,7 +52,9 @@ public final class PictureFiles implements Pictures {
       try {
         reader.setInput(stream, true, true);
         return load(file, reader);
-      } catch (IIOException | RuntimeException damaged) {
+      } catch (PictureFault sentence) {
+        throw sentence;
+      } catch (IOException | RuntimeException damaged) {
         throw PictureFault.damaged(file, damaged);
       } finally {
         reader.dispose();

@@ -14,7 +14,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 
 class BurstDecoderProperties {
-  private static final int ROUNDS = 2000;
+  private static final int ROUNDS = 1000;
   private final SplittableRandom random = new SplittableRandom(20260101);
 
   private TagCode tag() {

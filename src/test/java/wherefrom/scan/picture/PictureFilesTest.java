@@ -344,4 +344,25 @@ class PictureFilesTest {
     }
     assertThat(refused).isBetween(50, 599);
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"png", "jpg", "gif", "bmp", "tiff"})
+  void aFileCutAnywhereGivesAPictureOrASentence(String format) throws IOException {
+    Path whole = folder.resolve("whole." + format);
+    ImageIO.write(picture(BufferedImage.TYPE_INT_RGB), format, whole.toFile());
+    byte[] bytes = Files.readAllBytes(whole);
+    SplittableRandom random = new SplittableRandom(12);
+    int refused = 0;
+    for (int round = 0; round < 100; round++) {
+      int length = round < 40 ? 1 + round : random.nextInt(1, bytes.length);
+      Path file = file("cut.bin", Arrays.copyOf(bytes, length));
+      try {
+        pictures.load(file);
+      } catch (IOException sentence) {
+        assertThat(sentence).hasMessageStartingWith(file + " is ");
+        refused++;
+      }
+    }
+    assertThat(refused).isGreaterThan(10);
+  }
 }
