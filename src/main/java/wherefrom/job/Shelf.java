@@ -41,6 +41,14 @@ public interface Shelf extends JobNames {
   OpenJob create(NewJob begun);
 
   /**
+   * Begins a job in this folder of the shelf, which must not exist yet or be empty.
+   *
+   * @throws IllegalArgumentException with a sentence when the layout or the name is wrong
+   * @throws LogbookException when it cannot be written, or something lies in the folder
+   */
+  OpenJob createIn(Path folder, NewJob begun);
+
+  /**
    * Opens a job. Where another program holds it, or it is damaged, it opens for reading only.
    *
    * @throws LogbookException when there is no job in the folder that can be read

@@ -1,0 +1,94 @@
+package wherefrom.files;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * Writes a file so that it appears whole or not at all, in four steps: a temporary file beside it,
+ * force to disk, move over the old one, force the folder. When a step fails the old file stands as
+ * it was and the temporary one is removed.
+ */
+public final class AtomicFile {
+
+  /** Writes the content. */
+  @FunctionalInterface
+  public interface Content {
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  /** Moves a file over another one in one step. */
+  @FunctionalInterface
+  interface Move {
+    void move(Path from, Path to) throws IOException;
+  }
+
+  private final Move move;
+
+  public AtomicFile() {
+    this(AtomicFile::moveOver);
+  }
+
+  AtomicFile(Move move) {
+    this.move = move;
+  }
+
+  /** Writes these bytes. */
+  public void write(Path file, byte[] content) throws IOException {
+    write(file, out -> out.write(content));
+  }
+
+  /** Writes what the content gives. */
+  public void write(Path file, Content content) throws IOException {
+    Path target = file.toAbsolutePath();
+    Path folder = folderOf(target);
+    Path temporary = Files.createTempFile(folder, "part", ".tmp");
+    try {
+      try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
+        OutputStream out = Channels.newOutputStream(channel);
+        content.writeTo(out);
+        out.flush();
+        channel.force(true);
+      }
+      move.move(temporary, target);
+    } finally {
+      Files.deleteIfExists(temporary);
+    }
+    forceFolder(folder);
+  }
+
+  private static Path folderOf(Path target) throws IOException {
+    Path folder = target.getParent();
+    if (folder == null) {
+      throw new IOException(target + " is no file that can be written.");
+    }
+    Files.createDirectories(folder);
+    return folder;
+  }
+
+  private static void moveOver(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /**
+   * Forces a folder, so that a file created in it is still named there after a power cut. Systems
+   * that cannot open a folder keep its names themselves: there it does nothing.
+   */
+  public static void forceFolder(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Not every system lets a folder be opened; what is in the file is forced all the same.
+    }
+  }
+}

@@ -1,0 +1,85 @@
+package wherefrom.logbook;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.BeanDescription;
+import com.fasterxml.jackson.databind.DeserializationConfig;
+import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.SerializationConfig;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.deser.BeanDeserializerModifier;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.BeanSerializerModifier;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.parts.Place;
+
+/** How the types of the domain stand in the file, so that the domain need not know. */
+final class DomainModule extends SimpleModule {
+  DomainModule() {
+    addSerializer(Place.class, new KeyForm.Writer<>(Place.class, Place::key));
+    addDeserializer(Place.class, new KeyForm.Reader<Place>(Place.class, Place::find));
+    addSerializer(Spot.class, new KeyForm.Writer<>(Spot.class, Spot::key));
+    addDeserializer(Spot.class, new KeyForm.Reader<Spot>(Spot.class, Spots::find));
+    addSerializer(Set.class, new SortedSets());
+    setSerializerModifier(new EnumKeys());
+    setDeserializerModifier(new EnumsByKey());
+  }
+
+  /** The key of an enum constant: {@code ROD_SHELL} stands as {@code rod-shell}. */
+  static String key(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static final class EnumKeys extends BeanSerializerModifier {
+    @Override
+    public JsonSerializer<?> modifyEnumSerializer(
+        SerializationConfig config,
+        JavaType type,
+        BeanDescription description,
+        JsonSerializer<?> usual) {
+      return new KeyForm.Writer<>(Enum.class, DomainModule::key);
+    }
+  }
+
+  private static final class EnumsByKey extends BeanDeserializerModifier {
+    @Override
+    public JsonDeserializer<?> modifyEnumDeserializer(
+        DeserializationConfig config,
+        JavaType type,
+        BeanDescription description,
+        JsonDeserializer<?> usual) {
+      return new KeyForm.Reader<Object>(type.getRawClass(), key -> find(type.getRawClass(), key));
+    }
+
+    private static Optional<?> find(Class<?> type, String key) {
+      return Arrays.stream(type.getEnumConstants())
+          .filter(constant -> key((Enum<?>) constant).equals(key))
+          .findFirst();
+    }
+  }
+
+  /** Sets keep no order of their own: sorted, the same entry always gives the same line. */
+  @SuppressWarnings("rawtypes")
+  private static final class SortedSets extends StdSerializer<Set> {
+    SortedSets() {
+      super(Set.class);
+    }
+
+    @Override
+    public void serialize(Set value, JsonGenerator out, SerializerProvider provider)
+        throws IOException {
+      @SuppressWarnings("unchecked")
+      List<?> sorted = ((Set<Object>) value).stream().sorted().toList();
+      provider.defaultSerializeValue(sorted, out);
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package wherefrom.logbook;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.job.entry.BackFromShop;
+import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.ChangePlanned;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.KindsTracked;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartFound;
+import wherefrom.job.entry.PartLost;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.entry.PiecesCounted;
+import wherefrom.job.entry.PlaceExcused;
+import wherefrom.job.entry.PlanDropped;
+import wherefrom.job.entry.SectionClosed;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.SlotUnknown;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.TagReissued;
+import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.entry.TakenBack;
+
+/**
+ * The names of entries in the file. A name is never changed and never used for anything else; a
+ * class may be renamed freely, its components may not: they name the fields of the body.
+ *
+ * <p>A new kind of entry is one more line here. Its record may hold numbers, text, lists, sets and
+ * maps with text keys of these, enums, places, spots, lengths and other records; {@link
+ * DomainModule} gives a further type its form. Absent values are an empty text, an empty list or 0.
+ */
+final class EntryTypes {
+  private static final Map<String, Class<? extends JobEntry>> CLASSES = new LinkedHashMap<>();
+  private static final Map<Class<? extends JobEntry>, String> NAMES = new LinkedHashMap<>();
+
+  static {
+    name("job-opened", JobOpened.class);
+    name("kinds-tracked", KindsTracked.class);
+    name("tags-printed", TagsPrinted.class);
+    name("tag-reissued", TagReissued.class);
+    name("pieces-counted", PiecesCounted.class);
+    name("part-out", PartOut.class);
+    name("part-lost", PartLost.class);
+    name("part-found", PartFound.class);
+    name("note-added", NoteAdded.class);
+    name("photo-added", PhotoAdded.class);
+    name("off-for-washing", OffForWashing.class);
+    name("back-from-washing", BackFromWashing.class);
+    name("sent-to-shop", SentToShop.class);
+    name("back-from-shop", BackFromShop.class);
+    name("look-recorded", LookRecorded.class);
+    name("decision-made", DecisionMade.class);
+    name("feature-looked", FeatureLooked.class);
+    name("change-planned", ChangePlanned.class);
+    name("plan-dropped", PlanDropped.class);
+    name("change-made", ChangeMade.class);
+    name("check-answered", CheckAnswered.class);
+    name("slot-unknown", SlotUnknown.class);
+    name("part-replaced", PartReplaced.class);
+    name("part-fitted", PartFitted.class);
+    name("part-unfitted", PartUnfitted.class);
+    name("stop-given", StopGiven.class);
+    name("place-excused", PlaceExcused.class);
+    name("section-closed", SectionClosed.class);
+    name("taken-back", TakenBack.class);
+  }
+
+  private EntryTypes() {}
+
+  private static void name(String name, Class<? extends JobEntry> type) {
+    if (CLASSES.put(name, type) != null || NAMES.put(type, name) != null) {
+      throw new IllegalStateException("named twice: " + name);
+    }
+  }
+
+  /** The class of entries with this name. */
+  static Optional<Class<? extends JobEntry>> find(String name) {
+    return Optional.ofNullable(CLASSES.get(name));
+  }
+
+  /** The name in the file. */
+  static String of(JobEntry entry) {
+    String name = NAMES.get(entry.getClass());
+    if (name == null) {
+      throw new IllegalArgumentException("no name for " + entry.getClass().getSimpleName());
+    }
+    return name;
+  }
+
+  /** Every name with its class, in the order of the table. */
+  static Map<String, Class<? extends JobEntry>> all() {
+    return Map.copyOf(CLASSES);
+  }
+}

@@ -1,0 +1,204 @@
+package wherefrom.logbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntSupplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wherefrom.engine.Layout;
+import wherefrom.engine.LayoutCheck;
+import wherefrom.engine.LayoutFault;
+import wherefrom.job.LogbookException;
+import wherefrom.job.OpenJob;
+import wherefrom.job.Resume;
+import wherefrom.job.Shelf;
+import wherefrom.job.entry.JobOpened;
+
+/** A folder whose folders are jobs. The person's own layouts lie in one of them. */
+public final class FileShelf implements Shelf {
+  static final String LAYOUTS = "layouts";
+
+  private final Path folder;
+  private final Clock clock;
+  private final EngineNumbers numbers;
+  private final LayoutJson layouts = new LayoutJson();
+
+  /**
+   * @param folder may not exist yet
+   * @param random any numbers, evenly spread: engine numbers are drawn from them
+   */
+  public FileShelf(Path folder, Clock clock, IntSupplier random) {
+    this.folder = folder.toAbsolutePath().normalize();
+    this.clock = clock;
+    this.numbers = new EngineNumbers(random);
+  }
+
+  @Override
+  public List<Entry> list() {
+    return jobFolders().stream()
+        .map(this::entry)
+        .sorted(Comparator.comparing(FileShelf::lastTouched).reversed())
+        .toList();
+  }
+
+  private static Instant lastTouched(Entry entry) {
+    return entry.resume().map(Resume::lastTouched).orElse(Instant.EPOCH);
+  }
+
+  private Entry entry(Path job) {
+    try (OpenJob read = new OpenJob(LogbookFile.read(job), clock)) {
+      String trouble = LogbookFile.trouble(job);
+      return new Entry(job, read.state().name(), Optional.of(Resume.of(read)), trouble);
+    } catch (LogbookException e) {
+      return new Entry(job, String.valueOf(job.getFileName()), Optional.empty(), words(e));
+    }
+  }
+
+  private static String words(LogbookException e) {
+    return String.valueOf(e.getMessage());
+  }
+
+  /** The jobs in this folder; where the folder is a job itself, it is the only one. */
+  private List<Path> jobFolders() {
+    if (LogFiles.isJob(folder)) {
+      return List.of(folder);
+    }
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> inside = Files.list(folder)) {
+      return inside.filter(LogFiles::isJob).sorted().toList();
+    } catch (IOException e) {
+      throw new LogbookException(folder + " cannot be read: " + Reasons.of(e) + ".", e);
+    }
+  }
+
+  @Override
+  public Optional<String> find(int engine) {
+    return Optional.ofNullable(openings().get(engine)).map(JobOpened::name);
+  }
+
+  /** Every job that can be read, by engine number. */
+  Map<Integer, JobOpened> openings() {
+    return jobFolders().stream()
+        .map(FileShelf::findOpening)
+        .flatMap(Optional::stream)
+        .collect(
+            Collectors.toMap(
+                JobOpened::engine, opened -> opened, (first, second) -> first, TreeMap::new));
+  }
+
+  private static Optional<JobOpened> findOpening(Path job) {
+    try (LogbookFile logbook = LogbookFile.read(job)) {
+      return logbook.entries().stream()
+          .findFirst()
+          .map(logged -> logged.entry())
+          .filter(JobOpened.class::isInstance)
+          .map(JobOpened.class::cast);
+    } catch (LogbookException e) {
+      return Optional.empty();
+    }
+  }
+
+  @Override
+  public OpenJob create(NewJob begun) {
+    require(begun);
+    return begin(FolderNames.free(folder, begun.name()), begun);
+  }
+
+  @Override
+  public OpenJob createIn(Path job, NewJob begun) {
+    require(begun);
+    if (Files.exists(job)) {
+      try (Stream<Path> inside = Files.list(job)) {
+        if (inside.findAny().isPresent()) {
+          throw new LogbookException(job + " is not empty. Choose a new folder for the job.");
+        }
+      } catch (IOException e) {
+        throw new LogbookException(job + " cannot be used: " + Reasons.of(e) + ".", e);
+      }
+    }
+    return begin(job, begun);
+  }
+
+  private static void require(NewJob begun) {
+    if (begun.name().isBlank()) {
+      throw new IllegalArgumentException("Give the job a name that you will recognise.");
+    }
+    requireSound(begun.layout());
+    if (begun.kinds().isEmpty()) {
+      throw new IllegalArgumentException("Choose at least one kind of part to track.");
+    }
+  }
+
+  private static void requireSound(Layout layout) {
+    List<LayoutFault> faults = LayoutCheck.faults(layout);
+    if (!faults.isEmpty()) {
+      throw new IllegalArgumentException(
+          faults.stream().map(LayoutFault::sentence).collect(Collectors.joining(" ")));
+    }
+  }
+
+  private OpenJob begin(Path job, NewJob begun) {
+    int engine = numbers.next(openings().keySet());
+    LogbookFile logbook = LogbookFile.create(job);
+    try {
+      logbook.append(
+          clock.instant(),
+          new JobOpened(
+              begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
+      return new OpenJob(logbook, clock);
+    } catch (RuntimeException e) {
+      logbook.close();
+      throw e;
+    }
+  }
+
+  @Override
+  public OpenJob open(Path job) {
+    LogbookFile logbook = LogbookFile.open(job);
+    try {
+      return new OpenJob(logbook, clock);
+    } catch (LogbookException e) {
+      logbook.close();
+      String sentence = logbook.condition().sentence();
+      throw sentence.isEmpty() ? e : new LogbookException(sentence, e);
+    }
+  }
+
+  @Override
+  public List<Layout> listLayouts() {
+    Path kept = folder.resolve(LAYOUTS);
+    if (!Files.isDirectory(kept)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(kept)) {
+      return files
+          .filter(file -> file.toString().endsWith(".json"))
+          .sorted()
+          .map(layouts::findSound)
+          .flatMap(Optional::stream)
+          .toList();
+    } catch (IOException e) {
+      throw new LogbookException(kept + " cannot be read: " + Reasons.of(e) + ".", e);
+    }
+  }
+
+  @Override
+  public void keepLayout(Layout layout) {
+    requireSound(layout);
+    try {
+      layouts.write(layout, folder.resolve(LAYOUTS).resolve(layout.name() + ".json"));
+    } catch (IOException e) {
+      throw new LogbookException(Reasons.of(e), e);
+    }
+  }
+}

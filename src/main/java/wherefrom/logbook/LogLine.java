@@ -1,0 +1,85 @@
+package wherefrom.logbook;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Optional;
+import wherefrom.job.LoggedEntry;
+
+/**
+ * One line of a logbook file: a JSON object whose last field is the CRC-32C of all bytes before
+ * that field.
+ */
+final class LogLine {
+  private static final byte[] CRC_FIELD = ",\"crc\":\"".getBytes(StandardCharsets.US_ASCII);
+  private static final byte[] END = "\"}".getBytes(StandardCharsets.US_ASCII);
+  private static final int CRC_DIGITS = 8;
+  private static final int TRAILER = CRC_FIELD.length + CRC_DIGITS + END.length;
+
+  /** What every line of an entry begins with. */
+  static final byte[] ENTRY_START = "{\"seq\":".getBytes(StandardCharsets.US_ASCII);
+
+  private LogLine() {}
+
+  /** An object as a line, without its line end. */
+  static byte[] seal(ObjectNode object) throws IOException {
+    byte[] json = EntryCodec.MAPPER.writeValueAsBytes(object);
+    int guarded = json.length - 1;
+    byte[] line = Arrays.copyOf(json, guarded + TRAILER);
+    System.arraycopy(CRC_FIELD, 0, line, guarded, CRC_FIELD.length);
+    byte[] crc = Sums.crc(json, guarded).getBytes(StandardCharsets.US_ASCII);
+    System.arraycopy(crc, 0, line, guarded + CRC_FIELD.length, CRC_DIGITS);
+    System.arraycopy(END, 0, line, line.length - END.length, END.length);
+    return line;
+  }
+
+  /** Whether a line is whole in itself. */
+  static boolean isSealed(byte[] line) {
+    int guarded = line.length - TRAILER;
+    if (guarded < 1) {
+      return false;
+    }
+    String wanted =
+        new String(CRC_FIELD, StandardCharsets.US_ASCII) + Sums.crc(line, guarded) + "\"}";
+    return Arrays.equals(
+        line, guarded, line.length, wanted.getBytes(StandardCharsets.US_ASCII), 0, TRAILER);
+  }
+
+  /** A logged entry as a line, without its line end. */
+  static byte[] of(LoggedEntry logged, String before) throws IOException {
+    ObjectNode object = EntryCodec.MAPPER.createObjectNode();
+    object.put("seq", logged.sequence());
+    object.put("time", logged.time().toString());
+    object.put("type", EntryTypes.of(logged.entry()));
+    object.set("body", EntryCodec.body(logged.entry()));
+    object.put("prev", before);
+    return seal(object);
+  }
+
+  /**
+   * The entry of a line that {@link #isSealed}.
+   *
+   * @param before what it must say of the line before it; empty when that is not known
+   */
+  static LoggedEntry read(byte[] line, long sequence, Optional<String> before) throws IOException {
+    JsonNode object = EntryCodec.MAPPER.readTree(line);
+    long found = object.path("seq").asLong();
+    if (found != sequence) {
+      throw new IOException("it is number " + found + ", number " + sequence + " is due");
+    }
+    if (before.isPresent() && !object.path("prev").asText().equals(before.get())) {
+      throw new IOException("it does not follow the line before it");
+    }
+    try {
+      Instant time = Instant.parse(object.path("time").asText());
+      return new LoggedEntry(
+          sequence, time, EntryCodec.entry(object.path("type").asText(), object.path("body")));
+    } catch (DateTimeException e) {
+      throw new IOException("its time is not understood", e);
+    }
+  }
+}

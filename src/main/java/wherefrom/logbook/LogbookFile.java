@@ -1,0 +1,225 @@
+package wherefrom.logbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.Logbook;
+import wherefrom.job.LogbookCondition;
+import wherefrom.job.LogbookException;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.entry.JobEntry;
+
+/** A logbook in numbered files, {@code logbook-0001.jsonl} and on; LOGBOOK.md has the layout. */
+public final class LogbookFile implements Logbook {
+  private final Path folder;
+  private final List<LoggedEntry> entries;
+  private final Optional<JobLock> lock;
+  private final Optional<LogWriter> writer;
+  private final LogbookCondition condition;
+
+  private LogbookFile(
+      Path folder,
+      List<LoggedEntry> entries,
+      Optional<JobLock> lock,
+      Optional<LogWriter> writer,
+      LogbookCondition condition) {
+    this.folder = folder;
+    this.entries = new ArrayList<>(entries);
+    this.lock = lock;
+    this.writer = writer;
+    this.condition = condition;
+  }
+
+  /**
+   * Begins a logbook.
+   *
+   * @throws LogbookException when the folder holds one already, or cannot be written to
+   */
+  public static LogbookFile create(Path folder) {
+    return create(folder, new RealDisk());
+  }
+
+  static LogbookFile create(Path folder, LogDisk disk) {
+    try {
+      Files.createDirectories(folder);
+      if (!LogFiles.in(folder, disk).isEmpty()) {
+        throw new LogbookException(folder + " holds a job already. Choose another folder.");
+      }
+      Optional<JobLock> lock = JobLock.tryTake(folder);
+      if (lock.isEmpty()) {
+        throw new LogbookException("Another program is beginning a job in " + folder + ".");
+      }
+      Scanned nothing = LogScan.of(folder, disk);
+      return new LogbookFile(
+          folder,
+          List.of(),
+          lock,
+          Optional.of(new LogWriter(disk, folder, nothing)),
+          new LogbookCondition.Sound());
+    } catch (IOException e) {
+      throw new LogbookException(
+          "No job can be begun in " + folder + ": " + Reasons.of(e) + ".", e);
+    }
+  }
+
+  /**
+   * Opens a logbook, for reading only where it is damaged or another program holds it.
+   *
+   * @throws LogbookException when there is none, or none that can be read
+   */
+  public static LogbookFile open(Path folder) {
+    return open(folder, new RealDisk());
+  }
+
+  static LogbookFile open(Path folder, LogDisk disk) {
+    requireJob(folder, disk);
+    try {
+      Optional<JobLock> lock = JobLock.tryTake(folder);
+      if (lock.isEmpty()) {
+        return reading(
+            folder,
+            scan(folder, disk),
+            "Another program has this job open. Here it is open for reading only: close it there"
+                + " first, then open it again.");
+      }
+      return opened(folder, disk, lock.get());
+    } catch (IOException e) {
+      return reading(
+          folder,
+          scan(folder, disk),
+          "This job cannot be written to ("
+              + Reasons.of(e)
+              + "): it is open for reading only. Look at the folder's permissions and the disk.");
+    }
+  }
+
+  /** Reads a logbook as it stands, without holding it against anyone. */
+  public static LogbookFile read(Path folder) {
+    RealDisk disk = new RealDisk();
+    requireJob(folder, disk);
+    return reading(folder, scan(folder, disk), "It is open for reading only.");
+  }
+
+  /** What is wrong with a logbook, in a sentence; empty when it is sound. */
+  static String trouble(Path folder) {
+    Scanned scanned = scan(folder, new RealDisk());
+    return scanned
+        .trouble()
+        .map(trouble -> trouble.sentence(scanned.entries().size()))
+        .or(() -> scanned.lastCut().map(Cut::sentence))
+        .orElse("");
+  }
+
+  private static LogbookFile opened(Path folder, LogDisk disk, JobLock lock) throws IOException {
+    try {
+      Scanned scanned = scan(folder, disk);
+      if (scanned.trouble().isPresent()) {
+        lock.close();
+        return reading(folder, scanned, "");
+      }
+      LogWriter writer = new LogWriter(disk, folder, scanned);
+      LogbookCondition condition =
+          scanned
+              .lastCut()
+              .<LogbookCondition>map(cut -> new LogbookCondition.CutLine(cut.sentence()))
+              .orElseGet(LogbookCondition.Sound::new);
+      return new LogbookFile(
+          folder, scanned.entries(), Optional.of(lock), Optional.of(writer), condition);
+    } catch (IOException | RuntimeException e) {
+      lock.close();
+      throw e;
+    }
+  }
+
+  private static LogbookFile reading(Path folder, Scanned scanned, String why) {
+    String sentence =
+        scanned.trouble().map(trouble -> trouble.sentence(scanned.entries().size())).orElse(why);
+    return new LogbookFile(
+        folder,
+        scanned.entries(),
+        Optional.empty(),
+        Optional.empty(),
+        new LogbookCondition.ReadOnly(sentence));
+  }
+
+  private static void requireJob(Path folder, LogDisk disk) {
+    try {
+      if (Files.isDirectory(folder) && !LogFiles.in(folder, disk).isEmpty()) {
+        return;
+      }
+    } catch (IOException e) {
+      throw new LogbookException(folder + " cannot be read: " + Reasons.of(e) + ".", e);
+    }
+    throw new LogbookException(
+        "There is no job in "
+            + folder
+            + ": no "
+            + LogFiles.name(1)
+            + " lies there. Choose the job's own folder.");
+  }
+
+  private static Scanned scan(Path folder, LogDisk disk) {
+    try {
+      return LogScan.of(folder, disk);
+    } catch (IOException e) {
+      throw new LogbookException(
+          "The logbook in " + folder + " cannot be read: " + Reasons.of(e) + ".", e);
+    }
+  }
+
+  @Override
+  public Path folder() {
+    return folder;
+  }
+
+  @Override
+  public List<LoggedEntry> entries() {
+    return List.copyOf(entries);
+  }
+
+  @Override
+  public LogbookCondition condition() {
+    return condition;
+  }
+
+  @Override
+  public LoggedEntry append(Instant time, JobEntry entry) {
+    LogWriter open =
+        writer.orElseThrow(
+            () -> new LogbookException("Nothing was written. " + condition.sentence()));
+    LoggedEntry logged = new LoggedEntry(entries.size() + 1L, time, entry);
+    try {
+      open.append(logged);
+    } catch (IOException e) {
+      boolean surely = open.stepAside(logged.sequence());
+      throw new LogbookException(
+          "The step could not be kept: "
+              + Reasons.of(e)
+              + ". "
+              + (surely
+                  ? "It does not count. Make room on the disk, then do it again."
+                  : "Make room on the disk, then do it again before you close the job."),
+          e);
+    }
+    entries.add(logged);
+    return logged;
+  }
+
+  @Override
+  public void close() {
+    try {
+      if (writer.isPresent()) {
+        writer.get().close();
+      }
+      if (lock.isPresent()) {
+        lock.get().close();
+      }
+    } catch (IOException e) {
+      throw new LogbookException("The job could not be closed: " + Reasons.of(e) + ".", e);
+    }
+  }
+}

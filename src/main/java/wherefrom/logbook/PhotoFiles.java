@@ -1,0 +1,66 @@
+package wherefrom.logbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import wherefrom.files.AtomicFile;
+import wherefrom.job.Photos;
+
+/** Photographs in a job's folder, each named by the SHA-256 of its bytes. */
+public final class PhotoFiles implements Photos {
+  static final String FOLDER = "photos";
+  private static final Pattern NAME = Pattern.compile("([0-9a-f]{64})\\.(png|jpg)");
+  private static final long MOST_BYTES = 200_000_000;
+
+  @Override
+  public String add(Path jobFolder, Path picture) throws IOException {
+    byte[] bytes = bytes(picture);
+    PictureType type =
+        PictureType.find(bytes)
+            .orElseThrow(
+                () ->
+                    new IOException(
+                        picture.getFileName()
+                            + " is no picture that can be kept. Use a PNG or JPEG file."));
+    String name = Sums.digest(bytes) + "." + type.extension();
+    Path kept = locate(jobFolder, name);
+    if (!Files.exists(kept)) {
+      try {
+        new AtomicFile().write(kept, bytes);
+      } catch (IOException e) {
+        throw new IOException("The photograph could not be kept: " + Reasons.of(e) + ".", e);
+      }
+    }
+    return name;
+  }
+
+  private static byte[] bytes(Path picture) throws IOException {
+    try {
+      if (Files.size(picture) > MOST_BYTES) {
+        throw new IOException(picture.getFileName() + " is larger than 200 MB. Make it smaller.");
+      }
+      return Files.readAllBytes(picture);
+    } catch (java.nio.file.FileSystemException e) {
+      throw new IOException("The picture cannot be read: " + Reasons.of(e) + ".", e);
+    }
+  }
+
+  @Override
+  public Path locate(Path jobFolder, String name) {
+    if (!isName(name)) {
+      throw new IllegalArgumentException("not the name of a photograph: " + name);
+    }
+    return jobFolder.resolve(FOLDER).resolve(name);
+  }
+
+  static boolean isName(String name) {
+    return NAME.matcher(name).matches();
+  }
+
+  /** Whether a file is what its name says. */
+  static boolean isWhole(Path file) throws IOException {
+    String digest = Sums.digest(Files.readAllBytes(file));
+    return String.valueOf(file.getFileName()).startsWith(digest + ".");
+  }
+}
