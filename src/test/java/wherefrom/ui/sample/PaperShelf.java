@@ -44,6 +44,11 @@ public final class PaperShelf implements Shelf {
   }
 
   @Override
+  public OpenJob createIn(Path folder, NewJob begun) {
+    return create(begun);
+  }
+
+  @Override
   public OpenJob create(NewJob begun) {
     if (begun.name().isBlank()) {
       throw new IllegalArgumentException("name: give the job a name.");
