@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
+import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
 
 /** Every screen that others lead to: one line each. */
@@ -13,6 +14,7 @@ public final class Screens {
   public static Map<ScreenId, ScreenMaker> all() {
     Map<ScreenId, ScreenMaker> screens = new EnumMap<>(ScreenId.class);
     screens.put(ScreenId.JOBS, (desk, item) -> new JobsScreen(desk));
+    screens.put(ScreenId.JOB_HOME, (desk, item) -> new JobHomeScreen(desk));
     return screens;
   }
 }

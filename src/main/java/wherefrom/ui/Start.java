@@ -9,8 +9,9 @@ import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import wherefrom.job.Equipment;
+import wherefrom.job.Sounds;
+import wherefrom.ui.app.CueSounds;
 import wherefrom.ui.app.Shell;
-import wherefrom.ui.app.Sounds;
 
 /** Opens the window. */
 public final class Start extends Application {
@@ -19,7 +20,7 @@ public final class Start extends Application {
 
   private static @Nullable Equipment equipment;
   private static LongSupplier nanos = () -> 0;
-  private static Sounds sounds = Sounds.NONE;
+  private static @Nullable Sounds sounds;
 
   private final ExecutorService workers =
       Executors.newCachedThreadPool(
@@ -36,17 +37,18 @@ public final class Start extends Application {
    *
    * @param steady a steady clock, in nanoseconds
    */
-  public static void run(Equipment all, LongSupplier steady, Sounds tones) {
+  public static void run(Equipment all, LongSupplier steady, Sounds speaker) {
     equipment = all;
     nanos = steady;
-    sounds = tones;
+    sounds = speaker;
     Application.launch(Start.class);
   }
 
   @Override
   public void start(Stage stage) {
     Equipment all = Objects.requireNonNull(equipment, "run() first");
-    Shell opened = new Shell(Screens.all(), all, nanos, sounds, workers);
+    Sounds tones = Objects.requireNonNull(sounds, "run() first");
+    Shell opened = new Shell(Screens.all(), all, nanos, new CueSounds(tones), workers);
     shell = opened;
     Scene scene = new Scene(opened, WIDTH, HEIGHT);
     opened.keys().attach(scene);

@@ -1,10 +1,14 @@
 package wherefrom.ui;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.SentToShop;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -12,6 +16,8 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.EngineSide;
+import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -27,6 +33,8 @@ final class Gallery {
     shots.add(new Shot("text-entry", TextEntryScreen.class, Gallery::text));
     shots.add(new Shot("number-entry", NumberEntryScreen.class, Gallery::number));
     shots.add(new Shot("choice", ChoiceScreen.class, Gallery::choice));
+    shots.add(new Shot("job-home", JobHomeScreen.class, Gallery::jobHome));
+    shots.add(new Shot("files", FilesScreen.class, Gallery::files));
     for (EngineSide side : EngineSide.values()) {
       for (String layout : List.of("v8-odd-even", "inline-6")) {
         String name = "kit-" + layout + "-" + side.name().toLowerCase(Locale.ROOT);
@@ -55,6 +63,22 @@ final class Gallery {
         .put("second", SampleJob.apart().job)
         .putDamaged("spoilt", "The logbook is damaged in line 12. Bring it back from its copy.");
     window.shell.home();
+  }
+
+  private static void jobHome(SampleWindow window) {
+    SampleJob sample = SampleJob.whole();
+    sample.job.record(new PartOut(1));
+    sample.job.record(new PartOut(2));
+    sample.job.record(new PartOut(3));
+    sample.job.record(new OffForWashing(1, 4));
+    sample.job.record(new SentToShop(1, List.of(2, 3), "straighten"));
+    window.shell.desk().open(sample.job);
+  }
+
+  private static void files(SampleWindow window) {
+    Desk desk = window.shell.desk();
+    desk.navigator()
+        .open(() -> FilesScreen.folder(desk, "Shop folder", Path.of("src/main"), folder -> {}));
   }
 
   private static void text(SampleWindow window) {

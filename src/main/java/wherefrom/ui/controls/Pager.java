@@ -92,8 +92,7 @@ public final class Pager<T> extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    double least = touch.scale().px(2 * Scale.PRIMARY_MM) + 2 * gap + range.minHeight(-1);
-    return items.isEmpty() ? 0 : least;
+    return items.isEmpty() ? 0 : touch.scale().px(2 * Scale.PRIMARY_MM) + gap;
   }
 
   @Override
@@ -155,6 +154,10 @@ public final class Pager<T> extends Region {
   private void offerTurning() {
     back.offer(starts.size() > 1);
     more.offer(start() + shownRows < items.size());
+    double keys = back.minHeight(-1) + more.minHeight(-1) + 3 * gap;
+    boolean room = getHeight() >= keys + range.minHeight(turning.minWidth(-1));
+    range.setVisible(room);
+    range.setManaged(room);
     range.setWords(start() + 1 + "–" + (start() + shownRows) + " of " + items.size());
   }
 

@@ -1,26 +1,73 @@
 package wherefrom.ui.jobs;
 
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import wherefrom.job.Shelf;
+import javafx.scene.layout.StackPane;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.files.FilesScreen;
 
 /** The jobs of the workshop, the one last worked on first. */
 public final class JobsScreen implements Screen {
+  private static final List<String> ARCHIVE = List.of(".zip", ".wherefrom");
+  private static final double KEYS_MM = 62;
+
   private final Desk desk;
-  private final Pager<Shelf.Entry> list;
+  private final JobsModel model;
+  private final Pager<JobsModel.Line> list;
+  private final FitText none;
+  private final HBox view;
 
   public JobsScreen(Desk desk) {
     this.desk = desk;
-    list =
-        Pager.list(
-            desk.touch(),
-            entry ->
-                desk.touch()
-                    .key(
-                        entry.name(),
-                        () -> desk.attempt(() -> desk.open(desk.shelf().open(entry.folder())))));
+    Touch touch = desk.touch();
+    model = new JobsModel(desk.equipment().clock());
+    list = Pager.list(touch, this::row);
+    none = touch.text("No jobs yet. Begin a new job, or look round in the demo first.");
+    StackPane room = Panes.grow(new StackPane(list, none));
+    Tiles keys =
+        Tiles.of(
+            desk.scale(),
+            1,
+            touch.primary("New job", () -> desk.navigator().show(ScreenId.NEW_JOB)),
+            touch.primary("Open the demo", this::demo),
+            touch.key("Bring a job back", this::bringBack),
+            touch.key("Settings", () -> desk.navigator().show(ScreenId.SETTINGS)));
+    Panes.wide(
+        keys, Math.max(KEYS_MM, keys.minWidth(-1) / desk.scale().pixelsPerMm()), desk.scale());
+    view = Panes.row(desk.scale(), room, keys);
+  }
+
+  private Region row(JobsModel.Line line) {
+    return ListRow.key(desk.touch(), line.name(), line.lines(), () -> open(line.folder()));
+  }
+
+  private void open(Path folder) {
+    desk.attempt(() -> desk.open(desk.shelf().open(folder)));
+  }
+
+  private void demo() {
+    desk.attempt(() -> open(Demo.on(desk.settings().shop())));
+  }
+
+  private void bringBack() {
+    Path shop = desk.settings().shop();
+    desk.navigator()
+        .open(() -> FilesScreen.file(desk, "Bring a job back", shop, ARCHIVE, this::restore));
+  }
+
+  private void restore(Path file) {
+    Path shop = desk.settings().shop();
+    desk.background(() -> desk.equipment().archives().restore(file, shop), this::open);
   }
 
   @Override
@@ -30,12 +77,13 @@ public final class JobsScreen implements Screen {
 
   @Override
   public Region view() {
-    return list;
+    return view;
   }
 
   @Override
   public void shown() {
-    list.setItems(desk.shelf().list());
+    desk.attempt(() -> list.setItems(model.lines(desk.shelf())));
+    none.setVisible(list.items().isEmpty());
   }
 
   @Override

@@ -1,0 +1,28 @@
+package wherefrom.ui.app;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+
+/** Dates in words. */
+public final class Dates {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+  private Dates() {}
+
+  /** {@code 4 May 2026, 21 days ago}; the days as the clock's own time zone counts them. */
+  public static String ago(Instant time, Clock clock) {
+    LocalDate then = LocalDate.ofInstant(time, clock.getZone());
+    LocalDate today = LocalDate.ofInstant(clock.instant(), clock.getZone());
+    long days = ChronoUnit.DAYS.between(then, today);
+    String date = DAY.format(then);
+    if (days <= 0) {
+      return date + ", today";
+    }
+    return days == 1 ? date + ", yesterday" : date + ", " + days + " days ago";
+  }
+}

@@ -1,0 +1,59 @@
+package wherefrom.ui.controls;
+
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.layout.VBox;
+
+/** A row of a list: a heading and lines of small text below it. */
+public final class ListRow extends VBox {
+  private final double least;
+
+  private ListRow(Touch touch, String heading, List<FitText> lines) {
+    super(touch.scale().px(1));
+    setAlignment(Pos.CENTER_LEFT);
+    setFillWidth(true);
+    least = touch.scale().px(Scale.KEY_MM);
+    setPadding(
+        new Insets(
+            touch.scale().px(2), touch.scale().px(4), touch.scale().px(2), touch.scale().px(4)));
+    getChildren().add(touch.heading(heading));
+    getChildren().addAll(lines);
+  }
+
+  /** A row that is pressed to open what it tells of. */
+  public static ListRow key(Touch touch, String heading, List<String> lines, Runnable act) {
+    ListRow row = new ListRow(touch, heading, small(touch, lines));
+    row.getStyleClass().addAll("key", "plain");
+    return touch.target(row, act);
+  }
+
+  private static List<FitText> small(Touch touch, List<String> lines) {
+    return lines.stream().filter(line -> !line.isEmpty()).map(touch::small).toList();
+  }
+
+  /** A row that only tells, in small text. */
+  public static ListRow plain(Touch touch, String heading, List<String> lines) {
+    return plain(new ListRow(touch, heading, small(touch, lines)));
+  }
+
+  /** A row that only tells, in working text. */
+  public static ListRow told(Touch touch, String heading, String words) {
+    return plain(new ListRow(touch, heading, List.of(touch.text(words))));
+  }
+
+  private static ListRow plain(ListRow row) {
+    row.getStyleClass().add("row");
+    return row;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return Math.max(least, super.computeMinHeight(width));
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return Math.max(least, super.computePrefHeight(width));
+  }
+}

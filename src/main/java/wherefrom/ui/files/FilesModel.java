@@ -1,0 +1,86 @@
+package wherefrom.ui.files;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The folders and files that can be gone to from a folder. */
+final class FilesModel {
+
+  /** A folder to go to or a file to choose. */
+  record Line(Path path, boolean folder, String words) {}
+
+  private final List<String> endings;
+  private Path folder;
+
+  /**
+   * @param endings of files that can be chosen, in small letters, such as {@code .png}; empty where
+   *     a folder is wanted
+   */
+  FilesModel(Path start, List<String> endings) {
+    this.endings = List.copyOf(endings);
+    this.folder = nearest(start.toAbsolutePath().normalize());
+  }
+
+  private static Path nearest(Path wanted) {
+    Path folder = wanted;
+    while (!Files.isDirectory(folder)) {
+      Path above = folder.getParent();
+      if (above == null) {
+        return Path.of("").toAbsolutePath();
+      }
+      folder = above;
+    }
+    return folder;
+  }
+
+  Path folder() {
+    return folder;
+  }
+
+  void go(Path other) {
+    folder = other;
+  }
+
+  Optional<Path> findAbove() {
+    return Optional.ofNullable(folder.getParent());
+  }
+
+  /**
+   * The folders first, then the files, by name; what is hidden is left out.
+   *
+   * @throws IOException when the folder cannot be read
+   */
+  List<Line> list() throws IOException {
+    List<Line> lines = new ArrayList<>();
+    try (Stream<Path> inside = Files.list(folder)) {
+      inside.filter(path -> !name(path).startsWith(".")).map(this::line).forEach(lines::add);
+    }
+    lines.removeIf(line -> !line.folder() && !wanted(line.path()));
+    lines.sort(
+        Comparator.comparing(Line::folder)
+            .reversed()
+            .thenComparing(Line::words, String.CASE_INSENSITIVE_ORDER));
+    return lines;
+  }
+
+  private Line line(Path path) {
+    return new Line(path, Files.isDirectory(path), name(path));
+  }
+
+  private boolean wanted(Path file) {
+    String name = name(file).toLowerCase(Locale.ROOT);
+    return endings.stream().anyMatch(name::endsWith);
+  }
+
+  private static String name(Path path) {
+    Path name = path.getFileName();
+    return name == null ? path.toString() : name.toString();
+  }
+}

@@ -1,0 +1,91 @@
+package wherefrom.ui.home;
+
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.files.FilesScreen;
+
+/** Where the job was left, and a key to each thing that can be done with it. */
+public final class JobHomeScreen implements Screen {
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
+
+  private final Desk desk;
+  private final Pager<JobHomeModel.Line> lines;
+  private final VBox view;
+
+  public JobHomeScreen(Desk desk) {
+    this.desk = desk;
+    Touch touch = desk.touch();
+    lines = Pager.list(touch, line -> ListRow.told(touch, line.heading(), line.words()));
+    view =
+        Panes.column(
+            desk.scale(),
+            lines,
+            Tiles.of(
+                desk.scale(),
+                4,
+                to("Print tags", ScreenId.PRINT_TAGS),
+                to("Take apart", ScreenId.TAKE_APART),
+                to("Bench map", ScreenId.BENCH_MAP),
+                to("Put together", ScreenId.PUT_TOGETHER),
+                touch.key("Copy to a stick", this::export),
+                touch.key("Settings", () -> desk.navigator().show(ScreenId.SETTINGS)),
+                touch.key("Other jobs", () -> desk.navigator().jobs())));
+  }
+
+  private TouchKey to(String words, ScreenId id) {
+    return desk.touch().primary(words, () -> desk.navigator().show(id));
+  }
+
+  private void export() {
+    Path start = desk.settings().shop();
+    desk.navigator()
+        .open(() -> FilesScreen.folder(desk, "Where to copy the job to", start, this::exportTo));
+  }
+
+  private void exportTo(Path folder) {
+    Path job = desk.getJob().folder();
+    String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
+    String name = desk.state().name().replaceAll("[^A-Za-z0-9-]+", "-");
+    Path file = folder.resolve(name + "-" + stamp + ".zip");
+    desk.background(
+        () -> {
+          desk.equipment().archives().export(job, file);
+          return file;
+        },
+        written -> desk.say("The whole job is copied to " + written + "."));
+  }
+
+  @Override
+  public String title() {
+    return "Where you left off";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    lines.setItems(JobHomeModel.lines(desk.getJob(), desk.equipment().clock()));
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+}
