@@ -20,18 +20,47 @@ public record Length(long nanometres) implements Comparable<Length> {
     return new Length(Math.round(inches * NM_PER_INCH));
   }
 
-  /** Rounds to the nearest nanometre, halves up. */
+  /** Rounds to the nearest nanometre, halves away from zero. */
   public static Length ofMillimetres(BigDecimal millimetres) {
     return rounded(millimetres.multiply(BigDecimal.valueOf(NM_PER_MM)));
   }
 
-  /** Rounds to the nearest nanometre, halves up. */
+  /** Rounds to the nearest nanometre, halves away from zero. */
   public static Length ofInches(BigDecimal inches) {
     return rounded(inches.multiply(BigDecimal.valueOf(NM_PER_INCH)));
   }
 
   private static Length rounded(BigDecimal nanometres) {
     return new Length(nanometres.setScale(0, RoundingMode.HALF_UP).longValueExact());
+  }
+
+  /**
+   * A length entered in any unit of length, to the nearest nanometre.
+   *
+   * @throws IllegalArgumentException where the amount is no length
+   */
+  public static Length of(Amount amount) {
+    return ofMillimetres(amount.to(Unit.MILLIMETRE).number());
+  }
+
+  /** In inches, exact wherever it comes out even. */
+  public Amount inInches() {
+    return inMillimetres().to(Unit.INCH);
+  }
+
+  /** In millimetres, exact. */
+  public Amount inMillimetres() {
+    return new Amount(BigDecimal.valueOf(nanometres, 6), Unit.MILLIMETRE);
+  }
+
+  /** "0.0015 in": rounded to so many places after the point, halves away from zero. */
+  public String inchText(int decimals) {
+    return inInches().rounded(decimals).text();
+  }
+
+  /** "0.038 mm": rounded to so many places after the point, halves away from zero. */
+  public String millimetreText(int decimals) {
+    return inMillimetres().rounded(decimals).text();
   }
 
   public double millimetres() {

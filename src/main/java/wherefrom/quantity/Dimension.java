@@ -1,0 +1,36 @@
+package wherefrom.quantity;
+
+/** What an {@link Amount} measures. Each dimension has one coherent base unit. */
+public enum Dimension {
+  /** A pure number, such as a ratio. */
+  NUMBER("a plain number"),
+  /** A whole number of things. */
+  COUNT("a whole number"),
+  /** Base unit: millimetre. */
+  LENGTH("a length"),
+  /** Base unit: square millimetre. A volume per depth is an area, too. */
+  AREA("an area, or a volume per depth"),
+  /** Base unit: cubic millimetre. */
+  VOLUME("a volume"),
+  /** Base unit: degree. */
+  ANGLE("an angle"),
+  /** Base unit: newton. */
+  FORCE("a force"),
+  /** Base unit: newton millimetre. */
+  TORQUE("a torque"),
+  /** Base unit: newton per millimetre. */
+  SPRING_RATE("a spring rate"),
+  /** Base unit: megapascal, which is a newton per square millimetre. */
+  STRESS("a modulus or a pressure");
+
+  private final String words;
+
+  Dimension(String words) {
+    this.words = words;
+  }
+
+  /** The dimension in words, with its article: "a length". */
+  public String words() {
+    return words;
+  }
+}
