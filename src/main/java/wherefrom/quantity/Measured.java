@@ -4,13 +4,12 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
 
-/**
- * A value with the standard uncertainty stated for it, if one was (JCGM 100:2008, 2.3.1).
- *
- * @throws IllegalArgumentException where value and uncertainty measure different things, or the
- *     uncertainty is negative
- */
+/** A value with the standard uncertainty stated for it, if one was (JCGM 100:2008, 2.3.1). */
 public record Measured(Amount value, Optional<Amount> standardUncertainty) {
+  /**
+   * @throws IllegalArgumentException where value and uncertainty measure different things, or the
+   *     uncertainty is negative
+   */
   public Measured {
     standardUncertainty.ifPresent(u -> check(value, u));
   }

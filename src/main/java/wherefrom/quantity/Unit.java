@@ -47,18 +47,20 @@ public enum Unit {
   NEWTON_METRE(TORQUE, "N·m", 1, "1000", "nm", "n.m", "n*m"),
   POUND_FOOT(TORQUE, "lb·ft", 1, "1355.8179483314004", "lbft", "lb.ft", "ftlb", "lb*ft", "lb-ft"),
   POUND_INCH(TORQUE, "lb·in", 0, "112.9848290276167", "lbin", "lb.in", "inlb", "lb*in", "lb-in"),
+  NEWTON_MILLIMETRE(TORQUE, "N·mm", 0, "1", "nmm", "n.mm"),
   NEWTON_PER_MILLIMETRE(SPRING_RATE, "N/mm", 2, "1"),
   POUND_PER_INCH(SPRING_RATE, "lb/in", 1, "4.4482216152605", "25.4"),
   MEGAPASCAL(STRESS, "MPa", 0, "1"),
   GIGAPASCAL(STRESS, "GPa", 2, "1000"),
   PSI(STRESS, "psi", 0, "4.4482216152605", "645.16");
 
+  private static final String GAP = "|";
   private final Dimension dimension;
   private final String symbol;
   private final int decimals;
   private final BigDecimal numerator;
   private final BigDecimal denominator;
-  private final List<String> otherSpellings;
+  private final String otherSpellings;
 
   /** The text after the numerator is the denominator where it is a number, else a spelling. */
   Unit(Dimension dimension, String symbol, int decimals, String numerator, String... more) {
@@ -68,7 +70,8 @@ public enum Unit {
     this.numerator = new BigDecimal(numerator);
     boolean divided = more.length > 0 && Character.isDigit(more[0].charAt(0));
     this.denominator = divided ? new BigDecimal(more[0]) : BigDecimal.ONE;
-    this.otherSpellings = List.copyOf(Arrays.asList(more).subList(divided ? 1 : 0, more.length));
+    List<String> spellings = Arrays.asList(more).subList(divided ? 1 : 0, more.length);
+    this.otherSpellings = GAP + String.join(GAP, spellings) + GAP;
   }
 
   public Dimension dimension() {
@@ -101,6 +104,14 @@ public enum Unit {
     return Arrays.stream(values()).filter(unit -> unit.isSpelt(wanted)).findFirst();
   }
 
+  /** The unit a dimension's base figures are in. */
+  public static Unit getBase(Dimension dimension) {
+    return listOf(dimension).stream()
+        .filter(unit -> unit.numerator.compareTo(unit.denominator) == 0)
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** The units of one dimension, in the order they are offered. */
   public static List<Unit> listOf(Dimension dimension) {
     return Arrays.stream(values()).filter(unit -> unit.dimension == dimension).toList();
@@ -109,6 +120,6 @@ public enum Unit {
   private boolean isSpelt(String lowerCase) {
     return !symbol.isEmpty()
         && (symbol.toLowerCase(Locale.ROOT).equals(lowerCase)
-            || otherSpellings.contains(lowerCase));
+            || otherSpellings.contains(GAP + lowerCase + GAP));
   }
 }

@@ -3,8 +3,8 @@ package wherefrom.quantity;
 import java.math.BigDecimal;
 
 /**
- * A volume in whole nanolitres, so that 0.01 cc (10,000 nl) and one cubic inch (16,387,064 nl, which
- * is 2.54³ cc) are both exact.
+ * A volume in whole nanolitres, so that 0.01 cc (10,000 nl) and one cubic inch (16,387,064 nl,
+ * which is 2.54³ cc) are both exact.
  */
 public record Volume(long nanolitres) implements Comparable<Volume> {
   public static final long NL_PER_CC = 1_000_000L;

@@ -1,0 +1,7 @@
+package wherefrom.workings;
+
+import wherefrom.quantity.Unit;
+import wherefrom.workings.maths.Dual;
+
+/** One outcome of a formula: its value in base units with its derivatives, and how to show it. */
+public record Figure(String key, String words, Unit unit, Dual inBase) {}

@@ -1,0 +1,27 @@
+package wherefrom.workings;
+
+/** A sentence that goes with a result: key for programs, text and source for people. */
+public record Note(Kind kind, String key, String text, Source source) {
+
+  /** What a note is for. */
+  public enum Kind {
+    /** What the figures say, such as "accept". */
+    CONCLUSION,
+    /** A margin under a minimum, or something that can hurt. */
+    CAUTION,
+    /** What was left out, or how a figure is meant. */
+    REMARK
+  }
+
+  public static Note conclusion(String key, String text, Source source) {
+    return new Note(Kind.CONCLUSION, key, text, source);
+  }
+
+  public static Note caution(String key, String text, Source source) {
+    return new Note(Kind.CAUTION, key, text, source);
+  }
+
+  public static Note remark(String key, String text, Source source) {
+    return new Note(Kind.REMARK, key, text, source);
+  }
+}

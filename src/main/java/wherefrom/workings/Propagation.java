@@ -1,0 +1,60 @@
+package wherefrom.workings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.maths.DoubleDouble;
+
+/**
+ * The law of propagation of uncertainty for uncorrelated inputs, to first order (JCGM 100:2008,
+ * 5.1.2, equation 10).
+ */
+final class Propagation {
+  private final List<InputSpec> inputs;
+  private final double[] uncertainties;
+
+  /** The uncertainties are in base units, in the order of the inputs. */
+  Propagation(List<InputSpec> inputs, double[] uncertainties) {
+    this.inputs = List.copyOf(inputs);
+    this.uncertainties = uncertainties.clone();
+  }
+
+  ResultValue carry(Figure figure) {
+    double variance = 0;
+    for (int i = 0; i < uncertainties.length; i++) {
+      variance += part(figure, i);
+    }
+    Unit unit = figure.unit();
+    double value = inUnit(figure.inBase().value(), unit);
+    double u = inUnit(DoubleDouble.of(Math.sqrt(variance)), unit);
+    return new ResultValue(figure.key(), figure.words(), unit, value, u, shares(figure, variance));
+  }
+
+  private double part(Figure figure, int index) {
+    if (uncertainties[index] <= 0) {
+      return 0;
+    }
+    double spread = figure.inBase().slope(index) * uncertainties[index];
+    return spread * spread;
+  }
+
+  private List<Share> shares(Figure figure, double variance) {
+    List<Share> shares = new ArrayList<>();
+    for (int i = 0; i < uncertainties.length; i++) {
+      double part = part(figure, i);
+      if (part > 0) {
+        InputSpec input = inputs.get(i);
+        shares.add(new Share(input.key(), input.words(), part / variance));
+      }
+    }
+    shares.sort(Comparator.comparingDouble(Share::fraction).reversed());
+    return shares;
+  }
+
+  private static double inUnit(DoubleDouble base, Unit unit) {
+    return base.times(DoubleDouble.of(unit.denominator()))
+        .dividedBy(DoubleDouble.of(unit.numerator()))
+        .toDouble();
+  }
+}

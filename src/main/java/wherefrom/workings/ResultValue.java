@@ -1,0 +1,56 @@
+package wherefrom.workings;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Measured;
+import wherefrom.quantity.Unit;
+
+/**
+ * One result.
+ *
+ * @param value in {@code unit}
+ * @param standardUncertainty in {@code unit}; zero where no input had one
+ * @param shares each input's part in the variance, the largest first; inputs without uncertainty
+ *     are left out
+ */
+public record ResultValue(
+    String key,
+    String words,
+    Unit unit,
+    double value,
+    double standardUncertainty,
+    List<Share> shares) {
+  public ResultValue {
+    shares = List.copyOf(shares);
+  }
+
+  /** The input whose better measurement would help most; empty where none had an uncertainty. */
+  public Optional<Share> findBiggestShare() {
+    return shares.stream().findFirst();
+  }
+
+  public Amount amount() {
+    return Amount.of(value, unit);
+  }
+
+  /** The value with its standard uncertainty, to be entered into another working. */
+  public Measured measured() {
+    return Measured.of(amount(), Amount.of(standardUncertainty, unit));
+  }
+
+  /**
+   * "0.0425 in ± 0.0033 in": with an uncertainty, as many places as show two of its digits; without
+   * one, the places usual for the unit.
+   */
+  public String text() {
+    if (standardUncertainty <= 0) {
+      return amount().rounded(unit.decimals()).text();
+    }
+    BigDecimal u = BigDecimal.valueOf(standardUncertainty).round(new MathContext(2));
+    int decimals = Math.max(0, u.scale());
+    return amount().rounded(decimals).text() + " ± " + new Amount(u, unit).rounded(decimals).text();
+  }
+}

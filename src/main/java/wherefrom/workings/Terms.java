@@ -1,0 +1,72 @@
+package wherefrom.workings;
+
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Measured;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.maths.Dual;
+
+/** The inputs of one evaluation: figures in base units with derivatives, and words. */
+public final class Terms {
+  private final WorkingCard card;
+  private final Inputs inputs;
+  private final Map<String, Dual> duals;
+
+  Terms(WorkingCard card, Inputs inputs, Map<String, Dual> duals) {
+    this.card = card;
+    this.inputs = inputs;
+    this.duals = Map.copyOf(duals);
+  }
+
+  /** The figure in the base unit of its dimension. */
+  public Dual get(InputSpec input) {
+    return find(input)
+        .orElseThrow(() -> new IllegalStateException(input.key() + " was not entered"));
+  }
+
+  public Optional<Dual> find(InputSpec input) {
+    return Optional.ofNullable(duals.get(input.key()));
+  }
+
+  public boolean has(InputSpec input) {
+    return inputs.find(input.key()).isPresent();
+  }
+
+  /** The chosen word. */
+  public String getChoice(ChoiceInput input) {
+    return inputs
+        .find(input.key())
+        .map(entry -> ((Entry.Choice) entry).word())
+        .orElseThrow(() -> new IllegalStateException(input.key() + " was not chosen"));
+  }
+
+  /** The figure as it was entered, for sentences. */
+  public String text(InputSpec input) {
+    return inputs.findMeasured(input.key()).map(m -> m.value().text()).orElse("(none)");
+  }
+
+  /** The unit to show results of one dimension in: that of the inputs, inch or metric. */
+  public Unit unit(Dimension dimension) {
+    return findSystem(Optional.of(dimension))
+        .or(() -> findSystem(Optional.empty()))
+        .orElse(UnitSystem.METRIC)
+        .unit(dimension);
+  }
+
+  /** The unit to show lengths in. */
+  public Unit lengthUnit() {
+    return unit(Dimension.LENGTH);
+  }
+
+  private Optional<UnitSystem> findSystem(Optional<Dimension> dimension) {
+    return card.inputs().stream()
+        .flatMap(input -> inputs.findMeasured(input.key()).stream())
+        .map(Measured::value)
+        .filter(amount -> dimension.map(d -> d == amount.dimension()).orElse(true))
+        .map(Amount::unit)
+        .flatMap(unit -> UnitSystem.find(unit).stream())
+        .findFirst();
+  }
+}

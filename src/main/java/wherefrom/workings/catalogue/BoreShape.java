@@ -1,0 +1,88 @@
+package wherefrom.workings.catalogue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.Evaluation;
+import wherefrom.workings.InputSpec;
+import wherefrom.workings.Note;
+import wherefrom.workings.Source;
+import wherefrom.workings.Terms;
+import wherefrom.workings.Values;
+import wherefrom.workings.Working;
+import wherefrom.workings.WorkingCard;
+import wherefrom.workings.maths.Dual;
+
+/** Out-of-round, taper and wear of a bore from three levels, two ways each. */
+public final class BoreShape implements Working {
+  public static final List<AmountInput> THRUST =
+      List.of(reading("thrust-top"), reading("thrust-middle"), reading("thrust-bottom"));
+  public static final List<AmountInput> AXIAL =
+      List.of(reading("axial-top"), reading("axial-middle"), reading("axial-bottom"));
+  public static final AmountInput NOMINAL =
+      AmountInput.length("nominal", "The bore's size when it was new or last bored.");
+
+  private static AmountInput reading(String key) {
+    return AmountInput.length(
+        key,
+        key.startsWith("thrust")
+            ? "Across the engine, square to the crank; top just under the ridge."
+            : "Along the engine; same level as the thrust reading.");
+  }
+
+  @Override
+  public WorkingCard card() {
+    List<InputSpec> inputs = new java.util.ArrayList<>(THRUST);
+    inputs.addAll(AXIAL);
+    inputs.add(NOMINAL);
+    return new WorkingCard(
+        "bore-shape",
+        "Shape of a bore",
+        inputs,
+        "out-of-round = largest |thrust − axial| of a level; taper = largest difference along one"
+            + " way; wear = largest reading − nominal; clean-up = nominal + 2·wear",
+        Source.published("FAA-H-8083-32, chapter 10: two positions 90° apart per plane"),
+        List.of(
+            "Wear is taken as one-sided (common practice), so boring takes twice as much.",
+            "Where two readings are alike within their uncertainty, the band of out-of-round and"
+                + " taper is an approximation.",
+            "The limits are the engine's own."));
+  }
+
+  @Override
+  public Evaluation evaluate(Terms terms) {
+    List<Dual> thrust = THRUST.stream().map(terms::get).toList();
+    List<Dual> axial = AXIAL.stream().map(terms::get).toList();
+    List<Dual> outOfRound =
+        IntStream.range(0, thrust.size())
+            .mapToObj(i -> thrust.get(i).minus(axial.get(i)).abs())
+            .toList();
+    Dual taper = Spread.range(thrust).max(Spread.range(axial));
+    Dual wear = Spread.largest(thrust).max(Spread.largest(axial)).minus(terms.get(NOMINAL));
+    Unit unit = terms.lengthUnit();
+    Values values =
+        Values.of("out-of-round", "out-of-round", unit, Spread.largest(outOfRound))
+            .and("taper", "taper", unit, taper)
+            .and("wear", "wear", unit, wear);
+    return withOversize(terms, values, wear);
+  }
+
+  private static Values withOversize(Terms terms, Values values, Dual wear) {
+    Unit unit = terms.lengthUnit();
+    Dual needed = wear.max(Dual.of(0)).times(2);
+    Optional<Dual> step = SizeSteps.OVERSIZES.findStep(needed, unit);
+    Values more =
+        values.and("clean-up", "smallest clean bore", unit, terms.get(NOMINAL).plus(needed));
+    return step.map(s -> more.and("oversize", "next oversize that cleans up", unit, s))
+        .orElseGet(() -> more.note(pastLast()));
+  }
+
+  private static Note pastLast() {
+    return Note.caution(
+        "past-last-oversize",
+        "Worn past the last usual oversize: ask the machine shop about a sleeve.",
+        SizeSteps.OVERSIZES.source());
+  }
+}

@@ -1,0 +1,64 @@
+package wherefrom.workings.catalogue;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.Evaluation;
+import wherefrom.workings.Nonsense;
+import wherefrom.workings.Note;
+import wherefrom.workings.Source;
+import wherefrom.workings.Terms;
+import wherefrom.workings.Values;
+import wherefrom.workings.Working;
+import wherefrom.workings.WorkingCard;
+import wherefrom.workings.maths.Dual;
+
+/** The next standard undersize a worn journal can be ground to. */
+public final class NextUndersize implements Working {
+  static final AmountInput STANDARD =
+      AmountInput.length("standard", "The journal's least standard diameter, not yet ground.");
+  private static final AmountInput SMALLEST =
+      AmountInput.length("smallest", "The smallest diameter measured on the journal.");
+
+  @Override
+  public WorkingCard card() {
+    return new WorkingCard(
+        "next-undersize",
+        "Next undersize",
+        List.of(STANDARD, SMALLEST),
+        "clean-up = standard − 2·(standard − smallest); the first step that is no larger",
+        SizeSteps.UNDERSIZES.source(),
+        List.of(
+            "Wear is taken as one-sided, so grinding must take twice as much off the diameter.",
+            "The grinder decides: cracks, fillets and hardening depth are not in it."));
+  }
+
+  @Override
+  public Evaluation evaluate(Terms terms) {
+    Dual standard = terms.get(STANDARD);
+    Dual wear = standard.minus(terms.get(SMALLEST));
+    Optional<Dual> step = SizeSteps.UNDERSIZES.findStep(wear.times(2), terms.lengthUnit());
+    if (step.isEmpty()) {
+      return new Nonsense(
+          SMALLEST.key(),
+          "At "
+              + terms.text(SMALLEST)
+              + " the journal is worn past the last usual undersize: check both figures, and ask"
+              + " the machine shop about welding up or another crank.");
+    }
+    return withStep(terms, standard, wear, step.get());
+  }
+
+  private static Values withStep(Terms terms, Dual standard, Dual wear, Dual step) {
+    Unit unit = terms.lengthUnit();
+    return Values.of("undersize", "next undersize", unit, step)
+        .and("diameter", "journal afterwards", unit, standard.minus(step))
+        .and("clean-up", "largest size that cleans up", unit, standard.minus(wear.times(2)))
+        .note(
+            Note.remark(
+                "all-alike",
+                "When one journal is ground, grind all of its kind and fit shells of that size.",
+                Source.published("TM 5-3805-262-34, 4-24")));
+  }
+}

@@ -1,0 +1,92 @@
+package wherefrom.workings.catalogue;
+
+import java.util.List;
+import wherefrom.quantity.Dimension;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.ChoiceInput;
+import wherefrom.workings.Evaluation;
+import wherefrom.workings.Note;
+import wherefrom.workings.Range;
+import wherefrom.workings.Source;
+import wherefrom.workings.Terms;
+import wherefrom.workings.Values;
+import wherefrom.workings.Working;
+import wherefrom.workings.WorkingCard;
+import wherefrom.workings.maths.Dual;
+
+/** What a cut leaves between piston and valve, along the valve. */
+public final class PistonToValve implements Working {
+  public static final AmountInput CLEARANCE =
+      AmountInput.length(
+          "clearance-now", "Piston to valve as measured with clay or dial before the change.");
+  public static final AmountInput VALVE_TILT =
+      AmountInput.of("valve-tilt", Dimension.ANGLE, "Between valve and cylinder.")
+          .in(Range.between("0", "60"));
+  public static final ChoiceInput CROWN =
+      ChoiceInput.of(
+          "crown",
+          "flat where the valve meets the piston's flat crown, pocket where it meets a relief"
+              + " parallel to the valve head.",
+          "flat",
+          "pocket");
+  public static final ChoiceInput SIDE =
+      ChoiceInput.of("side", "Which valve: intake or exhaust.", "intake", "exhaust");
+  public static final AmountInput SEAT_SINK =
+      AmountInput.length(
+              "seat-sink", "How much deeper the valve sits after seat work; 0 if unchanged.")
+          .orZero();
+
+  /** 0.080 in. */
+  public static final Minimum LEAST_INTAKE = new Minimum("0.080 in", "2.032", Source.fromMemory());
+
+  /** 0.100 in. */
+  public static final Minimum LEAST_EXHAUST = new Minimum("0.100 in", "2.54", Source.fromMemory());
+
+  @Override
+  public WorkingCard card() {
+    return new WorkingCard(
+        "piston-to-valve",
+        "Piston to valve after a cut",
+        List.of(CLEARANCE, PushrodLength.LOWERING, VALVE_TILT, CROWN, SEAT_SINK, SIDE),
+        "flat: clearance − lowering / cos tilt + sink·cos tilt;"
+            + " pocket: clearance − lowering·cos tilt + sink·cos tilt",
+        Source.workedOut("geometry; no published example was found"),
+        List.of(
+            "For the same cam, cam timing and rocker ratio: after changing one of them measure"
+                + " again.",
+            "The sunk seat is credited at its smaller value, on the safe side."));
+  }
+
+  @Override
+  public Evaluation evaluate(Terms terms) {
+    boolean flat = terms.getChoice(CROWN).equals("flat");
+    Dual left =
+        left(
+            terms.get(CLEARANCE),
+            terms.get(PushrodLength.LOWERING),
+            terms.get(VALVE_TILT),
+            flat,
+            terms.get(SEAT_SINK));
+    Minimum least = least(terms.getChoice(SIDE));
+    return Values.of("clearance", "piston to valve", terms.lengthUnit(), left)
+        .noteIf(least.isUndercutBy(left), () -> caution(terms.getChoice(SIDE), least));
+  }
+
+  static Minimum least(String side) {
+    return side.equals("intake") ? LEAST_INTAKE : LEAST_EXHAUST;
+  }
+
+  static Note caution(String side, Minimum least) {
+    return Note.caution(
+        "valve-near",
+        "Under the usual least of " + least.words() + " for the " + side + " valve.",
+        least.source());
+  }
+
+  /** The clearance along the valve after the head came down. */
+  public static Dual left(Dual now, Dual lowering, Dual tilt, boolean flat, Dual sink) {
+    Dual cosine = tilt.cosineOfDegrees();
+    Dual lost = flat ? lowering.dividedBy(cosine) : lowering.times(cosine);
+    return now.minus(lost).plus(sink.times(cosine));
+  }
+}

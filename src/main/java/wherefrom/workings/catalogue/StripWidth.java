@@ -1,0 +1,35 @@
+package wherefrom.workings.catalogue;
+
+import java.util.List;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.Evaluation;
+import wherefrom.workings.Source;
+import wherefrom.workings.Terms;
+import wherefrom.workings.Values;
+import wherefrom.workings.Working;
+import wherefrom.workings.WorkingCard;
+import wherefrom.workings.maths.Dual;
+
+/** The width to expect of a deformable strip at a given gap. */
+public final class StripWidth implements Working {
+  private static final AmountInput CLEARANCE =
+      AmountInput.length("clearance", "The oil clearance expected.");
+
+  @Override
+  public WorkingCard card() {
+    return new WorkingCard(
+        "strip-width",
+        "Width of a deformable strip",
+        List.of(StripClearance.STRAND, CLEARANCE),
+        "width = π·strand² / (4·clearance)",
+        Source.workedOut("constant volume of a round strand pressed flat"),
+        List.of("A check only: the real reading uses the scale on the strip's package."));
+  }
+
+  @Override
+  public Evaluation evaluate(Terms terms) {
+    Dual area = Geometry.disc(terms.get(StripClearance.STRAND));
+    return Values.of(
+        "width", "width to expect", terms.lengthUnit(), area.dividedBy(terms.get(CLEARANCE)));
+  }
+}

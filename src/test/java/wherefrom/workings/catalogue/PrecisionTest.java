@@ -1,0 +1,69 @@
+package wherefrom.workings.catalogue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.Inputs;
+import wherefrom.workings.Result;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.Working;
+
+/** Every working against the same formula written anew with 60-digit decimals. */
+class PrecisionTest {
+  private static final int DRAWS = 10_000;
+  private static final double MOST = 1e-12;
+
+  static java.util.List<String> keys() {
+    return Samples.all().stream().map(Sample::key).toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("keys")
+  void agreesWithSixtyDigitsOnTenThousandInputs(String key) {
+    Sample sample =
+        Samples.all().stream().filter(s -> s.key().equals(key)).findFirst().orElseThrow();
+    Working working = sample.working();
+    Random random = new Random(20_261);
+    double worst = 0;
+    int compared = 0;
+    for (int i = 0; i < DRAWS; i++) {
+      Inputs inputs = sample.draw(random);
+      assertThat(working.compute(inputs)).as("%s", inputs).isInstanceOf(Result.class);
+      Result result = (Result) working.compute(inputs);
+      for (Map.Entry<String, Function<Sample.Given, Big>> e : sample.references().entrySet()) {
+        Big expected = e.getValue().apply(new Sample.Given(inputs));
+        worst = Math.max(worst, relativeError(result.getValue(e.getKey()), expected));
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThanOrEqualTo(DRAWS);
+    assertThat(worst).as("worst relative error of %s", key).isLessThanOrEqualTo(MOST);
+  }
+
+  private static double relativeError(ResultValue value, Big inBase) {
+    Unit unit = value.unit();
+    Big expected = inBase.times(new Big(unit.denominator())).over(new Big(unit.numerator()));
+    BigDecimal off = new BigDecimal(value.value()).subtract(expected.value());
+    if (expected.value().signum() == 0) {
+      return off.signum() == 0 ? 0 : Double.POSITIVE_INFINITY;
+    }
+    return off.divide(expected.value(), Big.DIGITS).abs().doubleValue();
+  }
+
+  @Test
+  void everyWorkingHasASample() {
+    Set<String> sampled = Samples.all().stream().map(Sample::key).collect(Collectors.toSet());
+    Set<String> listed = Workings.all().stream().map(Working::key).collect(Collectors.toSet());
+    assertThat(new TreeSet<>(sampled)).isEqualTo(new TreeSet<>(listed));
+  }
+}
