@@ -73,14 +73,14 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
           CREVICE_GAP);
 
   /** The inputs of every term, with more in front. */
-  static List<InputSpec> inputs(InputSpec... first) {
+  public static List<InputSpec> inputs(InputSpec... first) {
     List<InputSpec> inputs = new ArrayList<>(List.of(first));
     inputs.addAll(ALL);
     return List.copyOf(inputs);
   }
 
   /** Both inputs of the crevice or neither: names the one that is missing. */
-  static Optional<MissingInputs> findMissing(Terms terms) {
+  public static Optional<MissingInputs> findMissing(Terms terms) {
     if (terms.has(CREVICE_HEIGHT) == terms.has(CREVICE_GAP)) {
       return Optional.empty();
     }

@@ -72,7 +72,7 @@ public final class PistonToValve implements Working {
         .noteIf(least.isUndercutBy(left), () -> caution(terms.getChoice(SIDE), least));
   }
 
-  static Minimum least(String side) {
+  public static Minimum least(String side) {
     return side.equals("intake") ? LEAST_INTAKE : LEAST_EXHAUST;
   }
 

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
-import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import wherefrom.workings.Result;
 
@@ -14,13 +13,40 @@ import wherefrom.workings.Result;
  * manifold are moved, and what each must lose is read off from where plane and holes end up.
  */
 class IntakeGeometryTest {
-  private static final Vector3D CRANK = new Vector3D(0, 1, 0);
+  private static final Vector CRANK = new Vector(0, 1, 0);
   private static final double NEAR = 1e-9;
 
+  /** A vector in space. */
+  private record Vector(double x, double y, double z) {
+    Vector plus(Vector other) {
+      return new Vector(x + other.x, y + other.y, z + other.z);
+    }
+
+    Vector minus(Vector other) {
+      return plus(other.times(-1));
+    }
+
+    Vector times(double factor) {
+      return new Vector(x * factor, y * factor, z * factor);
+    }
+
+    double dot(Vector other) {
+      return x * other.x + y * other.y + z * other.z;
+    }
+
+    Vector cross(Vector o) {
+      return new Vector(y * o.z - z * o.y, z * o.x - x * o.z, x * o.y - y * o.x);
+    }
+
+    double length() {
+      return Math.sqrt(dot(this));
+    }
+  }
+
   /** Turns about the crank, from straight up towards the bank. */
-  private static Vector3D leaning(double degrees) {
+  private static Vector leaning(double degrees) {
     double angle = Math.toRadians(degrees);
-    return new Vector3D(Math.sin(angle), 0, Math.cos(angle));
+    return new Vector(Math.sin(angle), 0, Math.cos(angle));
   }
 
   private static Result ask(double cut, double bank, double face) {
@@ -44,38 +70,38 @@ class IntakeGeometryTest {
   }
 
   private static void check(Result result, double cut, double beta, double alpha) {
-    Vector3D cylinder = leaning(beta);
-    Vector3D deckInward = Vector3D.crossProduct(CRANK, cylinder).negate();
-    assertThat(deckInward.getX()).isNegative();
+    Vector cylinder = leaning(beta);
+    Vector deckInward = CRANK.cross(cylinder).times(-1);
+    assertThat(deckInward.x()).isNegative();
     // The face leaves the deck's inner edge at the face angle, measured inside the head, which
     // lies outward of that edge.
-    Vector3D alongFace = turned(deckInward.negate(), cylinder, alpha);
-    Vector3D normal = Vector3D.crossProduct(CRANK, alongFace).normalize();
-    normal = normal.getX() > 0 ? normal.negate() : normal;
-    Vector3D hole = new Vector3D(80, 30, 200);
-    Vector3D headHole = hole.add(cylinder.scalarMultiply(-cut));
+    Vector alongFace = turned(deckInward.times(-1), cylinder, alpha);
+    Vector normal = CRANK.cross(alongFace);
+    normal = normal.x() > 0 ? normal.times(-1) : normal;
+    Vector hole = new Vector(80, 30, 200);
+    Vector headHole = hole.plus(cylinder.times(-cut));
 
     double slide = result.getValue("slide").value();
     double rails = result.getValue("rails").value();
     double faceOff = result.getValue("face").value();
 
     // Uncorrected: the manifold drops until its face touches the lowered head's face.
-    double touch = headHole.subtract(hole).dotProduct(normal) / -normal.getZ();
-    Vector3D sunk = hole.add(new Vector3D(0, 0, -touch));
-    assertThat(sunk.distance(headHole)).isCloseTo(Math.abs(slide), within(NEAR));
+    double touch = headHole.minus(hole).dot(normal) / -normal.z();
+    Vector sunk = hole.plus(new Vector(0, 0, -touch));
+    assertThat(sunk.minus(headHole).length()).isCloseTo(Math.abs(slide), within(NEAR));
 
     // Corrected: the rails let the manifold drop by so much; its hole then lies on the normal
     // through the head's hole, and the gap along it is what the face must lose.
-    Vector3D dropped = hole.add(new Vector3D(0, 0, -rails));
-    Vector3D apart = dropped.subtract(headHole);
-    assertThat(apart.dotProduct(alongFace.normalize())).isCloseTo(0, within(NEAR));
-    assertThat(apart.dotProduct(normal)).isCloseTo(-faceOff, within(NEAR));
+    Vector dropped = hole.plus(new Vector(0, 0, -rails));
+    Vector apart = dropped.minus(headHole);
+    assertThat(apart.dot(alongFace)).isCloseTo(0, within(NEAR));
+    assertThat(apart.dot(normal)).isCloseTo(-faceOff, within(NEAR));
   }
 
   /** From one direction by an angle towards another at right angles to it. */
-  private static Vector3D turned(Vector3D from, Vector3D towards, double degrees) {
+  private static Vector turned(Vector from, Vector towards, double degrees) {
     double angle = Math.toRadians(degrees);
-    return from.scalarMultiply(Math.cos(angle)).add(towards.scalarMultiply(Math.sin(angle)));
+    return from.times(Math.cos(angle)).plus(towards.times(Math.sin(angle)));
   }
 
   @Test

@@ -1,0 +1,79 @@
+package wherefrom.workings.plan;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.Inputs;
+import wherefrom.workings.Result;
+import wherefrom.workings.catalogue.CoilBind;
+import wherefrom.workings.catalogue.CombustionSpace;
+import wherefrom.workings.catalogue.PistonToValve;
+import wherefrom.workings.catalogue.PushrodLength;
+import wherefrom.workings.catalogue.RatioAfterCut;
+import wherefrom.workings.catalogue.ValveLift;
+
+/** Compares a what-if with how things are now. */
+final class Consequences {
+  private final Inputs now;
+  private final Inputs then;
+  private final Set<Consequence> found = EnumSet.noneOf(Consequence.class);
+
+  private Consequences(Inputs now, Inputs then) {
+    this.now = now;
+    this.then = then;
+  }
+
+  static List<Consequence> of(Inputs now, Result resultNow, Inputs then, Result resultThen) {
+    Consequences consequences = new Consequences(now, then);
+    consequences.inputsChanged();
+    consequences.resultsChanged(resultNow, resultThen);
+    return List.copyOf(consequences.found);
+  }
+
+  private void inputsChanged() {
+    addIf(Consequence.DECK_MILLED, changed(RatioAfterCut.DECK_CUT));
+    addIf(Consequence.GASKET_CHANGED, changed(CombustionSpace.GASKET_THICKNESS));
+    addIf(
+        Consequence.CAM_CHANGED,
+        changed(ValveLift.LOBE_LIFT) || changed(PushrodLength.BASE_RADIUS_LOSS));
+    addIf(Consequence.ROCKER_RATIO_CHANGED, changed(ValveLift.ROCKER_RATIO));
+    addIf(
+        Consequence.SEAT_WORK,
+        changed(PistonToValve.SEAT_SINK) || changed(PushrodLength.TIP_RISE));
+    addIf(Consequence.SPRINGS_CHANGED, changed(CoilBind.INSTALLED) || changed(CoilBind.SOLID));
+    addIf(Consequence.BORED, changed(CombustionSpace.BORE));
+    addIf(Consequence.CRANK_CHANGED, changed(CombustionSpace.STROKE));
+    addIf(Consequence.PISTONS_CHANGED, changed(CombustionSpace.PISTON_VOLUME));
+  }
+
+  private void resultsChanged(Result before, Result after) {
+    double cut = value(after, "head-cut");
+    addIf(Consequence.HEAD_MILLED, cut > value(before, "head-cut"));
+    addIf(Consequence.INTAKE_CORRECTED, value(after, "intake-face") != 0);
+    addIf(Consequence.PUSHROD_LENGTH_CHANGED, value(after, "pushrod-change") != 0);
+    addIf(Consequence.LIFT_INCREASED, value(after, "lift") > value(before, "lift"));
+  }
+
+  private static double value(Result result, String key) {
+    return result.findValue(key).map(v -> v.amount().inBase().doubleValue()).orElse(0.0);
+  }
+
+  /** Whether the sizes differ; absent counts as zero. */
+  private boolean changed(AmountInput input) {
+    return size(now, input) != size(then, input);
+  }
+
+  private static double size(Inputs inputs, AmountInput input) {
+    return inputs
+        .findMeasured(input.key())
+        .map(measured -> measured.value().inBase().doubleValue())
+        .orElse(0.0);
+  }
+
+  private void addIf(Consequence consequence, boolean applies) {
+    if (applies) {
+      found.add(consequence);
+    }
+  }
+}

@@ -1,0 +1,81 @@
+package wherefrom.workings.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.workings.Inputs;
+import wherefrom.workings.MissingInputs;
+import wherefrom.workings.Nonsense;
+import wherefrom.workings.Note;
+import wherefrom.workings.Result;
+import wherefrom.workings.WorkingAnswer;
+import wherefrom.workings.catalogue.CombustionSpace;
+
+/** How things are now, and up to three what-ifs. */
+public record Plan(Inputs now, List<WhatIf> whatIfs) {
+  public static final int MOST_WHAT_IFS = 3;
+  private static final String NOW = "now";
+  private static final PlanWorking WORKING = new PlanWorking();
+
+  /**
+   * @throws IllegalArgumentException where there are more than three what-ifs
+   */
+  public Plan {
+    whatIfs = List.copyOf(whatIfs);
+    if (whatIfs.size() > MOST_WHAT_IFS) {
+      throw new IllegalArgumentException("a plan holds at most " + MOST_WHAT_IFS + " what-ifs");
+    }
+  }
+
+  /** All inputs of a what-if: those of now with its changes. */
+  public Inputs inputsOf(WhatIf whatIf) {
+    Inputs then = now.withAll(whatIf.changes());
+    String gasket = CombustionSpace.GASKET_THICKNESS.key();
+    boolean otherGasket = !now.find(gasket).equals(then.find(gasket));
+    return now.findMeasured(gasket)
+        .filter(before -> otherGasket)
+        .map(before -> then.with(PlanInputs.GASKET_BEFORE.key(), before))
+        .orElse(then);
+  }
+
+  /** Now first, then the what-ifs in their order. */
+  public List<PlanAnswer> work() {
+    List<PlanAnswer> answers = new ArrayList<>();
+    WorkingAnswer first = WORKING.compute(now);
+    answers.add(answer(NOW, now, first, first));
+    for (WhatIf whatIf : whatIfs) {
+      Inputs then = inputsOf(whatIf);
+      answers.add(answer(whatIf.name(), then, first, WORKING.compute(then)));
+    }
+    return List.copyOf(answers);
+  }
+
+  private PlanAnswer answer(String name, Inputs then, WorkingAnswer first, WorkingAnswer own) {
+    if (!(own instanceof Result result)) {
+      return new PlanAnswer.Refused(name, nonsense(own));
+    }
+    List<Consequence> consequences =
+        first instanceof Result before
+            ? Consequences.of(now, before, then, result)
+            : List.of();
+    Result noted = withNotes(result, consequences);
+    return new PlanColumn(name, then, noted, Margins.of(noted), consequences);
+  }
+
+  private static Nonsense nonsense(WorkingAnswer answer) {
+    return answer instanceof MissingInputs missing
+        ? new Nonsense("", missing.sentence())
+        : (Nonsense) answer;
+  }
+
+  private static Result withNotes(Result result, List<Consequence> consequences) {
+    List<Note> notes = new ArrayList<>(result.notes());
+    if (consequences.contains(Consequence.CAM_CHANGED)
+        || consequences.contains(Consequence.ROCKER_RATIO_CHANGED)) {
+      notes.add(PlanNotes.CLEARANCE_OF_OTHER_CAM);
+    }
+    if (consequences.contains(Consequence.PUSHROD_LENGTH_CHANGED)) {
+      notes.add(PlanNotes.CHECKING_PUSHROD);
+    }
+    return new Result(result.values(), notes, result.takenAsExact());
+  }
+}

@@ -1,0 +1,28 @@
+package wherefrom.workings.plan;
+
+import wherefrom.workings.Note;
+import wherefrom.workings.Source;
+
+/** Sentences a plan may carry. */
+final class PlanNotes {
+  static final Note NO_INTAKE_CORRECTION =
+      Note.remark(
+          "no-intake-correction",
+          "The intake correction does not fit an engine with these bank and face angles.",
+          Source.workedOut("geometry"));
+
+  static final Note CLEARANCE_OF_OTHER_CAM =
+      Note.caution(
+          "clearance-of-other-cam",
+          "Piston to valve was measured with the present cam and rockers: with another lift,"
+              + " base circle or ratio measure again.",
+          Source.commonPractice());
+
+  static final Note CHECKING_PUSHROD =
+      Note.remark(
+          "checking-pushrod",
+          "Verify the pushrod's length with a checking pushrod before ordering.",
+          Source.commonPractice());
+
+  private PlanNotes() {}
+}

@@ -1,0 +1,41 @@
+package wherefrom.workings.plan;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.workings.Evaluation;
+import wherefrom.workings.Nonsense;
+import wherefrom.workings.Source;
+import wherefrom.workings.Terms;
+import wherefrom.workings.Working;
+import wherefrom.workings.WorkingCard;
+
+/**
+ * One column of a plan as a single working, so that each result's band is shared out among the
+ * figures that were measured, not among results in between.
+ */
+public final class PlanWorking implements Working {
+  @Override
+  public WorkingCard card() {
+    return new WorkingCard(
+        "plan",
+        "Plan of the rebuild",
+        PlanInputs.all(),
+        "target ratio → head cut → intake correction → pushrod length → lift limits → piston to"
+            + " valve, each = as in the working of that name",
+        Source.workedOut("the single workings"),
+        List.of(
+            "A cut that is not given counts as none; a result that lacks an input is left out.",
+            "The limits that matter are the engine's own; usual least margins are marked so."));
+  }
+
+  @Override
+  public Evaluation evaluate(Terms terms) {
+    PlanDraft draft = new PlanDraft(terms);
+    Optional<Nonsense> trouble = RatioStep.work(draft);
+    if (trouble.isPresent()) {
+      return trouble.get();
+    }
+    ValvetrainStep.work(draft);
+    return draft.values();
+  }
+}

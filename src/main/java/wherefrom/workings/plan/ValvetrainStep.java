@@ -1,0 +1,99 @@
+package wherefrom.workings.plan;
+
+import wherefrom.workings.catalogue.CoilBind;
+import wherefrom.workings.catalogue.IntakeCorrection;
+import wherefrom.workings.catalogue.PistonToValve;
+import wherefrom.workings.catalogue.PushrodLength;
+import wherefrom.workings.catalogue.RetainerToSeal;
+import wherefrom.workings.catalogue.ValveLift;
+import wherefrom.workings.maths.Dual;
+
+/** From the lowering of the head to intake, pushrod, lift limits and the room at the valves. */
+final class ValvetrainStep {
+  private ValvetrainStep() {}
+
+  static void work(PlanDraft draft) {
+    Dual lowering = draft.find("lowering").orElseThrow();
+    intake(draft, lowering);
+    pushrod(draft, lowering);
+    lift(draft);
+    pistonToValve(draft, lowering);
+  }
+
+  private static void intake(PlanDraft draft, Dual lowering) {
+    if (!draft.hasAll(
+        "intake correction", IntakeCorrection.BANK_ANGLE, IntakeCorrection.FACE_ANGLE)) {
+      return;
+    }
+    Dual half = IntakeCorrection.halfOf(draft.get(IntakeCorrection.BANK_ANGLE));
+    Dual face = draft.get(IntakeCorrection.FACE_ANGLE);
+    if (!half.isLessThan(face) || !face.minus(half).isLessThan(Dual.of(90))) {
+      draft.note(PlanNotes.NO_INTAKE_CORRECTION);
+      return;
+    }
+    draft.length(
+        "intake-face",
+        "off each intake face",
+        IntakeCorrection.faceRemoval(lowering, half, face));
+    draft.length(
+        "intake-rails", "off each end rail", IntakeCorrection.railRemoval(lowering, half, face));
+  }
+
+  private static void pushrod(PlanDraft draft, Dual lowering) {
+    if (!draft.hasAll("pushrod length", PushrodLength.TILT, ValveLift.ROCKER_RATIO)) {
+      return;
+    }
+    Dual tip = draft.orZero(PushrodLength.TIP_RISE).dividedBy(draft.get(ValveLift.ROCKER_RATIO));
+    Dual base = draft.orZero(PushrodLength.BASE_RADIUS_LOSS);
+    draft.length(
+        "pushrod-change",
+        "change of pushrod length",
+        PushrodLength.change(base, lowering, draft.get(PushrodLength.TILT), tip));
+  }
+
+  private static void lift(PlanDraft draft) {
+    if (!draft.hasAll(
+        "valve lift", ValveLift.LOBE_LIFT, ValveLift.ROCKER_RATIO, ValveLift.LASH)) {
+      return;
+    }
+    Dual lift =
+        ValveLift.lift(
+            draft.get(ValveLift.LOBE_LIFT),
+            draft.get(ValveLift.ROCKER_RATIO),
+            draft.get(ValveLift.LASH));
+    draft.length("lift", "valve lift", lift);
+    if (draft.hasAll("coil bind", CoilBind.INSTALLED, CoilBind.SOLID)) {
+      Dual travel = draft.get(CoilBind.INSTALLED).minus(draft.get(CoilBind.SOLID));
+      draft.length(LiftLimit.COIL_BIND.key(), "left before coil bind", travel.minus(lift));
+    }
+    if (draft.hasAll("retainer to seal", RetainerToSeal.GAP)) {
+      Dual gap = draft.get(RetainerToSeal.GAP);
+      draft.length(LiftLimit.SEAL.key(), "retainer to seal", gap.minus(lift));
+    }
+    if (draft.hasAll("rocker slot", PlanInputs.SLOT_ROOM)) {
+      Dual room = draft.get(PlanInputs.SLOT_ROOM);
+      draft.length(LiftLimit.SLOT.key(), "left in the rocker's slot", room.minus(lift));
+    }
+  }
+
+  private static void pistonToValve(PlanDraft draft, Dual lowering) {
+    if (!draft.hasAll("piston to valve", PistonToValve.VALVE_TILT, PistonToValve.CROWN)) {
+      return;
+    }
+    if (draft.hasAll("piston to intake valve", PlanInputs.CLEARANCE_INTAKE)) {
+      Dual now = draft.get(PlanInputs.CLEARANCE_INTAKE);
+      draft.length("piston-to-intake", "piston to intake valve", left(draft, lowering, now));
+    }
+    if (draft.hasAll("piston to exhaust valve", PlanInputs.CLEARANCE_EXHAUST)) {
+      Dual now = draft.get(PlanInputs.CLEARANCE_EXHAUST);
+      draft.length("piston-to-exhaust", "piston to exhaust valve", left(draft, lowering, now));
+    }
+  }
+
+  private static Dual left(PlanDraft draft, Dual lowering, Dual now) {
+    boolean flat = draft.terms().getChoice(PistonToValve.CROWN).equals("flat");
+    Dual sink = draft.orZero(PistonToValve.SEAT_SINK);
+    return PistonToValve.left(
+        now, lowering, draft.get(PistonToValve.VALVE_TILT), flat, sink);
+  }
+}
