@@ -37,9 +37,13 @@ public record Amount(BigDecimal number, Unit unit) {
     return unit.dimension();
   }
 
-  /** The figure in the base unit of the dimension, exact wherever it has up to 40 digits. */
+  /**
+   * The figure in the base unit of the dimension, exact unless the division does not come out even.
+   */
   public BigDecimal inBase() {
-    return number.multiply(unit.numerator()).divide(unit.denominator(), DIGITS);
+    BigDecimal above = number.multiply(unit.numerator());
+    boolean whole = unit.denominator().equals(BigDecimal.ONE);
+    return whole ? above : above.divide(unit.denominator(), DIGITS);
   }
 
   /**

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 public final class AmountText {
   private static final Pattern FIGURE =
       Pattern.compile("([+\\-\u2212\u2013]?)\\s*(\\d+(?:[.,]\\d*)?|[.,]\\d+)\\s*(.*)");
-  private static final int MOST_DIGITS = 18;
+  private static final int MOST_DIGITS = 24;
 
   private AmountText() {}
 

@@ -67,6 +67,10 @@ public final class Backward {
       return probe.findMissing().get();
     }
     Survey survey = Survey.of(probe, unknown.range());
+    if (survey.isFlat()) {
+      return new NoAnswer(
+          "The result does not depend on " + unknown.words() + " with these figures.");
+    }
     return survey.brackets().stream()
         .map(bracket -> root(probe, bracket))
         .filter(x -> Math.abs(probe.offset(x)) <= MISS * Math.max(1, Math.abs(probe.wanted())))

@@ -57,7 +57,7 @@ final class Probe {
   /** As entered, if it was; else as results of that kind are shown. */
   Unit unknownUnit() {
     return Backward.findUnit(known, unknown.key())
-        .orElseGet(() -> terms(0).unit(unknown.dimension()));
+        .orElseGet(() -> new Terms(card, known, figures).unit(unknown.dimension()));
   }
 
   private Optional<Dual> result(double x) {

@@ -10,8 +10,8 @@ import java.util.Optional;
  * that an answer close to it is not missed.
  */
 record Survey(List<Bracket> brackets, List<Double> seen) {
-  private static final int LOOKS = 256;
-  private static final int HALVINGS = 200;
+  private static final int LOOKS = 128;
+  private static final int HALVINGS = 120;
 
   /** Two values of the unknown with the wanted result between them. */
   record Bracket(double from, double to) {}
@@ -75,6 +75,11 @@ record Survey(List<Bracket> brackets, List<Double> seen) {
       }
     }
     return List.of(low, high);
+  }
+
+  /** Whether the result is the same wherever there is one. */
+  boolean isFlat() {
+    return seen.stream().distinct().count() == 1;
   }
 
   Optional<Span> findSpan() {

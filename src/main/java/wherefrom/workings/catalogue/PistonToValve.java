@@ -48,8 +48,8 @@ public final class PistonToValve implements Working {
         "piston-to-valve",
         "Piston to valve after a cut",
         List.of(CLEARANCE, PushrodLength.LOWERING, VALVE_TILT, CROWN, SEAT_SINK, SIDE),
-        "flat: clearance − lowering / cos tilt + sink·cos tilt;"
-            + " pocket: clearance − lowering·cos tilt + sink·cos tilt",
+        "flat: left = clearance − lowering / cos tilt + sink·cos tilt;"
+            + " pocket: left = clearance − lowering·cos tilt + sink·cos tilt",
         Source.workedOut("geometry; no published example was found"),
         List.of(
             "For the same cam, cam timing and rocker ratio: after changing one of them measure"

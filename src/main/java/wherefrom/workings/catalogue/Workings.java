@@ -37,6 +37,9 @@ public final class Workings {
           new BoreShape(),
           new JournalShape(),
           new PistonToValve(),
+          new ChainDeflection(),
+          new CamSlack(),
+          new TopDeadCentre(),
           new AcceptReading());
 
   private Workings() {}

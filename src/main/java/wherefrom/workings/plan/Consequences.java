@@ -39,8 +39,7 @@ final class Consequences {
         changed(ValveLift.LOBE_LIFT) || changed(PushrodLength.BASE_RADIUS_LOSS));
     addIf(Consequence.ROCKER_RATIO_CHANGED, changed(ValveLift.ROCKER_RATIO));
     addIf(
-        Consequence.SEAT_WORK,
-        changed(PistonToValve.SEAT_SINK) || changed(PushrodLength.TIP_RISE));
+        Consequence.SEAT_WORK, changed(PistonToValve.SEAT_SINK) || changed(PushrodLength.TIP_RISE));
     addIf(Consequence.SPRINGS_CHANGED, changed(CoilBind.INSTALLED) || changed(CoilBind.SOLID));
     addIf(Consequence.BORED, changed(CombustionSpace.BORE));
     addIf(Consequence.CRANK_CHANGED, changed(CombustionSpace.STROKE));

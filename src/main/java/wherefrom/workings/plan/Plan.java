@@ -54,9 +54,7 @@ public record Plan(Inputs now, List<WhatIf> whatIfs) {
       return new PlanAnswer.Refused(name, nonsense(own));
     }
     List<Consequence> consequences =
-        first instanceof Result before
-            ? Consequences.of(now, before, then, result)
-            : List.of();
+        first instanceof Result before ? Consequences.of(now, before, then, result) : List.of();
     Result noted = withNotes(result, consequences);
     return new PlanColumn(name, then, noted, Margins.of(noted), consequences);
   }

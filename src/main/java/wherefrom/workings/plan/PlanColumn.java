@@ -14,11 +14,7 @@ import wherefrom.workings.Result;
  * @param consequences what the column changes against now; none for now itself
  */
 public record PlanColumn(
-    String name,
-    Inputs inputs,
-    Result result,
-    List<Margin> margins,
-    List<Consequence> consequences)
+    String name, Inputs inputs, Result result, List<Margin> margins, List<Consequence> consequences)
     implements PlanAnswer {
   public PlanColumn {
     margins = List.copyOf(margins);
@@ -27,8 +23,6 @@ public record PlanColumn(
 
   /** The margins that are under their least or too near it for the uncertainty. */
   public List<Margin> listMarked() {
-    return margins.stream()
-        .filter(margin -> margin.standing() != Margin.Standing.CLEAR)
-        .toList();
+    return margins.stream().filter(margin -> margin.standing() != Margin.Standing.CLEAR).toList();
   }
 }

@@ -119,7 +119,6 @@ final class RatioStep {
             .find(PlanInputs.GASKET_BEFORE)
             .flatMap(before -> draft.terms().find(GASKET_THICKNESS).map(before::minus))
             .orElseGet(() -> Dual.of(0));
-    draft.length(
-        "lowering", "head comes down by", cut.plus(draft.orZero(DECK_CUT)).plus(gasket));
+    draft.length("lowering", "head comes down by", cut.plus(draft.orZero(DECK_CUT)).plus(gasket));
   }
 }

@@ -32,9 +32,7 @@ final class ValvetrainStep {
       return;
     }
     draft.length(
-        "intake-face",
-        "off each intake face",
-        IntakeCorrection.faceRemoval(lowering, half, face));
+        "intake-face", "off each intake face", IntakeCorrection.faceRemoval(lowering, half, face));
     draft.length(
         "intake-rails", "off each end rail", IntakeCorrection.railRemoval(lowering, half, face));
   }
@@ -52,8 +50,7 @@ final class ValvetrainStep {
   }
 
   private static void lift(PlanDraft draft) {
-    if (!draft.hasAll(
-        "valve lift", ValveLift.LOBE_LIFT, ValveLift.ROCKER_RATIO, ValveLift.LASH)) {
+    if (!draft.hasAll("valve lift", ValveLift.LOBE_LIFT, ValveLift.ROCKER_RATIO, ValveLift.LASH)) {
       return;
     }
     Dual lift =
@@ -93,7 +90,6 @@ final class ValvetrainStep {
   private static Dual left(PlanDraft draft, Dual lowering, Dual now) {
     boolean flat = draft.terms().getChoice(PistonToValve.CROWN).equals("flat");
     Dual sink = draft.orZero(PistonToValve.SEAT_SINK);
-    return PistonToValve.left(
-        now, lowering, draft.get(PistonToValve.VALVE_TILT), flat, sink);
+    return PistonToValve.left(now, lowering, draft.get(PistonToValve.VALVE_TILT), flat, sink);
   }
 }

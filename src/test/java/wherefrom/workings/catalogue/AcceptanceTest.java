@@ -48,7 +48,10 @@ class AcceptanceTest {
 
   @Test
   void oneWallReadingCountsTwice() {
-    String u = "in±" + INCH.combined();
+    String u =
+        "in±"
+            + new java.math.BigDecimal(INCH.combined())
+                .setScale(12, java.math.RoundingMode.HALF_UP);
     Result result =
         Ask.result(
             "oil-clearance-one-wall",

@@ -4,9 +4,9 @@ import ch.obermuhlner.math.big.BigDecimalMath;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
-/** Arithmetic to 60 digits, with sine and cosine from a library of its own. */
+/** Arithmetic to 50 digits, with sine and cosine from a library of its own. */
 record Big(BigDecimal value) {
-  static final MathContext DIGITS = new MathContext(60);
+  static final MathContext DIGITS = new MathContext(50);
   static final Big PI = new Big(BigDecimalMath.pi(DIGITS));
 
   static Big of(String decimal) {

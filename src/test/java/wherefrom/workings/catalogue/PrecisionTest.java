@@ -18,7 +18,7 @@ import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
 
-/** Every working against the same formula written anew with 60-digit decimals. */
+/** Every working against the same formula written anew with 50-digit decimals. */
 class PrecisionTest {
   private static final int DRAWS = 10_000;
   private static final double MOST = 1e-12;
@@ -29,7 +29,7 @@ class PrecisionTest {
 
   @ParameterizedTest
   @MethodSource("keys")
-  void agreesWithSixtyDigitsOnTenThousandInputs(String key) {
+  void agreesWithFiftyDigitsOnTenThousandInputs(String key) {
     Sample sample =
         Samples.all().stream().filter(s -> s.key().equals(key)).findFirst().orElseThrow();
     Working working = sample.working();
@@ -38,7 +38,6 @@ class PrecisionTest {
     int compared = 0;
     for (int i = 0; i < DRAWS; i++) {
       Inputs inputs = sample.draw(random);
-      assertThat(working.compute(inputs)).as("%s", inputs).isInstanceOf(Result.class);
       Result result = (Result) working.compute(inputs);
       for (Map.Entry<String, Function<Sample.Given, Big>> e : sample.references().entrySet()) {
         Big expected = e.getValue().apply(new Sample.Given(inputs));

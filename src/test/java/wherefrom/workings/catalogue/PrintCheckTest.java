@@ -271,7 +271,7 @@ class PrintCheckTest {
       assertThat(width).isCloseTo(row[1], digits(4));
       double back =
           Ask.value("clearance", "strip-clearance", "strand=10thou", "width=" + width + "in");
-      assertThat(back).isCloseTo(row[0] * 1000, within(1e-9));
+      assertThat(back).isCloseTo(row[0], within(1e-12));
     }
   }
 

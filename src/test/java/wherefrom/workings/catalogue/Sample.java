@@ -16,7 +16,7 @@ import wherefrom.workings.Entry;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Working;
 
-/** Random inputs of one working, and each result worked out another way to 60 digits. */
+/** Random inputs of one working, and each result worked out another way to 50 digits. */
 final class Sample {
   /** A figure's unit, its ends, and the places after the point it is typed with. */
   private record Spelling(Unit unit, double least, double most, int decimals) {}

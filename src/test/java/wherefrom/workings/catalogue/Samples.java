@@ -361,6 +361,18 @@ final class Samples {
         new Sample("ring-gap-change")
             .length("bore-change", 0.01, 0.5, 0.005)
             .gives("change", x -> x.get("bore-change").times(Big.PI)),
+        new Sample("chain-deflection")
+            .length("inward", -12, -4, 0.1)
+            .length("outward", 3, 10, 0.1)
+            .gives("deflection", x -> x.get("outward").minus(x.get("inward"))),
+        new Sample("cam-slack")
+            .angle("forward", 4, 9, 0.2)
+            .angle("backward", -1, 1, 0.2)
+            .gives("slack", x -> x.get("forward").minus(x.get("backward"))),
+        new Sample("top-dead-centre")
+            .angle("before", -40, -20, 0.2)
+            .angle("after", 15, 45, 0.2)
+            .gives("centre", x -> x.get("before").plus(x.get("after")).over(2)),
         new Sample("accept")
             .length("reading", 0.02, 0.07, 0)
             .length("uncertainty", 0.001, 0.004, 0)

@@ -1,0 +1,31 @@
+package wherefrom.workings.torque;
+
+/** What a torque card asks for next. */
+public sealed interface NextStep {
+  /** The step in a sentence. */
+  String sentence();
+
+  /** Tighten one bolt; stages count from 1. */
+  record Tighten(int stageNumber, Stage stage, Bolt bolt) implements NextStep {
+    @Override
+    public String sentence() {
+      return "Stage " + stageNumber + ": bolt " + bolt.number() + " " + stage.words() + ".";
+    }
+  }
+
+  /** Every bolt is done; a second person goes over them. */
+  record SecondCheck(Bolt bolt) implements NextStep {
+    @Override
+    public String sentence() {
+      return "A second person checks bolt " + bolt.number() + ".";
+    }
+  }
+
+  /** Nothing is left to do. */
+  record Done() implements NextStep {
+    @Override
+    public String sentence() {
+      return "All bolts are tightened and checked.";
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package wherefrom.workings.torque;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
+import wherefrom.workings.Source;
+
+/**
+ * What a set of bolts is to be tightened to.
+ *
+ * @param fastener such as "head bolts, left bank"
+ * @param threads how the threads are prepared, such as "oiled": a torque holds for that alone
+ * @param stages the rounds in their order
+ * @param source where the figures come from
+ */
+public record TorqueSpec(
+    String fastener, BoltPattern pattern, String threads, List<Stage> stages, Source source) {
+  public TorqueSpec {
+    stages = List.copyOf(stages);
+  }
+
+  /** What is wrong with the card, as a sentence; empty where nothing is. */
+  public Optional<String> findFault() {
+    if (fastener.isBlank()) {
+      return Optional.of("Say which bolts these are.");
+    }
+    if (threads.isBlank()) {
+      return Optional.of("Say how the threads are prepared: dry, oiled or with sealer.");
+    }
+    if (stages.isEmpty() || !(stages.get(0) instanceof Stage.ToTorque)) {
+      return Optional.of("Begin with a torque stage.");
+    }
+    return findStageFault();
+  }
+
+  private Optional<String> findStageFault() {
+    BigDecimal last = BigDecimal.ZERO;
+    boolean angled = false;
+    for (Stage stage : stages) {
+      if (stage instanceof Stage.ByAngle byAngle) {
+        angled = true;
+        if (!isPositive(byAngle.angle(), Dimension.ANGLE)) {
+          return Optional.of("An angle stage needs an angle of more than 0 deg.");
+        }
+      } else if (stage instanceof Stage.ToTorque toTorque) {
+        Amount torque = toTorque.torque();
+        if (!isPositive(torque, Dimension.TORQUE)) {
+          return Optional.of("A torque stage needs a torque of more than 0, in lb·ft or N·m.");
+        }
+        if (angled || torque.inBase().compareTo(last) <= 0) {
+          return Optional.of(
+              "Each torque must be more than the one before, and none may follow an angle stage: "
+                  + torque.text()
+                  + " does not.");
+        }
+        last = torque.inBase();
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isPositive(Amount amount, Dimension dimension) {
+    return amount.dimension() == dimension && amount.number().signum() > 0;
+  }
+}

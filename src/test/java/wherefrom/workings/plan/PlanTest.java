@@ -1,0 +1,246 @@
+package wherefrom.workings.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.workings.InputText;
+import wherefrom.workings.Inputs;
+import wherefrom.workings.InputsReading;
+import wherefrom.workings.Result;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.Source;
+import wherefrom.workings.catalogue.Workings;
+
+class PlanTest {
+  private static Inputs inputs(String... texts) {
+    InputsReading reading = InputText.read(new PlanWorking(), List.of(texts));
+    assertThat(reading).isInstanceOf(InputsReading.Understood.class);
+    return ((InputsReading.Understood) reading).inputs();
+  }
+
+  private static final Inputs NOW =
+      inputs(
+          "bore=4.000in±0.0005in",
+          "stroke=3.500in±0.002in",
+          "chamber=72cc±0.5cc",
+          "gasket-bore=4.100in±0.005in",
+          "gasket-thickness=0.040in±0.001in",
+          "deck=0.025in±0.001in",
+          "piston-volume=6cc±0.2cc",
+          "opening=0.165cc/thou±0.005",
+          "bank-angle=90deg",
+          "face-angle=80deg±0.2deg",
+          "lobe-lift=0.300in±0.001in",
+          "rocker-ratio=1.5±0.01",
+          "lash=0in",
+          "installed-height=1.700in±0.005in",
+          "solid-height=1.150in±0.002in",
+          "seal-gap=0.520in±0.005in",
+          "slot-room=0.500in±0.005in",
+          "pushrod-tilt=8deg±0.5deg",
+          "clearance-intake=0.120in±0.003in",
+          "clearance-exhaust=0.150in±0.003in",
+          "valve-tilt=20deg±0.5deg",
+          "crown=flat");
+
+  private static PlanColumn column(Plan plan, int index) {
+    return (PlanColumn) plan.work().get(index);
+  }
+
+  private static PlanColumn whatIf(String... changes) {
+    return column(new Plan(NOW, List.of(new WhatIf("try", inputs(changes)))), 1);
+  }
+
+  private static double value(PlanColumn column, String key) {
+    return column.result().getValue(key).value();
+  }
+
+  @Test
+  void nowIsTheEngineAsItIs() {
+    PlanColumn now = column(new Plan(NOW, List.of()), 0);
+    assertThat(now.name()).isEqualTo("now");
+    assertThat(value(now, "ratio")).isCloseTo(8.8510, within(0.00005));
+    assertThat(value(now, "lift")).isCloseTo(0.450, within(1e-12));
+    assertThat(value(now, "coil-bind")).isCloseTo(0.100, within(1e-12));
+    assertThat(value(now, "retainer-to-seal")).isCloseTo(0.070, within(1e-12));
+    assertThat(value(now, "lowering")).isZero();
+    assertThat(value(now, "piston-to-intake")).isCloseTo(0.120, within(1e-12));
+    assertThat(now.consequences()).isEmpty();
+  }
+
+  @Test
+  void aWantedRatioIsFollowedDownToTheValves() {
+    // The own worked example of the single workings, chained: 9.5 needs 7.0092 cc, 42.5 thou at
+    // 0.165 cc/thou; the same cut then goes through intake, pushrod and piston to valve.
+    PlanColumn column = whatIf("target=9.5");
+    double cut = 7.0092 / 0.165 / 1000;
+    assertThat(value(column, "head-cut")).isCloseTo(cut, within(5e-7));
+    assertThat(value(column, "ratio")).isCloseTo(9.5, within(1e-9));
+    assertThat(value(column, "chamber")).isCloseTo(64.9908, within(0.00005));
+    assertThat(value(column, "intake-face")).isCloseTo(1.233 * cut, within(5e-5));
+    assertThat(value(column, "intake-rails")).isCloseTo(1.717 * cut, within(5e-5));
+    assertThat(value(column, "pushrod-change"))
+        .isCloseTo(-cut * Math.cos(Math.toRadians(8)), within(5e-7));
+    assertThat(value(column, "piston-to-intake"))
+        .isCloseTo(0.120 - cut / Math.cos(Math.toRadians(20)), within(5e-7));
+    assertThat(column.consequences())
+        .containsExactly(
+            Consequence.HEAD_MILLED,
+            Consequence.INTAKE_CORRECTED,
+            Consequence.PUSHROD_LENGTH_CHANGED);
+  }
+
+  @Test
+  void theCutsBandComesFromWhatWasMeasured() {
+    ResultValue cut = whatIf("target=9.5").result().getValue("head-cut");
+    assertThat(cut.shares())
+        .extracting("inputKey")
+        .contains("chamber", "opening", "gasket-thickness", "deck", "piston-volume")
+        .doesNotContain("head-cut");
+    assertThat(cut.findBiggestShare().orElseThrow().inputKey()).isEqualTo("chamber");
+    double pour = 0.5 / 0.165 / 1000;
+    assertThat(cut.standardUncertainty()).isBetween(pour, 1.5 * pour);
+  }
+
+  @Test
+  void aTargetRatioIsMetExactlyHoweverUncertainTheChamberIs() {
+    // With the cut set by the target, chamber errors move the cut, not the ratio.
+    ResultValue ratio = whatIf("target=9.5").result().getValue("ratio");
+    assertThat(ratio.standardUncertainty()).isLessThan(1e-12);
+    ResultValue given = whatIf("head-cut=0.0425in±0.0005in").result().getValue("ratio");
+    assertThat(given.value()).isCloseTo(9.5, within(0.001));
+    assertThat(given.standardUncertainty()).isGreaterThan(0.04);
+  }
+
+  @Test
+  void columnsAgreeWithTheSingleWorkings() {
+    PlanColumn column = whatIf("head-cut=0.020in", "deck-cut=0.010in");
+    Inputs single =
+        column.inputs().without("bank-angle").without("face-angle").without("target");
+    Inputs ratioInputs = Inputs.empty();
+    for (String key :
+        List.of(
+            "bore", "stroke", "chamber", "gasket-bore", "gasket-thickness", "deck",
+            "piston-volume", "opening", "head-cut", "deck-cut")) {
+      ratioInputs = ratioInputs.withEntry(key, single.find(key).orElseThrow());
+    }
+    Result expected =
+        (Result) Workings.find("ratio-after-cut").orElseThrow().compute(ratioInputs);
+    for (String key : List.of("ratio", "deck", "piston-to-head", "chamber")) {
+      ResultValue got = column.result().getValue(key);
+      assertThat(got.value()).isEqualTo(expected.getValue(key).value());
+      assertThat(got.standardUncertainty()).isEqualTo(expected.getValue(key).standardUncertainty());
+    }
+    assertThat(value(column, "lowering")).isCloseTo(0.030, within(1e-12));
+    // 0.030 in at 90°/10°: 0.0370 and 0.0515, and at 20°: 0.0319 (own worked examples).
+    assertThat(value(column, "intake-face")).isCloseTo(0.0370, within(5e-5));
+    assertThat(value(column, "intake-rails")).isCloseTo(0.0515, within(5e-5));
+    assertThat(0.150 - value(column, "piston-to-exhaust")).isCloseTo(0.0319, within(5e-5));
+    assertThat(column.consequences()).contains(Consequence.HEAD_MILLED, Consequence.DECK_MILLED);
+  }
+
+  @Test
+  void aThinnerGasketLowersTheHeadByTheDifference() {
+    PlanColumn column = whatIf("gasket-thickness=0.028in±0.001in");
+    assertThat(value(column, "lowering")).isCloseTo(0.012, within(1e-12));
+    assertThat(column.result().getValue("lowering").standardUncertainty())
+        .isCloseTo(0.001 * Math.sqrt(2), within(1e-9));
+    assertThat(column.consequences()).contains(Consequence.GASKET_CHANGED);
+    assertThat(value(column, "ratio")).isGreaterThan(8.86);
+  }
+
+  @Test
+  void moreLiftIsMarkedAgainstItsLimits() {
+    PlanColumn column = whatIf("rocker-ratio=1.6±0.01");
+    assertThat(value(column, "lift")).isCloseTo(0.480, within(1e-12));
+    assertThat(column.consequences())
+        .containsExactly(
+            Consequence.PUSHROD_LENGTH_CHANGED.equals(column.consequences().get(0))
+                ? Consequence.PUSHROD_LENGTH_CHANGED
+                : Consequence.LIFT_INCREASED,
+            Consequence.ROCKER_RATIO_CHANGED);
+    assertThat(column.result().findNote("clearance-of-other-cam")).isPresent();
+    List<Margin> marked = column.listMarked();
+    assertThat(marked).extracting(margin -> margin.result().key()).contains("retainer-to-seal");
+    Margin seal =
+        marked.stream()
+            .filter(margin -> margin.result().key().equals("retainer-to-seal"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(seal.standing()).isEqualTo(Margin.Standing.UNDER);
+    assertThat(seal.left()).isCloseTo(-0.010, within(1e-9));
+    assertThat(seal.least().source()).isEqualTo(Source.fromMemory());
+    assertThat(seal.sentence()).contains("0.050 in", "from memory");
+  }
+
+  @Test
+  void aMarginWithinItsUncertaintyIsUndecided() {
+    // 0.520 − 0.450 = 0.070 against 0.050: clear with u = 0.006, undecided with u = 0.02.
+    assertThat(sealStanding("seal-gap=0.520in±0.005in")).isEqualTo(Margin.Standing.CLEAR);
+    assertThat(sealStanding("seal-gap=0.520in±0.020in")).isEqualTo(Margin.Standing.UNDECIDED);
+    assertThat(sealStanding("seal-gap=0.490in±0.005in")).isEqualTo(Margin.Standing.UNDER);
+  }
+
+  private static Margin.Standing sealStanding(String gap) {
+    return whatIf(gap).margins().stream()
+        .filter(margin -> margin.result().key().equals("retainer-to-seal"))
+        .map(Margin::standing)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void everyKindOfChangeIsNoticed() {
+    assertThat(whatIf("bore=4.020in").consequences()).contains(Consequence.BORED);
+    assertThat(whatIf("stroke=3.750in").consequences()).contains(Consequence.CRANK_CHANGED);
+    assertThat(whatIf("piston-volume=-4cc").consequences()).contains(Consequence.PISTONS_CHANGED);
+    assertThat(whatIf("seat-sink=0.010in").consequences()).contains(Consequence.SEAT_WORK);
+    assertThat(whatIf("solid-height=1.1in").consequences()).contains(Consequence.SPRINGS_CHANGED);
+    assertThat(whatIf("lobe-lift=0.320in").consequences())
+        .contains(Consequence.CAM_CHANGED, Consequence.LIFT_INCREASED);
+    assertThat(whatIf("base-radius-loss=0.025in").consequences())
+        .contains(Consequence.CAM_CHANGED, Consequence.PUSHROD_LENGTH_CHANGED);
+    assertThat(whatIf("bore=101.6mm").consequences()).isEmpty();
+  }
+
+  @Test
+  void whatIsMissingIsNamedAndTheRestIsWorkedOut() {
+    PlanColumn now = column(new Plan(inputs("lobe-lift=0.3in", "rocker-ratio=1.5"), List.of()), 0);
+    assertThat(now.result().findValue("ratio")).isEmpty();
+    assertThat(now.result().findNote("needs-valve-lift").orElseThrow().text()).contains("lash");
+    assertThat(now.result().findNote("needs-compression-ratio").orElseThrow().text())
+        .contains("chamber");
+  }
+
+  @Test
+  void nonsenseIsRefusedInItsColumnAlone() {
+    Plan plan =
+        new Plan(
+            NOW,
+            List.of(
+                new WhatIf("too deep", inputs("head-cut=0.9in")),
+                new WhatIf("fine", inputs("target=9.2"))));
+    List<PlanAnswer> answers = plan.work();
+    assertThat(answers.get(0)).isInstanceOf(PlanColumn.class);
+    assertThat(((PlanAnswer.Refused) answers.get(1)).nonsense().sentence()).contains("no room");
+    assertThat(answers.get(2)).isInstanceOf(PlanColumn.class);
+  }
+
+  @Test
+  void aRatioAboveTheTargetNeedsNoCut() {
+    PlanColumn column = whatIf("target=8.0");
+    assertThat(value(column, "head-cut")).isZero();
+    assertThat(column.result().findNote("ratio-above-target")).isPresent();
+  }
+
+  @Test
+  void holdsThreeWhatIfsAtMost() {
+    WhatIf same = new WhatIf("same", Inputs.empty());
+    assertThat(new Plan(NOW, List.of(same, same, same)).work()).hasSize(4);
+    assertThatThrownBy(() -> new Plan(NOW, List.of(same, same, same, same)))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+}

@@ -1,0 +1,117 @@
+package wherefrom.workings.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.InputText;
+import wherefrom.workings.Inputs;
+import wherefrom.workings.InputsReading;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.Working;
+import wherefrom.workings.catalogue.Acceptance;
+import wherefrom.workings.catalogue.Workings;
+
+class PlotTest {
+  private static Inputs inputs(Working working, String... texts) {
+    return ((InputsReading.Understood) InputText.read(working, List.of(texts))).inputs();
+  }
+
+  private static final Inputs COLUMN =
+      inputs(
+          new PlanWorking(),
+          "bore=4in",
+          "stroke=3.5in",
+          "chamber=72cc±0.5cc",
+          "gasket-bore=4.1in",
+          "gasket-thickness=0.04in",
+          "deck=0.025in",
+          "piston-volume=6cc",
+          "opening=0.165cc/thou±0.005",
+          "target=9.5",
+          "lobe-lift=0.300in±0.001in",
+          "rocker-ratio=1.5",
+          "lash=0in",
+          "installed-height=1.7in",
+          "solid-height=1.15in",
+          "seal-gap=0.52in");
+
+  @Test
+  void ratioRisesWithTheCutAndPassesTheTargetWhereTheCutSays() {
+    Plot plot = RatioPlot.of(COLUMN, Amount.of("0.080", Unit.INCH), 40).orElseThrow();
+    List<Plot.Point> points = plot.curves().get(0).points();
+    assertThat(points).hasSize(41);
+    assertThat(points.get(0).up()).isCloseTo(8.8510, within(0.00005));
+    assertThat(points.get(0).high() - points.get(0).up())
+        .isCloseTo(2 * 0.5 * 0.0855, within(0.0005));
+    for (int i = 1; i < points.size(); i++) {
+      assertThat(points.get(i).up()).isGreaterThan(points.get(i - 1).up());
+      assertThat(points.get(i).high() - points.get(i).low())
+          .isGreaterThan(points.get(i - 1).high() - points.get(i - 1).low());
+    }
+    assertThat(plot.lines()).containsExactly(new Plot.Level("wanted", 9.5));
+    assertThat(points.get(21).up()).isLessThan(9.5);
+    assertThat(points.get(22).up()).isGreaterThan(9.5);
+  }
+
+  @Test
+  void cutsThatLeaveNoChamberAreLeftOut() {
+    Plot plot = RatioPlot.of(COLUMN, Amount.of("1", Unit.INCH), 100).orElseThrow();
+    assertThat(plot.curves().get(0).points()).hasSizeBetween(40, 50);
+    assertThat(RatioPlot.of(COLUMN.without("bore"), Amount.of("1", Unit.INCH), 10)).isEmpty();
+  }
+
+  @Test
+  void liftStandsBesideItsLimits() {
+    PlanColumn column = (PlanColumn) new Plan(COLUMN, List.of()).work().get(0);
+    LiftPlot plot = LiftPlot.of(column).orElseThrow();
+    assertThat(plot.lift()).isCloseTo(0.450, within(1e-12));
+    assertThat(plot.bars()).extracting(LiftPlot.Bar::limit)
+        .containsExactly(LiftLimit.COIL_BIND, LiftLimit.SEAL);
+    LiftPlot.Bar bind = plot.bars().get(0);
+    assertThat(bind.stop()).isCloseTo(0.550, within(1e-12));
+    assertThat(bind.usualMost()).isCloseTo(0.490, within(1e-12));
+    assertThat(bind.band()).isCloseTo(2 * 0.0015, within(1e-9));
+  }
+
+  @Test
+  void clearancesStandAgainstTheirLimitsInOneUnit() {
+    ResultValue clearance =
+        new ResultValue("clearance", "oil clearance", Unit.INCH, 0.0023, 0.000131, List.of());
+    ClearancePlot plot =
+        ClearancePlot.of(
+            Unit.MILLIMETRE,
+            List.of(
+                new ClearancePlot.Reading(
+                    "main 1", clearance, OptionalDouble.of(0.0010), OptionalDouble.of(0.0025))));
+    ClearancePlot.Bar bar = plot.bars().get(0);
+    assertThat(bar.clearance()).isCloseTo(0.05842, within(1e-9));
+    assertThat(bar.high() - bar.low()).isCloseTo(4 * 0.000131 * 25.4, within(1e-9));
+    assertThat(bar.upperLimit().orElseThrow()).isCloseTo(0.0635, within(1e-9));
+    assertThat(bar.decision()).isEqualTo(Acceptance.Decision.UNDECIDED);
+  }
+
+  @Test
+  void boreShapeShowsWhatIsOverNominal() {
+    Inputs bore =
+        inputs(
+            Workings.find("bore-shape").orElseThrow(),
+            "thrust-top=4.0052in±0.0001in",
+            "thrust-middle=4.0038in",
+            "thrust-bottom=4.0012in",
+            "axial-top=4.0030in",
+            "axial-middle=4.0024in",
+            "axial-bottom=4.0010in",
+            "nominal=4.000in");
+    Plot plot = BoreShapePlot.of(bore, Unit.THOU).orElseThrow();
+    assertThat(plot.curves()).hasSize(2);
+    assertThat(plot.curves().get(0).points().get(0))
+        .isEqualTo(new Plot.Point(1, 5.2, 5.2 - 0.2, 5.2 + 0.2));
+    assertThat(plot.curves().get(1).points().get(2).up()).isEqualTo(1.0);
+    assertThat(BoreShapePlot.of(bore.without("axial-top"), Unit.THOU)).isEmpty();
+  }
+}
