@@ -42,7 +42,7 @@ public record Amount(BigDecimal number, Unit unit) {
    */
   public BigDecimal inBase() {
     BigDecimal above = number.multiply(unit.numerator());
-    boolean whole = unit.denominator().equals(BigDecimal.ONE);
+    boolean whole = unit.denominator().compareTo(BigDecimal.ONE) == 0;
     return whole ? above : above.divide(unit.denominator(), DIGITS);
   }
 

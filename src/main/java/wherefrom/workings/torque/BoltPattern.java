@@ -25,8 +25,8 @@ public record BoltPattern(int rows, int columns, List<Bolt> order, Source source
   }
 
   /**
-   * From the centre outward, each bolt followed by the one straight across the centre. Common practice: the order in the
-   * engine's service information outranks it.
+   * From the centre outward, each bolt followed by the one straight across the centre. Common
+   * practice: the order in the engine's service information outranks it.
    *
    * @throws IllegalArgumentException where rows or columns are outside 1 to 12
    */

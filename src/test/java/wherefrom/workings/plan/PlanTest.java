@@ -118,17 +118,23 @@ class PlanTest {
   @Test
   void columnsAgreeWithTheSingleWorkings() {
     PlanColumn column = whatIf("head-cut=0.020in", "deck-cut=0.010in");
-    Inputs single =
-        column.inputs().without("bank-angle").without("face-angle").without("target");
+    Inputs single = column.inputs().without("bank-angle").without("face-angle").without("target");
     Inputs ratioInputs = Inputs.empty();
     for (String key :
         List.of(
-            "bore", "stroke", "chamber", "gasket-bore", "gasket-thickness", "deck",
-            "piston-volume", "opening", "head-cut", "deck-cut")) {
+            "bore",
+            "stroke",
+            "chamber",
+            "gasket-bore",
+            "gasket-thickness",
+            "deck",
+            "piston-volume",
+            "opening",
+            "head-cut",
+            "deck-cut")) {
       ratioInputs = ratioInputs.withEntry(key, single.find(key).orElseThrow());
     }
-    Result expected =
-        (Result) Workings.find("ratio-after-cut").orElseThrow().compute(ratioInputs);
+    Result expected = (Result) Workings.find("ratio-after-cut").orElseThrow().compute(ratioInputs);
     for (String key : List.of("ratio", "deck", "piston-to-head", "chamber")) {
       ResultValue got = column.result().getValue(key);
       assertThat(got.value()).isEqualTo(expected.getValue(key).value());

@@ -70,7 +70,8 @@ class PlotTest {
     PlanColumn column = (PlanColumn) new Plan(COLUMN, List.of()).work().get(0);
     LiftPlot plot = LiftPlot.of(column).orElseThrow();
     assertThat(plot.lift()).isCloseTo(0.450, within(1e-12));
-    assertThat(plot.bars()).extracting(LiftPlot.Bar::limit)
+    assertThat(plot.bars())
+        .extracting(LiftPlot.Bar::limit)
         .containsExactly(LiftLimit.COIL_BIND, LiftLimit.SEAL);
     LiftPlot.Bar bind = plot.bars().get(0);
     assertThat(bind.stop()).isCloseTo(0.550, within(1e-12));

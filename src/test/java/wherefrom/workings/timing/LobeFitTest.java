@@ -118,11 +118,9 @@ class LobeFitTest {
   void overlapOfATrainingManual() {
     // TM 9-8000, valve overlap, Fig 2-55: intake opens 28° before, exhaust closes 45° after top
     // dead centre: 73° of overlap. Fig 2-54: a duration of 279°.
-    ValveTiming timing =
-        new ValveTiming(timing(-28, 251, 111.5, 0.4), timing(-220, 45, -110, 0.4));
+    ValveTiming timing = new ValveTiming(timing(-28, 251, 111.5, 0.4), timing(-220, 45, -110, 0.4));
     assertThat(timing.overlap().degrees()).isCloseTo(73, within(1e-12));
-    assertThat(timing.overlap().standardUncertainty())
-        .isCloseTo(0.2 * Math.sqrt(2), within(1e-12));
+    assertThat(timing.overlap().standardUncertainty()).isCloseTo(0.2 * Math.sqrt(2), within(1e-12));
     assertThat(timing.intake().duration().degrees()).isEqualTo(279);
     assertThat(timing.lobeSeparation().degrees()).isCloseTo(110.75, within(1e-12));
     assertThat(timing.advance().degrees()).isCloseTo(-0.75, within(1e-12));

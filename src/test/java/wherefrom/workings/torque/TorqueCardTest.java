@@ -108,12 +108,14 @@ class TorqueCardTest {
   void theNextStepIsSaidInASentence() {
     TorqueCard card = TorqueCard.of(spec(BoltPattern.ofRectangle(1, 1), torque("30"), angle("90")));
     assertThat(card.next().sentence()).isEqualTo("Stage 1: bolt 1 to 30 lb·ft.");
-    assertThat(tick(card, 1, "A").next().sentence()).isEqualTo("Stage 2: bolt 1 turn on by 90 deg.");
+    assertThat(tick(card, 1, "A").next().sentence())
+        .isEqualTo("Stage 2: bolt 1 turn on by 90 deg.");
   }
 
   @Test
   void aBoltOutOfTurnIsRefusedAndATickCanBeTakenBack() {
-    TorqueCard card = TorqueCard.of(spec(BoltPattern.ofRectangle(1, 3), torque("20"), torque("40")));
+    TorqueCard card =
+        TorqueCard.of(spec(BoltPattern.ofRectangle(1, 3), torque("20"), torque("40")));
     assertThat(refusal(card, 1, "A")).contains("Bolt 1 is not the next one", "bolt 2");
     assertThat(refusal(card, 2, " ")).contains("needs a name");
     TorqueCard after = tick(card, 2, "A");
