@@ -19,6 +19,7 @@ final class Probe {
   private final String resultKey;
   private final double wanted;
   private final Map<String, Dual> figures = new HashMap<>();
+  private final Terms complete;
 
   Probe(Working working, Inputs known, AmountInput unknown, String resultKey, double wanted) {
     this.working = working;
@@ -32,6 +33,9 @@ final class Probe {
       measured.ifPresent(
           m -> figures.put(input.key(), Dual.of(DoubleDouble.of(m.value().inBase()))));
     }
+    boolean given = known.find(unknown.key()).isPresent();
+    Inputs all = given ? known : known.with(unknown.key(), placeholder());
+    this.complete = new Terms(card, all, figures);
   }
 
   double wanted() {
@@ -78,13 +82,11 @@ final class Probe {
   private Terms terms(double x) {
     Map<String, Dual> all = new HashMap<>(figures);
     all.put(unknown.key(), Dual.ofInput(DoubleDouble.of(x), 0, 1));
-    Inputs inputs =
-        known.find(unknown.key()).isPresent() ? known : known.with(unknown.key(), placeholder());
-    return new Terms(card, inputs, all);
+    return complete.withFigures(all);
   }
 
   /** Stands for the unknown where only its presence is asked for. */
-  private Measured placeholder() {
-    return Measured.of(new Amount(BigDecimal.ONE, Unit.getBase(unknown.dimension())));
+  private Amount placeholder() {
+    return new Amount(BigDecimal.ONE, Unit.getBase(unknown.dimension()));
   }
 }

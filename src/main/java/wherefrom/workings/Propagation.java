@@ -11,6 +11,9 @@ import wherefrom.workings.maths.DoubleDouble;
  * 5.1.2, equation 10).
  */
 final class Propagation {
+  /** Where inputs cancel, what is left of the slopes is rounding, not uncertainty. */
+  private static final double ROUNDING = 1e-13;
+
   private final List<InputSpec> inputs;
   private final double[] uncertainties;
 
@@ -24,6 +27,9 @@ final class Propagation {
     double variance = 0;
     for (int i = 0; i < uncertainties.length; i++) {
       variance += part(figure, i);
+    }
+    if (Math.sqrt(variance) <= ROUNDING * Math.abs(figure.inBase().toDouble())) {
+      variance = 0;
     }
     Unit unit = figure.unit();
     double value = inUnit(figure.inBase().value(), unit);
@@ -41,6 +47,9 @@ final class Propagation {
 
   private List<Share> shares(Figure figure, double variance) {
     List<Share> shares = new ArrayList<>();
+    if (variance <= 0) {
+      return shares;
+    }
     for (int i = 0; i < uncertainties.length; i++) {
       double part = part(figure, i);
       if (part > 0) {

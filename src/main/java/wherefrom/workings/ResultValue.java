@@ -23,6 +23,8 @@ public record ResultValue(
     double value,
     double standardUncertainty,
     List<Share> shares) {
+  private static final int EXTRA_PLACES = 3;
+
   public ResultValue {
     shares = List.copyOf(shares);
   }
@@ -43,10 +45,11 @@ public record ResultValue(
 
   /**
    * "0.0425 in ± 0.0033 in": with an uncertainty, as many places as show two of its digits; without
-   * one, the places usual for the unit.
+   * one, or with one too small to matter, the places usual for the unit.
    */
   public String text() {
-    if (standardUncertainty <= 0) {
+    double least = Math.pow(10, -(unit.decimals() + EXTRA_PLACES));
+    if (standardUncertainty < least) {
       return amount().rounded(unit.decimals()).text();
     }
     BigDecimal u = BigDecimal.valueOf(standardUncertainty).round(new MathContext(2));

@@ -2,22 +2,29 @@ package wherefrom.workings;
 
 import java.util.Map;
 import java.util.Optional;
-import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
-import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.maths.Dual;
 
 /** The inputs of one evaluation: figures in base units with derivatives, and words. */
 public final class Terms {
-  private final WorkingCard card;
   private final Inputs inputs;
+  private final ShownUnits units;
   private final Map<String, Dual> duals;
 
   Terms(WorkingCard card, Inputs inputs, Map<String, Dual> duals) {
-    this.card = card;
+    this(inputs, new ShownUnits(card, inputs), Map.copyOf(duals));
+  }
+
+  private Terms(Inputs inputs, ShownUnits units, Map<String, Dual> duals) {
     this.inputs = inputs;
-    this.duals = Map.copyOf(duals);
+    this.units = units;
+    this.duals = duals;
+  }
+
+  /** The same words and units with other figures. */
+  Terms withFigures(Map<String, Dual> others) {
+    return new Terms(inputs, units, Map.copyOf(others));
   }
 
   /** The figure in the base unit of its dimension. */
@@ -49,24 +56,11 @@ public final class Terms {
 
   /** The unit to show results of one dimension in: that of the inputs, inch or metric. */
   public Unit unit(Dimension dimension) {
-    return findSystem(Optional.of(dimension))
-        .or(() -> findSystem(Optional.empty()))
-        .orElse(UnitSystem.METRIC)
-        .unit(dimension);
+    return units.get(dimension);
   }
 
   /** The unit to show lengths in. */
   public Unit lengthUnit() {
     return unit(Dimension.LENGTH);
-  }
-
-  private Optional<UnitSystem> findSystem(Optional<Dimension> dimension) {
-    return card.inputs().stream()
-        .flatMap(input -> inputs.findMeasured(input.key()).stream())
-        .map(Measured::value)
-        .filter(amount -> dimension.map(d -> d == amount.dimension()).orElse(true))
-        .map(Amount::unit)
-        .flatMap(unit -> UnitSystem.find(unit).stream())
-        .findFirst();
   }
 }

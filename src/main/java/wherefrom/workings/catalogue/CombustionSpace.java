@@ -37,7 +37,6 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
       AmountInput.length("gasket-bore", "The diameter of the hole in the head gasket.");
   public static final AmountInput GASKET_THICKNESS =
       AmountInput.length("gasket-thickness", "The thickness of the head gasket when torqued down.")
-          .orZero()
           .in(Range.between("0", "25"));
   public static final AmountInput DECK =
       AmountInput.length(

@@ -12,7 +12,7 @@ final class LobeCurve {
   /** The part of the full lift above which the nose is too round to be used. */
   static final double HIGH = 0.8;
 
-  private static final int HALVINGS = 60;
+  private static final int HALVINGS = 48;
 
   private final double[] angles;
   private final double[] lifts;

@@ -1,7 +1,6 @@
 package wherefrom.workings.timing;
 
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Fits a lobe to its dial readings. The middle comes from both flanks between a fifth and four
@@ -37,34 +36,32 @@ public final class LobeFit {
   }
 
   private LobeTiming timing() {
+    double[] variances = new double[4];
+    for (int i = 0; i < lifts.length; i++) {
+      double shift = liftUncertainty(i);
+      if (shift > 0) {
+        addEffects(variances, moved(i, shift), moved(i, -shift));
+      }
+    }
     return new LobeTiming(
         checkingLift,
-        value(LobeEvents::opening),
-        value(LobeEvents::closing),
-        value(LobeEvents::middle),
-        value(e -> e.closing() - e.opening()),
+        new AngleValue(events.opening(), Math.sqrt(variances[0])),
+        new AngleValue(events.closing(), Math.sqrt(variances[1])),
+        new AngleValue(events.middle(), Math.sqrt(variances[2])),
+        new AngleValue(events.closing() - events.opening(), Math.sqrt(variances[3])),
         events.lean(),
         readings.centreUncertainty());
   }
 
-  private AngleValue value(ToDoubleFunction<LobeEvents> angle) {
-    double variance = 0;
-    for (int i = 0; i < lifts.length; i++) {
-      double effect = effect(i, angle);
-      variance += effect * effect;
+  /** Adds what one reading's uncertainty does to opening, closing, middle and duration. */
+  private static void addEffects(double[] variances, LobeEvents up, LobeEvents down) {
+    double opening = (up.opening() - down.opening()) / 2;
+    double closing = (up.closing() - down.closing()) / 2;
+    double middle = (up.middle() - down.middle()) / 2;
+    double[] effects = {opening, closing, middle, closing - opening};
+    for (int k = 0; k < effects.length; k++) {
+      variances[k] += effects[k] * effects[k];
     }
-    return new AngleValue(angle.applyAsDouble(events), Math.sqrt(variance));
-  }
-
-  /** How far the angle moves when one reading moves by its standard uncertainty. */
-  private double effect(int index, ToDoubleFunction<LobeEvents> angle) {
-    double shift = liftUncertainty(index);
-    if (shift <= 0) {
-      return 0;
-    }
-    double up = angle.applyAsDouble(moved(index, shift));
-    double down = angle.applyAsDouble(moved(index, -shift));
-    return (up - down) / 2;
   }
 
   private LobeEvents moved(int index, double shift) {
