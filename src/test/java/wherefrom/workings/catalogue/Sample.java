@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.function.BiFunction;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Measured;
@@ -22,7 +22,7 @@ final class Sample {
   private record Spelling(Unit unit, double least, double most, int decimals) {}
 
   private final String key;
-  private final List<BiFunction<Random, Inputs, Inputs>> draws = new ArrayList<>();
+  private final List<BiConsumer<Random, Map<String, Entry>>> draws = new ArrayList<>();
   private final Map<String, Function<Sample.Given, Big>> references = new LinkedHashMap<>();
 
   /** The inputs of one draw, in base units. */
@@ -57,11 +57,9 @@ final class Sample {
   }
 
   Inputs draw(Random random) {
-    Inputs inputs = Inputs.empty();
-    for (BiFunction<Random, Inputs, Inputs> draw : draws) {
-      inputs = draw.apply(random, inputs);
-    }
-    return inputs;
+    Map<String, Entry> entries = new LinkedHashMap<>();
+    draws.forEach(draw -> draw.accept(random, entries));
+    return new Inputs(entries);
   }
 
   /** A length in mm or in, off by up to so many mm. */
@@ -113,13 +111,12 @@ final class Sample {
 
   private Sample figure(String input, double uncertaintyInBase, Spelling... spellings) {
     draws.add(
-        (random, inputs) -> {
+        (random, entries) -> {
           Spelling s = spellings[random.nextInt(spellings.length)];
           double size = s.least + (s.most - s.least) * random.nextDouble();
-          Amount value =
-              new Amount(
-                  BigDecimal.valueOf(size).setScale(s.decimals, RoundingMode.HALF_UP), s.unit);
-          return inputs.with(input, spread(random, value, uncertaintyInBase));
+          BigDecimal typed = BigDecimal.valueOf(size).setScale(s.decimals, RoundingMode.HALF_UP);
+          Measured measured = spread(random, new Amount(typed, s.unit), uncertaintyInBase);
+          entries.put(input, new Entry.Figure(measured));
         });
     return this;
   }
@@ -135,19 +132,23 @@ final class Sample {
 
   Sample count(String input, int least, int most) {
     draws.add(
-        (random, inputs) ->
-            inputs.with(input, Amount.ofCount(least + random.nextInt(most - least + 1))));
+        (random, entries) -> {
+          Amount count = Amount.ofCount(least + random.nextInt(most - least + 1));
+          entries.put(input, new Entry.Figure(Measured.of(count)));
+        });
     return this;
   }
 
   Sample choice(String input, String... words) {
-    draws.add((random, inputs) -> inputs.withChoice(input, words[random.nextInt(words.length)]));
+    draws.add(
+        (random, entries) ->
+            entries.put(input, new Entry.Choice(words[random.nextInt(words.length)])));
     return this;
   }
 
-  /** Leaves the inputs drawn so far as they are and does something of its own. */
-  Sample also(BiFunction<Random, Inputs, Inputs> draw) {
-    draws.add(draw);
+  /** Draws more inputs in a way of its own. */
+  Sample also(Function<Random, Inputs> draw) {
+    draws.add((random, entries) -> entries.putAll(draw.apply(random).entries()));
     return this;
   }
 

@@ -51,13 +51,13 @@ final class Samples {
         .also(Samples::crevice);
   }
 
-  private static Inputs crevice(Random random, Inputs inputs) {
+  private static Inputs crevice(Random random) {
     if (random.nextBoolean()) {
-      return inputs;
+      return Inputs.empty();
     }
     Amount height = Amount.of(5 + random.nextInt(5), Unit.MILLIMETRE);
     Amount gap = new Amount(BigDecimal.valueOf(30 + random.nextInt(60), 2), Unit.MILLIMETRE);
-    return inputs
+    return Inputs.empty()
         .with("crevice-height", Sample.spread(random, height, 0.1))
         .with("crevice-gap", Sample.spread(random, gap, 0.005));
   }
@@ -396,7 +396,7 @@ final class Samples {
   private static List<Sample> shapes() {
     return List.of(
         new Sample("bore-shape")
-            .also((random, inputs) -> marked(random, inputs, BORE_READINGS, "nominal", -3))
+            .also(random -> marked(random, BORE_READINGS, "nominal", -3))
             .gives("out-of-round", x -> gap(x, 0).max(gap(x, 1)).max(gap(x, 2)))
             .gives(
                 "taper",
@@ -406,7 +406,7 @@ final class Samples {
             .gives("wear", Samples::boreWear)
             .gives("clean-up", x -> x.get("nominal").plus(boreWear(x).times(2))),
         new Sample("journal-shape")
-            .also((random, inputs) -> marked(random, inputs, JOURNAL_READINGS, "standard", 20))
+            .also(random -> marked(random, JOURNAL_READINGS, "standard", 20))
             .gives(
                 "out-of-round",
                 x ->
@@ -432,15 +432,14 @@ final class Samples {
   private static final List<String> JOURNAL_READINGS =
       List.of("front-vertical", "front-horizontal", "rear-vertical", "rear-horizontal");
 
-  private static Inputs marked(
-      Random random, Inputs inputs, List<String> readings, String size, int sizeMark) {
+  private static Inputs marked(Random random, List<String> readings, String size, int sizeMark) {
     boolean inch = random.nextBoolean();
     Unit unit = inch ? Unit.INCH : Unit.MILLIMETRE;
     BigDecimal step = new BigDecimal(inch ? "0.0004" : "0.01");
     BigDecimal base = new BigDecimal(inch ? "4.0000" : "101.60");
     List<Integer> marks = new ArrayList<>(MARKS);
     Collections.shuffle(marks, random);
-    Inputs result = inputs;
+    Inputs result = Inputs.empty();
     for (int i = 0; i < readings.size(); i++) {
       BigDecimal value = base.add(step.multiply(BigDecimal.valueOf(marks.get(i))));
       result = result.with(readings.get(i), Sample.spread(random, new Amount(value, unit), 0.001));
