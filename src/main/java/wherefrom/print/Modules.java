@@ -4,7 +4,6 @@ import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
-import java.util.BitSet;
 import wherefrom.parts.LabelFrame;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagSymbol;
@@ -16,27 +15,29 @@ import wherefrom.parts.TagSymbol;
 final class Modules {
   static final int WIDTH = LabelFrame.WIDTH;
 
-  private final BitSet dark = new BitSet(WIDTH * WIDTH);
+  private static final boolean[] FRAME = frame();
+
+  private final boolean[] dark = FRAME.clone();
 
   private Modules(Symbol symbol) {
-    for (int row = 0; row < WIDTH; row++) {
-      for (int column = 0; column < WIDTH; column++) {
-        dark.set(
-            row * WIDTH + column,
-            LabelFrame.isFrame(row, column)
-                || (isSymbol(row)
-                    && isSymbol(column)
-                    && symbol.dark(row - LabelFrame.INSET, column - LabelFrame.INSET)));
+    for (int row = 0; row < TagSymbol.SIZE; row++) {
+      int start = (row + LabelFrame.INSET) * WIDTH + LabelFrame.INSET;
+      for (int column = 0; column < TagSymbol.SIZE; column++) {
+        dark[start + column] = symbol.dark(row, column);
       }
     }
   }
 
-  private interface Symbol {
-    boolean dark(int row, int column);
+  private static boolean[] frame() {
+    boolean[] frame = new boolean[WIDTH * WIDTH];
+    for (int module = 0; module < frame.length; module++) {
+      frame[module] = LabelFrame.isFrame(module / WIDTH, module % WIDTH);
+    }
+    return frame;
   }
 
-  private static boolean isSymbol(int module) {
-    return module >= LabelFrame.INSET && module < LabelFrame.INSET + TagSymbol.SIZE;
+  private interface Symbol {
+    boolean dark(int row, int column);
   }
 
   /** The symbol of a tag. */
@@ -64,10 +65,6 @@ final class Modules {
 
   /** Whether a module is dark; outside it is light. */
   boolean dark(int row, int column) {
-    return row >= 0
-        && column >= 0
-        && row < WIDTH
-        && column < WIDTH
-        && dark.get(row * WIDTH + column);
+    return row >= 0 && column >= 0 && row < WIDTH && column < WIDTH && dark[row * WIDTH + column];
   }
 }

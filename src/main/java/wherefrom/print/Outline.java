@@ -1,7 +1,7 @@
 package wherefrom.print;
 
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -16,8 +16,8 @@ final class Outline {
 
   private final Modules modules;
 
-  /** Edges not walked yet, by the corner they start from, one set for each direction. */
-  private final BitSet[] edges = {new BitSet(), new BitSet(), new BitSet(), new BitSet()};
+  /** Edges not walked yet, one array for each direction, by the corner they start from. */
+  private final boolean[][] edges = new boolean[4][ACROSS * ACROSS];
 
   private Outline(Modules modules) {
     this.modules = modules;
@@ -36,10 +36,10 @@ final class Outline {
       for (int column = 0; column < Modules.WIDTH; column++) {
         if (modules.dark(row, column)) {
           int corner = row * ACROSS + column;
-          edges[0].set(corner, !modules.dark(row - 1, column));
-          edges[1].set(corner + 1, !modules.dark(row, column + 1));
-          edges[2].set(corner + ACROSS + 1, !modules.dark(row + 1, column));
-          edges[3].set(corner + ACROSS, !modules.dark(row, column - 1));
+          edges[0][corner] = !modules.dark(row - 1, column);
+          edges[1][corner + 1] = !modules.dark(row, column + 1);
+          edges[2][corner + ACROSS + 1] = !modules.dark(row + 1, column);
+          edges[3][corner + ACROSS] = !modules.dark(row, column - 1);
         }
       }
     }
@@ -47,37 +47,37 @@ final class Outline {
 
   private List<int[]> walk() {
     List<int[]> loops = new ArrayList<>();
-    int start = edges[0].nextSetBit(0);
-    while (start >= 0) {
-      loops.add(loop(start));
-      start = edges[0].nextSetBit(start);
+    for (int start = 0; start < edges[0].length; start++) {
+      if (edges[0][start]) {
+        loops.add(loop(start));
+      }
     }
     return loops;
   }
 
   /** Walks from a top left corner to the right and on until it is closed. */
   private int[] loop(int start) {
-    List<Integer> corners = new ArrayList<>();
+    int[] points = new int[16];
+    int used = 0;
     int at = start;
     int direction = 0;
     do {
-      corners.add(at);
-      while (edges[direction].get(at)) {
-        edges[direction].clear(at);
+      if (used == points.length) {
+        points = Arrays.copyOf(points, 2 * used);
+      }
+      points[used++] = at % ACROSS;
+      points[used++] = at / ACROSS;
+      while (edges[direction][at]) {
+        edges[direction][at] = false;
         at += STEP[direction];
       }
       direction = turn(at, direction);
     } while (at != start);
-    int[] points = new int[2 * corners.size()];
-    for (int corner = 0; corner < corners.size(); corner++) {
-      points[2 * corner] = corners.get(corner) % ACROSS;
-      points[2 * corner + 1] = corners.get(corner) / ACROSS;
-    }
-    return points;
+    return Arrays.copyOf(points, used);
   }
 
   private int turn(int at, int direction) {
     int right = (direction + 1) % 4;
-    return edges[right].get(at) ? right : (direction + 3) % 4;
+    return edges[right][at] ? right : (direction + 3) % 4;
   }
 }

@@ -61,9 +61,9 @@ record Row(String text, RowStyle style, String badge) {
   }
 
   /** The height of the capitals when everything grows by a factor, within a width. */
-  double cap(double factor, double width, Letters letters) {
+  double cap(double factor, double width, double wide) {
     double cap = Math.max(style.floor, Math.min(style.ceiling, factor * style.base));
-    double fitting = width / Math.max(wide(letters), 1e-6);
+    double fitting = width / Math.max(wide, 1e-6);
     if (fitting >= cap) {
       return cap;
     }

@@ -1,7 +1,9 @@
 package wherefrom.print;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Sets rows of words one below the other into a box, as large as they go together: all grow by one
@@ -19,6 +21,9 @@ final class RowStack {
 
   private final Box box;
   private final Letters letters;
+
+  /** How wide the rows run, measured once. */
+  private final Map<Row, Double> wides = new IdentityHashMap<>();
 
   private RowStack(Box box, Letters letters) {
     this.box = box;
@@ -41,10 +46,15 @@ final class RowStack {
     return kept;
   }
 
+  private double cap(Row row, double factor) {
+    double wide = wides.computeIfAbsent(row, key -> key.wide(letters));
+    return row.cap(factor, box.width(), wide);
+  }
+
   private double height(List<Row> rows, double factor) {
     double height = 0;
     for (int at = 0; at < rows.size(); at++) {
-      double cap = rows.get(at).cap(factor, box.width(), letters);
+      double cap = cap(rows.get(at), factor);
       height += rows.get(at).tall() * cap + gap(rows, at, factor, cap);
     }
     return height;
@@ -70,7 +80,7 @@ final class RowStack {
     double y = box.y();
     for (int at = 0; at < rows.size(); at++) {
       Row row = rows.get(at);
-      double cap = row.cap(factor, box.width(), letters);
+      double cap = cap(row, factor);
       marks.addAll(row.marks(box.x(), y, squeeze * cap, box.width(), letters));
       y += squeeze * (row.tall() * cap + gap(rows, at, factor, cap)) + spread;
     }

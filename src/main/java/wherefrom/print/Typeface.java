@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
+import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -20,16 +20,22 @@ final class Typeface {
   static final double CAP_HEIGHT = 0.75;
 
   private static final String TAILS = "gjpqy,;()[]{}|_@Q";
+  private static final Pattern PLAIN = Pattern.compile("[ -~]*");
   private static final double ROUNDING = 1e-6;
+
+  /** Characters below this are measured beforehand. */
+  private static final int COMMON = 0x180;
+
   private static final int REPLACEMENT = '?';
 
   private final TrueTypeFont font;
   private final CmapLookup characters;
-  private final Map<Integer, Double> advances = new HashMap<>();
+  private final double[] common = new double[COMMON];
 
   private Typeface(TrueTypeFont font) throws IOException {
     this.font = font;
     this.characters = font.getUnicodeCmapLookup();
+    Arrays.setAll(common, this::advance);
   }
 
   static Typeface regular() {
@@ -57,20 +63,22 @@ final class Typeface {
 
   /** The width of words whose capitals are 1 mm high; the words must be {@link #clean}. */
   double width(String clean) {
-    return clean.codePoints().mapToDouble(this::advance).sum() / CAP_HEIGHT;
+    double width = 0;
+    for (int at = 0; at < clean.length(); ) {
+      int character = clean.codePointAt(at);
+      width += character < COMMON ? common[character] : advance(character);
+      at += Character.charCount(character);
+    }
+    return width / CAP_HEIGHT;
   }
 
   private double advance(int character) {
-    return advances.computeIfAbsent(
-        character,
-        key -> {
-          try {
-            int glyph = characters.getGlyphId(key);
-            return font.getAdvanceWidth(glyph) / (double) font.getUnitsPerEm();
-          } catch (IOException e) {
-            throw new UncheckedIOException(e);
-          }
-        });
+    try {
+      int glyph = characters.getGlyphId(character);
+      return font.getAdvanceWidth(glyph) / (double) font.getUnitsPerEm();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /**
@@ -78,6 +86,9 @@ final class Typeface {
    * for one with an unknown accent, a question mark for the rest.
    */
   String clean(String text) {
+    if (PLAIN.matcher(text).matches()) {
+      return text.strip();
+    }
     StringBuilder clean = new StringBuilder();
     Normalizer.normalize(text, Normalizer.Form.NFC)
         .codePoints()
