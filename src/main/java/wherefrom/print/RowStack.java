@@ -3,7 +3,6 @@ package wherefrom.print;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Sets rows of words one below the other into a box, as large as they go together: all grow by one
@@ -23,7 +22,7 @@ final class RowStack {
   private final Letters letters;
 
   /** How wide the rows run, measured once. */
-  private final Map<Row, Double> wides = new IdentityHashMap<>();
+  private final IdentityHashMap<Row, Double> wides = new IdentityHashMap<>();
 
   private RowStack(Box box, Letters letters) {
     this.box = box;
