@@ -45,13 +45,14 @@ final class LogScan {
       cuts.add(new Cut(name, 1, 0, 0));
       return;
     }
-    for (Piece piece : pieces) {
+    for (int at = 0; at < pieces.size(); at++) {
+      Piece piece = pieces.get(at);
       if (!reading) {
         trouble = trouble.map(found -> found.withBehind(piece));
       } else if (piece.isWhole()) {
         take(name, piece);
       } else {
-        broken(name, piece, piece == pieces.get(pieces.size() - 1));
+        broken(name, piece, at == pieces.size() - 1);
       }
     }
     lastWhole = reading && pieces.get(pieces.size() - 1).isWhole();

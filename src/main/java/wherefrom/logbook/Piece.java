@@ -4,14 +4,39 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/**
- * A stretch of a file up to a line end, or up to the end of the file.
- *
- * @param line counted from 1
- * @param offset of its first byte
- * @param ended whether its line end is there
- */
-record Piece(int line, int offset, byte[] bytes, boolean ended) {
+/** A stretch of a file up to a line end, or up to the end of the file. */
+final class Piece {
+  private final int line;
+  private final int offset;
+  private final byte[] bytes;
+  private final boolean ended;
+
+  private Piece(int line, int offset, byte[] bytes, boolean ended) {
+    this.line = line;
+    this.offset = offset;
+    this.bytes = bytes;
+    this.ended = ended;
+  }
+
+  /** Counted from 1. */
+  int line() {
+    return line;
+  }
+
+  /** Of its first byte in the file. */
+  int offset() {
+    return offset;
+  }
+
+  /** What it holds, without the line end; not a copy. */
+  byte[] bytes() {
+    return bytes;
+  }
+
+  /** Whether its line end is there. */
+  boolean ended() {
+    return ended;
+  }
 
   /** A file in pieces; the last one has no line end where the file does not end with one. */
   static List<Piece> split(byte[] file) {
