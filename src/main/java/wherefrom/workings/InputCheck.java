@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
+import wherefrom.quantity.UnitSystem;
 
 /** Finds what is wrong with single inputs, before any formula runs. */
 final class InputCheck {

@@ -8,6 +8,7 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
+import wherefrom.quantity.UnitSystem;
 
 /**
  * The units results are shown in: those of the system, inch or metric, that the first input of the
