@@ -10,10 +10,10 @@ public record MissingInputs(List<InputSpec> inputs)
     inputs = List.copyOf(inputs);
   }
 
-  /** Names what is missing and says what each is. */
+  /** Names what is missing; each input says itself what it is. */
   public String sentence() {
     return inputs.stream()
-        .map(input -> input.words() + " (" + input.meaning() + ")")
-        .collect(Collectors.joining("; ", "Still needed: ", "."));
+        .map(InputSpec::words)
+        .collect(Collectors.joining(", ", "Still needed: ", "."));
   }
 }

@@ -35,15 +35,18 @@ public final class AcceptReading implements Working {
   private static final Source RULE =
       Source.published("ISO 14253-1:2017, from two secondary texts; its clauses not read");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "accept",
+          "Accept, undecided or reject",
+          List.of(READING, UNCERTAINTY, LOWER, UPPER),
+          "accept inside the limits by 1.65·u, reject outside them by 1.65·u, else undecided",
+          RULE,
+          List.of("Undecided asks for a better tool, a second person or the machine shop."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "accept",
-        "Accept, undecided or reject",
-        List.of(READING, UNCERTAINTY, LOWER, UPPER),
-        "accept inside the limits by 1.65·u, reject outside them by 1.65·u, else undecided",
-        RULE,
-        List.of("Undecided asks for a better tool, a second person or the machine shop."));
+    return CARD;
   }
 
   /** The ± of the reading serves as its uncertainty. */

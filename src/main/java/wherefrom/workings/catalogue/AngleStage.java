@@ -18,17 +18,20 @@ public final class AngleStage implements Working {
   private static final AmountInput ANGLE =
       AmountInput.of("angle", Dimension.ANGLE, "The turn after the torque stage.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "angle-stage",
+          "Travel of an angle stage",
+          List.of(PITCH, ANGLE),
+          "travel = pitch·angle / 360°",
+          Source.workedOut("the thread's lead"),
+          List.of(
+              "The most the bolt can stretch: part of the travel squeezes gasket and casting.",
+              "The preload gained depends on bolt and joint and is not known here."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "angle-stage",
-        "Travel of an angle stage",
-        List.of(PITCH, ANGLE),
-        "travel = pitch·angle / 360°",
-        Source.workedOut("the thread's lead"),
-        List.of(
-            "The most the bolt can stretch: part of the travel squeezes gasket and casting.",
-            "The preload gained depends on bolt and joint and is not known here."));
+    return CARD;
   }
 
   @Override

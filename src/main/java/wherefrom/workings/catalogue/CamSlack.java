@@ -28,15 +28,18 @@ public final class CamSlack implements Working {
         .in(Range.between("-360", "360"));
   }
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "cam-slack",
+          "Slack from crank to cam",
+          List.of(FORWARD, BACKWARD),
+          "slack = |forward − backward|, in crank degrees",
+          Source.commonPractice(),
+          List.of("Backlash of the rotor's own drive is in it: read at the cam where you can."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "cam-slack",
-        "Slack from crank to cam",
-        List.of(FORWARD, BACKWARD),
-        "slack = |forward − backward|, in crank degrees",
-        Source.commonPractice(),
-        List.of("Backlash of the rotor's own drive is in it: read at the cam where you can."));
+    return CARD;
   }
 
   @Override

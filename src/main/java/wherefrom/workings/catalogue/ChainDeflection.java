@@ -18,15 +18,18 @@ public final class ChainDeflection implements Working {
       AmountInput.length("outward", "Dial reading with the slack side pulled out, same zero.")
           .signed();
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "chain-deflection",
+          "Deflection of the timing chain",
+          List.of(INWARD, OUTWARD),
+          "deflection = |outward − inward|",
+          Source.published("TM 9-2815-237-34, 2-28 (0.810 in in all for that engine)"),
+          List.of("The limit is the engine's own; the printed one is another engine's."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "chain-deflection",
-        "Deflection of the timing chain",
-        List.of(INWARD, OUTWARD),
-        "deflection = |outward − inward|",
-        Source.published("TM 9-2815-237-34, 2-28 (0.810 in in all for that engine)"),
-        List.of("The limit is the engine's own; the printed one is another engine's."));
+    return CARD;
   }
 
   @Override

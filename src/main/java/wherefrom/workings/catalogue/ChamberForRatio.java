@@ -25,15 +25,18 @@ public final class ChamberForRatio implements Working {
           .in(Range.above("1", "100"));
   private static final AmountInput NOW = CHAMBER.optional();
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "chamber-for-ratio",
+          "Chamber for a wanted ratio",
+          CombustionSpace.inputs(TARGET, NOW),
+          "V_chamber = V_s / (CR − 1) − gasket hole − deck space − piston volume − crevice",
+          Source.workedOut("the definition of the compression ratio"),
+          List.of("With the chamber as it is now, the volume to remove is given as well."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "chamber-for-ratio",
-        "Chamber for a wanted ratio",
-        CombustionSpace.inputs(TARGET, NOW),
-        "V_chamber = V_s / (CR − 1) − gasket hole − deck space − piston volume − crevice",
-        Source.workedOut("the definition of the compression ratio"),
-        List.of("With the chamber as it is now, the volume to remove is given as well."));
+    return CARD;
   }
 
   @Override

@@ -32,15 +32,18 @@ public final class CoilBind implements Working {
   public static final Minimum LEAST =
       new Minimum("0.060 in (0.050 to 0.100 in are named)", "1.524", Source.fromMemory());
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "coil-bind",
+          "Coil bind margin",
+          List.of(INSTALLED, LIFT, SOLID, COILS, WIRE),
+          "margin = installed height − solid height − lift; solid height measured, or coils · wire",
+          Source.commonPractice(),
+          List.of("Coils · wire holds for ground ends. Check inner and outer spring each."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "coil-bind",
-        "Coil bind margin",
-        List.of(INSTALLED, LIFT, SOLID, COILS, WIRE),
-        "margin = installed height − solid height − lift; solid height measured, or coils · wire",
-        Source.commonPractice(),
-        List.of("Coils · wire holds for ground ends. Check inner and outer spring each."));
+    return CARD;
   }
 
   @Override

@@ -17,18 +17,21 @@ import wherefrom.workings.maths.Dual;
 
 /** The compression ratio with every term. */
 public final class CompressionRatio implements Working {
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "compression-ratio",
+          "Compression ratio",
+          CombustionSpace.inputs(CHAMBER),
+          "CR = (V_s + V_c) / V_c,"
+              + " V_c = chamber + gasket hole + deck space + piston volume + crevice",
+          Sources.COMPRESSION_RATIO,
+          List.of(
+              "Geometric ratio of one cylinder: valve timing and leakage are not in it.",
+              "The gasket's hole is taken as round."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "compression-ratio",
-        "Compression ratio",
-        CombustionSpace.inputs(CHAMBER),
-        "CR = (V_s + V_c) / V_c,"
-            + " V_c = chamber + gasket hole + deck space + piston volume + crevice",
-        Sources.COMPRESSION_RATIO,
-        List.of(
-            "Geometric ratio of one cylinder: valve timing and leakage are not in it.",
-            "The gasket's hole is taken as round."));
+    return CARD;
   }
 
   @Override

@@ -19,18 +19,21 @@ import wherefrom.workings.maths.Dual;
 
 /** How much to take off the block's deck for a wanted ratio, with the chamber as it is. */
 public final class DeckCut implements Working {
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "deck-cut",
+          "Deck cut for a wanted ratio",
+          CombustionSpace.inputs(ChamberForRatio.TARGET, CHAMBER),
+          "new deck = (V_s / (CR − 1) − chamber − gasket hole − piston volume − crevice) / (π·bore²/4),"
+              + " cut = deck − new deck",
+          Source.workedOut("the definition of the compression ratio"),
+          List.of(
+              "A negative cut means that the ratio is above the wanted one already.",
+              "A deck cut also moves the timing cover and the intake faces."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "deck-cut",
-        "Deck cut for a wanted ratio",
-        CombustionSpace.inputs(ChamberForRatio.TARGET, CHAMBER),
-        "new deck = (V_s / (CR − 1) − chamber − gasket hole − piston volume − crevice) / (π·bore²/4),"
-            + " cut = deck − new deck",
-        Source.workedOut("the definition of the compression ratio"),
-        List.of(
-            "A negative cut means that the ratio is above the wanted one already.",
-            "A deck cut also moves the timing cover and the intake faces."));
+    return CARD;
   }
 
   @Override

@@ -28,20 +28,23 @@ public final class HeadCut implements Working {
           "The chamber's opening at the deck, traced (in², cm²) or poured (cc/thou, cc/mm)."
               + " Measure it: chamber walls slope, so no table is safe.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "head-cut",
+          "Cut for a smaller chamber",
+          List.of(CHAMBER_NOW, CHAMBER_WANTED, OPENING),
+          "cut = (chamber now − chamber wanted) / opening",
+          Source.commonPractice(),
+          List.of(
+              "Holds for a cut so thin that the opening keeps its size; with sloping walls it is a"
+                  + " little too small.",
+              "Or level the head, pour the wanted volume and measure down to the liquid: that depth"
+                  + " is the cut.",
+              "How much the head may lose is the engine's own figure: ask the service information."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "head-cut",
-        "Cut for a smaller chamber",
-        List.of(CHAMBER_NOW, CHAMBER_WANTED, OPENING),
-        "cut = (chamber now − chamber wanted) / opening",
-        Source.commonPractice(),
-        List.of(
-            "Holds for a cut so thin that the opening keeps its size; with sloping walls it is a"
-                + " little too small.",
-            "Or level the head, pour the wanted volume and measure down to the liquid: that depth"
-                + " is the cut.",
-            "How much the head may lose is the engine's own figure: ask the service information."));
+    return CARD;
   }
 
   @Override

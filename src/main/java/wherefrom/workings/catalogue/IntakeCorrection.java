@@ -39,18 +39,21 @@ public final class IntakeCorrection implements Working {
                   + " cylinders, 80deg where it leans outward by 10deg.")
           .in(Range.above("0", "180"));
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "intake-correction",
+          "Intake face and manifold correction",
+          List.of(CUT, BANK_ANGLE, FACE_ANGLE),
+          "β = bank angle / 2; face = cut·sin β / sin(α − β); rails = cut·sin α / sin(α − β);"
+              + " slide = cut·sin β / cos(α − β)",
+          Source.workedOut("plane geometry of the two banks; no printed table was found"),
+          List.of(
+              "For V engines whose two heads are cut alike.",
+              "Face: off each head's intake face or off that side of the manifold, not both."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "intake-correction",
-        "Intake face and manifold correction",
-        List.of(CUT, BANK_ANGLE, FACE_ANGLE),
-        "β = bank angle / 2; face = cut·sin β / sin(α − β); rails = cut·sin α / sin(α − β);"
-            + " slide = cut·sin β / cos(α − β)",
-        Source.workedOut("plane geometry of the two banks; no printed table was found"),
-        List.of(
-            "For V engines whose two heads are cut alike.",
-            "Face: off each head's intake face or off that side of the manifold, not both."));
+    return CARD;
   }
 
   @Override

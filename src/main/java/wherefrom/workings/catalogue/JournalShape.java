@@ -23,19 +23,22 @@ public final class JournalShape implements Working {
     return AmountInput.length(key, "Clear of fillet and oil hole; the two ways 90° apart.");
   }
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "journal-shape",
+          "Shape of a journal",
+          List.of(FRONT_A, FRONT_B, REAR_A, REAR_B, NextUndersize.STANDARD),
+          "out-of-round = largest |vertical − horizontal| of a plane; taper = largest |front − rear|"
+              + " one way; wear = standard − smallest reading",
+          Source.published("TM 5-3805-262-34, 4-24 (limits 0.0005 in for that engine)"),
+          List.of(
+              "Where two readings are alike within their uncertainty, the band of out-of-round and"
+                  + " taper is an approximation.",
+              "The limits are the engine's own."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "journal-shape",
-        "Shape of a journal",
-        List.of(FRONT_A, FRONT_B, REAR_A, REAR_B, NextUndersize.STANDARD),
-        "out-of-round = largest |vertical − horizontal| of a plane; taper = largest |front − rear|"
-            + " one way; wear = standard − smallest reading",
-        Source.published("TM 5-3805-262-34, 4-24 (limits 0.0005 in for that engine)"),
-        List.of(
-            "Where two readings are alike within their uncertainty, the band of out-of-round and"
-                + " taper is an approximation.",
-            "The limits are the engine's own."));
+    return CARD;
   }
 
   @Override

@@ -21,17 +21,20 @@ public final class NextUndersize implements Working {
   private static final AmountInput SMALLEST =
       AmountInput.length("smallest", "The smallest diameter measured on the journal.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "next-undersize",
+          "Next undersize",
+          List.of(STANDARD, SMALLEST),
+          "clean-up = standard − 2·(standard − smallest); the first step that is no larger",
+          SizeSteps.UNDERSIZES.source(),
+          List.of(
+              "Wear is taken as one-sided, so grinding must take twice as much off the diameter.",
+              "The grinder decides: cracks, fillets and hardening depth are not in it."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "next-undersize",
-        "Next undersize",
-        List.of(STANDARD, SMALLEST),
-        "clean-up = standard − 2·(standard − smallest); the first step that is no larger",
-        SizeSteps.UNDERSIZES.source(),
-        List.of(
-            "Wear is taken as one-sided, so grinding must take twice as much off the diameter.",
-            "The grinder decides: cracks, fillets and hardening depth are not in it."));
+    return CARD;
   }
 
   @Override

@@ -16,17 +16,20 @@ public final class OilClearance implements Working {
   private static final AmountInput LOWER =
       AmountInput.length("lower-wall", "The lower shell's wall at its crown.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "oil-clearance",
+          "Oil clearance from four readings",
+          List.of(HOUSING, UPPER, LOWER, Clearances.JOURNAL),
+          "clearance = housing − upper wall − lower wall − journal",
+          Clearances.SOURCE,
+          List.of(
+              "Housing torqued, walls at the crown with a ball anvil, away from the parting line.",
+              "The limits are the engine's own."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "oil-clearance",
-        "Oil clearance from four readings",
-        List.of(HOUSING, UPPER, LOWER, Clearances.JOURNAL),
-        "clearance = housing − upper wall − lower wall − journal",
-        Clearances.SOURCE,
-        List.of(
-            "Housing torqued, walls at the crown with a ball anvil, away from the parting line.",
-            "The limits are the engine's own."));
+    return CARD;
   }
 
   @Override

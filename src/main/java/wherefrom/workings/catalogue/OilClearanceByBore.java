@@ -12,18 +12,21 @@ public final class OilClearanceByBore implements Working {
   private static final AmountInput INSIDE =
       AmountInput.length("inside", "Inside the shells, fitted and torqued, across the crown.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "oil-clearance-bore",
+          "Oil clearance from two readings",
+          List.of(INSIDE, Clearances.JOURNAL),
+          "clearance = inside − journal",
+          Clearances.SOURCE,
+          List.of(
+              "A bore gauge set with the same micrometer that measures the journal cancels the"
+                  + " micrometer's own error: leave that part out of both uncertainties.",
+              "The limits are the engine's own."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "oil-clearance-bore",
-        "Oil clearance from two readings",
-        List.of(INSIDE, Clearances.JOURNAL),
-        "clearance = inside − journal",
-        Clearances.SOURCE,
-        List.of(
-            "A bore gauge set with the same micrometer that measures the journal cancels the"
-                + " micrometer's own error: leave that part out of both uncertainties.",
-            "The limits are the engine's own."));
+    return CARD;
   }
 
   @Override

@@ -12,17 +12,20 @@ public final class OilClearanceByOneWall implements Working {
   private static final AmountInput WALL =
       AmountInput.length("wall", "One shell's wall at its crown, taken for both.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "oil-clearance-one-wall",
+          "Oil clearance from three readings",
+          List.of(OilClearance.HOUSING, WALL, Clearances.JOURNAL),
+          "clearance = housing − 2·wall − journal",
+          Clearances.SOURCE,
+          List.of(
+              "Takes both shells to be alike: an error in the one wall counts twice.",
+              "The limits are the engine's own."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "oil-clearance-one-wall",
-        "Oil clearance from three readings",
-        List.of(OilClearance.HOUSING, WALL, Clearances.JOURNAL),
-        "clearance = housing − 2·wall − journal",
-        Clearances.SOURCE,
-        List.of(
-            "Takes both shells to be alike: an error in the one wall counts twice.",
-            "The limits are the engine's own."));
+    return CARD;
   }
 
   @Override

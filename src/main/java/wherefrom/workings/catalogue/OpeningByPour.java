@@ -17,15 +17,18 @@ public final class OpeningByPour implements Working {
   private static final AmountInput DEPTH =
       AmountInput.length("depth", "How far the liquid rose, up to the deck.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "opening-by-pour",
+          "Opening of the chamber by pouring",
+          List.of(POURED, DEPTH),
+          "opening = volume / depth",
+          Source.commonPractice(),
+          List.of("The mean opening over the depth: keep the depth near that of the cut."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "opening-by-pour",
-        "Opening of the chamber by pouring",
-        List.of(POURED, DEPTH),
-        "opening = volume / depth",
-        Source.commonPractice(),
-        List.of("The mean opening over the depth: keep the depth near that of the cut."));
+    return CARD;
   }
 
   @Override

@@ -42,19 +42,22 @@ public final class PistonToValve implements Working {
   /** 0.100 in. */
   public static final Minimum LEAST_EXHAUST = new Minimum("0.100 in", "2.54", Source.fromMemory());
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "piston-to-valve",
+          "Piston to valve after a cut",
+          List.of(CLEARANCE, PushrodLength.LOWERING, VALVE_TILT, CROWN, SEAT_SINK, SIDE),
+          "flat: left = clearance − lowering / cos tilt + sink·cos tilt;"
+              + " pocket: left = clearance − lowering·cos tilt + sink·cos tilt",
+          Source.workedOut("geometry; no published example was found"),
+          List.of(
+              "For the same cam, cam timing and rocker ratio: after changing one of them measure"
+                  + " again.",
+              "The sunk seat is credited at its smaller value, on the safe side."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "piston-to-valve",
-        "Piston to valve after a cut",
-        List.of(CLEARANCE, PushrodLength.LOWERING, VALVE_TILT, CROWN, SEAT_SINK, SIDE),
-        "flat: left = clearance − lowering / cos tilt + sink·cos tilt;"
-            + " pocket: left = clearance − lowering·cos tilt + sink·cos tilt",
-        Source.workedOut("geometry; no published example was found"),
-        List.of(
-            "For the same cam, cam timing and rocker ratio: after changing one of them measure"
-                + " again.",
-            "The sunk seat is credited at its smaller value, on the safe side."));
+    return CARD;
   }
 
   @Override

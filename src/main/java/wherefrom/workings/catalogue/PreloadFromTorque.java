@@ -18,17 +18,20 @@ public final class PreloadFromTorque implements Working {
   private static final AmountInput TORQUE =
       AmountInput.of("torque", Dimension.TORQUE, "The torque the bolt is tightened to.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "preload",
+          "Preload from a torque",
+          List.of(TorqueForPreload.DIAMETER, TORQUE, Lubricant.CHOICE, Lubricant.NUT_FACTOR),
+          "preload = torque / (K·diameter)",
+          Sources.FASTENER_ARTICLE,
+          List.of(
+              "The preload scatters by about ±30 % at one torque.",
+              "Oil under a torque meant for dry threads overloads the bolt by a third."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "preload",
-        "Preload from a torque",
-        List.of(TorqueForPreload.DIAMETER, TORQUE, Lubricant.CHOICE, Lubricant.NUT_FACTOR),
-        "preload = torque / (K·diameter)",
-        Sources.FASTENER_ARTICLE,
-        List.of(
-            "The preload scatters by about ±30 % at one torque.",
-            "Oil under a torque meant for dry threads overloads the bolt by a third."));
+    return CARD;
   }
 
   @Override

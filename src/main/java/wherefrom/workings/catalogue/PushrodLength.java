@@ -36,18 +36,21 @@ public final class PushrodLength implements Working {
               "tip-rise", "How much higher the valve tip stands after seat work; 0 if unchanged.")
           .signed();
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "pushrod-length",
+          "Change of pushrod length",
+          List.of(BASE_RADIUS_LOSS, LOWERING, TILT, TIP_RISE, ValveLift.ROCKER_RATIO),
+          "change = base radius loss − lowering·cos tilt − tip rise / rocker ratio",
+          Source.workedOut("geometry; not published: verify with a checking pushrod"),
+          List.of(
+              "For rockers on a fixed pivot. On adjustable studs the same shift moves the rocker's"
+                  + " geometry, not the preload.",
+              "Another lifter height adds its own difference."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "pushrod-length",
-        "Change of pushrod length",
-        List.of(BASE_RADIUS_LOSS, LOWERING, TILT, TIP_RISE, ValveLift.ROCKER_RATIO),
-        "change = base radius loss − lowering·cos tilt − tip rise / rocker ratio",
-        Source.workedOut("geometry; not published: verify with a checking pushrod"),
-        List.of(
-            "For rockers on a fixed pivot. On adjustable studs the same shift moves the rocker's"
-                + " geometry, not the preload.",
-            "Another lifter height adds its own difference."));
+    return CARD;
   }
 
   @Override

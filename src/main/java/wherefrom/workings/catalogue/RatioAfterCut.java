@@ -30,16 +30,19 @@ public final class RatioAfterCut implements Working {
       AmountInput.length("deck-cut", "What is milled off the block's deck; 0 for none.")
           .in(Range.between("0", "25"));
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "ratio-after-cut",
+          "Compression ratio after a cut",
+          CombustionSpace.inputs(CHAMBER, HEAD_CUT, OPENING, DECK_CUT),
+          "CR as in compression-ratio, with chamber = chamber − head cut·opening"
+              + " and deck = deck − deck cut",
+          Source.workedOut("compression-ratio and head-cut"),
+          List.of("The opening is taken as constant over the depth of the cut."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "ratio-after-cut",
-        "Compression ratio after a cut",
-        CombustionSpace.inputs(CHAMBER, HEAD_CUT, OPENING, DECK_CUT),
-        "CR as in compression-ratio, with chamber = chamber − head cut·opening"
-            + " and deck = deck − deck cut",
-        Source.workedOut("compression-ratio and head-cut"),
-        List.of("The opening is taken as constant over the depth of the cut."));
+    return CARD;
   }
 
   @Override

@@ -19,15 +19,18 @@ public final class RetainerToSeal implements Working {
   /** 0.050 in. */
   public static final Minimum LEAST = new Minimum("0.050 in", "1.27", Source.fromMemory());
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "retainer-to-seal",
+          "Retainer to seal",
+          List.of(GAP, CoilBind.LIFT),
+          "margin = gap − lift",
+          Source.commonPractice(),
+          List.of("Measure with the seal and the retainer that will be used."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "retainer-to-seal",
-        "Retainer to seal",
-        List.of(GAP, CoilBind.LIFT),
-        "margin = gap − lift",
-        Source.commonPractice(),
-        List.of("Measure with the seal and the retainer that will be used."));
+    return CARD;
   }
 
   @Override

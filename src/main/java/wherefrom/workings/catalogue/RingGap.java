@@ -22,17 +22,20 @@ public final class RingGap implements Working {
                   + " engine, 0.0035 in another.")
           .in(Range.above("0", "0.02"));
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "ring-gap",
+          "Ring gap",
+          List.of(CombustionSpace.BORE, PER_BORE),
+          "gap = bore·gap per bore",
+          Source.published("trade quiz page: 3 in bore, 0.012 in"),
+          List.of(
+              "Printed rules differ; the ring maker's figure for the very ring outranks them.",
+              "Square the ring in the bore before measuring."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "ring-gap",
-        "Ring gap",
-        List.of(CombustionSpace.BORE, PER_BORE),
-        "gap = bore·gap per bore",
-        Source.published("trade quiz page: 3 in bore, 0.012 in"),
-        List.of(
-            "Printed rules differ; the ring maker's figure for the very ring outranks them.",
-            "Square the ring in the bore before measuring."));
+    return CARD;
   }
 
   @Override

@@ -16,15 +16,18 @@ public final class RingGapChange implements Working {
       AmountInput.length("bore-change", "How much larger the bore is; negative if smaller.")
           .signed();
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "ring-gap-change",
+          "Ring gap when the bore grows",
+          List.of(GROWTH),
+          "change of gap = π·change of bore",
+          Source.published("small-engine manual: 0.003 in of gap per 0.001 in of bore"),
+          List.of("The ring itself is taken as unworn."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "ring-gap-change",
-        "Ring gap when the bore grows",
-        List.of(GROWTH),
-        "change of gap = π·change of bore",
-        Source.published("small-engine manual: 0.003 in of gap per 0.001 in of bore"),
-        List.of("The ring itself is taken as unworn."));
+    return CARD;
   }
 
   @Override

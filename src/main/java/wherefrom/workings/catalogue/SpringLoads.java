@@ -21,15 +21,18 @@ public final class SpringLoads implements Working {
   private static final AmountInput AT =
       AmountInput.length("at-height", "The height at which that load stands.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "spring-loads",
+          "Seat load and open load",
+          List.of(RATE, LOAD, AT, CoilBind.INSTALLED, CoilBind.LIFT),
+          "seat = load + rate·(at height − installed height); open = seat + rate·lift",
+          Source.workedOut("the definition of a spring rate"),
+          List.of("The spring is taken as linear and must stay short of coil bind."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "spring-loads",
-        "Seat load and open load",
-        List.of(RATE, LOAD, AT, CoilBind.INSTALLED, CoilBind.LIFT),
-        "seat = load + rate·(at height − installed height); open = seat + rate·lift",
-        Source.workedOut("the definition of a spring rate"),
-        List.of("The spring is taken as linear and must stay short of coil bind."));
+    return CARD;
   }
 
   @Override

@@ -22,15 +22,18 @@ public final class SpringRateByLoads implements Working {
   private static final AmountInput HEAVY =
       AmountInput.of("load-2", Dimension.FORCE, "The load at the shorter height.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "spring-rate",
+          "Spring rate from two loads",
+          List.of(TALL, LIGHT, SHORT, HEAVY),
+          "rate = (load 2 − load 1) / (height 1 − height 2)",
+          Source.workedOut("the definition of a spring rate"),
+          List.of("The spring is taken as linear between the two heights."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "spring-rate",
-        "Spring rate from two loads",
-        List.of(TALL, LIGHT, SHORT, HEAVY),
-        "rate = (load 2 − load 1) / (height 1 − height 2)",
-        Source.workedOut("the definition of a spring rate"),
-        List.of("The spring is taken as linear between the two heights."));
+    return CARD;
   }
 
   @Override

@@ -28,15 +28,18 @@ public final class SpringRateByWire implements Working {
               "Shear modulus of the wire; 11500000psi is usual for spring steel (from memory).")
           .in(Range.above("0", "1000000"));
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "spring-rate-by-wire",
+          "Spring rate from its wire",
+          List.of(WIRE, OUTSIDE, ACTIVE, MODULUS),
+          "rate = G·wire⁴ / (8·(outside − wire)³·active coils)",
+          Source.commonPractice(),
+          List.of("For cylindrical springs of round wire with even pitch."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "spring-rate-by-wire",
-        "Spring rate from its wire",
-        List.of(WIRE, OUTSIDE, ACTIVE, MODULUS),
-        "rate = G·wire⁴ / (8·(outside − wire)³·active coils)",
-        Source.commonPractice(),
-        List.of("For cylindrical springs of round wire with even pitch."));
+    return CARD;
   }
 
   @Override

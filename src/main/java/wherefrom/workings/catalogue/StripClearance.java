@@ -18,18 +18,21 @@ public final class StripClearance implements Working {
   private static final AmountInput WIDTH =
       AmountInput.length("width", "The strip's width after torquing and opening again.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "strip-clearance",
+          "Clearance from a deformable strip",
+          List.of(STRAND, WIDTH),
+          "gap = π·strand² / (4·width)",
+          Source.workedOut("constant volume of a round strand pressed flat"),
+          List.of(
+              "A check only: the real reading uses the scale on the strip's package.",
+              "Never turn the crank on the strip; uneven width shows taper (NAVEDTRA 14050).",
+              "It reads one place and cannot see roundness."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "strip-clearance",
-        "Clearance from a deformable strip",
-        List.of(STRAND, WIDTH),
-        "gap = π·strand² / (4·width)",
-        Source.workedOut("constant volume of a round strand pressed flat"),
-        List.of(
-            "A check only: the real reading uses the scale on the strip's package.",
-            "Never turn the crank on the strip; uneven width shows taper (NAVEDTRA 14050).",
-            "It reads one place and cannot see roundness."));
+    return CARD;
   }
 
   @Override

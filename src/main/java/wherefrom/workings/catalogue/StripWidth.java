@@ -15,15 +15,18 @@ public final class StripWidth implements Working {
   private static final AmountInput CLEARANCE =
       AmountInput.length("clearance", "The oil clearance expected.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "strip-width",
+          "Width of a deformable strip",
+          List.of(StripClearance.STRAND, CLEARANCE),
+          "width = π·strand² / (4·clearance)",
+          Source.workedOut("constant volume of a round strand pressed flat"),
+          List.of("A check only: the real reading uses the scale on the strip's package."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "strip-width",
-        "Width of a deformable strip",
-        List.of(StripClearance.STRAND, CLEARANCE),
-        "width = π·strand² / (4·clearance)",
-        Source.workedOut("constant volume of a round strand pressed flat"),
-        List.of("A check only: the real reading uses the scale on the strip's package."));
+    return CARD;
   }
 
   @Override

@@ -21,15 +21,18 @@ public final class SweptVolume implements Working {
       AmountInput.of("cylinders", Dimension.COUNT, "How many cylinders the engine has.")
           .in(Range.between("1", "64"));
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "swept-volume",
+          "Swept volume",
+          List.of(BORE, STROKE, CYLINDERS),
+          "V = π·bore²·stroke / 4, times the cylinders",
+          Sources.CYLINDER_VOLUME,
+          List.of("Takes every cylinder to have the same bore."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "swept-volume",
-        "Swept volume",
-        List.of(BORE, STROKE, CYLINDERS),
-        "V = π·bore²·stroke / 4, times the cylinders",
-        Sources.CYLINDER_VOLUME,
-        List.of("Takes every cylinder to have the same bore."));
+    return CARD;
   }
 
   @Override

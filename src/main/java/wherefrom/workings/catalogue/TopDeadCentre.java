@@ -25,15 +25,18 @@ public final class TopDeadCentre implements Working {
         .in(Range.between("-360", "360"));
   }
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "top-dead-centre",
+          "Top dead centre by a stop",
+          List.of(BEFORE, AFTER),
+          "top dead centre = (before + after) / 2",
+          Source.commonPractice(),
+          List.of("The same stop, untouched, for both readings; turn by hand, plugs out."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "top-dead-centre",
-        "Top dead centre by a stop",
-        List.of(BEFORE, AFTER),
-        "top dead centre = (before + after) / 2",
-        Source.commonPractice(),
-        List.of("The same stop, untouched, for both readings; turn by hand, plugs out."));
+    return CARD;
   }
 
   @Override

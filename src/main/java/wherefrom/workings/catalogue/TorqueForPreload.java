@@ -21,17 +21,20 @@ public final class TorqueForPreload implements Working {
   private static final AmountInput PRELOAD =
       AmountInput.of("preload", Dimension.FORCE, "The pull wanted in the bolt.");
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "torque",
+          "Torque for a preload",
+          List.of(DIAMETER, PRELOAD, Lubricant.CHOICE, Lubricant.NUT_FACTOR),
+          "torque = K·diameter·preload",
+          Sources.FASTENER_ARTICLE,
+          List.of(
+              "The preload scatters by about ±30 % at one torque.",
+              "The torque in the engine's service information outranks this figure."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "torque",
-        "Torque for a preload",
-        List.of(DIAMETER, PRELOAD, Lubricant.CHOICE, Lubricant.NUT_FACTOR),
-        "torque = K·diameter·preload",
-        Sources.FASTENER_ARTICLE,
-        List.of(
-            "The preload scatters by about ±30 % at one torque.",
-            "The torque in the engine's service information outranks this figure."));
+    return CARD;
   }
 
   @Override

@@ -23,15 +23,18 @@ public final class ValveLift implements Working {
   public static final AmountInput LASH =
       AmountInput.length("lash", "The clearance at the valve; 0 for hydraulic lifters.").orZero();
 
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "valve-lift",
+          "Valve lift",
+          List.of(LOBE_LIFT, ROCKER_RATIO, LASH),
+          "lift = lobe lift · rocker ratio − lash",
+          Source.commonPractice(),
+          List.of("Bending of the valvetrain and the rocker's changing ratio are not in it."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "valve-lift",
-        "Valve lift",
-        List.of(LOBE_LIFT, ROCKER_RATIO, LASH),
-        "lift = lobe lift · rocker ratio − lash",
-        Source.commonPractice(),
-        List.of("Bending of the valvetrain and the rocker's changing ratio are not in it."));
+    return CARD;
   }
 
   @Override

@@ -12,6 +12,12 @@ import java.math.BigDecimal;
  * @param low what the rounding left over
  */
 public record DoubleDouble(double high, double low) implements Comparable<DoubleDouble> {
+  /** Whole numbers with so many digits are exact as doubles. */
+  private static final int EXACT_DIGITS = 15;
+
+  /** The largest power of ten that is exact as a double. */
+  private static final int EXACT_POWER = 22;
+
   public static final DoubleDouble ZERO = new DoubleDouble(0, 0);
 
   /** π: the nearest double and what it leaves over. */
@@ -23,6 +29,11 @@ public record DoubleDouble(double high, double low) implements Comparable<Double
 
   /** Keeps the first 31 digits or so. */
   public static DoubleDouble of(BigDecimal value) {
+    int scale = value.scale();
+    if (value.precision() <= EXACT_DIGITS && scale >= 0 && scale <= EXACT_POWER) {
+      double whole = value.unscaledValue().longValue();
+      return of(whole).dividedBy(of(Math.pow(10, scale)));
+    }
     double high = value.doubleValue();
     return new DoubleDouble(high, value.subtract(new BigDecimal(high)).doubleValue());
   }

@@ -14,18 +14,21 @@ import wherefrom.workings.WorkingCard;
  * figures that were measured, not among results in between.
  */
 public final class PlanWorking implements Working {
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "plan",
+          "Plan of the rebuild",
+          PlanInputs.all(),
+          "target ratio → head cut → intake correction → pushrod length → lift limits → piston to"
+              + " valve, each = as in the working of that name",
+          Source.workedOut("the single workings"),
+          List.of(
+              "A cut that is not given counts as none; a result that lacks an input is left out.",
+              "The limits that matter are the engine's own; usual least margins are marked so."));
+
   @Override
   public WorkingCard card() {
-    return new WorkingCard(
-        "plan",
-        "Plan of the rebuild",
-        PlanInputs.all(),
-        "target ratio → head cut → intake correction → pushrod length → lift limits → piston to"
-            + " valve, each = as in the working of that name",
-        Source.workedOut("the single workings"),
-        List.of(
-            "A cut that is not given counts as none; a result that lacks an input is left out.",
-            "The limits that matter are the engine's own; usual least margins are marked so."));
+    return CARD;
   }
 
   @Override

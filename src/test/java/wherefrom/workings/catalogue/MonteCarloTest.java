@@ -26,7 +26,7 @@ import wherefrom.workings.Working;
  */
 class MonteCarloTest {
   private static final int SETS = 200;
-  private static final int DRAWS = 400;
+  private static final int DRAWS = 150;
   private static final double ERRORS = 5;
 
   /** Running mean and spread of one result. */

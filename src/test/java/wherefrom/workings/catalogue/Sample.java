@@ -1,7 +1,6 @@
 package wherefrom.workings.catalogue;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -114,7 +113,8 @@ final class Sample {
         (random, entries) -> {
           Spelling s = spellings[random.nextInt(spellings.length)];
           double size = s.least + (s.most - s.least) * random.nextDouble();
-          BigDecimal typed = BigDecimal.valueOf(size).setScale(s.decimals, RoundingMode.HALF_UP);
+          long digits = Math.round(size * Math.pow(10, s.decimals));
+          BigDecimal typed = BigDecimal.valueOf(digits, s.decimals);
           Measured measured = spread(random, new Amount(typed, s.unit), uncertaintyInBase);
           entries.put(input, new Entry.Figure(measured));
         });
@@ -125,9 +125,11 @@ final class Sample {
     if (uncertaintyInBase == 0) {
       return Measured.of(value);
     }
-    Amount one = new Amount(BigDecimal.ONE, value.unit());
-    double most = uncertaintyInBase / one.inBase().doubleValue();
-    return Measured.of(value, Amount.of(most * (0.1 + 0.9 * random.nextDouble()), value.unit()));
+    double perBase =
+        value.unit().denominator().doubleValue() / value.unit().numerator().doubleValue();
+    double most = uncertaintyInBase * perBase;
+    long digits = Math.round(most * (0.1 + 0.9 * random.nextDouble()) * 1e9);
+    return Measured.of(value, new Amount(BigDecimal.valueOf(digits, 9), value.unit()));
   }
 
   Sample count(String input, int least, int most) {
