@@ -20,7 +20,7 @@ final class BottomEndChecks {
           Check.of(PartKind.ROD_SHELL, "rod-shell-face", "How does the face look?")
               .how("Wipe it and look. Never use a scraper.", "The face that the journal runs on.")
               .tells(SHELL_PASS, SHELL_SUSPECT, SHELL_FAIL)
-              .settledBy("shell-wall")
+              .settledBy("rod-shell-wall")
               .beforeWashing(),
           Check.of(PartKind.ROD_SHELL, "rod-shell-back", "How does the back look?")
               .how("Turn it over.", "The back, where it lies in its housing.")
@@ -32,7 +32,7 @@ final class BottomEndChecks {
                   "The face that the journal runs on.")
               .tells(SHELL_PASS, SHELL_SUSPECT, SHELL_FAIL)
               .source(TM_346)
-              .settledBy("shell-wall")
+              .settledBy("main-shell-wall")
               .beforeWashing(),
           Check.of(PartKind.MAIN_SHELL, "main-shell-back", "How does the back look?")
               .how("Turn it over.", "The back, where it lies in its housing.")

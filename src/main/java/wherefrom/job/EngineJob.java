@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import wherefrom.engine.Layout;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
@@ -20,6 +21,7 @@ import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
@@ -37,7 +39,7 @@ import wherefrom.rules.Bench;
 public final class EngineJob implements Bench {
   /** From the first of these on, a part must be decided about before it is fitted. */
   private static final Set<Class<?>> FINDINGS =
-      Set.of(LookRecorded.class, FeatureLooked.class, DecisionMade.class);
+      Set.of(LookRecorded.class, FeatureLooked.class, ReadingsTaken.class, DecisionMade.class);
 
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();
@@ -46,6 +48,7 @@ public final class EngineJob implements Bench {
   private final Set<PartKind> kinds;
   private boolean decisionsWanted;
   private Optional<StandingRules> rules = Optional.empty();
+  private Optional<MeasureBook> measures = Optional.empty();
 
   private EngineJob(JobOpened opened) {
     this.opened = opened;
@@ -81,6 +84,7 @@ public final class EngineJob implements Bench {
   void apply(LoggedEntry logged) {
     standing.add(logged);
     rules = Optional.empty();
+    measures = Optional.empty();
     JobEntry entry = logged.entry();
     if (entry instanceof JobOpened first) {
       parts.open(first);
@@ -225,7 +229,9 @@ public final class EngineJob implements Bench {
 
   @Override
   public Look worstLook(int item) {
-    return parts.get(item).worstLook();
+    Look looked = parts.get(item).worstLook();
+    Look measured = measures().worst(Subject.ofPart(item));
+    return measured.compareTo(looked) > 0 ? measured : looked;
   }
 
   @Override
@@ -252,6 +258,13 @@ public final class EngineJob implements Bench {
   public StandingRules rules() {
     StandingRules now = rules.orElseGet(() -> StandingRules.of(this));
     rules = Optional.of(now);
+    return now;
+  }
+
+  /** What was measured, and what follows from it. */
+  public MeasureBook measures() {
+    MeasureBook now = measures.orElseGet(() -> MeasureBook.of(this));
+    measures = Optional.of(now);
     return now;
   }
 }

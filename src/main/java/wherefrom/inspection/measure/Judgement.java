@@ -1,0 +1,32 @@
+package wherefrom.inspection.measure;
+
+import wherefrom.inspection.Look;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.catalogue.Acceptance.Decision;
+
+/**
+ * A result held against its limit.
+ *
+ * @param probability the chance that the true value lies within the limit, 0 to 1
+ */
+public record Judgement(ResultValue value, Limit limit, Decision decision, double probability) {
+
+  /** As an answer of a look: undecided is suspect. */
+  public Look look() {
+    return switch (decision) {
+      case ACCEPT -> Look.PASS;
+      case UNDECIDED -> Look.SUSPECT;
+      case REJECT -> Look.FAIL;
+    };
+  }
+
+  public String sentence() {
+    String head = value.words() + " " + value.text() + ", limit " + limit.words() + ": ";
+    return switch (decision) {
+      case ACCEPT -> head + "accept.";
+      case UNDECIDED ->
+          head + "undecided. Measure with a better tool, ask a second person, or the machine shop.";
+      case REJECT -> head + "reject.";
+    };
+  }
+}

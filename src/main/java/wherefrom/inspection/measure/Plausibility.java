@@ -1,0 +1,155 @@
+package wherefrom.inspection.measure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
+
+/**
+ * Questions readings that may be slips: printed and typed figures are often wrong, inch and
+ * millimetre mixed up above all.
+ */
+public final class Plausibility {
+  private static final double MM_PER_INCH = 25.4;
+
+  /** How near to 25.4 a ratio must be to be taken for a slip of the unit. */
+  private static final double NEAR = 0.08;
+
+  /** How far from the others of its kind a large size may be. */
+  private static final double FAR = 0.15;
+
+  /** From this size on, in mm or newtons, the others of its kind say something. */
+  private static final double LARGE = 5;
+
+  private static final int FEWEST_OTHERS = 3;
+
+  private Plausibility() {}
+
+  /**
+   * What is odd about the readings of a station.
+   *
+   * @param others what the same station of others of the kind reads, in mm or newtons
+   */
+  public static List<Question> ask(ReadingPlan plan, Sample sample, Tool tool, double[] others) {
+    List<Question> questions = new ArrayList<>();
+    for (Amount reading : sample.readings()) {
+      unitSlip(plan, sample.station(), reading, others)
+          .or(() -> implausible(plan, sample.station(), reading))
+          .or(() -> farFromOthers(sample.station(), reading, others))
+          .ifPresent(questions::add);
+    }
+    repeats(sample, tool).ifPresent(questions::add);
+    return questions;
+  }
+
+  private static Optional<Question> unitSlip(
+      ReadingPlan plan, Station station, Amount reading, double[] others) {
+    if (station.dimension() != Dimension.LENGTH) {
+      return Optional.empty();
+    }
+    double base = reading.inBase().doubleValue();
+    boolean inch = reading.unit() == Unit.INCH || reading.unit() == Unit.THOU;
+    double meant = inch ? base / MM_PER_INCH : base * MM_PER_INCH;
+    boolean byOthers = others.length >= FEWEST_OTHERS && isNear(meant, median(others));
+    boolean byPlan = !isWithin(plan, base) && isWithin(plan, meant);
+    return byOthers || byPlan
+        ? Optional.of(
+            new Question(
+                Question.Kind.UNIT_SLIP,
+                station.key(),
+                reading.text()
+                    + " at \""
+                    + station.words()
+                    + "\": was it "
+                    + reading.number().toPlainString()
+                    + (inch ? " mm" : " in")
+                    + " by any chance?"))
+        : Optional.empty();
+  }
+
+  private static Optional<Question> implausible(ReadingPlan plan, Station station, Amount reading) {
+    return isWithin(plan, reading.inBase().doubleValue())
+        ? Optional.empty()
+        : Optional.of(
+            new Question(
+                Question.Kind.IMPLAUSIBLE,
+                station.key(),
+                reading.text()
+                    + " at \""
+                    + station.words()
+                    + "\" is not a size to be expected. Read again."));
+  }
+
+  private static Optional<Question> farFromOthers(
+      Station station, Amount reading, double[] others) {
+    double base = reading.inBase().doubleValue();
+    if (others.length < FEWEST_OTHERS
+        || median(others) < LARGE
+        || Math.abs(base - median(others)) <= FAR * median(others)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Question(
+            Question.Kind.FAR_FROM_OTHERS,
+            station.key(),
+            reading.text()
+                + " at \""
+                + station.words()
+                + "\" is far from the others of its kind. Read again."));
+  }
+
+  private static Optional<Question> repeats(Sample sample, Tool tool) {
+    Unit unit = sample.unit();
+    double[] values = sample.readings().stream().mapToDouble(r -> r.in(unit)).toArray();
+    double range = Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
+    double allowed = 2 * (tool.repeat().in(unit) + tool.resolution().in(unit));
+    return range > allowed * (1 + 1e-9)
+        ? Optional.of(
+            new Question(
+                Question.Kind.REPEATS_DIFFER,
+                sample.station().key(),
+                "The repeats at \""
+                    + sample.station().words()
+                    + "\" differ by more than the tool's own repeat. Clean it and read again."))
+        : Optional.empty();
+  }
+
+  /**
+   * Whether a figure printed in inch and millimetre disagrees with itself.
+   *
+   * @return what is wrong, in a sentence; empty when the pair agrees to the digits printed
+   */
+  public static Optional<String> findPairFault(Amount inch, Amount millimetre) {
+    double one = inch.in(Unit.MILLIMETRE);
+    double other = millimetre.in(Unit.MILLIMETRE);
+    double step =
+        Math.pow(10, -inch.number().scale()) * MM_PER_INCH
+            + Math.pow(10, -millimetre.number().scale());
+    return Math.abs(one - other) <= step
+        ? Optional.empty()
+        : Optional.of(
+            inch.text()
+                + " is "
+                + inch.to(Unit.MILLIMETRE).rounded(3).text()
+                + ", not "
+                + millimetre.text()
+                + ": the print contradicts itself. Find out which is meant.");
+  }
+
+  private static boolean isWithin(ReadingPlan plan, double base) {
+    return base >= plan.least() && base <= plan.most();
+  }
+
+  private static boolean isNear(double value, double wanted) {
+    return wanted > 0 && Math.abs(value - wanted) <= NEAR * wanted;
+  }
+
+  private static double median(double[] values) {
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
+    return sorted[sorted.length / 2];
+  }
+}

@@ -1,0 +1,22 @@
+package wherefrom.inspection.measure;
+
+/**
+ * A reading that may be a slip. It is kept only when the person confirms it.
+ *
+ * @param station the station's key; empty where it is about several
+ * @param sentence what is odd about it and what may be meant
+ */
+public record Question(Kind kind, String station, String sentence) {
+
+  /** What looks wrong. */
+  public enum Kind {
+    /** Inch typed for millimetre, or the other way round. */
+    UNIT_SLIP,
+    /** No such part is so large or so small. */
+    IMPLAUSIBLE,
+    /** Far from the others of its kind. */
+    FAR_FROM_OTHERS,
+    /** Repeats of one reading that differ by more than the tool can. */
+    REPEATS_DIFFER
+  }
+}

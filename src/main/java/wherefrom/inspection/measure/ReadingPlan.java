@@ -1,0 +1,78 @@
+package wherefrom.inspection.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Sources;
+import wherefrom.parts.PartKind;
+
+/**
+ * Which readings are taken of something, and in which order.
+ *
+ * @param key the name in files; never changes
+ * @param of the key of the kind of part, or of the feature, that it is for
+ * @param how what to watch
+ * @param least the least plausible reading, in mm or newtons
+ * @param most the most plausible reading, in mm or newtons
+ * @param source where the way of measuring comes from
+ */
+public record ReadingPlan(
+    String key,
+    String of,
+    String title,
+    List<Station> stations,
+    Shape shape,
+    String how,
+    double least,
+    double most,
+    String source) {
+
+  public ReadingPlan {
+    stations = List.copyOf(stations);
+  }
+
+  static ReadingPlan of(PartKind kind, String key, String title, Shape shape) {
+    return start(kind.key(), key, title, shape);
+  }
+
+  static ReadingPlan of(Feature feature, String key, String title, Shape shape) {
+    return start(feature.key(), key, title, shape);
+  }
+
+  private static ReadingPlan start(String of, String key, String title, Shape shape) {
+    return new ReadingPlan(key, of, title, List.of(), shape, "", 0, 0, Sources.PRACTICE);
+  }
+
+  ReadingPlan at(String station, String words) {
+    return at(Station.of(station, words));
+  }
+
+  ReadingPlan at(Station station) {
+    List<Station> more = new ArrayList<>(stations);
+    more.add(station);
+    return new ReadingPlan(key, of, title, more, shape, how, least, most, source);
+  }
+
+  /** Plausible readings, in mm or newtons. */
+  ReadingPlan between(double low, double high) {
+    return new ReadingPlan(key, of, title, stations, shape, how, low, high, source);
+  }
+
+  ReadingPlan how(String words) {
+    return new ReadingPlan(key, of, title, stations, shape, words, least, most, source);
+  }
+
+  ReadingPlan source(String text) {
+    return new ReadingPlan(key, of, title, stations, shape, how, least, most, text);
+  }
+
+  public Optional<Station> findStation(String station) {
+    return stations.stream().filter(one -> one.key().equals(station)).findFirst();
+  }
+
+  /** Whether what it reads is a size that a standard size can be given for. */
+  public boolean hasStandardSize() {
+    return shape == Shape.JOURNAL || shape == Shape.BORE;
+  }
+}

@@ -1,0 +1,136 @@
+package wherefrom.inspection.measure;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Measured;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.Inputs;
+import wherefrom.workings.Result;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.Working;
+import wherefrom.workings.catalogue.BoreShape;
+import wherefrom.workings.catalogue.JournalShape;
+
+/** What follows from a plan's readings. */
+public final class Results {
+  private static final Set<String> NEED_STANDARD =
+      Set.of("wear", "undersize", "oversize", "clean-up");
+
+  private Results() {}
+
+  /**
+   * Works a plan's results out; empty where the working refuses the figures, as when a station was
+   * left out.
+   *
+   * @param standard the size when new, for journals and bores; without it wear and the next size
+   *     are left out
+   */
+  public static List<ResultValue> of(
+      ReadingPlan plan, List<Sample> samples, Tool tool, Optional<Amount> standard) {
+    if (samples.isEmpty()) {
+      return List.of();
+    }
+    return switch (plan.shape()) {
+      case VALUE -> List.of(value("value", plan.title(), samples.get(0).measured(tool), 1));
+      case HALF -> List.of(value("value", plan.title(), samples.get(0).measured(tool), 0.5));
+      case LARGEST -> List.of(value("largest", "largest reading", largest(samples, tool), 1));
+      case SPREAD -> spread(samples, tool);
+      case LIFT -> lift(samples, tool);
+      case JOURNAL -> shape(new JournalShape(), "standard", samples, tool, standard, false);
+      case BORE -> shape(new BoreShape(), "nominal", samples, tool, standard, true);
+    };
+  }
+
+  private static ResultValue value(String key, String words, Measured measured, double factor) {
+    Unit unit = measured.value().unit();
+    double u = measured.standardUncertainty().map(amount -> amount.in(unit)).orElse(0.0);
+    return new ResultValue(
+        key, words, unit, factor * measured.value().in(unit), factor * u, List.of());
+  }
+
+  private static Measured largest(List<Sample> samples, Tool tool) {
+    return sorted(samples).get(samples.size() - 1).measured(tool);
+  }
+
+  private static List<Sample> sorted(List<Sample> samples) {
+    Unit unit = samples.get(0).unit();
+    return samples.stream()
+        .sorted(Comparator.comparingDouble(s -> Amount.of(s.mean(), s.unit()).in(unit)))
+        .toList();
+  }
+
+  private static List<ResultValue> spread(List<Sample> samples, Tool tool) {
+    List<Sample> sorted = sorted(samples);
+    Unit unit = samples.get(0).unit();
+    ResultValue least = value("smallest", "smallest reading", sorted.get(0).measured(tool), 1);
+    ResultValue most = value("largest", "largest reading", largest(samples, tool), 1);
+    double low = least.amount().in(unit);
+    double high = most.amount().in(unit);
+    double mean =
+        samples.stream()
+            .mapToDouble(s -> Amount.of(s.mean(), s.unit()).in(unit))
+            .average()
+            .orElseThrow();
+    // The readings of one tool are off together, so the mean is no better than one of them.
+    double u = most.standardUncertainty();
+    return List.of(
+        least,
+        most,
+        new ResultValue("mean", "mean", unit, mean, u, List.of()),
+        new ResultValue("spread", "spread", unit, high - low, difference(sorted, tool), List.of()));
+  }
+
+  /** What one tool brings equally into both readings cancels in their difference. */
+  private static double difference(List<Sample> sorted, Tool tool) {
+    Sample low = sorted.get(0);
+    Sample high = sorted.get(sorted.size() - 1);
+    Set<String> shared = Set.of("tool", "temperature");
+    return tool.budget(high.mean(), high.unit())
+        .minus(tool.budget(low.mean(), low.unit()), shared)
+        .combined();
+  }
+
+  private static List<ResultValue> lift(List<Sample> samples, Tool tool) {
+    Optional<Sample> toe = find(samples, "heel-toe");
+    Optional<Sample> across = find(samples, "across");
+    if (toe.isEmpty() || across.isEmpty()) {
+      return List.of();
+    }
+    Unit unit = toe.get().unit();
+    double lift = toe.get().mean() - Amount.of(across.get().mean(), across.get().unit()).in(unit);
+    double u = difference(List.of(across.get(), toe.get()), tool);
+    return List.of(new ResultValue("lift", "lobe lift", unit, lift, u, List.of()));
+  }
+
+  private static Optional<Sample> find(List<Sample> samples, String station) {
+    return samples.stream().filter(s -> s.station().key().equals(station)).findFirst();
+  }
+
+  /**
+   * Without a standard size one of the readings stands in for it, and what needs it is left out.
+   */
+  private static List<ResultValue> shape(
+      Working working,
+      String standardKey,
+      List<Sample> samples,
+      Tool tool,
+      Optional<Amount> standard,
+      boolean bore) {
+    Inputs inputs = Inputs.empty();
+    for (Sample sample : samples) {
+      inputs = inputs.with(sample.station().key(), sample.measured(tool));
+    }
+    List<Sample> sorted = sorted(samples);
+    Sample standIn = bore ? sorted.get(0) : sorted.get(sorted.size() - 1);
+    Amount size = standard.orElse(Amount.of(standIn.mean(), standIn.unit()));
+    if (!(working.compute(inputs.with(standardKey, size)) instanceof Result result)) {
+      return List.of();
+    }
+    return result.values().stream()
+        .filter(value -> standard.isPresent() || !NEED_STANDARD.contains(value.key()))
+        .toList();
+  }
+}

@@ -1,0 +1,19 @@
+package wherefrom.inspection.measure;
+
+/** What is worked out from a plan's readings. */
+public enum Shape {
+  /** The reading itself. */
+  VALUE,
+  /** Half of the reading, as of a bow on V-blocks (TM 10-3930-653-14&P). */
+  HALF,
+  /** Largest, smallest, spread and mean. */
+  SPREAD,
+  /** The largest reading alone, as of a feeler under a straightedge. */
+  LARGEST,
+  /** Heel to toe less across (TM 5-4210-229-14&P, 6-19). */
+  LIFT,
+  /** Two planes, two ways: out-of-round, taper, wear (TM 5-3805-262-34, 4-24). */
+  JOURNAL,
+  /** Three levels, two ways: out-of-round, taper, wear (FAA-H-8083-32, ch. 10). */
+  BORE
+}

@@ -1,0 +1,84 @@
+package wherefrom.inspection.measure;
+
+import java.util.List;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Sources;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.Dimension;
+
+/** Pushrods, lifters, lobes, studs, valves and springs. */
+final class ValvetrainPlans {
+  static final List<ReadingPlan> ROWS =
+      List.of(
+          ReadingPlan.of(PartKind.PUSHROD, "pushrod-runout", "Pushrod runout", Shape.VALUE)
+              .at("middle", "Middle of the rod: dial or feeler, rod turned once")
+              .how("Roll it on a plate; the largest feeler that goes under, or the dial's swing.")
+              .between(0, 3)
+              .source(Sources.OVERHAUL_ARTICLE),
+          ReadingPlan.of(PartKind.PUSHROD, "pushrod-length", "Pushrod length", Shape.VALUE)
+              .at("length", "End to end over the balls")
+              .how("Calliper, rod held straight between the jaws.")
+              .between(80, 400),
+          ReadingPlan.of(PartKind.LIFTER, "lifter-crown", "Crown of the lifter foot", Shape.VALUE)
+              .at("crown", "Middle of the foot above its edge")
+              .how("Dial on the middle, then on the edge: the difference. Flat reads 0.")
+              .between(-0.5, 0.5)
+              .source(Sources.OVERHAUL_ARTICLE),
+          ReadingPlan.of(PartKind.LIFTER, "lifter-diameter", "Lifter diameter", Shape.SPREAD)
+              .at("top-a", "Near the top")
+              .at("top-b", "Near the top, turned by 90°")
+              .at("foot-a", "Near the foot")
+              .at("foot-b", "Near the foot, turned by 90°")
+              .between(10, 40)
+              .source(Sources.TM_653),
+          ReadingPlan.of(Feature.LIFTER_BORE, "lifter-bore", "Lifter bore", Shape.SPREAD)
+              .at("top-a", "Top")
+              .at("top-b", "Top, turned by 90°")
+              .at("bottom-a", "Bottom")
+              .at("bottom-b", "Bottom, turned by 90°")
+              .between(10, 40),
+          ReadingPlan.of(Feature.LOBE, "lobe-lift", "Lobe lift", Shape.LIFT)
+              .at("heel-toe", "Heel to toe")
+              .at("across", "Across, square to it")
+              .how("Micrometer on the lobe, both at the middle of its width.")
+              .between(10, 80)
+              .source(Sources.TM_229),
+          ReadingPlan.of(Feature.STUD, "stud-height", "Stud height", Shape.VALUE)
+              .at("height", "From the head's face to the top of the stud")
+              .how("Height gauge from one machined face for all studs of the head.")
+              .between(10, 150),
+          ReadingPlan.of(PartKind.VALVE, "stem-diameter", "Valve stem", Shape.SPREAD)
+              .at("top", "Just under the keeper groove")
+              .at("middle", "Middle of the worn length")
+              .at("bottom", "Bottom of the worn length")
+              .between(4, 16)
+              .source(Sources.TM_653),
+          ReadingPlan.of(PartKind.VALVE, "valve-margin", "Valve margin", Shape.SPREAD)
+              .at("one", "Thickness of the rim")
+              .at("two", "The same, turned by 120°")
+              .at("three", "The same, turned by 240°")
+              .between(0, 5)
+              .source(Sources.TM_322),
+          ReadingPlan.of(PartKind.SPRING, "spring-free", "Spring free height", Shape.VALUE)
+              .at("height", "Free height")
+              .between(20, 90)
+              .source(Sources.NAVY_14076),
+          ReadingPlan.of(PartKind.SPRING, "spring-square", "Spring out of square", Shape.VALUE)
+              .at("gap", "Largest gap at the top coil, spring turned on the plate")
+              .between(0, 6)
+              .source(Sources.TM_653),
+          ReadingPlan.of(PartKind.SPRING, "spring-load", "Spring load at a height", Shape.VALUE)
+              .at(new Station("load", "Load at the height that the manual names", Dimension.FORCE))
+              .how("Scale and stop at that height; write the height into the note.")
+              .between(20, 4000)
+              .source(Sources.TM_644),
+          ReadingPlan.of(Feature.CAMSHAFT, "cam-end-play", "Cam end play", Shape.VALUE)
+              .at("play", "Dial on the cam's nose, pushed to and fro")
+              .between(0, 2),
+          ReadingPlan.of(Feature.TIMING, "chain-deflection", "Chain deflection", Shape.VALUE)
+              .at("total", "Mid-span, from all in to all out")
+              .between(0, 60)
+              .source(Sources.TM_237));
+
+  private ValvetrainPlans() {}
+}

@@ -1,0 +1,122 @@
+package wherefrom.job;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Sources;
+import wherefrom.job.entry.DecisionMade;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
+
+/** Decisions: proposed by the rules with their reasons, made by the person. */
+public final class Deciding {
+  /** Bought and replaced as a set (common practice, no source). */
+  private static final Set<PartKind> SETS =
+      EnumSet.of(PartKind.LIFTER, PartKind.ROD_SHELL, PartKind.MAIN_SHELL);
+
+  /** What became of a decision. */
+  public sealed interface Answer {
+    /** It stands, for so many parts. */
+    record Decided(Decision decision, List<Integer> items) implements Answer {
+      public Decided {
+        items = List.copyOf(items);
+      }
+    }
+
+    /** Nothing was decided; the sentence says why and what to do. */
+    record Refused(String sentence) implements Answer {}
+  }
+
+  /** A proposal for a whole kind. */
+  public record SetProposal(PartKind kind, Decision decision, List<Proposal.Reason> reasons) {
+    public SetProposal {
+      reasons = List.copyOf(reasons);
+    }
+  }
+
+  private final OpenJob job;
+
+  public Deciding(OpenJob job) {
+    this.job = job;
+  }
+
+  public Proposal propose(int item) {
+    return new Proposals(job.state()).of(job.state().getPart(item).part());
+  }
+
+  /** Replace the set, where one of it is to be replaced and the kind goes by sets. */
+  public Optional<SetProposal> proposeSet(PartKind kind) {
+    if (!SETS.contains(kind)) {
+      return Optional.empty();
+    }
+    List<Proposal.Reason> reasons = new ArrayList<>();
+    for (PartRecord part : current(kind)) {
+      Proposal proposal = propose(part.part().item());
+      if (proposal.decision().equals(Optional.of(Decision.REPLACE))) {
+        reasons.add(
+            new Proposal.Reason(
+                part.part().words() + ": " + proposal.reasons().get(0).sentence(),
+                proposal.reasons().get(0).source()));
+      }
+    }
+    if (reasons.isEmpty()) {
+      return Optional.empty();
+    }
+    reasons.add(new Proposal.Reason("Replace " + kind.plural() + " as a set.", Sources.PRACTICE));
+    return Optional.of(new SetProposal(kind, Decision.REPLACE, reasons));
+  }
+
+  public Answer decide(int item, Decision decision, String reason) {
+    return decide(List.of(item), decision, reason);
+  }
+
+  /** Decides about several at once, as a set. */
+  public Answer decide(Collection<Integer> items, Decision decision, String reason) {
+    for (int item : items) {
+      Optional<PartRecord> part = job.state().findPart(item);
+      if (part.isEmpty()) {
+        return new Answer.Refused("There is no part number " + item + " in this job.");
+      }
+      if (part.get().where() == Whereabouts.RETIRED) {
+        return new Answer.Refused(part.get().part().words() + " is replaced already.");
+      }
+      Optional<wherefrom.rules.Ban> ban = job.state().findBan(item);
+      if (decision == Decision.REUSE && ban.isPresent()) {
+        return new Answer.Refused(
+            ban.get().reason()
+                + " ("
+                + ban.get().rule()
+                + "; "
+                + ban.get().source()
+                + ") It can still be fitted on purpose.");
+      }
+    }
+    items.forEach(item -> job.record(new DecisionMade(item, decision, reason.strip())));
+    return new Answer.Decided(decision, List.copyOf(items));
+  }
+
+  /** The parts that nobody has decided about; new ones need no decision. */
+  public List<Part> listUndecided() {
+    return job.state().parts().stream()
+        .filter(part -> part.decision().isEmpty() && part.where() != Whereabouts.RETIRED)
+        .map(PartRecord::part)
+        .filter(part -> !part.fresh())
+        .toList();
+  }
+
+  /** The shopping list, with sizes. */
+  public List<Replacement> replacements() {
+    return new ReplacementList(job.state()).lines();
+  }
+
+  private List<PartRecord> current(PartKind kind) {
+    return job.state().parts().stream()
+        .filter(part -> part.part().kind() == kind && part.where() != Whereabouts.RETIRED)
+        .toList();
+  }
+}

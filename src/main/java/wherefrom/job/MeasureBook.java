@@ -1,0 +1,206 @@
+package wherefrom.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Judgement;
+import wherefrom.inspection.measure.Limit;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.inspection.measure.Results;
+import wherefrom.inspection.measure.Sample;
+import wherefrom.inspection.measure.Station;
+import wherefrom.inspection.measure.Tool;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.LimitTyped;
+import wherefrom.job.entry.ReadingsTaken;
+import wherefrom.job.entry.SizeTyped;
+import wherefrom.job.entry.TakenReading;
+import wherefrom.job.entry.ToolListed;
+import wherefrom.job.entry.ZeroChecked;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.ResultValue;
+
+/** Tools, limits and readings of a job: the fold over the entries that speak of measuring. */
+public final class MeasureBook {
+  /** Readings with the zero check that held when they were taken. */
+  private record Taken(LoggedEntry logged, ReadingsTaken readings, Optional<String> zero) {}
+
+  private final Map<String, Tool> tools = new LinkedHashMap<>();
+  private final Map<String, String> zeros = new LinkedHashMap<>();
+  private final Map<String, Limit> limits = new LinkedHashMap<>();
+  private final Map<String, Amount> sizes = new LinkedHashMap<>();
+  private final Map<String, Taken> taken = new LinkedHashMap<>();
+
+  private MeasureBook() {}
+
+  static MeasureBook of(EngineJob job) {
+    MeasureBook book = new MeasureBook();
+    job.standing().forEach(book::take);
+    return book;
+  }
+
+  private void take(LoggedEntry logged) {
+    JobEntry entry = logged.entry();
+    if (entry instanceof ToolListed tool) {
+      tools.put(tool.name(), tool(tool));
+    } else if (entry instanceof ZeroChecked zero) {
+      zeros.put(zero.tool(), zero.figure() + " " + zero.unit());
+    } else if (entry instanceof LimitTyped limit) {
+      take(limit);
+    } else if (entry instanceof SizeTyped size) {
+      sizes.put(size.plan(), amount(size.figure(), size.unit()));
+    } else if (entry instanceof ReadingsTaken readings) {
+      Optional<String> zero = Optional.ofNullable(zeros.get(readings.tool()));
+      taken.put(readings.subject() + " " + readings.plan(), new Taken(logged, readings, zero));
+    }
+  }
+
+  private void take(LimitTyped limit) {
+    String key = limit.plan() + " " + limit.result();
+    if (limit.lower().isEmpty() && limit.upper().isEmpty()) {
+      limits.remove(key);
+    } else {
+      limits.put(
+          key,
+          new Limit(
+              limit.plan(),
+              limit.result(),
+              end(limit.lower(), limit.unit()),
+              end(limit.upper(), limit.unit()),
+              limit.source()));
+    }
+  }
+
+  private static Optional<Amount> end(String figure, String unit) {
+    return figure.isEmpty() ? Optional.empty() : Optional.of(amount(figure, unit));
+  }
+
+  private static Tool tool(ToolListed tool) {
+    return new Tool(
+        tool.name(),
+        amount(tool.resolution(), tool.unit()),
+        amount(tool.error(), tool.unit()),
+        amount(tool.repeat(), tool.unit()));
+  }
+
+  private static Amount amount(String figure, String unit) {
+    return new Amount(new BigDecimal(figure), Unit.find(unit).orElseThrow());
+  }
+
+  public Collection<Tool> tools() {
+    return List.copyOf(tools.values());
+  }
+
+  public Optional<Tool> findTool(String name) {
+    return Optional.ofNullable(tools.get(name));
+  }
+
+  /** What a tool showed at zero last. */
+  public Optional<String> findZero(String tool) {
+    return Optional.ofNullable(zeros.get(tool));
+  }
+
+  public Collection<Limit> limits() {
+    return List.copyOf(limits.values());
+  }
+
+  public Optional<Limit> findLimit(String plan, String result) {
+    return Optional.ofNullable(limits.get(plan + " " + result));
+  }
+
+  /** The size when new. */
+  public Optional<Amount> findSize(String plan) {
+    return Optional.ofNullable(sizes.get(plan));
+  }
+
+  /** The latest result of a plan on a subject. */
+  public Optional<MeasuredResult> findResult(Subject subject, String plan) {
+    return Optional.ofNullable(taken.get(subject.key() + " " + plan)).flatMap(this::result);
+  }
+
+  /** The latest results of a plan, on whatever it was measured. */
+  public List<MeasuredResult> listResults(String plan) {
+    return taken.values().stream()
+        .filter(one -> one.readings().plan().equals(plan))
+        .map(this::result)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** The latest results on a subject, by every plan. */
+  public List<MeasuredResult> listResults(Subject subject) {
+    return taken.values().stream()
+        .filter(one -> one.readings().subject().equals(subject.key()))
+        .map(this::result)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** Every latest result. */
+  public List<MeasuredResult> all() {
+    return taken.values().stream().map(this::result).flatMap(Optional::stream).toList();
+  }
+
+  /** The worst judgement of a subject's results. */
+  Look worst(Subject subject) {
+    return listResults(subject).stream()
+        .map(MeasuredResult::worst)
+        .max(Look::compareTo)
+        .orElse(Look.NOT_LOOKED);
+  }
+
+  private Optional<MeasuredResult> result(Taken one) {
+    Optional<ReadingPlan> plan = ReadingPlans.find(one.readings().plan());
+    Optional<Subject> subject = Subject.find(one.readings().subject());
+    Optional<Tool> tool = findTool(one.readings().tool());
+    if (plan.isEmpty() || subject.isEmpty() || tool.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Sample> samples = samples(plan.get(), one.readings().readings());
+    List<ResultValue> values =
+        Results.of(plan.get(), samples, tool.get(), findSize(plan.get().key()));
+    return Optional.of(
+        new MeasuredResult(
+            one.logged().time(),
+            subject.get(),
+            plan.get(),
+            samples,
+            tool.get(),
+            one.zero(),
+            values,
+            judge(plan.get(), values),
+            one.readings().confirmed(),
+            one.readings().note()));
+  }
+
+  private List<Judgement> judge(ReadingPlan plan, List<ResultValue> values) {
+    return values.stream()
+        .flatMap(
+            value -> findLimit(plan.key(), value.key()).map(limit -> limit.judge(value)).stream())
+        .toList();
+  }
+
+  /** The readings by station, in the plan's order. */
+  static List<Sample> samples(ReadingPlan plan, List<TakenReading> readings) {
+    List<Sample> samples = new ArrayList<>();
+    for (Station station : plan.stations()) {
+      List<Amount> here =
+          readings.stream()
+              .filter(reading -> reading.station().equals(station.key()))
+              .map(reading -> amount(reading.figure(), reading.unit()))
+              .toList();
+      if (!here.isEmpty()) {
+        samples.add(new Sample(station, here));
+      }
+    }
+    return samples;
+  }
+}
