@@ -103,7 +103,7 @@ final class LiveScan {
     }
     SoftGrid sum = reading.grid().plus(track.grid(), Track.FADE);
     Optional<PoseReading.Text> text =
-        reading.text().isPresent() ? reading.text() : pictures.text(sum);
+        reading.text().isPresent() ? reading.text() : pictures.text(sum, reading.pattern());
     return new Track(
         reading.pose(),
         sum,

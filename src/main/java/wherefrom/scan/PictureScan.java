@@ -1,7 +1,6 @@
 package wherefrom.scan;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +16,14 @@ import wherefrom.scan.match.IssuedSymbols;
 
 /** All stages over one picture. */
 final class PictureScan {
+  private static final int MANY = 600;
+
+  /** Fit of a candidate that is followed up in any case. */
+  private static final double CLEAR = 0.45;
+
+  /** Fit that is worth reading at once. */
+  private static final double SETTLED = 0.6;
+
   private final PoseReader poses;
   private final CandidateSearch search;
 
@@ -28,26 +35,44 @@ final class PictureScan {
   /**
    * Reads what the cuts bring out.
    *
-   * @param most candidates that are followed up
+   * @param most doubtful candidates that are followed up; clear ones all are
    */
   List<PoseReading> scan(Pyramid pyramid, List<Cut> cuts, int most) {
     List<Candidate> candidates = new ArrayList<>();
     for (Cut cut : cuts) {
       candidates.addAll(search.search(pyramid, cut, most));
     }
-    List<Candidate> coarse = new ArrayList<>();
-    for (Candidate candidate : CandidateSearch.distinct(candidates, 2 * most)) {
-      Pose pose = poses.coarse(pyramid, candidate.pose());
-      coarse.add(new Candidate(pose, poses.score(pyramid, pose)));
-    }
     List<PoseReading> readings = new ArrayList<>();
-    for (Candidate candidate : CandidateSearch.distinct(coarse, most)) {
-      if (readings.stream().noneMatch(reading -> isCovered(candidate.pose(), reading))) {
+    List<Candidate> later = refine(pyramid, candidates, most, readings);
+    int doubtful = 0;
+    for (Candidate candidate : CandidateSearch.distinct(later, MANY)) {
+      boolean wanted = candidate.score() > CLEAR || doubtful++ < most;
+      if (wanted && !isRead(candidate.pose(), readings)) {
         readings.add(poses.read(pyramid, candidate.pose()));
       }
     }
-    readings.sort(Collections.reverseOrder(Comparator.comparingDouble(PoseReading::pattern)));
+    readings.sort(Comparator.comparingDouble(reading -> -reading.pattern()));
     return readings;
+  }
+
+  /** Fits candidates roughly; reads at once what fits well, and gives back the others. */
+  private List<Candidate> refine(
+      Pyramid pyramid, List<Candidate> candidates, int most, List<PoseReading> readings) {
+    List<Candidate> later = new ArrayList<>();
+    int doubtful = 0;
+    for (Candidate candidate : CandidateSearch.distinct(candidates, MANY)) {
+      boolean wanted = candidate.score() > CLEAR || doubtful++ < 2 * most;
+      if (wanted && !isRead(candidate.pose(), readings)) {
+        Pose pose = poses.coarse(pyramid, candidate.pose());
+        double score = poses.score(pyramid, pose);
+        if (score > SETTLED) {
+          readings.add(poses.read(pyramid, pose));
+        } else {
+          later.add(new Candidate(pose, score));
+        }
+      }
+    }
+    return later;
   }
 
   /** Reads a tag near where it was a frame ago. */
@@ -56,14 +81,17 @@ final class PictureScan {
   }
 
   /** What a sum of grids says. */
-  Optional<PoseReading.Text> text(SoftGrid grid) {
-    return poses.text(grid);
+  Optional<PoseReading.Text> text(SoftGrid grid, double pattern) {
+    return poses.text(grid, pattern);
   }
 
-  private static boolean isCovered(Pose pose, PoseReading reading) {
-    double far =
-        Math.hypot(
-            pose.centreX() - reading.pose().centreX(), pose.centreY() - reading.pose().centreY());
-    return reading.text().isPresent() && far < 10 * reading.pose().module();
+  private static boolean isRead(Pose pose, List<PoseReading> readings) {
+    return readings.stream().anyMatch(reading -> isRead(pose, reading));
+  }
+
+  private static boolean isRead(Pose pose, PoseReading reading) {
+    double x = pose.centreX() - reading.pose().centreX();
+    double y = pose.centreY() - reading.pose().centreY();
+    return reading.text().isPresent() && Math.hypot(x, y) < Pose.HALF * reading.pose().module();
   }
 }

@@ -22,6 +22,8 @@ import wherefrom.scan.match.IssuedSymbols;
 public final class PipelineReader implements TagReader {
   static final List<Cut> STILL =
       List.of(new Cut(0, 14, 4), new Cut(1, 14, 3), new Cut(2, 12, 2), new Cut(1, 30, 5));
+  private static final List<Cut> TRAY = List.of(new Cut(1, 14, 3), new Cut(2, 14, 2));
+  private static final long LARGE = 5_000_000;
   private static final int FOLLOWED = 12;
 
   /** Fit of the pattern above which a place that was not read is shown to the person. */
@@ -43,7 +45,7 @@ public final class PipelineReader implements TagReader {
     PictureScan scan = new PictureScan(pattern, camera, new IssuedSymbols(issued));
     List<Sighting> sightings = new ArrayList<>();
     List<Unread> unread = new ArrayList<>();
-    List<PoseReading> readings = scan.scan(Pyramid.of(picture), STILL, FOLLOWED);
+    List<PoseReading> readings = scan.scan(Pyramid.of(picture), cuts(picture), FOLLOWED);
     for (PoseReading reading : readings) {
       reading
           .text()
@@ -57,6 +59,11 @@ public final class PipelineReader implements TagReader {
       }
     }
     return new Reading(sightings, unread);
+  }
+
+  /** Large pictures are searched from a half of their size on. */
+  private static List<Cut> cuts(GreyImage picture) {
+    return (long) picture.width() * picture.height() > LARGE ? TRAY : STILL;
   }
 
   private static boolean isApart(Pose pose, List<Sighting> sightings) {

@@ -53,22 +53,24 @@ final class PoseReader {
   PoseReading at(Pyramid pyramid, Pose pose) {
     SoftGrid grid = sampler.sample(pyramid, pose);
     Optional<Match> match = matcher.find(grid);
-    return new PoseReading(pose, fit.score(pyramid, pose), grid, text(grid, match), match);
+    double pattern = fit.score(pyramid, pose);
+    return new PoseReading(pose, pattern, grid, text(grid, pattern, match), match);
   }
 
   /** What a sum of grids says. */
-  Optional<PoseReading.Text> text(SoftGrid grid) {
-    return text(grid, matcher.find(grid));
+  Optional<PoseReading.Text> text(SoftGrid grid, double pattern) {
+    return text(grid, pattern, matcher.find(grid));
   }
 
   /** The symbol's own error correction has the first word; the list speaks where that fails. */
-  private Optional<PoseReading.Text> text(SoftGrid grid, Optional<Match> match) {
+  private Optional<PoseReading.Text> text(
+      SoftGrid grid, double pattern, Optional<Match> match) {
     Optional<String> decoded = decoder.find(grid);
     if (decoded.isPresent()) {
       return decoded.map(digits -> new PoseReading.Text(digits, issued.contains(digits)));
     }
     return match
-        .filter(AcceptanceBound::accepts)
+        .filter(best -> AcceptanceBound.accepts(best, pattern))
         .map(best -> new PoseReading.Text(best.code().digits(), true));
   }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
@@ -20,17 +21,20 @@ public final class CandidateSearch {
   private static final double LEAST_FRAME = 0.12;
   private static final double LEAST_SCORE = 0.12;
   private static final double[] BENDS = {0.045, 0.085};
-  private static final int BEST_QUADS = 24;
+  private static final int BEST_QUADS = 16;
+  private static final int BENT_QUADS = 8;
 
   private final LabelPattern pattern;
   private final PatternFit fit;
   private final Map<Cut, Runs> buffers = new HashMap<>();
   private final Components components = new Components();
   private final FinderScan finderScan = new FinderScan();
+  private final FramePoses framePoses;
 
   public CandidateSearch(LabelPattern pattern, PatternFit fit) {
     this.pattern = pattern;
     this.fit = fit;
+    framePoses = new FramePoses(pattern);
   }
 
   /** The candidates one cut of the picture gives, best first. */
@@ -38,32 +42,37 @@ public final class CandidateSearch {
     Level level = pyramid.level(cut.level());
     Runs runs = buffers.computeIfAbsent(cut, made -> new Runs(made.reach(), made.below()));
     runs.cut(level);
+    List<Component> patches = components.join(runs, level.height(), SMALLEST);
     List<Candidate> found = new ArrayList<>();
-    quads(pyramid, runs, level, most, found);
-    FinderPoses.suggest(
-        finderScan.scan(runs, level.height(), level.shrink()),
-        pose -> keep(pyramid, pose, LEAST_SCORE, found));
+    frames(pyramid, patches, level.shrink(), most, found);
+    List<Finder> finders = finderScan.scan(runs, level.height(), level.shrink());
+    Consumer<Pose> taker = pose -> keep(pyramid, pose, found);
+    FinderPoses.suggest(finders, taker);
+    FinderRings.suggest(finders, patches, level.shrink(), taker);
     return distinct(found, most);
   }
 
-  private void quads(Pyramid pyramid, Runs runs, Level level, int most, List<Candidate> found) {
+  private void frames(
+      Pyramid pyramid, List<Component> patches, int shrink, int most, List<Candidate> found) {
     List<Candidate> squares = new ArrayList<>();
-    for (Component component : components.join(runs, level.height(), SMALLEST)) {
-      double half = component.dark() ? pattern.frameHalf() : pattern.windowHalf();
-      QuadReduction.of(component.hull())
-          .filter(quad -> component.hull().area() > 0.7 * quad.area())
-          .map(quad -> pose(quad.scaled(level.shrink()), half))
-          .filter(Pose::isSound)
-          .map(pose -> new Candidate(pose, fit.frameScore(pyramid, pose)))
-          .filter(square -> square.score() > LEAST_FRAME)
-          .ifPresent(squares::add);
+    for (Component patch : patches) {
+      for (Pose pose : framePoses.suggest(patch, shrink)) {
+        double score = pose.isSound() ? fit.frameScore(pyramid, pose) : 0;
+        if (score > LEAST_FRAME) {
+          squares.add(new Candidate(pose, score));
+        }
+      }
     }
     squares.sort(Comparator.comparingDouble(square -> -square.score()));
+    int bent = 0;
     for (Candidate square : squares.subList(0, Math.min(squares.size(), most + BEST_QUADS))) {
+      boolean bend = bent++ < BENT_QUADS;
       for (int quarters = 0; quarters < 4; quarters++) {
         Pose turned = square.pose().turned(quarters);
-        keep(pyramid, turned, LEAST_SCORE, found);
-        bend(pyramid, turned, found);
+        keep(pyramid, turned, found);
+        if (bend) {
+          bend(pyramid, turned, found);
+        }
       }
     }
   }
@@ -71,25 +80,15 @@ public final class CandidateSearch {
   private void bend(Pyramid pyramid, Pose pose, List<Candidate> found) {
     for (double bend : BENDS) {
       for (int quarter = 0; quarter < 2; quarter++) {
-        keep(pyramid, pose.bent(bend, quarter, pattern.windowHalf()), LEAST_SCORE, found);
+        keep(pyramid, pose.bent(bend, quarter, pattern.windowHalf()), found);
       }
     }
   }
 
-  private static Pose pose(Polygon quad, double half) {
-    double[] xs = new double[4];
-    double[] ys = new double[4];
-    for (int corner = 0; corner < 4; corner++) {
-      xs[corner] = quad.x(corner);
-      ys[corner] = quad.y(corner);
-    }
-    return Pose.ofSquare(xs, ys, half);
-  }
-
-  private void keep(Pyramid pyramid, Pose pose, double least, List<Candidate> found) {
+  private void keep(Pyramid pyramid, Pose pose, List<Candidate> found) {
     if (pose.isSound()) {
       double score = fit.coarseScore(pyramid, pose);
-      if (score > least) {
+      if (score > LEAST_SCORE) {
         found.add(new Candidate(pose, score));
       }
     }

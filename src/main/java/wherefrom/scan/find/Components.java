@@ -110,10 +110,16 @@ final class Components {
   private Component component(Runs runs, int root) {
     HullBuilder hull = new HullBuilder();
     int area = 0;
+    double momentX = 0;
+    double momentY = 0;
     for (int run = root; run >= 0; run = next[run]) {
       hull.add(runs.start(run), runs.end(run), rowOf[run]);
-      area += runs.end(run) - runs.start(run);
+      int length = runs.end(run) - runs.start(run);
+      area += length;
+      momentX += length * (runs.start(run) + runs.end(run)) / 2.0;
+      momentY += length * (rowOf[run] + 0.5);
     }
-    return new Component(runs.dark(root), area, hull.close());
+    return new Component(
+        runs.dark(root), area, momentX / area, momentY / area, hull.close());
   }
 }

@@ -28,28 +28,30 @@ final class FinderScan {
   }
 
   private boolean across(int run) {
-    int[] widths = new int[5];
-    for (int at = 0; at < 5; at++) {
-      widths[at] = runs.end(run + at) - runs.start(run + at);
-    }
-    return isFinder(widths);
-  }
-
-  private static boolean isFinder(int[] widths) {
-    int total = 0;
-    for (int width : widths) {
-      total += width;
-    }
-    if (total < 7) {
+    int middle = width(run + 2);
+    int left = width(run + 1);
+    int right = width(run + 3);
+    if (middle < 3 || left * 5 < middle || right * 5 < middle) {
       return false;
     }
-    double module = total / 7.0;
+    return left <= middle
+        && right <= middle
+        && isFinder(width(run), left, middle, right, width(run + 4));
+  }
+
+  private int width(int run) {
+    return runs.end(run) - runs.start(run);
+  }
+
+  private static boolean isFinder(int first, int second, int middle, int fourth, int fifth) {
+    double module = (first + second + middle + fourth + fifth) / 7.0;
     double slack = 0.55 * module + 0.4;
-    return Math.abs(widths[2] - 3 * module) < 1.6 * slack + 0.4
-        && Math.abs(widths[0] - module) < slack
-        && Math.abs(widths[1] - module) < slack
-        && Math.abs(widths[3] - module) < slack
-        && Math.abs(widths[4] - module) < slack;
+    return module >= 1.2
+        && Math.abs(middle - 3 * module) < 1.6 * slack + 0.4
+        && Math.abs(first - module) < slack
+        && Math.abs(second - module) < slack
+        && Math.abs(fourth - module) < slack
+        && Math.abs(fifth - module) < slack;
   }
 
   private void check(int run, int row) {
@@ -64,7 +66,8 @@ final class FinderScan {
     }
     int[] widths = new int[5];
     int middle = column((int) x, row, (int) (7 * module) + 2, widths);
-    if (middle >= 0 && isFinder(widths)) {
+    boolean finder = isFinder(widths[0], widths[1], widths[2], widths[3], widths[4]);
+    if (middle >= 0 && finder) {
       int total = widths[0] + widths[1] + widths[2] + widths[3] + widths[4];
       double down = total / 7.0;
       if (down < 3.2 * module && module < 3.2 * down) {

@@ -3,7 +3,7 @@ package wherefrom.scan.find;
 import java.util.Optional;
 
 /**
- * The four-sided figure round a convex polygon: sides are dropped one after the other, always the
+ * The figure of few sides round a convex polygon: sides are dropped one after the other, always the
  * one whose neighbours meet with the least area added. Torn and rounded corners come back this way.
  */
 final class QuadReduction {
@@ -21,14 +21,23 @@ final class QuadReduction {
     }
   }
 
-  static Optional<Polygon> of(Polygon hull) {
+  /** With four sides; empty where the sides run so that none can be dropped. */
+  static Optional<Polygon> toQuad(Polygon hull) {
+    return reduce(hull, 4);
+  }
+
+  static Optional<Polygon> toTriangle(Polygon hull) {
+    return reduce(hull, 3);
+  }
+
+  private static Optional<Polygon> reduce(Polygon hull, int sides) {
     QuadReduction reduction = new QuadReduction(hull);
-    while (reduction.count > 4) {
+    while (reduction.count > sides) {
       if (!reduction.dropSide()) {
         return Optional.empty();
       }
     }
-    return reduction.count == 4
+    return reduction.count == sides
         ? Optional.of(new Polygon(reduction.xs, reduction.ys))
         : Optional.empty();
   }
@@ -36,43 +45,57 @@ final class QuadReduction {
   private boolean dropSide() {
     double least = Double.POSITIVE_INFINITY;
     int side = -1;
-    double bestX = 0;
-    double bestY = 0;
     for (int at = 0; at < count; at++) {
-      int before = (at + count - 1) % count;
-      int after = (at + 1) % count;
-      int last = (at + 2) % count;
-      double ax = xs[at] - xs[before];
-      double ay = ys[at] - ys[before];
-      double bx = xs[after] - xs[last];
-      double by = ys[after] - ys[last];
-      double cross = ax * by - ay * bx;
-      double dx = xs[after] - xs[at];
-      double dy = ys[after] - ys[at];
-      double along = cross == 0 ? -1 : (dx * by - dy * bx) / cross;
-      double back = cross == 0 ? -1 : (dx * ay - dy * ax) / cross;
-      if (dx == 0 && dy == 0) {
-        along = 0;
-        back = 0;
-      }
-      if (along >= 0 && back >= 0) {
-        double added = Math.abs(along * (ax * dy - ay * dx)) / 2;
-        if (added < least) {
-          least = added;
-          side = at;
-          bestX = xs[at] + along * ax;
-          bestY = ys[at] + along * ay;
-        }
+      double added = added(at);
+      if (added < least) {
+        least = added;
+        side = at;
       }
     }
     if (side >= 0) {
-      replace(side, bestX, bestY);
+      drop(side);
     }
     return side >= 0;
   }
 
+  /** How far past a side's first corner its neighbours meet, in lengths of the side before. */
+  private double meeting(int at) {
+    int before = (at + count - 1) % count;
+    int after = (at + 1) % count;
+    int last = (at + 2) % count;
+    double ax = xs[at] - xs[before];
+    double ay = ys[at] - ys[before];
+    double bx = xs[after] - xs[last];
+    double by = ys[after] - ys[last];
+    double dx = xs[after] - xs[at];
+    double dy = ys[after] - ys[at];
+    if (dx == 0 && dy == 0) {
+      return 0;
+    }
+    double cross = ax * by - ay * bx;
+    double along = (dx * by - dy * bx) / cross;
+    double back = (dx * ay - dy * ax) / cross;
+    return cross != 0 && along >= 0 && back >= 0 ? along : Double.POSITIVE_INFINITY;
+  }
+
+  private double added(int at) {
+    double along = meeting(at);
+    if (Double.isInfinite(along) || along == 0) {
+      return along;
+    }
+    int before = (at + count - 1) % count;
+    int after = (at + 1) % count;
+    double ax = xs[at] - xs[before];
+    double ay = ys[at] - ys[before];
+    return along * Math.abs(ax * (ys[after] - ys[at]) - ay * (xs[after] - xs[at])) / 2;
+  }
+
   /** The side from this corner to the next shrinks to one corner. */
-  private void replace(int side, double x, double y) {
+  private void drop(int side) {
+    double along = meeting(side);
+    int before = (side + count - 1) % count;
+    double x = xs[side] + along * (xs[side] - xs[before]);
+    double y = ys[side] + along * (ys[side] - ys[before]);
     int gone = (side + 1) % count;
     xs[side] = x;
     ys[side] = y;

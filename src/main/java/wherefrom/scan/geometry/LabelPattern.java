@@ -71,6 +71,11 @@ public final class LabelPattern {
     return Pose.HALF + quiet;
   }
 
+  /** Thickness of the frame in modules. */
+  public double frameWidth() {
+    return frame;
+  }
+
   public boolean hasFrame() {
     return frame > 0;
   }

@@ -23,11 +23,24 @@ public final class PatternFit {
   private final int[] count = new int[ZONES];
   private final double[] expectedSum = new double[ZONES];
   private final double[] expectedSquares = new double[ZONES];
+  private final double[] mean = new double[ZONES];
+  private final double[] spread = new double[ZONES];
+  private final double[] slopeSum = new double[ZONES];
+  private final double[] slopeProduct = new double[ZONES];
+  private final double[] baseX;
+  private final double[] baseY;
+  private final float[] acrossSlope;
+  private final float[] downSlope;
+  private final float[] spot = new float[3];
 
   public PatternFit(LabelPattern pattern, CameraModel camera) {
     this.pattern = pattern;
     projection = new Projection(camera);
     grey = new float[pattern.size];
+    baseX = new double[pattern.size];
+    baseY = new double[pattern.size];
+    acrossSlope = new float[pattern.size];
+    downSlope = new float[pattern.size];
   }
 
   /** The fit of the sharp pattern on the level on which a module is about two pixels. */
@@ -51,17 +64,17 @@ public final class PatternFit {
     double total = 0;
     for (int part = 0; part < ZONES; part++) {
       int points = count[part];
-      double mean = expectedSum[part] / points;
-      double spread = expectedSquares[part] / points - mean * mean;
-      double shared = product[part] / points - mean * sum[part] / points;
-      total += shared / Math.sqrt((variance(part) + NOISE * NOISE) * spread);
+      double wanted = expectedSum[part] / points;
+      double wantedSpread = expectedSquares[part] / points - wanted * wanted;
+      double shared = product[part] / points - wanted * sum[part] / points;
+      total += shared / Math.sqrt((variance(part) + NOISE * NOISE) * wantedSpread);
     }
     return total / ZONES;
   }
 
   private double variance(int part) {
-    double mean = sum[part] / count[part];
-    return Math.max(0, squares[part] / count[part] - mean * mean);
+    double middle = sum[part] / count[part];
+    return Math.max(0, squares[part] / count[part] - middle * middle);
   }
 
   private void sample(Level level, double[] values, float[] expected, int from) {
@@ -98,11 +111,60 @@ public final class PatternFit {
   /** What is left at each point after the best light and contrast of each quarter is taken out. */
   void residuals(Level level, double[] values, float[] expected, float[] out) {
     sample(level, values, expected, 0);
+    for (int part = 0; part < ZONES; part++) {
+      mean[part] = sum[part] / count[part];
+      spread[part] = Math.sqrt(variance(part) + NOISE * NOISE);
+    }
     for (int at = 0; at < pattern.size; at++) {
       int part = pattern.zone[at];
-      double mean = sum[part] / count[part];
-      double spread = Math.sqrt(variance(part) + NOISE * NOISE);
-      out[at] = (float) ((grey[at] - mean) / spread) - expected[at];
+      out[at] = (float) ((grey[at] - mean[part]) / spread[part]) - expected[at];
+    }
+  }
+
+  /**
+   * How the residuals change with each parameter, after {@link #residuals} at the same values.
+   *
+   * @param steps of the parameters, for which the slopes hold
+   */
+  void slopes(Level level, double[] values, double[] steps, int free, float[][] out) {
+    projection.set(values);
+    for (int at = 0; at < pattern.size; at++) {
+      projection.project(pattern.u[at], pattern.v[at]);
+      level.at(projection.x(), projection.y(), spot);
+      baseX[at] = projection.x();
+      baseY[at] = projection.y();
+      double scale = 1 / spread[pattern.zone[at]];
+      acrossSlope[at] = (float) (spot[1] * scale);
+      downSlope[at] = (float) (spot[2] * scale);
+    }
+    double[] moved = values.clone();
+    for (int p = 0; p < free; p++) {
+      moved[p] = values[p] + steps[p];
+      projection.set(moved);
+      moved[p] = values[p];
+      slope(out[p]);
+    }
+  }
+
+  private void slope(float[] out) {
+    Arrays.fill(slopeSum, 0);
+    Arrays.fill(slopeProduct, 0);
+    for (int at = 0; at < pattern.size; at++) {
+      projection.project(pattern.u[at], pattern.v[at]);
+      float slope =
+          (float)
+              (acrossSlope[at] * (projection.x() - baseX[at])
+                  + downSlope[at] * (projection.y() - baseY[at]));
+      int part = pattern.zone[at];
+      out[at] = slope;
+      slopeSum[part] += slope;
+      slopeProduct[part] += slope * (grey[at] - mean[part]) / spread[part];
+    }
+    for (int at = 0; at < pattern.size; at++) {
+      int part = pattern.zone[at];
+      double relative = (grey[at] - mean[part]) / spread[part];
+      out[at] -=
+          (float) ((slopeSum[part] + relative * slopeProduct[part]) / count[part]);
     }
   }
 }

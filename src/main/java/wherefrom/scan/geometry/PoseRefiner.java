@@ -51,7 +51,7 @@ public final class PoseRefiner {
     fit.residuals(level, values, expected, residual);
     double cost = cost(residual);
     for (int round = 0; round < rounds; round++) {
-      slopes(level, values, expected, free, module);
+      fit.slopes(level, values, steps(module), free, slope);
       normalEquations(free);
       boolean better = false;
       double gained = 0;
@@ -68,7 +68,7 @@ public final class PoseRefiner {
           System.arraycopy(trial, 0, residual, 0, trial.length);
         }
       }
-      if (!better || gained < 2e-4 * cost) {
+      if (!better || gained < 2e-3 * cost) {
         break;
       }
     }
@@ -84,17 +84,11 @@ public final class PoseRefiner {
     return sum;
   }
 
-  private void slopes(Level level, double[] values, float[] expected, int free, double module) {
-    for (int p = 0; p < free; p++) {
-      double step = p < Pose.BEND ? 0.25 * module : p == Pose.BEND ? 0.004 : 0.03;
-      steps[p] = step;
-      double[] moved = values.clone();
-      moved[p] += step;
-      fit.residuals(level, moved, expected, trial);
-      for (int at = 0; at < trial.length; at++) {
-        slope[p][at] = trial[at] - residual[at];
-      }
+  private double[] steps(double module) {
+    for (int p = 0; p < Pose.PARAMETERS; p++) {
+      steps[p] = p < Pose.BEND ? 0.25 * module : p == Pose.BEND ? 0.004 : 0.03;
     }
+    return steps;
   }
 
   private void normalEquations(int free) {

@@ -6,6 +6,13 @@ import wherefrom.job.GreyImage;
 public final class Level {
   private final GreyImage image;
   private final int shrink;
+  private final byte[] pixels;
+  private final int width;
+  private final int right;
+  private final int below;
+  private final double perPixel;
+  private final double lastColumn;
+  private final double lastRow;
 
   /**
    * @param shrink pixels of the whole picture along one pixel's side
@@ -13,6 +20,13 @@ public final class Level {
   public Level(GreyImage image, int shrink) {
     this.image = image;
     this.shrink = shrink;
+    pixels = image.pixels();
+    width = image.width();
+    right = width > 1 ? 1 : 0;
+    below = image.height() > 1 ? width : 0;
+    perPixel = 1.0 / shrink;
+    lastColumn = Math.max(0, width - 1.001);
+    lastRow = Math.max(0, image.height() - 1.001);
   }
 
   public int width() {
@@ -34,17 +48,13 @@ public final class Level {
 
   /** Grey value at a place, between pixel centres by bilinear interpolation; edges go on. */
   public float at(double x, double y) {
-    int width = image.width();
-    double left = Math.max(0, Math.min(width - 1.001, x / shrink - 0.5));
-    double top = Math.max(0, Math.min(image.height() - 1.001, y / shrink - 0.5));
+    double left = inside(x * perPixel - 0.5, lastColumn);
+    double top = inside(y * perPixel - 0.5, lastRow);
     int column = (int) left;
     int row = (int) top;
     float fx = (float) (left - column);
     float fy = (float) (top - row);
-    byte[] pixels = image.pixels();
     int at = row * width + column;
-    int right = column + 1 < width ? 1 : 0;
-    int below = row + 1 < image.height() ? width : 0;
     float upper = pixels[at] & 0xFF;
     upper += ((pixels[at + right] & 0xFF) - upper) * fx;
     float lower = pixels[at + below] & 0xFF;
@@ -52,27 +62,47 @@ public final class Level {
     return upper + (lower - upper) * fy;
   }
 
+  /** As {@link #at}, with the slopes in grey values for each pixel of the whole picture. */
+  public void at(double x, double y, float[] valueAndSlopes) {
+    double left = inside(x * perPixel - 0.5, lastColumn);
+    double top = inside(y * perPixel - 0.5, lastRow);
+    int column = (int) left;
+    int row = (int) top;
+    float fx = (float) (left - column);
+    float fy = (float) (top - row);
+    int at = row * width + column;
+    float one = pixels[at] & 0xFF;
+    float two = pixels[at + right] & 0xFF;
+    float three = pixels[at + below] & 0xFF;
+    float four = pixels[at + below + right] & 0xFF;
+    float upper = one + (two - one) * fx;
+    float lower = three + (four - three) * fx;
+    valueAndSlopes[0] = upper + (lower - upper) * fy;
+    valueAndSlopes[1] = (float) (((two - one) * (1 - fy) + (four - three) * fy) * perPixel);
+    valueAndSlopes[2] = (float) ((lower - upper) * perPixel);
+  }
+
+  private static double inside(double place, double last) {
+    return place > 0 ? (place < last ? place : last) : 0;
+  }
+
   /** This level at half the size, each pixel the mean of four. */
   Level half() {
-    int width = Math.max(1, image.width() / 2);
-    int height = Math.max(1, image.height() / 2);
-    int stride = image.width();
-    byte[] from = image.pixels();
-    byte[] to = new byte[width * height];
-    int right = image.width() > 1 ? 1 : 0;
-    int below = image.height() > 1 ? stride : 0;
-    for (int row = 0; row < height; row++) {
-      int at = 2 * row * stride;
-      for (int column = 0; column < width; column++) {
+    int halfWidth = Math.max(1, width / 2);
+    int halfHeight = Math.max(1, image.height() / 2);
+    byte[] to = new byte[halfWidth * halfHeight];
+    for (int row = 0; row < halfHeight; row++) {
+      int at = 2 * row * width;
+      for (int column = 0; column < halfWidth; column++) {
         int sum =
-            (from[at] & 0xFF)
-                + (from[at + right] & 0xFF)
-                + (from[at + below] & 0xFF)
-                + (from[at + below + right] & 0xFF);
-        to[row * width + column] = (byte) ((sum + 2) >> 2);
+            (pixels[at] & 0xFF)
+                + (pixels[at + right] & 0xFF)
+                + (pixels[at + below] & 0xFF)
+                + (pixels[at + below + right] & 0xFF);
+        to[row * halfWidth + column] = (byte) ((sum + 2) >> 2);
         at += 2;
       }
     }
-    return new Level(new GreyImage(width, height, to), 2 * shrink);
+    return new Level(new GreyImage(halfWidth, halfHeight, to), 2 * shrink);
   }
 }

@@ -134,14 +134,14 @@ final class GreaseScene {
           lightTurn + 1,
           2 * unit);
     }
-    int spots = severity > 0.6 ? 2 : 1;
+    int spots = severity > 0.8 ? 2 : 1;
     for (int count = 0; count < spots; count++) {
       Shot.glare(
           frame,
           centre[0] + jitter(block * 0.6),
           centre[1] + jitter(block * 0.6),
-          block * (0.12 + 0.3 * severity),
-          0.4 + 1.2 * severity);
+          block * (0.10 + 0.13 * severity),
+          0.3 + 0.6 * severity);
     }
   }
 

@@ -20,8 +20,8 @@ final class Stains {
     SmoothNoise noise = new SmoothNoise(random);
     SmoothNoise depth = new SmoothNoise(random);
     double scale = BLOCK / (2.5 + 3 * random.nextDouble());
-    double share = 0.20 + 0.38 * severity;
-    double thickest = 0.45 + 0.45 * severity;
+    double share = 0.18 + 0.35 * severity;
+    double thickest = 0.42 + 0.45 * severity;
     double threshold = 0.5 + 0.30 * (0.5 - share) * 2;
     for (int y = 0; y < paper.height; y++) {
       for (int x = 0; x < paper.width; x++) {
@@ -95,7 +95,7 @@ final class Stains {
 
   /** Opaque splashes of white paint. */
   static void paint(Plane paper, double severity, SplittableRandom random) {
-    int splashes = 2 + (int) Math.round(9 * severity);
+    int splashes = 2 + (int) Math.round(7 * severity);
     overlay(
         paper,
         0.88f,
@@ -105,7 +105,7 @@ final class Stains {
             double radius =
                 BLOCK
                     * (0.02
-                        + (0.05 + 0.09 * severity) * random.nextDouble() * random.nextDouble() * 2);
+                        + (0.04 + 0.07 * severity) * random.nextDouble() * random.nextDouble() * 2);
             double x = random.nextDouble() * BLOCK;
             double y = random.nextDouble() * BLOCK;
             for (int drop = 0; drop < 5; drop++) {
@@ -121,13 +121,13 @@ final class Stains {
   /** Torn off corners and edges, up to three, and creases; takes paper away. */
   static void torn(Plane paper, Plane cover, double severity, SplittableRandom random) {
     int tears = severity < 0.6 ? 1 : 2;
-    double depth = BLOCK * (0.16 + 0.16 * severity);
+    double depth = BLOCK * (0.14 + 0.14 * severity);
     for (int count = 0; count < tears; count++) {
       tear(cover, random.nextInt(4), depth * (0.75 + 0.5 * random.nextDouble()), random);
     }
     int creases = (int) Math.round(3 * severity);
     for (int count = 0; count < creases; count++) {
-      crease(paper, BLOCK * (0.008 + 0.016 * severity), random);
+      crease(paper, BLOCK * (0.004 + 0.008 * severity), random);
     }
   }
 
