@@ -63,8 +63,7 @@ final class PoseReader {
   }
 
   /** The symbol's own error correction has the first word; the list speaks where that fails. */
-  private Optional<PoseReading.Text> text(
-      SoftGrid grid, double pattern, Optional<Match> match) {
+  private Optional<PoseReading.Text> text(SoftGrid grid, double pattern, Optional<Match> match) {
     Optional<String> decoded = decoder.find(grid);
     if (decoded.isPresent()) {
       return decoded.map(digits -> new PoseReading.Text(digits, issued.contains(digits)));

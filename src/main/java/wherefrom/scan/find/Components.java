@@ -119,7 +119,6 @@ final class Components {
       momentX += length * (runs.start(run) + runs.end(run)) / 2.0;
       momentY += length * (rowOf[run] + 0.5);
     }
-    return new Component(
-        runs.dark(root), area, momentX / area, momentY / area, hull.close());
+    return new Component(runs.dark(root), area, momentX / area, momentY / area, hull.close());
   }
 }

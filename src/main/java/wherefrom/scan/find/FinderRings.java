@@ -5,8 +5,8 @@ import java.util.function.Consumer;
 import wherefrom.scan.geometry.Pose;
 
 /**
- * Poses that a single finder pattern suggests: the hull of its ring tells how it lies, and it may be
- * any of the three.
+ * Poses that a single finder pattern suggests: the hull of its ring tells how it lies, and it may
+ * be any of the three.
  */
 final class FinderRings {
   private static final double DARK_HALF = 3.5;

@@ -96,7 +96,6 @@ final class FramePoses {
     double modules = 2 * pattern.frameHalf();
     double[] right = {a[0] / modules, a[1] / modules};
     double[] down = {b[0] / modules, b[1] / modules};
-    poses.add(
-        Pose.ofAxes(x + (a[0] + b[0]) / 2, y + (a[1] + b[1]) / 2, right, down));
+    poses.add(Pose.ofAxes(x + (a[0] + b[0]) / 2, y + (a[1] + b[1]) / 2, right, down));
   }
 }

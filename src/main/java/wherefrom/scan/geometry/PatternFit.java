@@ -163,8 +163,7 @@ public final class PatternFit {
     for (int at = 0; at < pattern.size; at++) {
       int part = pattern.zone[at];
       double relative = (grey[at] - mean[part]) / spread[part];
-      out[at] -=
-          (float) ((slopeSum[part] + relative * slopeProduct[part]) / count[part]);
+      out[at] -= (float) ((slopeSum[part] + relative * slopeProduct[part]) / count[part]);
     }
   }
 }

@@ -17,12 +17,12 @@ package wherefrom.scan.match;
  * chances, and {@link #EVIDENCE_IN_PATTERN} keeps the expectation below 0.04 by Hoeffding's bound
  * (0.003 for a normal sum). The clearest symbol there is has z = √208 = 14.4.
  *
- * <p>A tag that is not in the list but is a relative of one that is (a neighbouring item of the same
- * engine) shares digits with it, and its signs are no fair coin's: two such symbols agree in about
- * 65 % of the data modules. The relatives most likely to turn up, other issues of the same item, are
- * scored too and win. A relative clear enough to reach the evidence by what it shares is clear
- * enough to be decoded by its own error correction, which has the first word. The lead over the
- * runner-up guards against what is left.
+ * <p>A tag that is not in the list but is a relative of one that is (a neighbouring item of the
+ * same engine) shares digits with it, and its signs are no fair coin's: two such symbols agree in
+ * about 65 % of the data modules. The relatives most likely to turn up, other issues of the same
+ * item, are scored too and win. A relative clear enough to reach the evidence by what it shares is
+ * clear enough to be decoded by its own error correction, which has the first word. The lead over
+ * the runner-up guards against what is left.
  */
 public final class AcceptanceBound {
   /** Least evidence, in standard deviations of a chance score. */
