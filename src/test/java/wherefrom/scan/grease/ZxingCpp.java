@@ -62,8 +62,7 @@ final class ZxingCpp implements AutoCloseable {
   private ZxingCpp(Process process) {
     this.process = process;
     answers =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
   }
 
   static Optional<ZxingCpp> find() throws IOException {
