@@ -43,7 +43,7 @@ public final class FileShelf implements Shelf {
 
   @Override
   public List<Entry> list() {
-    return jobFolders().stream()
+    return jobFolders(folder).stream()
         .map(this::entry)
         .sorted(Comparator.comparing(FileShelf::lastTouched).reversed())
         .toList();
@@ -66,8 +66,8 @@ public final class FileShelf implements Shelf {
     return String.valueOf(e.getMessage());
   }
 
-  /** The jobs in this folder; where the folder is a job itself, it is the only one. */
-  private List<Path> jobFolders() {
+  /** The jobs in a folder; where the folder is a job itself, it is the only one. */
+  static List<Path> jobFolders(Path folder) {
     if (LogFiles.isJob(folder)) {
       return List.of(folder);
     }
@@ -75,7 +75,11 @@ public final class FileShelf implements Shelf {
       return List.of();
     }
     try (Stream<Path> inside = Files.list(folder)) {
-      return inside.filter(LogFiles::isJob).sorted().toList();
+      return inside
+          .filter(job -> !String.valueOf(job.getFileName()).startsWith("."))
+          .filter(LogFiles::isJob)
+          .sorted()
+          .toList();
     } catch (IOException e) {
       throw new LogbookException(folder + " cannot be read: " + Reasons.of(e) + ".", e);
     }
@@ -88,24 +92,12 @@ public final class FileShelf implements Shelf {
 
   /** Every job that can be read, by engine number. */
   Map<Integer, JobOpened> openings() {
-    return jobFolders().stream()
-        .map(FileShelf::findOpening)
+    return jobFolders(folder).stream()
+        .map(Openings::find)
         .flatMap(Optional::stream)
         .collect(
             Collectors.toMap(
                 JobOpened::engine, opened -> opened, (first, second) -> first, TreeMap::new));
-  }
-
-  private static Optional<JobOpened> findOpening(Path job) {
-    try (LogbookFile logbook = LogbookFile.read(job)) {
-      return logbook.entries().stream()
-          .findFirst()
-          .map(logged -> logged.entry())
-          .filter(JobOpened.class::isInstance)
-          .map(JobOpened.class::cast);
-    } catch (LogbookException e) {
-      return Optional.empty();
-    }
   }
 
   @Override

@@ -53,6 +53,10 @@ public final class LogbookFile implements Logbook {
       if (lock.isEmpty()) {
         throw new LogbookException("Another program is beginning a job in " + folder + ".");
       }
+      Path above = folder.toAbsolutePath().getParent();
+      if (above != null) {
+        disk.forceFolder(above);
+      }
       Scanned nothing = LogScan.of(folder, disk);
       return new LogbookFile(
           folder,

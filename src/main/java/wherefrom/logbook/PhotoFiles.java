@@ -28,6 +28,7 @@ public final class PhotoFiles implements Photos {
     if (!Files.exists(kept)) {
       try {
         new AtomicFile().write(kept, bytes);
+        AtomicFile.forceFolder(jobFolder);
       } catch (IOException e) {
         throw new IOException("The photograph could not be kept: " + Reasons.of(e) + ".", e);
       }

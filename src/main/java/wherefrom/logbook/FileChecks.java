@@ -1,0 +1,123 @@
+package wherefrom.logbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import wherefrom.job.CheckFinding;
+import wherefrom.job.CheckFinding.Severity;
+import wherefrom.job.EngineJob;
+import wherefrom.job.JobChecks;
+import wherefrom.job.LogbookException;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.entry.PhotoAdded;
+
+/** Checks a job's files: the logbook's sums and chain, and the photographs that it names. */
+public final class FileChecks implements JobChecks {
+  private static final String GO_BACK =
+      "Keep this folder as it is. Go on with the copy from the second folder or an exported file.";
+
+  @Override
+  public List<CheckFinding> check(Path jobFolder) {
+    if (!LogFiles.isJob(jobFolder)) {
+      throw new LogbookException(
+          "There is no job in " + jobFolder + ". Choose the job's own folder.");
+    }
+    try {
+      List<CheckFinding> findings = new ArrayList<>();
+      Scanned scanned = LogScan.of(jobFolder, new RealDisk());
+      logbook(scanned, findings);
+      state(scanned, findings);
+      photographs(jobFolder, scanned, findings);
+      findings.add(summary(scanned, findings));
+      findings.sort(Comparator.comparing(CheckFinding::severity));
+      return findings;
+    } catch (IOException e) {
+      throw new LogbookException(jobFolder + " cannot be read: " + Reasons.of(e) + ".", e);
+    }
+  }
+
+  private static CheckFinding summary(Scanned scanned, List<CheckFinding> findings) {
+    boolean damaged = findings.stream().anyMatch(f -> f.severity() == Severity.DAMAGED);
+    return new CheckFinding(
+        damaged ? Severity.NOTE : Severity.SOUND,
+        scanned.entries().size() + " entries were read; each agrees with its sums.",
+        "");
+  }
+
+  private static void logbook(Scanned scanned, List<CheckFinding> findings) {
+    scanned
+        .trouble()
+        .ifPresent(
+            trouble ->
+                findings.add(
+                    new CheckFinding(
+                        trouble.newer() ? Severity.WARNING : Severity.DAMAGED,
+                        trouble.sentence(scanned.entries().size()),
+                        trouble.newer() ? "Use the newer version of Wherefrom." : GO_BACK)));
+    for (Cut cut : scanned.cuts()) {
+      boolean last = scanned.lastCut().filter(cut::equals).isPresent();
+      findings.add(
+          new CheckFinding(
+              last ? Severity.WARNING : Severity.NOTE,
+              cut.sentence(),
+              last ? "Open the job and look at the last step." : ""));
+    }
+    if (scanned.voided() > 0) {
+      findings.add(
+          new CheckFinding(
+              Severity.NOTE,
+              scanned.voided() + " entries failed when they were written and do not count.",
+              ""));
+    }
+  }
+
+  private static void state(Scanned scanned, List<CheckFinding> findings) {
+    try {
+      EngineJob.of(scanned.entries());
+    } catch (IllegalStateException e) {
+      findings.add(
+          new CheckFinding(
+              Severity.DAMAGED, "The entries make no job: " + e.getMessage() + ".", GO_BACK));
+    }
+  }
+
+  private static void photographs(Path job, Scanned scanned, List<CheckFinding> findings)
+      throws IOException {
+    Set<String> named = new HashSet<>();
+    for (LoggedEntry logged : scanned.entries()) {
+      if (logged.entry() instanceof PhotoAdded photo) {
+        named.add(photo.file());
+      }
+    }
+    Set<String> there = new HashSet<>(JobFiles.photos(job));
+    for (String name : named.stream().sorted().toList()) {
+      if (!there.contains(name)) {
+        findings.add(
+            new CheckFinding(Severity.DAMAGED, "Photograph " + name + " is not there.", GO_BACK));
+      }
+    }
+    for (String name : there.stream().sorted().toList()) {
+      photograph(job.resolve(PhotoFiles.FOLDER).resolve(name), named.contains(name), findings);
+    }
+  }
+
+  private static void photograph(Path file, boolean named, List<CheckFinding> findings)
+      throws IOException {
+    if (!Files.isRegularFile(file) || !PhotoFiles.isWhole(file)) {
+      findings.add(
+          new CheckFinding(
+              Severity.DAMAGED, "Photograph " + file.getFileName() + " is damaged.", GO_BACK));
+    } else if (!named) {
+      findings.add(
+          new CheckFinding(
+              Severity.NOTE,
+              "Photograph " + file.getFileName() + " is kept, but no entry names it.",
+              ""));
+    }
+  }
+}

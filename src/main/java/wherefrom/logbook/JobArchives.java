@@ -1,0 +1,40 @@
+package wherefrom.logbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import wherefrom.job.Archives;
+
+/** Jobs as single ZIP files with a manifest of sums, and back. */
+public final class JobArchives implements Archives {
+  @Override
+  public void export(Path jobFolder, Path file) throws IOException {
+    if (Files.exists(file)) {
+      throw new IOException(file + " exists already. Choose another name.");
+    }
+    Openings.get(jobFolder);
+    try {
+      new JobExport(jobFolder).to(file);
+    } catch (IOException e) {
+      throw new IOException("The job could not be exported: " + Reasons.of(e) + ".", e);
+    }
+  }
+
+  @Override
+  public Path restore(Path file, Path shelfFolder) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      throw new IOException("There is no file " + file + ".");
+    }
+    try {
+      return new JobRestore(shelfFolder.toAbsolutePath().normalize()).from(file);
+    } catch (IOException | IllegalArgumentException e) {
+      String reason = e instanceof IOException io ? Reasons.of(io) : String.valueOf(e.getMessage());
+      throw new IOException(
+          file.getFileName() + " was not imported: " + ended(reason) + " Nothing was changed.", e);
+    }
+  }
+
+  private static String ended(String reason) {
+    return reason.endsWith(".") ? reason : reason + ".";
+  }
+}

@@ -1,0 +1,59 @@
+package wherefrom.logbook;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import wherefrom.files.AtomicFile;
+import wherefrom.job.entry.JobOpened;
+
+/** Writes a job as one ZIP file, a manifest first. The job's files go in byte for byte. */
+final class JobExport {
+  /** 1 January 1980, the first day that ZIP knows: the same job always gives the same file. */
+  private static final long NO_DATE = 315_532_800_000L;
+
+  private final Path job;
+
+  JobExport(Path job) {
+    this.job = job;
+  }
+
+  void to(Path file) throws IOException {
+    JobOpened opened = Openings.get(job);
+    List<Manifest.Item> items = new ArrayList<>();
+    for (String name : JobFiles.of(job)) {
+      byte[] bytes = Files.readAllBytes(job.resolve(name));
+      items.add(new Manifest.Item(name, bytes.length, Sums.digest(bytes)));
+    }
+    Manifest manifest = new Manifest(opened.name(), opened.engine(), items);
+    new AtomicFile().write(file, out -> write(out, manifest));
+  }
+
+  private void write(OutputStream out, Manifest manifest) throws IOException {
+    ZipOutputStream zip = new ZipOutputStream(out);
+    put(zip, Manifest.FILE, manifest.json());
+    for (Manifest.Item item : manifest.items()) {
+      byte[] bytes = Files.readAllBytes(job.resolve(item.name()));
+      // A logbook may have grown since: what the manifest names goes in, no more.
+      byte[] listed = Arrays.copyOf(bytes, Math.toIntExact(item.size()));
+      if (bytes.length < listed.length || !Sums.digest(listed).equals(item.sha256())) {
+        throw new IOException(item.name() + " changed while it was exported. Try again");
+      }
+      put(zip, item.name(), listed);
+    }
+    zip.finish();
+  }
+
+  private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTime(NO_DATE);
+    zip.putNextEntry(entry);
+    zip.write(bytes);
+    zip.closeEntry();
+  }
+}

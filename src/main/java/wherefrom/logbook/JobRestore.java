@@ -1,0 +1,115 @@
+package wherefrom.logbook;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Enumeration;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import wherefrom.files.AtomicFile;
+import wherefrom.job.entry.JobOpened;
+
+/**
+ * Brings an exported job back. Everything is written to a folder of its own and compared with the
+ * manifest before the folder gets its name; when anything does not agree, nothing is left.
+ */
+final class JobRestore {
+  private static final int MOST_MANIFEST = 10_000_000;
+
+  private final Path shelf;
+
+  JobRestore(Path shelf) {
+    this.shelf = shelf;
+  }
+
+  Path from(Path file) throws IOException {
+    try (ZipFile zip = new ZipFile(file.toFile())) {
+      Manifest manifest = Manifest.read(bytes(zip, Manifest.FILE, MOST_MANIFEST));
+      requireNothingElse(zip, manifest);
+      requireNew(manifest);
+      return restore(zip, manifest);
+    }
+  }
+
+  private static byte[] bytes(ZipFile zip, String name, long most) throws IOException {
+    ZipEntry entry = zip.getEntry(name);
+    if (entry == null) {
+      throw new IOException("it holds no " + name + ".");
+    }
+    try (InputStream in = zip.getInputStream(entry)) {
+      byte[] bytes = in.readNBytes(Math.toIntExact(most) + 1);
+      if (bytes.length > most) {
+        throw new IOException(name + " is larger than it should be.");
+      }
+      return bytes;
+    }
+  }
+
+  private static void requireNothingElse(ZipFile zip, Manifest manifest) throws IOException {
+    Set<String> known = new HashSet<>();
+    known.add(Manifest.FILE);
+    manifest.items().forEach(item -> known.add(item.name()));
+    Enumeration<? extends ZipEntry> entries = zip.entries();
+    while (entries.hasMoreElements()) {
+      String name = entries.nextElement().getName();
+      if (!known.remove(name)) {
+        throw new IOException("it holds \"" + name + "\", which its manifest does not list once.");
+      }
+    }
+  }
+
+  private void requireNew(Manifest manifest) throws IOException {
+    for (Path job : FileShelf.jobFolders(shelf)) {
+      Optional<JobOpened> there = Openings.find(job);
+      if (there.isPresent() && there.get().engine() == manifest.engine()) {
+        throw new IOException(
+            "the same job is already there, in "
+                + job
+                + " (\""
+                + there.get().name()
+                + "\"). Move that folder to another place first.");
+      }
+    }
+  }
+
+  private Path restore(ZipFile zip, Manifest manifest) throws IOException {
+    Files.createDirectories(shelf);
+    Path temporary = Files.createTempDirectory(shelf, ".import");
+    try {
+      for (Manifest.Item item : manifest.items()) {
+        byte[] bytes = bytes(zip, item.name(), item.size());
+        if (bytes.length != item.size() || !Sums.digest(bytes).equals(item.sha256())) {
+          throw new IOException(item.name() + " is damaged: its sum does not agree.");
+        }
+        new AtomicFile().write(temporary.resolve(item.name()), bytes);
+      }
+      if (Openings.get(temporary).engine() != manifest.engine()) {
+        throw new IOException("its manifest is that of another job.");
+      }
+      Path folder = FolderNames.free(shelf, manifest.job());
+      Files.move(temporary, folder);
+      AtomicFile.forceFolder(shelf);
+      return folder;
+    } finally {
+      remove(temporary);
+    }
+  }
+
+  private static void remove(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    try (Stream<Path> inside = Files.walk(folder)) {
+      List<Path> deepestFirst = inside.sorted((a, b) -> b.compareTo(a)).toList();
+      for (Path path : deepestFirst) {
+        Files.deleteIfExists(path);
+      }
+    }
+  }
+}
