@@ -41,7 +41,11 @@ record Manifest(String job, int engine, List<Item> items) {
     object.put("engine", engine);
     ArrayNode files = object.putArray("files");
     for (Item item : items) {
-      files.addObject().put("name", item.name()).put("size", item.size()).put("sha256", item.sha256());
+      files
+          .addObject()
+          .put("name", item.name())
+          .put("size", item.size())
+          .put("sha256", item.sha256());
     }
     return EntryCodec.MAPPER.writeValueAsBytes(object);
   }

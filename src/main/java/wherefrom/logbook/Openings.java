@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.LogbookException;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.JobOpened;
 
 /** The first entries of jobs: their names and engine numbers. */
