@@ -1,0 +1,162 @@
+package wherefrom.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Judgement;
+import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PhotoAdded;
+import wherefrom.rules.debris.DebrisFind;
+
+/** The smaller tables of the build record. */
+final class RecordTables {
+  private RecordTables() {}
+
+  static RecordSection onPurpose(EngineJob job) {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    for (PartFitted fit : job.onPurpose()) {
+      rows.add(
+          row(
+              true,
+              job.getPart(fit.item()).part().words(),
+              fit.place().words(),
+              fit.against(),
+              fit.onPurpose()));
+    }
+    return new RecordSection(
+        "Fitted on purpose",
+        List.of("part", "into", "against", "reason"),
+        rows,
+        "Nothing was fitted against a stop.");
+  }
+
+  static RecordSection measurements(EngineJob job) {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    for (MeasuredResult result : job.measures().all()) {
+      String judged =
+          result.judgements().stream().map(Judgement::sentence).collect(Collectors.joining(" "));
+      String limits =
+          result.judgements().stream()
+              .map(judgement -> judgement.limit().source())
+              .distinct()
+              .collect(Collectors.joining(", "));
+      rows.add(
+          row(
+              result.worst() == Look.SUSPECT || result.worst() == Look.FAIL,
+              words(job, result.subject()) + ", " + result.plan().title(),
+              result.values().stream()
+                  .map(value -> value.words() + " " + value.text())
+                  .collect(Collectors.joining(", ")),
+              judged.isEmpty() ? "no limit typed" : judged,
+              limits,
+              result.tool().name() + ", zero " + result.zero().orElse("not checked"),
+              result.time().toString().substring(0, 10)));
+    }
+    return new RecordSection(
+        "Measured",
+        List.of("what", "result", "judged", "limit from", "tool", "when"),
+        rows,
+        "Nothing was measured.");
+  }
+
+  private static String words(EngineJob job, Subject subject) {
+    return subject instanceof Subject.APart part
+        ? job.getPart(part.item()).part().words()
+        : ((Subject.AFeature) subject).words();
+  }
+
+  static RecordSection changes(EngineJob job) {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    for (LoggedEntry logged : job.standing()) {
+      JobEntry entry = logged.entry();
+      if (entry instanceof ChangeMade || entry instanceof CheckAnswered) {
+        boolean open = entry instanceof CheckAnswered answered && answered.look() != Look.PASS;
+        String note = entry instanceof CheckAnswered answered ? answered.words() : "";
+        rows.add(
+            row(open, EntryWords.of(job, entry), note, logged.time().toString().substring(0, 10)));
+      }
+    }
+    return new RecordSection(
+        "Changes and checks", List.of("what", "note", "when"), rows, "No change was recorded.");
+  }
+
+  static RecordSection debris(OpenJob job) {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    DebrisBook book = new DebrisBook(job);
+    for (DebrisFind find : book.finds()) {
+      rows.add(row(false, find.words(), "suspect " + find.look().suspect()));
+    }
+    if (!rows.isEmpty()) {
+      rows.add(row(true, "Did it reach the mains?", book.map().mains().words()));
+    }
+    return new RecordSection(
+        "Debris", List.of("found", "what it says"), rows, "No debris was recorded.");
+  }
+
+  static RecordSection visits(OpenJob job) {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    for (ShopVisit visit : new MachineShop(job).visits()) {
+      for (ShopVisit.Sent sent : visit.parts()) {
+        rows.add(
+            row(
+                !sent.back(),
+                "visit " + visit.number(),
+                sent.part().words(),
+                sent.wanted(),
+                sent.back() ? "back" : "NOT BACK"));
+      }
+      for (ShopVisit.Line line : visit.lines()) {
+        rows.add(
+            row(
+                line.missing() > 0,
+                "visit " + visit.number(),
+                line.line().count() + " " + line.line().what(),
+                line.line().wanted() + line.target().map(target -> ", " + target).orElse(""),
+                line.missing() > 0
+                    ? line.missing() + " NOT BACK"
+                    : "back " + String.join("; ", line.returned())));
+      }
+    }
+    return new RecordSection(
+        "Machine shop", List.of("visit", "what", "wanted", "back"), rows, "Nothing was sent out.");
+  }
+
+  static RecordSection money(OpenJob job) {
+    MoneyBook book = new MoneyBook(job);
+    List<RecordSection.Row> rows = new ArrayList<>();
+    for (CostLine line : book.lines()) {
+      rows.add(row(false, line.what(), line.state().words(), line.amount().text(), line.note()));
+    }
+    if (!rows.isEmpty()) {
+      rows.add(row(false, "Budget", "", book.budget().total().text(), book.budget().sentence()));
+    }
+    return new RecordSection(
+        "Money", List.of("what", "state", "amount", "note"), rows, "No cost was noted.");
+  }
+
+  static RecordSection photos(EngineJob job) {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof PhotoAdded photo) {
+        rows.add(
+            row(
+                false,
+                EntryWords.of(job, photo),
+                photo.caption(),
+                photo.file(),
+                logged.time().toString().substring(0, 10)));
+      }
+    }
+    return new RecordSection(
+        "Photographs", List.of("of", "caption", "file", "when"), rows, "No photograph was kept.");
+  }
+
+  private static RecordSection.Row row(boolean open, String... cells) {
+    return new RecordSection.Row(List.of(cells), open);
+  }
+}

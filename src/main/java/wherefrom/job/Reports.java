@@ -1,0 +1,21 @@
+package wherefrom.job;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** What is written for other people: the build record and the machine-shop slip. */
+public interface Reports {
+
+  /**
+   * Writes the build record as PDF.
+   *
+   * @throws IOException with a plain sentence when it cannot be written
+   */
+  void writeRecord(BuildRecord record, Path pdf) throws IOException;
+
+  /** Writes the build record as comma-separated values, table under table. */
+  void writeTables(BuildRecord record, Path csv) throws IOException;
+
+  /** Writes the slip of a visit as PDF. */
+  void writeSlip(String jobName, ShopVisit visit, Path pdf) throws IOException;
+}

@@ -1,0 +1,59 @@
+package wherefrom.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.job.BuildRecord;
+import wherefrom.job.Csv;
+import wherefrom.job.RecordSection;
+import wherefrom.job.Reports;
+import wherefrom.job.ShopVisit;
+
+/** Reports written to files. */
+public final class FileReports implements Reports {
+
+  @Override
+  public void writeRecord(BuildRecord record, Path pdf) throws IOException {
+    try (TablePdf out = new TablePdf("Build record: " + record.job())) {
+      out.words(
+          record.engine() + ", begun " + day(record.begun()) + ", as of " + day(record.asOf()));
+      out.words(BuildRecord.OUTRANKED);
+      for (RecordSection section : record.sections()) {
+        out.table(section);
+      }
+      out.save(pdf);
+    }
+  }
+
+  @Override
+  public void writeTables(BuildRecord record, Path csv) throws IOException {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("build record", record.job(), record.engine(), day(record.asOf())));
+    for (RecordSection section : record.sections()) {
+      rows.add(List.of(section.title()));
+      rows.add(section.columns());
+      section.rows().forEach(row -> rows.add(row.cells()));
+    }
+    rows.add(List.of(BuildRecord.OUTRANKED));
+    Files.writeString(csv, Csv.write(rows), StandardCharsets.UTF_8);
+  }
+
+  @Override
+  public void writeSlip(String jobName, ShopVisit visit, Path pdf) throws IOException {
+    try (TablePdf out = new TablePdf("Machine shop, visit " + visit.number() + ": " + jobName)) {
+      out.words(day(visit.sent()) + ", " + visit.pieces() + " pieces in all");
+      for (RecordSection section : SlipTables.of(visit)) {
+        out.table(section);
+      }
+      out.words(BuildRecord.OUTRANKED);
+      out.save(pdf);
+    }
+  }
+
+  private static String day(java.time.Instant time) {
+    return time.toString().substring(0, 10);
+  }
+}

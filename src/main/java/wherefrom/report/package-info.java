@@ -1,0 +1,5 @@
+/** Build record and machine-shop slip, as PDF and as tables. */
+@NullMarked
+package wherefrom.report;
+
+import org.jspecify.annotations.NullMarked;

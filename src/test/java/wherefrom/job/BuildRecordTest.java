@@ -1,0 +1,98 @@
+package wherefrom.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+
+class BuildRecordTest {
+  private final BenchJob bench = BenchJob.v8();
+
+  private RecordSection section(String title) {
+    return BuildRecord.of(bench.job).sections().stream()
+        .filter(section -> section.title().equals(title))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void everyPartStandsInTheRecordAndWhatNobodyCheckedStandsOut() {
+    RecordSection parts = section("Parts");
+    assertThat(parts.rows()).hasSize(bench.job.state().parts().size());
+    assertThat(parts.rows()).allMatch(RecordSection.Row::open);
+    bench.look("pushrod@3EX", "pushrod-roll", Look.PASS);
+    bench.decide("pushrod@3EX", Decision.REUSE);
+    RecordSection.Row row =
+        section("Parts").rows().stream().filter(one -> !one.open()).findFirst().orElseThrow();
+    assertThat(row.cells())
+        .contains("cylinder 3, exhaust, pushrod", "Is it straight? pass", "reuse: test");
+  }
+
+  @Test
+  void openChecksComeFirstWithTheChainOfReasons() {
+    new Planning(bench.job).make(Change.at(ChangeKind.HEAD_MILLED, "left"));
+    RecordSection first = BuildRecord.of(bench.job).sections().get(0);
+    assertThat(first.title()).isEqualTo("NOT CHECKED");
+    assertThat(first.rows())
+        .anySatisfy(
+            row ->
+                assertThat(row.cells().get(1))
+                    .isEqualTo(
+                        "head milled, left bank, then valvetrain geometry changed, left bank"));
+  }
+
+  @Test
+  void whatWasFittedOnPurposeIsNamedWithItsReason() {
+    Place there = Place.find("pushrod@5EX").orElseThrow();
+    bench.record(new PartFitted(bench.item("pushrod@3EX"), there, "no other left", "other place"));
+    assertThat(section("Fitted on purpose").rows().get(0).cells())
+        .containsExactly(
+            "cylinder 3, exhaust, pushrod",
+            "cylinder 5, exhaust, pushrod",
+            "other place",
+            "no other left");
+  }
+
+  @Test
+  void everyRowHasAsManyCellsAsItsTableHasColumns() {
+    new OfEverything(bench).runAll();
+    for (RecordSection section : BuildRecord.of(bench.job).sections()) {
+      for (RecordSection.Row row : section.rows()) {
+        assertThat(row.cells()).as(section.title()).hasSize(section.columns().size());
+      }
+    }
+  }
+
+  /** Something of everything that has a table. */
+  private record OfEverything(BenchJob bench) {
+    void runAll() {
+      new Planning(bench.job).make(Change.of(ChangeKind.HOT_TANKED));
+      new Planning(bench.job).answer("R29:plugs-in", Look.PASS, "counted");
+      new DebrisBook(bench.job)
+          .found(
+              wherefrom.rules.debris.DebrisPlace.PAN,
+              wherefrom.rules.debris.DebrisLook.PLASTIC,
+              "");
+      new MachineShop(bench.job).send(1, java.util.List.of(bench.item("valve@3EX")), "grind");
+      new MachineShop(bench.job).add(1, "block", 1, "bore", "4.02", "0.0005", true);
+      new MoneyBook(bench.job).note(0, "x", "", wherefrom.job.entry.CostState.PAID, "1", 0, "");
+      new Instruments(bench.job)
+          .list("mic", wherefrom.quantity.Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
+      new Measuring(bench.job)
+          .take(
+              new Measuring.Entry(
+                  wherefrom.inspection.Subject.ofPart(bench.item("pushrod@3EX")),
+                  "pushrod-length",
+                  "mic",
+                  java.util.Map.of("length", java.util.List.of("8.0")),
+                  false,
+                  ""));
+      bench.record(new wherefrom.job.entry.PhotoAdded(0, "abc.jpg", "front"));
+    }
+  }
+}

@@ -1,0 +1,118 @@
+package wherefrom.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.job.BuildRecord;
+import wherefrom.job.Csv;
+import wherefrom.job.RecordSection;
+import wherefrom.job.ShopVisit;
+import wherefrom.job.entry.ShopLineAdded;
+
+class FileReportsTest {
+  @TempDir Path folder;
+
+  private final FileReports reports = new FileReports();
+
+  private static BuildRecord record(int rows) {
+    List<RecordSection.Row> many = new ArrayList<>();
+    for (int at = 1; at <= rows; at++) {
+      many.add(
+          new RecordSection.Row(
+              List.of("row " + at, "words that are long enough to be wrapped ".repeat(4), "end"),
+              at == 1));
+    }
+    return new BuildRecord(
+        "Farm engine",
+        "V8, odd and even banks",
+        Instant.parse("2026-01-02T00:00:00Z"),
+        Instant.parse("2026-03-04T00:00:00Z"),
+        List.of(
+            new RecordSection("NOT CHECKED", List.of("what", "because", "x"), many, "Nothing."),
+            new RecordSection("Money", List.of("a"), List.of(), "No cost was noted.")));
+  }
+
+  private static String text(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document);
+    }
+  }
+
+  @Test
+  void everyRowAndWhatWasNotCheckedStandsInThePdf() throws IOException {
+    Path pdf = folder.resolve("record.pdf");
+    reports.writeRecord(record(120), pdf);
+    String text = text(pdf);
+    assertThat(text)
+        .contains("Build record: Farm engine", "NOT CHECKED", "No cost was noted.")
+        .contains("outrank this");
+    for (int at = 1; at <= 120; at++) {
+      assertThat(text).contains("row " + at + " ");
+    }
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      assertThat(document.getNumberOfPages()).isGreaterThan(1);
+      document
+          .getPage(0)
+          .getResources()
+          .getFontNames()
+          .forEach(
+              name -> {
+                try {
+                  assertThat(document.getPage(0).getResources().getFont(name).isEmbedded())
+                      .isTrue();
+                } catch (IOException e) {
+                  throw new java.io.UncheckedIOException(e);
+                }
+              });
+    }
+  }
+
+  @Test
+  void theTablesComeBackFromTheCsv() throws IOException {
+    Path csv = folder.resolve("record.csv");
+    reports.writeTables(record(3), csv);
+    List<List<String>> rows = Csv.read(Files.readString(csv));
+    assertThat(rows.get(0))
+        .containsExactly("build record", "Farm engine", "V8, odd and even banks", "2026-03-04");
+    assertThat(rows).contains(List.of("NOT CHECKED"), List.of("what", "because", "x"));
+    assertThat(rows.get(rows.size() - 1)).containsExactly(BuildRecord.OUTRANKED);
+  }
+
+  @Test
+  void aSlipNamesCountsSizesAndWhatMustNotGetLost() throws IOException {
+    ShopLineAdded caps =
+        new ShopLineAdded(2, 1, "main caps", 5, "stay with the block", "", "", "", true);
+    ShopLineAdded block =
+        new ShopLineAdded(2, 2, "block", 1, "bore all eight", "4.0200", "0.0005", "in", false);
+    ShopVisit visit =
+        new ShopVisit(
+            2,
+            Instant.parse("2026-02-03T00:00:00Z"),
+            List.of(),
+            List.of(
+                new ShopVisit.Line(caps, 0, List.of()), new ShopVisit.Line(block, 0, List.of())));
+    Path pdf = folder.resolve("slip.pdf");
+    reports.writeSlip("Farm engine", visit, pdf);
+    assertThat(text(pdf))
+        .contains("visit 2", "6 pieces in all", "4.0200 in", "within 0.0005 in")
+        .contains("DO NOT LOSE", "5 main caps");
+  }
+
+  @Test
+  void charactersThatTheFontLacksDoNotStopTheReport() throws IOException {
+    Path pdf = folder.resolve("odd.pdf");
+    BuildRecord odd = new BuildRecord("エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of());
+    reports.writeRecord(odd, pdf);
+    assertThat(text(pdf)).contains("Build record: ????");
+  }
+}
