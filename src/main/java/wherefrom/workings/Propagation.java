@@ -14,6 +14,11 @@ final class Propagation {
   /** Where inputs cancel, what is left of the slopes is rounding, not uncertainty. */
   private static final double ROUNDING = 1e-13;
 
+  /**
+   * In base units: what is left where equal amounts in two units, 0.254 mm and 0.010 in, cancel.
+   */
+  private static final double NOTHING = 1e-24;
+
   private final List<InputSpec> inputs;
   private final double[] uncertainties;
 
@@ -62,6 +67,9 @@ final class Propagation {
   }
 
   private static double inUnit(DoubleDouble base, Unit unit) {
+    if (Math.abs(base.high()) < NOTHING) {
+      return 0;
+    }
     return base.times(DoubleDouble.of(unit.denominator()))
         .dividedBy(DoubleDouble.of(unit.numerator()))
         .toDouble();

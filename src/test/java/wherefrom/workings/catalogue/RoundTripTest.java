@@ -84,6 +84,20 @@ class RoundTripTest {
   }
 
   @Test
+  void equalAmountsInInchAndMillimetreLeaveNothing() {
+    assertThat(
+            Ask.value(
+                "change",
+                "pushrod-length",
+                "base-radius-loss=0.254mm",
+                "lowering=0.010in",
+                "pushrod-tilt=0deg",
+                "tip-rise=0in",
+                "rocker-ratio=1.5"))
+        .isZero();
+  }
+
+  @Test
   void inchAndMillimetreInputsAgreeToTheLastDigit() {
     double inch =
         Ask.value("cylinder", "swept-volume", "bore=4.000in", "stroke=3.5in", "cylinders=8");
