@@ -40,28 +40,46 @@ class ArchitectureTest {
           Map.entry("workings", Set.of("quantity")),
           Map.entry("rules", Set.of("engine", "quantity", "parts", "inspection", "workings")),
           Map.entry("job", DOMAIN),
-          Map.entry("logbook", JOB),
-          Map.entry("settings", JOB),
+          Map.entry("files", Set.of()),
+          Map.entry("logbook", plus(JOB, "files")),
+          Map.entry("settings", plus(JOB, "files")),
           Map.entry("scan", JOB),
           Map.entry("sound", JOB),
-          Map.entry("print", JOB),
-          Map.entry("report", JOB),
+          Map.entry("print", plus(JOB, "files")),
+          Map.entry("report", plus(JOB, "files")),
           Map.entry("ui", JOB),
           Map.entry("cli", JOB),
           Map.entry(
               "",
-              plus(JOB, "logbook", "settings", "scan", "sound", "print", "report", "ui", "cli")));
+              plus(
+                  JOB,
+                  "files",
+                  "logbook",
+                  "settings",
+                  "scan",
+                  "sound",
+                  "print",
+                  "report",
+                  "ui",
+                  "cli")));
 
   /** The libraries that each may use besides the language's own basic packages. */
   private static final Map<String, List<String>> LIBRARIES =
-      Map.of(
-          "workings", List.of("org.apache.commons.math3", "org.hipparchus"),
-          "job", List.of("java.nio.file", "java.io"),
-          "logbook",
+      Map.ofEntries(
+          Map.entry("workings", List.of("org.apache.commons.math3", "org.hipparchus")),
+          Map.entry("job", List.of("java.nio.file", "java.io")),
+          Map.entry(
+              "logbook",
               List.of(
-                  "java.nio", "java.io", "java.security", "com.fasterxml.jackson", "javax.imageio"),
-          "settings", List.of("java.nio", "java.io", "com.fasterxml.jackson"),
-          "scan",
+                  "java.nio",
+                  "java.io",
+                  "java.security",
+                  "com.fasterxml.jackson",
+                  "javax.imageio")),
+          Map.entry("files", List.of("java.nio", "java.io")),
+          Map.entry("settings", List.of("java.nio", "java.io", "com.fasterxml.jackson")),
+          Map.entry(
+              "scan",
               List.of(
                   "java.nio",
                   "java.io",
@@ -69,9 +87,10 @@ class ArchitectureTest {
                   "javax.imageio",
                   "com.google.zxing",
                   "org.bytedeco",
-                  "com.drew"),
-          "sound", List.of("javax.sound", "java.io"),
-          "print",
+                  "com.drew")),
+          Map.entry("sound", List.of("javax.sound", "java.io", "java.nio")),
+          Map.entry(
+              "print",
               List.of(
                   "java.nio",
                   "java.io",
@@ -80,20 +99,28 @@ class ArchitectureTest {
                   "com.google.zxing",
                   "org.apache.pdfbox",
                   "org.apache.fontbox",
-                  "com.fasterxml.jackson"),
-          "report",
+                  "com.fasterxml.jackson")),
+          Map.entry(
+              "report",
               List.of(
                   "java.nio",
                   "java.io",
                   "java.awt",
                   "org.apache.pdfbox",
                   "org.apache.fontbox",
-                  "com.fasterxml.jackson"),
-          "ui", List.of("java.nio", "java.io", "javafx"),
-          "cli", List.of("java.nio", "java.io", "com.fasterxml.jackson", "picocli"));
+                  "com.fasterxml.jackson")),
+          Map.entry("ui", List.of("java.nio", "java.io", "javafx")),
+          Map.entry("cli", List.of("java.nio", "java.io", "com.fasterxml.jackson", "picocli")));
 
   private static final List<String> BASIC =
-      List.of("java.lang", "java.util", "java.time", "java.math", "java.text", "org.jspecify");
+      List.of(
+          "java.lang",
+          "java.util",
+          "java.time",
+          "java.math",
+          "java.net",
+          "java.text",
+          "org.jspecify");
 
   private static Set<String> plus(Set<String> some, String... more) {
     return Stream.concat(some.stream(), Stream.of(more)).collect(Collectors.toUnmodifiableSet());
