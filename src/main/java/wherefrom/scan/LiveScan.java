@@ -1,6 +1,7 @@
 package wherefrom.scan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.GreyImage;
@@ -16,9 +17,16 @@ import wherefrom.scan.match.IssuedSymbols;
 /** The tags followed on a live picture of one size. */
 final class LiveScan {
   private static final List<Cut> CUTS =
-      List.of(new Cut(1, 14, 3), new Cut(2, 12, 2), new Cut(0, 14, 4));
+      List.of(
+          new Cut(1, 14, 3),
+          new Cut(2, 12, 2),
+          new Cut(0, 14, 4, 0, 2),
+          new Cut(1, 14, 3),
+          new Cut(2, 12, 2),
+          new Cut(0, 14, 4, 1, 2));
   private static final int FOLLOWED = 3;
-  private static final int MOST_TRACKS = 4;
+  private static final int FOLLOWED_WHOLE = 2;
+  private static final int MOST_TRACKS = 3;
   private static final int FORGET = 4;
 
   /** Fit of the pattern below which a place is not followed. */
@@ -26,6 +34,7 @@ final class LiveScan {
 
   private final CameraModel camera;
   private final PictureScan pictures;
+  private int searches;
   private List<Track> tracks = new ArrayList<>();
   private Optional<Unread.Cause> hint = Optional.empty();
 
@@ -58,9 +67,11 @@ final class LiveScan {
       }
     }
     boolean settled = kept.stream().anyMatch(track -> track.told() == frame);
-    if (!settled || frame % 2 == 0) {
-      Cut cut = CUTS.get(frame % CUTS.size());
-      for (PoseReading reading : pictures.scan(pyramid, List.of(cut), FOLLOWED)) {
+    boolean busy = settled || kept.size() > 1;
+    if (!busy || frame % 2 == 0) {
+      Cut cut = CUTS.get(searches++ % CUTS.size());
+      int followed = cut.level() == 0 ? FOLLOWED_WHOLE : FOLLOWED;
+      for (PoseReading reading : pictures.scan(pyramid, List.of(cut), followed)) {
         take(kept, reading, frame);
       }
     }
@@ -87,9 +98,21 @@ final class LiveScan {
         return;
       }
     }
-    boolean worth = reading.pattern() > FOLLOW || reading.text().isPresent();
-    if (worth && kept.size() < MOST_TRACKS) {
-      kept.add(Track.begin(reading, frame));
+    if (reading.pattern() > FOLLOW || reading.text().isPresent()) {
+      makeRoom(kept, reading);
+      if (kept.size() < MOST_TRACKS) {
+        kept.add(Track.begin(reading, frame));
+      }
+    }
+  }
+
+  /** A place that fits better takes the room of the worst one that was never read. */
+  private static void makeRoom(List<Track> kept, PoseReading reading) {
+    if (kept.size() == MOST_TRACKS) {
+      kept.stream()
+          .filter(track -> track.text().isEmpty() && track.pattern() < reading.pattern())
+          .min(Comparator.comparingDouble(Track::pattern))
+          .ifPresent(kept::remove);
     }
   }
 

@@ -21,6 +21,9 @@ final class PictureScan {
   /** Fit of a candidate that is followed up in any case. */
   private static final double CLEAR = 0.45;
 
+  /** Fit after the rough refinement below which nothing is ever read. */
+  private static final double HOPELESS = 0.2;
+
   /** Fit that is worth reading at once. */
   private static final double SETTLED = 0.6;
 
@@ -46,7 +49,8 @@ final class PictureScan {
     List<Candidate> later = refine(pyramid, candidates, most, readings);
     int doubtful = 0;
     for (Candidate candidate : CandidateSearch.distinct(later, MANY)) {
-      boolean wanted = candidate.score() > CLEAR || doubtful++ < most;
+      boolean wanted =
+          candidate.score() > CLEAR || (candidate.score() > HOPELESS && doubtful++ < most);
       if (wanted && !isRead(candidate.pose(), readings)) {
         readings.add(poses.read(pyramid, candidate.pose()));
       }

@@ -41,7 +41,7 @@ public final class CandidateSearch {
   public List<Candidate> search(Pyramid pyramid, Cut cut, int most) {
     Level level = pyramid.level(cut.level());
     Runs runs = buffers.computeIfAbsent(cut, made -> new Runs(made.reach(), made.below()));
-    runs.cut(level);
+    runs.cut(level, cut.firstRow(level.height()), cut.endRow(level.height()));
     List<Component> patches = components.join(runs, level.height(), SMALLEST);
     List<Candidate> found = new ArrayList<>();
     frames(pyramid, patches, level.shrink(), most, found);

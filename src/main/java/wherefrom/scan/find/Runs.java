@@ -48,7 +48,8 @@ final class Runs {
     return dark[run];
   }
 
-  void cut(Level level) {
+  /** Cuts the rows from first up to before end; the others stay empty. */
+  void cut(Level level, int first, int end) {
     int width = level.width();
     int height = level.height();
     columns = columns.length == width ? columns : new int[width];
@@ -56,21 +57,22 @@ final class Runs {
     Arrays.fill(columns, 0);
     count = 0;
     byte[] pixels = level.pixels();
-    for (int row = 0; row < Math.min(reach, height); row++) {
+    for (int row = Math.max(0, first - reach); row < Math.min(first + reach, height); row++) {
       addRow(pixels, row * width, width, 1);
     }
-    for (int row = 0; row < height; row++) {
+    Arrays.fill(rows, 0, first, 0);
+    for (int row = first; row < end; row++) {
       if (row + reach < height) {
         addRow(pixels, (row + reach) * width, width, 1);
       }
-      if (row - reach - 1 >= 0) {
+      if (row - reach - 1 >= 0 && row > first) {
         addRow(pixels, (row - reach - 1) * width, width, -1);
       }
       int lines = Math.min(height - 1, row + reach) - Math.max(0, row - reach) + 1;
       rows[row] = count;
       cutRow(pixels, row * width, width, lines);
     }
-    rows[height] = count;
+    Arrays.fill(rows, end, height + 1, count);
   }
 
   private void addRow(byte[] pixels, int from, int width, int sign) {

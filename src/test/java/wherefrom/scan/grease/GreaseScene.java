@@ -41,11 +41,28 @@ final class GreaseScene {
       String words,
       Damage damage,
       long seed) {
+    this(width, height, design, modules, dark, words, damage, seed, height / 720.0);
+  }
+
+  /**
+   * @param unit size of everything, 1 in a frame of 720 lines as a whole bench is seen; larger
+   *     comes nearer
+   */
+  GreaseScene(
+      int width,
+      int height,
+      LabelDesign design,
+      int modules,
+      BiPredicate<Integer, Integer> dark,
+      String words,
+      Damage damage,
+      long seed,
+      double unit) {
+    this.unit = unit;
     this.width = width;
     this.height = height;
     this.design = design;
     this.damage = damage;
-    unit = height / 720.0;
     SplittableRandom random = new SplittableRandom(seed);
     Plane art = LabelArt.draw(design, modules, dark, words, random);
     Plane cover = Paper.full();
