@@ -21,13 +21,13 @@ class GreaseRegressionTest {
     for (Family family : Family.values()) {
       int grade = GRADES[family.ordinal() % GRADES.length];
       TagCode code = GreaseFrames.pick(ISSUED, family.ordinal() * 31L + grade);
-        GreaseFrame frame = GreaseFrames.frame(family, grade, 500, 720, LabelDesign.PRINTED, code);
-        List<String> texts =
-            new PipelineReader()
-                .read(frame.image(), ISSUED).sightings().stream().map(Sighting::text).toList();
-        shown++;
-        read += texts.contains(code.digits()) ? 1 : 0;
-        wrong += (int) texts.stream().filter(text -> !text.equals(code.digits())).count();
+      GreaseFrame frame = GreaseFrames.frame(family, grade, 500, 720, LabelDesign.PRINTED, code);
+      List<String> texts =
+          new PipelineReader()
+              .read(frame.image(), ISSUED).sightings().stream().map(Sighting::text).toList();
+      shown++;
+      read += texts.contains(code.digits()) ? 1 : 0;
+      wrong += (int) texts.stream().filter(text -> !text.equals(code.digits())).count();
     }
     assertThat(wrong).isZero();
     assertThat(read).isGreaterThanOrEqualTo(shown - 1);
