@@ -1,10 +1,49 @@
 package wherefrom;
 
-/** The only place that wires. */
+import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
+import wherefrom.cli.CommandLine;
+import wherefrom.job.Equipment;
+import wherefrom.sound.ToneSounds;
+import wherefrom.ui.Start;
+
+/** The only place that wires: without arguments the window opens, with them it is a command. */
 public final class Main {
+  private static final double VOLUME = 1;
+
   private Main() {}
 
-  public static void main(String[] args) {
-    System.exit(args.length);
+  public static void main(String[] arguments) {
+    Equipment equipment = Wiring.equipment(Clock.systemUTC());
+    if (arguments.length == 0) {
+      Window.open(equipment);
+      return;
+    }
+    CommandLine commands =
+        new CommandLine(
+            equipment,
+            new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
+            utf8(FileDescriptor.out),
+            utf8(FileDescriptor.err));
+    System.exit(commands.run(List.of(arguments)));
+  }
+
+  /** Tabs and names are read by scripts: the same on every system. */
+  private static PrintStream utf8(FileDescriptor stream) {
+    return new PrintStream(new FileOutputStream(stream), true, StandardCharsets.UTF_8);
+  }
+
+  /** Apart, so that a command never loads the window's classes. */
+  private static final class Window {
+    static void open(Equipment equipment) {
+      double volume = equipment.settings().load().sound() ? VOLUME : 0;
+      Start.run(equipment, System::nanoTime, new ToneSounds(volume));
+    }
   }
 }

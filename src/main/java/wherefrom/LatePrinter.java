@@ -1,0 +1,40 @@
+package wherefrom;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+import wherefrom.job.PrintOrder;
+import wherefrom.job.PrintOutcome;
+import wherefrom.job.SheetPrinter;
+import wherefrom.job.Stock;
+import wherefrom.job.StockChoice;
+
+/** A printer that is made when it is first used: reading the label stock takes time. */
+final class LatePrinter implements SheetPrinter {
+  private final Supplier<SheetPrinter> printer;
+
+  LatePrinter(Supplier<SheetPrinter> make) {
+    printer = new Once<>(make);
+  }
+
+  @Override
+  public List<Stock> listStocks() {
+    return printer.get().listStocks();
+  }
+
+  @Override
+  public StockChoice findStock(String nameOrFile) {
+    return printer.get().findStock(nameOrFile);
+  }
+
+  @Override
+  public PrintOutcome save(PrintOrder order, Path file) throws IOException {
+    return printer.get().save(order, file);
+  }
+
+  @Override
+  public PrintOutcome print(PrintOrder order) throws IOException {
+    return printer.get().print(order);
+  }
+}

@@ -1,0 +1,28 @@
+package wherefrom;
+
+import java.util.Collection;
+import java.util.function.Supplier;
+import wherefrom.job.GreyImage;
+import wherefrom.job.LiveReader;
+import wherefrom.job.Reading;
+import wherefrom.job.TagReader;
+import wherefrom.parts.TagCode;
+
+/** A tag reader that is made when it is first used. */
+final class LateReader implements TagReader {
+  private final Supplier<TagReader> reader;
+
+  LateReader(Supplier<TagReader> make) {
+    reader = new Once<>(make);
+  }
+
+  @Override
+  public Reading read(GreyImage picture, Collection<TagCode> issued) {
+    return reader.get().read(picture, issued);
+  }
+
+  @Override
+  public LiveReader live(Collection<TagCode> issued) {
+    return reader.get().live(issued);
+  }
+}

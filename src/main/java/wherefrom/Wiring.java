@@ -1,0 +1,54 @@
+package wherefrom;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.function.Supplier;
+import wherefrom.job.Cameras;
+import wherefrom.job.Equipment;
+import wherefrom.logbook.FileShelf;
+import wherefrom.logbook.LayoutJson;
+import wherefrom.logbook.PhotoFiles;
+import wherefrom.print.PdfSheetPrinter;
+import wherefrom.scan.PipelineReader;
+import wherefrom.scan.camera.FfmpegCameras;
+import wherefrom.scan.picture.PictureFiles;
+import wherefrom.settings.FileSettings;
+
+/**
+ * Puts the equipment together. What takes time to load, such as the label stock, the reader and
+ * random numbers, is loaded when it is first used.
+ */
+final class Wiring {
+  /** The system property that moves the settings and the shop to another folder. */
+  static final String HOME = "wherefrom.home";
+
+  private Wiring() {}
+
+  static Equipment equipment(Clock clock) {
+    Supplier<SecureRandom> random = new Once<>(SecureRandom::new);
+    return new Equipment(
+        folder -> new FileShelf(folder, clock, () -> random.get().nextInt()),
+        new LayoutJson(),
+        new LateArchives(),
+        new PhotoFiles(),
+        settings(),
+        new LateReader(PipelineReader::new),
+        new PictureFiles(),
+        cameras(),
+        new LatePrinter(PdfSheetPrinter::new),
+        clock);
+  }
+
+  private static Cameras cameras() {
+    return new FfmpegCameras();
+  }
+
+  private static FileSettings settings() {
+    Path user = Path.of(System.getProperty("user.home", "."));
+    String home = System.getProperty(HOME, "");
+    return home.isBlank()
+        ? new FileSettings(user.resolve(".wherefrom"), user.resolve("Wherefrom"))
+        : new FileSettings(Path.of(home), Path.of(home).resolve("jobs"));
+  }
+}

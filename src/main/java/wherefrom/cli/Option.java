@@ -1,0 +1,43 @@
+package wherefrom.cli;
+
+/**
+ * An option of a command.
+ *
+ * @param name with its two hyphens
+ * @param value what is to be given with it, such as {@code DIR}; empty for a flag
+ * @param help what it does
+ * @param required whether the command needs it
+ * @param many whether several values may follow
+ */
+record Option(String name, String value, String help, boolean required, boolean many) {
+  static final Option JOB = needed("--job", "DIR", "the job's folder");
+  static final Option REASON = needed("--reason", "TEXT", "why");
+  static final Option JSON = flag("--json", "answer as one JSON document");
+  static final Option HELP = flag("--help", "show this help");
+
+  static Option needed(String name, String value, String help) {
+    return new Option(name, value, help, true, false);
+  }
+
+  static Option maybe(String name, String value, String help) {
+    return new Option(name, value, help, false, false);
+  }
+
+  static Option several(String name, String value, String help) {
+    return new Option(name, value, help, false, true);
+  }
+
+  static Option flag(String name, String help) {
+    return new Option(name, "", help, false, false);
+  }
+
+  boolean isFlag() {
+    return value.isEmpty();
+  }
+
+  /** As it stands in a usage line. */
+  String usage() {
+    String whole = isFlag() ? name : name + " " + value + (many ? "…" : "");
+    return required ? whole : "[" + whole + "]";
+  }
+}
