@@ -10,6 +10,8 @@ import java.time.Clock;
 import java.util.List;
 import wherefrom.cli.CommandLine;
 import wherefrom.job.Equipment;
+import wherefrom.logbook.BackupFolder;
+import wherefrom.logbook.FileChecks;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 
@@ -28,6 +30,8 @@ public final class Main {
     CommandLine commands =
         new CommandLine(
             equipment,
+            new FileChecks(),
+            new BackupFolder(),
             new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
             utf8(FileDescriptor.out),
             utf8(FileDescriptor.err));

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import wherefrom.job.Cameras;
 import wherefrom.job.Equipment;
 import wherefrom.logbook.FileShelf;
+import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.LayoutJson;
 import wherefrom.logbook.PhotoFiles;
 import wherefrom.print.PdfSheetPrinter;
@@ -30,7 +31,7 @@ final class Wiring {
     return new Equipment(
         folder -> new FileShelf(folder, clock, () -> random.get().nextInt()),
         new LayoutJson(),
-        new LateArchives(),
+        new JobArchives(),
         new PhotoFiles(),
         settings(),
         new LateReader(PipelineReader::new),
