@@ -25,9 +25,14 @@ final class Answer {
     print(List.of(lines));
   }
 
+  /** The one row to come is all there is: the JSON document is an object. */
+  void alone() {
+    single = true;
+  }
+
   /** All there is: the JSON document is this object. */
   void only(Fields fields, List<String> lines) {
-    single = true;
+    alone();
     row(fields, lines.toArray(String[]::new));
   }
 
@@ -48,7 +53,7 @@ final class Answer {
 
   void finish() {
     if (json) {
-      out.println(Json.text(single ? rows.get(0) : rows));
+      out.println(Json.text(single && rows.size() == 1 ? rows.get(0) : rows));
     }
   }
 

@@ -1,6 +1,7 @@
 package wherefrom.cli;
 
 import java.io.BufferedReader;
+import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.Backups;
 import wherefrom.job.Equipment;
@@ -12,6 +13,28 @@ final class Commands {
 
   static List<Command> all(
       Equipment equipment, JobChecks checks, Backups backups, BufferedReader in) {
-    return List.of(new LayoutsCommand(equipment));
+    List<Command> commands = new ArrayList<>();
+    commands.add(new LayoutsCommand(equipment));
+    commands.add(new StocksCommand(equipment));
+    commands.add(new JobNewCommand(equipment));
+    commands.add(new JobListCommand(equipment));
+    commands.add(new ResumeCommand(equipment));
+    commands.add(new PlacesCommand(equipment));
+    commands.add(new TagsCommand(equipment));
+    commands.add(new ReadCommand(equipment));
+    commands.add(new OutCommand(equipment, in));
+    commands.add(new WhereCommand(equipment, in));
+    commands.addAll(HandlingCommands.all(equipment, in));
+    commands.add(new FitCommand(equipment, in));
+    commands.add(new TakeBackCommand(equipment));
+    commands.add(new CyclesCommand(equipment));
+    commands.add(new MissingCommand(equipment));
+    commands.add(new ExcuseCommand(equipment, in));
+    commands.add(new CloseCommand(equipment));
+    commands.add(new CheckCommand(checks));
+    commands.add(new BackupCommand(backups));
+    commands.add(new ExportCommand(equipment));
+    commands.add(new ImportCommand(equipment));
+    return commands;
   }
 }

@@ -20,7 +20,6 @@ final class EntryCodec {
   static final JsonMapper MAPPER =
       JsonMapper.builder()
           .addModule(new DomainModule())
-          .visibility(PropertyAccessor.GETTER, Visibility.NONE)
           .visibility(PropertyAccessor.IS_GETTER, Visibility.NONE)
           .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
           .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)

@@ -26,6 +26,9 @@ public final class PipelineReader implements TagReader {
   private static final long LARGE = 5_000_000;
   private static final int FOLLOWED = 12;
 
+  /** A sheet holds up to thirty labels, each found once or twice. */
+  private static final int SHEETFUL = 80;
+
   /** Fit of the pattern above which a place that was not read is shown to the person. */
   private static final double LOOKS_LIKE_A_TAG = 0.55;
 
@@ -45,7 +48,8 @@ public final class PipelineReader implements TagReader {
     PictureScan scan = new PictureScan(pattern, camera, new IssuedSymbols(issued));
     List<Sighting> sightings = new ArrayList<>();
     List<Unread> unread = new ArrayList<>();
-    List<PoseReading> readings = scan.scan(Pyramid.of(picture), cuts(picture), FOLLOWED);
+    List<PoseReading> readings = 
+        scan.scan(Pyramid.of(picture), cuts(picture), FOLLOWED, SHEETFUL);
     for (PoseReading reading : readings) {
       reading
           .text()

@@ -1,0 +1,32 @@
+package wherefrom.cli;
+
+import java.io.IOException;
+import wherefrom.job.Backups;
+
+/** Brings the copy of a job in a second folder up to date. */
+final class BackupCommand implements Command {
+  private final Backups backups;
+
+  BackupCommand(Backups backups) {
+    this.backups = backups;
+  }
+
+  @Override
+  public Usage usage() {
+    return Usage.of(
+        "backup",
+        "",
+        "Brings the copy of a job on a stick or another disk up to date.",
+        Option.JOB,
+        Option.needed("--to", "FOLDER", "the folder that holds the copies"));
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput, IOException {
+    Backups.Copied copied = backups.copy(call.path("--job"), call.path("--to"));
+    answer.only(
+        Fields.of("folder", copied.folder().toString()).and("files", copied.files()),
+        "Copied to " + copied.folder() + ": files written " + copied.files() + ".");
+    return Status.RIGHT;
+  }
+}

@@ -1,0 +1,32 @@
+package wherefrom.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import wherefrom.job.Equipment;
+
+/** Writes a whole job to one file. */
+final class ExportCommand implements Command {
+  private final Equipment equipment;
+
+  ExportCommand(Equipment equipment) {
+    this.equipment = equipment;
+  }
+
+  @Override
+  public Usage usage() {
+    return Usage.of(
+        "export",
+        "",
+        "Writes a whole job, photographs included, to one file.",
+        Option.JOB,
+        Option.needed("--out", "FILE.zip", "where to write; must not exist yet"));
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput, IOException {
+    Path file = call.path("--out");
+    equipment.archives().export(call.path("--job"), file);
+    answer.only(Fields.of("file", file.toString()), "Exported to " + file + ".");
+    return Status.RIGHT;
+  }
+}

@@ -1,0 +1,52 @@
+package wherefrom.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.Equipment;
+
+/** Judges parts at their places and logs what is fitted. */
+final class FitCommand implements Command {
+  private final Equipment equipment;
+  private final Codes codes;
+
+  FitCommand(Equipment equipment, BufferedReader in) {
+    this.equipment = equipment;
+    this.codes = Codes.pairs(in);
+  }
+
+  @Override
+  public Usage usage() {
+    return Usage.of(
+            "fit",
+            "PART-CODE PLACE-CODE|-",
+            "Judges a part at a place and logs the fit where it is right.",
+            Option.JOB,
+            Option.maybe("--on-purpose", "REASON", "fit it against a stop, for this reason"),
+            Option.flag("--turned", "the part is held the other way round"))
+        .noting(
+            "First the verdict, then its sentence and the way out on the next line.",
+            "With -, a part's and a place's code on each line of standard input.");
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput, IOException {
+    Optional<String> reason = call.find("--on-purpose");
+    boolean turned = call.find("--turned").isPresent();
+    if (reason.isPresent() && turned) {
+      throw call.wrong("Give either --on-purpose or --turned.");
+    }
+    if (reason.filter(String::isBlank).isPresent()) {
+      throw call.wrong("--on-purpose: say why the part is fitted here on purpose.");
+    }
+    try (Bench bench = Bench.open(equipment, call, answer)) {
+      Pairing pairing = new Pairing(bench, answer, turned, reason);
+      return codes.each(call, answer, pair -> fit(pairing, pair));
+    }
+  }
+
+  private static Status fit(Pairing pairing, List<String> pair) throws BadInput {
+    return pairing.fit(pair.get(0), pair.get(1));
+  }
+}

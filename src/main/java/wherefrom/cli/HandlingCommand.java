@@ -1,0 +1,67 @@
+package wherefrom.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import wherefrom.job.Equipment;
+import wherefrom.job.Found;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.PartRecord;
+
+/** Something that is done to parts between the two days; each is a command of its own. */
+final class HandlingCommand implements Command {
+
+  /** What is done to one part. */
+  interface Deed {
+    Handled of(Handling handling, int item, Call call) throws BadInput;
+  }
+
+  private final Usage usage;
+  private final Deed deed;
+  private final Equipment equipment;
+  private final Codes codes;
+
+  HandlingCommand(Usage usage, Deed deed, Equipment equipment, BufferedReader in) {
+    this.usage = usage;
+    this.deed = deed;
+    this.equipment = equipment;
+    this.codes = Codes.single(in);
+  }
+
+  @Override
+  public Usage usage() {
+    return usage;
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput, IOException {
+    try (Bench bench = Bench.open(equipment, call, answer)) {
+      return codes.each(call, answer, code -> handle(bench, code.get(0), call, answer));
+    }
+  }
+
+  private Status handle(Bench bench, String code, Call call, Answer answer) throws BadInput {
+    Found found = bench.find(code);
+    if (!(found instanceof Found.APart part)) {
+      throw new BadInput(code + " is no part of this job: " + Meaning.of(found));
+    }
+    Handled handled =
+        deed.of(new Handling(bench.job()), part.part().part().item(), call);
+    if (handled instanceof Handled.Refused refused) {
+      throw new BadInput(refused.sentence());
+    }
+    list(bench, ((Handled.Logged) handled).part(), answer);
+    return Status.RIGHT;
+  }
+
+  private static void list(Bench bench, PartRecord part, Answer answer) {
+    String digits = bench.book().of(part.part()).digits();
+    String where = part.where().words() + part.awayTo().map(to -> ", " + to).orElse("");
+    answer.row(
+        Fields.of("code", digits)
+            .and("item", part.part().item())
+            .and("part", part.part().words())
+            .and("where", where),
+        Answer.cells(digits, part.part().words(), where));
+  }
+}

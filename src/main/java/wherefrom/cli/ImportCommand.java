@@ -1,0 +1,34 @@
+package wherefrom.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import wherefrom.job.Equipment;
+
+/** Brings a job back from one file. */
+final class ImportCommand implements Command {
+  private final Equipment equipment;
+
+  ImportCommand(Equipment equipment) {
+    this.equipment = equipment;
+  }
+
+  @Override
+  public Usage usage() {
+    return Usage.of(
+        "import",
+        "FILE.zip",
+        "Brings a job back from one file, as a new folder.",
+        Option.needed("--folder", "SHOP", "the folder of the jobs"));
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput, IOException {
+    if (call.operands().size() != 1) {
+      throw call.wrong("Give the one file to import.");
+    }
+    Path file = call.path("FILE.zip", call.operands().get(0));
+    Path job = equipment.archives().restore(file, call.path("--folder"));
+    answer.only(Fields.of("folder", job.toString()), "Imported into " + job + ".");
+    return Status.RIGHT;
+  }
+}

@@ -1,0 +1,47 @@
+package wherefrom.cli;
+
+import java.util.Locale;
+import wherefrom.job.Found;
+import wherefrom.parts.TagCode;
+import wherefrom.rules.Verdict;
+
+/** What a code stands for, in words. */
+final class Meaning {
+  private Meaning() {}
+
+  static String of(Found found) {
+    if (found instanceof Found.APart part) {
+      return part.part().part().words();
+    }
+    if (found instanceof Found.ASpot spot) {
+      return "place card: " + spot.spot().words();
+    }
+    if (found instanceof Found.AnAction action) {
+      return "action card: " + action.action() + ", " + action.action().words();
+    }
+    if (found instanceof Found.ABasket basket) {
+      return "basket " + basket.number();
+    }
+    Verdict verdict = ((Found.Refused) found).verdict();
+    return verdict.word() + ": " + verdict.sentence();
+  }
+
+  /** Where no job is at hand to ask. */
+  static String of(TagCode code) {
+    return String.format(
+        Locale.ROOT, "%s %04d of engine %07d", code.type().word(), code.item(), code.engine());
+  }
+
+  /** {@code verdict}, {@code sentence}, {@code wayOut}. */
+  static Fields fields(Verdict verdict) {
+    return Fields.of("verdict", verdict.word())
+        .and("stopped", verdict.stops())
+        .and("sentence", verdict.sentence())
+        .and("wayOut", verdict.wayOut());
+  }
+
+  /** The sentence and the way out. */
+  static String sentence(Verdict verdict) {
+    return (verdict.sentence() + " " + verdict.wayOut()).strip();
+  }
+}

@@ -1,0 +1,101 @@
+package wherefrom.cli;
+
+import java.util.Optional;
+import wherefrom.engine.Spot;
+import wherefrom.job.Fitting;
+import wherefrom.job.Found;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.parts.Part;
+import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
+
+/** Fits one part after the other, each named with its place. */
+final class Pairing {
+  private final Bench bench;
+  private final Answer answer;
+  private final boolean turned;
+  private final Optional<String> onPurpose;
+
+  /**
+   * @param turned whether the parts are held the other way round
+   * @param onPurpose why they are fitted against a stop; empty when they are not
+   */
+  Pairing(Bench bench, Answer answer, boolean turned, Optional<String> onPurpose) {
+    this.bench = bench;
+    this.answer = answer;
+    this.turned = turned;
+    this.onPurpose = onPurpose;
+  }
+
+  /** Takes a part's and a place's code, in either order. */
+  Status fit(String one, String other) throws BadInput {
+    Found first = bench.find(one);
+    Found second = bench.find(other);
+    if (first instanceof Found.Refused refused) {
+      return refuse(refused.verdict(), spot(second));
+    }
+    if (second instanceof Found.Refused refused) {
+      return refuse(refused.verdict(), spot(first));
+    }
+    if (first instanceof Found.APart part && second instanceof Found.ASpot spot) {
+      return fit(part.part().part(), spot.spot());
+    }
+    if (first instanceof Found.ASpot spot && second instanceof Found.APart part) {
+      return fit(part.part().part(), spot.spot());
+    }
+    throw new BadInput(
+        "A part's code and a place card's code are wanted, not "
+            + Meaning.of(first)
+            + " and "
+            + Meaning.of(second)
+            + ".");
+  }
+
+  private static String spot(Found found) {
+    return found instanceof Found.ASpot spot ? spot.spot().key() : "";
+  }
+
+  /** The same entry as a scan at the bench makes. */
+  private Status refuse(Verdict verdict, String spot) {
+    boolean stands = verdict.cue() == Cue.STOP;
+    bench.job().record(new StopGiven(0, spot, verdict.word(), verdict.sentence(), stands));
+    return say(verdict);
+  }
+
+  private Status fit(Part part, Spot spot) throws BadInput {
+    Fitting fitting = new Fitting(bench.job());
+    if (onPurpose.isEmpty()) {
+      return say(fitting.fit(part, spot, turned));
+    }
+    try {
+      Verdict against = fitting.fitOnPurpose(part, spot, onPurpose.get());
+      return against.stops() ? sayOnPurpose(part, spot, against) : say(against);
+    } catch (IllegalArgumentException e) {
+      throw new BadInput(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private Status sayOnPurpose(Part part, Spot spot, Verdict against) {
+    String sentence =
+        "Fitted against the stop \""
+            + against.word()
+            + "\": "
+            + part.words()
+            + ", at "
+            + spot.words()
+            + ". Look at what runs against it in both places.";
+    answer.row(
+        Fields.of("verdict", "fitted on purpose")
+            .and("stopped", false)
+            .and("against", against.word())
+            .and("sentence", sentence),
+        "fitted on purpose",
+        sentence);
+    return Status.RIGHT;
+  }
+
+  private Status say(Verdict verdict) {
+    answer.row(Meaning.fields(verdict), verdict.word(), Meaning.sentence(verdict));
+    return Status.stoppedIf(verdict.stops());
+  }
+}

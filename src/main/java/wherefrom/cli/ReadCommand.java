@@ -1,0 +1,121 @@
+package wherefrom.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wherefrom.job.Equipment;
+import wherefrom.job.Reading;
+import wherefrom.job.Sighting;
+import wherefrom.job.Unread;
+import wherefrom.parts.TagCode;
+
+/** Reads the tags on picture files. */
+final class ReadCommand implements Command {
+  private final Equipment equipment;
+
+  ReadCommand(Equipment equipment) {
+    this.equipment = equipment;
+  }
+
+  @Override
+  public Usage usage() {
+    return Usage.of(
+            "read",
+            "FILE|FOLDER…",
+            "Reads the tags on PNG and JPEG pictures.",
+            Option.maybe("--job", "DIR", "the job whose tags they are: more is read, in words"),
+            Option.flag("--any", "foreign codes too, as they are"))
+        .noting(
+            "A line a tag: file, sixteen digits, meaning. What cannot be read is said on standard"
+                + " error.",
+            "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture.");
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput, IOException {
+    List<Path> files = files(call);
+    if (call.find("--job").isEmpty()) {
+      return read(files, List.of(), Optional.empty(), call, answer);
+    }
+    try (Bench bench = Bench.open(equipment, call, answer)) {
+      return read(files, bench.book().issued(), Optional.of(bench), call, answer);
+    }
+  }
+
+  private static List<Path> files(Call call) throws BadInput, IOException {
+    if (call.operands().isEmpty()) {
+      throw call.wrong("Give a picture file or a folder of them.");
+    }
+    List<Path> files = new ArrayList<>();
+    for (String operand : call.operands()) {
+      Path path = call.path("FILE", operand);
+      if (Files.isDirectory(path)) {
+        try (Stream<Path> inside = Files.list(path)) {
+          inside.filter(Files::isRegularFile).sorted().forEach(files::add);
+        }
+      } else {
+        files.add(path);
+      }
+    }
+    if (files.isEmpty()) {
+      throw new BadInput("There is no file in " + String.join(", ", call.operands()) + ".");
+    }
+    return files;
+  }
+
+  private Status read(
+      List<Path> files,
+      Collection<TagCode> issued,
+      Optional<Bench> bench,
+      Call call,
+      Answer answer) {
+    boolean any = call.find("--any").isPresent();
+    int pictures = 0;
+    int tags = 0;
+    for (Path file : files) {
+      try {
+        Reading reading = equipment.reader().read(equipment.pictures().load(file), issued);
+        pictures++;
+        tags += list(file, reading, bench, any, answer);
+      } catch (IOException e) {
+        answer.say(Faults.sentence(e));
+      }
+    }
+    return pictures == 0 ? Status.BAD_INPUT : Status.stoppedIf(tags == 0);
+  }
+
+  private static int list(
+      Path file, Reading reading, Optional<Bench> bench, boolean any, Answer answer) {
+    int tags = 0;
+    for (Sighting sighting : reading.sightings()) {
+      if (any || sighting.basis() != Sighting.Basis.FOREIGN) {
+        list(file, sighting, bench, answer);
+        tags++;
+      }
+    }
+    for (Unread unread : reading.unread()) {
+      answer.say(file + ": a tag that cannot be read. " + unread.cause().hint());
+    }
+    if (tags == 0 && reading.unread().isEmpty()) {
+      answer.say(file + ": no tag was found.");
+    }
+    return tags;
+  }
+
+  private static void list(Path file, Sighting sighting, Optional<Bench> bench, Answer answer) {
+    String text = sighting.text();
+    String meaning =
+        bench
+            .map(open -> Meaning.of(open.find(text)))
+            .or(() -> TagCode.find(text).map(Meaning::of))
+            .orElse("not one of ours");
+    answer.row(
+        Fields.of("file", file.toString()).and("code", text).and("meaning", meaning),
+        Answer.cells(file.toString(), text, meaning));
+  }
+}

@@ -1,0 +1,99 @@
+package wherefrom.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import wherefrom.job.Equipment;
+import wherefrom.job.Face;
+import wherefrom.job.Nudge;
+import wherefrom.job.PrintOrder;
+import wherefrom.job.PrintOutcome;
+import wherefrom.job.PrintSetup;
+import wherefrom.job.TagPrinting;
+
+/** Makes sheets of tags and cards. */
+final class TagsCommand implements Command {
+  private static final int MOST_LABELS = 9999;
+  private final Equipment equipment;
+
+  TagsCommand(Equipment equipment) {
+    this.equipment = equipment;
+  }
+
+  @Override
+  public Usage usage() {
+    return Usage.of(
+            "tags",
+            "",
+            "Makes the sheets of tags or cards as a PDF file.",
+            Option.JOB,
+            Option.needed("--stock", "NAME", "one that wherefrom stocks lists, or your own file"),
+            Option.needed("--out", "F.pdf", "where to write"),
+            Option.maybe(
+                "--cards", "places|actions|baskets|scanner", "cards instead of the parts' tags"),
+            Option.several("--only", "ITEM", "item numbers, codes or kinds of part"),
+            Option.flag("--new", "only the tags that no sheet holds yet"),
+            Option.maybe("--start", "N", "the first label to use on a half-used sheet"),
+            Option.maybe("--count", "N", "how many baskets, 8 where not given"),
+            Option.maybe("--dpi", "N", "the printer's dots per inch: 203, 300 or 600"),
+            Option.maybe("--nudge", "RIGHT,DOWN", "moves the print, in steps of half a millimetre"),
+            Option.flag("--test-page", "label outlines and rulers instead of tags"))
+        .noting("Print at 100 %, never \"fit to page\", and hold a ruler to the sheet's ruler.");
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput, IOException {
+    PrintSetup setup = setup(call);
+    Path file = call.path("--out");
+    try (Bench bench = Bench.open(equipment, call, answer)) {
+      TagPrinting printing = new TagPrinting(bench.job());
+      List<Face> faces = new ArrayList<>();
+      PrintOrder order = PrintOrder.testPage(setup);
+      if (call.find("--test-page").isEmpty()) {
+        faces.addAll(new TagWishes(bench, call).faces(printing));
+        order = PrintOrder.of(bench.job().state().name(), faces, setup);
+      }
+      PrintOutcome outcome = equipment.printer().save(order, file);
+      if (outcome instanceof PrintOutcome.Refused refused) {
+        throw new BadInput(String.join(" ", refused.sentences()));
+      }
+      printing.printed(faces, setup.stock());
+      say((PrintOutcome.Printed) outcome, file, answer);
+      return Status.RIGHT;
+    }
+  }
+
+  private static void say(PrintOutcome.Printed printed, Path file, Answer answer) {
+    answer.only(
+        Fields.of("file", file.toString())
+            .and("labels", printed.labels())
+            .and("pages", printed.pages()),
+        file + ": labels " + printed.labels() + ", pages " + printed.pages() + ".");
+  }
+
+  private static PrintSetup setup(Call call) throws BadInput {
+    int start = call.number("--start", 1, 1, MOST_LABELS);
+    int dpi = call.number("--dpi", 0, 1, MOST_LABELS);
+    OptionalInt dots = dpi == 0 ? OptionalInt.empty() : OptionalInt.of(dpi);
+    return new PrintSetup(call.get("--stock"), start, nudge(call), dots);
+  }
+
+  private static Nudge nudge(Call call) throws BadInput {
+    if (call.find("--nudge").isEmpty()) {
+      return Nudge.NONE;
+    }
+    List<String> steps = call.listed("--nudge");
+    try {
+      if (steps.size() == 2) {
+        return new Nudge(Integer.parseInt(steps.get(0)), Integer.parseInt(steps.get(1)));
+      }
+    } catch (IllegalArgumentException e) {
+      // Said below.
+    }
+    throw call.wrong(
+        "--nudge: give two whole numbers from -" + Nudge.MOST + " to " + Nudge.MOST
+            + " with a comma between.");
+  }
+}
