@@ -18,13 +18,14 @@ import wherefrom.ui.Start;
 /** The only place that wires: without arguments the window opens, with them it is a command. */
 public final class Main {
   private static final double VOLUME = 1;
+  private static final int BAD_INPUT = 2;
 
   private Main() {}
 
   public static void main(String[] arguments) {
     Equipment equipment = Wiring.equipment(Clock.systemUTC());
     if (arguments.length == 0) {
-      Window.open(equipment);
+      openWindow(equipment);
       return;
     }
     CommandLine commands =
@@ -36,6 +37,20 @@ public final class Main {
             utf8(FileDescriptor.out),
             utf8(FileDescriptor.err));
     System.exit(commands.run(List.of(arguments)));
+  }
+
+  private static void openWindow(Equipment equipment) {
+    try {
+      Window.open(equipment);
+    } catch (UnsupportedOperationException e) {
+      // What JavaFX throws where there is no display.
+      utf8(FileDescriptor.err)
+          .println(
+              "The window cannot be opened: "
+                  + e.getMessage()
+                  + ". Without a screen use the commands: wherefrom --help lists them.");
+      System.exit(BAD_INPUT);
+    }
   }
 
   /** Tabs and names are read by scripts: the same on every system. */

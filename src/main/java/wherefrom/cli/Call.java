@@ -82,7 +82,7 @@ final class Call {
       }
     }
     if (usage.operands().isEmpty() && !operands.isEmpty()) {
-      throw wrong("\"" + operands.get(0) + "\" is not expected here.");
+      throw wrong("Nothing more is expected here, but \"" + operands.get(0) + "\" is given.");
     }
   }
 

@@ -65,7 +65,7 @@ final class ExcuseCommand implements Command {
     if (found instanceof Found.ASpot spot) {
       return place(bench, spot.spot(), kind);
     }
-    throw new BadInput(code + " names no place of this job: " + Meaning.of(found));
+    throw new BadInput(code + " names no place of this job: " + Meaning.sentence(found));
   }
 
   private static Place place(Bench bench, Spot spot, Optional<String> kind) throws BadInput {

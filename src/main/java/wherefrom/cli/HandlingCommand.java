@@ -43,7 +43,7 @@ final class HandlingCommand implements Command {
   private Status handle(Bench bench, String code, Call call, Answer answer) throws BadInput {
     Found found = bench.find(code);
     if (!(found instanceof Found.APart part)) {
-      throw new BadInput(code + " is no part of this job: " + Meaning.of(found));
+      throw new BadInput(code + " is no part of this job: " + Meaning.sentence(found));
     }
     Handled handled =
         deed.of(new Handling(bench.job()), part.part().part().item(), call);

@@ -26,6 +26,12 @@ final class Meaning {
     return verdict.word() + ": " + verdict.sentence();
   }
 
+  /** The same with a full stop. */
+  static String sentence(Found found) {
+    String words = of(found);
+    return words.endsWith(".") ? words : words + ".";
+  }
+
   /** Where no job is at hand to ask. */
   static String of(TagCode code) {
     return String.format(

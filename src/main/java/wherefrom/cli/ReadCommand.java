@@ -29,7 +29,7 @@ final class ReadCommand implements Command {
             "FILE|FOLDER…",
             "Reads the tags on PNG and JPEG pictures.",
             Option.maybe("--job", "DIR", "the job whose tags they are: more is read, in words"),
-            Option.flag("--any", "foreign codes too, as they are"))
+            Option.flag("--any", "also labels like ours whose digits are no tag's"))
         .noting(
             "A line a tag: file, sixteen digits, meaning. What cannot be read is said on standard"
                 + " error.",

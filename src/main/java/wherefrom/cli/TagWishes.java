@@ -91,6 +91,6 @@ final class TagWishes {
     if (found instanceof Found.APart part) {
       return part.part().part().item();
     }
-    throw new BadInput("--only: " + code + " is no part of this job: " + Meaning.of(found));
+    throw new BadInput("--only: " + code + " is no part of this job: " + Meaning.sentence(found));
   }
 }

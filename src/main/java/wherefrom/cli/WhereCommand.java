@@ -42,7 +42,7 @@ final class WhereCommand implements Command {
       answer.row(fields.and("sentence", sentence), refused.verdict().word(), sentence);
       return Status.STOPPED;
     }
-    String sentence = Meaning.of(found) + ".";
+    String sentence = Meaning.sentence(found);
     if (found instanceof Found.APart part) {
       sentence = WhereTo.words(state, part.part().part());
     } else if (found instanceof Found.ASpot spot) {

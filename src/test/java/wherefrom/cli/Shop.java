@@ -1,0 +1,160 @@
+package wherefrom.cli;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import wherefrom.job.Equipment;
+import wherefrom.job.OpenJob;
+import wherefrom.logbook.BackupFolder;
+import wherefrom.logbook.FileChecks;
+import wherefrom.logbook.FileShelf;
+import wherefrom.logbook.JobArchives;
+import wherefrom.logbook.LayoutJson;
+import wherefrom.logbook.PhotoFiles;
+import wherefrom.print.PdfSheetPrinter;
+import wherefrom.scan.PipelineReader;
+import wherefrom.scan.camera.FfmpegCameras;
+import wherefrom.scan.picture.PictureFiles;
+import wherefrom.settings.FileSettings;
+
+/** A shop folder worked on by commands, with everything real but the clock and random numbers. */
+final class Shop {
+
+  /** What a call gave. */
+  record Outcome(int status, String out, String err) {
+    List<String> lines() {
+      return out.lines().toList();
+    }
+
+    /** Rows of cells. */
+    List<String[]> rows() {
+      return out.lines().map(line -> line.split("\t", -1)).toList();
+    }
+  }
+
+  /** The two codes of a place. */
+  record Codes(String card, String tag) {}
+
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
+
+  final Path folder;
+  private final Equipment equipment;
+
+  Shop(Path folder) {
+    this.folder = folder;
+    Random random = new Random(7);
+    this.equipment =
+        new Equipment(
+            shelf -> new FileShelf(shelf, CLOCK, random::nextInt),
+            new LayoutJson(),
+            new JobArchives(),
+            new PhotoFiles(),
+            new FileSettings(folder.resolve(".settings"), folder),
+            new PipelineReader(),
+            new PictureFiles(),
+            new FfmpegCameras(),
+            new PdfSheetPrinter(),
+            CLOCK);
+  }
+
+  Outcome run(String... words) {
+    return runWith("", words);
+  }
+
+  Outcome runWith(String input, String... words) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    CommandLine commands =
+        new CommandLine(
+            equipment,
+            new FileChecks(),
+            new BackupFolder(),
+            new BufferedReader(new StringReader(input)),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8));
+    int status = commands.run(List.of(words));
+    return new Outcome(
+        status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  /** A call that must be right. */
+  Outcome right(String... words) {
+    Outcome outcome = run(words);
+    if (outcome.status() != 0) {
+      throw new AssertionError(String.join(" ", words) + " gave " + outcome);
+    }
+    return outcome;
+  }
+
+  /** A V8 with the kinds that are always tracked; its folder. */
+  String begin(String name) {
+    String job = path(name);
+    right("job", "new", "--folder", job, "--layout", "v8-odd-even", "--name", name);
+    return job;
+  }
+
+  String path(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  Codes codes(String job, String place) {
+    return right("places", "--job", job).rows().stream()
+        .filter(row -> row[2].equals(place))
+        .map(row -> new Codes(row[0], row[1]))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no place " + place));
+  }
+
+  String state(String job, String place) {
+    return right("places", "--job", job).rows().stream()
+        .filter(row -> row[2].equals(place))
+        .map(row -> row[3])
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Takes every part out. */
+  void takeApart(String job) {
+    String tags =
+        String.join(
+            "\n", right("places", "--job", job).rows().stream().map(row -> row[1]).toList());
+    Outcome out = runWith(tags, "out", "--job", job, "-");
+    if (out.status() != 0) {
+      throw new AssertionError(out);
+    }
+  }
+
+  /** Does to a job what no command can. */
+  void change(String job, java.util.function.Consumer<OpenJob> change) {
+    try (OpenJob open = equipment.shelves().apply(folder).open(Path.of(job))) {
+      change.accept(open);
+    }
+  }
+
+  /** Every file below a folder with its content. */
+  static Map<String, String> contents(Path folder) {
+    Map<String, String> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        contents.put(file.toString(), Files.readString(file, StandardCharsets.ISO_8859_1));
+      }
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+    return contents;
+  }
+}
