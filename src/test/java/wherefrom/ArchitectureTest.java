@@ -110,7 +110,7 @@ class ArchitectureTest {
                   "org.apache.fontbox",
                   "com.fasterxml.jackson")),
           Map.entry("ui", List.of("java.nio", "java.io", "javafx")),
-          Map.entry("cli", List.of("java.nio", "java.io", "com.fasterxml.jackson", "picocli")));
+          Map.entry("cli", List.of("java.nio", "java.io", "com.fasterxml.jackson.core")));
 
   private static final List<String> BASIC =
       List.of(
