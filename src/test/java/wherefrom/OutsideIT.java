@@ -45,10 +45,7 @@ class OutsideIT {
     words.addAll(rasteriser());
     Path output = folder.resolve("output");
     Process bash =
-        new ProcessBuilder(words)
-            .redirectErrorStream(true)
-            .redirectOutput(output.toFile())
-            .start();
+        new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(output.toFile()).start();
     int status = bash.waitFor();
     String said = Files.readString(output);
     assertThat(status).as(said).isZero();

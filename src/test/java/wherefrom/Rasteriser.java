@@ -21,8 +21,7 @@ public final class Rasteriser {
       for (int page = 0; page < document.getNumberOfPages(); page++) {
         Path png = Path.of(words[2]).resolve("page-" + (page + 1) + ".png");
         int dpi = Integer.parseInt(words[1]);
-        ImageIO.write(
-            renderer.renderImageWithDPI(page, dpi, ImageType.GRAY), "png", png.toFile());
+        ImageIO.write(renderer.renderImageWithDPI(page, dpi, ImageType.GRAY), "png", png.toFile());
       }
     }
   }

@@ -39,7 +39,9 @@ final class CloseCommand implements Command {
           Fields.of("section", section.key()).and("closed", closed).and("missing", open),
           closed
               ? "Closed: " + section.words() + "."
-              : "Not closed: " + section.words() + ". Still missing: "
+              : "Not closed: "
+                  + section.words()
+                  + ". Still missing: "
                   + String.join("; ", open)
                   + ".");
       return Status.stoppedIf(!closed);
@@ -53,6 +55,7 @@ final class CloseCommand implements Command {
         .filter(section -> section.key().equals(key))
         .findFirst()
         .orElseThrow(
-            () -> new BadInput("There is no section \"" + key + "\" here. Sections: " + keys + "."));
+            () ->
+                new BadInput("There is no section \"" + key + "\" here. Sections: " + keys + "."));
   }
 }

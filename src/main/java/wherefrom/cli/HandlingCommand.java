@@ -45,8 +45,7 @@ final class HandlingCommand implements Command {
     if (!(found instanceof Found.APart part)) {
       throw new BadInput(code + " is no part of this job: " + Meaning.sentence(found));
     }
-    Handled handled =
-        deed.of(new Handling(bench.job()), part.part().part().item(), call);
+    Handled handled = deed.of(new Handling(bench.job()), part.part().part().item(), call);
     if (handled instanceof Handled.Refused refused) {
       throw new BadInput(refused.sentence());
     }

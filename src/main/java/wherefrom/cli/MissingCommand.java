@@ -31,7 +31,12 @@ final class MissingCommand implements Command {
       for (Place place : new StillMissing(bench.job()).places()) {
         String state = bench.job().state().state(place).words();
         String tag =
-            bench.job().state().findOwner(place).map(part -> bench.book().of(part).digits()).orElse("");
+            bench
+                .job()
+                .state()
+                .findOwner(place)
+                .map(part -> bench.book().of(part).digits())
+                .orElse("");
         places.add(Fields.of("place", place.words()).and("state", state).and("tag", tag));
         lines.add(Answer.cells(place.words(), state, tag));
       }

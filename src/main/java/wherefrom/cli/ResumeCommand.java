@@ -15,8 +15,7 @@ final class ResumeCommand implements Command {
 
   @Override
   public Usage usage() {
-    return Usage.of(
-        "resume", "", "Says where a job was left, and what to do next.", Option.JOB);
+    return Usage.of("resume", "", "Says where a job was left, and what to do next.", Option.JOB);
   }
 
   @Override

@@ -93,7 +93,10 @@ final class TagsCommand implements Command {
       // Said below.
     }
     throw call.wrong(
-        "--nudge: give two whole numbers from -" + Nudge.MOST + " to " + Nudge.MOST
+        "--nudge: give two whole numbers from -"
+            + Nudge.MOST
+            + " to "
+            + Nudge.MOST
             + " with a comma between.");
   }
 }

@@ -48,8 +48,7 @@ public final class PipelineReader implements TagReader {
     PictureScan scan = new PictureScan(pattern, camera, new IssuedSymbols(issued));
     List<Sighting> sightings = new ArrayList<>();
     List<Unread> unread = new ArrayList<>();
-    List<PoseReading> readings = 
-        scan.scan(Pyramid.of(picture), cuts(picture), FOLLOWED, SHEETFUL);
+    List<PoseReading> readings = scan.scan(Pyramid.of(picture), cuts(picture), FOLLOWED, SHEETFUL);
     for (PoseReading reading : readings) {
       reading
           .text()

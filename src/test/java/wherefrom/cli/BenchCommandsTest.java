@@ -54,8 +54,12 @@ class BenchCommandsTest {
   void severalCodesComeInOneCallOrOnALineEach() {
     shop.right("out", "--job", job, tag(PUSHROD), tag("rod 3, upper shell"));
     Shop.Outcome lines =
-        shop.runWith(tag("rod 3, lower shell") + "\n\n" + tag("main 1, upper shell") + "\n",
-            "out", "--job", job, "-");
+        shop.runWith(
+            tag("rod 3, lower shell") + "\n\n" + tag("main 1, upper shell") + "\n",
+            "out",
+            "--job",
+            job,
+            "-");
     assertThat(lines.status()).isZero();
     assertThat(shop.right("missing", "--job", job).lines()).last().isEqualTo("4 missing");
   }

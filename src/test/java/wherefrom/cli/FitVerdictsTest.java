@@ -122,8 +122,7 @@ class FitVerdictsTest {
 
   @Test
   void mustBeNew() {
-    shop.change(
-        job, open -> new Planning(open).make(Change.of(ChangeKind.NEW_FLAT_CAM)));
+    shop.change(job, open -> new Planning(open).make(Change.of(ChangeKind.NEW_FLAT_CAM)));
     String lifter = "cylinder 3, exhaust, lifter";
     assertStopped(fit(tag(lifter), card(lifter)), "must be new");
   }
@@ -139,7 +138,8 @@ class FitVerdictsTest {
   @Test
   void retiredWhenTheTagWasPrintedAnew() {
     String old = tag(PUSHROD);
-    String fresh = shop.right("reprint", "--job", job, "--reason", "tag torn", old).rows().get(0)[0];
+    String fresh =
+        shop.right("reprint", "--job", job, "--reason", "tag torn", old).rows().get(0)[0];
     assertStopped(fit(old, card(PUSHROD)), "retired");
     assertVerdict(fit(fresh, card(PUSHROD)), "right place", 0);
   }
@@ -184,8 +184,7 @@ class FitVerdictsTest {
 
   @Test
   void aPartOfAnotherKindCannotBeMeant() {
-    Shop.Outcome refused =
-        fit(tag("rod 3, upper shell"), card(PUSHROD), "--on-purpose", "just so");
+    Shop.Outcome refused = fit(tag("rod 3, upper shell"), card(PUSHROD), "--on-purpose", "just so");
     assertThat(refused.status()).isEqualTo(2);
     assertThat(refused.err()).contains("cannot be fitted at");
   }

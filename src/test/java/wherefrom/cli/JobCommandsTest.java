@@ -49,7 +49,15 @@ class JobCommandsTest {
   void kindsAreTrackedBesideThoseThatAlwaysAre() {
     String job = shop.path("job");
     shop.right(
-        "job", "new", "--folder", job, "--layout", "inline-4", "--name", "x", "--track",
+        "job",
+        "new",
+        "--folder",
+        job,
+        "--layout",
+        "inline-4",
+        "--name",
+        "x",
+        "--track",
         "valve,piston");
     assertThat(shop.right("places", "--job", job).lines()).hasSize(42 + 8 + 4);
   }
@@ -82,7 +90,13 @@ class JobCommandsTest {
     Files.writeString(file, Files.readString(file).replace("\"EIIEEIIE\"", "\"EIIE\""));
     Shop.Outcome refused =
         shop.run(
-            "job", "new", "--folder", shop.path("job"), "--layout-file", file.toString(), "--name",
+            "job",
+            "new",
+            "--folder",
+            shop.path("job"),
+            "--layout-file",
+            file.toString(),
+            "--name",
             "x");
     assertThat(refused.status()).isEqualTo(2);
     assertThat(refused.err()).contains("valves: ");
@@ -97,7 +111,10 @@ class JobCommandsTest {
     shop.right("export", "--job", job, "--out", file);
     String second = shop.path("second");
     String back =
-        shop.right("import", file, "--folder", second).out().strip().replaceAll("^.* into |\\.$", "");
+        shop.right("import", file, "--folder", second)
+            .out()
+            .strip()
+            .replaceAll("^.* into |\\.$", "");
     assertThat(shop.right("places", "--job", back).out())
         .isEqualTo(shop.right("places", "--job", job).out());
     assertThat(shop.run("export", "--job", job, "--out", file).status()).isEqualTo(2);

@@ -46,8 +46,7 @@ class SheetCommandsTest {
     Files.createDirectories(folder.resolve("pictures"));
     Path png = folder.resolve("pictures").resolve("page" + page + ".png");
     try (PDDocument document = Loader.loadPDF(Path.of(pdf).toFile())) {
-      BufferedImage image =
-          new PDFRenderer(document).renderImageWithDPI(page, dpi, ImageType.GRAY);
+      BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page, dpi, ImageType.GRAY);
       ImageIO.write(image, "png", png.toFile());
     }
     return png;

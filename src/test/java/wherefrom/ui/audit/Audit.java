@@ -153,7 +153,13 @@ public final class Audit {
     inside(text, bounds);
     for (Parent up = text.getParent(); up != null; up = up.getParent()) {
       if (up instanceof Region region && !contains(Painted.inScene(region), bounds)) {
-        fault(Rule.CUT_TEXT, "%s does not fit %s (%s in %s)", name(text), name(region), bounds, Painted.inScene(region));
+        fault(
+            Rule.CUT_TEXT,
+            "%s does not fit %s (%s in %s)",
+            name(text),
+            name(region),
+            bounds,
+            Painted.inScene(region));
         break;
       }
     }
