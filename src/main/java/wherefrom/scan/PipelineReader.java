@@ -26,6 +26,9 @@ public final class PipelineReader implements TagReader {
   private static final long LARGE = 5_000_000;
   private static final int FOLLOWED = 12;
 
+  /** Candidates of each cut on a photograph of a whole tray. */
+  private static final int FOLLOWED_ON_TRAY = 400;
+
   /** Fit of the pattern above which a place that was not read is shown to the person. */
   private static final double LOOKS_LIKE_A_TAG = 0.55;
 
@@ -45,7 +48,7 @@ public final class PipelineReader implements TagReader {
     PictureScan scan = new PictureScan(pattern, camera, new IssuedSymbols(issued));
     List<Sighting> sightings = new ArrayList<>();
     List<Unread> unread = new ArrayList<>();
-    List<PoseReading> readings = scan.scan(Pyramid.of(picture), cuts(picture), FOLLOWED);
+    List<PoseReading> readings = scan.scan(Pyramid.of(picture), cuts(picture), isLarge(picture) ? FOLLOWED_ON_TRAY : FOLLOWED);
     for (PoseReading reading : readings) {
       reading
           .text()
@@ -63,7 +66,11 @@ public final class PipelineReader implements TagReader {
 
   /** Large pictures are searched from a half of their size on. */
   private static List<Cut> cuts(GreyImage picture) {
-    return (long) picture.width() * picture.height() > LARGE ? TRAY : STILL;
+    return isLarge(picture) ? TRAY : STILL;
+  }
+
+  private static boolean isLarge(GreyImage picture) {
+    return (long) picture.width() * picture.height() > LARGE;
   }
 
   private static boolean isApart(Pose pose, List<Sighting> sightings) {
