@@ -6,6 +6,7 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
+import wherefrom.ui.puttogether.PutTogetherScreen;
 
 /** Every screen that others lead to: one line each. */
 public final class Screens {
@@ -15,6 +16,7 @@ public final class Screens {
     Map<ScreenId, ScreenMaker> screens = new EnumMap<>(ScreenId.class);
     screens.put(ScreenId.JOBS, (desk, item) -> new JobsScreen(desk));
     screens.put(ScreenId.JOB_HOME, (desk, item) -> new JobHomeScreen(desk));
+    screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     return screens;
   }
 }

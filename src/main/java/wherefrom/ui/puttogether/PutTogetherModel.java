@@ -1,13 +1,9 @@
 package wherefrom.ui.puttogether;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import wherefrom.engine.Section;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
-import wherefrom.job.Handled;
-import wherefrom.job.Handling;
 import wherefrom.job.JobNames;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OnPurpose;
@@ -21,23 +17,13 @@ import wherefrom.parts.Orientation;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
-import wherefrom.rules.Cycle;
 import wherefrom.rules.Verdict;
 
 /** What the screen for putting together shows and does. */
 final class PutTogetherModel {
-
-  /** A section of the engine with its open places. */
-  record SectionLine(Section section, List<Place> open, boolean closed) {
-    SectionLine {
-      open = List.copyOf(open);
-    }
-  }
-
-  /** The reasons to leave a place empty; the last one wants words of the person's own. */
-  static final List<String> EXCUSES =
-      List.of("not in this engine", "fitted at the machine shop", "comes later", "other");
 
   private final OpenJob job;
   private final PutTogether together;
@@ -45,6 +31,7 @@ final class PutTogetherModel {
   private Answer answer;
   private Optional<Verdict> right = Optional.empty();
   private PartKind kind;
+  private String ownReason = "";
   private String trouble = "";
 
   PutTogetherModel(OpenJob job, JobNames names) {
@@ -78,8 +65,9 @@ final class PutTogetherModel {
     return together.stop();
   }
 
+  /** The reason that is chosen for fitting on purpose. */
   Optional<String> reason() {
-    return together.reason();
+    return ownReason.isEmpty() ? together.reason() : Optional.of(ownReason);
   }
 
   /** What went wrong with the last deed, in a sentence; empty when nothing did. */
@@ -116,7 +104,12 @@ final class PutTogetherModel {
 
   /** Takes a scanned or typed code and says what to sound. */
   Optional<Cue> scan(String digits) {
-    return take(() -> together.scan(digits));
+    Supplier<Step> deed = () -> together.scan(digits);
+    return TagCode.find(digits)
+        .filter(code -> code.type() == TagType.ACTION_CARD && code.engine() == 0)
+        .flatMap(code -> Action.find(code.item()))
+        .map(action -> act(action, deed))
+        .orElseGet(() -> take(deed));
   }
 
   Optional<Cue> tap(Spot spot) {
@@ -124,7 +117,15 @@ final class PutTogetherModel {
   }
 
   Optional<Cue> act(Action action) {
-    return take(() -> together.act(action));
+    return act(action, () -> together.act(action));
+  }
+
+  private Optional<Cue> act(Action action, Supplier<Step> deed) {
+    boolean own = action == Action.YES && stop().isPresent() && !ownReason.isEmpty();
+    if (action == Action.NEXT) {
+      ownReason = "";
+    }
+    return take(own ? () -> together.fitOnPurpose(ownReason) : deed);
   }
 
   /** A tag was in view and could not be read, or several were. */
@@ -177,22 +178,39 @@ final class PutTogetherModel {
         && state().standingStop().filter(given -> given.item() == 0).isPresent();
   }
 
+  /** Chooses one of the reasons, or words of the person's own. */
   void chooseReason(String chosen) {
     int index = OnPurpose.REASONS.indexOf(chosen);
-    Step step = together.chooseReason(index);
-    if (step instanceof Step.Said said) {
-      trouble = said.sentence();
-    }
+    ownReason = index < 0 ? chosen : "";
+    together.chooseReason(index < 0 ? OnPurpose.REASONS.size() - 1 : index);
+    trouble = "";
   }
 
-  Optional<Cue> fitOnPurpose(String reason) {
-    return take(() -> together.fitOnPurpose(reason));
+  /** Fits the stopped part on purpose, for the reason that is chosen. */
+  Optional<Cue> fitOnPurpose() {
+    return reason().flatMap(words -> take(() -> together.fitOnPurpose(words)));
+  }
+
+  /** After a right place in the list: goes on to the next. */
+  void moveOn() {
+    if (together.mode() == PutTogether.Mode.FOLLOW_THE_LIST && stop().isEmpty()) {
+      Step step =
+          together
+              .target()
+              .<Step>map(Step.Next::new)
+              .orElseGet(() -> new Step.Said("Nothing is missing."));
+      answer = Answers.of(state(), step);
+      answer.kind().ifPresent(shown -> kind = shown);
+    }
   }
 
   private Optional<Cue> take(Supplier<Step> deed) {
     try {
       trouble = "";
       Step step = deed.get();
+      if (stop().isEmpty()) {
+        ownReason = "";
+      }
       right =
           step instanceof Step.Judged judged && judged.verdict().cue() == Cue.RIGHT
               ? Optional.of(judged.verdict())
@@ -213,7 +231,7 @@ final class PutTogetherModel {
       return next.cue();
     }
     if (words && !answer.headline().isEmpty()) {
-      trouble = isForeign(step) ? next.lines().get(0) + " " + next.small() : next.small();
+      trouble = next.small();
       return isForeign(step) ? Optional.of(Cue.ASK) : Optional.empty();
     }
     answer = next;
@@ -230,74 +248,5 @@ final class PutTogetherModel {
   /** How many places are open. */
   int missing() {
     return missing.places().size();
-  }
-
-  /** Every section that has a tracked place, with what is open in it. */
-  List<SectionLine> sections() {
-    return missing.sections().stream()
-        .map(
-            section ->
-                new SectionLine(
-                    section,
-                    missing.places(section),
-                    state().closedSections().contains(section.key())))
-        .toList();
-  }
-
-  /** Closes a section; says why not while a place in it is open. */
-  void close(Section section) {
-    attempt(
-        () ->
-            missing.close(section)
-                ? ""
-                : "Not closed: " + missing.places(section).size() + " still missing.");
-  }
-
-  void excuse(Place place, String reason) {
-    attempt(
-        () -> {
-          missing.excuse(place, reason);
-          return "";
-        });
-  }
-
-  /** The part of a place is replaced by a new one; its item number, whose tag can be printed. */
-  Optional<Integer> replace(Place place, String reason) {
-    Optional<Integer> owner = state().findOwner(place).map(part -> part.item());
-    int[] fresh = {0};
-    owner.ifPresent(
-        item ->
-            attempt(
-                () -> {
-                  Handled done = new Handling(job).replace(item, reason);
-                  if (done instanceof Handled.Logged logged) {
-                    fresh[0] = logged.part().part().item();
-                    return "";
-                  }
-                  return ((Handled.Refused) done).sentence();
-                }));
-    return fresh[0] == 0 ? Optional.empty() : Optional.of(fresh[0]);
-  }
-
-  /** The shortest way out of what sits in each other's places. */
-  List<Cycle> cycles() {
-    return Cycle.of(state().fitted());
-  }
-
-  /** The person has taken this part out again, as the way out says. */
-  void takeOut(Cycle.Move move) {
-    attempt(
-        () -> {
-          Handled done = new Handling(job).tookOut(move.part().item(), "put right");
-          return done instanceof Handled.Refused refused ? refused.sentence() : "";
-        });
-  }
-
-  private void attempt(Supplier<String> deed) {
-    try {
-      trouble = deed.get();
-    } catch (LogbookException | IllegalArgumentException e) {
-      trouble = String.valueOf(e.getMessage());
-    }
   }
 }

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
-import wherefrom.job.PartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 
 /** A stop in three lines that can be read from the engine, with the places it speaks of. */
@@ -28,7 +28,7 @@ final class StopLines {
           other.place().spot(),
           came(other.part()),
           at(other.place().spot()),
-          other.rightPart().map(this::rightPart).orElse("No part is listed for this place"));
+          right(other.rightPart()));
     }
     if (verdict instanceof Verdict.WrongHalf half) {
       String right = job.findOwner(half.place()).map(this::rightPart).orElse("Scan the other half");
@@ -38,7 +38,7 @@ final class StopLines {
           half.place().spot(),
           came(half.part()),
           at(half.place().spot()),
-          right);
+          right(job.findOwner(half.place())));
     }
     if (verdict instanceof Verdict.WrongKind kind) {
       String first = "This is a " + kind.part().kind().word();
@@ -90,6 +90,15 @@ final class StopLines {
       String whose = other.jobName().orElse("an engine not known here");
       return plain(verdict, List.of("This tag belongs to " + whose, "You are at " + job.name()));
     }
+    if (verdict.cue() == Cue.ASK) {
+      return new Answer(
+          Optional.of(Cue.ASK),
+          verdict.word(),
+          List.of(),
+          verdict.sentence() + " " + verdict.wayOut(),
+          Optional.empty(),
+          Set.of());
+    }
     return plain(verdict, List.of(verdict.sentence()));
   }
 
@@ -114,7 +123,16 @@ final class StopLines {
         Set.of());
   }
 
-  private static Answer answer(
+  private String small(Verdict verdict) {
+    if (verdict instanceof Verdict.OtherPlace other) {
+      return where(other.rightPart());
+    }
+    return verdict instanceof Verdict.WrongHalf half
+        ? "Upper and lower shells are never exchanged. " + where(job.findOwner(half.place()))
+        : verdict.wayOut();
+  }
+
+  private Answer answer(
       Verdict verdict, Part part, Spot at, String first, String second, String third) {
     Set<Spot> lit = part.home().spot().equals(at) ? Set.of(at) : Set.of(part.home().spot(), at);
     PartKind kind = part.kind();
@@ -122,7 +140,7 @@ final class StopLines {
         Optional.of(verdict.cue()),
         verdict.word(),
         List.of(first, second, third),
-        verdict.sentence() + " " + verdict.wayOut(),
+        small(verdict),
         Optional.of(kind),
         lit);
   }
@@ -139,11 +157,21 @@ final class StopLines {
     return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
   }
 
-  /** {@code Right part: 0151 64, out, on the bench}. */
-  private String rightPart(Part right) {
-    PartRecord record = job.getPart(right.item());
-    String where = record.awayTo().orElseGet(() -> record.where().words());
-    return "Right part: " + typed(right) + ", " + where;
+  private String right(Optional<Part> right) {
+    return right.map(part -> "Right part: " + typed(part)).orElse("No part is listed here");
+  }
+
+  /** The right part's kind and where it lies: {@code The right part is out, on the bench.} */
+  private String where(Optional<Part> right) {
+    return right
+        .map(part -> job.getPart(part.item()))
+        .map(
+            record ->
+                "The right part is "
+                    + record.where().words()
+                    + record.awayTo().map(to -> ", " + to).orElse("")
+                    + ".")
+        .orElse("");
   }
 
   private String typed(Part part) {

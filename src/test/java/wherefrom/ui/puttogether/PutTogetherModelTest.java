@@ -42,7 +42,7 @@ class PutTogetherModelTest {
         .containsExactly(
             "This came from 3 EX",
             "You are at 5 EX",
-            "Right part: " + right.typed() + ", out, on the bench");
+            "Right part: " + right.typed());
     assertThat(model.answer().lit())
         .containsExactlyInAnyOrder(sample.spot("3EX"), sample.spot("5EX"));
     assertThat(model.stop()).isPresent();
@@ -52,7 +52,8 @@ class PutTogetherModelTest {
   void theRightPartsBasketStandsOnTheStop() {
     new Handling(sample.job).offForWashing(sample.part("pushrod@5EX").item(), 4);
     fit("pushrod@3EX", "5EX");
-    assertThat(model.answer().lines().get(2)).endsWith("basket 4");
+    assertThat(model.answer().small())
+        .isEqualTo("The right part is off for washing, basket 4.");
   }
 
   @Test
@@ -142,46 +143,16 @@ class PutTogetherModelTest {
   }
 
   @Test
-  void aSectionClosesOnlyAtZero() {
-    PutTogetherModel.SectionLine mains =
-        model.sections().stream()
-            .filter(line -> line.section().key().equals("mains"))
-            .findFirst()
-            .orElseThrow();
-    assertThat(mains.open()).hasSize(10);
-    model.close(mains.section());
-    assertThat(model.trouble()).isEqualTo("Not closed: 10 still missing.");
-    mains.open().forEach(place -> model.excuse(place, "comes later"));
-    model.close(mains.section());
-    assertThat(model.trouble()).isEmpty();
-    assertThat(sample.job.state().closedSections()).containsExactly("mains");
-  }
-
-  @Test
   void aReplacedPartsTagStopsAndItsNewPartFits() {
     String old = sample.tag("pushrod@3EX");
-    assertThat(model.replace(Place.find("pushrod@3EX").orElseThrow(), "worn out")).contains(75);
+    assertThat(
+            new MissingModel(sample.job)
+                .replace(Place.find("pushrod@3EX").orElseThrow(), "worn out"))
+        .contains(75);
     model.scan(old);
     assertThat(model.scan(sample.card("3EX"))).contains(Cue.STOP);
     assertThat(model.answer().headline()).isEqualTo("retired");
     assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
-  }
-
-  @Test
-  void partsInEachOthersPlacesShowTheWayOut() {
-    onPurpose("pushrod@1EX", "3EX");
-    onPurpose("pushrod@3EX", "5EX");
-    onPurpose("pushrod@5EX", "1EX");
-    assertThat(model.cycles()).hasSize(1);
-    assertThat(model.cycles().get(0).closed()).isTrue();
-    assertThat(model.cycles().get(0).moves()).hasSize(3);
-    model.cycles().get(0).moves().forEach(model::takeOut);
-    assertThat(model.cycles()).isEmpty();
-  }
-
-  private void onPurpose(String part, String spot) {
-    fit(part, spot);
-    model.fitOnPurpose("matched pair");
   }
 
   @Test
