@@ -4,19 +4,32 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 import wherefrom.engine.Section;
+import wherefrom.job.Caution;
 import wherefrom.job.Fitting;
+import wherefrom.job.Handling;
+import wherefrom.job.StillMissing;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.benchmap.BenchMapScreen;
+import wherefrom.ui.part.PartScreen;
+import wherefrom.ui.print.NudgeScreen;
+import wherefrom.ui.print.PrintTagsScreen;
+import wherefrom.ui.print.SheetScreen;
 import wherefrom.ui.puttogether.MissingScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.puttogether.SectionScreen;
 import wherefrom.ui.puttogether.WayOutScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
+import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.takeapart.TakeApartScreen;
 
 /** The screens of the work on the engine, in the states worth looking at. */
 final class WorkShots {
@@ -63,7 +76,91 @@ final class WorkShots {
               Desk desk = window.shell.desk();
               desk.navigator().open(() -> new WayOutScreen(desk));
             }));
+    shots.addAll(bench());
     return shots;
+  }
+
+  private static List<Shot> bench() {
+    List<Shot> shots = new ArrayList<>();
+    shots.add(
+        shot(
+            "take-apart",
+            TakeApartScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+              scan(window, sample.tag("rocker@1IN"));
+            }));
+    shots.add(
+        shot(
+            "cautions",
+            CautionScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              Desk desk = window.shell.desk();
+              desk.navigator().open(() -> new CautionScreen(desk, Caution.atWashing()));
+            }));
+    shots.add(to("bench-map", BenchMapScreen.class, ScreenId.BENCH_MAP, 0));
+    shots.add(
+        shot(
+            "bench-map-washing",
+            BenchMapScreen.class,
+            WorkShots::scattered,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
+              scan(window, new TagCode(TagType.BASKET, SampleJob.ENGINE, 4, 1).digits());
+            }));
+    shots.add(to("part", PartScreen.class, ScreenId.PART, 20));
+    shots.add(to("print-tags", PrintTagsScreen.class, ScreenId.PRINT_TAGS, 0));
+    shots.add(
+        shot(
+            "print-nudge",
+            NudgeScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+              window.layOut();
+              window.press("Moved");
+            }));
+    shots.add(
+        shot(
+            "print-sheet",
+            SheetScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+              window.layOut();
+              window.press("Start at");
+            }));
+    return shots;
+  }
+
+  private static Shot to(String name, Class<? extends Screen> screen, ScreenId id, int item) {
+    return shot(
+        name,
+        screen,
+        WorkShots::scattered,
+        (window, sample) -> window.shell.desk().navigator().show(id, item));
+  }
+
+  /** Parts in every state that a place can be in. */
+  private static SampleJob scattered() {
+    SampleJob sample = SampleJob.apart();
+    Handling handling = new Handling(sample.job);
+    handling.offForWashing(item(sample, "pushrod@1EX"), 4);
+    handling.offForWashing(item(sample, "pushrod@3EX"), 4);
+    handling.lost(item(sample, "pushrod@2IN"), "fell behind the bench");
+    sample.job.record(new SentToShop(1, List.of(item(sample, "rod-shell@R3U")), "measure"));
+    new Fitting(sample.job).fit(sample.part("pushrod@7IN"), sample.spot("7IN"), false);
+    onPurpose(sample, "pushrod@5EX", "7EX");
+    new StillMissing(sample.job).excuse(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
+    handling.note(20, "a little rust below the cup");
+    handling.photo(20, "p.png", "the lower end");
+    return sample;
+  }
+
+  private static int item(SampleJob sample, String placeKey) {
+    return sample.part(placeKey).item();
   }
 
   private static Shot together(String name, BiConsumer<SampleWindow, SampleJob> arrange) {

@@ -10,6 +10,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.ui.controls.Answer;
 
 /** Steps of putting together, as they stand on the screen. */
 final class Answers {

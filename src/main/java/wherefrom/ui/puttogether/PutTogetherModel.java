@@ -21,6 +21,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.ui.controls.Answer;
 
 /** What the screen for putting together shows and does. */
 final class PutTogetherModel {

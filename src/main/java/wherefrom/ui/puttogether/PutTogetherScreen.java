@@ -17,10 +17,10 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Panes;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
@@ -186,25 +186,11 @@ public final class PutTogetherScreen implements Screen, Scannable {
 
     @Override
     public void chooseReason() {
-      List<Choice<String>> reasons =
-          OnPurpose.REASONS.stream().map(words -> new Choice<>(words, words, "")).toList();
-      desk.navigator()
-          .open(() -> new ChoiceScreen<>(desk, "Why does it go here?", reasons, this::chosen));
+      Reasons.ask(desk, "Why does it go here?", OnPurpose.REASONS, this::chosen);
     }
 
     private void chosen(String words) {
       model.chooseReason(words);
-      if (words.equals(OnPurpose.OTHER)) {
-        desk.navigator()
-            .open(() -> new TextEntryScreen(desk, "Why does it go here?", "", this::ownWords));
-      }
-      draw();
-    }
-
-    private void ownWords(String words) {
-      if (!words.isBlank()) {
-        model.chooseReason(words);
-      }
       draw();
     }
 

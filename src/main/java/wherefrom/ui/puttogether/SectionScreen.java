@@ -9,9 +9,9 @@ import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -19,8 +19,6 @@ import wherefrom.ui.controls.TouchKey;
 
 /** The open places of a section; it closes only when each is filled or excused. */
 public final class SectionScreen implements Screen {
-  private static final String OTHER = "other";
-
   private final Desk desk;
   private final Section section;
   private final MissingModel model;
@@ -86,7 +84,8 @@ public final class SectionScreen implements Screen {
   }
 
   private void excuse(Place place) {
-    ask("Why does it stay empty?", MissingModel.EXCUSES, words -> excuse(place, words));
+    Reasons.ask(
+        desk, "Why does it stay empty?", MissingModel.EXCUSES, words -> excuse(place, words));
   }
 
   private void excuse(Place place, String reason) {
@@ -95,7 +94,7 @@ public final class SectionScreen implements Screen {
   }
 
   private void replace(Place place) {
-    ask("Why a new part?", Handling.REPLACE_REASONS, words -> replace(place, words));
+    Reasons.ask(desk, "Why a new part?", Handling.REPLACE_REASONS, words -> replace(place, words));
   }
 
   private void replace(Place place, String reason) {
@@ -103,25 +102,6 @@ public final class SectionScreen implements Screen {
         .replace(place, reason)
         .ifPresent(item -> desk.navigator().show(ScreenId.PRINT_TAGS, item));
     told();
-  }
-
-  private void ask(String title, List<String> reasons, java.util.function.Consumer<String> done) {
-    List<Choice<String>> choices =
-        reasons.stream().map(words -> new Choice<>(words, words, "")).toList();
-    desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk,
-                    title,
-                    choices,
-                    words -> {
-                      if (words.equals(OTHER)) {
-                        desk.navigator().open(() -> new TextEntryScreen(desk, title, "", done));
-                      } else {
-                        done.accept(words);
-                      }
-                    }));
   }
 
   private void close() {

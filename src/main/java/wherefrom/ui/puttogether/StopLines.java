@@ -11,6 +11,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.ui.controls.Answer;
 
 /** A stop in three lines that can be read from the engine, with the places it speaks of. */
 final class StopLines {
@@ -31,7 +32,6 @@ final class StopLines {
           right(other.rightPart()));
     }
     if (verdict instanceof Verdict.WrongHalf half) {
-      String right = job.findOwner(half.place()).map(this::rightPart).orElse("Scan the other half");
       return answer(
           verdict,
           half.part(),

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.EngineDrawing;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.Fold;

@@ -1,16 +1,15 @@
 package wherefrom.ui.puttogether;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Spot;
 import wherefrom.job.PutTogether.Mode;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
+import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.EngineDrawing;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.Fold;
@@ -18,7 +17,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.controls.VerdictCard;
 
 /** The screen while nothing is stopped: the modes, the answer, the drawn engine. */
 final class WorkView extends VBox {
@@ -45,8 +43,7 @@ final class WorkView extends VBox {
   private final Touch touch;
   private final Keys keys;
   private final Map<Mode, TouchKey> modes = new EnumMap<>(Mode.class);
-  private final VerdictCard verdict;
-  private final WordsCard words;
+  private final AnswerCard card;
   private final EngineDrawing drawing;
   private final Tiles bar;
 
@@ -54,8 +51,7 @@ final class WorkView extends VBox {
     super(touch.scale().gap());
     this.touch = touch;
     this.keys = keys;
-    verdict = new VerdictCard(touch);
-    words = new WordsCard(touch);
+    card = new AnswerCard(touch);
     drawing = new EngineDrawing(touch, model.state().layout(), keys::tap);
     mode(Mode.FOLLOW_THE_LIST, "Follow the list");
     mode(Mode.SCAN_BOTH, "Scan both");
@@ -78,22 +74,12 @@ final class WorkView extends VBox {
   void show(PutTogetherModel model) {
     modes.forEach((mode, key) -> key.select(mode == model.mode()));
     Answer answer = model.answer();
-    List<Region> upper = new ArrayList<>();
-    if (answer.cue().isPresent()) {
-      verdict.show(answer.cue().get(), answer.headline(), answer.lines(), answer.small());
-      upper.add(verdict);
-    } else {
-      words.show(answer);
-      upper.add(words);
-    }
-    upper.add(side(model));
+    card.show(answer);
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
     drawing.light(answer.lit());
-    HBox middle = Panes.row(touch.scale());
-    middle.getChildren().setAll(upper);
+    HBox middle = Panes.row(touch.scale(), card, side(model));
     getChildren()
-        .setAll(
-            new Fold(touch, Panes.column(touch.scale(), bar, Panes.grow(middle)), drawing));
+        .setAll(new Fold(touch, Panes.column(touch.scale(), bar, Panes.grow(middle)), drawing));
   }
 
   private VBox side(PutTogetherModel model) {

@@ -39,10 +39,7 @@ class PutTogetherModelTest {
     fit("pushrod@3EX", "5EX");
     TagCode right = sample.part("pushrod@5EX").code(SampleJob.ENGINE);
     assertThat(model.answer().lines())
-        .containsExactly(
-            "This came from 3 EX",
-            "You are at 5 EX",
-            "Right part: " + right.typed());
+        .containsExactly("This came from 3 EX", "You are at 5 EX", "Right part: " + right.typed());
     assertThat(model.answer().lit())
         .containsExactlyInAnyOrder(sample.spot("3EX"), sample.spot("5EX"));
     assertThat(model.stop()).isPresent();
@@ -52,8 +49,7 @@ class PutTogetherModelTest {
   void theRightPartsBasketStandsOnTheStop() {
     new Handling(sample.job).offForWashing(sample.part("pushrod@5EX").item(), 4);
     fit("pushrod@3EX", "5EX");
-    assertThat(model.answer().small())
-        .isEqualTo("The right part is off for washing, basket 4.");
+    assertThat(model.answer().small()).isEqualTo("The right part is off for washing, basket 4.");
   }
 
   @Test

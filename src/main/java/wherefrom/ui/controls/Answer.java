@@ -1,4 +1,4 @@
-package wherefrom.ui.puttogether;
+package wherefrom.ui.controls;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,29 +17,24 @@ import wherefrom.rules.Cue;
  * @param kind the kind of part that the drawn engine shows; empty to leave it as it is
  * @param lit the spots to light up
  */
-record Answer(
+public record Answer(
     Optional<Cue> cue,
     String headline,
     List<String> lines,
     String small,
     Optional<PartKind> kind,
     Set<Spot> lit) {
-  Answer {
+  public Answer {
     lines = List.copyOf(lines);
     lit = Set.copyOf(lit);
   }
 
   /** Words alone, with nothing to light up. */
-  static Answer said(String headline, String small) {
+  public static Answer said(String headline, String small) {
     return new Answer(Optional.empty(), headline, List.of(), small, Optional.empty(), Set.of());
   }
 
-  Answer withCue(Cue changed) {
+  public Answer withCue(Cue changed) {
     return new Answer(Optional.of(changed), headline, lines, small, kind, lit);
-  }
-
-  /** The same, with nothing to sound. */
-  Answer quiet() {
-    return new Answer(Optional.empty(), headline, lines, small, kind, lit);
   }
 }
