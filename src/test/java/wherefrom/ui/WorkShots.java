@@ -3,6 +3,7 @@ package wherefrom.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Supplier;
 import wherefrom.engine.Section;
 import wherefrom.job.Caution;
 import wherefrom.job.Fitting;
@@ -57,7 +58,7 @@ final class WorkShots {
     shots.add(
         together(
             "together-ask", (window, sample) -> scan(window, wrong(sample.tag("pushrod@3EX")))));
-    shots.add(together("together-list", (window, sample) -> window.press("Follow the list")));
+    shots.add(together("together-list", (window, sample) -> window.press("Follow")));
     shots.add(shot("missing", MissingScreen.class, WorkShots::missing));
     shots.add(
         shot(
@@ -169,6 +170,7 @@ final class WorkShots {
         PutTogetherScreen.class,
         (window, sample) -> {
           window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          window.layOut();
           arrange.accept(window, sample);
         });
   }
@@ -176,11 +178,19 @@ final class WorkShots {
   /** The screen over a job of its own for every picture. */
   private static Shot shot(
       String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return shot(name, screen, SampleJob::apart, arrange);
+  }
+
+  private static Shot shot(
+      String name,
+      Class<? extends Screen> screen,
+      Supplier<SampleJob> job,
+      BiConsumer<SampleWindow, SampleJob> arrange) {
     return new Shot(
         name,
         screen,
         window -> {
-          SampleJob sample = SampleJob.apart();
+          SampleJob sample = job.get();
           window.shell.desk().open(sample.job);
           arrange.accept(window, sample);
         });

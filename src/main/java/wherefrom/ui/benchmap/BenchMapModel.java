@@ -125,11 +125,9 @@ final class BenchMapModel {
   /** What to do now, in a sentence. */
   String prompt() {
     return switch (mode) {
-      case LOOK -> "Tap a place or scan a part: its page opens. Scan a basket to wash parts.";
+      case LOOK -> "Tap a place or scan a part: its page opens.";
       case WASH ->
-          "Washing, basket "
-              + basket
-              + ": take the tag off, scan it. Scan it again when the part is back.";
+"Basket " + basket + ": scan each part's tag as it goes, again when it is back.";
     };
   }
 

@@ -21,6 +21,7 @@ import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 
 /** One part: where it is, its tag, notes, photographs, history, and what can be done with it. */
@@ -43,7 +44,7 @@ public final class PartScreen implements Screen, Scannable {
         Pager.list(
             desk.touch(),
             line -> ListRow.plain(desk.touch(), line.heading(), List.of(line.words())));
-    keys = new Tiles(desk.scale(), KEYS_PER_ROW, 4, List.of());
+    keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
     view = Panes.column(desk.scale(), lines, keys);
   }
 

@@ -1,10 +1,8 @@
 package wherefrom.ui.part;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import javax.imageio.ImageIO;
 import wherefrom.job.Camera;
 import wherefrom.job.CameraFrame;
 import wherefrom.job.Cameras;
@@ -36,20 +34,6 @@ final class Still {
     if (last.isEmpty()) {
       throw new IOException(camera.title() + " gives no picture. Check its cable and try again.");
     }
-    ImageIO.write(image(last.get()), "png", file.toFile());
-  }
-
-  private static BufferedImage image(CameraFrame frame) {
-    int width = frame.grey().width();
-    int height = frame.grey().height();
-    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    byte[] bgra = frame.bgra();
-    for (int at = 0; at < width * height; at++) {
-      int blue = bgra[4 * at] & 0xff;
-      int green = bgra[4 * at + 1] & 0xff;
-      int red = bgra[4 * at + 2] & 0xff;
-      image.setRGB(at % width, at / width, red << 16 | green << 8 | blue);
-    }
-    return image;
+    PngFile.write(last.get(), file);
   }
 }

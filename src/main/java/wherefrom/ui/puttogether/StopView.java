@@ -2,6 +2,7 @@ package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.Insets;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -53,6 +54,7 @@ final class StopView extends VBox {
     Answer stop = model.answer();
     card.stop(stop.lines(), stop.small());
     VBox words = Panes.column(touch.scale(), card, keys(model));
+    words.setPadding(new Insets(0, 0, touch.scale().px(APART_MM) - touch.scale().gap(), 0));
     if (stop.lit().isEmpty()) {
       getChildren().setAll(Panes.grow(words));
       return;

@@ -92,7 +92,10 @@ final class WorkView extends VBox {
     if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
       side.getChildren().add(touch.key("Print a tag anew", keys::print));
     }
-    side.getChildren().add(touch.key("Shown: " + model.kind().plural(), keys::chooseKind));
+    // Large text leaves room for one key; the kind follows what is scanned anyway.
+    if (side.getChildren().isEmpty() || touch.scale().textFactor() <= 1) {
+      side.getChildren().add(touch.key("Shown: " + model.kind().plural(), keys::chooseKind));
+    }
     double least = side.minWidth(-1) / touch.scale().pixelsPerMm();
     return Panes.wide(side, Math.max(50, least), touch.scale());
   }

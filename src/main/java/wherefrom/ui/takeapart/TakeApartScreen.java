@@ -47,7 +47,7 @@ public final class TakeApartScreen implements Screen, Scannable {
             touch.primary("Skip", () -> answer(model.act(Action.SKIP))),
             touch.primary("Note", this::note),
             touch.primary("Photo", this::photo),
-            touch.primary("Pieces on one wire", this::pieces));
+            touch.primary("Pieces", this::pieces));
   }
 
   @Override
@@ -98,7 +98,8 @@ public final class TakeApartScreen implements Screen, Scannable {
     drawing.light(model.answer().lit());
     VBox words = Panes.column(desk.scale(), card, keys);
     if (!model.cautionWords().isEmpty()) {
-      cautions.setWords(model.cautionWords());
+      cautions.setWords(
+          desk.scale().textFactor() > 1 ? model.cautions().size() + " cautions" : model.cautionWords());
       words.getChildren().add(1, cautions);
     }
     view.getChildren().setAll(new Fold(desk.touch(), words, drawing));

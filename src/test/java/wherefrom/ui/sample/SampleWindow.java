@@ -2,6 +2,7 @@ package wherefrom.ui.sample;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.event.EventType;
 import javafx.scene.Node;
@@ -10,6 +11,7 @@ import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import wherefrom.job.Settings;
+import wherefrom.job.Shelf;
 import wherefrom.ui.Screens;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
@@ -27,9 +29,18 @@ public final class SampleWindow {
    * @param dpi 96 for a window of 1280 by 800, 160 for one of 1920 by 1200
    */
   public SampleWindow(int dpi, int textPercent) {
+    this(dpi, textPercent, Optional.empty());
+  }
+
+  /** Over a shelf of the test's own. */
+  public SampleWindow(int dpi, int textPercent, Shelf shelf) {
+    this(dpi, textPercent, Optional.of(shelf));
+  }
+
+  private SampleWindow(int dpi, int textPercent, Optional<Shelf> shelf) {
     Settings fresh = equipment.settings;
     equipment.settings = fresh.withPixelsPerMm(dpi / 25.4).withTextPercent(textPercent);
-    shell = new Shell(Screens.all(), equipment.all(), nanos::get, Sounds.NONE, work -> work.run());
+    shell = new Shell(Screens.all(), equipment.all(shelf), nanos::get, Sounds.NONE, work -> work.run());
     scene = dpi == 96 ? new Scene(shell, 1280, 800) : new Scene(shell, 1920, 1200);
     shell.keys().attach(scene);
     layOut();
