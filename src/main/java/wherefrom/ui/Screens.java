@@ -4,8 +4,13 @@ import java.util.EnumMap;
 import java.util.Map;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
+import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
+import wherefrom.ui.part.PartScreen;
+import wherefrom.ui.print.PrintTagsScreen;
+import wherefrom.ui.puttogether.PutTogetherScreen;
+import wherefrom.ui.takeapart.TakeApartScreen;
 
 /** Every screen that others lead to: one line each. */
 public final class Screens {
@@ -15,6 +20,11 @@ public final class Screens {
     Map<ScreenId, ScreenMaker> screens = new EnumMap<>(ScreenId.class);
     screens.put(ScreenId.JOBS, (desk, item) -> new JobsScreen(desk));
     screens.put(ScreenId.JOB_HOME, (desk, item) -> new JobHomeScreen(desk));
+    screens.put(ScreenId.TAKE_APART, (desk, item) -> new TakeApartScreen(desk));
+    screens.put(ScreenId.BENCH_MAP, (desk, item) -> new BenchMapScreen(desk));
+    screens.put(ScreenId.PART, PartScreen::new);
+    screens.put(ScreenId.PRINT_TAGS, PrintTagsScreen::new);
+    screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     return screens;
   }
 }

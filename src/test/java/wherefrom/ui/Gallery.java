@@ -45,6 +45,7 @@ final class Gallery {
       String name = "kit-verdict-" + cue.name().toLowerCase(Locale.ROOT);
       shots.add(kit(name, window -> Kit.verdict(window, cue)));
     }
+    shots.addAll(WorkShots.all());
     return shots;
   }
 

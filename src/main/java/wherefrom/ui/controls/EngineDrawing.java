@@ -22,6 +22,9 @@ import wherefrom.job.PlaceState;
 public final class EngineDrawing extends VBox {
   private static final double LABEL_MM = 24;
 
+  /** A spot that cannot be tapped only has to hold its words. */
+  private static final double SHOWN_MM = 11.5;
+
   private final Touch touch;
   private final Layout layout;
   private final Consumer<Spot> tapped;
@@ -30,6 +33,7 @@ public final class EngineDrawing extends VBox {
   private EngineSide side = EngineSide.TOP;
   private Function<Spot, Optional<PlaceState>> states = spot -> Optional.empty();
   private Set<Spot> lit = Set.of();
+  private boolean only;
 
   /**
    * @param tapped told of each spot that is tapped
@@ -50,6 +54,13 @@ public final class EngineDrawing extends VBox {
     getStyleClass().add("engine");
     getChildren().addAll(caption, rows);
     Panes.grow(this);
+  }
+
+  /** A drawing that only shows, with nothing to tap. */
+  public static EngineDrawing shown(Touch touch, Layout layout) {
+    EngineDrawing drawing = new EngineDrawing(touch, layout, spot -> {});
+    drawing.only = true;
+    return drawing;
   }
 
   /**
@@ -97,7 +108,8 @@ public final class EngineDrawing extends VBox {
 
   private Node spot(Spot spot) {
     Optional<PlaceState> state = states.apply(spot);
-    SpotKey key = new SpotKey(touch, spot, state, lit.contains(spot));
-    return state.isPresent() ? touch.target(key, () -> tapped.accept(spot)) : key;
+    double least = only ? SHOWN_MM : Scale.KEY_MM;
+    SpotKey key = new SpotKey(touch, spot, state, lit.contains(spot), least);
+    return state.isPresent() && !only ? touch.target(key, () -> tapped.accept(spot)) : key;
   }
 }

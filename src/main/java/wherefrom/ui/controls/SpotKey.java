@@ -17,9 +17,9 @@ final class SpotKey extends Region {
   private final double least;
   private final double padding;
 
-  SpotKey(Touch touch, Spot spot, Optional<PlaceState> state, boolean lit) {
+  SpotKey(Touch touch, Spot spot, Optional<PlaceState> state, boolean lit, double leastMm) {
     Scale scale = touch.scale();
-    least = scale.px(Scale.KEY_MM);
+    least = scale.px(leastMm);
     padding = scale.px(1.3);
     figures = touch.fit(spot.figures(), LARGEST_MM, Scale.SMALL_MM, true).centred();
     mark = state.map(known -> new StateMark(scale, known));

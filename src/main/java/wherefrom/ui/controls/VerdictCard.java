@@ -52,6 +52,26 @@ public final class VerdictCard extends HBox {
     getChildren().setAll(mark(cue), words);
   }
 
+  /**
+   * Shows a stop: the word STOP below its octagon, and three lines as large as they can be.
+   *
+   * @param small what else to say, in working text; may be empty
+   */
+  public void stop(List<String> lines, String small) {
+    getStyleClass().setAll("card", "card-stop");
+    VBox left = new VBox(touch.scale().px(2), mark(Cue.STOP));
+    left.getChildren().add(touch.fit("STOP", 12, Scale.WORKING_MM, true).centred());
+    left.setAlignment(Pos.CENTER);
+    Panes.wide(left, MARK_MM, touch.scale());
+    VBox words = new VBox(touch.scale().px(1));
+    words.setAlignment(Pos.CENTER_LEFT);
+    words.getChildren().add(Panes.grow(touch.verdict(String.join("\n", lines))));
+    if (!small.isEmpty()) {
+      words.getChildren().add(touch.text(small));
+    }
+    getChildren().setAll(left, Panes.grow(words));
+  }
+
   private static String headline(Cue cue, String words) {
     String upper = words.toUpperCase(Locale.ROOT);
     return cue == Cue.STOP && !upper.startsWith("STOP") ? "STOP: " + upper : upper;

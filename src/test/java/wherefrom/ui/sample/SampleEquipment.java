@@ -25,6 +25,7 @@ import wherefrom.job.PrintOutcome;
 import wherefrom.job.Reading;
 import wherefrom.job.Settings;
 import wherefrom.job.SettingsStore;
+import wherefrom.job.Shelf;
 import wherefrom.job.SheetPrinter;
 import wherefrom.job.Stock;
 import wherefrom.job.StockChoice;
@@ -47,8 +48,13 @@ public final class SampleEquipment {
   public Reading reading = Reading.NOTHING;
 
   public Equipment all() {
+    return all(Optional.empty());
+  }
+
+  /** The same over a shelf of the test's own. */
+  public Equipment all(Optional<Shelf> own) {
     return new Equipment(
-        folder -> shelf,
+        folder -> own.orElse(shelf),
         layoutFiles(),
         archives(),
         photos(),

@@ -1,0 +1,199 @@
+package wherefrom.ui.benchmap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.engine.Spot;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryWords;
+import wherefrom.job.Found;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.JobNames;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.PlaceState;
+import wherefrom.job.TagBook;
+import wherefrom.parts.Action;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Whereabouts;
+import wherefrom.rules.Cue;
+
+/** What the bench map shows, and what scans do there. */
+final class BenchMapModel {
+
+  /** What a scanned part means. */
+  enum Mode {
+    /** Its page is opened. */
+    LOOK,
+    /** It goes off for washing, into the chosen basket, or comes back from it. */
+    WASH
+  }
+
+  /** A line of the legend: a state, and how many places are in it. */
+  record Count(PlaceState state, long places) {}
+
+  private final OpenJob job;
+  private final JobNames names;
+  private Mode mode = Mode.LOOK;
+  private int basket = 1;
+  private PartKind kind;
+  private Optional<Integer> opened = Optional.empty();
+  private String said = "";
+
+  BenchMapModel(OpenJob job, JobNames names) {
+    this.job = job;
+    this.names = names;
+    this.kind = kinds().get(0);
+  }
+
+  private EngineJob state() {
+    return job.state();
+  }
+
+  Mode mode() {
+    return mode;
+  }
+
+  int basket() {
+    return basket;
+  }
+
+  PartKind kind() {
+    return kind;
+  }
+
+  void show(PartKind shown) {
+    kind = shown;
+  }
+
+  /** The part whose page is to be opened; asked once. */
+  Optional<Integer> takeOpened() {
+    Optional<Integer> item = opened;
+    opened = Optional.empty();
+    return item;
+  }
+
+  /** What came of the last scan, in a sentence. */
+  String said() {
+    return said;
+  }
+
+  /** The kinds that are tracked, in the order in which they come out. */
+  List<PartKind> kinds() {
+    return state().kinds().stream().sorted().toList();
+  }
+
+  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
+  Optional<PlaceState> stateAt(Spot spot) {
+    return place(spot).map(state()::state);
+  }
+
+  private Optional<Place> place(Spot spot) {
+    return Optional.of(spot)
+        .filter(at -> Place.canLive(kind, at))
+        .map(at -> new Place(kind, at))
+        .filter(place -> state().places().contains(place));
+  }
+
+  /** How many places of all kinds are in each state; states that none is in are left out. */
+  List<Count> counts() {
+    List<Count> counts = new ArrayList<>();
+    for (PlaceState each : PlaceState.values()) {
+      long places = state().places().stream().filter(at -> state().state(at) == each).count();
+      if (places > 0) {
+        counts.add(new Count(each, places));
+      }
+    }
+    return counts;
+  }
+
+  void look() {
+    mode = Mode.LOOK;
+    said = "";
+  }
+
+  /** Parts that are scanned from now on go off for washing, or come back from it. */
+  void wash(int number) {
+    mode = Mode.WASH;
+    basket = number;
+    said = "";
+  }
+
+  /** What to do now, in a sentence. */
+  String prompt() {
+    return switch (mode) {
+      case LOOK -> "Tap a place or scan a part: its page opens.";
+      case WASH ->
+"Basket " + basket + ": scan each part's tag as it goes, again when it is back.";
+    };
+  }
+
+  /** Tapped: the part that sits there, or else the one that belongs there. */
+  Optional<Cue> tap(Spot spot) {
+    Optional<Part> part =
+        place(spot).flatMap(at -> state().findFitted(at).or(() -> state().findOwner(at)));
+    return part.map(found -> take(state().getPart(found.item()))).orElseGet(Optional::empty);
+  }
+
+  /** Takes a scanned or typed code and says what to sound. */
+  Optional<Cue> scan(String code) {
+    Found found = new TagBook(state(), names).find(code);
+    if (found instanceof Found.APart part) {
+      return take(part.part());
+    }
+    if (found instanceof Found.ABasket chosen) {
+      wash(chosen.number());
+      return Optional.empty();
+    }
+    if (found instanceof Found.ASpot spot) {
+      PartKind before = kind;
+      kind = kinds().stream().filter(it -> Place.canLive(it, spot.spot())).findFirst().orElse(kind);
+      return Place.canLive(before, spot.spot()) ? tapAs(before, spot.spot()) : tap(spot.spot());
+    }
+    if (found instanceof Found.AnAction action) {
+      return act(action.action());
+    }
+    said = ((Found.Refused) found).verdict().sentence();
+    return Optional.of(((Found.Refused) found).verdict().cue()).map(cue -> Cue.ASK);
+  }
+
+  private Optional<Cue> tapAs(PartKind shown, Spot spot) {
+    kind = shown;
+    return tap(spot);
+  }
+
+  private Optional<Cue> act(Action action) {
+    if (action == Action.UNDO) {
+      said =
+          job.takeBack()
+              .map(step -> "Taken back: " + EntryWords.of(state(), step.entry()) + ".")
+              .orElse("There is nothing left to take back.");
+    } else {
+      said = prompt();
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Cue> take(PartRecord part) {
+    int item = part.part().item();
+    if (mode == Mode.LOOK) {
+      opened = Optional.of(item);
+      return Optional.empty();
+    }
+    Handling handling = new Handling(job);
+    boolean back = part.where() == Whereabouts.WASHING;
+    Handled done = back ? handling.backFromWashing(item) : handling.offForWashing(item, basket);
+    if (done instanceof Handled.Refused refused) {
+      said = refused.sentence();
+      return Optional.of(Cue.ASK);
+    }
+    kind = part.part().kind();
+    said =
+        part.part().words()
+            + (back ? ": back from washing, its tag on again." : ": in basket " + basket + ".");
+    return Optional.of(Cue.RIGHT);
+  }
+}

@@ -1,0 +1,171 @@
+package wherefrom.ui.benchmap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import wherefrom.job.Caution;
+import wherefrom.parts.PartKind;
+import wherefrom.rules.Cue;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.EngineDrawing;
+import wherefrom.ui.controls.EngineSide;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Fold;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.StateMark;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.takeapart.CautionScreen;
+
+/** The whole engine: every place and where its part is; off for washing and back by scan. */
+public final class BenchMapScreen implements Screen, Scannable {
+  private final Desk desk;
+  private final BenchMapModel model;
+  private final EngineDrawing drawing;
+  private final TouchKey kind;
+  private final TouchKey wash;
+  private final TouchKey cautions;
+  private final FitText prompt;
+  private final Tiles legend;
+  private final StackPane view = Panes.grow(new StackPane());
+
+  public BenchMapScreen(Desk desk) {
+    this.desk = desk;
+    Touch touch = desk.touch();
+    model = new BenchMapModel(desk.getJob(), desk.shelf());
+    drawing = new EngineDrawing(touch, desk.state().layout(), spot -> answer(model.tap(spot)));
+    kind = touch.primary("", this::chooseKind);
+    wash = touch.primary("", this::washing);
+    cautions = touch.primary("Cautions of washing", this::cautions);
+    prompt = touch.text("");
+    legend = new Tiles(desk.scale(), 3, 2, List.of());
+  }
+
+  @Override
+  public String title() {
+    return "Bench map";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    draw();
+  }
+
+  @Override
+  public void hidden() {
+    desk.sounds().hush();
+  }
+
+  @Override
+  public void changed() {
+    draw();
+  }
+
+  @Override
+  public void scan(String text) {
+    answer(model.scan(text));
+  }
+
+  private void answer(Optional<Cue> cue) {
+    cue.ifPresent(desk.sounds()::play);
+    Optional<Integer> opened = model.takeOpened();
+    if (opened.isPresent()) {
+      desk.navigator().show(ScreenId.PART, opened.get());
+    } else {
+      desk.navigator().changed();
+    }
+  }
+
+  private void draw() {
+    boolean washing = model.mode() == BenchMapModel.Mode.WASH;
+    kind.setWords("Shown: " + model.kind().plural());
+    wash.setWords(washing ? "Washing: done" : "Off for washing");
+    prompt.setWords(model.said().isEmpty() ? model.prompt() : model.said());
+    List<Node> marks = new ArrayList<>();
+    model.counts().forEach(count -> marks.add(mark(count)));
+    legend.setCells(marks);
+    List<TouchKey> keys = new ArrayList<>(List.of(kind, wash));
+    keys.add(washing ? cautions : desk.touch().primary("Type a code", this::typeCode));
+    VBox words =
+        Panes.column(
+            desk.scale(), Tiles.row(desk.scale(), keys.toArray(Node[]::new)), prompt, legend);
+    drawing.show(EngineSide.of(model.kind()), model::stateAt);
+    view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
+  }
+
+  private HBox mark(BenchMapModel.Count count) {
+    HBox mark =
+        new HBox(
+            desk.scale().px(2),
+            new StateMark(desk.scale(), count.state()),
+            desk.touch().small(count.places() + " " + count.state().words()));
+    mark.setAlignment(Pos.CENTER_LEFT);
+    return mark;
+  }
+
+  private void chooseKind() {
+    List<Choice<PartKind>> kinds =
+        model.kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, model::show));
+  }
+
+  private void washing() {
+    if (model.mode() == BenchMapModel.Mode.WASH) {
+      model.look();
+      draw();
+      return;
+    }
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk,
+                    "Off for washing",
+                    "The basket's number. Or go back and scan the basket's tag.",
+                    3,
+                    this::basket));
+  }
+
+  private void basket(String typed) {
+    int number = typed.isEmpty() ? 0 : Integer.parseInt(typed);
+    if (number > 0) {
+      model.wash(number);
+    }
+    draw();
+  }
+
+  private void cautions() {
+    desk.navigator().open(() -> new CautionScreen(desk, Caution.atWashing()));
+  }
+
+  private void typeCode() {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk,
+                    "Type a code",
+                    "The six digits on the tag.",
+                    6,
+                    digits -> desk.attempt(() -> answer(model.scan(digits)))));
+  }
+}

@@ -1,0 +1,40 @@
+package wherefrom.ui.controls;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.engine.Spot;
+import wherefrom.parts.PartKind;
+import wherefrom.rules.Cue;
+
+/**
+ * What stands on the screen after a scan, a tap or a card.
+ *
+ * @param cue how it is shown and sounded; empty when there is nothing to judge
+ * @param headline a word or two
+ * @param lines at most three, each short enough to be read from the engine
+ * @param small what to do now, in working text; may be empty
+ * @param kind the kind of part that the drawn engine shows; empty to leave it as it is
+ * @param lit the spots to light up
+ */
+public record Answer(
+    Optional<Cue> cue,
+    String headline,
+    List<String> lines,
+    String small,
+    Optional<PartKind> kind,
+    Set<Spot> lit) {
+  public Answer {
+    lines = List.copyOf(lines);
+    lit = Set.copyOf(lit);
+  }
+
+  /** Words alone, with nothing to light up. */
+  public static Answer said(String headline, String small) {
+    return new Answer(Optional.empty(), headline, List.of(), small, Optional.empty(), Set.of());
+  }
+
+  public Answer withCue(Cue changed) {
+    return new Answer(Optional.of(changed), headline, lines, small, kind, lit);
+  }
+}

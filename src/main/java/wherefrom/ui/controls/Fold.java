@@ -1,0 +1,87 @@
+package wherefrom.ui.controls;
+
+import java.util.List;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+
+/**
+ * Words above and the drawn engine below, where both have room; else one of the two, with a key
+ * that shows the other.
+ */
+public final class Fold extends Region {
+  private final double gap;
+  private final Region words;
+  private final Region drawing;
+  private final TouchKey other;
+  private boolean drawn;
+
+  public Fold(Touch touch, Region words, Region drawing) {
+    this.gap = touch.scale().gap();
+    this.words = words;
+    this.drawing = drawing;
+    this.other = touch.key("", this::turn);
+    getChildren().setAll(words, drawing);
+    Panes.grow(this);
+  }
+
+  /** Shows the words again, where the two have no room together. */
+  public void showWords() {
+    drawn = false;
+    requestLayout();
+  }
+
+  private void turn() {
+    drawn = !drawn;
+    requestLayout();
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return Math.max(words.minHeight(width), drawing.minHeight(width))
+        + gap
+        + other.minHeight(width);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return words.prefHeight(width) + gap + drawing.prefHeight(width);
+  }
+
+  @Override
+  protected double computeMaxHeight(double width) {
+    return Double.MAX_VALUE;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double lower = drawing.prefHeight(width);
+    double upper = words.minHeight(width);
+    if (upper + gap + lower <= getHeight()) {
+      put(List.of(words, drawing));
+      double above = Math.floor(getHeight() - gap - lower);
+      words.resizeRelocate(0, 0, width, above);
+      drawing.resizeRelocate(0, above + gap, width, lower);
+      return;
+    }
+    other.setWords(drawn ? "Show the words" : "Show the engine");
+    double key = Math.ceil(other.minHeight(width));
+    put(List.of(drawn ? drawing : words, other));
+    double above = Math.floor(getHeight() - gap - key);
+    (drawn ? drawing : words).resizeRelocate(0, 0, width, above);
+    other.resizeRelocate(0, above + gap, width, key);
+  }
+
+  private void put(List<? extends Node> shown) {
+    if (!getChildren().equals(shown)) {
+      getChildren().setAll(shown);
+      shown.forEach(Node::applyCss);
+    }
+  }
+}

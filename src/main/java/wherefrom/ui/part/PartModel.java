@@ -1,0 +1,189 @@
+package wherefrom.ui.part;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryItems;
+import wherefrom.job.EntryWords;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.Remark;
+import wherefrom.job.WhereTo;
+import wherefrom.parts.Part;
+import wherefrom.parts.Whereabouts;
+import wherefrom.ui.app.Dates;
+
+/** What is known of one part, and what can be done with it. */
+final class PartModel {
+
+  /** What can be done with a part as it is. */
+  enum Deed {
+    NOTE("Note"),
+    PHOTO("Photo"),
+    REPRINT("Print its tag anew"),
+    PIECES("Pieces on one wire"),
+    WASH("Off for washing"),
+    BACK("Back from washing"),
+    TOOK_OUT("Taken out again"),
+    LOST("It is missing"),
+    FOUND("It is found"),
+    REPLACE("A new part instead");
+
+    private final String words;
+
+    Deed(String words) {
+      this.words = words;
+    }
+
+    String words() {
+      return words;
+    }
+  }
+
+  /** A line about the part: a heading, and what is so. */
+  record Line(String heading, String words) {}
+
+  private final OpenJob job;
+  private final Clock clock;
+  private final int item;
+
+  PartModel(OpenJob job, Clock clock, int item) {
+    this.job = job;
+    this.clock = clock;
+    this.item = item;
+  }
+
+  private EngineJob state() {
+    return job.state();
+  }
+
+  Part part() {
+    return record().part();
+  }
+
+  private PartRecord record() {
+    return state().getPart(item);
+  }
+
+  /** {@code 3 EX pushrod}. */
+  String title() {
+    return part().home().figures() + " " + (part().fresh() ? "new " : "") + part().kind().word();
+  }
+
+  /** Where it is and what its tag says, then its notes and photographs, then its history. */
+  List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    PartRecord record = record();
+    String note = record.note().isEmpty() ? "" : " " + record.note() + ".";
+    lines.add(new Line("Where", WhereTo.words(state(), part()) + note));
+    lines.add(new Line("Tag", tag()));
+    if (!record.looks().isEmpty() || record.decision().isPresent()) {
+      lines.add(new Line("Findings", findings()));
+    }
+    List<Remark> remarks = new ArrayList<>(record.remarks());
+    Collections.reverse(remarks);
+    for (Remark remark : remarks) {
+      String what = remark.photo().isPresent() ? "Photograph" : "Note";
+      lines.add(new Line(what + ", " + Dates.ago(remark.time(), clock), remark.text()));
+    }
+    history().forEach(lines::add);
+    return lines;
+  }
+
+  private String tag() {
+    Part part = part();
+    String issue = part.issue() == 1 ? "" : ", issue " + part.issue();
+    String pieces = part.pieces() == 1 ? "" : ", " + part.pieces() + " pieces";
+    String mark = part.kind().orientation().mark();
+    return part.code(state().engine()).typed()
+        + issue
+        + pieces
+        + (mark.isEmpty() ? "" : ", mark: " + mark)
+        + (part.fresh() ? ", NEW" : "");
+  }
+
+  private String findings() {
+    List<String> words = new ArrayList<>();
+    record().looks().forEach((check, look) -> words.add(check + ": " + look.word()));
+    record().decision().ifPresent(decision -> words.add("decided: " + decision.word()));
+    return String.join(", ", words);
+  }
+
+  /** What happened to the part, the latest first. */
+  private List<Line> history() {
+    List<Line> lines = new ArrayList<>();
+    for (LoggedEntry logged : state().standing()) {
+      if (EntryItems.of(logged.entry()).contains(item)) {
+        String words = EntryWords.of(state(), logged.entry());
+        lines.add(0, new Line(Dates.ago(logged.time(), clock), words + "."));
+      }
+    }
+    return lines;
+  }
+
+  /** What can be done with it now. */
+  List<Deed> deeds() {
+    List<Deed> deeds = new ArrayList<>(List.of(Deed.NOTE, Deed.PHOTO));
+    Whereabouts where = record().where();
+    if (where == Whereabouts.RETIRED) {
+      return deeds;
+    }
+    deeds.addAll(List.of(Deed.REPRINT, Deed.PIECES));
+    switch (where) {
+      case OUT -> deeds.addAll(List.of(Deed.WASH, Deed.LOST));
+      case WASHING -> deeds.addAll(List.of(Deed.BACK, Deed.LOST));
+      case AT_SHOP -> deeds.add(Deed.LOST);
+      case LOST -> deeds.add(Deed.FOUND);
+      case FITTED -> deeds.add(Deed.TOOK_OUT);
+      case IN_ENGINE, RETIRED -> {}
+    }
+    deeds.add(Deed.REPLACE);
+    return deeds;
+  }
+
+  Handled note(String text) {
+    return new Handling(job).note(item, text);
+  }
+
+  Handled pieces(String typed) {
+    return new Handling(job).pieces(item, number(typed));
+  }
+
+  Handled wash(String basket) {
+    return new Handling(job).offForWashing(item, number(basket));
+  }
+
+  private static int number(String typed) {
+    return typed.isEmpty() ? 0 : Integer.parseInt(typed);
+  }
+
+  Handled back() {
+    return new Handling(job).backFromWashing(item);
+  }
+
+  Handled tookOut() {
+    return new Handling(job).tookOut(item, "taken out again");
+  }
+
+  Handled lost(String note) {
+    return new Handling(job).lost(item, note);
+  }
+
+  Handled found() {
+    return new Handling(job).found(item);
+  }
+
+  Handled reissue(String reason) {
+    return new Handling(job).reissue(item, reason);
+  }
+
+  /** The answer names the new part. */
+  Handled replace(String reason) {
+    return new Handling(job).replace(item, reason);
+  }
+}

@@ -1,0 +1,147 @@
+package wherefrom.ui.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.Found;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.TagBook;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+
+/** One part: where it is, its tag, notes, photographs, history, and what can be done with it. */
+public final class PartScreen implements Screen, Scannable {
+  private static final int KEYS_PER_ROW = 5;
+
+  private final Desk desk;
+  private final PartModel model;
+  private final Pager<PartModel.Line> lines;
+  private final Tiles keys;
+  private final VBox view;
+
+  /**
+   * @param item the part's number, which must be one of the open job's
+   */
+  public PartScreen(Desk desk, int item) {
+    this.desk = desk;
+    model = new PartModel(desk.getJob(), desk.equipment().clock(), item);
+    lines =
+        Pager.list(
+            desk.touch(),
+            line -> ListRow.plain(desk.touch(), line.heading(), List.of(line.words())));
+    keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
+    view = Panes.column(desk.scale(), lines, keys);
+  }
+
+  @Override
+  public String title() {
+    return model.title();
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    lines.refill(model.lines());
+    List<Node> offered = new ArrayList<>();
+    for (PartModel.Deed deed : model.deeds()) {
+      offered.add(desk.touch().key(deed.words(), () -> act(deed)));
+    }
+    keys.setCells(offered);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  @Override
+  public void scan(String text) {
+    Found found = new TagBook(desk.state(), desk.shelf()).find(text);
+    if (found instanceof Found.APart part) {
+      desk.navigator().back();
+      desk.navigator().show(ScreenId.PART, part.part().part().item());
+    } else if (found instanceof Found.Refused refused) {
+      desk.say(refused.verdict().sentence() + " " + refused.verdict().wayOut());
+    } else {
+      desk.say("Scan the tag on a part: its page opens.");
+    }
+  }
+
+  private void act(PartModel.Deed deed) {
+    switch (deed) {
+      case NOTE -> words("Note: " + model.title(), model::note);
+      case PHOTO -> PhotoTaking.ask(desk, model.part());
+      case REPRINT -> Reasons.ask(desk, "Why anew?", Handling.REISSUE_REASONS, this::reissue);
+      case PIECES -> number("How many pieces hang on its wire, under one tag?", model::pieces);
+      case WASH -> number("The basket's number.", model::wash);
+      case BACK -> done(model::back);
+      case TOOK_OUT -> done(model::tookOut);
+      case LOST -> words("Where it was last seen", model::lost);
+      case FOUND -> done(model::found);
+      case REPLACE -> Reasons.ask(desk, "Why a new part?", Handling.REPLACE_REASONS, this::replace);
+    }
+  }
+
+  private void words(String title, Function<String, Handled> deed) {
+    desk.navigator()
+        .open(() -> new TextEntryScreen(desk, title, "", typed -> done(() -> deed.apply(typed))));
+  }
+
+  private void number(String question, Function<String, Handled> deed) {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk, model.title(), question, 3, typed -> done(() -> deed.apply(typed))));
+  }
+
+  private void reissue(String reason) {
+    print(() -> model.reissue(reason));
+  }
+
+  private void replace(String reason) {
+    print(() -> model.replace(reason));
+  }
+
+  /** The tag that a deed calls for is printed at once. */
+  private void print(Supplier<Handled> deed) {
+    desk.attempt(
+        () -> {
+          Handled came = deed.get();
+          if (came instanceof Handled.Logged logged) {
+            desk.navigator().show(ScreenId.PRINT_TAGS, logged.part().part().item());
+          } else {
+            desk.say(((Handled.Refused) came).sentence());
+          }
+        });
+  }
+
+  private void done(Supplier<Handled> deed) {
+    desk.attempt(
+        () -> {
+          if (deed.get() instanceof Handled.Refused refused) {
+            desk.say(refused.sentence());
+          }
+        });
+    desk.navigator().changed();
+  }
+}

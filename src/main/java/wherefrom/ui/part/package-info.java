@@ -1,0 +1,5 @@
+/** One part: where it is, its tag, its notes, photographs and history. */
+@NullMarked
+package wherefrom.ui.part;
+
+import org.jspecify.annotations.NullMarked;

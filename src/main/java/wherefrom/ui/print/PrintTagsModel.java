@@ -1,0 +1,167 @@
+package wherefrom.ui.print;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.Face;
+import wherefrom.job.Nudge;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PrintOrder;
+import wherefrom.job.PrintOutcome;
+import wherefrom.job.PrintSetup;
+import wherefrom.job.SheetPrinter;
+import wherefrom.job.Stock;
+import wherefrom.job.StockChoice;
+import wherefrom.job.TagChoice;
+import wherefrom.job.TagPrinting;
+
+/** What is to be printed, on which stock, and where on the sheet. */
+final class PrintTagsModel {
+  private final OpenJob job;
+  private final SheetPrinter printer;
+  private final TagPrinting printing;
+  private TagChoice choice;
+  private Optional<Stock> stock;
+  private int start = 1;
+  private Nudge nudge = Nudge.NONE;
+  private String trouble = "";
+
+  /**
+   * @param item the part whose tag alone is meant; 0 for what is not printed yet
+   */
+  PrintTagsModel(OpenJob job, SheetPrinter printer, int item) {
+    this.job = job;
+    this.printer = printer;
+    this.printing = new TagPrinting(job);
+    this.choice = item > 0 ? new TagChoice.OnePart(item) : new TagChoice.NotYetPrinted();
+    this.stock = printer.listStocks().stream().findFirst();
+  }
+
+  TagChoice choice() {
+    return choice;
+  }
+
+  void choose(TagChoice chosen) {
+    choice = chosen;
+  }
+
+  /** What was chosen, in words. */
+  String choiceWords() {
+    return ChoiceWords.of(job.state(), choice);
+  }
+
+  List<Stock> stocks() {
+    return printer.listStocks();
+  }
+
+  Optional<Stock> stock() {
+    return stock;
+  }
+
+  String stockWords() {
+    return stock.map(Stock::title).orElse("no label stock");
+  }
+
+  /** Chooses a stock by its name or the path of the user's own file; says what is wrong with it. */
+  void chooseStock(String nameOrFile) {
+    StockChoice came = printer.findStock(nameOrFile);
+    if (came instanceof StockChoice.Chosen chosen) {
+      stock = Optional.of(chosen.stock());
+      start = 1;
+      trouble = "";
+    } else {
+      trouble = String.join(" ", ((StockChoice.Refused) came).sentences());
+    }
+  }
+
+  int start() {
+    return start;
+  }
+
+  /** The first label to use, from 1; beyond the sheet there is none. */
+  void startAt(int label) {
+    int most = stock.map(Stock::labelsPerPage).orElse(1);
+    start = Math.max(1, Math.min(most, label));
+  }
+
+  Nudge nudge() {
+    return nudge;
+  }
+
+  /** Moves the print by steps of half a millimetre, as far as it goes. */
+  void nudge(int right, int down) {
+    nudge = new Nudge(clamp(nudge.right() + right), clamp(nudge.down() + down));
+  }
+
+  private static int clamp(int steps) {
+    return Math.max(-Nudge.MOST, Math.min(Nudge.MOST, steps));
+  }
+
+  /** How many labels are to be printed. */
+  int labels() {
+    return printing.faces(choice).size();
+  }
+
+  /** How many pages that makes, the used part of the first one counted. */
+  int pages() {
+    int perPage = stock.map(Stock::labelsPerPage).orElse(1);
+    int cells = labels() == 0 ? 0 : labels() + start - 1;
+    return (cells + perPage - 1) / perPage;
+  }
+
+  /** {@code 74 labels on 4 pages}. */
+  String count() {
+    int labels = labels();
+    int pages = pages();
+    if (labels == 0) {
+      return "Nothing to print: all of it is printed already.";
+    }
+    return labels
+        + (labels == 1 ? " label on " : " labels on ")
+        + pages
+        + (pages == 1 ? " page." : " pages.");
+  }
+
+  /** What is wrong; empty when nothing is. */
+  String trouble() {
+    return trouble;
+  }
+
+  private PrintSetup setup() {
+    return PrintSetup.on(stock.orElseThrow().name()).startingAt(start).nudged(nudge);
+  }
+
+  /** What to print, or the test page; empty where there is no stock or nothing to print. */
+  Optional<PrintOrder> order(boolean testPage) {
+    if (stock.isEmpty()) {
+      return Optional.empty();
+    }
+    if (testPage) {
+      return Optional.of(PrintOrder.testPage(setup()));
+    }
+    List<Face> faces = printing.faces(choice);
+    String title = job.state().name() + ": " + choiceWords();
+    return faces.isEmpty() ? Optional.empty() : Optional.of(PrintOrder.of(title, faces, setup()));
+  }
+
+  /** Logs what was printed and says so. The next print begins after the last label used. */
+  String printed(PrintOrder order, PrintOutcome outcome) {
+    if (outcome instanceof PrintOutcome.Cancelled) {
+      return "Not printed.";
+    }
+    if (outcome instanceof PrintOutcome.Refused refused) {
+      return String.join(" ", refused.sentences());
+    }
+    PrintOutcome.Printed done = (PrintOutcome.Printed) outcome;
+    if (order.testPage()) {
+      return "The test page is ready: hold it against a sheet of the stock.";
+    }
+    printing.printed(order.faces(), order.setup().stock());
+    int perPage = stock.map(Stock::labelsPerPage).orElse(1);
+    start = (start - 1 + done.labels()) % perPage + 1;
+    return "Printed: "
+        + done.labels()
+        + (done.labels() == 1 ? " label on " : " labels on ")
+        + done.pages()
+        + (done.pages() == 1 ? " page." : " pages.");
+  }
+}

@@ -1,0 +1,213 @@
+package wherefrom.ui.print;
+
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import wherefrom.job.PrintOrder;
+import wherefrom.job.PrintOutcome;
+import wherefrom.job.TagChoice;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.files.FilesScreen;
+
+/** Printing tags and cards: what, on which label stock, from which label on. */
+public final class PrintTagsScreen implements Screen {
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
+  private static final List<String> STOCK_FILE = List.of(".json");
+
+  private final Desk desk;
+  private final PrintTagsModel model;
+  private final TouchKey what;
+  private final TouchKey stock;
+  private final TouchKey start;
+  private final TouchKey nudge;
+  private final FitText count;
+  private final HBox view;
+
+  /**
+   * @param item the part whose tag alone is meant; 0 for what is not printed yet
+   */
+  public PrintTagsScreen(Desk desk, int item) {
+    this.desk = desk;
+    Touch touch = desk.touch();
+    model = new PrintTagsModel(desk.getJob(), desk.equipment().printer(), item);
+    what = touch.primary("", this::chooseWhat).left();
+    stock = touch.primary("", this::chooseStock).left();
+    start = touch.key("", this::chooseStart).left();
+    nudge = touch.key("", this::chooseNudge).left();
+    count = touch.heading("");
+    Region chosen = Panes.column(desk.scale(), what, stock, start, nudge, count, Panes.space());
+    Tiles keys =
+        Tiles.of(
+            desk.scale(),
+            1,
+            touch.primary("Print…", () -> print(false)),
+            touch.primary("Save PDF…", () -> save(false)),
+            touch.key("Test page: print", () -> print(true)),
+            touch.key("Test page: PDF", () -> save(true)));
+    double wide = Math.max(70, keys.minWidth(-1) / desk.scale().pixelsPerMm());
+    view = Panes.row(desk.scale(), Panes.grow(chosen), Panes.wide(keys, wide, desk.scale()));
+  }
+
+  @Override
+  public String title() {
+    return "Print tags";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    what.setWords("What: " + model.choiceWords());
+    stock.setWords("On: " + model.stockWords());
+    start.setWords("Start at label " + model.start());
+    nudge.setWords(NudgeScreen.words(model.nudge()));
+    count.setWords(model.count());
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private void chooseWhat() {
+    List<Choice<TagChoice>> choices = new ArrayList<>();
+    choices.add(choice(new TagChoice.NotYetPrinted()));
+    choices.add(choice(new TagChoice.AllParts()));
+    for (PartKind kind : desk.state().kinds().stream().sorted().toList()) {
+      choices.add(choice(new TagChoice.OfKind(kind)));
+    }
+    choices.add(choice(new TagChoice.PlaceCards()));
+    choices.add(choice(new TagChoice.ActionCards()));
+    choices.add(choice(new TagChoice.Baskets(6)));
+    choices.add(choice(new TagChoice.ScannerSetUp()));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "What to print", choices, this::chosen));
+  }
+
+  private Choice<TagChoice> choice(TagChoice choice) {
+    return new Choice<>(choice, ChoiceWords.of(desk.state(), choice), "");
+  }
+
+  private void chosen(TagChoice choice) {
+    model.choose(choice);
+    if (choice instanceof TagChoice.Baskets) {
+      desk.navigator()
+          .open(
+              () ->
+                  NumberEntryScreen.digits(
+                      desk, "Basket tags", "How many, from number 1 on?", 2, this::baskets));
+    }
+    shown();
+  }
+
+  private void baskets(String typed) {
+    int many = typed.isEmpty() ? 0 : Integer.parseInt(typed);
+    if (many > 0) {
+      model.choose(new TagChoice.Baskets(many));
+    }
+    shown();
+  }
+
+  private void chooseStock() {
+    List<Choice<String>> choices = new ArrayList<>();
+    model.stocks().forEach(each -> choices.add(new Choice<>(each.name(), each.title(), "")));
+    choices.add(new Choice<>("", "A stock file of your own", "JSON"));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Label stock", choices, this::stock));
+  }
+
+  private void stock(String name) {
+    if (name.isEmpty()) {
+      Path shop = desk.settings().shop();
+      desk.navigator()
+          .open(
+              () ->
+                  FilesScreen.file(
+                      desk, "Stock file", shop, STOCK_FILE, file -> stock(file.toString())));
+      return;
+    }
+    model.chooseStock(name);
+    if (!model.trouble().isEmpty()) {
+      desk.say(model.trouble());
+    }
+    shown();
+  }
+
+  private void chooseStart() {
+    model
+        .stock()
+        .ifPresent(
+            sheet ->
+                desk.navigator()
+                    .open(() -> new SheetScreen(desk, sheet, model.start(), model::startAt)));
+  }
+
+  private void chooseNudge() {
+    desk.navigator().open(() -> new NudgeScreen(desk, model));
+  }
+
+  private Optional<PrintOrder> order(boolean testPage) {
+    Optional<PrintOrder> order = model.order(testPage);
+    if (order.isEmpty()) {
+      desk.say(model.count());
+    }
+    return order;
+  }
+
+  private void print(boolean testPage) {
+    order(testPage)
+        .ifPresent(order -> work(order, () -> desk.equipment().printer().print(order), ""));
+  }
+
+  private void save(boolean testPage) {
+    order(testPage)
+        .ifPresent(
+            order ->
+                desk.navigator()
+                    .open(
+                        () ->
+                            FilesScreen.folder(
+                                desk,
+                                "Where to save the PDF",
+                                desk.settings().shop(),
+                                folder -> saveIn(order, folder))));
+  }
+
+  private void saveIn(PrintOrder order, Path folder) {
+    String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
+    Path file = folder.resolve("tags-" + stamp + ".pdf");
+    work(order, () -> desk.equipment().printer().save(order, file), " The file is " + file + ".");
+  }
+
+  private void work(PrintOrder order, Callable<PrintOutcome> work, String where) {
+    desk.background(
+        work,
+        outcome -> {
+          desk.attempt(
+              () -> {
+                String said = model.printed(order, outcome);
+                desk.say(outcome instanceof PrintOutcome.Printed ? said + where : said);
+              });
+          desk.navigator().changed();
+        });
+  }
+}

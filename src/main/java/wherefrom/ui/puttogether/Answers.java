@@ -1,0 +1,86 @@
+package wherefrom.ui.puttogether;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.job.EngineJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.Step;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
+import wherefrom.ui.controls.Answer;
+
+/** Steps of putting together, as they stand on the screen. */
+final class Answers {
+  private Answers() {}
+
+  static Answer of(EngineJob job, Step step) {
+    if (step instanceof Step.Judged judged) {
+      return judged(job, judged.verdict());
+    }
+    if (step instanceof Step.WaitingForSpot waiting) {
+      Part part = waiting.part().part();
+      Answer answer =
+          place("Part in hand", part.home(), "Now scan the place card by the hole, or tap it.");
+      return waiting.replaced() ? answer.withCue(Cue.ASK) : answer;
+    }
+    if (step instanceof Step.WaitingForPart waiting) {
+      Answer answer =
+          new Answer(
+              Optional.empty(),
+              "Place",
+              List.of(waiting.spot().figures()),
+              waiting.spot().words() + ". Now scan the part.",
+              Optional.empty(),
+              Set.of(waiting.spot()));
+      return waiting.replaced() ? answer.withCue(Cue.ASK) : answer;
+    }
+    if (step instanceof Step.Shown shown) {
+      return place("It goes here", shown.part().part().home(), shown.sentence());
+    }
+    if (step instanceof Step.Next next) {
+      return place("Next place", next.place(), wanted(job, next.place()));
+    }
+    return step instanceof Step.TookBack back
+        ? Answer.said("Taken back", back.sentence())
+        : Answer.said("", ((Step.Said) step).sentence());
+  }
+
+  private static Answer judged(EngineJob job, Verdict verdict) {
+    if (verdict instanceof Verdict.RightPlace right) {
+      return place("Right place", right.place(), right.hint()).withCue(Cue.RIGHT);
+    }
+    if (verdict.cue() == Cue.RIGHT && verdict instanceof Verdict.AlreadyFitted fitted) {
+      return place("Already done", fitted.place(), verdict.sentence()).withCue(Cue.RIGHT);
+    }
+    return new StopLines(job).of(verdict);
+  }
+
+  private static Answer place(String headline, Place place, String small) {
+    return new Answer(
+        Optional.empty(),
+        headline,
+        List.of(place.figures() + " " + place.kind().word()),
+        small,
+        Optional.of(place.kind()),
+        Set.of(place.spot()));
+  }
+
+  /** Which part is wanted at a place, and where it lies. */
+  private static String wanted(EngineJob job, Place place) {
+    return job.findOwner(place)
+        .map(
+            part -> {
+              PartRecord record = job.getPart(part.item());
+              return "Scan its part, "
+                  + part.code(job.engine()).typed()
+                  + ". It is "
+                  + record.where().words()
+                  + record.awayTo().map(to -> ", " + to).orElse("")
+                  + ".";
+            })
+        .orElse("No part is listed for this place.");
+  }
+}

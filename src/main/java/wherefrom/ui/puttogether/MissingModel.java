@@ -1,0 +1,158 @@
+package wherefrom.ui.puttogether;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import wherefrom.engine.Section;
+import wherefrom.job.EngineJob;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.LogbookException;
+import wherefrom.job.OpenJob;
+import wherefrom.job.StillMissing;
+import wherefrom.parts.Place;
+import wherefrom.rules.Cycle;
+
+/** What is still missing, section by section, and what sits in each other's places. */
+final class MissingModel {
+
+  /** A section of the engine with its open places. */
+  record SectionLine(Section section, List<Place> open, boolean closed) {
+    SectionLine {
+      open = List.copyOf(open);
+    }
+  }
+
+  /** The reasons to leave a place empty; the last one wants words of the person's own. */
+  static final List<String> EXCUSES =
+      List.of("not in this engine", "fitted at the machine shop", "comes later", "other");
+
+  private final OpenJob job;
+  private final StillMissing missing;
+  private String trouble = "";
+
+  MissingModel(OpenJob job) {
+    this.job = job;
+    this.missing = new StillMissing(job);
+  }
+
+  private EngineJob state() {
+    return job.state();
+  }
+
+  /** What went wrong with the last deed, in a sentence; empty when nothing did. */
+  String trouble() {
+    return trouble;
+  }
+
+  /** The open places of one section. */
+  List<Place> open(Section section) {
+    return missing.places(section);
+  }
+
+  /** What is so at an open place, and which part is wanted there. */
+  String words(Place place) {
+    String wanted =
+        state()
+            .findOwner(place)
+            .map(part -> "Part " + part.code(job.state().engine()).typed() + ": ")
+            .orElse("");
+    return wanted + state().state(place).words();
+  }
+
+  /** Every section that has a tracked place, with what is open in it. */
+  List<SectionLine> sections() {
+    return missing.sections().stream()
+        .map(
+            section ->
+                new SectionLine(
+                    section,
+                    missing.places(section),
+                    state().closedSections().contains(section.key())))
+        .toList();
+  }
+
+  /** Closes a section; says why not while a place in it is open. */
+  void close(Section section) {
+    attempt(
+        () ->
+            missing.close(section)
+                ? ""
+                : "Not closed: " + missing.places(section).size() + " still missing.");
+  }
+
+  void excuse(Place place, String reason) {
+    attempt(
+        () -> {
+          missing.excuse(place, reason);
+          return "";
+        });
+  }
+
+  /** The part of a place is replaced by a new one; its item number, whose tag can be printed. */
+  Optional<Integer> replace(Place place, String reason) {
+    Optional<Integer> owner = state().findOwner(place).map(part -> part.item());
+    int[] fresh = {0};
+    owner.ifPresent(
+        item ->
+            attempt(
+                () -> {
+                  Handled done = new Handling(job).replace(item, reason);
+                  if (done instanceof Handled.Logged logged) {
+                    fresh[0] = logged.part().part().item();
+                    return "";
+                  }
+                  return ((Handled.Refused) done).sentence();
+                }));
+    return fresh[0] == 0 ? Optional.empty() : Optional.of(fresh[0]);
+  }
+
+  /** What is so in a section, in words. */
+  static String words(SectionLine line) {
+    if (line.closed()) {
+      return "closed";
+    }
+    return line.open().isEmpty()
+        ? "nothing missing: it can be closed"
+        : line.open().size() + " missing";
+  }
+
+  /** {@code take pushrod 0012 out of 3 EX: it belongs at 5 EX}. */
+  static String words(Cycle.Move move) {
+    return String.format(
+        Locale.ROOT,
+        "Take %s %04d out of %s: it belongs at %s",
+        move.part().kind().word(),
+        move.part().item(),
+        move.from().figures(),
+        move.to().figures());
+  }
+
+  /** How many parts sit in another one's place. */
+  int wrong() {
+    return cycles().stream().mapToInt(cycle -> cycle.moves().size()).sum();
+  }
+
+  /** The shortest way out of what sits in each other's places. */
+  List<Cycle> cycles() {
+    return Cycle.of(state().fitted());
+  }
+
+  /** The person has taken this part out again, as the way out says. */
+  void takeOut(Cycle.Move move) {
+    attempt(
+        () -> {
+          Handled done = new Handling(job).tookOut(move.part().item(), "put right");
+          return done instanceof Handled.Refused refused ? refused.sentence() : "";
+        });
+  }
+
+  private void attempt(Supplier<String> deed) {
+    try {
+      trouble = deed.get();
+    } catch (LogbookException | IllegalArgumentException e) {
+      trouble = String.valueOf(e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package wherefrom.ui.puttogether;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+
+/** What is still missing, section by section, and parts that sit in each other's places. */
+public final class MissingScreen implements Screen {
+  private final Desk desk;
+  private final MissingModel model;
+  private final Pager<Region> rows;
+  private final VBox view;
+
+  public MissingScreen(Desk desk) {
+    this.desk = desk;
+    model = new MissingModel(desk.getJob());
+    rows = Pager.list(desk.touch(), row -> row);
+    view = Panes.column(desk.scale(), rows);
+  }
+
+  @Override
+  public String title() {
+    return "Still missing";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    List<Region> lines = new ArrayList<>();
+    if (!model.cycles().isEmpty()) {
+      lines.add(
+          ListRow.key(
+              desk.touch(),
+              "In each other's places: " + model.wrong(),
+              List.of("The shortest way out, step by step"),
+              () -> desk.navigator().open(() -> new WayOutScreen(desk))));
+    }
+    model.sections().forEach(line -> lines.add(section(line)));
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region section(MissingModel.SectionLine line) {
+    return ListRow.key(
+        desk.touch(),
+        capital(line.section().words()),
+        List.of(MissingModel.words(line)),
+        () -> desk.navigator().open(() -> new SectionScreen(desk, line.section())));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

@@ -1,0 +1,253 @@
+package wherefrom.ui.puttogether;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import wherefrom.engine.Spot;
+import wherefrom.job.EngineJob;
+import wherefrom.job.JobNames;
+import wherefrom.job.LogbookException;
+import wherefrom.job.OnPurpose;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PlaceState;
+import wherefrom.job.PutTogether;
+import wherefrom.job.Step;
+import wherefrom.job.StillMissing;
+import wherefrom.parts.Action;
+import wherefrom.parts.Orientation;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
+import wherefrom.ui.controls.Answer;
+
+/** What the screen for putting together shows and does. */
+final class PutTogetherModel {
+
+  private final OpenJob job;
+  private final PutTogether together;
+  private final StillMissing missing;
+  private Answer answer;
+  private Optional<Verdict> right = Optional.empty();
+  private PartKind kind;
+  private String ownReason = "";
+  private String trouble = "";
+
+  PutTogetherModel(OpenJob job, JobNames names) {
+    this.job = job;
+    this.together = new PutTogether(job, names);
+    this.missing = new StillMissing(job);
+    this.kind =
+        together
+            .target()
+            .map(Place::kind)
+            .orElseGet(() -> job.state().kinds().stream().sorted().findFirst().orElseThrow());
+    this.answer = Answers.of(job.state(), together.last());
+    answer.kind().ifPresent(shown -> kind = shown);
+  }
+
+  EngineJob state() {
+    return job.state();
+  }
+
+  PutTogether.Mode mode() {
+    return together.mode();
+  }
+
+  /** What stands on the screen. */
+  Answer answer() {
+    return answer;
+  }
+
+  /** The stop that stands; nothing scans through while one does. */
+  Optional<Verdict> stop() {
+    return together.stop();
+  }
+
+  /** The reason that is chosen for fitting on purpose. */
+  Optional<String> reason() {
+    return ownReason.isEmpty() ? together.reason() : Optional.of(ownReason);
+  }
+
+  /** What went wrong with the last deed, in a sentence; empty when nothing did. */
+  String trouble() {
+    return trouble;
+  }
+
+  /** The kind of part that the drawn engine shows. */
+  PartKind kind() {
+    return kind;
+  }
+
+  void show(PartKind shown) {
+    kind = shown;
+  }
+
+  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
+  Optional<PlaceState> stateAt(Spot spot) {
+    return Place.canLive(kind, spot) && isTracked(new Place(kind, spot))
+        ? Optional.of(job.state().state(new Place(kind, spot)))
+        : Optional.empty();
+  }
+
+  private boolean isTracked(Place place) {
+    return job.state().places().contains(place);
+  }
+
+  Optional<Cue> choose(PutTogether.Mode mode) {
+    if (stop().isEmpty()) {
+      answer = Answer.said("", "");
+    }
+    return take(() -> together.choose(mode));
+  }
+
+  /** Takes a scanned or typed code and says what to sound. */
+  Optional<Cue> scan(String digits) {
+    Supplier<Step> deed = () -> together.scan(digits);
+    return TagCode.find(digits)
+        .filter(code -> code.type() == TagType.ACTION_CARD && code.engine() == 0)
+        .flatMap(code -> Action.find(code.item()))
+        .map(action -> act(action, deed))
+        .orElseGet(() -> take(deed));
+  }
+
+  Optional<Cue> tap(Spot spot) {
+    return take(() -> together.tap(spot));
+  }
+
+  Optional<Cue> act(Action action) {
+    return act(action, () -> together.act(action));
+  }
+
+  private Optional<Cue> act(Action action, Supplier<Step> deed) {
+    boolean own = action == Action.YES && stop().isPresent() && !ownReason.isEmpty();
+    if (action == Action.NEXT) {
+      ownReason = "";
+    }
+    return take(own ? () -> together.fitOnPurpose(ownReason) : deed);
+  }
+
+  /** A tag was in view and could not be read, or several were. */
+  Optional<Cue> ask(String hint) {
+    if (stop().isPresent()) {
+      return Optional.empty();
+    }
+    return take(() -> new Step.Judged(new Verdict.Unreadable(hint)));
+  }
+
+  Optional<Cue> turned() {
+    return take(together::turned);
+  }
+
+  Optional<Cue> tookOut() {
+    return take(together::tookOut);
+  }
+
+  /** Whether what stands in the way of the stop can be taken out. */
+  boolean canTakeOut() {
+    return stop()
+        .filter(
+            verdict ->
+                verdict instanceof Verdict.PlaceTaken || verdict instanceof Verdict.AlreadyFitted)
+        .isPresent();
+  }
+
+  /** Whether the part that was just fitted could be in turned. */
+  boolean canBeTurned() {
+    return right
+        .filter(Verdict.RightPlace.class::isInstance)
+        .map(verdict -> ((Verdict.RightPlace) verdict).part().kind())
+        .filter(fitted -> Places.orientation(state().layout(), fitted) != Orientation.NONE)
+        .isPresent();
+  }
+
+  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
+  boolean canFitOnPurpose() {
+    return stop()
+        .filter(
+            verdict ->
+                !(verdict instanceof Verdict.OtherEngine
+                    || verdict instanceof Verdict.WrongKind
+                    || isOlderTag(verdict)))
+        .isPresent();
+  }
+
+  private boolean isOlderTag(Verdict verdict) {
+    return verdict instanceof Verdict.Retired
+        && state().standingStop().filter(given -> given.item() == 0).isPresent();
+  }
+
+  /** Chooses one of the reasons, or words of the person's own. */
+  void chooseReason(String chosen) {
+    int index = OnPurpose.REASONS.indexOf(chosen);
+    ownReason = index < 0 ? chosen : "";
+    together.chooseReason(index < 0 ? OnPurpose.REASONS.size() - 1 : index);
+    trouble = "";
+  }
+
+  /** Fits the stopped part on purpose, for the reason that is chosen. */
+  Optional<Cue> fitOnPurpose() {
+    return reason().flatMap(words -> take(() -> together.fitOnPurpose(words)));
+  }
+
+  /** After a right place in the list: goes on to the next. */
+  void moveOn() {
+    if (together.mode() == PutTogether.Mode.FOLLOW_THE_LIST && stop().isEmpty()) {
+      Step step =
+          together
+              .target()
+              .<Step>map(Step.Next::new)
+              .orElseGet(() -> new Step.Said("Nothing is missing."));
+      answer = Answers.of(state(), step);
+      answer.kind().ifPresent(shown -> kind = shown);
+    }
+  }
+
+  private Optional<Cue> take(Supplier<Step> deed) {
+    try {
+      trouble = "";
+      Step step = deed.get();
+      if (stop().isEmpty()) {
+        ownReason = "";
+      }
+      right =
+          step instanceof Step.Judged judged && judged.verdict().cue() == Cue.RIGHT
+              ? Optional.of(judged.verdict())
+              : Optional.empty();
+      return show(step);
+    } catch (LogbookException | IllegalArgumentException e) {
+      trouble = String.valueOf(e.getMessage());
+      return Optional.of(Cue.ASK);
+    }
+  }
+
+  private Optional<Cue> show(Step step) {
+    Answer next = Answers.of(state(), step);
+    // A foreign code and plain words leave the card of a waiting half as it stands.
+    boolean words = next.headline().isEmpty() || isForeign(step);
+    if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
+      trouble = (next.headline() + " " + next.small()).strip();
+      return next.cue();
+    }
+    if (words && !answer.headline().isEmpty()) {
+      trouble = next.small();
+      return isForeign(step) ? Optional.of(Cue.ASK) : Optional.empty();
+    }
+    answer = next;
+    next.kind().ifPresent(shown -> kind = shown);
+    return next.cue();
+  }
+
+  private static boolean isForeign(Step step) {
+    return step instanceof Step.Judged judged
+        && judged.verdict() instanceof Verdict.NotOneOfOurs foreign
+        && !foreign.ourForm();
+  }
+
+  /** How many places are open. */
+  int missing() {
+    return missing.places().size();
+  }
+}

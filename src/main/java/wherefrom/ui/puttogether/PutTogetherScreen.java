@@ -1,0 +1,202 @@
+package wherefrom.ui.puttogether;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.animation.PauseTransition;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.util.Duration;
+import wherefrom.engine.Spot;
+import wherefrom.job.OnPurpose;
+import wherefrom.job.PutTogether.Mode;
+import wherefrom.parts.Action;
+import wherefrom.parts.PartKind;
+import wherefrom.rules.Cue;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.Panes;
+
+/** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
+public final class PutTogetherScreen implements Screen, Scannable {
+  /** How long a right place stands before the list goes on. */
+  private static final Duration RIGHT_STANDS = Duration.millis(1200);
+
+  private final Desk desk;
+  private final PutTogetherModel model;
+  private final WorkView work;
+  private final StopView stop;
+  private final StackPane view = Panes.grow(new StackPane());
+  private final PauseTransition goOn = new PauseTransition(RIGHT_STANDS);
+
+  public PutTogetherScreen(Desk desk) {
+    this.desk = desk;
+    model = new PutTogetherModel(desk.getJob(), desk.shelf());
+    work = new WorkView(desk.touch(), model, new WorkKeys());
+    stop = new StopView(desk.touch(), model, new StopKeys());
+    goOn.setOnFinished(event -> moveOn());
+  }
+
+  @Override
+  public String title() {
+    return "Put together";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    if (model.stop().isPresent()) {
+      desk.sounds().play(Cue.STOP);
+    }
+    draw();
+  }
+
+  @Override
+  public void hidden() {
+    goOn.stop();
+    desk.sounds().hush();
+  }
+
+  @Override
+  public void changed() {
+    draw();
+  }
+
+  @Override
+  public void scan(String text) {
+    answer(model.scan(text));
+  }
+
+  @Override
+  public void undo(Desk over) {
+    answer(model.act(Action.UNDO));
+  }
+
+  private void moveOn() {
+    model.moveOn();
+    draw();
+  }
+
+  /** Sounds and shows what came of a deed. */
+  private void answer(Optional<Cue> cue) {
+    goOn.stop();
+    if (model.stop().isEmpty()) {
+      desk.sounds().hush();
+    }
+    cue.ifPresent(desk.sounds()::play);
+    if (cue.filter(Cue.RIGHT::equals).isPresent() && model.mode() == Mode.FOLLOW_THE_LIST) {
+      goOn.playFromStart();
+    }
+    if (!model.trouble().isEmpty()) {
+      desk.say(model.trouble());
+    }
+    desk.navigator().changed();
+  }
+
+  private void draw() {
+    if (model.stop().isPresent()) {
+      stop.show(model);
+      view.getChildren().setAll(stop);
+    } else {
+      work.show(model);
+      view.getChildren().setAll(work);
+    }
+  }
+
+  private void typeCode(String question) {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk, "Type a code", question, 6, typed -> answer(model.scan(typed))));
+  }
+
+  private final class WorkKeys implements WorkView.Keys {
+    @Override
+    public void choose(Mode mode) {
+      answer(model.choose(mode));
+    }
+
+    @Override
+    public void tap(Spot spot) {
+      answer(model.tap(spot));
+    }
+
+    @Override
+    public void typeCode() {
+      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
+    }
+
+    @Override
+    public void missing() {
+      desk.navigator().open(() -> new MissingScreen(desk));
+    }
+
+    @Override
+    public void turned() {
+      answer(model.turned());
+    }
+
+    @Override
+    public void skip() {
+      answer(model.act(Action.SKIP));
+    }
+
+    @Override
+    public void print() {
+      desk.navigator().show(ScreenId.PRINT_TAGS);
+    }
+
+    @Override
+    public void chooseKind() {
+      List<Choice<PartKind>> kinds = new ArrayList<>();
+      model.state().kinds().stream()
+          .sorted()
+          .forEach(kind -> kinds.add(new Choice<>(kind, kind.plural(), "")));
+      desk.navigator()
+          .open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, model::show));
+    }
+  }
+
+  private final class StopKeys implements StopView.Ways {
+    @Override
+    public void typeRightPart() {
+      typeCode("The six digits on the tag of the right part.");
+    }
+
+    @Override
+    public void takeBack() {
+      answer(model.act(Action.UNDO));
+    }
+
+    @Override
+    public void tookOut() {
+      answer(model.tookOut());
+    }
+
+    @Override
+    public void chooseReason() {
+      Reasons.ask(desk, "Why does it go here?", OnPurpose.REASONS, this::chosen);
+    }
+
+    private void chosen(String words) {
+      model.chooseReason(words);
+      draw();
+    }
+
+    @Override
+    public void onPurpose() {
+      answer(model.fitOnPurpose());
+    }
+  }
+}

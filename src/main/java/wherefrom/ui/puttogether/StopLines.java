@@ -1,0 +1,185 @@
+package wherefrom.ui.puttogether;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.engine.Spot;
+import wherefrom.job.EngineJob;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
+import wherefrom.ui.controls.Answer;
+
+/** A stop in three lines that can be read from the engine, with the places it speaks of. */
+final class StopLines {
+  private final EngineJob job;
+
+  StopLines(EngineJob job) {
+    this.job = job;
+  }
+
+  Answer of(Verdict verdict) {
+    if (verdict instanceof Verdict.OtherPlace other) {
+      return answer(
+          verdict,
+          other.part(),
+          other.place().spot(),
+          came(other.part()),
+          at(other.place().spot()),
+          right(other.rightPart()));
+    }
+    if (verdict instanceof Verdict.WrongHalf half) {
+      return answer(
+          verdict,
+          half.part(),
+          half.place().spot(),
+          came(half.part()),
+          at(half.place().spot()),
+          right(job.findOwner(half.place())));
+    }
+    if (verdict instanceof Verdict.WrongKind kind) {
+      String first = "This is a " + kind.part().kind().word();
+      String last = "It belongs at " + kind.part().home().figures();
+      return answer(verdict, kind.part(), kind.spot(), first, at(kind.spot()), last);
+    }
+    if (verdict instanceof Verdict.WrongEnd end) {
+      String first = name(end.part()) + " is turned";
+      String mark = "Mark: " + end.part().kind().orientation().mark();
+      Spot spot = end.place().spot();
+      return answer(verdict, end.part(), spot, first, mark, "Turn it, scan it again");
+    }
+    return taken(verdict);
+  }
+
+  private Answer taken(Verdict verdict) {
+    if (verdict instanceof Verdict.PlaceTaken taken) {
+      return answer(
+          verdict,
+          taken.part(),
+          taken.place().spot(),
+          "In your hand: " + typed(taken.part()) + " from " + taken.part().home().figures(),
+          "Fitted here: " + typed(taken.fitted()) + " from " + taken.fitted().home().figures(),
+          at(taken.place().spot()));
+    }
+    if (verdict instanceof Verdict.AlreadyFitted fitted) {
+      return answer(
+          verdict,
+          fitted.part(),
+          fitted.place().spot(),
+          name(fitted.part()) + " is fitted",
+          "It is fitted at " + fitted.fittedAt().figures(),
+          at(fitted.place().spot()));
+    }
+    return held(verdict);
+  }
+
+  private Answer held(Verdict verdict) {
+    if (verdict instanceof Verdict.NotCleared held) {
+      return held(verdict, held.part(), held.place(), sentence(held.why()));
+    }
+    if (verdict instanceof Verdict.MustBeNew must) {
+      return held(verdict, must.part(), must.place(), must.ban().reason());
+    }
+    if (verdict instanceof Verdict.Retired retired) {
+      return held(verdict, retired.part(), retired.part().home(), sentence(retired.why()));
+    }
+    if (verdict instanceof Verdict.OtherEngine other) {
+      String whose = other.jobName().orElse("an engine not known here");
+      return plain(verdict, List.of("This tag belongs to " + whose, "You are at " + job.name()));
+    }
+    if (verdict.cue() == Cue.ASK) {
+      return new Answer(
+          Optional.of(Cue.ASK),
+          verdict.word(),
+          List.of(),
+          verdict.sentence() + " " + verdict.wayOut(),
+          Optional.empty(),
+          Set.of());
+    }
+    return plain(verdict, List.of(verdict.sentence()));
+  }
+
+  private static Answer held(Verdict verdict, Part part, Place place, String why) {
+    List<String> lines = List.of(name(part), why, verdict.wayOut());
+    return new Answer(
+        Optional.of(verdict.cue()),
+        verdict.word(),
+        lines.stream().filter(line -> !line.isEmpty()).toList(),
+        "",
+        Optional.of(part.kind()),
+        Set.of(place.spot()));
+  }
+
+  private static Answer plain(Verdict verdict, List<String> lines) {
+    return new Answer(
+        Optional.of(verdict.cue()),
+        verdict.word(),
+        lines,
+        verdict.wayOut(),
+        Optional.empty(),
+        Set.of());
+  }
+
+  private String small(Verdict verdict) {
+    if (verdict instanceof Verdict.OtherPlace other) {
+      return where(other.rightPart());
+    }
+    return verdict instanceof Verdict.WrongHalf half
+        ? "Upper and lower shells are never exchanged. " + where(job.findOwner(half.place()))
+        : verdict.wayOut();
+  }
+
+  private Answer answer(
+      Verdict verdict, Part part, Spot at, String first, String second, String third) {
+    Set<Spot> lit = part.home().spot().equals(at) ? Set.of(at) : Set.of(part.home().spot(), at);
+    PartKind kind = part.kind();
+    return new Answer(
+        Optional.of(verdict.cue()),
+        verdict.word(),
+        List.of(first, second, third),
+        small(verdict),
+        Optional.of(kind),
+        lit);
+  }
+
+  private static String came(Part part) {
+    return "This came from " + part.home().figures();
+  }
+
+  private static String at(Spot spot) {
+    return "You are at " + spot.figures();
+  }
+
+  private static String name(Part part) {
+    return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
+  }
+
+  private String right(Optional<Part> right) {
+    return right.map(part -> "Right part: " + typed(part)).orElse("No part is listed here");
+  }
+
+  /** The right part's kind and where it lies: {@code The right part is out, on the bench.} */
+  private String where(Optional<Part> right) {
+    return right
+        .map(part -> job.getPart(part.item()))
+        .map(
+            record ->
+                "The right part is "
+                    + record.where().words()
+                    + record.awayTo().map(to -> ", " + to).orElse("")
+                    + ".")
+        .orElse("");
+  }
+
+  private String typed(Part part) {
+    return part.code(job.engine()).typed();
+  }
+
+  private static String sentence(String why) {
+    String stopped = why.endsWith(".") ? why.substring(0, why.length() - 1) : why;
+    return stopped.substring(0, 1).toUpperCase(Locale.ROOT) + stopped.substring(1);
+  }
+}

@@ -1,0 +1,82 @@
+package wherefrom.ui.puttogether;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.EngineDrawing;
+import wherefrom.ui.controls.EngineSide;
+import wherefrom.ui.controls.Fold;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.VerdictCard;
+
+/** A stop over the whole screen, with its ways out and nothing else. */
+final class StopView extends VBox {
+  private static final double APART_MM = 13.5;
+
+  /** The ways out of a stop. */
+  interface Ways {
+    /** The right part's code is typed where it cannot be scanned. */
+    void typeRightPart();
+
+    /** The wrong thing was scanned: the stop is taken back. */
+    void takeBack();
+
+    /** What stands in the way has been taken out. */
+    void tookOut();
+
+    /** The reason for fitting on purpose is to be chosen. */
+    void chooseReason();
+
+    /** Fitted here on purpose, for the reason that is chosen. */
+    void onPurpose();
+  }
+
+  private final Touch touch;
+  private final Ways ways;
+  private final VerdictCard card;
+  private final EngineDrawing drawing;
+
+  StopView(Touch touch, PutTogetherModel model, Ways ways) {
+    super(touch.scale().gap());
+    this.touch = touch;
+    this.ways = ways;
+    card = new VerdictCard(touch);
+    drawing = EngineDrawing.shown(touch, model.state().layout());
+    Panes.grow(this);
+  }
+
+  void show(PutTogetherModel model) {
+    Answer stop = model.answer();
+    card.stop(stop.lines(), stop.small());
+    VBox words = Panes.column(touch.scale(), card, keys(model));
+    words.setPadding(new Insets(0, 0, touch.scale().px(APART_MM) - touch.scale().gap(), 0));
+    if (stop.lit().isEmpty()) {
+      getChildren().setAll(Panes.grow(words));
+      return;
+    }
+    drawing.show(EngineSide.of(model.kind()), model::stateAt);
+    drawing.light(stop.lit());
+    getChildren().setAll(new Fold(touch, words, drawing));
+  }
+
+  private HBox keys(PutTogetherModel model) {
+    List<Region> keys = new ArrayList<>();
+    keys.add(touch.primary("Scan the right part, or type its code", ways::typeRightPart));
+    keys.add(touch.danger("I scanned the wrong one", ways::takeBack));
+    if (model.canTakeOut()) {
+      keys.add(touch.primary("It is taken out there", ways::tookOut));
+    }
+    if (model.canFitOnPurpose()) {
+      keys.add(touch.primary("Fit it here on purpose", ways::chooseReason));
+      model.reason().ifPresent(words -> keys.add(touch.hold("Hold: " + words, ways::onPurpose)));
+    }
+    HBox row = new HBox(touch.scale().px(APART_MM));
+    keys.forEach(key -> row.getChildren().add(Panes.grow(key)));
+    return row;
+  }
+}

@@ -1,0 +1,77 @@
+package wherefrom.ui.puttogether;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import wherefrom.rules.Cycle;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+
+/** Parts in each other's places: which to take out, in which order, and where each belongs. */
+public final class WayOutScreen implements Screen {
+  private final Desk desk;
+  private final MissingModel model;
+  private final Pager<Region> rows;
+  private final HBox view;
+
+  public WayOutScreen(Desk desk) {
+    this.desk = desk;
+    model = new MissingModel(desk.getJob());
+    rows = Pager.list(desk.touch(), row -> row);
+    view = Panes.row(desk.scale(), rows);
+  }
+
+  @Override
+  public String title() {
+    return "In each other's places";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    List<Region> lines = new ArrayList<>();
+    for (Cycle cycle : model.cycles()) {
+      int step = 1;
+      for (Cycle.Move move : cycle.moves()) {
+        lines.add(row(step, move, cycle));
+        step++;
+      }
+    }
+    if (lines.isEmpty()) {
+      lines.add(
+          ListRow.told(
+              desk.touch(), "Nothing", "No part sits in another one's place. Scan them in."));
+    }
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region row(int step, Cycle.Move move, Cycle cycle) {
+    String aside = cycle.closed() && step == 1 ? "Lay it aside: its place is still taken." : "";
+    return ListRow.key(
+        desk.touch(),
+        step + ". " + MissingModel.words(move),
+        List.of(aside, "Press when it is out."),
+        () -> took(move));
+  }
+
+  private void took(Cycle.Move move) {
+    model.takeOut(move);
+    if (!model.trouble().isEmpty()) {
+      desk.say(model.trouble());
+    }
+    desk.navigator().changed();
+  }
+}

@@ -1,0 +1,109 @@
+package wherefrom.ui.puttogether;
+
+import java.util.EnumMap;
+import java.util.Map;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import wherefrom.engine.Spot;
+import wherefrom.job.PutTogether.Mode;
+import wherefrom.parts.PartKind;
+import wherefrom.rules.Cue;
+import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.AnswerCard;
+import wherefrom.ui.controls.EngineDrawing;
+import wherefrom.ui.controls.EngineSide;
+import wherefrom.ui.controls.Fold;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+
+/** The screen while nothing is stopped: the modes, the answer, the drawn engine. */
+final class WorkView extends VBox {
+
+  /** What the keys do. */
+  interface Keys {
+    void choose(Mode mode);
+
+    void tap(Spot spot);
+
+    void typeCode();
+
+    void missing();
+
+    void turned();
+
+    void chooseKind();
+
+    void skip();
+
+    void print();
+  }
+
+  private final Touch touch;
+  private final Keys keys;
+  private final Map<Mode, TouchKey> modes = new EnumMap<>(Mode.class);
+  private final AnswerCard card;
+  private final EngineDrawing drawing;
+  private final Tiles bar;
+
+  WorkView(Touch touch, PutTogetherModel model, Keys keys) {
+    super(touch.scale().gap());
+    this.touch = touch;
+    this.keys = keys;
+    card = new AnswerCard(touch);
+    drawing = new EngineDrawing(touch, model.state().layout(), keys::tap);
+    mode(Mode.FOLLOW_THE_LIST, "Follow the list");
+    mode(Mode.SCAN_BOTH, "Scan both");
+    mode(Mode.WHERE_DOES_THIS_GO, "Where does this go?");
+    bar =
+        Tiles.row(
+            touch.scale(),
+            modes.get(Mode.FOLLOW_THE_LIST),
+            modes.get(Mode.SCAN_BOTH),
+            modes.get(Mode.WHERE_DOES_THIS_GO),
+            touch.primary("Type a code", keys::typeCode),
+            touch.primary("Still missing", keys::missing));
+    Panes.grow(this);
+  }
+
+  private void mode(Mode mode, String title) {
+    modes.put(mode, touch.primary(title, () -> keys.choose(mode)));
+  }
+
+  void show(PutTogetherModel model) {
+    modes.forEach((mode, key) -> key.select(mode == model.mode()));
+    Answer answer = model.answer();
+    card.show(answer);
+    drawing.show(EngineSide.of(model.kind()), model::stateAt);
+    drawing.light(answer.lit());
+    HBox middle = Panes.row(touch.scale(), card, side(model));
+    getChildren()
+        .setAll(new Fold(touch, Panes.column(touch.scale(), bar, Panes.grow(middle)), drawing));
+  }
+
+  private VBox side(PutTogetherModel model) {
+    VBox side = Panes.column(touch.scale());
+    if (model.canBeTurned()) {
+      side.getChildren().add(touch.primary(turnedWords(model.kind()), keys::turned));
+    } else if (model.mode() == Mode.FOLLOW_THE_LIST) {
+      side.getChildren().add(touch.primary("Skip", keys::skip));
+    }
+    if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
+      side.getChildren().add(touch.key("Print a tag anew", keys::print));
+    }
+    // Large text leaves room for one key; the kind follows what is scanned anyway.
+    if (side.getChildren().isEmpty() || touch.scale().textFactor() <= 1) {
+      side.getChildren().add(touch.key("Shown: " + model.kind().plural(), keys::chooseKind));
+    }
+    double least = side.minWidth(-1) / touch.scale().pixelsPerMm();
+    return Panes.wide(side, Math.max(50, least), touch.scale());
+  }
+
+  private static String turnedWords(PartKind kind) {
+    return switch (kind.orientation()) {
+      case TOP_END -> "It was end for end";
+      case NONE, HALF, FACING -> "It was the other way round";
+    };
+  }
+}

@@ -1,0 +1,41 @@
+package wherefrom.ui.takeapart;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.job.Caution;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+
+/** The cautions of a step, each with its source. */
+public final class CautionScreen implements Screen {
+  private static final String FIRST =
+      "Published service information for the exact engine, and a qualified machinist, outrank this"
+          + " tool. Follow local rules.";
+
+  private final Pager<Region> rows;
+
+  public CautionScreen(Desk desk, List<Caution> cautions) {
+    rows = Pager.list(desk.touch(), row -> row);
+    List<Region> lines = new ArrayList<>();
+    cautions.forEach(
+        caution ->
+            lines.add(
+                ListRow.plain(
+                    desk.touch(), caution.sentence(), List.of("Source: " + caution.source()))));
+    lines.add(ListRow.plain(desk.touch(), "Before all", List.of(FIRST)));
+    rows.setItems(lines);
+  }
+
+  @Override
+  public String title() {
+    return "Cautions";
+  }
+
+  @Override
+  public Region view() {
+    return rows;
+  }
+}

@@ -1,0 +1,235 @@
+package wherefrom.ui.takeapart;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+import wherefrom.engine.Spot;
+import wherefrom.job.Caution;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryWords;
+import wherefrom.job.Found;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.JobNames;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.PlaceState;
+import wherefrom.job.TagBook;
+import wherefrom.job.TakeApart;
+import wherefrom.parts.Action;
+import wherefrom.parts.Orientation;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
+import wherefrom.parts.Whereabouts;
+import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
+import wherefrom.ui.controls.Answer;
+
+/** What the screen for taking apart shows and does. */
+final class TakeApartModel {
+  private final OpenJob job;
+  private final JobNames names;
+  private final TakeApart apart;
+  private final Set<Integer> skipped = new HashSet<>();
+  private Optional<Integer> inHand = Optional.empty();
+  private Answer answer;
+
+  TakeApartModel(OpenJob job, JobNames names) {
+    this.job = job;
+    this.names = names;
+    this.apart = new TakeApart(job, names);
+    this.answer = next("");
+  }
+
+  private EngineJob state() {
+    return job.state();
+  }
+
+  Answer answer() {
+    return answer;
+  }
+
+  /** The part that is to come out next; skipped ones come last. */
+  Optional<PartRecord> next() {
+    List<PartRecord> inside =
+        state().parts().stream().filter(part -> part.where() == Whereabouts.IN_ENGINE).toList();
+    return inside.stream()
+        .filter(part -> !skipped.contains(part.part().item()))
+        .findFirst()
+        .or(() -> inside.stream().findFirst());
+  }
+
+  /** The part that notes and photographs are about: the one that came out last, or the next. */
+  Optional<Part> subject() {
+    return inHand.flatMap(state()::findPart).or(this::next).map(PartRecord::part);
+  }
+
+  /** The kind of part that the drawn engine shows. */
+  PartKind kind() {
+    return next()
+        .map(part -> part.part().kind())
+        .orElseGet(() -> state().kinds().stream().sorted().findFirst().orElseThrow());
+  }
+
+  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
+  Optional<PlaceState> stateAt(Spot spot) {
+    PartKind kind = kind();
+    return Place.canLive(kind, spot) && state().places().contains(new Place(kind, spot))
+        ? Optional.of(state().state(new Place(kind, spot)))
+        : Optional.empty();
+  }
+
+  /** {@code 12 of 74 out}. */
+  String progress() {
+    long inside =
+        state().parts().stream().filter(part -> part.where() == Whereabouts.IN_ENGINE).count();
+    int places = state().places().size();
+    return places - inside + " of " + places + " out";
+  }
+
+  /** What can hurt a person or spoil a part at this step, each with its source. */
+  List<Caution> cautions() {
+    return next().map(part -> Caution.atStage(part.part().kind().stage())).orElseGet(List::of);
+  }
+
+  /** Takes a scanned or typed code and says what to sound. */
+  Optional<Cue> scan(String code) {
+    Found found = new TagBook(state(), names).find(code);
+    return found instanceof Found.AnAction action ? act(action.action()) : out(code);
+  }
+
+  /** The part of the shown kind at this spot is out. */
+  Optional<Cue> tap(Spot spot) {
+    return state()
+        .findOwner(new Place(kind(), spot))
+        .flatMap(part -> out(part.code(state().engine()).digits()));
+  }
+
+  private Optional<Cue> out(String code) {
+    TakeApart.Answer came = apart.out(code);
+    if (came instanceof TakeApart.Answer.CameOut out) {
+      Part part = out.part().part();
+      inHand = Optional.of(part.item());
+      answer = next("Out: " + part.words() + ".");
+      return Optional.of(Cue.RIGHT);
+    }
+    if (came instanceof TakeApart.Answer.AlreadyOut already) {
+      Part part = already.part().part();
+      inHand = Optional.of(part.item());
+      answer = next("Already out: " + part.words() + " is " + already.part().where().words() + ".");
+      return Optional.empty();
+    }
+    if (came instanceof TakeApart.Answer.Refused refused) {
+      Verdict verdict = refused.verdict();
+      answer =
+          new Answer(
+              Optional.of(verdict.cue()),
+              verdict.word(),
+              List.of(),
+              verdict.sentence() + " " + verdict.wayOut(),
+              Optional.empty(),
+              Set.of());
+      return Optional.of(verdict.cue());
+    }
+    answer = next("Scan the tag of the part that comes out; a card or a basket is not needed yet.");
+    return Optional.empty();
+  }
+
+  Optional<Cue> act(Action action) {
+    switch (action) {
+      case UNDO -> undo();
+      case SKIP, NEXT -> skip();
+      case HELP ->
+          answer = next("Take the part out, hang its tag on it, scan the tag. Or tap its place.");
+      case REPEAT -> answer = next("");
+      case YES -> answer = next("There is nothing to say yes to.");
+    }
+    return Optional.empty();
+  }
+
+  private void undo() {
+    String said =
+        job.takeBack()
+            .map(step -> "Taken back: " + EntryWords.of(state(), step.entry()) + ".")
+            .orElse("There is nothing left to take back.");
+    inHand = Optional.empty();
+    answer = next(said);
+  }
+
+  /** Leaves the next part for later. */
+  void skip() {
+    next().ifPresent(part -> skipped.add(part.part().item()));
+    if (state().parts().stream()
+        .filter(part -> part.where() == Whereabouts.IN_ENGINE)
+        .allMatch(part -> skipped.contains(part.part().item()))) {
+      skipped.clear();
+    }
+    answer = next("");
+  }
+
+  /** The job has changed elsewhere. */
+  void refresh() {
+    answer = next("");
+  }
+
+  /** Writes a note on the part in hand; what went wrong, or nothing. */
+  String note(String text) {
+    return handle(item -> new Handling(job).note(item, text));
+  }
+
+  String pieces(String typed) {
+    int count = typed.isEmpty() ? 0 : Integer.parseInt(typed);
+    return handle(item -> new Handling(job).pieces(item, count));
+  }
+
+  private String handle(IntFunction<Handled> deed) {
+    Supplier<String> none = () -> "There is no part left to say it of.";
+    return subject()
+        .map(part -> deed.apply(part.item()))
+        .map(done -> done instanceof Handled.Refused refused ? refused.sentence() : "")
+        .orElseGet(none);
+  }
+
+  private Answer next(String before) {
+    String lead = before.isEmpty() ? "" : before + " ";
+    return next()
+        .map(record -> next(record.part(), lead))
+        .orElseGet(() -> Answer.said("Everything is out", lead + "Nothing is left to take out."));
+  }
+
+  private Answer next(Part part, String lead) {
+    return new Answer(
+        Optional.empty(),
+        "Next out, tag " + part.code(state().engine()).typed(),
+        List.of(part.home().figures() + " " + part.kind().word()),
+        (lead + mark(part)).strip(),
+        Optional.of(part.kind()),
+        Set.of(part.home().spot()));
+  }
+
+  /** What to mark before the part moves. */
+  private String mark(Part part) {
+    Orientation orientation = Places.orientation(state().layout(), part.kind());
+    return switch (orientation) {
+      case NONE -> "";
+      case TOP_END -> "Mark its top end before it comes out.";
+      case HALF -> "Upper and lower shells are never exchanged: tag each at once.";
+      case FACING -> "Mark which side faces the front.";
+    };
+  }
+
+  /** The first caution, and how many more there are; empty when there is none. */
+  String cautionWords() {
+    List<Caution> all = cautions();
+    if (all.isEmpty()) {
+      return "";
+    }
+    String more = all.size() == 1 ? "" : " And " + (all.size() - 1) + " more.";
+    return "Caution. " + all.get(0).sentence() + more;
+  }
+}

@@ -1,0 +1,162 @@
+package wherefrom.ui.takeapart;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import wherefrom.parts.Action;
+import wherefrom.parts.Part;
+import wherefrom.rules.Cue;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.AnswerCard;
+import wherefrom.ui.controls.EngineDrawing;
+import wherefrom.ui.controls.EngineSide;
+import wherefrom.ui.controls.Fold;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.part.PhotoTaking;
+
+/** Taking apart: what comes out next, its place lit, each part logged by scan, tap or code. */
+public final class TakeApartScreen implements Screen, Scannable {
+  private final Desk desk;
+  private final TakeApartModel model;
+  private final AnswerCard card;
+  private final EngineDrawing drawing;
+  private final Tiles keys;
+  private final TouchKey cautions;
+  private final StackPane view = Panes.grow(new StackPane());
+
+  public TakeApartScreen(Desk desk) {
+    this.desk = desk;
+    Touch touch = desk.touch();
+    model = new TakeApartModel(desk.getJob(), desk.shelf());
+    card = new AnswerCard(touch);
+    drawing = new EngineDrawing(touch, desk.state().layout(), spot -> answer(model.tap(spot)));
+    cautions = touch.key("", this::sources);
+    keys =
+        Tiles.row(
+            desk.scale(),
+            touch.primary("Type a code", this::typeCode),
+            touch.primary("Skip", () -> answer(model.act(Action.SKIP))),
+            touch.primary("Note", this::note),
+            touch.primary("Photo", this::photo),
+            touch.primary("Pieces", this::pieces));
+  }
+
+  @Override
+  public String title() {
+    return "Take apart: " + model.progress();
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    model.refresh();
+    draw();
+  }
+
+  @Override
+  public void hidden() {
+    desk.sounds().hush();
+  }
+
+  @Override
+  public void changed() {
+    draw();
+  }
+
+  @Override
+  public void scan(String text) {
+    answer(model.scan(text));
+  }
+
+  @Override
+  public void undo(Desk over) {
+    desk.attempt(() -> answer(model.act(Action.UNDO)));
+  }
+
+  private void answer(Optional<Cue> cue) {
+    desk.sounds().hush();
+    cue.ifPresent(desk.sounds()::play);
+    desk.navigator().changed();
+  }
+
+  private void draw() {
+    card.show(model.answer());
+    drawing.show(EngineSide.of(model.kind()), model::stateAt);
+    drawing.light(model.answer().lit());
+    VBox words = Panes.column(desk.scale(), card, keys);
+    if (!model.cautionWords().isEmpty()) {
+      cautions.setWords(
+          desk.scale().textFactor() > 1 ? model.cautions().size() + " cautions" : model.cautionWords());
+      words.getChildren().add(1, cautions);
+    }
+    view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
+  }
+
+  private void sources() {
+    desk.navigator().open(() -> new CautionScreen(desk, model.cautions()));
+  }
+
+  private void typeCode() {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk, "Type a code", "The six digits on the tag.", 6, this::typed));
+  }
+
+  private void typed(String digits) {
+    desk.attempt(() -> answer(model.scan(digits)));
+  }
+
+  private String subject() {
+    return model.subject().map(Part::words).orElse("the job");
+  }
+
+  private void note() {
+    desk.navigator()
+        .open(
+            () ->
+                new TextEntryScreen(
+                    desk, "Note: " + subject(), "", text -> told(() -> model.note(text))));
+  }
+
+  private void pieces() {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk,
+                    "Pieces: " + subject(),
+                    "How many pieces hang on its wire, under one tag?",
+                    2,
+                    count -> told(() -> model.pieces(count))));
+  }
+
+  private void photo() {
+    model.subject().ifPresent(part -> PhotoTaking.ask(desk, part));
+  }
+
+  private void told(Supplier<String> deed) {
+    desk.attempt(
+        () -> {
+          String sentence = deed.get();
+          if (!sentence.isEmpty()) {
+            desk.say(sentence);
+          }
+        });
+    desk.navigator().changed();
+  }
+}

@@ -1,0 +1,231 @@
+package wherefrom.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.function.Supplier;
+import wherefrom.engine.Section;
+import wherefrom.job.Caution;
+import wherefrom.job.Fitting;
+import wherefrom.job.Handling;
+import wherefrom.job.StillMissing;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.benchmap.BenchMapScreen;
+import wherefrom.ui.part.PartScreen;
+import wherefrom.ui.print.NudgeScreen;
+import wherefrom.ui.print.PrintTagsScreen;
+import wherefrom.ui.print.SheetScreen;
+import wherefrom.ui.puttogether.MissingScreen;
+import wherefrom.ui.puttogether.PutTogetherScreen;
+import wherefrom.ui.puttogether.SectionScreen;
+import wherefrom.ui.puttogether.WayOutScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.takeapart.TakeApartScreen;
+
+/** The screens of the work on the engine, in the states worth looking at. */
+final class WorkShots {
+  private WorkShots() {}
+
+  static List<Shot> all() {
+    List<Shot> shots = new ArrayList<>();
+    shots.add(together("together", (window, sample) -> {}));
+    shots.add(
+        together("together-half", (window, sample) -> scan(window, sample.tag("pushrod@3EX"))));
+    shots.add(
+        together("together-right", (window, sample) -> pair(window, sample, "pushrod@3EX", "3EX")));
+    shots.add(
+        together("together-stop", (window, sample) -> pair(window, sample, "pushrod@3EX", "5EX")));
+    shots.add(
+        together(
+            "together-stop-half",
+            (window, sample) -> pair(window, sample, "main-shell@M2U", "M2L")));
+    shots.add(together("together-stop-taken", WorkShots::taken));
+    shots.add(
+        together(
+            "together-stop-engine",
+            (window, sample) ->
+                scan(window, new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits())));
+    shots.add(
+        together(
+            "together-ask", (window, sample) -> scan(window, wrong(sample.tag("pushrod@3EX")))));
+    shots.add(together("together-list", (window, sample) -> window.press("Follow")));
+    shots.add(shot("missing", MissingScreen.class, WorkShots::missing));
+    shots.add(
+        shot(
+            "section",
+            SectionScreen.class,
+            (window, sample) -> {
+              Desk desk = window.shell.desk();
+              desk.navigator().open(() -> new SectionScreen(desk, Section.MAINS));
+            }));
+    shots.add(
+        shot(
+            "way-out",
+            WayOutScreen.class,
+            (window, sample) -> {
+              missing(window, sample);
+              Desk desk = window.shell.desk();
+              desk.navigator().open(() -> new WayOutScreen(desk));
+            }));
+    shots.addAll(bench());
+    return shots;
+  }
+
+  private static List<Shot> bench() {
+    List<Shot> shots = new ArrayList<>();
+    shots.add(
+        shot(
+            "take-apart",
+            TakeApartScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+              scan(window, sample.tag("rocker@1IN"));
+            }));
+    shots.add(
+        shot(
+            "cautions",
+            CautionScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              Desk desk = window.shell.desk();
+              desk.navigator().open(() -> new CautionScreen(desk, Caution.atWashing()));
+            }));
+    shots.add(to("bench-map", BenchMapScreen.class, ScreenId.BENCH_MAP, 0));
+    shots.add(
+        shot(
+            "bench-map-washing",
+            BenchMapScreen.class,
+            WorkShots::scattered,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
+              scan(window, new TagCode(TagType.BASKET, SampleJob.ENGINE, 4, 1).digits());
+            }));
+    shots.add(to("part", PartScreen.class, ScreenId.PART, 20));
+    shots.add(to("print-tags", PrintTagsScreen.class, ScreenId.PRINT_TAGS, 0));
+    shots.add(
+        shot(
+            "print-nudge",
+            NudgeScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+              window.layOut();
+              window.press("Moved");
+            }));
+    shots.add(
+        shot(
+            "print-sheet",
+            SheetScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+              window.layOut();
+              window.press("Start at");
+            }));
+    return shots;
+  }
+
+  private static Shot to(String name, Class<? extends Screen> screen, ScreenId id, int item) {
+    return shot(
+        name,
+        screen,
+        WorkShots::scattered,
+        (window, sample) -> window.shell.desk().navigator().show(id, item));
+  }
+
+  /** Parts in every state that a place can be in. */
+  private static SampleJob scattered() {
+    SampleJob sample = SampleJob.apart();
+    Handling handling = new Handling(sample.job);
+    handling.offForWashing(item(sample, "pushrod@1EX"), 4);
+    handling.offForWashing(item(sample, "pushrod@3EX"), 4);
+    handling.lost(item(sample, "pushrod@2IN"), "fell behind the bench");
+    sample.job.record(new SentToShop(1, List.of(item(sample, "rod-shell@R3U")), "measure"));
+    new Fitting(sample.job).fit(sample.part("pushrod@7IN"), sample.spot("7IN"), false);
+    onPurpose(sample, "pushrod@5EX", "7EX");
+    new StillMissing(sample.job).excuse(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
+    handling.note(20, "a little rust below the cup");
+    handling.photo(20, "p.png", "the lower end");
+    return sample;
+  }
+
+  private static int item(SampleJob sample, String placeKey) {
+    return sample.part(placeKey).item();
+  }
+
+  private static Shot together(String name, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return shot(
+        name,
+        PutTogetherScreen.class,
+        (window, sample) -> {
+          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          window.layOut();
+          arrange.accept(window, sample);
+        });
+  }
+
+  /** The screen over a job of its own for every picture. */
+  private static Shot shot(
+      String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return shot(name, screen, SampleJob::apart, arrange);
+  }
+
+  private static Shot shot(
+      String name,
+      Class<? extends Screen> screen,
+      Supplier<SampleJob> job,
+      BiConsumer<SampleWindow, SampleJob> arrange) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          SampleJob sample = job.get();
+          window.shell.desk().open(sample.job);
+          arrange.accept(window, sample);
+        });
+  }
+
+  private static void taken(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "rod-shell@R3U", "R3U");
+    onPurpose(sample, "pushrod@5EX", "3EX");
+    pair(window, sample, "pushrod@3EX", "3EX");
+  }
+
+  private static void missing(SampleWindow window, SampleJob sample) {
+    onPurpose(sample, "pushrod@1EX", "3EX");
+    onPurpose(sample, "pushrod@3EX", "5EX");
+    onPurpose(sample, "pushrod@5EX", "1EX");
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new MissingScreen(desk));
+  }
+
+  private static void onPurpose(SampleJob sample, String part, String spot) {
+    new Fitting(sample.job).fitOnPurpose(sample.part(part), sample.spot(spot), "matched pair");
+  }
+
+  private static void pair(SampleWindow window, SampleJob sample, String part, String spot) {
+    scan(window, sample.tag(part));
+    scan(window, sample.card(spot));
+  }
+
+  private static void scan(SampleWindow window, String digits) {
+    ((Scannable) window.shell.current()).scan(digits);
+  }
+
+  /** The same digits with one of them changed. */
+  private static String wrong(String digits) {
+    char last = digits.charAt(10);
+    return digits.substring(0, 10) + (last == '9' ? '0' : (char) (last + 1)) + digits.substring(11);
+  }
+}

@@ -1,0 +1,59 @@
+package wherefrom.ui.benchmap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.PlaceState;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.rules.Cue;
+import wherefrom.ui.sample.SampleJob;
+
+class BenchMapModelTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final BenchMapModel model = new BenchMapModel(sample.job, SampleJob.NAMES);
+
+  @Test
+  void aScannedPartOpensItsPageOnce() {
+    model.scan(sample.tag("pushrod@3EX"));
+    assertThat(model.takeOpened()).contains(sample.part("pushrod@3EX").item());
+    assertThat(model.takeOpened()).isEmpty();
+  }
+
+  @Test
+  void afterABasketPartsGoOffForWashingAndComeBack() {
+    model.scan(new TagCode(TagType.BASKET, SampleJob.ENGINE, 4, 1).digits());
+    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+    assertThat(model.said()).isEqualTo("cylinder 3, exhaust, pushrod: in basket 4.");
+    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.WASHING);
+    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.OUT);
+  }
+
+  @Test
+  void aPartInTheEngineCannotBeWashed() {
+    SampleJob whole = SampleJob.whole();
+    BenchMapModel map = new BenchMapModel(whole.job, SampleJob.NAMES);
+    map.wash(4);
+    assertThat(map.scan(whole.tag("pushrod@3EX"))).contains(Cue.ASK);
+    assertThat(map.said()).contains("in the engine");
+  }
+
+  @Test
+  void everyPlaceIsCountedOnceByItsState() {
+    model.wash(4);
+    model.scan(sample.tag("pushrod@3EX"));
+    assertThat(model.counts())
+        .containsExactly(
+            new BenchMapModel.Count(PlaceState.OUT, 73),
+            new BenchMapModel.Count(PlaceState.WASHING, 1));
+  }
+
+  @Test
+  void aTappedPlaceOpensThePartOfTheKindThatIsShown() {
+    model.show(PartKind.LIFTER);
+    model.tap(sample.spot("3EX"));
+    assertThat(model.takeOpened()).contains(sample.part("lifter@3EX").item());
+  }
+}

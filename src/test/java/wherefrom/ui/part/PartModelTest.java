@@ -1,0 +1,50 @@
+package wherefrom.ui.part;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.Handled;
+import wherefrom.ui.part.PartModel.Deed;
+import wherefrom.ui.sample.SampleJob;
+
+class PartModelTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final int item = sample.part("pushrod@3EX").item();
+  private final PartModel model = new PartModel(sample.job, SampleJob.CLOCK, item);
+
+  @Test
+  void itsWholeHistoryIsToldLatestFirst() {
+    model.wash("4");
+    model.back();
+    assertThat(model.lines())
+        .extracting(PartModel.Line::words)
+        .containsSubsequence(
+            "0012 cylinder 3, exhaust, pushrod back from washing.",
+            "0012 cylinder 3, exhaust, pushrod off for washing, basket 4.",
+            "0012 cylinder 3, exhaust, pushrod came out.");
+  }
+
+  @Test
+  void onlyWhatCanBeDoneIsOffered() {
+    assertThat(model.deeds()).contains(Deed.WASH, Deed.LOST).doesNotContain(Deed.BACK, Deed.FOUND);
+    model.lost("");
+    assertThat(model.deeds()).contains(Deed.FOUND).doesNotContain(Deed.WASH);
+    model.replace("lost");
+    assertThat(model.deeds()).containsExactly(Deed.NOTE, Deed.PHOTO);
+  }
+
+  @Test
+  void theReplacementIsANewPartOfTheSamePlace() {
+    Handled done = model.replace("worn out");
+    int fresh = ((Handled.Logged) done).part().part().item();
+    assertThat(new PartModel(sample.job, SampleJob.CLOCK, fresh).title())
+        .isEqualTo("3 EX new pushrod");
+  }
+
+  @Test
+  void aNoteStandsOnItsPage() {
+    model.note("rust below the cup");
+    assertThat(model.lines())
+        .contains(new PartModel.Line("Note, 4 May 2026, today", "rust below the cup"));
+  }
+}

@@ -1,0 +1,65 @@
+package wherefrom.ui.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.Nudge;
+import wherefrom.job.PrintOrder;
+import wherefrom.job.PrintOutcome;
+import wherefrom.job.TagChoice;
+import wherefrom.job.entry.TagsPrinted;
+import wherefrom.ui.sample.SampleEquipment;
+import wherefrom.ui.sample.SampleJob;
+
+class PrintTagsModelTest {
+  private final SampleJob sample = SampleJob.whole();
+  private final PrintTagsModel model =
+      new PrintTagsModel(sample.job, new SampleEquipment().all().printer(), 0);
+
+  @Test
+  void saysHowManyLabelsOnHowManyPages() {
+    assertThat(model.count()).isEqualTo("74 labels on 4 pages.");
+    model.startAt(24);
+    assertThat(model.count()).isEqualTo("74 labels on 5 pages.");
+    model.choose(new TagChoice.OnePart(3));
+    assertThat(model.count()).isEqualTo("1 label on 1 page.");
+  }
+
+  @Test
+  void whatIsPrintedIsLoggedAndTheNextSheetBeginsAfterIt() {
+    model.choose(new TagChoice.Baskets(5));
+    model.startAt(22);
+    PrintOrder order = model.order(false).orElseThrow();
+    assertThat(order.setup().start()).isEqualTo(22);
+    assertThat(model.printed(order, new PrintOutcome.Printed(5, 2)))
+        .isEqualTo("Printed: 5 labels on 2 pages.");
+    assertThat(model.start()).isEqualTo(3);
+    assertThat(sample.job.history().get(1).entry()).isInstanceOf(TagsPrinted.class);
+  }
+
+  @Test
+  void nothingIsLoggedOfAPrintThatWasGivenUpOrOfATestPage() {
+    PrintOrder order = model.order(false).orElseThrow();
+    model.printed(order, new PrintOutcome.Cancelled());
+    model.printed(order, new PrintOutcome.Refused(List.of("Too small.")));
+    model.printed(model.order(true).orElseThrow(), new PrintOutcome.Printed(0, 1));
+    assertThat(sample.job.history()).hasSize(1);
+  }
+
+  @Test
+  void theNudgeGoesInHalfMillimetresAndStopsAtItsEnd() {
+    model.nudge(1, -1);
+    assertThat(NudgeScreen.words(model.nudge())).isEqualTo("Moved 0.5 mm right, 0.5 mm up");
+    model.nudge(1000, 0);
+    assertThat(model.nudge()).isEqualTo(new Nudge(Nudge.MOST, -1));
+  }
+
+  @Test
+  void aStockThatCannotBeUsedIsSaidAndTheOldOneStays() {
+    String before = model.stockWords();
+    model.chooseStock("no-such");
+    assertThat(model.trouble()).contains("no-such");
+    assertThat(model.stockWords()).isEqualTo(before);
+  }
+}

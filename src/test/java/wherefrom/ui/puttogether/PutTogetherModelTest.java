@@ -1,0 +1,164 @@
+package wherefrom.ui.puttogether;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.Handling;
+import wherefrom.job.PlaceState;
+import wherefrom.job.PutTogether.Mode;
+import wherefrom.parts.Action;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.rules.Cue;
+import wherefrom.ui.sample.SampleJob;
+
+class PutTogetherModelTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final PutTogetherModel model = new PutTogetherModel(sample.job, SampleJob.NAMES);
+
+  private void fit(String placeKey, String spotKey) {
+    model.scan(sample.tag(placeKey));
+    model.scan(sample.card(spotKey));
+  }
+
+  @Test
+  void theRightPartAtItsPlaceIsRightAndOneFewerIsMissing() {
+    assertThat(model.missing()).isEqualTo(74);
+    assertThat(model.scan(sample.tag("pushrod@3EX"))).isEmpty();
+    assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
+    assertThat(model.scan(sample.card("3EX"))).contains(Cue.RIGHT);
+    assertThat(model.missing()).isEqualTo(73);
+    assertThat(model.kind()).isEqualTo(PartKind.PUSHROD);
+    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.FITTED);
+  }
+
+  @Test
+  void aStopSaysInThreeLinesWhereFromWhereAndWhatIsRight() {
+    fit("pushrod@3EX", "5EX");
+    TagCode right = sample.part("pushrod@5EX").code(SampleJob.ENGINE);
+    assertThat(model.answer().lines())
+        .containsExactly("This came from 3 EX", "You are at 5 EX", "Right part: " + right.typed());
+    assertThat(model.answer().lit())
+        .containsExactlyInAnyOrder(sample.spot("3EX"), sample.spot("5EX"));
+    assertThat(model.stop()).isPresent();
+  }
+
+  @Test
+  void theRightPartsBasketStandsOnTheStop() {
+    new Handling(sample.job).offForWashing(sample.part("pushrod@5EX").item(), 4);
+    fit("pushrod@3EX", "5EX");
+    assertThat(model.answer().small()).isEqualTo("The right part is off for washing, basket 4.");
+  }
+
+  @Test
+  void nothingButTheRightPartOrUndoMovesAStop() {
+    fit("pushrod@3EX", "5EX");
+    model.scan("not a tag");
+    model.scan(sample.action(Action.SKIP));
+    model.ask("Cover one.");
+    assertThat(model.answer().headline()).isEqualTo("other place");
+    assertThat(model.scan(sample.tag("pushrod@5EX"))).contains(Cue.RIGHT);
+    assertThat(model.stop()).isEmpty();
+  }
+
+  @Test
+  void theWrongScanIsTakenBack() {
+    fit("pushrod@3EX", "5EX");
+    model.act(Action.UNDO);
+    assertThat(model.stop()).isEmpty();
+    assertThat(model.answer().headline()).isEqualTo("Taken back");
+  }
+
+  @Test
+  void onPurposeNeedsAReason() {
+    fit("pushrod@3EX", "5EX");
+    assertThat(model.canFitOnPurpose()).isTrue();
+    model.act(Action.YES);
+    assertThat(model.stop()).isPresent();
+    assertThat(model.trouble()).contains("Choose a reason");
+    model.chooseReason("matched pair");
+    model.act(Action.YES);
+    assertThat(model.stop()).isEmpty();
+    assertThat(model.stateAt(sample.spot("5EX"))).contains(PlaceState.OTHER_FITTED);
+    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.OPEN);
+  }
+
+  @Test
+  void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
+    model.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits());
+    assertThat(model.answer().lines().get(0)).isEqualTo("This tag belongs to Grey six");
+    assertThat(model.canFitOnPurpose()).isFalse();
+  }
+
+  @Test
+  void aForeignCodeIsIgnoredWithAWordAndTheHalfStaysUp() {
+    model.scan(sample.tag("pushrod@3EX"));
+    assertThat(model.scan("4006381333931")).contains(Cue.ASK);
+    assertThat(model.trouble()).startsWith("This is not one of our tags.");
+    assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
+    assertThat(model.scan(sample.card("3EX"))).contains(Cue.RIGHT);
+  }
+
+  @Test
+  void aSecondPartTakesTheFirstOnesPlaceAndAsks() {
+    model.scan(sample.tag("pushrod@3EX"));
+    assertThat(model.scan(sample.tag("pushrod@5EX"))).contains(Cue.ASK);
+    assertThat(model.scan(sample.card("5EX"))).contains(Cue.RIGHT);
+  }
+
+  @Test
+  void onlyWhatBindsCanBeTurned() {
+    fit("lifter@3EX", "3EX");
+    assertThat(model.canBeTurned()).isFalse();
+    fit("pushrod@3EX", "3EX");
+    assertThat(model.canBeTurned()).isTrue();
+    assertThat(model.turned()).contains(Cue.STOP);
+    assertThat(model.answer().lines())
+        .containsExactly("3 EX pushrod is turned", "Mark: this end up", "Turn it, scan it again");
+    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+  }
+
+  @Test
+  void followTheListNamesTheNextPlaceBottomEndFirst() {
+    model.choose(Mode.FOLLOW_THE_LIST);
+    assertThat(model.answer().headline()).isEqualTo("Next place");
+    assertThat(model.answer().lines()).containsExactly("M1 UP main shell");
+    assertThat(model.scan(sample.tag("main-shell@M1U"))).contains(Cue.RIGHT);
+  }
+
+  @Test
+  void askingWhereAPartGoesLogsNothing() {
+    int before = sample.job.history().size();
+    model.choose(Mode.WHERE_DOES_THIS_GO);
+    model.scan(sample.tag("pushrod@3EX"));
+    model.tap(sample.spot("5EX"));
+    assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
+    assertThat(sample.job.history()).hasSize(before);
+  }
+
+  @Test
+  void aReplacedPartsTagStopsAndItsNewPartFits() {
+    String old = sample.tag("pushrod@3EX");
+    assertThat(
+            new MissingModel(sample.job)
+                .replace(Place.find("pushrod@3EX").orElseThrow(), "worn out"))
+        .contains(75);
+    model.scan(old);
+    assertThat(model.scan(sample.card("3EX"))).contains(Cue.STOP);
+    assertThat(model.answer().headline()).isEqualTo("retired");
+    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+  }
+
+  @Test
+  void whatCannotBeWrittenIsSaidAndDoesNotCount() {
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    model.scan(sample.tag("pushrod@3EX"));
+    model.scan(sample.card("3EX"));
+    assertThat(model.trouble()).isEqualTo("The disk is full. Make room, then scan again.");
+    assertThat(model.missing()).isEqualTo(74);
+    sample.logbook.fail("");
+    assertThat(model.scan(sample.card("3EX"))).contains(Cue.RIGHT);
+  }
+}
