@@ -6,6 +6,8 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
+import wherefrom.ui.newjob.NewJobScreen;
+import wherefrom.ui.settings.SettingsScreen;
 
 /** Every screen that others lead to: one line each. */
 public final class Screens {
@@ -15,6 +17,8 @@ public final class Screens {
     Map<ScreenId, ScreenMaker> screens = new EnumMap<>(ScreenId.class);
     screens.put(ScreenId.JOBS, (desk, item) -> new JobsScreen(desk));
     screens.put(ScreenId.JOB_HOME, (desk, item) -> new JobHomeScreen(desk));
+    screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
+    screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));
     return screens;
   }
 }

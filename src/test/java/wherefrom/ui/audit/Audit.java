@@ -153,11 +153,27 @@ public final class Audit {
     inside(text, bounds);
     for (Parent up = text.getParent(); up != null; up = up.getParent()) {
       if (up instanceof Region region && !contains(Painted.inScene(region), bounds)) {
-        fault(Rule.CUT_TEXT, "%s does not fit %s (%s in %s)", name(text), name(region), bounds, Painted.inScene(region));
+        fault(
+            Rule.CUT_TEXT,
+            "%s does not fit %s: %s, %s",
+            name(text),
+            name(region),
+            box(bounds),
+            box(Painted.inScene(region)));
         break;
       }
     }
     contrast(text, display);
+  }
+
+  private static String box(Bounds box) {
+    return String.format(
+        Locale.ROOT,
+        "%.1f to %.1f across, %.1f to %.1f down",
+        box.getMinX(),
+        box.getMaxX(),
+        box.getMinY(),
+        box.getMaxY());
   }
 
   private static boolean contains(Bounds outer, Bounds inner) {

@@ -1,11 +1,20 @@
 package wherefrom.ui.sample;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import javafx.event.EventType;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
 import wherefrom.job.Settings;
 import wherefrom.ui.Screens;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Touch;
 
 /** The whole window's contents over sample equipment, with a clock that the test turns. */
 public final class SampleWindow {
@@ -37,5 +46,88 @@ public final class SampleWindow {
   /** A moment passes: enough for the next press to count. */
   public void moment() {
     nanos.addAndGet(300_000_000L);
+  }
+
+  /**
+   * Presses the target whose first words are these, as a finger would.
+   *
+   * @throws AssertionError when there is none, with what there is
+   */
+  public void press(String words) {
+    Node target =
+        targets().stream()
+            .filter(node -> words(node).startsWith(words))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new AssertionError(
+                        words + " is not among " + targets().stream().map(this::words).toList()));
+    moment();
+    target.getOnMousePressed().handle(event(target, MouseEvent.MOUSE_PRESSED));
+    target.getOnMouseReleased().handle(event(target, MouseEvent.MOUSE_RELEASED));
+    layOut();
+  }
+
+  private static MouseEvent event(Node target, EventType<MouseEvent> type) {
+    double x = target.getLayoutBounds().getCenterX();
+    double y = target.getLayoutBounds().getCenterY();
+    return new MouseEvent(
+        type,
+        x,
+        y,
+        x,
+        y,
+        MouseButton.PRIMARY,
+        1,
+        false,
+        false,
+        false,
+        false,
+        true,
+        false,
+        false,
+        false,
+        false,
+        true,
+        null);
+  }
+
+  /** Every target that is shown. */
+  public List<Node> targets() {
+    List<Node> targets = new ArrayList<>();
+    collect(shell, targets);
+    return targets;
+  }
+
+  private static void collect(Node node, List<Node> targets) {
+    if (!node.isVisible()) {
+      return;
+    }
+    if (node.getProperties().containsKey(Touch.MARK)) {
+      targets.add(node);
+    }
+    if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> collect(child, targets));
+    }
+  }
+
+  /** The words on a node. */
+  public String words(Node node) {
+    if (node instanceof FitText text) {
+      return text.words();
+    }
+    StringBuilder all = new StringBuilder();
+    if (node instanceof Parent parent) {
+      for (Node child : parent.getChildrenUnmodifiable()) {
+        String inner = words(child);
+        all.append(all.isEmpty() || inner.isEmpty() ? "" : " ").append(inner);
+      }
+    }
+    return all.toString();
+  }
+
+  /** All words on the screen. */
+  public String words() {
+    return words(shell);
   }
 }
