@@ -11,6 +11,8 @@ import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.takeapart.TakeApartScreen;
+import wherefrom.ui.newjob.NewJobScreen;
+import wherefrom.ui.settings.SettingsScreen;
 
 /** Every screen that others lead to: one line each. */
 public final class Screens {
@@ -25,6 +27,8 @@ public final class Screens {
     screens.put(ScreenId.PART, PartScreen::new);
     screens.put(ScreenId.PRINT_TAGS, PrintTagsScreen::new);
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
+    screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
+    screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));
     return screens;
   }
 }

@@ -35,6 +35,8 @@ final class Gallery {
     shots.add(new Shot("choice", ChoiceScreen.class, Gallery::choice));
     shots.add(new Shot("job-home", JobHomeScreen.class, Gallery::jobHome));
     shots.add(new Shot("files", FilesScreen.class, Gallery::files));
+    shots.addAll(MachineShots.all());
+    shots.addAll(NewJobShots.all());
     for (EngineSide side : EngineSide.values()) {
       for (String layout : List.of("v8-odd-even", "inline-6")) {
         String name = "kit-" + layout + "-" + side.name().toLowerCase(Locale.ROOT);

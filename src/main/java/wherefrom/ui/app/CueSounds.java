@@ -13,8 +13,14 @@ public final class CueSounds implements Sounds {
   private final wherefrom.job.Sounds speaker;
   private final Timeline stop;
 
+  /**
+   * Turns the loudspeaker fully up: whether there is sound at all is a setting of the window.
+   *
+   * @param speaker plays the tones
+   */
   public CueSounds(wherefrom.job.Sounds speaker) {
     this.speaker = speaker;
+    speaker.setVolume(1);
     this.stop =
         new Timeline(new KeyFrame(AGAIN, event -> speaker.play(wherefrom.job.Sounds.Cue.STOP)));
     stop.setCycleCount(Animation.INDEFINITE);

@@ -1,6 +1,7 @@
 package wherefrom.ui.app;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
@@ -14,6 +15,8 @@ import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Settings;
 import wherefrom.job.Shelf;
+import wherefrom.job.TagBook;
+import wherefrom.parts.TagCode;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -133,6 +136,11 @@ public final class Desk {
     job = Optional.empty();
   }
 
+  /** Every tag that can be in view: those of the open job, and the cards; none without a job. */
+  public List<TagCode> issued() {
+    return job.map(open -> new TagBook(open.state(), shelf()).issued()).orElseGet(List::of);
+  }
+
   /** Tells the person something in a sentence that stays until it is put away. */
   public void say(String sentence) {
     front.say(sentence);
@@ -170,6 +178,11 @@ public final class Desk {
   /** The next scan is the card that teaches the scanner's digits. */
   public void expectSetUpCard() {
     front.expectSetUpCard();
+  }
+
+  /** The scanner's settings were changed by hand. */
+  public void scannerChanged() {
+    front.scannerChanged();
   }
 
   /**

@@ -10,4 +10,7 @@ interface Front extends Navigator {
 
   /** The next scan is the set-up card. */
   void expectSetUpCard();
+
+  /** The scanner's settings were changed by hand. */
+  void scannerChanged();
 }

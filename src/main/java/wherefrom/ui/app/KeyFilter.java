@@ -24,12 +24,14 @@ public final class KeyFilter {
 
   private final Desk desk;
   private final Supplier<Screen> current;
+  private final Scans scans;
   private final BurstDecoder decoder;
   private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));
   private final PauseTransition end = new PauseTransition(Duration.millis(BurstDecoder.END_MS));
 
-  KeyFilter(Desk desk, Supplier<Screen> current) {
+  KeyFilter(Desk desk, Supplier<Screen> current, Scans scans) {
     this.desk = desk;
+    this.scans = scans;
     this.current = current;
     this.decoder = new BurstDecoder(setup(desk.settings()));
     pause.setOnFinished(event -> take(decoder.paused(now())));
@@ -50,6 +52,11 @@ public final class KeyFilter {
 
   void expectSetUpCard() {
     decoder.expectSetUpCard();
+  }
+
+  /** Reads as the settings say from now on. */
+  void setUp() {
+    decoder.use(setup(desk.settings()));
   }
 
   private static ScannerSetup setup(Settings settings) {
@@ -90,10 +97,10 @@ public final class KeyFilter {
   private void take(BurstAnswer answer) {
     if (answer instanceof BurstAnswer.Scan scan) {
       takeBack(scan.typed());
-      hand(scan.code().digits());
+      scans.hand(scan.code().digits());
     } else if (answer instanceof BurstAnswer.BadCheck bad) {
       takeBack(bad.typed());
-      hand(bad.digits());
+      scans.hand(bad.digits());
     } else if (answer instanceof BurstAnswer.Taught taught) {
       takeBack(taught.typed());
       learn(taught.setup());
@@ -114,7 +121,7 @@ public final class KeyFilter {
         typable(Typable::enter);
       }
     } else {
-      hand(foreign.text());
+      scans.hand(foreign.text());
     }
   }
 
@@ -124,15 +131,6 @@ public final class KeyFilter {
         .codePoints()
         .filter(character -> !Character.isISOControl(character))
         .forEach(character -> typable(Typable::erase));
-  }
-
-  private void hand(String text) {
-    if (current.get() instanceof Scannable screen) {
-      desk.attempt(() -> screen.scan(text));
-      desk.navigator().changed();
-    } else {
-      desk.say("A tag was scanned, but this screen takes none. Open a job first.");
-    }
   }
 
   private void learn(ScannerSetup setup) {

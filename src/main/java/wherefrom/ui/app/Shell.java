@@ -22,6 +22,7 @@ public final class Shell extends VBox implements Front {
   private final Map<ScreenId, ScreenMaker> screens;
   private final Desk desk;
   private final KeyFilter keys;
+  private final PictureDrop pictures;
   private final List<Stop> stack = new ArrayList<>();
   private TopBar bar;
   private MessageBand band;
@@ -39,7 +40,10 @@ public final class Shell extends VBox implements Front {
       Executor workers) {
     this.screens = Map.copyOf(screens);
     this.desk = new Desk(equipment, nanos, sounds, workers, this, equipment.settings().load());
-    this.keys = new KeyFilter(desk, this::current);
+    Scans scans = new Scans(desk, this::current);
+    this.keys = new KeyFilter(desk, this::current, scans);
+    this.pictures = new PictureDrop(desk, scans);
+    pictures.attach(this);
     this.bar = new TopBar(desk, this::undo);
     this.band = new MessageBand(desk.touch());
     getStyleClass().add("bench");
@@ -58,6 +62,11 @@ public final class Shell extends VBox implements Front {
   /** Takes the keys of the window. */
   public KeyFilter keys() {
     return keys;
+  }
+
+  /** Reads picture files. */
+  public PictureDrop pictures() {
+    return pictures;
   }
 
   /** The screen that is up. */
@@ -181,5 +190,10 @@ public final class Shell extends VBox implements Front {
   @Override
   public void expectSetUpCard() {
     keys.expectSetUpCard();
+  }
+
+  @Override
+  public void scannerChanged() {
+    keys.setUp();
   }
 }

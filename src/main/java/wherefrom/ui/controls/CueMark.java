@@ -49,7 +49,7 @@ final class CueMark {
     double line = side * 0.06;
     Shape square = line(new Rectangle(line / 2, line / 2, side - line, side - line), line);
     Text mark = new Text("?");
-    mark.getStyleClass().add("text");
+    mark.getStyleClass().add("ink");
     mark.setFont(Fonts.of(side * 0.75, true));
     mark.setX((side - mark.getLayoutBounds().getWidth()) / 2);
     mark.setY(side * (0.5 + 0.75 * Scale.CAPITAL / 2));

@@ -29,7 +29,7 @@ public final class FitText extends Region {
     this.words = words;
     this.wrapping = new Wrapping(words, bold);
     getStyleClass().add("words");
-    shown.getStyleClass().add("text");
+    shown.getStyleClass().add("ink");
     shown.setTextOrigin(VPos.TOP);
     shown.setManaged(false);
     getChildren().add(shown);

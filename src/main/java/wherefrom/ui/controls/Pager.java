@@ -19,6 +19,8 @@ public final class Pager<T> extends Region {
   private final FitText range;
   private final VBox turning;
   private final List<Integer> starts = new ArrayList<>(List.of(0));
+  private int shownRows;
+  private boolean roomy;
   private List<T> items = List.of();
   private List<Region> rows = new ArrayList<>();
 
@@ -83,8 +85,6 @@ public final class Pager<T> extends Region {
     }
   }
 
-  private int shownRows;
-
   @Override
   public Orientation getContentBias() {
     return Orientation.HORIZONTAL;
@@ -99,7 +99,7 @@ public final class Pager<T> extends Region {
   protected double computePrefHeight(double width) {
     double sum = 0;
     for (int at = 0; at < items.size(); at++) {
-      sum += row(at).minHeight(width) + gap;
+      sum += row(at).prefHeight(width) + gap;
     }
     return Math.max(0, sum - gap);
   }
@@ -111,12 +111,17 @@ public final class Pager<T> extends Region {
     return rows.get(at);
   }
 
+  /** Rows have all the height they like where all of them then fit one page. */
+  private double height(Node row, double width) {
+    return roomy ? row.prefHeight(width) : row.minHeight(width);
+  }
+
   /** How many rows from here fit the height, at least one. */
   private int fitting(int from, double width, double height) {
     double used = 0;
     int count = 0;
     while (from + count < items.size()) {
-      used += row(from + count).minHeight(width);
+      used += height(row(from + count), width);
       if (count > 0 && used > height) {
         break;
       }
@@ -128,6 +133,7 @@ public final class Pager<T> extends Region {
 
   @Override
   protected void layoutChildren() {
+    roomy = !stretched && prefHeight(getWidth()) <= getHeight();
     boolean whole = starts.size() == 1 && fitting(0, getWidth(), getHeight()) >= items.size();
     double side = Math.ceil(turning.minWidth(-1));
     double width = whole ? getWidth() : getWidth() - side - gap;
@@ -164,12 +170,12 @@ public final class Pager<T> extends Region {
   private void place(List<Node> shown, double width) {
     double used = (shown.size() - 1) * gap;
     for (Node row : shown) {
-      used += row.minHeight(width);
+      used += height(row, width);
     }
     double extra = stretched && !shown.isEmpty() ? (getHeight() - used) / shown.size() : 0;
     double down = 0;
     for (Node row : shown) {
-      double height = Math.floor(row.minHeight(width) + Math.max(0, extra));
+      double height = Math.floor(height(row, width) + Math.max(0, extra));
       row.resizeRelocate(0, down, width, height);
       down += height + gap;
     }

@@ -27,7 +27,7 @@ public final class StateMark extends Region {
     getStyleClass().addAll("state", look);
     figure.getStyleClass().add("state-figure");
     Text letter = new Text(state.letter());
-    letter.getStyleClass().add("text");
+    letter.getStyleClass().add("ink");
     letter.setTextOrigin(VPos.BASELINE);
     letter.setBoundsType(TextBoundsType.VISUAL);
     letter.setFont(Fonts.of(scale.fontPx(Scale.SMALL_MM) * factor, true));

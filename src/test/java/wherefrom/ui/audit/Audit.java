@@ -155,15 +155,33 @@ public final class Audit {
       if (up instanceof Region region && !contains(Painted.inScene(region), bounds)) {
         fault(
             Rule.CUT_TEXT,
+<<<<<<< HEAD
             "%s does not fit %s (%s in %s)",
             name(text),
             name(region),
             bounds,
             Painted.inScene(region));
+=======
+            "%s does not fit %s: %s, %s",
+            name(text),
+            name(region),
+            box(bounds),
+            box(Painted.inScene(region)));
+>>>>>>> ui
         break;
       }
     }
     contrast(text, display);
+  }
+
+  private static String box(Bounds box) {
+    return String.format(
+        Locale.ROOT,
+        "%.1f to %.1f across, %.1f to %.1f down",
+        box.getMinX(),
+        box.getMaxX(),
+        box.getMinY(),
+        box.getMaxY());
   }
 
   private static boolean contains(Bounds outer, Bounds inner) {

@@ -2,7 +2,10 @@ package wherefrom.ui.sample;
 
 import java.util.ArrayList;
 import java.util.List;
+<<<<<<< HEAD
 import java.util.Optional;
+=======
+>>>>>>> ui
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.event.EventType;
 import javafx.scene.Node;

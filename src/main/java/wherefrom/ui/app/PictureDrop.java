@@ -1,0 +1,123 @@
+package wherefrom.ui.app;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import javafx.scene.Node;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import wherefrom.job.Found;
+import wherefrom.job.OpenJob;
+import wherefrom.job.Pictures;
+import wherefrom.job.Reading;
+import wherefrom.job.Sighting;
+import wherefrom.job.TagBook;
+import wherefrom.job.TagReader;
+import wherefrom.parts.TagCode;
+
+/** Reads the tags on picture files that are dropped on the window. */
+public final class PictureDrop {
+  private final Desk desk;
+  private final Scans scans;
+
+  PictureDrop(Desk desk, Scans scans) {
+    this.desk = desk;
+    this.scans = scans;
+  }
+
+  void attach(Node window) {
+    window.setOnDragOver(
+        event -> {
+          if (event.getDragboard().hasFiles()) {
+            event.acceptTransferModes(TransferMode.COPY);
+          }
+          event.consume();
+        });
+    window.setOnDragDropped(this::dropped);
+  }
+
+  private void dropped(DragEvent event) {
+    List<Path> files = event.getDragboard().getFiles().stream().map(File::toPath).toList();
+    event.setDropCompleted(!files.isEmpty());
+    event.consume();
+    read(files);
+  }
+
+  /** Reads picture files as if they were dropped. */
+  public void read(List<Path> files) {
+    Collection<TagCode> issued = desk.issued();
+    TagReader reader = desk.equipment().reader();
+    Pictures pictures = desk.equipment().pictures();
+    desk.background(
+        () -> {
+          List<Reading> readings = new ArrayList<>();
+          for (Path file : files) {
+            readings.add(read(pictures, reader, file, issued));
+          }
+          return readings;
+        },
+        this::take);
+  }
+
+  private static Reading read(
+      Pictures pictures, TagReader reader, Path file, Collection<TagCode> issued)
+      throws IOException {
+    return reader.read(pictures.load(file), issued);
+  }
+
+  private void take(List<Reading> readings) {
+    Set<String> texts = new LinkedHashSet<>();
+    for (Reading reading : readings) {
+      reading.sightings().stream().map(Sighting::text).forEach(texts::add);
+    }
+    if (texts.size() == 1) {
+      scans.hand(texts.iterator().next());
+    } else if (texts.isEmpty()) {
+      desk.say("No tag was read on the picture. " + hint(readings));
+    } else {
+      choose(List.copyOf(texts));
+    }
+  }
+
+  private static String hint(List<Reading> readings) {
+    return readings.stream()
+        .flatMap(reading -> reading.unread().stream())
+        .map(unread -> unread.cause().hint())
+        .findFirst()
+        .orElse("Take it closer, with more light, or type the six digits.");
+  }
+
+  private void choose(List<String> texts) {
+    List<Choice<String>> choices =
+        texts.stream().map(text -> new Choice<>(text, words(text), "")).toList();
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    choices.size() + " tags on the picture: which one?",
+                    choices,
+                    scans::hand));
+  }
+
+  /** What a code stands for in the open job, or the code itself. */
+  private String words(String text) {
+    if (desk.job().isEmpty()) {
+      return text;
+    }
+    OpenJob job = desk.getJob();
+    Found found = new TagBook(job.state(), desk.shelf()).find(text);
+    if (found instanceof Found.APart part) {
+      return part.part().part().words();
+    }
+    if (found instanceof Found.ASpot spot) {
+      return "place card: " + spot.spot().words();
+    }
+    return found instanceof Found.AnAction action ? action.action().words() : text;
+  }
+}

@@ -1,0 +1,104 @@
+package wherefrom.ui.camera;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import wherefrom.job.Camera;
+import wherefrom.job.CameraFrame;
+import wherefrom.job.Cameras;
+import wherefrom.job.FrameSource;
+import wherefrom.job.LiveAnswer;
+import wherefrom.job.LiveReader;
+import wherefrom.job.TagReader;
+import wherefrom.parts.TagCode;
+
+/** Frames of a camera with what was read on each, until it is stopped or the clip ends. */
+final class CameraFeed {
+
+  /** A frame to be shown, with its pixels copied: four bytes each, as the camera gave them. */
+  static final class Shown {
+    private final int width;
+    private final int height;
+    private final byte[] bgra;
+    private final LiveAnswer answer;
+
+    Shown(CameraFrame frame, LiveAnswer answer) {
+      this.width = frame.grey().width();
+      this.height = frame.grey().height();
+      this.bgra = Arrays.copyOf(frame.bgra(), 4 * width * height);
+      this.answer = answer;
+    }
+
+    int width() {
+      return width;
+    }
+
+    int height() {
+      return height;
+    }
+
+    /** Not a copy again. */
+    byte[] bgra() {
+      return bgra;
+    }
+
+    LiveAnswer answer() {
+      return answer;
+    }
+  }
+
+  static final String NO_CAMERA =
+      "There is no camera here. Use a scanner, drop a picture on the window, or type the six"
+          + " digits of the tag.";
+
+  private final Cameras cameras;
+  private final TagReader reader;
+  private volatile boolean running = true;
+
+  CameraFeed(Cameras cameras, TagReader reader) {
+    this.cameras = cameras;
+    this.reader = reader;
+  }
+
+  /** Ends the feed after the frame that is on its way. */
+  void stop() {
+    running = false;
+  }
+
+  /** The camera with this id, or the first where it is not here any more. */
+  static Optional<Camera> choose(List<Camera> cameras, String id) {
+    return cameras.stream()
+        .filter(camera -> camera.id().equals(id))
+        .findFirst()
+        .or(() -> cameras.stream().findFirst());
+  }
+
+  /**
+   * Runs until the end, away from the window's thread.
+   *
+   * @param frames given each frame
+   * @return a sentence on why it ended; empty when it was stopped
+   * @throws IOException with a plain sentence when the camera does not open or stops answering
+   */
+  String run(String id, Collection<TagCode> issued, Consumer<Shown> frames) throws IOException {
+    Optional<Camera> camera = choose(cameras.list(), id);
+    if (camera.isEmpty()) {
+      return NO_CAMERA;
+    }
+    LiveReader live = reader.live(issued);
+    try (FrameSource source = cameras.open(camera.get())) {
+      while (running) {
+        Optional<CameraFrame> frame = source.next();
+        if (frame.isEmpty()) {
+          return "The camera's picture has ended.";
+        }
+        LiveAnswer answer = live.accept(frame.get().grey());
+        frames.accept(new Shown(frame.get(), answer));
+      }
+    }
+    return "";
+  }
+}

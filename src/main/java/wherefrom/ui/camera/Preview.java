@@ -1,0 +1,74 @@
+package wherefrom.ui.camera;
+
+import java.util.List;
+import javafx.scene.Group;
+import javafx.scene.image.ImageView;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Polygon;
+import org.jspecify.annotations.Nullable;
+import wherefrom.job.Corner;
+import wherefrom.job.Sighting;
+
+/** The camera's picture, as large as its room allows, with a line round every tag that is seen. */
+final class Preview extends Region {
+  private final ImageView picture = new ImageView();
+  private final Group lines = new Group();
+  private @Nullable WritableImage image;
+  private List<Sighting> seen = List.of();
+
+  Preview() {
+    getStyleClass().add("preview");
+    picture.setPreserveRatio(true);
+    picture.setManaged(false);
+    lines.setManaged(false);
+    getChildren().addAll(picture, lines);
+    setMouseTransparent(true);
+    setMinSize(0, 0);
+  }
+
+  void show(CameraFeed.Shown frame, List<Sighting> sightings) {
+    WritableImage into = image;
+    if (into == null || into.getWidth() != frame.width() || into.getHeight() != frame.height()) {
+      into = new WritableImage(frame.width(), frame.height());
+      image = into;
+      picture.setImage(into);
+    }
+    into.getPixelWriter()
+        .setPixels(
+            0,
+            0,
+            frame.width(),
+            frame.height(),
+            PixelFormat.getByteBgraInstance(),
+            frame.bgra(),
+            0,
+            4 * frame.width());
+    seen = List.copyOf(sightings);
+    requestLayout();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    WritableImage shown = image;
+    if (shown == null) {
+      return;
+    }
+    double factor = Math.min(getWidth() / shown.getWidth(), getHeight() / shown.getHeight());
+    double left = (getWidth() - factor * shown.getWidth()) / 2;
+    double top = (getHeight() - factor * shown.getHeight()) / 2;
+    picture.setFitWidth(factor * shown.getWidth());
+    picture.setFitHeight(factor * shown.getHeight());
+    picture.relocate(left, top);
+    lines.getChildren().clear();
+    for (Sighting sighting : seen) {
+      Polygon line = new Polygon();
+      line.getStyleClass().add("seen");
+      for (Corner corner : sighting.corners()) {
+        line.getPoints().addAll(left + factor * corner.x(), top + factor * corner.y());
+      }
+      lines.getChildren().add(line);
+    }
+  }
+}

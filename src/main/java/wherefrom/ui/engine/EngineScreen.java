@@ -1,0 +1,142 @@
+package wherefrom.ui.engine;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.engine.Layout;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.files.FilesScreen;
+
+/** Edits every field of a layout by touch; what is wrong stands in the row it is wrong in. */
+public final class EngineScreen implements Screen {
+  private static final List<String> JSON = List.of(".json");
+
+  private final Desk desk;
+  private final LayoutDraft draft;
+  private final LayoutEditor editor;
+  private final Consumer<Layout> done;
+  private final Pager<LayoutFields.Row> list;
+  private final VBox view;
+
+  /**
+   * Makes the screen.
+   *
+   * @param done is given the layout when it is to be used; Back leaves without
+   */
+  public EngineScreen(Desk desk, Layout start, Consumer<Layout> done) {
+    this.desk = desk;
+    this.draft = new LayoutDraft(start);
+    this.editor = new LayoutEditor(desk, draft);
+    this.done = done;
+    Touch touch = desk.touch();
+    list = Pager.list(touch, this::row);
+    view =
+        Panes.column(
+            desk.scale(),
+            list,
+            Tiles.of(
+                desk.scale(),
+                5,
+                touch.key("See it drawn", this::draw),
+                touch.key("Keep on the shelf", this::keep),
+                touch.key("Save to a file", this::save),
+                touch.key("Load a file", this::load),
+                touch.primary("Use it", this::use)));
+    list.setItems(LayoutFields.of(draft));
+  }
+
+  private Region row(LayoutFields.Row row) {
+    List<String> lines = new ArrayList<>(List.of(row.value()));
+    row.faults().forEach(fault -> lines.add("Wrong: " + fault));
+    return ListRow.key(desk.touch(), row.heading(), lines, () -> edit(row));
+  }
+
+  private void edit(LayoutFields.Row row) {
+    editor.edit(row);
+    changed();
+  }
+
+  private void draw() {
+    Layout layout = draft.layout();
+    desk.navigator().open(() -> new DrawnScreen(desk, layout));
+  }
+
+  private boolean sound() {
+    return draft.faults().stream()
+        .findFirst()
+        .map(
+            fault -> {
+              desk.say("Not yet: " + fault.sentence());
+              return false;
+            })
+        .orElse(true);
+  }
+
+  private void use() {
+    if (sound()) {
+      desk.navigator().back();
+      done.accept(draft.layout());
+    }
+  }
+
+  private void keep() {
+    if (sound() && desk.attempt(() -> desk.shelf().keepLayout(draft.layout()))) {
+      desk.say(draft.layout().title() + " is kept on the shelf for other jobs.");
+    }
+  }
+
+  private void save() {
+    if (sound()) {
+      Path start = desk.settings().shop();
+      desk.navigator()
+          .open(() -> FilesScreen.folder(desk, "Where to save the layout", start, this::saveTo));
+    }
+  }
+
+  private void saveTo(Path folder) {
+    Path file = folder.resolve(draft.layout().name() + ".json");
+    if (desk.attempt(() -> desk.equipment().layouts().write(draft.layout(), file))) {
+      desk.say("The layout is saved as " + file + ".");
+    }
+  }
+
+  private void load() {
+    Path start = desk.settings().shop();
+    desk.navigator()
+        .open(() -> FilesScreen.file(desk, "Load a layout", start, JSON, this::loadFrom));
+  }
+
+  private void loadFrom(Path file) {
+    desk.attempt(() -> draft.replace(desk.equipment().layouts().read(file)));
+    changed();
+  }
+
+  @Override
+  public String title() {
+    return "Engine layout";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void changed() {
+    list.refill(LayoutFields.of(draft));
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

@@ -1,0 +1,85 @@
+package wherefrom.ui.newjob;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TouchKey;
+
+/** Chooses the kinds of part that get tags, each with how many there are. */
+public final class KindsScreen implements Screen {
+  private static final int IN_A_ROW = 3;
+
+  private final Desk desk;
+  private final NewJobModel model;
+  private final Pager<List<PartKind>> list;
+  private final FitText total;
+  private final VBox view;
+
+  KindsScreen(Desk desk, NewJobModel model) {
+    this.desk = desk;
+    this.model = model;
+    total = desk.touch().text("");
+    list = Pager.list(desk.touch(), this::row);
+    view = Panes.column(desk.scale(), total, list);
+    list.setItems(rows());
+    count();
+  }
+
+  private List<List<PartKind>> rows() {
+    List<PartKind> kinds = new ArrayList<>(List.of(PartKind.values()));
+    kinds.removeIf(kind -> model.count(kind) == 0);
+    List<List<PartKind>> rows = new ArrayList<>();
+    for (int from = 0; from < kinds.size(); from += IN_A_ROW) {
+      rows.add(List.copyOf(kinds.subList(from, Math.min(from + IN_A_ROW, kinds.size()))));
+    }
+    return rows;
+  }
+
+  private Region row(List<PartKind> kinds) {
+    return Tiles.row(desk.scale(), kinds.stream().map(this::key).toArray(TouchKey[]::new));
+  }
+
+  private TouchKey key(PartKind kind) {
+    String words = model.count(kind) + " " + kind.plural();
+    if (PartKind.alwaysOn().contains(kind)) {
+      return desk.touch()
+          .key(words + ": always", () -> desk.say("Every job tracks " + kind.plural() + "."))
+          .select(true);
+    }
+    return desk.touch()
+        .toggle(
+            words,
+            model.tracks(kind),
+            on -> {
+              model.track(kind, on);
+              count();
+            });
+  }
+
+  private void count() {
+    total.setWords("A tag for each part that must go back where it was: " + model.count() + ".");
+  }
+
+  @Override
+  public String title() {
+    return "Parts to track";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

@@ -1,0 +1,72 @@
+package wherefrom.ui.settings;
+
+import java.util.List;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import wherefrom.job.Camera;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.camera.CameraPane;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TouchKey;
+
+/** Chooses the camera and shows its picture. */
+public final class CameraScreen implements Screen {
+  private static final double LIST_MM = 110;
+
+  private final Desk desk;
+  private final CameraPane pane;
+  private final Pager<Camera> list;
+  private final HBox view;
+
+  public CameraScreen(Desk desk) {
+    this.desk = desk;
+    pane = new CameraPane(desk, text -> desk.say("Read: " + text));
+    list = Pager.list(desk.touch(), this::row);
+    Panes.wide(list, LIST_MM, desk.scale());
+    view = Panes.row(desk.scale(), list, pane);
+  }
+
+  private TouchKey row(Camera camera) {
+    boolean chosen = camera.id().equals(desk.settings().camera());
+    return desk.touch().key(camera.title(), () -> choose(camera)).left().select(chosen);
+  }
+
+  private void choose(Camera camera) {
+    desk.change(desk.settings().withCamera(camera.id()));
+    shown();
+  }
+
+  private void found(List<Camera> cameras) {
+    list.setItems(cameras);
+    list.setVisible(!cameras.isEmpty());
+    list.setManaged(!cameras.isEmpty());
+  }
+
+  @Override
+  public String title() {
+    return "Camera";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    desk.background(() -> desk.equipment().cameras().list(), this::found);
+    pane.start();
+  }
+
+  @Override
+  public void hidden() {
+    pane.stop();
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

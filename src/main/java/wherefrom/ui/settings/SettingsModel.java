@@ -1,0 +1,62 @@
+package wherefrom.ui.settings;
+
+import java.util.List;
+import java.util.Locale;
+import wherefrom.job.Settings;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.ui.app.Choice;
+
+/** What can be set, and what each is now, in words. */
+final class SettingsModel {
+
+  enum What {
+    TEXT,
+    SCREEN,
+    SOUND,
+    UNITS,
+    SCANNER,
+    CAMERA,
+    SHOP
+  }
+
+  record Line(What what, String heading, String now) {}
+
+  static final List<Choice<Integer>> TEXT =
+      List.of(
+          new Choice<>(100, "100 %", "to be read at 1 m"),
+          new Choice<>(150, "150 %", "half as large again"),
+          new Choice<>(200, "200 %", "twice as large"));
+
+  static final List<Choice<UnitSystem>> UNITS =
+      List.of(
+          new Choice<>(UnitSystem.INCH, "Inches", "thousandths, such as 0.0015 in"),
+          new Choice<>(UnitSystem.METRIC, "Millimetres", "hundredths, such as 0.04 mm"));
+
+  private SettingsModel() {}
+
+  static List<Line> lines(Settings now) {
+    return List.of(
+        new Line(What.TEXT, "Text size", now.textPercent() + " %"),
+        new Line(What.SCREEN, "Measure the screen", screen(now)),
+        new Line(What.SOUND, "Sound", now.sound() ? "on" : "off"),
+        new Line(
+            What.UNITS,
+            "Units for new jobs",
+            now.units() == UnitSystem.INCH ? "inches" : "millimetres"),
+        new Line(What.SCANNER, "Scanner", scanner(now)),
+        new Line(What.CAMERA, "Camera", now.camera().isEmpty() ? "none chosen" : now.camera()),
+        new Line(What.SHOP, "Shop folder", now.shop().toString()));
+  }
+
+  private static String screen(Settings now) {
+    return now.pixelsPerMm() > 0
+        ? String.format(Locale.ROOT, "measured: %.2f pixels in a millimetre", now.pixelsPerMm())
+        : "not measured: keys may be too small or too large";
+  }
+
+  private static String scanner(Settings now) {
+    String prefix =
+        now.scannerPrefix().isEmpty() ? "no prefix" : "prefix \"" + now.scannerPrefix() + "\"";
+    return prefix + (now.scannerDigits().isEmpty() ? ", digits not taught" : ", digits taught");
+  }
+}

@@ -1,0 +1,93 @@
+package wherefrom.ui.settings;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.scene.layout.Region;
+import wherefrom.job.Settings;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.files.FilesScreen;
+
+/** Everything that can be set, each as a row with what it is now. */
+public final class SettingsScreen implements Screen {
+  private final Desk desk;
+  private final Pager<SettingsModel.Line> list;
+
+  public SettingsScreen(Desk desk) {
+    this.desk = desk;
+    list =
+        Pager.list(
+            desk.touch(),
+            line ->
+                ListRow.key(
+                    desk.touch(), line.heading(), List.of(line.now()), () -> press(line.what())));
+  }
+
+  private void press(SettingsModel.What what) {
+    switch (what) {
+      case TEXT -> choose("Text size", SettingsModel.TEXT, this::text);
+      case SCREEN -> open(() -> new CalibrateScreen(desk));
+      case SOUND -> open(() -> new SoundScreen(desk));
+      case UNITS -> choose("Units for new jobs", SettingsModel.UNITS, this::units);
+      case SCANNER -> open(() -> new ScannerScreen(desk));
+      case CAMERA -> open(() -> new CameraScreen(desk));
+      case SHOP -> open(() -> FilesScreen.folder(desk, "Shop folder", shop(), this::shop));
+    }
+  }
+
+  private void open(Supplier<? extends Screen> maker) {
+    desk.navigator().open(maker);
+  }
+
+  private <T> void choose(String title, List<Choice<T>> choices, Consumer<T> done) {
+    open(() -> new ChoiceScreen<>(desk, title, choices, done));
+  }
+
+  private Path shop() {
+    return desk.settings().shop();
+  }
+
+  private void text(int percent) {
+    change(desk.settings().withTextPercent(percent));
+  }
+
+  private void units(UnitSystem units) {
+    change(desk.settings().withUnits(units));
+  }
+
+  private void shop(Path folder) {
+    change(desk.settings().withShop(folder));
+  }
+
+  private void change(Settings changed) {
+    desk.change(changed);
+    shown();
+  }
+
+  @Override
+  public String title() {
+    return "Settings";
+  }
+
+  @Override
+  public Region view() {
+    return list;
+  }
+
+  @Override
+  public void shown() {
+    list.refill(SettingsModel.lines(desk.settings()));
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

@@ -1,0 +1,5 @@
+/** What the person sets for this machine. */
+@NullMarked
+package wherefrom.ui.settings;
+
+import org.jspecify.annotations.NullMarked;

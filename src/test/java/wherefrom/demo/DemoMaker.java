@@ -1,0 +1,180 @@
+package wherefrom.demo;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.Spot;
+import wherefrom.job.Handling;
+import wherefrom.job.JobNames;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PutTogether;
+import wherefrom.job.Shelf;
+import wherefrom.job.TagBook;
+import wherefrom.job.TakeApart;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.TagsPrinted;
+import wherefrom.logbook.FileShelf;
+import wherefrom.logbook.PhotoFiles;
+import wherefrom.parts.Action;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.TagType;
+import wherefrom.quantity.UnitSystem;
+
+/**
+ * Makes {@code demo-data}: an invented engine, found in a barn, part-way through its rebuild. Give
+ * the folder, which must be empty. The demo is invented data and says nothing of any real engine.
+ */
+public final class DemoMaker {
+  private static final int ENGINE = 4_410_273;
+  private static final JobNames NO_OTHERS = engine -> Optional.empty();
+
+  private final Path folder;
+  private final BenchClock clock = new BenchClock(Instant.parse("2026-03-14T09:00:00Z"));
+  private final PhotoFiles photos = new PhotoFiles();
+  private final Path sketches;
+  private final OpenJob job;
+  private final TagBook book;
+
+  private DemoMaker(Path folder, Path sketches) {
+    this.folder = folder;
+    this.sketches = sketches;
+    Set<PartKind> kinds = EnumSet.copyOf(PartKind.alwaysOn());
+    kinds.add(PartKind.ROD_CAP);
+    kinds.add(PartKind.MAIN_CAP);
+    Shelf.NewJob begun =
+        new Shelf.NewJob(
+            "Demo: V8 from the barn",
+            ReadyLayouts.find("v8-odd-even").orElseThrow(),
+            kinds,
+            UnitSystem.INCH);
+    this.job = new FileShelf(folder.resolveSibling("shelf"), clock, () -> ENGINE)
+        .createIn(folder, begun);
+    this.book = new TagBook(job.state(), NO_OTHERS);
+  }
+
+  public static void main(String[] arguments) throws IOException {
+    Path folder = Path.of(arguments[0]).toAbsolutePath();
+    Path sketches = Files.createTempDirectory("sketches");
+    new DemoMaker(folder, sketches).make();
+    index(folder);
+  }
+
+  private void make() throws IOException {
+    try (job) {
+      printTags();
+      takeApart();
+      clock.pass(Duration.ofDays(6));
+      wash();
+      toTheShop();
+      clock.pass(Duration.ofDays(23));
+      bottomEnd();
+      clock.pass(Duration.ofDays(2));
+      valvetrain();
+    }
+  }
+
+  private void printTags() throws IOException {
+    job.record(new NoteAdded(0, "Small pickup, V8. Stood in a barn for years, turned over by hand."));
+    String photo = photos.add(folder, Sketch.barnFind(sketches));
+    job.record(new PhotoAdded(0, photo, "as it was found"));
+    List<Integer> items = job.state().parts().stream().map(part -> part.part().item()).toList();
+    job.record(new TagsPrinted(TagType.PART, items, "a4-3x8-63.5x33.9"));
+  }
+
+  private void takeApart() throws IOException {
+    TakeApart apart = new TakeApart(job, NO_OTHERS);
+    while (apart.findNext().isPresent()) {
+      apart.out(book.of(apart.findNext().get().part()).digits());
+    }
+    Handling handling = new Handling(job);
+    handling.note(part("pushrod@3EX").item(), "Upper tip worn dark. Look at its rocker too.");
+    String worn = photos.add(folder, Sketch.wornPushrod(sketches));
+    handling.photo(part("pushrod@3EX").item(), worn, "upper tip");
+    String pitted = photos.add(folder, Sketch.pittedLifter(sketches));
+    handling.photo(part("lifter@6IN").item(), pitted, "face");
+    handling.lost(part("pushrod@8EX").item(), "rolled under the bench, not found yet");
+  }
+
+  private void wash() {
+    Handling handling = new Handling(job);
+    for (String place : List.of("rocker@1IN", "rocker@1EX", "rocker@2IN", "rocker@2EX")) {
+      handling.offForWashing(part(place).item(), 2);
+    }
+    handling.backFromWashing(part("rocker@1IN").item());
+    handling.backFromWashing(part("rocker@1EX").item());
+  }
+
+  private void toTheShop() {
+    List<Integer> items =
+        Stream.of("rod-cap@R4L", "rod-cap@R5L").map(place -> part(place).item()).toList();
+    job.record(new SentToShop(1, items, "check the big ends for round"));
+  }
+
+  /** Everything of the bottom end that is at hand goes back. */
+  private void bottomEnd() {
+    PutTogether together = new PutTogether(job, NO_OTHERS);
+    for (Place place : List.copyOf(job.state().places())) {
+      boolean bottom = place.kind().stage() >= 4;
+      boolean atShop = place.kind() == PartKind.ROD_CAP && isAway(place);
+      if (bottom && !atShop) {
+        fit(together, place, place.spot());
+      }
+    }
+  }
+
+  private boolean isAway(Place place) {
+    return List.of("R4L", "R5L").contains(place.spot().key());
+  }
+
+  /** Half of the lifters are in; then one is about to go into another's bore. */
+  private void valvetrain() {
+    PutTogether together = new PutTogether(job, NO_OTHERS);
+    for (String place : List.of("lifter@1IN", "lifter@1EX", "lifter@2IN", "lifter@2EX")) {
+      fit(together, Place.find(place).orElseThrow(), spot(place));
+    }
+    fit(together, Place.find("lifter@3IN").orElseThrow(), spot("lifter@3EX"));
+    together.act(Action.UNDO);
+    fit(together, Place.find("lifter@3IN").orElseThrow(), spot("lifter@3IN"));
+    fit(together, Place.find("lifter@5EX").orElseThrow(), spot("lifter@3EX"));
+  }
+
+  private void fit(PutTogether together, Place home, Spot spot) {
+    together.scan(book.of(part(home.key())).digits());
+    together.scan(book.of(spot).digits());
+  }
+
+  private Part part(String place) {
+    return job.state().findOwner(Place.find(place).orElseThrow()).orElseThrow();
+  }
+
+  private static Spot spot(String place) {
+    return Place.find(place).orElseThrow().spot();
+  }
+
+  /** The list of files by which the program copies the demo from its own jar. */
+  private static void index(Path folder) throws IOException {
+    List<String> lines = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      files
+          .filter(Files::isRegularFile)
+          .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+          .filter(file -> !file.endsWith(".lock") && !file.startsWith("."))
+          .sorted()
+          .forEach(lines::add);
+    }
+    Files.write(folder.resolve("files.txt"), lines);
+  }
+}

@@ -1,0 +1,2 @@
+/** Makes the demo job that comes with the program. */
+package wherefrom.demo;

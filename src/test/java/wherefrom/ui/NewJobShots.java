@@ -1,0 +1,68 @@
+package wherefrom.ui;
+
+import java.util.List;
+import java.util.function.Function;
+import wherefrom.engine.Layout;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.engine.DrawnScreen;
+import wherefrom.ui.engine.EngineScreen;
+import wherefrom.ui.newjob.KindsScreen;
+import wherefrom.ui.newjob.NewJobScreen;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Beginning a job. */
+final class NewJobShots {
+  private NewJobShots() {}
+
+  static List<Shot> all() {
+    Layout sound = ReadyLayouts.find("v8-odd-even").orElseThrow();
+    Layout wrong =
+        new Layout(
+            "my v8",
+            "",
+            sound.arrangement(),
+            sound.banks(),
+            "middle",
+            List.of(1, 2, 3),
+            5,
+            9,
+            true,
+            4,
+            5,
+            sound.lifters(),
+            sound.rockers());
+    return List.of(
+        new Shot("new-job", NewJobScreen.class, NewJobShots::newJob),
+        shot("engine", EngineScreen.class, desk -> new EngineScreen(desk, sound, layout -> {})),
+        shot(
+            "engine-wrong",
+            EngineScreen.class,
+            desk -> new EngineScreen(desk, wrong, layout -> {})),
+        shot("engine-drawn", DrawnScreen.class, desk -> new DrawnScreen(desk, sound)),
+        new Shot("kinds", KindsScreen.class, NewJobShots::kinds));
+  }
+
+  private static Shot shot(
+      String name, Class<? extends Screen> screen, Function<Desk, ? extends Screen> maker) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          Desk desk = window.shell.desk();
+          desk.navigator().open(() -> maker.apply(desk));
+        });
+  }
+
+  private static void newJob(SampleWindow window) {
+    window.shell.desk().navigator().show(ScreenId.NEW_JOB);
+  }
+
+  private static void kinds(SampleWindow window) {
+    newJob(window);
+    window.layOut();
+    window.press("Parts to track");
+  }
+}

@@ -1,0 +1,148 @@
+package wherefrom.ui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.event.Event;
+import javafx.event.EventType;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import org.junit.jupiter.api.Test;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Scans and typing, as keys arrive at the window. */
+class KeyFilterTest {
+  private static final long SCANNER_NANOS = 2_000_000L;
+  private static final long PERSON_NANOS = 180_000_000L;
+
+  private static final class ScanScreen implements Screen, Scannable {
+    final List<String> scans = new ArrayList<>();
+    final Region view = new Pane();
+
+    @Override
+    public String title() {
+      return "Scan";
+    }
+
+    @Override
+    public Region view() {
+      return view;
+    }
+
+    @Override
+    public void scan(String text) {
+      scans.add(text);
+    }
+  }
+
+  private static void type(SampleWindow window, String text, long gapNanos) {
+    text.codePoints()
+        .forEach(
+            character -> {
+              window.nanos.addAndGet(gapNanos);
+              String one = Character.toString(character);
+              KeyCode code = one.equals("\r") ? KeyCode.ENTER : KeyCode.UNDEFINED;
+              fire(window, KeyEvent.KEY_PRESSED, "", code);
+              fire(window, KeyEvent.KEY_TYPED, one, KeyCode.UNDEFINED);
+              fire(window, KeyEvent.KEY_RELEASED, "", code);
+            });
+  }
+
+  private static void fire(
+      SampleWindow window,
+      EventType<KeyEvent> type,
+      String character,
+      KeyCode code) {
+    KeyEvent event = new KeyEvent(type, character, "", code, false, false, false, false);
+    Event.fireEvent(window.scene, event);
+  }
+
+  private static ScanScreen scanScreen(SampleWindow window) {
+    ScanScreen screen = new ScanScreen();
+    window.shell.desk().navigator().open(() -> screen);
+    return screen;
+  }
+
+  @Test
+  void aBurstIsAScanWhateverIsOpen() {
+    String tag = SampleJob.whole().tag("pushrod@3EX");
+    List<String> scans =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = new SampleWindow(96, 100);
+              ScanScreen screen = scanScreen(window);
+              type(window, tag + "\r", SCANNER_NANOS);
+              return screen.scans;
+            });
+    assertThat(scans).containsExactly(tag);
+  }
+
+  @Test
+  void aDamagedDigitIsHandedOverToBeRefused() {
+    String tag = SampleJob.whole().tag("pushrod@3EX");
+    String damaged = tag.substring(0, 9) + (char) ('0' + (tag.charAt(9) - '0' + 1) % 10)
+        + tag.substring(10);
+    List<String> scans =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = new SampleWindow(96, 100);
+              ScanScreen screen = scanScreen(window);
+              type(window, damaged + "\r", SCANNER_NANOS);
+              return screen.scans;
+            });
+    assertThat(scans).containsExactly(damaged);
+  }
+
+  @Test
+  void typingGoesIntoTheEntryThatIsOpenAndEnterEndsIt() {
+    List<String> done = new ArrayList<>();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          Desk desk = window.shell.desk();
+          desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", done::add));
+          type(window, "Barn V8x\b\r", PERSON_NANOS);
+          return 0;
+        });
+    assertThat(done).containsExactly("Barn V8");
+  }
+
+  @Test
+  void aScanIntoAnOpenEntryLeavesTheTypedWordsAsTheyWere() {
+    String tag = SampleJob.whole().tag("pushrod@3EX");
+    String shown =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = new SampleWindow(96, 100);
+              Desk desk = window.shell.desk();
+              desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
+              type(window, "Barn", PERSON_NANOS);
+              window.nanos.addAndGet(3_000_000_000L);
+              type(window, tag + "\r", SCANNER_NANOS);
+              window.layOut();
+              return window.words();
+            });
+    assertThat(shown).contains("Barn_").doesNotContain(tag.substring(0, 8));
+  }
+
+  @Test
+  void noKeyReachesWhateverHasTheFocus() {
+    List<KeyEvent> reached = new ArrayList<>();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          ScanScreen screen = scanScreen(window);
+          screen.view.setFocusTraversable(true);
+          screen.view.setOnKeyPressed(reached::add);
+          screen.view.requestFocus();
+          type(window, "1234567890123456\r", SCANNER_NANOS);
+          return 0;
+        });
+    assertThat(reached).isEmpty();
+  }
+}

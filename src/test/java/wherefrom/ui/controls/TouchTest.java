@@ -1,0 +1,86 @@
+package wherefrom.ui.controls;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import javafx.event.EventType;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import org.junit.jupiter.api.Test;
+import wherefrom.ui.Toolkit;
+
+/** How targets take presses. */
+class TouchTest {
+  private static final long MILLI = 1_000_000L;
+
+  private final AtomicLong now = new AtomicLong(MILLI);
+  private final AtomicInteger acts = new AtomicInteger();
+  private final Touch touch = new Touch(new Scale(4, 1), now::get);
+
+  private TouchKey key() {
+    return Toolkit.on(
+        () -> {
+          TouchKey key = touch.key("Go on", acts::incrementAndGet);
+          key.resize(100, 100);
+          return key;
+        });
+  }
+
+  private static void mouse(TouchKey key, EventType<MouseEvent> type, double x, double y) {
+    MouseEvent event =
+        new MouseEvent(
+            type, x, y, x, y, MouseButton.PRIMARY, 1, false, false, false, false, true, false,
+            false, false, false, true, null);
+    if (type == MouseEvent.MOUSE_PRESSED) {
+      key.getOnMousePressed().handle(event);
+    } else {
+      key.getOnMouseReleased().handle(event);
+    }
+  }
+
+  private static void press(TouchKey key) {
+    mouse(key, MouseEvent.MOUSE_PRESSED, 50, 50);
+    mouse(key, MouseEvent.MOUSE_RELEASED, 50, 50);
+  }
+
+  @Test
+  void actsOnReleaseNotBefore() {
+    TouchKey key = key();
+    mouse(key, MouseEvent.MOUSE_PRESSED, 50, 50);
+    assertThat(acts).hasValue(0);
+    mouse(key, MouseEvent.MOUSE_RELEASED, 50, 50);
+    assertThat(acts).hasValue(1);
+  }
+
+  @Test
+  void slidingOffTheKeyCallsThePressOff() {
+    TouchKey key = key();
+    mouse(key, MouseEvent.MOUSE_PRESSED, 50, 50);
+    mouse(key, MouseEvent.MOUSE_RELEASED, 150, 50);
+    assertThat(acts).hasValue(0);
+  }
+
+  @Test
+  void aRepeatWithinAQuarterOfASecondDoesNothing() {
+    TouchKey key = key();
+    press(key);
+    now.addAndGet(249 * MILLI);
+    press(key);
+    assertThat(acts).hasValue(1);
+    now.addAndGet(MILLI);
+    press(key);
+    assertThat(acts).hasValue(2);
+  }
+
+  @Test
+  void aNewScreenTakesNoPressForAQuarterOfASecond() {
+    TouchKey key = key();
+    touch.settle();
+    press(key);
+    assertThat(acts).hasValue(0);
+    now.addAndGet(250 * MILLI);
+    press(key);
+    assertThat(acts).hasValue(1);
+  }
+}

@@ -1,0 +1,111 @@
+package wherefrom.ui.jobs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.job.CheckFinding;
+import wherefrom.job.LogbookCondition;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PlaceState;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.logbook.FileChecks;
+import wherefrom.logbook.FileShelf;
+import wherefrom.logbook.PhotoFiles;
+import wherefrom.ui.sample.SampleJob;
+
+/** The demo: whole, part-way through, and never changed by working on it. */
+class DemoTest {
+  private static final Path ORIGINAL = Path.of("demo-data");
+
+  @TempDir Path shelf;
+
+  private static Map<String, List<Byte>> content(Path folder) throws IOException {
+    Map<String, List<Byte>> content = new HashMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        List<Byte> bytes = new ArrayList<>();
+        for (byte each : Files.readAllBytes(file)) {
+          bytes.add(each);
+        }
+        content.put(folder.relativize(file).toString(), bytes);
+      }
+    }
+    return content;
+  }
+
+  private OpenJob open(Path folder) {
+    return new FileShelf(shelf, SampleJob.CLOCK, () -> 1).open(folder);
+  }
+
+  @Test
+  void everyFileOfTheDemoIsOnItsListAndIsCopied() throws IOException {
+    Map<String, List<Byte>> original = content(ORIGINAL);
+    original.remove("files.txt");
+    assertThat(content(Demo.on(shelf))).isEqualTo(original);
+  }
+
+  @Test
+  void theDemoIsAWholeJobPartWayThrough() throws IOException {
+    Path copy = Demo.on(shelf);
+    assertThat(new FileChecks().check(copy))
+        .extracting(CheckFinding::severity)
+        .containsOnly(CheckFinding.Severity.SOUND);
+    try (OpenJob job = open(copy)) {
+      assertThat(job.condition()).isInstanceOf(LogbookCondition.Sound.class);
+      assertThat(states(job))
+          .contains(
+              PlaceState.OUT,
+              PlaceState.FITTED,
+              PlaceState.WASHING,
+              PlaceState.AT_SHOP,
+              PlaceState.MISSING);
+      assertThat(job.state().standingStop()).isPresent();
+      assertThat(photographs(job)).isEqualTo(2).isLessThan(job.state().parts().size());
+    }
+  }
+
+  private static List<PlaceState> states(OpenJob job) {
+    return job.state().places().stream().map(job.state()::state).distinct().toList();
+  }
+
+  private static long photographs(OpenJob job) {
+    return job.state().parts().stream()
+        .flatMap(part -> part.remarks().stream())
+        .filter(remark -> remark.photo().isPresent())
+        .peek(
+            remark ->
+                assertThat(new PhotoFiles().locate(job.folder(), remark.photo().orElseThrow()))
+                    .exists())
+        .count();
+  }
+
+  @Test
+  void workingOnItChangesTheCopyAlone() throws IOException {
+    Map<String, List<Byte>> before = content(ORIGINAL);
+    Path copy = Demo.on(shelf);
+    try (OpenJob job = open(copy)) {
+      job.record(new NoteAdded(0, "looked round"));
+    }
+    assertThat(content(ORIGINAL)).isEqualTo(before);
+    assertThat(content(copy)).isNotEqualTo(before);
+  }
+
+  @Test
+  void aSecondTapGoesOnWithTheSameCopy() throws IOException {
+    Path copy = Demo.on(shelf);
+    try (OpenJob job = open(copy)) {
+      job.record(new NoteAdded(0, "looked round"));
+    }
+    Map<String, List<Byte>> worked = content(copy);
+    assertThat(content(Demo.on(shelf))).isEqualTo(worked);
+  }
+}
