@@ -26,13 +26,8 @@ public final class PipelineReader implements TagReader {
   private static final long LARGE = 5_000_000;
   private static final int FOLLOWED = 12;
 
-<<<<<<< HEAD
-  /** A sheet holds up to thirty labels, each found once or twice. */
-  private static final int SHEETFUL = 80;
-=======
   /** Candidates of each cut on a photograph of a whole tray. */
   private static final int FOLLOWED_ON_TRAY = 400;
->>>>>>> scan
 
   /** Fit of the pattern above which a place that was not read is shown to the person. */
   private static final double LOOKS_LIKE_A_TAG = 0.55;
@@ -53,11 +48,9 @@ public final class PipelineReader implements TagReader {
     PictureScan scan = new PictureScan(pattern, camera, new IssuedSymbols(issued));
     List<Sighting> sightings = new ArrayList<>();
     List<Unread> unread = new ArrayList<>();
-<<<<<<< HEAD
-    List<PoseReading> readings = scan.scan(Pyramid.of(picture), cuts(picture), FOLLOWED, SHEETFUL);
-=======
-    List<PoseReading> readings = scan.scan(Pyramid.of(picture), cuts(picture), isLarge(picture) ? FOLLOWED_ON_TRAY : FOLLOWED);
->>>>>>> scan
+    List<PoseReading> readings =
+        scan.scan(
+            Pyramid.of(picture), cuts(picture), isLarge(picture) ? FOLLOWED_ON_TRAY : FOLLOWED);
     for (PoseReading reading : readings) {
       reading
           .text()

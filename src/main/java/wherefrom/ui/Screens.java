@@ -7,12 +7,12 @@ import wherefrom.ui.app.ScreenMaker;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
+import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
-import wherefrom.ui.takeapart.TakeApartScreen;
-import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.settings.SettingsScreen;
+import wherefrom.ui.takeapart.TakeApartScreen;
 
 /** Every screen that others lead to: one line each. */
 public final class Screens {

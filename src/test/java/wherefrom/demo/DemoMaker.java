@@ -60,8 +60,8 @@ public final class DemoMaker {
             ReadyLayouts.find("v8-odd-even").orElseThrow(),
             kinds,
             UnitSystem.INCH);
-    this.job = new FileShelf(folder.resolveSibling("shelf"), clock, () -> ENGINE)
-        .createIn(folder, begun);
+    this.job =
+        new FileShelf(folder.resolveSibling("shelf"), clock, () -> ENGINE).createIn(folder, begun);
     this.book = new TagBook(job.state(), NO_OTHERS);
   }
 
@@ -87,7 +87,8 @@ public final class DemoMaker {
   }
 
   private void printTags() throws IOException {
-    job.record(new NoteAdded(0, "Small pickup, V8. Stood in a barn for years, turned over by hand."));
+    job.record(
+        new NoteAdded(0, "Small pickup, V8. Stood in a barn for years, turned over by hand."));
     String photo = photos.add(folder, Sketch.barnFind(sketches));
     job.record(new PhotoAdded(0, photo, "as it was found"));
     List<Integer> items = job.state().parts().stream().map(part -> part.part().item()).toList();

@@ -70,10 +70,7 @@ class WholeV8Test {
 
   private static Shelf.NewJob begun(String name) {
     return new Shelf.NewJob(
-        name,
-        ReadyLayouts.find("v8-odd-even").orElseThrow(),
-        PartKind.alwaysOn(),
-        UnitSystem.INCH);
+        name, ReadyLayouts.find("v8-odd-even").orElseThrow(), PartKind.alwaysOn(), UnitSystem.INCH);
   }
 
   private String tag(String placeKey) {

@@ -126,8 +126,7 @@ final class BenchMapModel {
   String prompt() {
     return switch (mode) {
       case LOOK -> "Tap a place or scan a part: its page opens.";
-      case WASH ->
-"Basket " + basket + ": scan each part's tag as it goes, again when it is back.";
+      case WASH -> "Basket " + basket + ": scan each part's tag as it goes, again when it is back.";
     };
   }
 

@@ -25,7 +25,9 @@ public final class DrawnScreen implements Screen {
     for (EngineSide side : EngineSide.values()) {
       keys.put(side, desk.touch().key(side.words(), () -> show(side)));
     }
-    view = Panes.column(desk.scale(), drawing, Tiles.row(desk.scale(), keys.values().toArray(TouchKey[]::new)));
+    view =
+        Panes.column(
+            desk.scale(), drawing, Tiles.row(desk.scale(), keys.values().toArray(TouchKey[]::new)));
     show(EngineSide.TOP);
   }
 

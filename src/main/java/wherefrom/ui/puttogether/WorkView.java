@@ -53,22 +53,21 @@ final class WorkView extends VBox {
     this.keys = keys;
     card = new AnswerCard(touch);
     drawing = new EngineDrawing(touch, model.state().layout(), keys::tap);
-    mode(Mode.FOLLOW_THE_LIST, "Follow the list");
-    mode(Mode.SCAN_BOTH, "Scan both");
-    mode(Mode.WHERE_DOES_THIS_GO, "Where does this go?");
     bar =
         Tiles.row(
             touch.scale(),
-            modes.get(Mode.FOLLOW_THE_LIST),
-            modes.get(Mode.SCAN_BOTH),
-            modes.get(Mode.WHERE_DOES_THIS_GO),
+            mode(Mode.FOLLOW_THE_LIST, "Follow the list"),
+            mode(Mode.SCAN_BOTH, "Scan both"),
+            mode(Mode.WHERE_DOES_THIS_GO, "Where does this go?"),
             touch.primary("Type a code", keys::typeCode),
             touch.primary("Still missing", keys::missing));
     Panes.grow(this);
   }
 
-  private void mode(Mode mode, String title) {
-    modes.put(mode, touch.primary(title, () -> keys.choose(mode)));
+  private TouchKey mode(Mode mode, String title) {
+    TouchKey key = touch.primary(title, () -> keys.choose(mode));
+    modes.put(mode, key);
+    return key;
   }
 
   void show(PutTogetherModel model) {

@@ -99,7 +99,9 @@ public final class TakeApartScreen implements Screen, Scannable {
     VBox words = Panes.column(desk.scale(), card, keys);
     if (!model.cautionWords().isEmpty()) {
       cautions.setWords(
-          desk.scale().textFactor() > 1 ? model.cautions().size() + " cautions" : model.cautionWords());
+          desk.scale().textFactor() > 1
+              ? model.cautions().size() + " cautions"
+              : model.cautionWords());
       words.getChildren().add(1, cautions);
     }
     view.getChildren().setAll(new Fold(desk.touch(), words, drawing));

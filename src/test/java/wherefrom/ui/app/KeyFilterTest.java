@@ -54,10 +54,7 @@ class KeyFilterTest {
   }
 
   private static void fire(
-      SampleWindow window,
-      EventType<KeyEvent> type,
-      String character,
-      KeyCode code) {
+      SampleWindow window, EventType<KeyEvent> type, String character, KeyCode code) {
     KeyEvent event = new KeyEvent(type, character, "", code, false, false, false, false);
     Event.fireEvent(window.scene, event);
   }
@@ -85,8 +82,8 @@ class KeyFilterTest {
   @Test
   void aDamagedDigitIsHandedOverToBeRefused() {
     String tag = SampleJob.whole().tag("pushrod@3EX");
-    String damaged = tag.substring(0, 9) + (char) ('0' + (tag.charAt(9) - '0' + 1) % 10)
-        + tag.substring(10);
+    String damaged =
+        tag.substring(0, 9) + (char) ('0' + (tag.charAt(9) - '0' + 1) % 10) + tag.substring(10);
     List<String> scans =
         Toolkit.on(
             () -> {

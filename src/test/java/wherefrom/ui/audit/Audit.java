@@ -155,19 +155,11 @@ public final class Audit {
       if (up instanceof Region region && !contains(Painted.inScene(region), bounds)) {
         fault(
             Rule.CUT_TEXT,
-<<<<<<< HEAD
-            "%s does not fit %s (%s in %s)",
-            name(text),
-            name(region),
-            bounds,
-            Painted.inScene(region));
-=======
             "%s does not fit %s: %s, %s",
             name(text),
             name(region),
             box(bounds),
             box(Painted.inScene(region)));
->>>>>>> ui
         break;
       }
     }

@@ -30,8 +30,24 @@ class TouchTest {
   private static void mouse(TouchKey key, EventType<MouseEvent> type, double x, double y) {
     MouseEvent event =
         new MouseEvent(
-            type, x, y, x, y, MouseButton.PRIMARY, 1, false, false, false, false, true, false,
-            false, false, false, true, null);
+            type,
+            x,
+            y,
+            x,
+            y,
+            MouseButton.PRIMARY,
+            1,
+            false,
+            false,
+            false,
+            false,
+            true,
+            false,
+            false,
+            false,
+            false,
+            true,
+            null);
     if (type == MouseEvent.MOUSE_PRESSED) {
       key.getOnMousePressed().handle(event);
     } else {

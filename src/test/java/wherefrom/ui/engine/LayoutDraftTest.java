@@ -82,8 +82,7 @@ class LayoutDraftTest {
     List<String> shown =
         LayoutFields.of(draft).stream().flatMap(row -> row.faults().stream()).toList();
     assertThat(draft.faults()).hasSizeGreaterThan(8);
-    assertThat(shown)
-        .containsAll(draft.faults().stream().map(LayoutFault::sentence).toList());
+    assertThat(shown).containsAll(draft.faults().stream().map(LayoutFault::sentence).toList());
   }
 
   @Test

@@ -2,10 +2,7 @@ package wherefrom.ui.sample;
 
 import java.util.ArrayList;
 import java.util.List;
-<<<<<<< HEAD
 import java.util.Optional;
-=======
->>>>>>> ui
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.event.EventType;
 import javafx.scene.Node;
@@ -43,7 +40,8 @@ public final class SampleWindow {
   private SampleWindow(int dpi, int textPercent, Optional<Shelf> shelf) {
     Settings fresh = equipment.settings;
     equipment.settings = fresh.withPixelsPerMm(dpi / 25.4).withTextPercent(textPercent);
-    shell = new Shell(Screens.all(), equipment.all(shelf), nanos::get, Sounds.NONE, work -> work.run());
+    shell =
+        new Shell(Screens.all(), equipment.all(shelf), nanos::get, Sounds.NONE, work -> work.run());
     scene = dpi == 96 ? new Scene(shell, 1280, 800) : new Scene(shell, 1920, 1200);
     shell.keys().attach(scene);
     layOut();
