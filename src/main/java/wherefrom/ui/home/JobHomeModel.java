@@ -24,8 +24,8 @@ final class JobHomeModel {
     if (!condition.sentence().isEmpty()) {
       lines.add(new Line("The logbook", condition.sentence()));
     }
-    lines.add(new Line("Do next", resume.doNext()));
-    resume.stop().ifPresent(stop -> lines.add(new Line("A stop stands", stop)));
+    String stop = resume.stop().map(sentence -> " " + sentence).orElse("");
+    lines.add(new Line("Do next", resume.doNext() + stop));
     lines.add(
         new Line(
             "Last worked on " + Dates.ago(resume.lastTouched(), clock), resume.lastStep() + "."));
