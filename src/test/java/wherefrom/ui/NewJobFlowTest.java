@@ -1,0 +1,68 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.engine.Layout;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.home.JobHomeScreen;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Beginning a job by touch alone, with a layout of one's own. */
+class NewJobFlowTest {
+  private static void pressAll(SampleWindow window, String... words) {
+    for (String each : words) {
+      window.press(each);
+    }
+  }
+
+  @Test
+  void aJobIsBegunByTouchWithAChangedLayoutAndMoreKinds() {
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
+    Toolkit.on(
+        () -> {
+          pressAll(window, "New job", "Name", "M", "y", "Space", "8", "Done");
+          pressAll(window, "Engine layout", "V8, odd and even");
+          pressAll(window, "Change the layout", "Short name");
+          pressAll(window, "-", "b", "Done");
+          pressAll(window, "More", "More", "Main bearing that takes the thrust", "3", "Done");
+          pressAll(window, "Use it", "Parts to track", "5 main caps: no", "Back");
+          pressAll(window, "Begin the job");
+          return 0;
+        });
+    assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
+    Layout layout = window.shell.desk().state().layout();
+    assertThat(window.shell.desk().state().name()).isEqualTo("My 8");
+    assertThat(layout.name()).isEqualTo("v8-odd-even-b");
+    assertThat(layout.thrustMain()).isEqualTo(3);
+    assertThat(window.shell.desk().state().kinds())
+        .contains(PartKind.MAIN_CAP)
+        .containsAll(PartKind.alwaysOn())
+        .hasSize(6);
+  }
+
+  @Test
+  void aWrongLayoutIsNotUsedAndSaysWhy() {
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
+    Toolkit.on(
+        () -> {
+          pressAll(window, "New job", "Change the layout", "Short name", "/", "Done");
+          pressAll(window, "Use it");
+          return 0;
+        });
+    assertThat(window.shell.message()).contains("name: use small letters");
+    assertThat(window.shell.current().title()).isEqualTo("Engine layout");
+  }
+
+  @Test
+  void aJobWithoutANameIsNotBegun() {
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
+    Toolkit.on(
+        () -> {
+          pressAll(window, "New job", "Begin the job");
+          return 0;
+        });
+    assertThat(window.shell.message()).isEqualTo("Give the job a name first.");
+    assertThat(window.shell.desk().job()).isEmpty();
+  }
+}

@@ -1,0 +1,67 @@
+package wherefrom.ui.bench;
+
+import java.lang.management.ManagementFactory;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.stage.Window;
+
+/**
+ * Runs the main class that is named first and prints the milliseconds from the start of the Java
+ * machine to the second pulse after its window has come up: the first frame is then on the glass.
+ */
+public final class StartProbe {
+  private static final int PULSES = 2;
+
+  private StartProbe() {}
+
+  public static void main(String[] arguments) throws ReflectiveOperationException {
+    Thread watch = new Thread(StartProbe::watch, "watch");
+    watch.setDaemon(true);
+    watch.start();
+    Class.forName(arguments[0])
+        .getMethod("main", String[].class)
+        .invoke(null, (Object) new String[0]);
+  }
+
+  private static void watch() {
+    while (true) {
+      try {
+        Platform.runLater(StartProbe::look);
+        return;
+      } catch (IllegalStateException notYet) {
+        Thread.onSpinWait();
+        sleep();
+      }
+    }
+  }
+
+  private static void sleep() {
+    try {
+      Thread.sleep(1);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static void look() {
+    if (Window.getWindows().stream().anyMatch(Window::isShowing)) {
+      new Count().start();
+    } else {
+      Platform.runLater(StartProbe::look);
+    }
+  }
+
+  private static final class Count extends AnimationTimer {
+    private int pulses;
+
+    @Override
+    public void handle(long now) {
+      pulses++;
+      if (pulses >= PULSES) {
+        long since = ManagementFactory.getRuntimeMXBean().getStartTime();
+        System.out.println("up " + (System.currentTimeMillis() - since));
+        Runtime.getRuntime().halt(0);
+      }
+    }
+  }
+}

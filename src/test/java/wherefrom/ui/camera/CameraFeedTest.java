@@ -1,0 +1,138 @@
+package wherefrom.ui.camera;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.Camera;
+import wherefrom.job.CameraFrame;
+import wherefrom.job.Cameras;
+import wherefrom.job.FrameSource;
+import wherefrom.job.GreyImage;
+import wherefrom.job.LiveAnswer;
+import wherefrom.job.LiveReader;
+import wherefrom.job.Reading;
+import wherefrom.job.TagReader;
+import wherefrom.parts.TagCode;
+
+/** The camera's frames on their way to the window. */
+class CameraFeedTest {
+  private static final Camera OVER_BENCH = new Camera("a", "Over the bench");
+  private static final Camera BUILT_IN = new Camera("b", "Built in");
+
+  private final List<String> opened = new ArrayList<>();
+  private boolean closed;
+  private int left = 4;
+
+  private Cameras cameras(Camera... here) {
+    return new Cameras() {
+      @Override
+      public List<Camera> list() {
+        return List.of(here);
+      }
+
+      @Override
+      public FrameSource open(Camera camera) {
+        opened.add(camera.id());
+        return source();
+      }
+    };
+  }
+
+  private FrameSource source() {
+    return new FrameSource() {
+      // Like a real source, it writes every frame into the same buffer.
+      private final byte[] bgra = new byte[4 * 6];
+
+      @Override
+      public Optional<CameraFrame> next() {
+        bgra[0] = (byte) left;
+        CameraFrame frame = new CameraFrame(new GreyImage(3, 2, new byte[6]), bgra);
+        return left-- > 0 ? Optional.of(frame) : Optional.empty();
+      }
+
+      @Override
+      public void close() {
+        closed = true;
+      }
+    };
+  }
+
+  private static TagReader blind() {
+    return new TagReader() {
+      @Override
+      public Reading read(GreyImage picture, Collection<TagCode> issued) {
+        return Reading.NOTHING;
+      }
+
+      @Override
+      public LiveReader live(Collection<TagCode> issued) {
+        return frame -> new LiveAnswer.Nothing(Optional.empty());
+      }
+    };
+  }
+
+  @Test
+  void saysKindlyThatThereIsNoCamera() throws IOException {
+    String said = new CameraFeed(cameras(), blind()).run("a", List.of(), frame -> {});
+    assertThat(said).contains("no camera here").contains("type the six digits");
+  }
+
+  @Test
+  void everyFrameKeepsItsOwnPixels() throws IOException {
+    List<CameraFeed.Shown> frames = new ArrayList<>();
+    String said =
+        new CameraFeed(cameras(OVER_BENCH), blind()).run("a", List.of(), frames::add);
+    assertThat(frames).extracting(frame -> frame.bgra()[0]).containsExactly(
+        (byte) 4, (byte) 3, (byte) 2, (byte) 1);
+    assertThat(said).contains("ended");
+    assertThat(closed).isTrue();
+  }
+
+  @Test
+  void takesTheChosenCameraAndTheFirstWhereThatIsGone() throws IOException {
+    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), blind()).run("b", List.of(), frame -> {});
+    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), blind()).run("gone", List.of(), frame -> {});
+    assertThat(opened).containsExactly("b", "a");
+  }
+
+  @Test
+  void stopsAfterTheFrameOnItsWayAndLetsTheCameraGo() throws IOException {
+    CameraFeed feed = new CameraFeed(cameras(OVER_BENCH), blind());
+    List<CameraFeed.Shown> frames = new ArrayList<>();
+    String said =
+        feed.run(
+            "a",
+            List.of(),
+            frame -> {
+              frames.add(frame);
+              feed.stop();
+            });
+    assertThat(frames).hasSize(1);
+    assertThat(said).isEmpty();
+    assertThat(closed).isTrue();
+  }
+
+  @Test
+  void aCameraThatDoesNotOpenSaysWhy() {
+    Cameras busy =
+        new Cameras() {
+          @Override
+          public List<Camera> list() {
+            return List.of(OVER_BENCH);
+          }
+
+          @Override
+          public FrameSource open(Camera camera) throws IOException {
+            throw new IOException("Another program uses the camera. Close it and try again.");
+          }
+        };
+    assertThatThrownBy(() -> new CameraFeed(busy, blind()).run("a", List.of(), frame -> {}))
+        .hasMessageContaining("Another program");
+  }
+}
