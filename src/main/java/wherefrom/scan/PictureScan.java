@@ -41,9 +41,19 @@ final class PictureScan {
    * @param most doubtful candidates that are followed up; clear ones all are
    */
   List<PoseReading> scan(Pyramid pyramid, List<Cut> cuts, int most) {
+    return scan(pyramid, cuts, most, most);
+  }
+
+  /**
+   * Reads what the cuts bring out where many tags may lie.
+   *
+   * @param most doubtful candidates that are followed up; clear ones all are
+   * @param tags how many candidates one cut may give
+   */
+  List<PoseReading> scan(Pyramid pyramid, List<Cut> cuts, int most, int tags) {
     List<Candidate> candidates = new ArrayList<>();
     for (Cut cut : cuts) {
-      candidates.addAll(search.search(pyramid, cut, most));
+      candidates.addAll(search.search(pyramid, cut, tags));
     }
     List<PoseReading> readings = new ArrayList<>();
     List<Candidate> later = refine(pyramid, candidates, most, readings);

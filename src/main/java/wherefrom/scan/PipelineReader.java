@@ -26,8 +26,11 @@ public final class PipelineReader implements TagReader {
   private static final long LARGE = 5_000_000;
   private static final int FOLLOWED = 12;
 
+  /** A sheet holds up to thirty labels, each found once or twice. */
+  private static final int SHEETFUL = 80;
+
   /** Candidates of each cut on a photograph of a whole tray. */
-  private static final int FOLLOWED_ON_TRAY = 400;
+  private static final int TRAYFUL = 400;
 
   /** Fit of the pattern above which a place that was not read is shown to the person. */
   private static final double LOOKS_LIKE_A_TAG = 0.55;
@@ -50,7 +53,7 @@ public final class PipelineReader implements TagReader {
     List<Unread> unread = new ArrayList<>();
     List<PoseReading> readings =
         scan.scan(
-            Pyramid.of(picture), cuts(picture), isLarge(picture) ? FOLLOWED_ON_TRAY : FOLLOWED);
+            Pyramid.of(picture), cuts(picture), FOLLOWED, isLarge(picture) ? TRAYFUL : SHEETFUL);
     for (PoseReading reading : readings) {
       reading
           .text()
