@@ -66,17 +66,30 @@ final class StopView extends VBox {
 
   private HBox keys(PutTogetherModel model) {
     List<Region> keys = new ArrayList<>();
-    keys.add(touch.primary("Scan the right part, or type its code", ways::typeRightPart));
-    keys.add(touch.danger("I scanned the wrong one", ways::takeBack));
+    keys.add(
+        touch.primary(
+            words("Scan the right part, or type its code", "Type it"), ways::typeRightPart));
+    keys.add(touch.danger(words("I scanned the wrong one", "Wrong scan"), ways::takeBack));
     if (model.canTakeOut()) {
-      keys.add(touch.primary("It is taken out there", ways::tookOut));
+      keys.add(touch.primary(words("It is taken out there", "Taken out"), ways::tookOut));
     }
     if (model.canFitOnPurpose()) {
-      keys.add(touch.primary("Fit it here on purpose", ways::chooseReason));
+      if (!large() || model.reason().isEmpty()) {
+        keys.add(touch.primary(words("Fit it here on purpose", "On purpose"), ways::chooseReason));
+      }
       model.reason().ifPresent(words -> keys.add(touch.hold("Hold: " + words, ways::onPurpose)));
     }
     HBox row = new HBox(touch.scale().px(APART_MM));
     keys.forEach(key -> row.getChildren().add(Panes.grow(key)));
     return row;
+  }
+
+  /** Large text leaves no room for whole sentences on four keys. */
+  private String words(String whole, String brief) {
+    return large() ? brief : whole;
+  }
+
+  private boolean large() {
+    return touch.scale().textFactor() > 1;
   }
 }

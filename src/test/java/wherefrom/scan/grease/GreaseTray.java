@@ -14,7 +14,9 @@ final class GreaseTray {
 
   private GreaseTray() {}
 
-  /** Tags in rows, each lightly oiled, turned a little, the whole tray seen a little from a side. */
+  /**
+   * Tags in rows, each lightly oiled, turned a little, the whole tray seen a little from a side.
+   */
   static GreyImage photograph(List<TagCode> codes, int columns, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Plane frame = BenchTop.of(WIDTH, HEIGHT, random);
@@ -29,9 +31,7 @@ final class GreaseTray {
       double y = ((at / columns + 0.5) / rows - 0.5) * HEIGHT * 0.95;
       double[] place = {x / block, y / block, away};
       double roll = 0.3 * (random.nextDouble() - 0.5);
-      View view =
-          new View(
-              WIDTH, HEIGHT, focal, View.rotation(roll, tilt, towards), place, 0, 0);
+      View view = new View(WIDTH, HEIGHT, focal, View.rotation(roll, tilt, towards), place, 0, 0);
       Shot.place(frame, paper(codes.get(at), random), view);
     }
     Shot.shade(frame, 0.6, towards);
@@ -43,8 +43,7 @@ final class GreaseTray {
   private static Paper paper(TagCode code, SplittableRandom random) {
     TagSymbol symbol = TagSymbol.of(code);
     Plane art =
-        LabelArt.draw(
-            LabelDesign.PRINTED, TagSymbol.SIZE, symbol::dark, code.typed(), random);
+        LabelArt.draw(LabelDesign.PRINTED, TagSymbol.SIZE, symbol::dark, code.typed(), random);
     Stains.oil(art, 0.3 * random.nextDouble(), random);
     return new Paper(art, Paper.full());
   }

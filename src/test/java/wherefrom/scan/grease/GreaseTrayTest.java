@@ -18,8 +18,7 @@ class GreaseTrayTest {
   @Test
   void atLeastThirtyOneOfThirtyTwoTagsAreReadAndEachOnce() {
     List<TagCode> tray = ISSUED.subList(0, 32);
-    Reading reading =
-        new PipelineReader().read(GreaseTray.photograph(tray, 8, 32), ISSUED);
+    Reading reading = new PipelineReader().read(GreaseTray.photograph(tray, 8, 32), ISSUED);
     Set<String> expected = tray.stream().map(TagCode::digits).collect(Collectors.toSet());
     List<String> texts = reading.sightings().stream().map(Sighting::text).toList();
     assertThat(texts).doesNotHaveDuplicates().hasSizeGreaterThanOrEqualTo(31);

@@ -86,10 +86,10 @@ class CameraFeedTest {
   @Test
   void everyFrameKeepsItsOwnPixels() throws IOException {
     List<CameraFeed.Shown> frames = new ArrayList<>();
-    String said =
-        new CameraFeed(cameras(OVER_BENCH), blind()).run("a", List.of(), frames::add);
-    assertThat(frames).extracting(frame -> frame.bgra()[0]).containsExactly(
-        (byte) 4, (byte) 3, (byte) 2, (byte) 1);
+    String said = new CameraFeed(cameras(OVER_BENCH), blind()).run("a", List.of(), frames::add);
+    assertThat(frames)
+        .extracting(frame -> frame.bgra()[0])
+        .containsExactly((byte) 4, (byte) 3, (byte) 2, (byte) 1);
     assertThat(said).contains("ended");
     assertThat(closed).isTrue();
   }
