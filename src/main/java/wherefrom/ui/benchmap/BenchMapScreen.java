@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
+import wherefrom.job.PlaceState;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
@@ -49,7 +50,7 @@ public final class BenchMapScreen implements Screen, Scannable {
     drawing = new EngineDrawing(touch, desk.state().layout(), spot -> answer(model.tap(spot)));
     kind = touch.primary("", this::chooseKind);
     wash = touch.primary("", this::washing);
-    cautions = touch.primary("Cautions of washing", this::cautions);
+    cautions = touch.primary(touch.brief("Cautions of washing", "Cautions"), this::cautions);
     prompt = touch.text("");
     legend = new Tiles(desk.scale(), 3, 2, List.of());
   }
@@ -96,19 +97,45 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   private void draw() {
     boolean washing = model.mode() == BenchMapModel.Mode.WASH;
-    kind.setWords("Shown: " + model.kind().plural());
-    wash.setWords(washing ? "Washing: done" : "Off for washing");
+    kind.setWords(desk.touch().brief("Shown: ", "") + model.kind().plural());
+    wash.setWords(washing ? "Washing: done" : desk.touch().brief("Off for washing", "Washing"));
     prompt.setWords(model.said().isEmpty() ? model.prompt() : model.said());
     List<Node> marks = new ArrayList<>();
     model.counts().forEach(count -> marks.add(mark(count)));
     legend.setCells(marks);
     List<TouchKey> keys = new ArrayList<>(List.of(kind, wash));
-    keys.add(washing ? cautions : desk.touch().primary("Type a code", this::typeCode));
-    VBox words =
-        Panes.column(
-            desk.scale(), Tiles.row(desk.scale(), keys.toArray(Node[]::new)), prompt, legend);
+    keys.add(
+        washing
+            ? cautions
+            : desk.touch().primary(desk.touch().brief("Type a code", "Type"), this::typeCode));
+    List<Node> lines = new ArrayList<>(List.of(prompt));
+    if (desk.touch().isLarge()) {
+      keys.add(desk.touch().primary("Letters", this::letters));
+    } else {
+      lines.add(legend);
+    }
+    lines.add(0, Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
+    VBox words = Panes.column(desk.scale(), lines.toArray(Node[]::new));
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
     view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
+  }
+
+  /** What the letters on the engine mean, on a page of its own where large text fills this one. */
+  private void letters() {
+    List<Choice<PlaceState>> meanings =
+        model.counts().stream()
+            .map(
+                count ->
+                    new Choice<>(
+                        count.state(),
+                        count.state().letter()
+                            + ": "
+                            + count.places()
+                            + " "
+                            + count.state().words(),
+                        ""))
+            .toList();
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Letters", meanings, state -> draw()));
   }
 
   private HBox mark(BenchMapModel.Count count) {

@@ -60,6 +60,16 @@ public final class Touch {
     return nanos.getAsLong() >= quietUntil;
   }
 
+  /** The brief words where the person's text is large: whole sentences would fill the glass. */
+  public String brief(String whole, String brief) {
+    return isLarge() ? brief : whole;
+  }
+
+  /** Whether the person's text is larger than usual. */
+  public boolean isLarge() {
+    return scale.textFactor() > 1;
+  }
+
   public TouchKey key(String words, Runnable act) {
     return target(plate(words, Scale.KEY_MM, "plain"), act);
   }

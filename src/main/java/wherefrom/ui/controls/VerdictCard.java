@@ -14,6 +14,7 @@ import wherefrom.rules.Verdict;
 /** A verdict to be read from the engine: figure, word, up to three large lines, the way out. */
 public final class VerdictCard extends HBox {
   private static final double MARK_MM = 52;
+  private static final double LEAST_MARK_MM = 42;
 
   private final Touch touch;
 
@@ -62,7 +63,7 @@ public final class VerdictCard extends HBox {
     VBox left = new VBox(touch.scale().px(2), mark(Cue.STOP));
     left.getChildren().add(touch.fit("STOP", 12, Scale.WORKING_MM, true).centred());
     left.setAlignment(Pos.CENTER);
-    Panes.wide(left, MARK_MM, touch.scale());
+    Panes.wide(left, markMm(), touch.scale());
     VBox words = new VBox(touch.scale().px(1));
     words.setAlignment(Pos.CENTER_LEFT);
     words.getChildren().add(Panes.grow(touch.verdict(String.join("\n", lines))));
@@ -77,8 +78,13 @@ public final class VerdictCard extends HBox {
     return cue == Cue.STOP && !upper.startsWith("STOP") ? "STOP: " + upper : upper;
   }
 
+  /** The figure gives way to the words where the person's text is large. */
+  private double markMm() {
+    return touch.isLarge() ? LEAST_MARK_MM : MARK_MM;
+  }
+
   private Node mark(Cue cue) {
-    double side = touch.scale().px(MARK_MM);
+    double side = touch.scale().px(markMm());
     StackPane held = new StackPane(CueMark.of(cue, side));
     held.setMinSize(side, side);
     held.setMaxHeight(side);

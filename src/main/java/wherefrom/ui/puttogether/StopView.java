@@ -52,7 +52,8 @@ final class StopView extends VBox {
 
   void show(PutTogetherModel model) {
     Answer stop = model.answer();
-    card.stop(stop.lines(), stop.small());
+    // The large lines say it all; what else there is to say stands where there is room for it.
+    card.stop(stop.lines(), touch.isLarge() && !stop.lines().isEmpty() ? "" : stop.small());
     VBox words = Panes.column(touch.scale(), card, keys(model));
     words.setPadding(new Insets(0, 0, touch.scale().px(APART_MM) - touch.scale().gap(), 0));
     if (stop.lit().isEmpty()) {
@@ -68,28 +69,20 @@ final class StopView extends VBox {
     List<Region> keys = new ArrayList<>();
     keys.add(
         touch.primary(
-            words("Scan the right part, or type its code", "Type it"), ways::typeRightPart));
-    keys.add(touch.danger(words("I scanned the wrong one", "Wrong scan"), ways::takeBack));
+            touch.brief("Scan the right part, or type its code", "Type it"), ways::typeRightPart));
+    keys.add(touch.danger(touch.brief("I scanned the wrong one", "Wrong scan"), ways::takeBack));
     if (model.canTakeOut()) {
-      keys.add(touch.primary(words("It is taken out there", "Taken out"), ways::tookOut));
+      keys.add(touch.primary(touch.brief("It is taken out there", "Taken out"), ways::tookOut));
     }
     if (model.canFitOnPurpose()) {
-      if (!large() || model.reason().isEmpty()) {
-        keys.add(touch.primary(words("Fit it here on purpose", "On purpose"), ways::chooseReason));
+      if (!touch.isLarge() || model.reason().isEmpty()) {
+        keys.add(
+            touch.primary(touch.brief("Fit it here on purpose", "On purpose"), ways::chooseReason));
       }
       model.reason().ifPresent(words -> keys.add(touch.hold("Hold: " + words, ways::onPurpose)));
     }
     HBox row = new HBox(touch.scale().px(APART_MM));
     keys.forEach(key -> row.getChildren().add(Panes.grow(key)));
     return row;
-  }
-
-  /** Large text leaves no room for whole sentences on four keys. */
-  private String words(String whole, String brief) {
-    return large() ? brief : whole;
-  }
-
-  private boolean large() {
-    return touch.scale().textFactor() > 1;
   }
 }

@@ -56,11 +56,11 @@ final class WorkView extends VBox {
     bar =
         Tiles.row(
             touch.scale(),
-            mode(Mode.FOLLOW_THE_LIST, "Follow the list"),
-            mode(Mode.SCAN_BOTH, "Scan both"),
-            mode(Mode.WHERE_DOES_THIS_GO, "Where does this go?"),
-            touch.primary("Type a code", keys::typeCode),
-            touch.primary("Still missing", keys::missing));
+            mode(Mode.FOLLOW_THE_LIST, touch.brief("Follow the list", "Follow")),
+            mode(Mode.SCAN_BOTH, touch.brief("Scan both", "Both")),
+            mode(Mode.WHERE_DOES_THIS_GO, touch.brief("Where does this go?", "Where?")),
+            touch.primary(touch.brief("Type a code", "Type"), keys::typeCode),
+            touch.primary(touch.brief("Still missing", "Missing"), keys::missing));
     Panes.grow(this);
   }
 
@@ -89,11 +89,12 @@ final class WorkView extends VBox {
       side.getChildren().add(touch.primary("Skip", keys::skip));
     }
     if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
-      side.getChildren().add(touch.key("Print a tag anew", keys::print));
+      side.getChildren().add(touch.key(touch.brief("Print a tag anew", "Print"), keys::print));
     }
     // Large text leaves room for one key; the kind follows what is scanned anyway.
     if (side.getChildren().isEmpty() || touch.scale().textFactor() <= 1) {
-      side.getChildren().add(touch.key("Shown: " + model.kind().plural(), keys::chooseKind));
+      side.getChildren()
+          .add(touch.key(touch.brief("Shown: ", "") + model.kind().plural(), keys::chooseKind));
     }
     double least = side.minWidth(-1) / touch.scale().pixelsPerMm();
     return Panes.wide(side, Math.max(50, least), touch.scale());

@@ -1,7 +1,10 @@
 package wherefrom.ui.takeapart;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -29,7 +32,7 @@ public final class TakeApartScreen implements Screen, Scannable {
   private final TakeApartModel model;
   private final AnswerCard card;
   private final EngineDrawing drawing;
-  private final Tiles keys;
+  private final List<TouchKey> acts;
   private final TouchKey cautions;
   private final StackPane view = Panes.grow(new StackPane());
 
@@ -39,11 +42,10 @@ public final class TakeApartScreen implements Screen, Scannable {
     model = new TakeApartModel(desk.getJob(), desk.shelf());
     card = new AnswerCard(touch);
     drawing = new EngineDrawing(touch, desk.state().layout(), spot -> answer(model.tap(spot)));
-    cautions = touch.key("", this::sources);
-    keys =
-        Tiles.row(
-            desk.scale(),
-            touch.primary("Type a code", this::typeCode),
+    cautions = touch.primary("", this::sources);
+    acts =
+        List.of(
+            touch.primary(touch.brief("Type a code", "Type"), this::typeCode),
             touch.primary("Skip", () -> answer(model.act(Action.SKIP))),
             touch.primary("Note", this::note),
             touch.primary("Photo", this::photo),
@@ -96,12 +98,16 @@ public final class TakeApartScreen implements Screen, Scannable {
     card.show(model.answer());
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
     drawing.light(model.answer().lit());
-    VBox words = Panes.column(desk.scale(), card, keys);
-    if (!model.cautionWords().isEmpty()) {
-      cautions.setWords(
-          desk.scale().textFactor() > 1
-              ? model.cautions().size() + " cautions"
-              : model.cautionWords());
+    List<TouchKey> keys = new ArrayList<>(acts);
+    boolean cautioned = !model.cautionWords().isEmpty();
+    if (cautioned && desk.touch().isLarge()) {
+      cautions.setWords("Care!");
+      keys.add(cautions);
+    }
+    VBox words =
+        Panes.column(desk.scale(), card, Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
+    if (cautioned && !desk.touch().isLarge()) {
+      cautions.setWords(model.cautionWords());
       words.getChildren().add(1, cautions);
     }
     view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
