@@ -14,7 +14,7 @@ import wherefrom.rules.Verdict;
 /** A verdict to be read from the engine: figure, word, up to three large lines, the way out. */
 public final class VerdictCard extends HBox {
   private static final double MARK_MM = 52;
-  private static final double LEAST_MARK_MM = 42;
+  private static final double LEAST_MARK_MM = 46;
 
   private final Touch touch;
 
