@@ -1,0 +1,121 @@
+package wherefrom.logbook;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
+
+/** Entries of every kind, filled with anything that their types allow, from a seed. */
+final class RandomEntries {
+  private static final List<String> TEXTS =
+      List.of(
+          "",
+          "plain",
+          "two\nlines\r\nand a \"quote\" and a \\",
+          "Größe, 部品, 𝄞, \u0000\u0007\u2028",
+          "{\"seq\":1,\"crc\":\"00000000\"}",
+          "long ".repeat(400));
+  private static final List<Place> PLACES =
+      ReadyLayouts.all().stream()
+          .flatMap(layout -> Places.of(layout, PartKind.all()).stream())
+          .toList();
+
+  private final Random random;
+
+  RandomEntries(Random random) {
+    this.random = random;
+  }
+
+  static List<Class<?>> kinds() {
+    return List.of(JobEntry.class.getPermittedSubclasses());
+  }
+
+  JobEntry any() {
+    return (JobEntry) value(kinds().get(random.nextInt(kinds().size())));
+  }
+
+  JobEntry of(Class<?> kind) {
+    return (JobEntry) value(kind);
+  }
+
+  private Object value(Type type) {
+    if (type instanceof ParameterizedType generic) {
+      return collection(generic);
+    }
+    Class<?> raw = (Class<?>) type;
+    if (raw == int.class || raw == Integer.class) {
+      return random.nextInt();
+    }
+    if (raw == long.class || raw == Long.class) {
+      return random.nextLong();
+    }
+    if (raw == boolean.class) {
+      return random.nextBoolean();
+    }
+    if (raw == double.class || raw == Double.class) {
+      return random.nextGaussian();
+    }
+    if (raw == String.class) {
+      return TEXTS.get(random.nextInt(TEXTS.size()));
+    }
+    if (raw == BigDecimal.class) {
+      return BigDecimal.valueOf(random.nextInt(100_000), random.nextInt(8));
+    }
+    if (raw == Place.class) {
+      return PLACES.get(random.nextInt(PLACES.size()));
+    }
+    if (raw.isEnum()) {
+      Object[] constants = raw.getEnumConstants();
+      return constants[random.nextInt(constants.length)];
+    }
+    if (raw.isRecord()) {
+      return record(raw);
+    }
+    throw new IllegalStateException("no values for " + type);
+  }
+
+  private Object collection(ParameterizedType generic) {
+    Type[] of = generic.getActualTypeArguments();
+    List<Object> values = new ArrayList<>();
+    for (int count = random.nextInt(4); count > 0; count--) {
+      values.add(value(of[of.length - 1]));
+    }
+    if (generic.getRawType() == Set.class) {
+      return new TreeSet<>(values);
+    }
+    if (generic.getRawType() == Map.class) {
+      Map<Object, Object> map = new LinkedHashMap<>();
+      values.forEach(each -> map.put(value(of[0]), each));
+      return map;
+    }
+    return values;
+  }
+
+  private Object record(Class<?> type) {
+    RecordComponent[] components = type.getRecordComponents();
+    Class<?>[] types =
+        Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    Object[] values = Arrays.stream(components).map(each -> value(each.getGenericType())).toArray();
+    try {
+      Constructor<?> constructor = type.getDeclaredConstructor(types);
+      constructor.setAccessible(true);
+      return constructor.newInstance(values);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(type.toString(), e);
+    }
+  }
+}
