@@ -1,10 +1,8 @@
 package wherefrom.job;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import wherefrom.engine.Layout;
@@ -29,11 +27,11 @@ final class BenchJob {
   final OpenJob job;
 
   private BenchJob(Layout layout) {
-    job =
-        new OpenJob(
-            new MemoryLogbook(
-                new JobOpened("Test engine", 1234567, layout, PartKind.all(), UnitSystem.INCH)),
-            Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
+    MemoryLogbook logbook = new MemoryLogbook();
+    logbook.append(
+        Instant.EPOCH,
+        new JobOpened("Test engine", 1234567, layout, PartKind.all(), UnitSystem.INCH));
+    job = new OpenJob(logbook, Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
     job.state().parts().stream()
         .map(part -> part.part().item())
         .toList()
@@ -111,40 +109,6 @@ final class BenchJob {
 
   void record(JobEntry entry) {
     job.record(entry);
-  }
-
-  /** A logbook without a file. */
-  static final class MemoryLogbook implements Logbook {
-    private final List<LoggedEntry> entries = new ArrayList<>();
-
-    MemoryLogbook(JobEntry first) {
-      append(Instant.EPOCH, first);
-    }
-
-    @Override
-    public Path folder() {
-      return Path.of("memory");
-    }
-
-    @Override
-    public List<LoggedEntry> entries() {
-      return List.copyOf(entries);
-    }
-
-    @Override
-    public LoggedEntry append(Instant time, JobEntry entry) {
-      LoggedEntry logged = new LoggedEntry(entries.size() + 1L, time, entry);
-      entries.add(logged);
-      return logged;
-    }
-
-    @Override
-    public LogbookCondition condition() {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public void close() {}
   }
 
   static Set<String> words(List<Verdict> verdicts) {
