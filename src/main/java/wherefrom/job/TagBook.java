@@ -14,6 +14,7 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
+import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
 
 /** The codes of a job: what each tag says, and what a code that was read stands for. */
@@ -72,11 +73,11 @@ public final class TagBook {
       return findTyped(digits);
     }
     if (!TagCode.isSixteenDigits(digits)) {
-      return new Found.Refused(new Verdict.NotOneOfOurs(text, false));
+      return new Found.Refused(new CodeVerdict.NotOneOfOurs(text, false));
     }
     return TagCode.find(digits)
         .map(this::find)
-        .orElseGet(() -> new Found.Refused(new Verdict.DigitsDisagree(digits)));
+        .orElseGet(() -> new Found.Refused(new CodeVerdict.DigitsDisagree(digits)));
   }
 
   /** What a tag stands for. */
@@ -87,7 +88,8 @@ public final class TagBook {
           .orElseGet(() -> notIssued(code));
     }
     if (code.engine() != job.engine()) {
-      return new Found.Refused(new Verdict.OtherEngine(code.engine(), names.find(code.engine())));
+      return new Found.Refused(
+          new CodeVerdict.OtherEngine(code.engine(), names.find(code.engine())));
     }
     return switch (code.type()) {
       case PART -> findPart(code);
@@ -122,7 +124,7 @@ public final class TagBook {
   }
 
   private static Found notIssued(TagCode code) {
-    return new Found.Refused(new Verdict.NotOneOfOurs(code.digits(), true));
+    return new Found.Refused(new CodeVerdict.NotOneOfOurs(code.digits(), true));
   }
 
   private Found findTyped(String digits) {
@@ -138,7 +140,7 @@ public final class TagBook {
         .filter(found -> !(found instanceof Found.Refused))
         .findFirst()
         .or(() -> matches.stream().map(this::find).findFirst())
-        .orElseGet(() -> new Found.Refused(new Verdict.DigitsDisagree(digits)));
+        .orElseGet(() -> new Found.Refused(new CodeVerdict.DigitsDisagree(digits)));
   }
 
   private Stream<TagCode> basketsWith(int item) {

@@ -19,6 +19,7 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
+import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.ui.controls.Answer;
@@ -134,7 +135,7 @@ final class PutTogetherModel {
     if (stop().isPresent()) {
       return Optional.empty();
     }
-    return take(() -> new Step.Judged(new Verdict.Unreadable(hint)));
+    return take(() -> new Step.Judged(new CodeVerdict.Unreadable(hint)));
   }
 
   Optional<Cue> turned() {
@@ -168,7 +169,7 @@ final class PutTogetherModel {
     return stop()
         .filter(
             verdict ->
-                !(verdict instanceof Verdict.OtherEngine
+                !(verdict instanceof CodeVerdict.OtherEngine
                     || verdict instanceof Verdict.WrongKind
                     || isOlderTag(verdict)))
         .isPresent();
@@ -242,7 +243,7 @@ final class PutTogetherModel {
 
   private static boolean isForeign(Step step) {
     return step instanceof Step.Judged judged
-        && judged.verdict() instanceof Verdict.NotOneOfOurs foreign
+        && judged.verdict() instanceof CodeVerdict.NotOneOfOurs foreign
         && !foreign.ourForm();
   }
 

@@ -9,6 +9,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.ui.controls.Answer;
@@ -86,7 +87,7 @@ final class StopLines {
     if (verdict instanceof Verdict.Retired retired) {
       return held(verdict, retired.part(), retired.part().home(), sentence(retired.why()));
     }
-    if (verdict instanceof Verdict.OtherEngine other) {
+    if (verdict instanceof CodeVerdict.OtherEngine other) {
       String whose = other.jobName().orElse("an engine not known here");
       return plain(verdict, List.of("This tag belongs to " + whose, "You are at " + job.name()));
     }

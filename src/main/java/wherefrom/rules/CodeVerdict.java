@@ -1,0 +1,109 @@
+package wherefrom.rules;
+
+import java.util.Optional;
+
+/** Verdicts on a code that stands for no part of this job: no place has to be named. */
+public sealed interface CodeVerdict extends Verdict {
+
+  /**
+   * A valid tag of another job.
+   *
+   * @param jobName that job's name, where it is known
+   */
+  record OtherEngine(int engine, Optional<String> jobName) implements CodeVerdict {
+    @Override
+    public String word() {
+      return "other engine";
+    }
+
+    @Override
+    public String sentence() {
+      return "This tag belongs to another engine"
+          + jobName.map(name -> ": " + name).orElse(", which is not known here")
+          + ".";
+    }
+
+    @Override
+    public String wayOut() {
+      return "Keep the two engines' parts apart. Put this one back with its own engine.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.STOP;
+    }
+  }
+
+  /** A code that was never issued here. */
+  record NotOneOfOurs(String text, boolean ourForm) implements CodeVerdict {
+    @Override
+    public String word() {
+      return "not one of ours";
+    }
+
+    @Override
+    public String sentence() {
+      return ourForm
+          ? "The digits agree, but no such tag was issued for this job."
+          : "This is not one of our tags.";
+    }
+
+    @Override
+    public String wayOut() {
+      return ourForm
+          ? "Check that the right job is open, or type the six digits of the tag."
+          : "Scan the tag with the black frame.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.ASK;
+    }
+  }
+
+  /** A code whose check digits do not agree. */
+  record DigitsDisagree(String digits) implements CodeVerdict {
+    @Override
+    public String word() {
+      return "digits do not agree";
+    }
+
+    @Override
+    public String sentence() {
+      return "The digits " + digits + " do not agree with their check digits.";
+    }
+
+    @Override
+    public String wayOut() {
+      return "Scan it again, or type the six digits of the tag once more.";
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.ASK;
+    }
+  }
+
+  /** Nothing could be read. */
+  record Unreadable(String hint) implements CodeVerdict {
+    @Override
+    public String word() {
+      return "unreadable";
+    }
+
+    @Override
+    public String sentence() {
+      return "The tag could not be read.";
+    }
+
+    @Override
+    public String wayOut() {
+      return hint;
+    }
+
+    @Override
+    public Cue cue() {
+      return Cue.ASK;
+    }
+  }
+}
