@@ -10,8 +10,6 @@ import java.time.Clock;
 import java.util.List;
 import wherefrom.cli.CommandLine;
 import wherefrom.job.Equipment;
-import wherefrom.logbook.BackupFolder;
-import wherefrom.logbook.FileChecks;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 
@@ -31,8 +29,6 @@ public final class Main {
     CommandLine commands =
         new CommandLine(
             equipment,
-            new FileChecks(),
-            new BackupFolder(),
             new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
             utf8(FileDescriptor.out),
             utf8(FileDescriptor.err));

@@ -6,11 +6,14 @@ import java.time.Clock;
 import java.util.function.Supplier;
 import wherefrom.job.Cameras;
 import wherefrom.job.Equipment;
+import wherefrom.logbook.BackupFolder;
+import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.LayoutJson;
 import wherefrom.logbook.PhotoFiles;
 import wherefrom.print.PdfSheetPrinter;
+import wherefrom.report.FileReports;
 import wherefrom.scan.PipelineReader;
 import wherefrom.scan.camera.FfmpegCameras;
 import wherefrom.scan.picture.PictureFiles;
@@ -38,6 +41,9 @@ final class Wiring {
         new PictureFiles(),
         cameras(),
         new LatePrinter(PdfSheetPrinter::new),
+        new FileReports(),
+        new FileChecks(),
+        new BackupFolder(),
         clock);
   }
 

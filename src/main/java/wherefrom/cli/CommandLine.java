@@ -6,9 +6,7 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import wherefrom.job.Backups;
 import wherefrom.job.Equipment;
-import wherefrom.job.JobChecks;
 import wherefrom.job.LogbookException;
 
 /**
@@ -23,14 +21,8 @@ public final class CommandLine {
   /**
    * @param in where codes come from that are not in the call
    */
-  public CommandLine(
-      Equipment equipment,
-      JobChecks checks,
-      Backups backups,
-      BufferedReader in,
-      PrintStream out,
-      PrintStream err) {
-    this.commands = Commands.all(equipment, checks, backups, in);
+  public CommandLine(Equipment equipment, BufferedReader in, PrintStream out, PrintStream err) {
+    this.commands = Commands.all(equipment, in);
     this.out = out;
     this.err = err;
   }

@@ -3,16 +3,13 @@ package wherefrom.cli;
 import java.io.BufferedReader;
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.Backups;
 import wherefrom.job.Equipment;
-import wherefrom.job.JobChecks;
 
 /** Every command, in the order of the job. */
 final class Commands {
   private Commands() {}
 
-  static List<Command> all(
-      Equipment equipment, JobChecks checks, Backups backups, BufferedReader in) {
+  static List<Command> all(Equipment equipment, BufferedReader in) {
     List<Command> commands = new ArrayList<>();
     commands.add(new LayoutsCommand(equipment));
     commands.add(new StocksCommand(equipment));
@@ -31,8 +28,8 @@ final class Commands {
     commands.add(new MissingCommand(equipment));
     commands.add(new ExcuseCommand(equipment, in));
     commands.add(new CloseCommand(equipment));
-    commands.add(new CheckCommand(checks));
-    commands.add(new BackupCommand(backups));
+    commands.add(new CheckCommand(equipment.checks()));
+    commands.add(new BackupCommand(equipment.backups()));
     commands.add(new ExportCommand(equipment));
     commands.add(new ImportCommand(equipment));
     return commands;

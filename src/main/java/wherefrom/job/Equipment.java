@@ -20,4 +20,7 @@ public record Equipment(
     Pictures pictures,
     Cameras cameras,
     SheetPrinter printer,
+    Reports reports,
+    JobChecks checks,
+    Backups backups,
     Clock clock) {}

@@ -5,6 +5,7 @@ import java.util.Map;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
 import wherefrom.ui.benchmap.BenchMapScreen;
+import wherefrom.ui.home.BetweenScreen;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
 import wherefrom.ui.newjob.NewJobScreen;
@@ -26,6 +27,7 @@ public final class Screens {
     screens.put(ScreenId.BENCH_MAP, (desk, item) -> new BenchMapScreen(desk));
     screens.put(ScreenId.PART, PartScreen::new);
     screens.put(ScreenId.PRINT_TAGS, PrintTagsScreen::new);
+    screens.put(ScreenId.BETWEEN, (desk, item) -> new BetweenScreen(desk));
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));

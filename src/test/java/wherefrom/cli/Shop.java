@@ -25,6 +25,7 @@ import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.LayoutJson;
 import wherefrom.logbook.PhotoFiles;
 import wherefrom.print.PdfSheetPrinter;
+import wherefrom.report.FileReports;
 import wherefrom.scan.PipelineReader;
 import wherefrom.scan.camera.FfmpegCameras;
 import wherefrom.scan.picture.PictureFiles;
@@ -68,6 +69,9 @@ final class Shop {
             new PictureFiles(),
             new FfmpegCameras(),
             new PdfSheetPrinter(),
+            new FileReports(),
+            new FileChecks(),
+            new BackupFolder(),
             CLOCK);
   }
 
@@ -81,8 +85,6 @@ final class Shop {
     CommandLine commands =
         new CommandLine(
             equipment,
-            new FileChecks(),
-            new BackupFolder(),
             new BufferedReader(new StringReader(input)),
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8));

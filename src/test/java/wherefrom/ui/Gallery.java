@@ -14,9 +14,11 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.home.BetweenScreen;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -34,6 +36,7 @@ final class Gallery {
     shots.add(new Shot("number-entry", NumberEntryScreen.class, Gallery::number));
     shots.add(new Shot("choice", ChoiceScreen.class, Gallery::choice));
     shots.add(new Shot("job-home", JobHomeScreen.class, Gallery::jobHome));
+    shots.add(new Shot("between", BetweenScreen.class, Gallery::between));
     shots.add(new Shot("files", FilesScreen.class, Gallery::files));
     shots.addAll(MachineShots.all());
     shots.addAll(NewJobShots.all());
@@ -76,6 +79,11 @@ final class Gallery {
     sample.job.record(new OffForWashing(1, 4));
     sample.job.record(new SentToShop(1, List.of(2, 3), "straighten"));
     window.shell.desk().open(sample.job);
+  }
+
+  private static void between(SampleWindow window) {
+    window.shell.desk().open(SampleJob.apart().job);
+    window.shell.desk().navigator().show(ScreenId.BETWEEN);
   }
 
   private static void files(SampleWindow window) {

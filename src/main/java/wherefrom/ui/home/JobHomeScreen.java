@@ -41,6 +41,7 @@ public final class JobHomeScreen implements Screen {
                 to("Take apart", ScreenId.TAKE_APART),
                 to("Bench map", ScreenId.BENCH_MAP),
                 to("Put together", ScreenId.PUT_TOGETHER),
+                to("Between the days", ScreenId.BETWEEN),
                 touch.key("Copy to a stick", this::export),
                 touch.key("Settings", () -> desk.navigator().show(ScreenId.SETTINGS)),
                 touch.key("Other jobs", () -> desk.navigator().jobs())));

@@ -9,6 +9,8 @@ import java.util.Optional;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.Archives;
+import wherefrom.job.Backups;
+import wherefrom.job.BuildRecord;
 import wherefrom.job.Camera;
 import wherefrom.job.CameraFrame;
 import wherefrom.job.Cameras;
@@ -23,10 +25,12 @@ import wherefrom.job.Pictures;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
 import wherefrom.job.Reading;
+import wherefrom.job.Reports;
 import wherefrom.job.Settings;
 import wherefrom.job.SettingsStore;
 import wherefrom.job.SheetPrinter;
 import wherefrom.job.Shelf;
+import wherefrom.job.ShopVisit;
 import wherefrom.job.Stock;
 import wherefrom.job.StockChoice;
 import wherefrom.job.TagReader;
@@ -43,6 +47,7 @@ public final class SampleEquipment {
   public final PaperShelf shelf = new PaperShelf();
   public final List<PrintOrder> printed = new ArrayList<>();
   public final List<Path> exported = new ArrayList<>();
+  public final List<Path> reported = new ArrayList<>();
   public final List<Camera> cameras = new ArrayList<>();
   public Settings settings = Settings.fresh(Path.of("shop"));
   public Reading reading = Reading.NOTHING;
@@ -63,7 +68,30 @@ public final class SampleEquipment {
         pictures(),
         cameras(),
         printer(),
+        reports(),
+        folder -> List.of(),
+        (folder, second) -> new Backups.Copied(second.resolve(folder.getFileName()), 1),
         SampleJob.CLOCK);
+  }
+
+  /** Reports that are not written; their files are remembered. */
+  private Reports reports() {
+    return new Reports() {
+      @Override
+      public void writeRecord(BuildRecord record, Path pdf) {
+        reported.add(pdf);
+      }
+
+      @Override
+      public void writeTables(BuildRecord record, Path csv) {
+        reported.add(csv);
+      }
+
+      @Override
+      public void writeSlip(String jobName, ShopVisit visit, Path pdf) {
+        reported.add(pdf);
+      }
+    };
   }
 
   private SettingsStore settingsStore() {
