@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
+import wherefrom.job.entry.DecisionMade;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -35,12 +36,24 @@ final class ReplacementList {
       if (replace && record.where() != Whereabouts.RETIRED) {
         wanted.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(part);
         reasons.putIfAbsent(
-            part.kind(), ban.map(one -> one.rule() + ": " + one.reason()).orElse("decided"));
+            part.kind(),
+            ban.map(one -> one.rule() + ": " + one.reason()).orElseGet(() -> decided(part)));
       }
     }
     return wanted.entrySet().stream()
         .map(line -> line(line.getKey(), line.getValue(), reasons.getOrDefault(line.getKey(), "")))
         .toList();
+  }
+
+  /** {@code decided: dished}. */
+  private String decided(Part part) {
+    String reason = "";
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof DecisionMade made && made.item() == part.item()) {
+        reason = made.reason();
+      }
+    }
+    return reason.isEmpty() ? "decided" : "decided: " + reason;
   }
 
   private Replacement line(PartKind kind, List<Part> parts, String reason) {

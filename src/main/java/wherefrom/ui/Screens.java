@@ -5,6 +5,8 @@ import java.util.Map;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
 import wherefrom.ui.benchmap.BenchMapScreen;
+import wherefrom.ui.decide.DecidePartScreen;
+import wherefrom.ui.decide.DecideScreen;
 import wherefrom.ui.home.BetweenScreen;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.jobs.JobsScreen;
@@ -28,6 +30,9 @@ public final class Screens {
     screens.put(ScreenId.PART, PartScreen::new);
     screens.put(ScreenId.PRINT_TAGS, PrintTagsScreen::new);
     screens.put(ScreenId.BETWEEN, (desk, item) -> new BetweenScreen(desk));
+    screens.put(
+        ScreenId.DECIDE,
+        (desk, item) -> item == 0 ? new DecideScreen(desk) : new DecidePartScreen(desk, item));
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));

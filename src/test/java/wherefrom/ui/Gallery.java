@@ -51,6 +51,7 @@ final class Gallery {
       shots.add(kit(name, window -> Kit.verdict(window, cue)));
     }
     shots.addAll(WorkShots.all());
+    shots.addAll(DecideShots.all());
     return shots;
   }
 

@@ -25,6 +25,7 @@ final class PartModel {
   enum Deed {
     NOTE("Note"),
     PHOTO("Photo"),
+    DECIDE("Decide"),
     REPRINT("Print its tag anew"),
     PIECES("Pieces on one wire"),
     WASH("Off for washing"),
@@ -133,7 +134,7 @@ final class PartModel {
     if (where == Whereabouts.RETIRED) {
       return deeds;
     }
-    deeds.addAll(List.of(Deed.REPRINT, Deed.PIECES));
+    deeds.addAll(List.of(Deed.DECIDE, Deed.REPRINT, Deed.PIECES));
     switch (where) {
       case OUT -> deeds.addAll(List.of(Deed.WASH, Deed.LOST));
       case WASHING -> deeds.addAll(List.of(Deed.BACK, Deed.LOST));

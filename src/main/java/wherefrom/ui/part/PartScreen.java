@@ -90,6 +90,7 @@ public final class PartScreen implements Screen, Scannable {
     switch (deed) {
       case NOTE -> words("Note: " + model.title(), model::note);
       case PHOTO -> PhotoTaking.ask(desk, model.part());
+      case DECIDE -> desk.navigator().show(ScreenId.DECIDE, model.part().item());
       case REPRINT -> Reasons.ask(desk, "Why anew?", Handling.REISSUE_REASONS, this::reissue);
       case PIECES -> number("How many pieces hang on its wire, under one tag?", model::pieces);
       case WASH -> number("The basket's number.", model::wash);

@@ -1,0 +1,38 @@
+package wherefrom.ui.app;
+
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import wherefrom.job.Found;
+import wherefrom.job.TagBook;
+
+/** The part whose tag was scanned, for screens that take nothing else. */
+public final class ScannedPart {
+  private ScannedPart() {}
+
+  /** The part's item number; where the code is no part's tag, the window says what it is. */
+  public static Optional<Integer> find(Desk desk, String text, String wanted) {
+    Found found = new TagBook(desk.state(), desk.shelf()).find(text);
+    if (found instanceof Found.APart part) {
+      return Optional.of(part.part().part().item());
+    }
+    desk.say(
+        found instanceof Found.Refused refused
+            ? refused.verdict().sentence() + " " + refused.verdict().wayOut()
+            : wanted);
+    return Optional.empty();
+  }
+
+  /** Asks for the six digits of a tag instead of a scan. */
+  public static void type(Desk desk, String wanted, IntConsumer done) {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk,
+                    "Type a code",
+                    "The six digits on the tag.",
+                    6,
+                    typed ->
+                        desk.attempt(() -> find(desk, typed, wanted).ifPresent(done::accept))));
+  }
+}

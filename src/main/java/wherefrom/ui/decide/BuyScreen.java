@@ -1,0 +1,63 @@
+package wherefrom.ui.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.job.Replacement;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+
+/** What must be bought, with sizes from the readings and the reason for each line. */
+public final class BuyScreen implements Screen {
+  private final Desk desk;
+  private final DecideModel model;
+  private final Pager<Region> rows;
+
+  public BuyScreen(Desk desk) {
+    this.desk = desk;
+    model = new DecideModel(desk.getJob());
+    rows = Pager.list(desk.touch(), row -> row);
+  }
+
+  @Override
+  public String title() {
+    return "What to buy";
+  }
+
+  @Override
+  public Region view() {
+    return rows;
+  }
+
+  @Override
+  public void shown() {
+    List<Region> lines = new ArrayList<>();
+    model.replacements().forEach(line -> lines.add(row(line)));
+    if (lines.isEmpty()) {
+      lines.add(
+          ListRow.told(
+              desk.touch(),
+              "Nothing to buy yet",
+              "No rule asks for a new part, and nobody has decided to replace one."));
+    }
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region row(Replacement line) {
+    String what = line.pieces() == 1 ? line.kind().word() : line.kind().plural();
+    return ListRow.plain(
+        desk.touch(),
+        line.pieces() + " " + what,
+        List.of(
+            "Size: " + line.size() + ".",
+            "For: " + DecideModel.places(line.places()) + ".",
+            "Because: " + line.reason()));
+  }
+}

@@ -1,0 +1,168 @@
+package wherefrom.ui.decide;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.StringJoiner;
+import wherefrom.inspection.Decision;
+import wherefrom.job.Deciding;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.Proposal;
+import wherefrom.job.Replacement;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Whereabouts;
+
+/** What is decided and what is not, kind by kind, and the list of what must be bought. */
+final class DecideModel {
+
+  /** The used parts of one kind, with how many of them nobody has decided about. */
+  record Group(PartKind kind, int parts, int undecided, String words) {}
+
+  /** A line of a set: a part, what is proposed for it, and what is decided. */
+  record Line(Part part, String proposed, Optional<Decision> decided, String why) {}
+
+  private final OpenJob job;
+  private final Deciding deciding;
+
+  DecideModel(OpenJob job) {
+    this.job = job;
+    this.deciding = new Deciding(job);
+  }
+
+  private EngineJob state() {
+    return job.state();
+  }
+
+  /** Whether the parts without a decision are held up already, in a sentence. */
+  String standing() {
+    int open = deciding.listUndecided().size();
+    if (open == 0) {
+      return "Every used part is decided about.";
+    }
+    return state().decisionsWanted()
+        ? open + " parts without a decision: not cleared to fit."
+        : "Nobody has looked, measured or decided yet, so nothing is held up. From the first look"
+            + " on, a part without a decision is not cleared to fit.";
+  }
+
+  List<Group> groups() {
+    List<Group> groups = new ArrayList<>();
+    for (PartKind kind : state().kinds().stream().sorted().toList()) {
+      List<Line> lines = lines(kind);
+      int open = (int) lines.stream().filter(line -> line.decided().isEmpty()).count();
+      if (!lines.isEmpty()) {
+        groups.add(new Group(kind, lines.size(), open, words(kind, open)));
+      }
+    }
+    return groups;
+  }
+
+  private String words(PartKind kind, int open) {
+    Map<Decision, Integer> counts = new EnumMap<>(Decision.class);
+    int without = 0;
+    for (PartRecord part : used(kind)) {
+      Optional<Decision> one =
+          open == 0
+              ? part.decision()
+              : part.decision().isEmpty()
+                  ? deciding.propose(part.part().item()).decision()
+                  : Optional.empty();
+      one.ifPresent(decision -> counts.merge(decision, 1, Integer::sum));
+      without += part.decision().isEmpty() && one.isEmpty() ? 1 : 0;
+    }
+    StringJoiner words = new StringJoiner(", ");
+    counts.forEach((decision, count) -> words.add(count + " " + decision.word()));
+    if (without > 0) {
+      words.add(without + " without a proposal");
+    }
+    return (open == 0 ? "Decided: " : "Proposed: ") + words + ".";
+  }
+
+  /** The used parts of a kind that are not replaced yet. */
+  private List<PartRecord> used(PartKind kind) {
+    return state().parts().stream()
+        .filter(part -> part.part().kind() == kind && !part.part().fresh())
+        .filter(part -> part.where() != Whereabouts.RETIRED)
+        .toList();
+  }
+
+  /** The set's parts, the undecided first. */
+  List<Line> lines(PartKind kind) {
+    List<Line> lines = new ArrayList<>();
+    List<Line> decided = new ArrayList<>();
+    for (PartRecord part : used(kind)) {
+      Proposal proposal = deciding.propose(part.part().item());
+      Line line =
+          new Line(
+              part.part(),
+              proposed(proposal.decision()),
+              part.decision(),
+              proposal.reasons().get(0).sentence());
+      (part.decision().isEmpty() ? lines : decided).add(line);
+    }
+    lines.addAll(decided);
+    return lines;
+  }
+
+  static String proposed(Optional<Decision> decision) {
+    return decision.map(what -> "Proposed: " + what.word()).orElse("Nothing can be proposed yet");
+  }
+
+  Optional<Deciding.SetProposal> proposeSet(PartKind kind) {
+    return deciding.proposeSet(kind);
+  }
+
+  /**
+   * Decides about a whole kind. Reuse takes only the parts for which it is proposed and nothing is
+   * decided: the others are left to be looked at one by one.
+   *
+   * @return what came of it, in a sentence
+   */
+  String decideSet(PartKind kind, Decision decision, String reason) {
+    List<Integer> items =
+        used(kind).stream()
+            .filter(part -> decision != Decision.REUSE || isProposed(part))
+            .map(part -> part.part().item())
+            .toList();
+    if (items.isEmpty()) {
+      return "Nothing is decided: reuse is proposed for none of the open "
+          + kind.plural()
+          + ". Look at them first, or decide one by one.";
+    }
+    Deciding.Answer answer = deciding.decide(items, decision, reason);
+    if (answer instanceof Deciding.Answer.Refused refused) {
+      return refused.sentence();
+    }
+    int left = (int) used(kind).stream().filter(part -> part.decision().isEmpty()).count();
+    return items.size()
+        + " "
+        + (items.size() == 1 ? kind.word() : kind.plural())
+        + ": "
+        + decision.word()
+        + "."
+        + (left == 0 ? "" : " " + left + " are left to decide one by one.");
+  }
+
+  private boolean isProposed(PartRecord part) {
+    return part.decision().isEmpty()
+        && deciding.propose(part.part().item()).decision().equals(Optional.of(Decision.REUSE));
+  }
+
+  List<Replacement> replacements() {
+    return deciding.replacements();
+  }
+
+  /** {@code 3 EX, 5 EX, 7 IN}; from eight on, the first of them and how many more. */
+  static String places(List<Place> places) {
+    List<String> figures = places.stream().map(Place::figures).toList();
+    return figures.size() <= 8
+        ? String.join(", ", figures)
+        : String.join(", ", figures.subList(0, 6)) + " and " + (figures.size() - 6) + " more";
+  }
+}

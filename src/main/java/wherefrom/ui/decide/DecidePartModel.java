@@ -1,0 +1,131 @@
+package wherefrom.ui.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Decision;
+import wherefrom.job.Deciding;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.Proposal;
+import wherefrom.job.StandingRule;
+import wherefrom.job.entry.DecisionMade;
+import wherefrom.parts.Part;
+import wherefrom.parts.Whereabouts;
+
+/** One part: what the rules propose, why, and what the person has decided. */
+final class DecidePartModel {
+
+  /** A line to read: a heading and small lines below it. */
+  record Line(String heading, List<String> more) {
+    Line {
+      more = List.copyOf(more);
+    }
+  }
+
+  private final OpenJob job;
+  private final Deciding deciding;
+  private final int item;
+
+  DecidePartModel(OpenJob job, int item) {
+    this.job = job;
+    this.deciding = new Deciding(job);
+    this.item = item;
+  }
+
+  private PartRecord record() {
+    return job.state().getPart(item);
+  }
+
+  String title() {
+    Part part = record().part();
+    return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
+  }
+
+  /** What the rules propose with every reason, then what is decided, then what stands for it. */
+  List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    lines.add(decided());
+    Proposal proposal = deciding.propose(item);
+    String heading = DecideModel.proposed(proposal.decision());
+    for (Proposal.Reason reason : proposal.reasons()) {
+      lines.add(new Line(heading, List.of(reason.sentence(), "Source: " + reason.source() + ".")));
+      heading = "And because";
+    }
+    for (StandingRule rule : job.state().rules().listFor(record().part())) {
+      if (rule.isOpenCheck()) {
+        lines.add(
+            new Line(
+                "Check still open",
+                List.of(
+                    rule.consequence().sentence(),
+                    rule.consequence().rule() + ". Source: " + rule.consequence().source() + ".")));
+      }
+    }
+    return lines;
+  }
+
+  private Line decided() {
+    if (record().where() == Whereabouts.RETIRED) {
+      return new Line("Replaced already", List.of("A new part has its place."));
+    }
+    Optional<DecisionMade> last = findDecision();
+    if (last.isPresent()) {
+      String reason = last.get().reason();
+      return new Line(
+          "Decided: " + last.get().decision().word(),
+          reason.isEmpty() ? List.of() : List.of("Because: " + reason + "."));
+    }
+    if (record().part().fresh()) {
+      return new Line("It is new", List.of("A new part needs no decision."));
+    }
+    return new Line(
+        "Not decided: not cleared to fit",
+        job.state().decisionsWanted()
+            ? List.of()
+            : List.of("It is not held up until somebody looks, measures or decides."));
+  }
+
+  private Optional<DecisionMade> findDecision() {
+    Optional<DecisionMade> last = Optional.empty();
+    for (LoggedEntry logged : job.state().standing()) {
+      if (logged.entry() instanceof DecisionMade made && made.item() == item) {
+        last = Optional.of(made);
+      }
+    }
+    return last;
+  }
+
+  Optional<Decision> decision() {
+    return record().decision();
+  }
+
+  /** The usual reasons; what the rules say comes first where they propose the same. */
+  List<String> reasons(Decision decision) {
+    Proposal proposal = deciding.propose(item);
+    List<String> reasons = new ArrayList<>();
+    if (proposal.decision().equals(Optional.of(decision))) {
+      reasons.add(stopped(proposal.reasons().get(0).sentence()));
+    }
+    reasons.addAll(DecideReasons.of(decision));
+    return reasons;
+  }
+
+  private static String stopped(String sentence) {
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+  }
+
+  /** Decides; what came of it, in a sentence. */
+  String decide(Decision decision, String reason) {
+    Deciding.Answer answer = deciding.decide(item, decision, reason);
+    if (answer instanceof Deciding.Answer.Refused refused) {
+      return refused.sentence();
+    }
+    return switch (decision) {
+      case REUSE -> title() + ": reuse. Scan the next part.";
+      case MACHINE -> title() + ": machine. It goes on the machine shop's list.";
+      case REPLACE -> title() + ": replace. On its page, a new part gets a tag of its own.";
+    };
+  }
+}

@@ -1,0 +1,99 @@
+package wherefrom.ui;
+
+import java.util.List;
+import java.util.function.BiConsumer;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.job.Deciding;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.decide.BuyScreen;
+import wherefrom.ui.decide.DecidePartScreen;
+import wherefrom.ui.decide.DecideScreen;
+import wherefrom.ui.decide.DecideSetScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Decisions, in the states worth looking at. */
+final class DecideShots {
+  private DecideShots() {}
+
+  static List<Shot> all() {
+    return List.of(
+        shot("decide", DecideScreen.class, (window, sample) -> show(window, 0)),
+        new Shot(
+            "decide-fresh",
+            DecideScreen.class,
+            window -> {
+              window.shell.desk().open(SampleJob.apart().job);
+              show(window, 0);
+            }),
+        shot(
+            "decide-set",
+            DecideSetScreen.class,
+            (window, sample) ->
+                window
+                    .shell
+                    .desk()
+                    .navigator()
+                    .open(() -> new DecideSetScreen(window.shell.desk(), PartKind.MAIN_SHELL))),
+        shot(
+            "decide-part",
+            DecidePartScreen.class,
+            (window, sample) -> show(window, sample.part("main-shell@M2L").item())),
+        shot(
+            "decide-part-open",
+            DecidePartScreen.class,
+            (window, sample) -> show(window, sample.part("pushrod@5EX").item())),
+        shot(
+            "decide-buy",
+            BuyScreen.class,
+            (window, sample) ->
+                window.shell.desk().navigator().open(() -> new BuyScreen(window.shell.desk()))));
+  }
+
+  private static void show(SampleWindow window, int item) {
+    window.shell.desk().navigator().show(ScreenId.DECIDE, item);
+  }
+
+  private static Shot shot(
+      String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          SampleJob sample = looked();
+          window.shell.desk().open(sample.job);
+          arrange.accept(window, sample);
+        });
+  }
+
+  /** One shell failed, one pushrod is suspect, the rockers passed, two lifters are decided. */
+  static SampleJob looked() {
+    SampleJob sample = SampleJob.apart();
+    look(sample, "main-shell@M2L", "main-shell-face", Look.FAIL);
+    look(sample, "pushrod@5EX", "pushrod-roll", Look.SUSPECT);
+    sample.job.state().parts().stream()
+        .map(record -> record.part())
+        .filter(part -> part.kind() == PartKind.ROCKER)
+        .forEach(part -> pass(sample, part));
+    Deciding deciding = new Deciding(sample.job);
+    deciding.decide(sample.part("lifter@1IN").item(), Decision.REUSE, "measured good");
+    deciding.decide(sample.part("lifter@3IN").item(), Decision.REPLACE, "dished");
+    return sample;
+  }
+
+  private static void pass(SampleJob sample, Part part) {
+    Checks.of(part.kind())
+        .forEach(
+            check -> sample.job.record(new LookRecorded(part.item(), check.key(), Look.PASS, "")));
+  }
+
+  private static void look(SampleJob sample, String place, String check, Look look) {
+    sample.job.record(new LookRecorded(sample.part(place).item(), check, look, "seen"));
+  }
+}

@@ -1,0 +1,121 @@
+package wherefrom.ui.decide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.job.Fitting;
+import wherefrom.job.Handling;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.sample.SampleJob;
+
+class DecideModelTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final DecideModel model = new DecideModel(sample.job);
+
+  private void look(String place, Look look) {
+    Checks.of(sample.part(place).kind())
+        .forEach(
+            check ->
+                sample.job.record(
+                    new LookRecorded(sample.part(place).item(), check.key(), look, "")));
+  }
+
+  private DecidePartModel part(String place) {
+    return new DecidePartModel(sample.job, sample.part(place).item());
+  }
+
+  private String verdict(String place) {
+    return new Fitting(sample.job)
+        .judge(sample.part(place), sample.part(place).home().spot(), false)
+        .word();
+  }
+
+  @Test
+  void nothingIsHeldUpBeforeTheFirstLook() {
+    assertThat(model.standing()).contains("nothing is held up");
+    look("pushrod@3EX", Look.PASS);
+    assertThat(model.standing()).isEqualTo("74 parts without a decision: not cleared to fit.");
+  }
+
+  @Test
+  void aPartIsNotClearedUntilThePersonDecides() {
+    look("pushrod@3EX", Look.PASS);
+    DecidePartModel part = part("pushrod@3EX");
+    assertThat(part.lines().get(0).heading()).isEqualTo("Not decided: not cleared to fit");
+    assertThat(part.lines().get(1).heading()).isEqualTo("Proposed: reuse");
+    assertThat(verdict("pushrod@3EX")).isEqualTo("not cleared");
+    part.decide(Decision.REUSE, "every test passed");
+    assertThat(part.lines().get(0).heading()).isEqualTo("Decided: reuse");
+    assertThat(part.lines().get(0).more()).containsExactly("Because: every test passed.");
+    assertThat(verdict("pushrod@3EX")).isEqualTo("right place");
+  }
+
+  @Test
+  void theProposalSaysItsReasonsWithTheirSource() {
+    look("main-shell@M2L", Look.FAIL);
+    assertThat(part("main-shell@M2L").lines().get(1).heading()).isEqualTo("Proposed: replace");
+    assertThat(part("main-shell@M2L").lines().get(1).more())
+        .satisfiesExactly(
+            reason -> assertThat(reason).startsWith("R22: "),
+            source -> assertThat(source).isEqualTo("Source: TM 9-2815-237-34."));
+  }
+
+  @Test
+  void theProposedReasonComesFirstAmongTheReasonsOnlyWhereTheDecisionIsTheProposedOne() {
+    look("pushrod@3EX", Look.PASS);
+    assertThat(part("pushrod@3EX").reasons(Decision.REUSE).get(0)).startsWith("Its place is known");
+    assertThat(part("pushrod@3EX").reasons(Decision.REPLACE)).startsWith("a test failed");
+    assertThat(part("pushrod@3EX").reasons(Decision.REPLACE)).endsWith("other");
+  }
+
+  @Test
+  void reuseOfASetLeavesOutThePartsForWhichItIsNotProposed() {
+    look("rocker@1EX", Look.PASS);
+    look("rocker@1IN", Look.PASS);
+    look("rocker@3EX", Look.SUSPECT);
+    assertThat(model.decideSet(PartKind.ROCKER, Decision.REUSE, "every test passed"))
+        .isEqualTo("2 rockers: reuse. 14 are left to decide one by one.");
+    assertThat(sample.record("rocker@3EX").decision()).isEmpty();
+    assertThat(model.decideSet(PartKind.PUSHROD, Decision.REUSE, "x"))
+        .startsWith("Nothing is decided");
+  }
+
+  @Test
+  void replacingASetTakesEveryUsedPartOfIt() {
+    new Handling(sample.job).replace(sample.part("lifter@3EX").item(), "worn out");
+    assertThat(model.decideSet(PartKind.LIFTER, Decision.REPLACE, "replaced as a set"))
+        .isEqualTo("15 lifters: replace.");
+    assertThat(model.replacements())
+        .singleElement()
+        .satisfies(line -> assertThat(line.pieces()).isEqualTo(15));
+  }
+
+  @Test
+  void aBannedPartCannotBeDecidedForReuseAndTheSentenceNamesTheRule() {
+    look("main-shell@M2L", Look.FAIL);
+    assertThat(part("main-shell@M1L").decide(Decision.REUSE, "it looks good")).contains("(R22; ");
+    assertThat(part("main-shell@M1L").decision()).isEqualTo(Optional.empty());
+  }
+
+  @Test
+  void groupsTellHowManyAreOpenAndWhatIsProposedForThem() {
+    look("rocker@1EX", Look.PASS);
+    DecideModel.Group rockers = model.groups().get(0);
+    assertThat(rockers.undecided()).isEqualTo(16);
+    assertThat(rockers.words()).isEqualTo("Proposed: 1 reuse, 15 without a proposal.");
+    assertThat(model.groups()).extracting(DecideModel.Group::kind).contains(PartKind.MAIN_SHELL);
+  }
+
+  @Test
+  void manyPlacesAreShortened() {
+    List<DecideModel.Line> lines = model.lines(PartKind.LIFTER);
+    assertThat(DecideModel.places(lines.stream().map(line -> line.part().home()).toList()))
+        .endsWith("and 10 more");
+  }
+}
