@@ -106,6 +106,7 @@ class ArchitectureTest {
                   "java.nio",
                   "java.io",
                   "java.awt",
+                  "javax.imageio",
                   "org.apache.pdfbox",
                   "org.apache.fontbox",
                   "com.fasterxml.jackson")),

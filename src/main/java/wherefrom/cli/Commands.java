@@ -21,7 +21,12 @@ final class Commands {
     commands.add(new ReadCommand(equipment));
     commands.add(new OutCommand(equipment, in));
     commands.add(new WhereCommand(equipment, in));
+    commands.addAll(WashCommands.all(equipment));
     commands.addAll(HandlingCommands.all(equipment, in));
+    commands.addAll(ShopCommands.all(equipment, in));
+    commands.addAll(RetagCommands.all(equipment));
+    commands.addAll(MoneyCommands.all(equipment));
+    commands.add(new RecordCommand(equipment));
     commands.add(new FitCommand(equipment, in));
     commands.add(new TakeBackCommand(equipment));
     commands.add(new CyclesCommand(equipment));

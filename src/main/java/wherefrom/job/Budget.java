@@ -1,13 +1,16 @@
 package wherefrom.job;
 
 import wherefrom.quantity.Money;
+import wherefrom.quantity.Tender;
 
 /**
  * The budget line.
  *
  * @param limit what may be spent; zero while nobody said
  * @param contingency what is laid by for what is found later
+ * @param avoided what reuse saves: noted lines, and parts decided for reuse at the prices typed
  * @param planned the lines that hang on open plans, whatever their state
+ * @param toBuy what decisions and open plans ask for, at the prices typed, and no line speaks of
  */
 public record Budget(
     Money limit,
@@ -18,16 +21,17 @@ public record Budget(
     Money paid,
     Money avoided,
     Money contingency,
-    Money planned) {
+    Money planned,
+    Money toBuy) {
 
   /** What the job costs as decided: quoted, committed and paid, without plans. */
   public Money costs() {
     return quoted.plus(committed).plus(paid);
   }
 
-  /** Costs, plans and contingency together. */
+  /** Costs, plans, what is still to be bought, and contingency together. */
   public Money total() {
-    return costs().plus(planned).plus(contingency);
+    return costs().plus(planned).plus(toBuy).plus(contingency);
   }
 
   /** What is left; negative when the total passes the budget. */
@@ -37,12 +41,19 @@ public record Budget(
 
   /** {@code Total 1250.00 USD passes the budget by 250.00 USD.} */
   public String sentence() {
-    String head = "Total " + total().text() + " " + currency;
+    String head = "Total " + text(total());
     if (limit.cents() == 0) {
       return head + "; no budget is set.";
     }
     return left().cents() < 0
-        ? head + " passes the budget by " + Money.ZERO.minus(left()).text() + " " + currency + "."
-        : head + "; " + left().text() + " " + currency + " left.";
+        ? head + " passes the budget by " + text(Money.ZERO.minus(left())) + "."
+        : head + "; " + text(left()) + " left.";
+  }
+
+  /** An amount in the job's currency. */
+  public String text(Money money) {
+    return Tender.find(currency)
+        .map(tender -> tender.text(money))
+        .orElseGet(() -> (money.text() + " " + currency).strip());
   }
 }

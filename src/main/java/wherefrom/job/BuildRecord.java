@@ -1,15 +1,24 @@
 package wherefrom.job;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import wherefrom.job.entry.PhotoAdded;
 
 /**
  * The build record as data: what came out of where, what was found and decided, what went where.
  *
  * @param asOf the time of the last entry
+ * @param sections its tables; the first says in short what is done and what is not
+ * @param pictures photographs, and plots that were drawn
  */
 public record BuildRecord(
-    String job, String engine, Instant begun, Instant asOf, List<RecordSection> sections) {
+    String job,
+    String engine,
+    Instant begun,
+    Instant asOf,
+    List<RecordSection> sections,
+    List<RecordPicture> pictures) {
   /** What stands under every record. */
   public static final String OUTRANKED =
       "Published service information for the exact engine, and a qualified machinist, outrank this"
@@ -17,8 +26,10 @@ public record BuildRecord(
 
   public BuildRecord {
     sections = List.copyOf(sections);
+    pictures = List.copyOf(pictures);
   }
 
+  /** The record without pictures. */
   public static BuildRecord of(OpenJob job) {
     EngineJob state = job.state();
     return new BuildRecord(
@@ -27,14 +38,41 @@ public record BuildRecord(
         state.standing().get(0).time(),
         state.lastTouched(),
         List.of(
+            new RecordSummary(job).section(),
             new RecordUnchecked(job).section(),
-            new RecordParts(state).section(),
             RecordTables.onPurpose(state),
-            RecordTables.measurements(state),
             RecordTables.changes(state),
             RecordTables.debris(job),
             RecordTables.visits(job),
             RecordTables.money(job),
-            RecordTables.photos(state)));
+            new RecordParts(state).section(),
+            RecordTables.measurements(state),
+            RecordTables.tools(state),
+            RecordTables.photos(state)),
+        List.of());
+  }
+
+  /** The record with the job's photographs. */
+  public static BuildRecord of(OpenJob job, Photos photos) {
+    EngineJob state = job.state();
+    List<RecordPicture> pictures = new ArrayList<>();
+    for (LoggedEntry logged : state.standing()) {
+      if (logged.entry() instanceof PhotoAdded photo) {
+        String title =
+            state.findPart(photo.item()).map(part -> part.part().words()).orElse("the engine");
+        String day = logged.time().toString().substring(0, 10);
+        String caption = photo.caption().isEmpty() ? day : photo.caption() + ", " + day;
+        pictures.add(
+            RecordPicture.of(title, caption, photos.locate(job.folder(), photo.file())));
+      }
+    }
+    return of(job).with(pictures);
+  }
+
+  /** The record with more pictures behind those that it has. */
+  public BuildRecord with(List<RecordPicture> more) {
+    List<RecordPicture> all = new ArrayList<>(pictures);
+    all.addAll(more);
+    return new BuildRecord(job, engine, begun, asOf, sections, all);
   }
 }

@@ -1,9 +1,11 @@
 package wherefrom.job;
 
-import java.math.BigInteger;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,11 +15,13 @@ import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.CostState;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PriceNoted;
+import wherefrom.parts.Place;
 import wherefrom.quantity.Money;
+import wherefrom.quantity.Tender;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.Effect;
 
 /** Money: quoted, committed, paid, avoided by reuse, and what plans would do to the budget. */
 public final class MoneyBook {
@@ -30,6 +34,9 @@ public final class MoneyBook {
     /** Not kept; the sentence says why and what to do. */
     record Refused(String sentence) implements Answer {}
   }
+
+  /** Laid by for what is found later, in per cent, where nobody said (from memory, 15 to 20). */
+  private static final int CONTINGENCY = 15;
 
   private final OpenJob job;
 
@@ -46,12 +53,12 @@ public final class MoneyBook {
       String amount,
       int plan,
       String note) {
-    Optional<Money> money = Money.find(amount);
+    Optional<Money> money = read(amount);
     if (what.isBlank()) {
       return new Answer.Refused("Say what it is for.");
     }
     if (money.isEmpty()) {
-      return new Answer.Refused("\"" + amount + "\" is no amount: type it like 12.50.");
+      return noAmount(amount);
     }
     if (number != 0 && lines().stream().noneMatch(line -> line.number() == number)) {
       return new Answer.Refused("There is no cost line " + number + ".");
@@ -63,6 +70,19 @@ public final class MoneyBook {
     job.record(
         new CostNoted(line, what.strip(), about, state, money.get().cents(), plan, note.strip()));
     return new Answer.Kept(budget());
+  }
+
+  private Optional<Money> read(String amount) {
+    return findTender().map(tender -> tender.read(amount)).orElseGet(() -> Money.find(amount));
+  }
+
+  private int decimals() {
+    return findTender().map(Tender::decimals).orElse(2);
+  }
+
+  private Answer noAmount(String amount) {
+    String example = findTender().map(Tender::example).orElse("12.50");
+    return new Answer.Refused("\"" + amount + "\" is no amount: type it like " + example + ".");
   }
 
   /** Moves a line on: quoted to committed, committed to paid. */
@@ -93,12 +113,19 @@ public final class MoneyBook {
 
   /** Sets the budget; the currency by its three letters (ISO 4217). */
   public Answer setBudget(String amount, int contingencyPercent, String currency) {
-    Optional<Money> money = Money.find(amount);
+    Optional<Tender> tender = Tender.find(currency);
+    if (tender.isEmpty()) {
+      return new Answer.Refused(
+          "The currency is the three capital letters of ISO 4217, such as EUR.");
+    }
+    boolean sameCoins = tender.get().decimals() == decimals();
+    if (!sameCoins && !lines().isEmpty()) {
+      return new Answer.Refused(
+          "Amounts are not turned into another currency's coins: strike the cost lines out first.");
+    }
+    Optional<Money> money = tender.get().read(amount);
     if (money.isEmpty() || contingencyPercent < 0 || contingencyPercent > 100) {
       return new Answer.Refused("Type the budget like 1500 and the contingency from 0 to 100 %.");
-    }
-    if (!currency.matches("[A-Z]{3}")) {
-      return new Answer.Refused("The currency is three capital letters, such as EUR.");
     }
     job.record(new BudgetSet(money.get().cents(), contingencyPercent, currency));
     return new Answer.Kept(budget());
@@ -106,9 +133,12 @@ public final class MoneyBook {
 
   /** The price of one piece, by a kind's plural or the words of a thing to buy. */
   public Answer setPrice(String what, String amount) {
-    Optional<Money> money = Money.find(amount);
-    if (money.isEmpty() || what.isBlank()) {
-      return new Answer.Refused("\"" + amount + "\" is no amount: type it like 12.50.");
+    Optional<Money> money = read(amount);
+    if (what.isBlank()) {
+      return new Answer.Refused("Say what it is the price of.");
+    }
+    if (money.isEmpty()) {
+      return noAmount(amount);
     }
     job.record(new PriceNoted(what.strip(), money.get().cents()));
     return new Answer.Kept(budget());
@@ -116,46 +146,40 @@ public final class MoneyBook {
 
   /** The lines that stand; a line of a plan that was dropped is gone. */
   public List<CostLine> lines() {
-    Map<Integer, CostLine> lines = new TreeMap<>();
-    for (LoggedEntry logged : job.state().standing()) {
-      JobEntry entry = logged.entry();
-      if (entry instanceof CostNoted cost) {
-        lines.put(
-            cost.line(),
-            new CostLine(
-                cost.line(),
-                cost.what(),
-                cost.about(),
-                cost.state(),
-                Money.ofCents(cost.cents()),
-                cost.plan(),
-                cost.note()));
-      } else if (entry instanceof CostDropped dropped) {
-        lines.remove(dropped.line());
-      }
-    }
-    Set<Integer> dropped = droppedPlans();
-    lines.values().removeIf(line -> dropped.contains(line.plan()));
-    return List.copyOf(lines.values());
+    return entries().lines();
   }
 
-  private Set<Integer> droppedPlans() {
-    return job.state().standing().stream()
-        .filter(logged -> logged.entry() instanceof wherefrom.job.entry.PlanDropped)
-        .map(logged -> ((wherefrom.job.entry.PlanDropped) logged.entry()).plan())
-        .collect(Collectors.toSet());
+  private MoneyEntries entries() {
+    return new MoneyEntries(job.state());
+  }
+
+  /** The currency of the job; empty while nobody typed an amount. */
+  public Optional<Tender> findTender() {
+    return entries().findBudget().flatMap(set -> Tender.find(set.currency()));
+  }
+
+  /** The job's currency, or else the one of the person's country. */
+  public Tender tender(Locale locale) {
+    return findTender().orElseGet(() -> Tender.of(locale));
+  }
+
+  /** Keeps the currency with the job's first amount, so that no other country changes it. */
+  public void begin(Locale locale) {
+    if (entries().findBudget().isEmpty()) {
+      job.record(new BudgetSet(0, CONTINGENCY, Tender.of(locale).letters()));
+    }
   }
 
   /** The budget line as it is now. */
   public Budget budget() {
-    return budget(Money.ZERO);
+    return budget(Optional.empty());
   }
 
-  private Budget budget(Money more) {
+  private Budget budget(Optional<Change> more) {
     Map<CostState, Money> sums = new LinkedHashMap<>();
     Set<Integer> open =
         new Planning(job).plans().stream().map(Plan::number).collect(Collectors.toSet());
-    Money planned = more;
+    Money planned = Money.ZERO;
     for (CostLine line : lines()) {
       if (open.contains(line.plan()) && line.state() != CostState.AVOIDED) {
         planned = planned.plus(line.amount());
@@ -163,11 +187,13 @@ public final class MoneyBook {
         sums.merge(line.state(), line.amount(), Money::plus);
       }
     }
-    BudgetSet set = findBudget().orElse(new BudgetSet(0, 0, ""));
+    Foreseen foreseen = new Foreseen(job);
+    Money toBuy = foreseen.toBuy(more);
+    BudgetSet set = entries().findBudget().orElse(new BudgetSet(0, 0, ""));
     Money quoted = sums.getOrDefault(CostState.QUOTED, Money.ZERO);
     Money committed = sums.getOrDefault(CostState.COMMITTED, Money.ZERO);
     Money paid = sums.getOrDefault(CostState.PAID, Money.ZERO);
-    Money costs = quoted.plus(committed).plus(paid).plus(planned);
+    Money costs = quoted.plus(committed).plus(paid).plus(planned).plus(toBuy);
     return new Budget(
         Money.ofCents(set.cents()),
         set.currency(),
@@ -175,65 +201,59 @@ public final class MoneyBook {
         quoted,
         committed,
         paid,
-        sums.getOrDefault(CostState.AVOIDED, Money.ZERO),
-        percent(costs, set.contingencyPercent()),
-        planned);
+        sums.getOrDefault(CostState.AVOIDED, Money.ZERO).plus(foreseen.avoided()),
+        percent(costs, set),
+        planned,
+        toBuy);
   }
 
-  /** Rounded half up to whole cents. */
-  private static Money percent(Money of, int percent) {
-    BigInteger hundredths =
-        BigInteger.valueOf(of.cents())
-            .multiply(BigInteger.valueOf(percent))
-            .add(BigInteger.valueOf(50));
-    return Money.ofCents(hundredths.divide(BigInteger.valueOf(100)).longValueExact());
+  /** Rounded half up to the currency's smallest coin. */
+  private static Money percent(Money of, BudgetSet set) {
+    int decimals = Tender.find(set.currency()).map(Tender::decimals).orElse(2);
+    BigDecimal share =
+        BigDecimal.valueOf(of.cents(), 2)
+            .multiply(BigDecimal.valueOf(set.contingencyPercent(), 2))
+            .setScale(decimals, RoundingMode.HALF_UP);
+    return Money.ofCents(share.movePointRight(2).longValueExact());
   }
 
-  /** What a change would cost: all that its rules say must be new, at the prices typed. */
+  /**
+   * What a change would cost: all that its rules say must be new, at the prices typed, and what its
+   * checks may ask for.
+   */
   public PlanCost effect(Change change) {
     Map<String, Money> prices = prices();
     List<PlanCost.Item> items = new ArrayList<>();
+    List<PlanCost.Item> perhaps = new ArrayList<>();
     Money sum = Money.ZERO;
     for (Consequence consequence : new Planning(job).preview(change)) {
-      if (consequence.pieces() > 0) {
-        Optional<Money> price = Optional.ofNullable(prices.get(consequence.subject()));
-        Money amount = times(price.orElse(Money.ZERO), consequence.pieces());
-        sum = sum.plus(amount);
-        items.add(
-            new PlanCost.Item(
-                consequence.subject(),
-                consequence.pieces(),
-                price.isPresent(),
-                amount,
-                consequence.rule()));
+      for (Map.Entry<String, Integer> one : Foreseen.split(consequence).entrySet()) {
+        PlanCost.Item item = item(one.getKey(), one.getValue(), prices, consequence);
+        sum = sum.plus(item.amount());
+        items.add(item);
+      }
+      if (consequence.effect() == Effect.CHECK_FIRST) {
+        consequence.places().stream()
+            .collect(Collectors.groupingBy(Place::kind, TreeMap::new, Collectors.counting()))
+            .forEach(
+                (kind, places) ->
+                    perhaps.add(item(kind.plural(), places.intValue(), prices, consequence)));
       }
     }
-    return new PlanCost(items, sum, budget(sum));
+    perhaps.removeIf(item -> items.stream().anyMatch(sure -> sure.what().equals(item.what())));
+    return new PlanCost(items, perhaps, sum, budget(Optional.of(change)));
   }
 
-  private static Money times(Money price, int pieces) {
-    return Money.ofCents(Math.multiplyExact(price.cents(), pieces));
+  private static PlanCost.Item item(
+      String what, int pieces, Map<String, Money> prices, Consequence because) {
+    Optional<Money> price = Optional.ofNullable(prices.get(what));
+    Money amount = Foreseen.times(price.orElse(Money.ZERO), pieces);
+    return new PlanCost.Item(what, pieces, price.isPresent(), amount, because.rule());
   }
 
   /** The prices typed, by what they are for. */
   public Map<String, Money> prices() {
-    Map<String, Money> prices = new TreeMap<>();
-    for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof PriceNoted price) {
-        prices.put(price.what(), Money.ofCents(price.cents()));
-      }
-    }
-    return prices;
-  }
-
-  private Optional<BudgetSet> findBudget() {
-    Optional<BudgetSet> found = Optional.empty();
-    for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof BudgetSet set) {
-        found = Optional.of(set);
-      }
-    }
-    return found;
+    return entries().prices();
   }
 
   private int nextLine() {

@@ -7,10 +7,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.job.entry.CostState;
 import wherefrom.quantity.Money;
+import wherefrom.quantity.Tender;
 
 /** Cost lines out to a table and in again. */
 public final class MoneyCsv {
-  private static final List<String> HEADER = List.of("what", "about", "state", "amount", "note");
+  private static final List<String> HEADER =
+      List.of("what", "about", "state", "amount", "note", "currency");
+
+  /** Tables without the currency are read too. */
+  private static final List<String> SHORT = HEADER.subList(0, 5);
 
   private final OpenJob job;
 
@@ -21,14 +26,17 @@ public final class MoneyCsv {
   public String write() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(HEADER);
-    for (CostLine line : new MoneyBook(job).lines()) {
+    MoneyBook book = new MoneyBook(job);
+    String currency = book.findTender().map(Tender::letters).orElse("");
+    for (CostLine line : book.lines()) {
       rows.add(
           List.of(
               line.what(),
               line.about(),
               line.state().name().toLowerCase(Locale.ROOT),
               line.amount().text(),
-              line.note()));
+              line.note(),
+              currency));
     }
     return Csv.write(rows);
   }
@@ -41,35 +49,55 @@ public final class MoneyCsv {
   public Optional<String> read(String text) {
     List<List<String>> rows;
     try {
-      rows = Csv.read(text);
+      // The byte order mark that a spreadsheet may put first is no part of the first column.
+      rows = Csv.read(text.startsWith("\uFEFF") ? text.substring(1) : text);
     } catch (IllegalArgumentException e) {
       return Optional.of(e.getMessage() + ". Nothing was added.");
     }
-    if (rows.isEmpty() || !rows.get(0).equals(HEADER)) {
+    if (rows.isEmpty() || !(rows.get(0).equals(HEADER) || rows.get(0).equals(SHORT))) {
       return Optional.of(
           "The first row must read " + String.join(",", HEADER) + ". Nothing was added.");
     }
+    MoneyBook book = new MoneyBook(job);
     for (int at = 1; at < rows.size(); at++) {
-      List<String> row = rows.get(at);
-      boolean good =
-          row.size() == HEADER.size()
-              && !row.get(0).isBlank()
-              && state(row.get(2)).isPresent()
-              && Money.find(row.get(3)).isPresent();
-      if (!good) {
-        return Optional.of(
-            "Row "
-                + (at + 1)
-                + " is wrong: it needs a name, a state (quoted, committed, paid, avoided) and an"
-                + " amount like 12.50. Nothing was added.");
+      Optional<String> fault = findFault(rows.get(at), rows.get(0).size(), book.findTender());
+      if (fault.isPresent()) {
+        return Optional.of("Row " + (at + 1) + " " + fault.get() + " Nothing was added.");
       }
     }
-    MoneyBook book = new MoneyBook(job);
     for (List<String> row : rows.subList(1, rows.size())) {
       CostState state = state(row.get(2)).orElseThrow();
       book.note(0, row.get(0), row.get(1), state, row.get(3), 0, row.get(4));
     }
     return Optional.empty();
+  }
+
+  private static Optional<String> findFault(
+      List<String> row, int columns, Optional<Tender> tender) {
+    if (row.size() != columns) {
+      return Optional.of("is wrong: it has " + row.size() + " columns, not " + columns + ".");
+    }
+    if (row.get(0).isBlank()) {
+      return Optional.of("is wrong: its first column says what it is for.");
+    }
+    if (state(row.get(2)).isEmpty()) {
+      String word = row.get(2);
+      return Optional.of(
+          "is wrong: \"" + word + "\" is none of quoted, committed, paid, avoided.");
+    }
+    String amount = row.get(3);
+    if (tender.map(one -> one.read(amount)).orElseGet(() -> Money.find(amount)).isEmpty()) {
+      String example = tender.map(Tender::example).orElse("12.50");
+      return Optional.of(
+          "is wrong: \"" + amount + "\" is no amount; write it like " + example + ".");
+    }
+    String letters = columns > SHORT.size() ? row.get(columns - 1).strip() : "";
+    boolean other =
+        !letters.isEmpty() && tender.filter(one -> !one.letters().equals(letters)).isPresent();
+    return other
+        ? Optional.of(
+            "is in " + letters + ", and the job is in " + tender.get().letters() + ".")
+        : Optional.empty();
   }
 
   private static Optional<CostState> state(String word) {

@@ -1,31 +1,41 @@
 package wherefrom.job;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import wherefrom.quantity.Money;
 
 /**
  * What a change would cost with all that it drags along.
  *
  * @param lines each thing to buy, with its price where one is known
+ * @param perhaps what may have to be bought, where a check fails; not in the sum
  * @param sum of the lines whose price is known
  * @param withIt the budget line as it would then be
  */
-public record PlanCost(List<Item> lines, Money sum, Budget withIt) {
+public record PlanCost(List<Item> lines, List<Item> perhaps, Money sum, Budget withIt) {
 
   /** A thing to buy: pieces times price; without a price it counts nothing, and says so. */
   public record Item(String what, int pieces, boolean priced, Money amount, String because) {}
 
   public PlanCost {
     lines = List.copyOf(lines);
+    perhaps = List.copyOf(perhaps);
   }
 
   /** {@code +16 lifters, +8 ...; prices missing for: ...} and the budget's sentence. */
   public String sentence() {
-    StringBuilder words = new StringBuilder();
-    for (Item line : lines) {
-      words.append(words.isEmpty() ? "" : ", ").append('+').append(line.pieces()).append(' ');
-      words.append(line.what()).append(line.priced() ? "" : " (no price typed)");
-    }
-    return words + (words.isEmpty() ? "" : ". ") + withIt.sentence();
+    String sure = words("+", lines);
+    String maybe = words("", perhaps);
+    return (sure.isEmpty() ? "" : sure + ". ")
+        + (maybe.isEmpty() ? "" : "Perhaps, where a check fails: " + maybe + ". ")
+        + withIt.sentence();
+  }
+
+  private static String words(String sign, List<Item> items) {
+    return items.stream()
+        .map(
+            item ->
+                sign + item.pieces() + " " + item.what() + (item.priced() ? "" : " (no price typed)"))
+        .collect(Collectors.joining(", "));
   }
 }

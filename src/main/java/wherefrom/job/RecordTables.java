@@ -1,11 +1,14 @@
 package wherefrom.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
+import wherefrom.inspection.measure.Tool;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.JobEntry;
@@ -130,13 +133,50 @@ final class RecordTables {
     MoneyBook book = new MoneyBook(job);
     List<RecordSection.Row> rows = new ArrayList<>();
     for (CostLine line : book.lines()) {
-      rows.add(row(false, line.what(), line.state().words(), line.amount().text(), line.note()));
+      String amount = book.budget().text(line.amount());
+      rows.add(row(false, line.what(), line.state().words(), amount, line.note()));
     }
-    if (!rows.isEmpty()) {
-      rows.add(row(false, "Budget", "", book.budget().total().text(), book.budget().sentence()));
+    Budget budget = book.budget();
+    if (!rows.isEmpty() || budget.limit().cents() > 0) {
+      rows.add(
+          row(
+              budget.limit().cents() > 0 && budget.left().cents() < 0,
+              "Budget",
+              "",
+              budget.text(budget.limit()),
+              budget.sentence()));
     }
     return new RecordSection(
         "Money", List.of("what", "state", "amount", "note"), rows, "No cost was noted.");
+  }
+
+  static RecordSection tools(EngineJob job) {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    for (Tool tool : job.measures().tools()) {
+      Optional<String> zero = job.measures().findZero(tool.name());
+      List<MeasuredResult> used =
+          job.measures().all().stream()
+              .filter(result -> result.tool().name().equals(tool.name()))
+              .toList();
+      rows.add(
+          row(
+              zero.isEmpty() && !used.isEmpty(),
+              tool.name(),
+              tool.resolution().text(),
+              tool.error().text(),
+              zero.orElse("NOT CHECKED"),
+              Integer.toString(used.size()),
+              used.stream()
+                  .map(MeasuredResult::time)
+                  .max(Comparator.naturalOrder())
+                  .map(time -> time.toString().substring(0, 10))
+                  .orElse("")));
+    }
+    return new RecordSection(
+        "Tools",
+        List.of("tool", "smallest step", "off by at most", "at zero", "readings", "last used"),
+        rows,
+        "No measuring tool is listed.");
   }
 
   static RecordSection photos(EngineJob job) {

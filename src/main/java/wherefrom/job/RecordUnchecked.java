@@ -2,7 +2,11 @@ package wherefrom.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 
@@ -24,17 +28,8 @@ final class RecordUnchecked {
               String.join(", then ", rule.consequence().reasons()),
               rule.consequence().source()));
     }
-    for (PartRecord part : state.parts()) {
-      boolean fitted = part.where() == Whereabouts.FITTED;
-      if (fitted
-          && !part.part().fresh()
-          && state.worstLook(part.part().item()) == Look.NOT_LOOKED) {
-        rows.add(row("Fitted without any look: " + part.part().words(), "", ""));
-      }
-    }
-    for (Place place : new StillMissing(job).places()) {
-      rows.add(row("Place still open: " + place.words(), "", ""));
-    }
+    grouped("Fitted without any look", unlooked(state)).forEach(rows::add);
+    grouped("Places still open", new StillMissing(job).places()).forEach(rows::add);
     for (Place place : state.places()) {
       state
           .findExcuse(place)
@@ -42,6 +37,28 @@ final class RecordUnchecked {
     }
     return new RecordSection(
         "NOT CHECKED", List.of("what", "because", "source"), rows, "Nothing is left open.");
+  }
+
+  private static List<Place> unlooked(EngineJob state) {
+    return state.parts().stream()
+        .filter(part -> part.where() == Whereabouts.FITTED && !part.part().fresh())
+        .filter(part -> state.worstLook(part.part().item()) == Look.NOT_LOOKED)
+        .map(part -> part.part().home())
+        .toList();
+  }
+
+  /** One row a kind: a finished bank is one thing to see, not sixteen. */
+  private static List<RecordSection.Row> grouped(String what, List<Place> places) {
+    Map<PartKind, List<Place>> byKind = new TreeMap<>();
+    places.forEach(at -> byKind.computeIfAbsent(at.kind(), kind -> new ArrayList<>()).add(at));
+    return byKind.entrySet().stream()
+        .map(
+            one ->
+                row(
+                    what + ": " + one.getValue().size() + " " + one.getKey().plural(),
+                    one.getValue().stream().map(Place::figures).collect(Collectors.joining(", ")),
+                    ""))
+        .toList();
   }
 
   private static RecordSection.Row row(String... cells) {

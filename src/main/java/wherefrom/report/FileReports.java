@@ -2,10 +2,10 @@ package wherefrom.report;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.files.AtomicFile;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Csv;
 import wherefrom.job.RecordSection;
@@ -20,10 +20,17 @@ public final class FileReports implements Reports {
     try (TablePdf out = new TablePdf("Build record: " + record.job())) {
       out.words(
           record.engine() + ", begun " + day(record.begun()) + ", as of " + day(record.asOf()));
-      out.words(BuildRecord.OUTRANKED);
+      out.words(BuildRecord.OUTRANKED + " Rows in bold behind a black mark are open or not checked.");
+      boolean first = true;
       for (RecordSection section : record.sections()) {
-        out.table(section);
+        if (first) {
+          out.largeTable(section);
+        } else {
+          out.table(section);
+        }
+        first = false;
       }
+      out.pictures(record.pictures());
       out.save(pdf);
     }
   }
@@ -38,7 +45,7 @@ public final class FileReports implements Reports {
       section.rows().forEach(row -> rows.add(row.cells()));
     }
     rows.add(List.of(BuildRecord.OUTRANKED));
-    Files.writeString(csv, Csv.write(rows), StandardCharsets.UTF_8);
+    new AtomicFile().write(csv, Csv.write(rows).getBytes(StandardCharsets.UTF_8));
   }
 
   @Override

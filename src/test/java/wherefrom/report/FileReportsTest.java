@@ -39,7 +39,8 @@ class FileReportsTest {
         Instant.parse("2026-03-04T00:00:00Z"),
         List.of(
             new RecordSection("NOT CHECKED", List.of("what", "because", "x"), many, "Nothing."),
-            new RecordSection("Money", List.of("a"), List.of(), "No cost was noted.")));
+            new RecordSection("Money", List.of("a"), List.of(), "No cost was noted.")),
+        List.of());
   }
 
   private static String text(Path pdf) throws IOException {
@@ -111,7 +112,7 @@ class FileReportsTest {
   @Test
   void charactersThatTheFontLacksDoNotStopTheReport() throws IOException {
     Path pdf = folder.resolve("odd.pdf");
-    BuildRecord odd = new BuildRecord("エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of());
+    BuildRecord odd = new BuildRecord("エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of());
     reports.writeRecord(odd, pdf);
     assertThat(text(pdf)).contains("Build record: ????");
   }

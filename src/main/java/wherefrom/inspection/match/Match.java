@@ -54,8 +54,8 @@ public record Match(
         + ".";
   }
 
-  /** Never rounded up to 100 %. */
-  private static String percent(double share) {
+  /** A likelihood in words; never rounded up to 100 %. */
+  public static String percent(double share) {
     double floor = Math.floor(share * 10_000) / 100;
     return floor >= 99.99 ? "over 99.9 %" : String.format(Locale.ROOT, "%.0f %%", floor);
   }

@@ -46,18 +46,30 @@ public final class Reidentification {
   /**
    * Matches a group.
    *
-   * @param otherTool true when the parts were measured with another instrument than the records, so
+   * @param otherTool true when the parts were measured with other instruments than the records, so
    *     that all readings may be off by one amount: of a complete group that amount is taken out
    * @throws IllegalArgumentException when {@link #findFault} names a fault
    */
   public static List<Match> of(
       List<Fingerprint> found, List<Fingerprint> recorded, boolean otherTool) {
+    int features = recorded.isEmpty() ? 0 : recorded.get(0).values().size();
+    return of(found, recorded, java.util.Collections.nCopies(features, otherTool));
+  }
+
+  /**
+   * Matches a group by several features, each with an instrument of its own.
+   *
+   * @param otherTool for each feature whether its instrument is another one than that of the
+   *     records
+   */
+  public static List<Match> of(
+      List<Fingerprint> found, List<Fingerprint> recorded, List<Boolean> otherTool) {
     findFault(found, recorded)
         .ifPresent(
             fault -> {
               throw new IllegalArgumentException(fault);
             });
-    List<Fingerprint> rows = otherTool ? levelled(found, recorded) : found;
+    List<Fingerprint> rows = levelled(found, recorded, otherTool);
     double[][] cost = cost(rows, recorded);
     int[] best = Assignment.cheapest(cost);
     double[][] shares = Marginals.of(weights(cost));
@@ -69,15 +81,17 @@ public final class Reidentification {
   }
 
   /** The means of a complete group do not depend on who is who. */
-  private static List<Fingerprint> levelled(List<Fingerprint> found, List<Fingerprint> recorded) {
-    if (found.size() != recorded.size()) {
+  private static List<Fingerprint> levelled(
+      List<Fingerprint> found, List<Fingerprint> recorded, List<Boolean> otherTool) {
+    if (found.size() != recorded.size() || !otherTool.contains(true)) {
       return found;
     }
     List<Fingerprint> level = new ArrayList<>();
     for (Fingerprint one : found) {
       List<Double> values = new ArrayList<>();
       for (int at = 0; at < one.values().size(); at++) {
-        values.add(one.values().get(at) - mean(found, at) + mean(recorded, at));
+        double off = otherTool.get(at) ? mean(found, at) - mean(recorded, at) : 0;
+        values.add(one.values().get(at) - off);
       }
       level.add(new Fingerprint(one.name(), values, one.uncertainties()));
     }

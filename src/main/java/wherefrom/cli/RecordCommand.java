@@ -1,0 +1,67 @@
+package wherefrom.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.BuildRecord;
+import wherefrom.job.Equipment;
+import wherefrom.job.RecordSection;
+
+/** Writes the build record. */
+final class RecordCommand implements Command {
+  private final Equipment equipment;
+
+  RecordCommand(Equipment equipment) {
+    this.equipment = equipment;
+  }
+
+  @Override
+  public Usage usage() {
+    return Usage.of(
+        "record",
+        "",
+        "Writes the build record as PDF, and as a table; says in short what is open.",
+        Option.JOB,
+        Option.maybe("--out", "F.pdf", "where to write it"),
+        Option.maybe("--csv", "F.csv", "where to write its tables"));
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput, IOException {
+    try (Bench bench = Bench.open(equipment, call, answer)) {
+      BuildRecord record = BuildRecord.of(bench.job(), equipment.photos());
+      List<String> files = new ArrayList<>();
+      Optional<String> pdf = call.find("--out");
+      if (pdf.isPresent()) {
+        Path file = call.path("--out");
+        equipment.reports().writeRecord(record, file);
+        files.add(file.toString());
+      }
+      if (call.find("--csv").isPresent()) {
+        Path file = call.path("--csv");
+        equipment.reports().writeTables(record, file);
+        files.add(file.toString());
+      }
+      say(record, files, answer);
+      return Status.RIGHT;
+    }
+  }
+
+  private static void say(BuildRecord record, List<String> files, Answer answer) {
+    List<Object> rows = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
+    for (RecordSection.Row row : record.sections().get(0).rows()) {
+      rows.add(
+          Fields.of("what", row.cells().get(0))
+              .and("done", row.cells().get(1))
+              .and("left", row.cells().get(2))
+              .and("open", row.open())
+              .all());
+      lines.add(Answer.cells(row.cells().toArray(String[]::new)));
+    }
+    files.forEach(lines::add);
+    answer.only(Fields.of("summary", rows).and("files", files), lines);
+  }
+}

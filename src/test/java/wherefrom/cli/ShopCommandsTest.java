@@ -1,0 +1,106 @@
+package wherefrom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Washing and the machine shop, as a script sees them. */
+class ShopCommandsTest {
+  private static final String PUSHROD = "cylinder 3, exhaust, pushrod";
+  private static final String OTHER = "cylinder 5, exhaust, pushrod";
+
+  @TempDir Path folder;
+  private Shop shop;
+  private String job;
+
+  @BeforeEach
+  void begin() {
+    shop = new Shop(folder);
+    job = shop.begin("engine");
+    shop.takeApart(job);
+  }
+
+  private String tag(String place) {
+    return shop.codes(job, place).tag();
+  }
+
+  @Test
+  void aBasketIsListedAndComesBackByCount() {
+    shop.right("wash", "--job", job, "--basket", "2", tag(PUSHROD), tag(OTHER));
+    assertThat(shop.right("wash", "list", "--job", job).rows())
+        .containsExactly(
+            new String[] {"basket 2", tag(PUSHROD), PUSHROD, "1"},
+            new String[] {"basket 2", tag(OTHER), OTHER, "1"});
+    Shop.Outcome wrong =
+        shop.run("wash", "count", "--job", job, "--basket", "2", "--pieces", "1");
+    assertThat(wrong.status()).isEqualTo(1);
+    assertThat(wrong.out()).contains("2 pieces went in basket 2 and 1 were counted");
+    assertThat(shop.state(job, PUSHROD)).isEqualTo("washing");
+    shop.right("wash", "count", "--job", job, "--basket", "2", "--pieces", "2");
+    assertThat(shop.right("wash", "list", "--job", job).lines()).isEmpty();
+    assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
+  }
+
+  @Test
+  void aVisitGoesOutWithItsSlipAndComesBackByScanAndByCountAndByValue() throws IOException {
+    assertThat(shop.right("shop", "new", "--job", job).lines()).containsExactly("1");
+    shop.right(
+        "shop", "send", "--job", job, "--visit", "1", "--wanted", "straighten", tag(PUSHROD));
+    shop.right(
+        "shop", "add", "--job", job, "--visit", "1", "--what", "block", "--count", "1", "--wanted",
+        "bore all eight", "--size", "4.0200", "--within", "0.0005");
+    shop.right(
+        "shop", "add", "--job", job, "--visit", "1", "--what", "main caps", "--count", "5",
+        "--wanted", "stay with the block", "--do-not-lose");
+    Path slip = folder.resolve("slip.pdf");
+    shop.right("shop", "slip", "--job", job, "--visit", "1", "--out", slip.toString());
+    assertThat(text(slip))
+        .contains("straighten", "4.0200 in, within 0.0005 in", "DO NOT LOSE", "5 main caps");
+    assertThat(shop.right("shop", "back", "--job", job, tag(PUSHROD)).out()).contains("is back");
+    Shop.Outcome sized =
+        shop.right(
+            "shop", "count", "--job", job, "--visit", "1", "--line", "1", "--pieces", "1",
+            "--size", "4.0215");
+    assertThat(sized.out()).contains("NOT within");
+    shop.right("shop", "count", "--job", job, "--visit", "1", "--line", "2", "--pieces", "4");
+    assertThat(shop.right("shop", "list", "--job", job, "--away").rows())
+        .containsExactly(
+            new String[] {"visit 1", "2", "main caps", "stay with the block", "1 of 5 away"});
+  }
+
+  @Test
+  void whatIsNotOnTheBenchDoesNotGoAndAVisitThatIsNotThereHasNoSlip() {
+    shop.right("wash", "--job", job, "--basket", "2", tag(PUSHROD));
+    Shop.Outcome refused =
+        shop.run("shop", "send", "--job", job, "--visit", "1", "--wanted", "x", tag(PUSHROD));
+    assertThat(refused.status()).isEqualTo(2);
+    assertThat(refused.err()).contains("is off for washing");
+    assertThat(shop.run("shop", "slip", "--job", job, "--visit", "9", "--out", "x.pdf").err())
+        .contains("There is no visit 9.");
+  }
+
+  @Test
+  void theRecordSaysInShortWhatIsOpenAndIsWritten() throws IOException {
+    Path pdf = folder.resolve("record.pdf");
+    Path csv = folder.resolve("record.csv");
+    Shop.Outcome record =
+        shop.right("record", "--job", job, "--out", pdf.toString(), "--csv", csv.toString());
+    assertThat(record.lines())
+        .contains("Parts taken out\t74 of 74\tnone", "Looked at or measured\t0 of 74\t74");
+    assertThat(text(pdf)).contains("Build record: engine", "In short", "NOT CHECKED");
+    assertThat(csv).content().contains("NOT CHECKED", "Places still open: 16 pushrods");
+  }
+
+  static String text(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document);
+    }
+  }
+}
