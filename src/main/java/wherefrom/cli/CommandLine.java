@@ -98,7 +98,7 @@ public final class CommandLine {
     text.append(String.format(Locale.ROOT, "Usage: wherefrom COMMAND [OPTION…]%n%n"));
     for (Command command : commands) {
       Usage usage = command.usage();
-      text.append(String.format(Locale.ROOT, "  %-12s %s%n", usage.name(), usage.summary()));
+      text.append(String.format(Locale.ROOT, "  %-15s %s%n", usage.name(), usage.summary()));
     }
     text.append(
         String.format(

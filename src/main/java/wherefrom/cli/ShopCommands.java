@@ -117,8 +117,7 @@ final class ShopCommands {
                 code -> {
                   int item = item(bench, code.get(0));
                   return said(
-                      new MachineShop(bench.job())
-                          .backByScan(item, call.find("--done").orElse("")),
+                      new MachineShop(bench.job()).backByScan(item, call.find("--done").orElse("")),
                       bench.job().state().getPart(item).part().words(),
                       answer);
                 }));
@@ -149,8 +148,7 @@ final class ShopCommands {
                 answer));
   }
 
-  private static Status said(MachineShop.Answer came, String what, Answer answer)
-      throws BadInput {
+  private static Status said(MachineShop.Answer came, String what, Answer answer) throws BadInput {
     if (came instanceof MachineShop.Answer.Refused refused) {
       throw new BadInput(refused.sentence());
     }

@@ -19,8 +19,7 @@ record ShopRow(int visit, String line, String what, String wanted, int pieces, i
       int pieces = sent.part().pieces();
       int away = sent.back() ? 0 : pieces;
       rows.add(
-          new ShopRow(
-              visit.number(), digits, sent.part().words(), sent.wanted(), pieces, away));
+          new ShopRow(visit.number(), digits, sent.part().words(), sent.wanted(), pieces, away));
     }
     for (ShopVisit.Line line : visit.lines()) {
       String wanted = line.line().wanted() + line.target().map(size -> ": " + size).orElse("");
@@ -47,6 +46,10 @@ record ShopRow(int visit, String line, String what, String wanted, int pieces, i
 
   String cells() {
     return Answer.cells(
-        "visit " + visit, line, what, wanted, away == 0 ? "back" : away + " of " + pieces + " away");
+        "visit " + visit,
+        line,
+        what,
+        wanted,
+        away == 0 ? "back" : away + " of " + pieces + " away");
   }
 }

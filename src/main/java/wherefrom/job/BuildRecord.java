@@ -62,8 +62,7 @@ public record BuildRecord(
             state.findPart(photo.item()).map(part -> part.part().words()).orElse("the engine");
         String day = logged.time().toString().substring(0, 10);
         String caption = photo.caption().isEmpty() ? day : photo.caption() + ", " + day;
-        pictures.add(
-            RecordPicture.of(title, caption, photos.locate(job.folder(), photo.file())));
+        pictures.add(RecordPicture.of(title, caption, photos.locate(job.folder(), photo.file())));
       }
     }
     return of(job).with(pictures);

@@ -82,8 +82,7 @@ public final class MoneyCsv {
     }
     if (state(row.get(2)).isEmpty()) {
       String word = row.get(2);
-      return Optional.of(
-          "is wrong: \"" + word + "\" is none of quoted, committed, paid, avoided.");
+      return Optional.of("is wrong: \"" + word + "\" is none of quoted, committed, paid, avoided.");
     }
     String amount = row.get(3);
     if (tender.map(one -> one.read(amount)).orElseGet(() -> Money.find(amount)).isEmpty()) {
@@ -95,8 +94,7 @@ public final class MoneyCsv {
     boolean other =
         !letters.isEmpty() && tender.filter(one -> !one.letters().equals(letters)).isPresent();
     return other
-        ? Optional.of(
-            "is in " + letters + ", and the job is in " + tender.get().letters() + ".")
+        ? Optional.of("is in " + letters + ", and the job is in " + tender.get().letters() + ".")
         : Optional.empty();
   }
 

@@ -35,7 +35,11 @@ public record PlanCost(List<Item> lines, List<Item> perhaps, Money sum, Budget w
     return items.stream()
         .map(
             item ->
-                sign + item.pieces() + " " + item.what() + (item.priced() ? "" : " (no price typed)"))
+                sign
+                    + item.pieces()
+                    + " "
+                    + item.what()
+                    + (item.priced() ? "" : " (no price typed)"))
         .collect(Collectors.joining(", "));
   }
 }

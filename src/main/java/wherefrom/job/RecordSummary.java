@@ -25,9 +25,7 @@ final class RecordSummary {
     row("Looked at or measured", parts.size(), count(this::unlooked));
     row("Decided about", parts.size(), count(this::undecided));
     List<StandingRule> checks =
-        state.rules().all().stream()
-            .filter(rule -> rule.consequence().effect().isCheck())
-            .toList();
+        state.rules().all().stream().filter(rule -> rule.consequence().effect().isCheck()).toList();
     row("Checks that the changes ask for", checks.size(), state.rules().openChecks().size());
     row("Places filled or left empty for a reason", state.places().size(), missing());
     shop();
@@ -49,7 +47,10 @@ final class RecordSummary {
   private void shop() {
     List<ShopVisit> visits = new MachineShop(job).visits();
     int pieces = visits.stream().mapToInt(ShopVisit::pieces).sum();
-    row("Pieces back from the machine shop", pieces, visits.stream().mapToInt(ShopVisit::missing).sum());
+    row(
+        "Pieces back from the machine shop",
+        pieces,
+        visits.stream().mapToInt(ShopVisit::missing).sum());
   }
 
   private void away(String what, Whereabouts where) {
@@ -64,7 +65,10 @@ final class RecordSummary {
   private boolean unlooked(PartRecord part) {
     return !part.part().fresh()
         && part.looks().values().stream().allMatch(look -> look == Look.NOT_LOOKED)
-        && state.measures().listResults(wherefrom.inspection.Subject.ofPart(part.part().item())).isEmpty();
+        && state
+            .measures()
+            .listResults(wherefrom.inspection.Subject.ofPart(part.part().item()))
+            .isEmpty();
   }
 
   private boolean undecided(PartRecord part) {

@@ -48,8 +48,7 @@ public final class Retagging {
   }
 
   private static final Set<Whereabouts> LOOSE =
-      EnumSet.of(
-          Whereabouts.WASHING, Whereabouts.AT_SHOP, Whereabouts.LOST, Whereabouts.OUT);
+      EnumSet.of(Whereabouts.WASHING, Whereabouts.AT_SHOP, Whereabouts.LOST, Whereabouts.OUT);
 
   /** One reading is one size: of others, several would have to be taken. */
   private static final Set<Shape> SHAPES = EnumSet.of(Shape.VALUE, Shape.SPREAD);
@@ -65,7 +64,9 @@ public final class Retagging {
     return candidates(kind, List.of(plan));
   }
 
-  /** The parts of a kind that may be among them: away or on the bench, and measured by all plans. */
+  /**
+   * The parts of a kind that may be among them: away or on the bench, and measured by all plans.
+   */
   public List<Part> candidates(PartKind kind, Collection<String> plans) {
     return loose(kind).stream()
         .filter(part -> plans.stream().allMatch(plan -> record(part, plan).isPresent()))
@@ -118,9 +119,7 @@ public final class Retagging {
       Map<String, Map<String, String>> readings) {
     List<ReadingPlan> plans = new ArrayList<>();
     for (String key : tools.keySet()) {
-      ReadingPlans.find(key)
-          .filter(plan -> SHAPES.contains(plan.shape()))
-          .ifPresent(plans::add);
+      ReadingPlans.find(key).filter(plan -> SHAPES.contains(plan.shape())).ifPresent(plans::add);
     }
     boolean known =
         tools.values().stream().allMatch(tool -> job.state().measures().findTool(tool).isPresent());

@@ -33,7 +33,8 @@ public record Tender(Currency currency) {
   private static Optional<Tender> ofCountry(String country) {
     try {
       // A territory without a currency of its own has none here.
-      return Optional.ofNullable(Currency.getInstance(new Locale.Builder().setRegion(country).build()))
+      return Optional.ofNullable(
+              Currency.getInstance(new Locale.Builder().setRegion(country).build()))
           .map(Tender::new);
     } catch (IllegalArgumentException e) {
       return Optional.empty();

@@ -20,7 +20,8 @@ public final class FileReports implements Reports {
     try (TablePdf out = new TablePdf("Build record: " + record.job())) {
       out.words(
           record.engine() + ", begun " + day(record.begun()) + ", as of " + day(record.asOf()));
-      out.words(BuildRecord.OUTRANKED + " Rows in bold behind a black mark are open or not checked.");
+      out.words(
+          BuildRecord.OUTRANKED + " Rows in bold behind a black mark are open or not checked.");
       boolean first = true;
       for (RecordSection section : record.sections()) {
         if (first) {

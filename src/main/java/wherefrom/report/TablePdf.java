@@ -212,7 +212,9 @@ final class TablePdf implements AutoCloseable {
       need(PICTURE + 4 * SMALL * LEADING);
       double left = picture(pictures.get(at), MARGIN, wide);
       double right =
-          at + 1 < pictures.size() ? picture(pictures.get(at + 1), MARGIN + wide + 2 * GAP, wide) : y;
+          at + 1 < pictures.size()
+              ? picture(pictures.get(at + 1), MARGIN + wide + 2 * GAP, wide)
+              : y;
       y = Math.min(left, right) - 2 * GAP;
     }
   }
@@ -222,8 +224,7 @@ final class TablePdf implements AutoCloseable {
     double down = y;
     Optional<PDImageXObject> image = Stills.read(document, picture);
     if (image.isPresent()) {
-      double scale =
-          Math.min(wide / image.get().getWidth(), PICTURE / image.get().getHeight());
+      double scale = Math.min(wide / image.get().getWidth(), PICTURE / image.get().getHeight());
       float across = (float) (image.get().getWidth() * scale);
       float high = (float) (image.get().getHeight() * scale);
       page.orElseThrow().drawImage(image.get(), (float) x, (float) (down - high), across, high);

@@ -38,8 +38,7 @@ class ShopCommandsTest {
         .containsExactly(
             new String[] {"basket 2", tag(PUSHROD), PUSHROD, "1"},
             new String[] {"basket 2", tag(OTHER), OTHER, "1"});
-    Shop.Outcome wrong =
-        shop.run("wash", "count", "--job", job, "--basket", "2", "--pieces", "1");
+    Shop.Outcome wrong = shop.run("wash", "count", "--job", job, "--basket", "2", "--pieces", "1");
     assertThat(wrong.status()).isEqualTo(1);
     assertThat(wrong.out()).contains("2 pieces went in basket 2 and 1 were counted");
     assertThat(shop.state(job, PUSHROD)).isEqualTo("washing");
@@ -54,11 +53,36 @@ class ShopCommandsTest {
     shop.right(
         "shop", "send", "--job", job, "--visit", "1", "--wanted", "straighten", tag(PUSHROD));
     shop.right(
-        "shop", "add", "--job", job, "--visit", "1", "--what", "block", "--count", "1", "--wanted",
-        "bore all eight", "--size", "4.0200", "--within", "0.0005");
+        "shop",
+        "add",
+        "--job",
+        job,
+        "--visit",
+        "1",
+        "--what",
+        "block",
+        "--count",
+        "1",
+        "--wanted",
+        "bore all eight",
+        "--size",
+        "4.0200",
+        "--within",
+        "0.0005");
     shop.right(
-        "shop", "add", "--job", job, "--visit", "1", "--what", "main caps", "--count", "5",
-        "--wanted", "stay with the block", "--do-not-lose");
+        "shop",
+        "add",
+        "--job",
+        job,
+        "--visit",
+        "1",
+        "--what",
+        "main caps",
+        "--count",
+        "5",
+        "--wanted",
+        "stay with the block",
+        "--do-not-lose");
     Path slip = folder.resolve("slip.pdf");
     shop.right("shop", "slip", "--job", job, "--visit", "1", "--out", slip.toString());
     assertThat(text(slip))
@@ -66,8 +90,18 @@ class ShopCommandsTest {
     assertThat(shop.right("shop", "back", "--job", job, tag(PUSHROD)).out()).contains("is back");
     Shop.Outcome sized =
         shop.right(
-            "shop", "count", "--job", job, "--visit", "1", "--line", "1", "--pieces", "1",
-            "--size", "4.0215");
+            "shop",
+            "count",
+            "--job",
+            job,
+            "--visit",
+            "1",
+            "--line",
+            "1",
+            "--pieces",
+            "1",
+            "--size",
+            "4.0215");
     assertThat(sized.out()).contains("NOT within");
     shop.right("shop", "count", "--job", job, "--visit", "1", "--line", "2", "--pieces", "4");
     assertThat(shop.right("shop", "list", "--job", job, "--away").rows())

@@ -112,7 +112,8 @@ class FileReportsTest {
   @Test
   void charactersThatTheFontLacksDoNotStopTheReport() throws IOException {
     Path pdf = folder.resolve("odd.pdf");
-    BuildRecord odd = new BuildRecord("エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of());
+    BuildRecord odd =
+        new BuildRecord("エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of());
     reports.writeRecord(odd, pdf);
     assertThat(text(pdf)).contains("Build record: ????");
   }
