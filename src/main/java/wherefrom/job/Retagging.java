@@ -206,7 +206,7 @@ public final class Retagging {
     List<Double> values = new ArrayList<>();
     List<Double> us = new ArrayList<>();
     for (ReadingPlan plan : plans) {
-      Tool tool = job.state().measures().findTool(tools.get(plan.key())).orElseThrow();
+      Tool tool = job.state().measures().findTool(tools.getOrDefault(plan.key(), "")).orElseThrow();
       Optional<String> fault =
           Typed.read(
               texts.getOrDefault(plan.key(), ""),
