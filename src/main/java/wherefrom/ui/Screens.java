@@ -5,6 +5,7 @@ import java.util.Map;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
 import wherefrom.ui.benchmap.BenchMapScreen;
+import wherefrom.ui.changes.ChangesScreen;
 import wherefrom.ui.decide.DecidePartScreen;
 import wherefrom.ui.decide.DecideScreen;
 import wherefrom.ui.home.BetweenScreen;
@@ -30,6 +31,7 @@ public final class Screens {
     screens.put(ScreenId.PART, PartScreen::new);
     screens.put(ScreenId.PRINT_TAGS, PrintTagsScreen::new);
     screens.put(ScreenId.BETWEEN, (desk, item) -> new BetweenScreen(desk));
+    screens.put(ScreenId.CHANGES, (desk, item) -> new ChangesScreen(desk));
     screens.put(
         ScreenId.DECIDE,
         (desk, item) -> item == 0 ? new DecideScreen(desk) : new DecidePartScreen(desk, item));

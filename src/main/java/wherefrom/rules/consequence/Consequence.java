@@ -31,6 +31,7 @@ public record Consequence(
     String sentence,
     String source,
     List<Change> chain) {
+  private static final int MOST_NAMED = 8;
 
   public Consequence {
     kinds = Set.copyOf(kinds);
@@ -65,5 +66,41 @@ public record Consequence(
       return what;
     }
     return String.join(", ", new TreeSet<>(kinds).stream().map(PartKind::plural).toList());
+  }
+
+  /** {@code must be new: 16 lifters}, {@code buy new: cam}, {@code check before closing}. */
+  public String headline() {
+    String whole = subject();
+    if (whole.isEmpty()) {
+      return effect.words();
+    }
+    return effect.words() + ": " + (pieces > 1 ? pieces + " " : "") + whole;
+  }
+
+  /**
+   * The places concerned: {@code at 3 EX, 5 EX}; the first of them where they are many. Where its
+   * kinds are not tracked, that nothing holds them up but the person.
+   */
+  public String whereWords() {
+    if (kinds.isEmpty()) {
+      return "";
+    }
+    if (places.isEmpty()) {
+      return "not tracked here: no tag will stop them, mind it yourself";
+    }
+    List<String> figures = places.stream().map(Place::figures).distinct().toList();
+    if (figures.size() <= MOST_NAMED) {
+      return "at " + String.join(", ", figures);
+    }
+    return "at "
+        + String.join(", ", figures.subList(0, MOST_NAMED - 2))
+        + " and "
+        + (figures.size() - MOST_NAMED + 2)
+        + " more places";
+  }
+
+  /** {@code R11, because: head milled, left bank; so valvetrain geometry changed, left bank}. */
+  public String because() {
+    return rule + ", because: " + String.join("; so: ", reasons());
   }
 }

@@ -1,5 +1,6 @@
 package wherefrom.ui.app;
 
+import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Keypad;
@@ -33,6 +34,13 @@ public final class NumberEntryScreen implements Screen, Typable {
   public static NumberEntryScreen digits(
       Desk desk, String title, String question, int most, Consumer<String> done) {
     return new NumberEntryScreen(desk, title, question, Keypad.digits(desk.touch(), most), done);
+  }
+
+  /** Asks for a size, with the decimal mark of the person's language. */
+  public static NumberEntryScreen size(
+      Desk desk, String title, String question, int most, Consumer<String> done) {
+    Keypad pad = Keypad.decimal(desk.touch(), most, Locale.getDefault());
+    return new NumberEntryScreen(desk, title, question, pad, done);
   }
 
   @Override

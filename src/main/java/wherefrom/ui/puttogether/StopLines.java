@@ -79,13 +79,16 @@ final class StopLines {
 
   private Answer held(Verdict verdict) {
     if (verdict instanceof Verdict.NotCleared held) {
-      return held(verdict, held.part(), held.place(), sentence(held.why()));
+      return held(verdict, held.part(), held.place(), name(held.part()), sentence(held.why()));
     }
     if (verdict instanceof Verdict.MustBeNew must) {
-      return held(verdict, must.part(), must.place(), must.ban().reason());
+      Part part = must.part();
+      String first = name(part) + ": " + verdict.word();
+      return held(verdict, part, must.place(), first, must.ban().reason());
     }
     if (verdict instanceof Verdict.Retired retired) {
-      return held(verdict, retired.part(), retired.part().home(), sentence(retired.why()));
+      Part part = retired.part();
+      return held(verdict, part, part.home(), name(part), sentence(retired.why()));
     }
     if (verdict instanceof CodeVerdict.OtherEngine other) {
       String whose = other.jobName().orElse("an engine not known here");
@@ -103,8 +106,8 @@ final class StopLines {
     return plain(verdict, List.of(verdict.sentence()));
   }
 
-  private static Answer held(Verdict verdict, Part part, Place place, String why) {
-    List<String> lines = List.of(name(part), why, verdict.wayOut());
+  private static Answer held(Verdict verdict, Part part, Place place, String first, String why) {
+    List<String> lines = List.of(first, why, verdict.wayOut());
     return new Answer(
         Optional.of(verdict.cue()),
         verdict.word(),

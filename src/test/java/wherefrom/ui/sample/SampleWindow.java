@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Predicate;
 import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -66,9 +67,21 @@ public final class SampleWindow {
    * @throws AssertionError when there is none, with what there is
    */
   public void press(String words) {
+    press(words, node -> words(node).startsWith(words));
+  }
+
+  /** Turns the pages of a list until a target's first words are these, and presses it. */
+  public void pressOnSomePage(String words) {
+    while (targets().stream().noneMatch(node -> words(node).startsWith(words))) {
+      press("More", node -> words(node).equals("More"));
+    }
+    press(words);
+  }
+
+  private void press(String words, Predicate<Node> wanted) {
     Node target =
         targets().stream()
-            .filter(node -> words(node).startsWith(words))
+            .filter(wanted)
             .findFirst()
             .orElseThrow(
                 () ->

@@ -1,0 +1,126 @@
+package wherefrom.ui.changes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import wherefrom.engine.Layout;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.Reach;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.controls.EngineSide;
+
+/** Asks what is changed, where and by how much, one question at a time, then shows the change. */
+final class ChangeQuestions {
+  private final Desk desk;
+
+  ChangeQuestions(Desk desk) {
+    this.desk = desk;
+  }
+
+  private Layout layout() {
+    return desk.state().layout();
+  }
+
+  void ask(ChangesModel.Group group) {
+    List<Choice<ChangeKind>> kinds =
+        ChangesModel.kinds(group).stream()
+            .map(kind -> new Choice<>(kind, RuleRows.capital(kind.words()), ""))
+            .toList();
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, group.question(), kinds, this::askWhere));
+  }
+
+  private void askWhere(ChangeKind kind) {
+    if (kind.reach() == Reach.WHOLE) {
+      askSize(kind, "");
+    } else if (kind.reach() == Reach.PLACE) {
+      askKind(kind);
+    } else {
+      List<WhereRows.Row> rows = WhereRows.of(layout(), kind.reach());
+      pick(kind, WhereRows.side(kind.reach()), rows, where -> askSize(kind, where));
+    }
+  }
+
+  /** A place is a kind at a spot: first the kind, then the spot. */
+  private void askKind(ChangeKind kind) {
+    List<Choice<PartKind>> kinds =
+        desk.state().kinds().stream()
+            .sorted()
+            .map(each -> new Choice<>(each, RuleRows.capital(each.word()), ""))
+            .toList();
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    "Which kind of part?",
+                    kinds,
+                    each ->
+                        pick(
+                            kind,
+                            EngineSide.of(each),
+                            WhereRows.of(layout(), each),
+                            where -> askSize(kind, each.key() + "@" + where))));
+  }
+
+  private void pick(
+      ChangeKind kind, EngineSide side, List<WhereRows.Row> rows, Consumer<String> done) {
+    String title = RuleRows.capital(kind.words()) + ": where?";
+    desk.navigator().open(() -> new WhereScreen(desk, title, side, rows, done));
+  }
+
+  private void askSize(ChangeKind kind, String where) {
+    boolean inch = desk.state().units() == UnitSystem.INCH;
+    List<String> steps = UsualSizes.steps(kind, inch);
+    if (steps.isEmpty()) {
+      show(kind, where, "");
+      return;
+    }
+    List<Choice<String>> choices = new ArrayList<>();
+    choices.add(new Choice<>("", "Not known yet", ""));
+    for (String step : steps) {
+      String words = step.equals(UsualSizes.OTHER) ? "Another figure" : step;
+      choices.add(new Choice<>(step, words, ""));
+    }
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    UsualSizes.question(kind),
+                    choices,
+                    size -> sized(kind, where, size, inch)));
+  }
+
+  private void sized(ChangeKind kind, String where, String size, boolean inch) {
+    if (!size.equals(UsualSizes.OTHER)) {
+      show(kind, where, size);
+      return;
+    }
+    String unit = inch ? "in" : "mm";
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.size(
+                    desk,
+                    UsualSizes.question(kind),
+                    "In " + (inch ? "inches" : "millimetres") + ".",
+                    7,
+                    typed -> show(kind, where, typed.isEmpty() ? "" : size(typed, unit, kind))));
+  }
+
+  private static String size(String typed, String unit, ChangeKind kind) {
+    return String.format(Locale.ROOT, "%s %s%s", typed, unit, UsualSizes.suffix(kind));
+  }
+
+  private void show(ChangeKind kind, String where, String detail) {
+    Change change = new Change(kind, where, detail);
+    desk.navigator().open(() -> ChangeScreen.fresh(desk, change));
+  }
+}

@@ -1,0 +1,63 @@
+package wherefrom.ui.changes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.layout.Region;
+import wherefrom.inspection.Look;
+import wherefrom.job.StandingRule;
+import wherefrom.rules.consequence.Consequence;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.ListRow;
+
+/** Consequences as rows: what, why, under which rule; pressed, a row shows all of it. */
+final class RuleRows {
+  private RuleRows() {}
+
+  /** A consequence that is only looked at. */
+  static Region of(Desk desk, Consequence consequence) {
+    return ListRow.key(
+        desk.touch(),
+        capital(consequence.headline()),
+        lines(desk, consequence),
+        () -> desk.navigator().open(() -> new ConsequenceScreen(desk, consequence)));
+  }
+
+  /** A consequence that stands in the job, with what was answered. */
+  static Region of(Desk desk, StandingRule rule) {
+    return ListRow.key(
+        desk.touch(),
+        heading(rule),
+        lines(desk, rule.consequence()),
+        () -> desk.navigator().open(() -> new ConsequenceScreen(desk, rule.consequence())));
+  }
+
+  static String heading(StandingRule rule) {
+    String headline = rule.consequence().headline();
+    if (!rule.consequence().effect().isCheck()) {
+      return capital(headline);
+    }
+    return rule.answer()
+        .map(answer -> (answer.look() == Look.PASS ? "Passed: " : "NOT PASSED: ") + headline)
+        .orElse("Open: " + headline);
+  }
+
+  /** Large text leaves room for the sentence alone; the rest is one press away. */
+  private static List<String> lines(Desk desk, Consequence consequence) {
+    List<String> lines = new ArrayList<>(List.of(consequence.sentence()));
+    if (!desk.touch().isLarge()) {
+      lines.add(sentence(consequence.whereWords()));
+      lines.add(sentence(consequence.because()) + " Source: " + consequence.source() + ".");
+    }
+    return lines;
+  }
+
+  /** With a capital and a full stop; empty stays empty. */
+  static String sentence(String words) {
+    return words.isEmpty() ? "" : capital(words) + ".";
+  }
+
+  static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

@@ -1,0 +1,111 @@
+package wherefrom.ui;
+
+import java.util.List;
+import java.util.function.BiConsumer;
+import wherefrom.inspection.Look;
+import wherefrom.job.Planning;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.changes.ChangeScreen;
+import wherefrom.ui.changes.ChangesScreen;
+import wherefrom.ui.changes.ConsequenceScreen;
+import wherefrom.ui.changes.StandingScreen;
+import wherefrom.ui.changes.WhereScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Plans and changes, in the states worth looking at. */
+final class ChangesShots {
+  private ChangesShots() {}
+
+  static List<Shot> all() {
+    return List.of(
+        shot("changes", ChangesScreen.class, (window, sample) -> {}),
+        shot("changes-kinds", ChoiceScreen.class, (window, sample) -> window.press("Plan work")),
+        where("changes-where-valve", "F", "Rocker stud"),
+        where("changes-where-rod", "F", "Rod or main"),
+        where("changes-where-bank", "Plan work", "Head milled"),
+        preview("changes-cam", Change.of(ChangeKind.NEW_FLAT_CAM)),
+        preview("changes-bearing", Change.at(ChangeKind.BEARING_FAILED, "R3")),
+        shot(
+            "changes-planned",
+            ChangeScreen.class,
+            (window, sample) -> window.pressOnSomePage("Plan 1")),
+        shot(
+            "changes-checks",
+            StandingScreen.class,
+            (window, sample) -> window.press("Open checks")),
+        shot(
+            "changes-all",
+            StandingScreen.class,
+            (window, sample) -> window.pressOnSomePage("All that")),
+        shot(
+            "changes-check",
+            ConsequenceScreen.class,
+            (window, sample) -> {
+              window.press("Open checks");
+              window.pressOnSomePage("Open: check before fitting: pushrods");
+            }),
+        shot(
+            "changes-part",
+            StandingScreen.class,
+            (window, sample) ->
+                ((ChangesScreen) window.shell.current()).scan(sample.tag("pushrod@3EX"))));
+  }
+
+  private static boolean large(SampleWindow window) {
+    return window.shell.desk().touch().isLarge();
+  }
+
+  private static Shot where(String name, String group, String kind) {
+    return shot(
+        name,
+        WhereScreen.class,
+        (window, sample) -> {
+          String key = group.equals("F") ? large(window) ? "Finding" : "Record a" : group;
+          window.press(key);
+          window.pressOnSomePage(kind);
+        });
+  }
+
+  private static Shot preview(String name, Change change) {
+    return shot(
+        name,
+        ChangeScreen.class,
+        (window, sample) ->
+            window
+                .shell
+                .desk()
+                .navigator()
+                .open(() -> ChangeScreen.fresh(window.shell.desk(), change)));
+  }
+
+  private static Shot shot(
+      String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          SampleJob sample = planned();
+          window.shell.desk().open(sample.job);
+          window.shell.desk().navigator().show(ScreenId.CHANGES);
+          window.layOut();
+          arrange.accept(window, sample);
+        });
+  }
+
+  /** A cam that is planned, a milled head, a stud that has moved, one check that failed. */
+  private static SampleJob planned() {
+    SampleJob sample = SampleJob.apart();
+    Planning planning = new Planning(sample.job);
+    planning.plan(Change.of(ChangeKind.NEW_FLAT_CAM));
+    planning.make(new Change(ChangeKind.HEAD_MILLED, "left", "0.010 in"));
+    planning.make(Change.at(ChangeKind.STUD_MOVED, "3EX"));
+    planning.answer("R26:all-studs@3EX", Look.FAIL, "5 IN stands 0.012 in proud");
+    planning.answer("R14:dowels@left", Look.PASS, "0.06 in left");
+    return sample;
+  }
+}

@@ -1,0 +1,98 @@
+package wherefrom.ui.changes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.engine.Layout;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.inspection.Look;
+import wherefrom.parts.PartKind;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Reach;
+import wherefrom.ui.sample.SampleJob;
+
+class ChangesModelTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final ChangesModel model = new ChangesModel(sample.job);
+
+  @Test
+  void everyKindOfChangeIsOfferedOnce() {
+    List<ChangeKind> offered = new ArrayList<>();
+    for (ChangesModel.Group group : ChangesModel.Group.values()) {
+      offered.addAll(ChangesModel.kinds(group));
+    }
+    assertThat(offered).doesNotHaveDuplicates().containsAll(EnumSet.allOf(ChangeKind.class));
+  }
+
+  @Test
+  void everyPlaceThatIsOfferedIsOneThatTheChangeCanHave() {
+    for (Layout layout : ReadyLayouts.all()) {
+      for (ChangeKind kind : ChangeKind.values()) {
+        Reach reach = kind.reach();
+        if (reach != Reach.WHOLE && reach != Reach.PLACE) {
+          List<String> offered = new ArrayList<>();
+          WhereRows.of(layout, reach)
+              .forEach(row -> row.cells().forEach(cell -> offered.add(cell.where())));
+          assertThat(offered).containsExactlyInAnyOrderElementsOf(reach.where(layout));
+        }
+      }
+      for (PartKind kind : PartKind.values()) {
+        WhereRows.of(layout, kind)
+            .forEach(
+                row ->
+                    row.cells()
+                        .forEach(
+                            cell ->
+                                assertThat(
+                                        Change.at(
+                                                ChangeKind.SLOT_UNKNOWN,
+                                                kind.key() + "@" + cell.where())
+                                            .findFault(layout))
+                                    .isEmpty()));
+      }
+    }
+  }
+
+  @Test
+  void whatIsForbiddenStandsBeforeWhatIsOnlyToKnow() {
+    List<Effect> effects =
+        model.preview(Change.of(ChangeKind.NEW_FLAT_CAM)).stream()
+            .map(consequence -> consequence.effect())
+            .toList();
+    assertThat(effects).isSorted().startsWith(Effect.MUST_BE_NEW).contains(Effect.KNOW);
+    assertThat(model.standing()).noneMatch(rule -> rule.consequence().rule().equals("R1"));
+  }
+
+  @Test
+  void theCostOfAChangeIsSaidBeforeItIsPlanned() {
+    assertThat(model.cost(Change.of(ChangeKind.NEW_FLAT_CAM)).orElseThrow())
+        .contains("+16 lifters (no price typed)");
+    assertThat(model.cost(Change.of(ChangeKind.LIFT_INCREASED))).isEmpty();
+  }
+
+  @Test
+  void anAnsweredCheckLeavesTheOpenOnesUnlessItFailed() {
+    model.make(Change.of(ChangeKind.GASKET_THICKNESS));
+    int open = model.openChecks().size();
+    assertThat(model.answer("R11:preload", Look.FAIL, "no travel left")).contains("it stays open");
+    assertThat(model.openChecks()).hasSize(open);
+    assertThat(model.find("R11:preload").map(RuleRows::heading).orElseThrow())
+        .isEqualTo("NOT PASSED: check before closing");
+    model.answer("R11:preload", Look.PASS, "");
+    assertThat(model.openChecks()).hasSize(open - 1);
+  }
+
+  @Test
+  void aPartOfUnknownSlotIsStoppedAndItsPageSaysWhy() {
+    model.make(Change.at(ChangeKind.SLOT_UNKNOWN, "lifter@3EX"));
+    assertThat(model.standingFor(sample.part("lifter@3EX").item()))
+        .anyMatch(rule -> rule.consequence().effect() == Effect.FORBIDDEN)
+        .allMatch(rule -> rule.consequence().rule().equals("R3"));
+    assertThat(model.made()).containsExactly(Change.at(ChangeKind.SLOT_UNKNOWN, "lifter@3EX"));
+  }
+}
