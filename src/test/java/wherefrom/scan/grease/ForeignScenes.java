@@ -10,12 +10,14 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.BiPredicate;
 import wherefrom.parts.TagCode;
-import wherefrom.parts.TagSymbol;
 import wherefrom.parts.TagType;
 
 /** Small frames on which no issued tag is: what must never be read as one. */
 final class ForeignScenes {
   private static final int HEIGHT = 240;
+
+  /** Whose words stand beside a foreign code in our frame. */
+  private static final TagCode ANY = new TagCode(TagType.ACTION_CARD, 0, 1, 1);
 
   /** What lies there, and the one text it may be read as. */
   record Foreign(String kind, GreaseScene scene, String text) {}
@@ -29,8 +31,8 @@ final class ForeignScenes {
       case 0 -> tag("other engine", random, other(random, engine));
       case 1 -> tag("neighbour", random, neighbour(random, engine));
       case 2 -> tag("retired", random, retired(some, random));
-      case 3 -> foreignCode(random, LabelDesign.PRINTED);
-      case 4 -> foreignCode(random, LabelDesign.PLAIN);
+      case 3 -> foreignCode(random, true);
+      case 4 -> foreignCode(random, false);
       default -> nothing(random);
     };
   }
@@ -52,11 +54,10 @@ final class ForeignScenes {
   }
 
   private static Foreign tag(String kind, SplittableRandom random, TagCode code) {
-    TagSymbol symbol = TagSymbol.of(code);
-    return new Foreign(kind, scene(random, LabelDesign.PRINTED, 21, symbol::dark), code.digits());
+    return new Foreign(kind, scene(random, LabelArt.of(code)), code.digits());
   }
 
-  private static Foreign foreignCode(SplittableRandom random, LabelDesign design) {
+  private static Foreign foreignCode(SplittableRandom random, boolean framed) {
     String text = "box " + random.nextInt(1_000_000);
     try {
       ByteMatrix matrix =
@@ -66,7 +67,12 @@ final class ForeignScenes {
                   Map.of(EncodeHintType.QR_MASK_PATTERN, random.nextInt(8)))
               .getMatrix();
       BiPredicate<Integer, Integer> dark = (row, column) -> matrix.get(column, row) == 1;
-      return new Foreign("foreign code", scene(random, design, matrix.getWidth(), dark), text);
+      LabelArt art =
+          framed
+              ? LabelArt.framed(ANY, matrix.getWidth(), dark)
+              : LabelArt.plain(matrix.getWidth(), dark);
+      return new Foreign(
+          framed ? "code in frame" : "foreign code", scene(random, art), text);
     } catch (WriterException impossible) {
       throw new IllegalStateException(impossible);
     }
@@ -76,7 +82,7 @@ final class ForeignScenes {
     SplittableRandom coin = random.split();
     return new Foreign(
         "random modules",
-        scene(random, LabelDesign.PRINTED, 21, (row, column) -> coin.nextBoolean()),
+        scene(random, LabelArt.framed(ANY, 21, (row, column) -> coin.nextBoolean())),
         "");
   }
 
@@ -85,20 +91,8 @@ final class ForeignScenes {
     return Damage.of(family, 1 + random.nextInt(Family.GRADES), random);
   }
 
-  private static GreaseScene scene(
-      SplittableRandom random,
-      LabelDesign design,
-      int modules,
-      BiPredicate<Integer, Integer> dark) {
+  private static GreaseScene scene(SplittableRandom random, LabelArt label) {
     return new GreaseScene(
-        HEIGHT * 16 / 9,
-        HEIGHT,
-        design,
-        modules,
-        dark,
-        "0000",
-        damage(random),
-        random.nextLong(),
-        0.8);
+        HEIGHT * 16 / 9, HEIGHT, label, damage(random), random.nextLong(), 0.8);
   }
 }

@@ -84,7 +84,7 @@ class GreaseBench {
       int seed,
       int height) {
     TagCode code = GreaseFrames.pick(issued, GreaseFrames.seed(family, grade, seed, height));
-    GreaseFrame frame = GreaseFrames.frame(family, grade, seed, height, LabelDesign.PRINTED, code);
+    GreaseFrame frame = GreaseFrames.frame(family, grade, seed, height, code);
     Set<String> together = new LinkedHashSet<>();
     readers.forEach(
         (name, reader) -> {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import wherefrom.parts.TagCode;
-import wherefrom.parts.TagSymbol;
 import wherefrom.parts.TagType;
 
 /** The frames of the bench: the same seed always gives the same frame. */
@@ -36,16 +35,15 @@ final class GreaseFrames {
   }
 
   static GreaseScene scene(
-      Family family, int grade, int number, int height, LabelDesign design, TagCode code) {
+      Family family, int grade, int number, int height, TagCode code) {
     long seed = seed(family, grade, number, height);
     Damage damage = Damage.of(family, grade, new SplittableRandom(seed ^ 0xDA));
-    TagSymbol symbol = TagSymbol.of(code);
     return new GreaseScene(
-        height * 16 / 9, height, design, TagSymbol.SIZE, symbol::dark, code.typed(), damage, seed);
+        height * 16 / 9, height, LabelArt.of(code), damage, seed);
   }
 
   static GreaseFrame frame(
-      Family family, int grade, int number, int height, LabelDesign design, TagCode code) {
-    return scene(family, grade, number, height, design, code).next(code.digits());
+      Family family, int grade, int number, int height, TagCode code) {
+    return scene(family, grade, number, height, code).next(code.digits());
   }
 }

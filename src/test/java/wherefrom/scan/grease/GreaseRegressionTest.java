@@ -21,7 +21,7 @@ class GreaseRegressionTest {
     for (Family family : Family.values()) {
       int grade = GRADES[family.ordinal() % GRADES.length];
       TagCode code = GreaseFrames.pick(ISSUED, family.ordinal() * 31L + grade);
-      GreaseFrame frame = GreaseFrames.frame(family, grade, 500, 720, LabelDesign.PRINTED, code);
+      GreaseFrame frame = GreaseFrames.frame(family, grade, 500, 720, code);
       List<String> texts =
           new PipelineReader()
               .read(frame.image(), ISSUED).sightings().stream().map(Sighting::text).toList();

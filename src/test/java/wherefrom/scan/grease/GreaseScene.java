@@ -3,10 +3,8 @@ package wherefrom.scan.grease;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.function.BiPredicate;
 import wherefrom.job.Corner;
 import wherefrom.job.GreyImage;
-import wherefrom.parts.TagSymbol;
 
 /**
  * One damaged label before a camera, of which frames are taken: the same paper and bench, while the
@@ -16,7 +14,7 @@ final class GreaseScene {
   private final int width;
   private final int height;
   private final double unit;
-  private final LabelDesign design;
+  private final double half;
   private final Damage damage;
   private final Paper paper;
   private final Plane bench;
@@ -32,39 +30,22 @@ final class GreaseScene {
   private final double y;
   private final double lightTurn;
 
-  GreaseScene(
-      int width,
-      int height,
-      LabelDesign design,
-      int modules,
-      BiPredicate<Integer, Integer> dark,
-      String words,
-      Damage damage,
-      long seed) {
-    this(width, height, design, modules, dark, words, damage, seed, height / 720.0);
+  GreaseScene(int width, int height, LabelArt label, Damage damage, long seed) {
+    this(width, height, label, damage, seed, height / 720.0);
   }
 
   /**
    * @param unit size of everything, 1 in a frame of 720 lines as a whole bench is seen; larger
    *     comes nearer
    */
-  GreaseScene(
-      int width,
-      int height,
-      LabelDesign design,
-      int modules,
-      BiPredicate<Integer, Integer> dark,
-      String words,
-      Damage damage,
-      long seed,
-      double unit) {
+  GreaseScene(int width, int height, LabelArt label, Damage damage, long seed, double unit) {
     this.unit = unit;
     this.width = width;
     this.height = height;
-    this.design = design;
+    half = label.half();
     this.damage = damage;
     SplittableRandom random = new SplittableRandom(seed);
-    Plane art = LabelArt.draw(design, modules, dark, words, random);
+    Plane art = label.plane();
     Plane cover = Paper.full();
     stain(art, cover, random);
     paper = new Paper(art, cover);
@@ -181,11 +162,10 @@ final class GreaseScene {
   }
 
   private List<Corner> corners(View view) {
-    double half = TagSymbol.SIZE / 2.0 / design.width();
     List<Corner> corners = new ArrayList<>();
     for (int corner = 0; corner < 4; corner++) {
-      double cx = corner == 1 || corner == 2 ? half : -half;
-      double cy = corner >= 2 ? half : -half;
+      double cx = corner == 1 || corner == 2 ? -half : half;
+      double cy = corner >= 2 ? -half : half;
       double[] at = view.project(cx, cy);
       corners.add(new Corner(at[0], at[1]));
     }

@@ -3,8 +3,8 @@ package wherefrom.scan.grease;
 import java.util.List;
 import java.util.SplittableRandom;
 import wherefrom.job.GreyImage;
+import wherefrom.parts.LabelFrame;
 import wherefrom.parts.TagCode;
-import wherefrom.parts.TagSymbol;
 
 /** One photograph of twelve megapixels with many tags on a tray, four pixels for each module. */
 final class GreaseTray {
@@ -21,7 +21,7 @@ final class GreaseTray {
     SplittableRandom random = new SplittableRandom(seed);
     Plane frame = BenchTop.of(WIDTH, HEIGHT, random);
     double focal = 0.85 * WIDTH;
-    double block = MODULE * LabelDesign.PRINTED.width();
+    double block = MODULE * LabelFrame.WIDTH;
     double away = focal / block;
     double tilt = Math.toRadians(8 * random.nextDouble());
     double towards = 2 * Math.PI * random.nextDouble();
@@ -41,9 +41,7 @@ final class GreaseTray {
   }
 
   private static Paper paper(TagCode code, SplittableRandom random) {
-    TagSymbol symbol = TagSymbol.of(code);
-    Plane art =
-        LabelArt.draw(LabelDesign.PRINTED, TagSymbol.SIZE, symbol::dark, code.typed(), random);
+    Plane art = LabelArt.of(code).plane();
     Stains.oil(art, 0.3 * random.nextDouble(), random);
     return new Paper(art, Paper.full());
   }

@@ -44,8 +44,8 @@ final class Shot {
     if (!view.meet(px, py, hit)) {
       return behind;
     }
-    double tx = hit[0] * LabelArt.BLOCK + LabelArt.CENTRE;
-    double ty = hit[1] * LabelArt.BLOCK + LabelArt.CENTRE;
+    double tx = hit[0] * LabelArt.BLOCK + LabelArt.CENTRE_X;
+    double ty = hit[1] * LabelArt.BLOCK + LabelArt.CENTRE_Y;
     boolean on = tx >= 0 && ty >= 0 && tx < LabelArt.PAPER_WIDTH && ty < LabelArt.PAPER_HEIGHT;
     double bare = behind;
     if (view.bend() > 0) {
@@ -69,8 +69,8 @@ final class Shot {
     double top = frame.height;
     double right = 0;
     double bottom = 0;
-    double edge = LabelArt.PAPER_HEIGHT / 2.0 / LabelArt.BLOCK;
-    double far = LabelArt.PAPER_WIDTH / (double) LabelArt.BLOCK - edge;
+    double edge = Math.max(LabelArt.CENTRE_X, LabelArt.PAPER_HEIGHT / 2.0 + 2) / LabelArt.BLOCK;
+    double far = (LabelArt.PAPER_WIDTH - LabelArt.CENTRE_X) / LabelArt.BLOCK;
     double reach = view.bend() > 0 ? 1.7 : edge;
     double limit = view.bend() > 0 ? 1.7 : far;
     for (int step = 0; step < 81; step++) {

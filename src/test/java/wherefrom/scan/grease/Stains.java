@@ -13,6 +13,14 @@ import java.util.SplittableRandom;
 final class Stains {
   private static final int BLOCK = LabelArt.BLOCK;
 
+  /** Where the printed block begins on the paper. */
+  private static final double LEFT = LabelArt.CENTRE_X - BLOCK / 2.0;
+
+  private static final double TOP = LabelArt.CENTRE_Y - BLOCK / 2.0;
+
+  /** Paper round the block that tears count from. */
+  private static final double EDGE = 8;
+
   private Stains() {}
 
   /** Dark oil in patches that let some of the print through, and fingerprints. */
@@ -40,8 +48,8 @@ final class Stains {
 
   private static void fingerprint(Plane paper, double strength, SplittableRandom random) {
     SmoothNoise swirl = new SmoothNoise(random);
-    double centreX = random.nextDouble() * BLOCK;
-    double centreY = random.nextDouble() * BLOCK;
+    double centreX = LEFT + random.nextDouble() * BLOCK;
+    double centreY = TOP + random.nextDouble() * BLOCK;
     double turn = random.nextDouble() * Math.PI;
     double length = BLOCK * (0.22 + 0.1 * random.nextDouble());
     double ridge = BLOCK / (50.0 + 25 * random.nextDouble());
@@ -136,8 +144,8 @@ final class Stains {
     double lean = 0.6 + 0.8 * random.nextDouble();
     for (int y = 0; y < cover.height; y++) {
       for (int x = 0; x < cover.width; x++) {
-        double fromX = corner % 2 == 0 ? x : BLOCK - x;
-        double fromY = corner / 2 == 0 ? y : LabelArt.PAPER_HEIGHT - y;
+        double fromX = corner % 2 == 0 ? x - LEFT + EDGE : LEFT + BLOCK - x;
+        double fromY = corner / 2 == 0 ? y - TOP + EDGE : TOP + BLOCK + EDGE - y;
         double inside =
             fromX * lean + fromY / lean + depth * 0.5 * (ragged.at(x / 30.0, y / 30.0) - 0.5);
         if (inside < depth * 1.35) {
@@ -153,8 +161,8 @@ final class Stains {
     double nx = Math.cos(turn);
     double ny = Math.sin(turn);
     double offset =
-        nx * BLOCK * (0.2 + 0.6 * random.nextDouble())
-            + ny * BLOCK * (0.2 + 0.6 * random.nextDouble());
+        nx * (LEFT + BLOCK * (0.2 + 0.6 * random.nextDouble()))
+            + ny * (TOP + BLOCK * (0.2 + 0.6 * random.nextDouble()));
     double bright = random.nextBoolean() ? 0.25 : -0.35;
     for (int y = 0; y < paper.height; y++) {
       for (int x = 0; x < paper.width; x++) {
@@ -177,6 +185,7 @@ final class Stains {
     Graphics2D graphics = mask.createGraphics();
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setColor(Color.WHITE);
+    graphics.translate(LEFT, TOP);
     drawing.on(graphics);
     graphics.dispose();
     Plane covered = Plane.of(mask);
