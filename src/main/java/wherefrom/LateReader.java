@@ -1,10 +1,12 @@
 package wherefrom;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.function.Supplier;
 import wherefrom.job.GreyImage;
 import wherefrom.job.LiveReader;
 import wherefrom.job.Reading;
+import wherefrom.job.Sighting;
 import wherefrom.job.TagReader;
 import wherefrom.parts.TagCode;
 
@@ -19,6 +21,11 @@ final class LateReader implements TagReader {
   @Override
   public Reading read(GreyImage picture, Collection<TagCode> issued) {
     return reader.get().read(picture, issued);
+  }
+
+  @Override
+  public List<Sighting> listForeign(GreyImage picture) {
+    return reader.get().listForeign(picture);
   }
 
   @Override

@@ -20,6 +20,7 @@ final class Commands {
     commands.add(new TagsCommand(equipment));
     commands.add(new ReadCommand(equipment));
     commands.add(new OutCommand(equipment, in));
+    commands.addAll(TrayCommand.all(equipment));
     commands.add(new WhereCommand(equipment, in));
     commands.addAll(WashCommands.all(equipment));
     commands.addAll(HandlingCommands.all(equipment, in));

@@ -5,10 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import wherefrom.job.Equipment;
+import wherefrom.job.GreyImage;
 import wherefrom.job.Reading;
 import wherefrom.job.Sighting;
 import wherefrom.job.Unread;
@@ -29,9 +32,9 @@ final class ReadCommand implements Command {
             "FILE|FOLDER…",
             "Reads the tags on PNG and JPEG pictures.",
             Option.maybe("--job", "DIR", "the job whose tags they are: more is read, in words"),
-            Option.flag("--any", "also labels like ours whose digits are no tag's"))
+            Option.flag("--any", "also codes of any other make, marked as foreign"))
         .noting(
-            "A line a tag: file, sixteen digits, meaning. What cannot be read is said on standard"
+            "A line a code: file, what it says, meaning. What cannot be read is said on standard"
                 + " error.",
             "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture.");
   }
@@ -79,14 +82,26 @@ final class ReadCommand implements Command {
     int tags = 0;
     for (Path file : files) {
       try {
-        Reading reading = equipment.reader().read(equipment.pictures().load(file), issued);
+        GreyImage picture = equipment.pictures().load(file);
+        Reading reading = equipment.reader().read(picture, issued);
+        List<Sighting> foreign =
+            any ? equipment.reader().listForeign(picture) : List.of();
         pictures++;
-        tags += list(file, reading, bench, any, answer);
+        tags += list(file, with(reading, foreign), bench, any, answer);
       } catch (IOException e) {
         answer.say(Faults.sentence(e));
       }
     }
     return pictures == 0 ? Status.BAD_INPUT : Status.stoppedIf(tags == 0);
+  }
+
+  /** A reading with the other codes that are not in it yet. */
+  private static Reading with(Reading reading, List<Sighting> foreign) {
+    Set<String> texts = new HashSet<>();
+    List<Sighting> all = new ArrayList<>(reading.sightings());
+    all.forEach(sighting -> texts.add(sighting.text()));
+    foreign.stream().filter(sighting -> texts.add(sighting.text())).forEach(all::add);
+    return new Reading(all, reading.unread());
   }
 
   private static int list(
@@ -109,13 +124,20 @@ final class ReadCommand implements Command {
 
   private static void list(Path file, Sighting sighting, Optional<Bench> bench, Answer answer) {
     String text = sighting.text();
-    String meaning =
-        bench
-            .map(open -> Meaning.of(open.find(text)))
-            .or(() -> TagCode.find(text).map(Meaning::of))
-            .orElse("not one of ours");
+    boolean foreign = TagCode.find(text).isEmpty();
+    String meaning = foreign ? "foreign: not one of ours" : meaning(text, bench);
     answer.row(
-        Fields.of("file", file.toString()).and("code", text).and("meaning", meaning),
+        Fields.of("file", file.toString())
+            .and("code", text)
+            .and("meaning", meaning)
+            .and("foreign", foreign),
         Answer.cells(file.toString(), text, meaning));
+  }
+
+  private static String meaning(String text, Optional<Bench> bench) {
+    return bench
+        .map(open -> Meaning.of(open.find(text)))
+        .or(() -> TagCode.find(text).map(Meaning::of))
+        .orElse("not one of ours");
   }
 }

@@ -2,6 +2,7 @@ package wherefrom.job;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Picture files. */
 public interface Pictures {
@@ -11,4 +12,10 @@ public interface Pictures {
    * @throws IOException with a plain sentence when the file is no picture that can be read
    */
   GreyImage load(Path file) throws IOException;
+
+  /**
+   * Saves a picture with marks drawn on it, as PNG. An older file of that name is replaced once the
+   * new one is whole.
+   */
+  void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) throws IOException;
 }

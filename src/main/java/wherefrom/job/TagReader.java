@@ -1,6 +1,7 @@
 package wherefrom.job;
 
 import java.util.Collection;
+import java.util.List;
 import wherefrom.parts.TagCode;
 
 /** Reads tags on pictures. A wrong reading is far worse than none. */
@@ -13,6 +14,14 @@ public interface TagReader {
    *     job is open
    */
   Reading read(GreyImage picture, Collection<TagCode> issued);
+
+  /**
+   * Codes of any make on a still picture, by ordinary decoding: those of parcels, tools, other
+   * programs. Tags that {@link #read} gives may be among them.
+   */
+  default List<Sighting> listForeign(GreyImage picture) {
+    return List.of();
+  }
 
   /** A reader that follows a live picture. */
   LiveReader live(Collection<TagCode> issued);

@@ -36,6 +36,14 @@ public final class PipelineReader implements TagReader {
   private static final double LOOKS_LIKE_A_TAG = 0.55;
 
   private final LabelPattern pattern;
+  private volatile Issued last = new Issued(List.of(), new IssuedSymbols(List.of()));
+
+  /** The symbols of the tags that were last asked for: they change once in a hundred readings. */
+  private record Issued(List<TagCode> tags, IssuedSymbols symbols) {
+    Issued {
+      tags = List.copyOf(tags);
+    }
+  }
 
   public PipelineReader() {
     this(LabelPattern.printed());
@@ -48,7 +56,7 @@ public final class PipelineReader implements TagReader {
   @Override
   public Reading read(GreyImage picture, Collection<TagCode> issued) {
     CameraModel camera = CameraModel.of(picture.width(), picture.height());
-    PictureScan scan = new PictureScan(pattern, camera, new IssuedSymbols(issued));
+    PictureScan scan = new PictureScan(pattern, camera, symbols(issued));
     List<Sighting> sightings = new ArrayList<>();
     List<Unread> unread = new ArrayList<>();
     List<PoseReading> readings =
@@ -67,6 +75,16 @@ public final class PipelineReader implements TagReader {
       }
     }
     return new Reading(sightings, unread);
+  }
+
+  private IssuedSymbols symbols(Collection<TagCode> tags) {
+    List<TagCode> listed = List.copyOf(tags);
+    Issued known = last;
+    if (!known.tags().equals(listed)) {
+      known = new Issued(listed, new IssuedSymbols(listed));
+      last = known;
+    }
+    return known.symbols();
   }
 
   /** Large pictures are searched from a half of their size on. */
@@ -89,7 +107,12 @@ public final class PipelineReader implements TagReader {
   }
 
   @Override
+  public List<Sighting> listForeign(GreyImage picture) {
+    return ForeignCodes.list(picture);
+  }
+
+  @Override
   public LiveReader live(Collection<TagCode> issued) {
-    return new PipelineLive(pattern, new IssuedSymbols(issued));
+    return new PipelineLive(pattern, symbols(issued));
   }
 }

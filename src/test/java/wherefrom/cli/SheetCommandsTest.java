@@ -2,6 +2,12 @@ package wherefrom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.zxing.BarcodeFormat;
+import com.google.zxing.WriterException;
+import com.google.zxing.common.BitMatrix;
+import com.google.zxing.qrcode.QRCodeWriter;
+import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -132,12 +138,70 @@ class SheetCommandsTest {
         .containsExactlyInAnyOrder("basket 1", "basket 2");
   }
 
+  /** A bench picture with two codes of another make and a tag of the job. */
+  private Path mixed(String digits) throws IOException {
+    BufferedImage image = new BufferedImage(1200, 500, BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D graphics = image.createGraphics();
+    graphics.setColor(Color.WHITE);
+    graphics.fillRect(0, 0, 1200, 500);
+    graphics.drawImage(ImageIO.read(symbol(digits).toFile()), 0, 0, 500, 500, null);
+    graphics.drawImage(foreign("https://example.org/box 7"), 520, 60, null);
+    graphics.drawImage(foreign("shelf B\ttray 3"), 860, 60, null);
+    graphics.dispose();
+    Path png = folder.resolve("mixed.png");
+    ImageIO.write(image, "png", png.toFile());
+    return png;
+  }
+
+  private static BufferedImage foreign(String text) throws IOException {
+    try {
+      return MatrixToImage.of(
+          new QRCodeWriter().encode(text, BarcodeFormat.QR_CODE, 320, 320));
+    } catch (WriterException impossible) {
+      throw new IOException(impossible);
+    }
+  }
+
+  /** Black where a bit is set. */
+  private static final class MatrixToImage {
+    static BufferedImage of(BitMatrix matrix) {
+      BufferedImage image =
+          new BufferedImage(matrix.getWidth(), matrix.getHeight(), BufferedImage.TYPE_BYTE_GRAY);
+      for (int y = 0; y < matrix.getHeight(); y++) {
+        for (int x = 0; x < matrix.getWidth(); x++) {
+          image.setRGB(x, y, matrix.get(x, y) ? 0 : 0xffffff);
+        }
+      }
+      return image;
+    }
+  }
+
+  @Test
+  void codesOfOtherMakeArePrintedAndMarkedWhenAskedFor() throws IOException {
+    String tag = shop.codes(job, "cylinder 3, exhaust, pushrod").tag();
+    String png = mixed(tag).toString();
+    assertThat(shop.right("read", png, "--job", job).rows())
+        .extracting(row -> row[1])
+        .containsExactly(tag);
+    Shop.Outcome any = shop.right("read", "--any", png, "--job", job);
+    assertThat(any.rows())
+        .extracting(row -> row[1] + "|" + row[2])
+        .containsExactlyInAnyOrder(
+            tag + "|cylinder 3, exhaust, pushrod",
+            "https://example.org/box 7|foreign: not one of ours",
+            "shelf B tray 3|foreign: not one of ours");
+    assertThat(shop.right("read", "--any", "--json", png).out())
+        .contains("\"shelf B\\ttray 3\"")
+        .contains("\"foreign\":true")
+        .contains("\"foreign\":false");
+  }
+
   @Test
   void digitsThatAreNoTagAreLeftOutUnlessAskedFor() throws IOException {
     String png = symbol("1234567890123456").toString();
     assertThat(shop.run("read", png).status()).isEqualTo(1);
     assertThat(shop.right("read", "--any", png).out())
-        .contains("\t1234567890123456\tnot one of ours");
+        .contains("\t1234567890123456\tforeign: not one of ours");
   }
 
   @Test

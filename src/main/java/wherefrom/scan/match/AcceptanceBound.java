@@ -4,38 +4,45 @@ package wherefrom.scan.match;
  * When a match may be believed.
  *
  * <p>The score of a symbol on a grid is the sum over the data modules of its signs times the soft
- * values. What lies under the grid when no issued tag does (another engine's tag, a foreign code, a
- * washer) has not been chosen with the issued symbols in mind: to it their signs are a fair coin's.
- * By Hoeffding's inequality a sum of independent terms, each plus or minus w(i), reaches t with
- * probability at most exp(-t² / (2 Σ w(i)²)). The evidence z is that sum over √(Σ w(i)²), so a
- * chance score reaches z with probability at most exp(-z²/2), whatever the soft values are.
+ * values; the evidence z is that sum over the root of the sum of their squares. What lies under the
+ * grid when no issued tag does (another engine's tag, a foreign code, a washer) was not chosen with
+ * the issued symbols in mind: were their signs independent fair coins, Hoeffding's inequality would
+ * give P(score ≥ z) ≤ exp(-z²/2) whatever the soft values are, one grid or the sum of many.
  *
- * <p>With 256 issued symbols and 200,000 frames of ten grids each there are 5·10⁸ chances. At z =
- * {@link #EVIDENCE} each is below 6.1·10⁻¹³ by Hoeffding's bound, so in all 200,000 frames fewer
- * than 0.001 wrong readings are to be expected. Where the pattern of every label fits well there is
- * a label of ours or something much like it; of such grids there are two a frame at most, 10⁸
- * chances, and {@link #EVIDENCE_IN_PATTERN} keeps the expectation below 0.04 by Hoeffding's bound
- * (0.003 for a normal sum). The clearest symbol there is has z = √208 = 14.4.
+ * <p><b>How far the signs are from coins.</b> 14 of the 208 data modules (mode and length) and the
+ * four of the terminator are the same on every tag, and another engine's tag shares the digits of
+ * type, issue and perhaps item: up to 40 modules in all. Those alone bring a clean foreign tag to z =
+ * 40/√208 = 2.8, the rest has a deviation of √168/√208 = 0.9. The digits of the engine and their
+ * check symbols are no 168 free bits either: seven digits make 23. So the inequality above is the
+ * guide to where the bound lies, and the distribution of scores on real grids is what holds it.
  *
- * <p>A tag that is not in the list but is a relative of one that is (a neighbouring item of the
- * same engine) shares digits with it, and its signs are no fair coin's: two such symbols agree in
- * about 65 % of the data modules. The relatives most likely to turn up, other issues of the same
- * item, are scored too and win. A relative clear enough to reach the evidence by what it shares is
- * clear enough to be decoded by its own error correction, which has the first word. The lead over
- * the runner-up guards against what is left.
+ * <p><b>How often chance is asked.</b> A still gives some ten grids, of which one or two fit the
+ * pattern of every label; a list has 100 to 300 issued tags. In 200,000 frames that is 5·10⁸ chances
+ * at {@link #EVIDENCE}, each below 6.1·10⁻¹³ by the inequality, and 10⁸ where the pattern fits, each
+ * below 4.6·10⁻¹¹ at {@link #EVIDENCE_IN_PATTERN} (3·10⁻¹² for a normal sum): 0.005 wrong readings to
+ * be expected at most. A stream asks once more each frame, about the sum; sums of the same tag repeat
+ * nearly the same question, so they add less than another factor of two. The clearest symbol there
+ * is has z = √208 = 14.4.
+ *
+ * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued one:
+ * about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close to what
+ * is wanted. The bound above does not hold for them. They are therefore in the list too, as tags that
+ * were not issued: other issues of each item, items that are missing in the list, and hundreds after
+ * its last. The one that lies there then wins, or is so near that the lead is too small. A relative
+ * that is clear is decoded by its own error correction anyway, which has the first word.
  */
 public final class AcceptanceBound {
   /** Least evidence, in standard deviations of a chance score. */
   public static final double EVIDENCE = 7.5;
 
   /** Least evidence where the pattern of every label fits well. */
-  public static final double EVIDENCE_IN_PATTERN = 6.6;
+  public static final double EVIDENCE_IN_PATTERN = 6.9;
 
   /** A fit of the pattern that hardly anything but a label of ours has. */
   public static final double PATTERN = 0.45;
 
   /** Least lead over the runner-up, in standard deviations. */
-  public static final double LEAD = 2;
+  public static final double LEAD = 2.3;
 
   private AcceptanceBound() {}
 
@@ -45,7 +52,17 @@ public final class AcceptanceBound {
    * @param pattern fit of the pattern of every label, to 1
    */
   public static boolean accepts(Match match, double pattern) {
+    return match.issued() && margin(match, pattern) >= 0;
+  }
+
+  /**
+   * How far evidence and lead lie above what is wanted of an issued tag, in standard deviations; the
+   * lesser of the two counts.
+   *
+   * @param pattern fit of the pattern of every label, to 1
+   */
+  public static double margin(Match match, double pattern) {
     double least = pattern >= PATTERN ? EVIDENCE_IN_PATTERN : EVIDENCE;
-    return match.issued() && match.evidence() >= least && match.lead() >= LEAD;
+    return Math.min(match.evidence() - least, match.lead() - LEAD);
   }
 }

@@ -7,6 +7,7 @@ import wherefrom.scan.grid.SoftGrid;
 /** Finds the symbol that fits a grid best among all that were issued and their relatives. */
 public final class ClosedSetMatcher {
   private final IssuedSymbols symbols;
+  private final ScoreTable table = new ScoreTable();
 
   public ClosedSetMatcher(IssuedSymbols symbols) {
     this.symbols = symbols;
@@ -18,15 +19,16 @@ public final class ClosedSetMatcher {
     for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
       squares += grid.darkness(bit) * grid.darkness(bit);
     }
-    if (symbols.size() == 0 || squares < 1e-6) {
+    if (symbols.isEmpty() || squares < 1e-6) {
       return Optional.empty();
     }
+    table.set(grid);
     int best = -1;
     int second = -1;
     double bestScore = Double.NEGATIVE_INFINITY;
     double secondScore = Double.NEGATIVE_INFINITY;
     for (int number = 0; number < symbols.size(); number++) {
-      double score = score(grid, symbols.signs(number));
+      double score = table.score(symbols.modules(number));
       if (score > bestScore) {
         second = best;
         secondScore = bestScore;
@@ -43,22 +45,16 @@ public final class ClosedSetMatcher {
             symbols.code(best), symbols.isIssued(best), bestScore / Math.sqrt(squares), lead));
   }
 
-  static double score(SoftGrid grid, byte[] signs) {
-    float sum = 0;
-    for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
-      sum += signs[bit] * grid.darkness(bit);
-    }
-    return sum;
-  }
-
+  /** Evidence from the modules in which two symbols differ. */
   private double lead(SoftGrid grid, int best, int second) {
-    byte[] one = symbols.signs(best);
-    byte[] other = symbols.signs(second);
+    byte[] one = symbols.modules(best);
+    byte[] other = symbols.modules(second);
     double sum = 0;
     double squares = 0;
     for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
-      if (one[bit] != other[bit]) {
-        sum += one[bit] * grid.darkness(bit);
+      int mask = 1 << bit % 8;
+      if (((one[bit / 8] ^ other[bit / 8]) & mask) != 0) {
+        sum += (one[bit / 8] & mask) != 0 ? grid.darkness(bit) : -grid.darkness(bit);
         squares += grid.darkness(bit) * grid.darkness(bit);
       }
     }

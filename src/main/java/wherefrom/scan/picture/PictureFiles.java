@@ -6,6 +6,7 @@ import java.awt.image.Raster;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -13,6 +14,7 @@ import javax.imageio.ImageReader;
 import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.stream.ImageInputStream;
 import wherefrom.job.GreyImage;
+import wherefrom.job.PictureMark;
 import wherefrom.job.Pictures;
 
 /**
@@ -60,6 +62,12 @@ public final class PictureFiles implements Pictures {
         reader.dispose();
       }
     }
+  }
+
+  @Override
+  public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file)
+      throws IOException {
+    MarkedPicture.save(picture, marks, file);
   }
 
   private GreyImage load(Path file, ImageReader reader) throws IOException {

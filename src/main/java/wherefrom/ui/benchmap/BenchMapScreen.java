@@ -30,6 +30,8 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.takeapart.CautionScreen;
+import wherefrom.ui.tray.TrayPurpose;
+import wherefrom.ui.tray.TrayTaking;
 
 /** The whole engine: every place and where its part is; off for washing and back by scan. */
 public final class BenchMapScreen implements Screen, Scannable {
@@ -108,6 +110,11 @@ public final class BenchMapScreen implements Screen, Scannable {
         washing
             ? cautions
             : desk.touch().primary(desk.touch().brief("Type a code", "Type"), this::typeCode));
+    keys.add(
+        desk.touch()
+            .primary(
+                desk.touch().brief("Check a tray", "Tray"),
+                () -> TrayTaking.ask(desk, TrayPurpose.CHECK)));
     List<Node> lines = new ArrayList<>(List.of(prompt));
     if (desk.touch().isLarge()) {
       keys.add(desk.touch().primary("Letters", this::letters));

@@ -9,7 +9,7 @@ import wherefrom.job.Cameras;
 import wherefrom.job.FrameSource;
 
 /** One still picture from a camera. */
-final class Still {
+public final class Still {
   /** The first frames of many cameras are dark: they have yet to find their exposure. */
   private static final int SETTLING = 15;
 
@@ -20,7 +20,7 @@ final class Still {
    *
    * @throws IOException with a plain sentence when the camera gives none
    */
-  static void take(Cameras cameras, Camera camera, Path file) throws IOException {
+  public static void take(Cameras cameras, Camera camera, Path file) throws IOException {
     Optional<CameraFrame> last = Optional.empty();
     try (FrameSource source = cameras.open(camera)) {
       for (int at = 0; at < SETTLING; at++) {

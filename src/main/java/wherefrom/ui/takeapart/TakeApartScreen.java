@@ -25,6 +25,8 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.part.PhotoTaking;
+import wherefrom.ui.tray.TrayPurpose;
+import wherefrom.ui.tray.TrayTaking;
 
 /** Taking apart: what comes out next, its place lit, each part logged by scan, tap or code. */
 public final class TakeApartScreen implements Screen, Scannable {
@@ -49,7 +51,8 @@ public final class TakeApartScreen implements Screen, Scannable {
             touch.primary("Skip", () -> answer(model.act(Action.SKIP))),
             touch.primary("Note", this::note),
             touch.primary("Photo", this::photo),
-            touch.primary("Pieces", this::pieces));
+            touch.primary("Pieces", this::pieces),
+            touch.primary("Tray", () -> TrayTaking.ask(desk, TrayPurpose.OUT)));
   }
 
   @Override

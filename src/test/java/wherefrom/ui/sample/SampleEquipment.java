@@ -21,6 +21,7 @@ import wherefrom.job.LayoutFiles;
 import wherefrom.job.LiveAnswer;
 import wherefrom.job.LiveReader;
 import wherefrom.job.Photos;
+import wherefrom.job.PictureMark;
 import wherefrom.job.Pictures;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
@@ -163,7 +164,15 @@ public final class SampleEquipment {
   }
 
   private static Pictures pictures() {
-    return file -> new GreyImage(1, 1, new byte[1]);
+    return new Pictures() {
+      @Override
+      public GreyImage load(Path file) {
+        return new GreyImage(1, 1, new byte[1]);
+      }
+
+      @Override
+      public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) {}
+    };
   }
 
   private Cameras cameras() {

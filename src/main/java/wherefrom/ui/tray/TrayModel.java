@@ -1,0 +1,144 @@
+package wherefrom.ui.tray;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.JobNames;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PictureMark;
+import wherefrom.job.Reading;
+import wherefrom.job.Tray;
+import wherefrom.job.TrayCheck;
+import wherefrom.job.TrayOut;
+import wherefrom.job.Unread;
+import wherefrom.parts.Whereabouts;
+import wherefrom.rules.Cue;
+
+/** What one photograph of a tray says, and what can be done about it. */
+final class TrayModel {
+
+  /** A line of the list: what it is, and what is so with it. */
+  record Line(String heading, String words) {}
+
+  private final OpenJob job;
+  private final JobNames names;
+  private final Reading reading;
+  private final TrayPurpose purpose;
+  private String said = "";
+
+  TrayModel(OpenJob job, JobNames names, Reading reading, TrayPurpose purpose) {
+    this.job = job;
+    this.names = names;
+    this.reading = reading;
+    this.purpose = purpose;
+  }
+
+  private Tray tray() {
+    return Tray.of(job.state(), names, reading);
+  }
+
+  List<PictureMark> marks() {
+    return PictureMark.of(tray());
+  }
+
+  /** What was found, in a sentence or two; after logging, what was logged. */
+  String headline() {
+    Tray tray = tray();
+    if (!said.isEmpty()) {
+      return said;
+    }
+    if (tray.parts().isEmpty()) {
+      return "No part's tag was read on this picture." + unread(tray);
+    }
+    return purpose == TrayPurpose.OUT ? toLog(tray) + unread(tray) : checked(tray) + unread(tray);
+  }
+
+  private static String toLog(Tray tray) {
+    int due = tray.toLog().size();
+    int left = tray.parts().size() - due;
+    return count(due, "part")
+        + " to log as out"
+        + (left == 0 ? "." : "; " + left + " recorded as out of the engine already.");
+  }
+
+  private String checked(Tray tray) {
+    TrayCheck check = TrayCheck.of(job.state(), tray);
+    return check.agrees()
+        ? "All " + check.right().size() + " lie as recorded, and nothing else is on the bench."
+        : check.right().size()
+            + " lie as recorded, "
+            + check.elsewhere().size()
+            + " are recorded elsewhere, "
+            + check.absent().size()
+            + " on the bench are not on this picture.";
+  }
+
+  private static String unread(Tray tray) {
+    int count = tray.unread().size();
+    return count == 0 ? "" : " " + count(count, "tag") + " not read: the broken lines.";
+  }
+
+  private static String count(int count, String one) {
+    return count + " " + one + (count == 1 ? "" : "s");
+  }
+
+  /** What needs a person first, then the rest. */
+  List<Line> lines() {
+    Tray tray = tray();
+    List<Line> lines = new ArrayList<>();
+    if (purpose == TrayPurpose.OUT) {
+      tray.toLog()
+          .forEach(part -> lines.add(new Line(part.part().words(), "to be logged as out")));
+      addOthers(tray, lines);
+      tray.parts().stream()
+          .map(Tray.Lying::part)
+          .filter(part -> part.where() != Whereabouts.IN_ENGINE)
+          .forEach(part -> lines.add(new Line(part.part().words(), part.where().words())));
+      return lines;
+    }
+    TrayCheck check = TrayCheck.of(job.state(), tray);
+    for (Tray.Lying lying : check.elsewhere()) {
+      String where = lying.part().where().words();
+      lines.add(
+          new Line(lying.part().part().words(), "lies here, but is recorded as " + where));
+    }
+    check
+        .absent()
+        .forEach(
+            part ->
+                lines.add(
+                    new Line(part.part().words(), "on the bench, but not on this picture")));
+    addOthers(tray, lines);
+    check
+        .right()
+        .forEach(lying -> lines.add(new Line(lying.part().part().words(), "as recorded")));
+    return lines;
+  }
+
+  private static void addOthers(Tray tray, List<Line> lines) {
+    for (Unread unread : tray.unread()) {
+      lines.add(new Line("A tag that was not read", unread.cause().hint()));
+    }
+    tray.others().forEach(other -> lines.add(new Line("Another code", other.words())));
+  }
+
+  /** What the key says that logs; empty where there is nothing to log. */
+  Optional<String> findLogWords() {
+    int due = tray().toLog().size();
+    return due == 0 || purpose == TrayPurpose.CHECK
+        ? Optional.empty()
+        : Optional.of("Log " + count(due, "part") + " as out");
+  }
+
+  /** Logs them all, each a step of its own. */
+  Cue log() {
+    int logged = new TrayOut(job).log(tray()).size();
+    said = count(logged, "part") + " logged as out. Undo takes back one after the other.";
+    return Cue.RIGHT;
+  }
+
+  /** The job has changed elsewhere, as by an undo. */
+  void changed() {
+    said = "";
+  }
+}

@@ -1,0 +1,110 @@
+package wherefrom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A whole sheet of pushrod tags stands for a tray. */
+class TrayCommandsTest {
+  @TempDir Path folder;
+  private Shop shop;
+  private String job;
+  private String photograph;
+
+  @BeforeEach
+  void begin() throws IOException {
+    shop = new Shop(folder);
+    job = shop.begin("engine");
+    String pdf = shop.path("sheet.pdf");
+    shop.right(
+        "tags", "--job", job, "--stock", "a4-3x8-63.5x33.9", "--out", pdf, "--only", "pushrod");
+    Path png = folder.resolve("tray.png");
+    try (PDDocument document = Loader.loadPDF(Path.of(pdf).toFile())) {
+      BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 203, ImageType.GRAY);
+      ImageIO.write(image, "png", png.toFile());
+    }
+    photograph = png.toString();
+  }
+
+  private List<String> pushrods(String state) {
+    return shop.right("places", "--job", job).rows().stream()
+        .filter(row -> row[2].endsWith("pushrod") && row[3].equals(state))
+        .map(row -> row[1])
+        .toList();
+  }
+
+  @Test
+  void wholeTraysAreLoggedOutAfterTheyWereShown() {
+    Shop.Outcome shown = shop.right("tray", "out", "--job", job, photograph, "--show");
+    assertThat(shown.rows()).hasSize(16).allSatisfy(row -> assertThat(row[1]).isEqualTo("to log"));
+    assertThat(pushrods("in")).hasSize(16);
+    Shop.Outcome logged = shop.right("tray", "out", "--job", job, photograph);
+    assertThat(logged.rows()).hasSize(16).allSatisfy(row -> assertThat(row[1]).isEqualTo("out"));
+    assertThat(pushrods("out")).hasSize(16);
+    shop.right("take-back", "--job", job);
+    assertThat(pushrods("out")).hasSize(15);
+    assertThat(shop.right("tray", "out", "--job", job, photograph).rows())
+        .extracting(row -> row[1])
+        .containsOnlyOnce("out")
+        .contains("left");
+  }
+
+  @Test
+  void aCheckTellsWhatLiesHereWrongAndWhatIsAbsent() {
+    Shop.Outcome early = shop.run("tray", "check", "--job", job, photograph);
+    assertThat(early.status()).isEqualTo(1);
+    assertThat(early.rows())
+        .hasSize(16)
+        .allSatisfy(row -> assertThat(row[1]).isEqualTo("elsewhere"));
+    shop.right("tray", "out", "--job", job, photograph);
+    assertThat(shop.right("tray", "check", "--job", job, photograph).rows())
+        .hasSize(16)
+        .allSatisfy(row -> assertThat(row[1]).isEqualTo("here"));
+    String lifter = shop.codes(job, "cylinder 3, exhaust, lifter").tag();
+    shop.right("out", "--job", job, lifter);
+    Shop.Outcome late = shop.run("tray", "check", "--job", job, photograph);
+    assertThat(late.status()).isEqualTo(1);
+    assertThat(late.rows())
+        .filteredOn(row -> row[1].equals("absent"))
+        .extracting(row -> row[0])
+        .containsExactly(lifter);
+  }
+
+  @Test
+  void theMarkedPictureHasTheSizeOfThePhotographAndDiffersFromIt() throws IOException {
+    Path marked = folder.resolve("new folder").resolve("marked.png");
+    shop.right("tray", "out", "--job", job, photograph, "--show", "--picture", marked.toString());
+    BufferedImage before = ImageIO.read(Path.of(photograph).toFile());
+    BufferedImage after = ImageIO.read(marked.toFile());
+    assertThat(after.getWidth()).isEqualTo(before.getWidth());
+    assertThat(after.getHeight()).isEqualTo(before.getHeight());
+    int blue = 0;
+    for (int y = 0; y < after.getHeight(); y++) {
+      for (int x = 0; x < after.getWidth(); x++) {
+        blue += (after.getRGB(x, y) & 0xFFFFFF) == 0x56B4E9 ? 1 : 0;
+      }
+    }
+    assertThat(blue).isGreaterThan(16 * 200);
+    assertThat(Files.list(marked.getParent())).hasSize(1);
+  }
+
+  @Test
+  void aPictureWithoutATagIsAStop() throws IOException {
+    Path empty = folder.resolve("empty.png");
+    ImageIO.write(new BufferedImage(64, 64, BufferedImage.TYPE_BYTE_GRAY), "png", empty.toFile());
+    assertThat(shop.run("tray", "out", "--job", job, empty.toString()).status()).isEqualTo(1);
+    assertThat(shop.run("tray", "check", "--job", job).status()).isEqualTo(2);
+  }
+}

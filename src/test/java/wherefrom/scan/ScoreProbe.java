@@ -1,0 +1,63 @@
+package wherefrom.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.job.GreyImage;
+import wherefrom.scan.geometry.CameraModel;
+import wherefrom.scan.geometry.LabelPattern;
+import wherefrom.scan.grey.Pyramid;
+import wherefrom.scan.grid.SoftGrid;
+import wherefrom.scan.match.AcceptanceBound;
+import wherefrom.scan.match.ClosedSetMatcher;
+import wherefrom.scan.match.IssuedSymbols;
+import wherefrom.scan.match.Match;
+
+/** The grids of a frame, or of a stream, on which the list of issued tags is asked. */
+public final class ScoreProbe {
+  private static final int FOLLOWED = 12;
+  private static final int CANDIDATES = 80;
+
+  private ScoreProbe() {}
+
+  /** A grid that its own error correction does not decode, and how well the pattern fits there. */
+  public record Asked(SoftGrid grid, double pattern) {}
+
+  /** Every such grid of a still picture. */
+  public static List<Asked> still(GreyImage picture) {
+    CameraModel camera = CameraModel.of(picture.width(), picture.height());
+    IssuedSymbols none = new IssuedSymbols(List.of());
+    PictureScan scan = new PictureScan(LabelPattern.printed(), camera, none);
+    List<Asked> asked = new ArrayList<>();
+    scan.scan(Pyramid.of(picture), PipelineReader.STILL, FOLLOWED, CANDIDATES).stream()
+        .filter(reading -> reading.text().isEmpty())
+        .forEach(reading -> asked.add(new Asked(reading.grid(), reading.pattern())));
+    return asked;
+  }
+
+  /** The sums that are being followed after some frames of a stream. */
+  public static List<Asked> fused(List<GreyImage> frames) {
+    CameraModel camera = CameraModel.of(frames.get(0).width(), frames.get(0).height());
+    LiveScan live =
+        new LiveScan(LabelPattern.printed(), camera, new IssuedSymbols(List.of()));
+    for (int at = 0; at < frames.size(); at++) {
+      live.next(frames.get(at), at + 1);
+    }
+    return live.tracks().stream()
+        .filter(track -> track.text().isEmpty())
+        .map(track -> new Asked(track.grid(), track.pattern()))
+        .toList();
+  }
+
+  /**
+   * By how much the best match misses being accepted, in standard deviations of a chance score: the
+   * larger of what evidence and lead are short of. 0 or more is accepted; where a relative that was
+   * not issued wins, nothing can be.
+   */
+  public static double margin(Asked asked, ClosedSetMatcher matcher) {
+    return matcher
+        .find(asked.grid())
+        .filter(Match::issued)
+        .map(match -> AcceptanceBound.margin(match, asked.pattern()))
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+}
