@@ -69,6 +69,29 @@ final class PictureScan {
     return readings;
   }
 
+  /**
+   * Tries the best places that were not read once more, each from several starts round it; where
+   * something was read already only those that fit about as well as a tag.
+   */
+  void retry(Pyramid pyramid, List<PoseReading> readings, int places) {
+    List<PoseReading> stuck = new ArrayList<>();
+    boolean none = readings.stream().allMatch(reading -> reading.text().isEmpty());
+    double least = none ? HOPELESS : CLEAR;
+    for (PoseReading reading : readings) {
+      boolean wanted = reading.text().isEmpty() && reading.pattern() > least;
+      boolean fresh = stuck.stream().noneMatch(other -> isNear(reading.pose(), other));
+      if (wanted && fresh && stuck.size() < places && !isRead(reading.pose(), readings)) {
+        stuck.add(reading);
+      }
+    }
+    for (PoseReading reading : stuck) {
+      if (!isRead(reading.pose(), readings)) {
+        poses.retry(pyramid, reading.pose()).ifPresent(readings::add);
+      }
+    }
+    readings.sort(Comparator.comparingDouble(reading -> -reading.pattern()));
+  }
+
   /** Fits candidates roughly; reads at once what fits well, and gives back the others. */
   private List<Candidate> refine(
       Pyramid pyramid, List<Candidate> candidates, int most, List<PoseReading> readings) {
@@ -104,8 +127,12 @@ final class PictureScan {
   }
 
   private static boolean isRead(Pose pose, PoseReading reading) {
+    return reading.text().isPresent() && isNear(pose, reading);
+  }
+
+  private static boolean isNear(Pose pose, PoseReading reading) {
     double x = pose.centreX() - reading.pose().centreX();
     double y = pose.centreY() - reading.pose().centreY();
-    return reading.text().isPresent() && Math.hypot(x, y) < Pose.HALF * reading.pose().module();
+    return Math.hypot(x, y) < Pose.HALF * reading.pose().module();
   }
 }

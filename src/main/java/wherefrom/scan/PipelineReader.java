@@ -26,6 +26,9 @@ public final class PipelineReader implements TagReader {
   private static final long LARGE = 5_000_000;
   private static final int FOLLOWED = 12;
 
+  /** Places that are tried again from other starts when they were not read. */
+  static final int RETRIED = 3;
+
   /** A sheet holds up to thirty labels, each found once or twice. */
   private static final int SHEETFUL = 80;
 
@@ -59,9 +62,10 @@ public final class PipelineReader implements TagReader {
     PictureScan scan = new PictureScan(pattern, camera, symbols(issued));
     List<Sighting> sightings = new ArrayList<>();
     List<Unread> unread = new ArrayList<>();
+    Pyramid pyramid = Pyramid.of(picture);
     List<PoseReading> readings =
-        scan.scan(
-            Pyramid.of(picture), cuts(picture), FOLLOWED, isLarge(picture) ? TRAYFUL : SHEETFUL);
+        scan.scan(pyramid, cuts(picture), FOLLOWED, isLarge(picture) ? TRAYFUL : SHEETFUL);
+    scan.retry(pyramid, readings, RETRIED);
     for (PoseReading reading : readings) {
       reading
           .text()

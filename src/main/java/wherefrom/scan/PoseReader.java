@@ -1,9 +1,14 @@
 package wherefrom.scan;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import wherefrom.scan.decode.OpenSetDecoder;
+import wherefrom.scan.find.Candidate;
+import wherefrom.scan.find.CandidateSearch;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.LabelPattern;
+import wherefrom.scan.geometry.Nudges;
 import wherefrom.scan.geometry.PatternFit;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.geometry.PoseRefiner;
@@ -17,6 +22,10 @@ import wherefrom.scan.match.Match;
 
 /** From a candidate pose to what it says: refine, take the grid, decode, match. */
 final class PoseReader {
+  /** Starts round a pose that has stuck, of which each is followed to its text. */
+  private static final int STARTS = 5;
+
+  private final double windowHalf;
   private final PatternFit fit;
   private final PoseRefiner refiner;
   private final GridSampler sampler;
@@ -25,6 +34,7 @@ final class PoseReader {
   private final ClosedSetMatcher matcher;
 
   PoseReader(LabelPattern pattern, CameraModel camera, IssuedSymbols issued) {
+    windowHalf = pattern.windowHalf();
     fit = new PatternFit(pattern, camera);
     refiner = new PoseRefiner(fit);
     sampler = new GridSampler(camera);
@@ -47,6 +57,22 @@ final class PoseReader {
   PoseReading read(Pyramid pyramid, Pose coarse) {
     Pose pose = refiner.sharp(pyramid, coarse, 10);
     return at(pyramid, pose);
+  }
+
+  /** The first reading with a text from starts round a pose, those that fit best first. */
+  Optional<PoseReading> retry(Pyramid pyramid, Pose stuck) {
+    List<Candidate> starts = new ArrayList<>();
+    for (Pose nudged : Nudges.round(stuck, windowHalf)) {
+      Pose pose = refiner.coarse(pyramid, nudged, 6);
+      starts.add(new Candidate(pose, fit.score(pyramid, pose)));
+    }
+    for (Candidate start : CandidateSearch.distinct(starts, STARTS)) {
+      PoseReading reading = read(pyramid, start.pose());
+      if (reading.text().isPresent()) {
+        return Optional.of(reading);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Reads at a pose as it is. */

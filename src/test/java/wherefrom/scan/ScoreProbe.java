@@ -28,7 +28,10 @@ public final class ScoreProbe {
     IssuedSymbols none = new IssuedSymbols(List.of());
     PictureScan scan = new PictureScan(LabelPattern.printed(), camera, none);
     List<Asked> asked = new ArrayList<>();
-    scan.scan(Pyramid.of(picture), PipelineReader.STILL, FOLLOWED, CANDIDATES).stream()
+    Pyramid pyramid = Pyramid.of(picture);
+    List<PoseReading> readings =
+        scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
+    readings.stream()
         .filter(reading -> reading.text().isEmpty())
         .forEach(reading -> asked.add(new Asked(reading.grid(), reading.pattern())));
     return asked;

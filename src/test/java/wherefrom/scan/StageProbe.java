@@ -43,6 +43,7 @@ public final class StageProbe {
     PictureScan scan = new PictureScan(pattern, camera, symbols);
     List<PoseReading> readings =
         scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
+    scan.retry(pyramid, readings, PipelineReader.RETRIED);
     if (readings.stream().anyMatch(reading -> says(reading, text))) {
       return Stage.READ;
     }

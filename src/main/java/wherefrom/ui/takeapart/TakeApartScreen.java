@@ -11,6 +11,8 @@ import javafx.scene.layout.VBox;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.rules.Cue;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Scannable;
@@ -36,6 +38,7 @@ public final class TakeApartScreen implements Screen, Scannable {
   private final EngineDrawing drawing;
   private final List<TouchKey> acts;
   private final TouchKey cautions;
+  private final TouchKey tray;
   private final StackPane view = Panes.grow(new StackPane());
 
   public TakeApartScreen(Desk desk) {
@@ -51,8 +54,8 @@ public final class TakeApartScreen implements Screen, Scannable {
             touch.primary("Skip", () -> answer(model.act(Action.SKIP))),
             touch.primary("Note", this::note),
             touch.primary("Photo", this::photo),
-            touch.primary("Pieces", this::pieces),
-            touch.primary("Tray", () -> TrayTaking.ask(desk, TrayPurpose.OUT)));
+            touch.primary("Pieces", this::pieces));
+    tray = touch.primary("Tray", this::tray);
   }
 
   @Override
@@ -102,6 +105,9 @@ public final class TakeApartScreen implements Screen, Scannable {
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
     drawing.light(model.answer().lit());
     List<TouchKey> keys = new ArrayList<>(acts);
+    if (!desk.touch().isLarge()) {
+      keys.add(tray);
+    }
     boolean cautioned = !model.cautionWords().isEmpty();
     if (cautioned && desk.touch().isLarge()) {
       cautions.setWords("Care!");
@@ -156,8 +162,24 @@ public final class TakeApartScreen implements Screen, Scannable {
                     count -> told(() -> model.pieces(count))));
   }
 
+  /** Of the part in hand; where large text leaves no room for a key of the tray's, of that too. */
   private void photo() {
-    model.subject().ifPresent(part -> PhotoTaking.ask(desk, part));
+    if (!desk.touch().isLarge()) {
+      model.subject().ifPresent(part -> PhotoTaking.ask(desk, part));
+      return;
+    }
+    List<Choice<Runnable>> of = new ArrayList<>();
+    model
+        .subject()
+        .ifPresent(
+            part -> of.add(new Choice<>(() -> PhotoTaking.ask(desk, part), part.words(), "")));
+    of.add(new Choice<>(this::tray, "A whole tray", "its parts are logged as out"));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Photo", of, Runnable::run));
+  }
+
+  /** All that lies on one photograph. */
+  private void tray() {
+    TrayTaking.ask(desk, TrayPurpose.OUT);
   }
 
   private void told(Supplier<String> deed) {

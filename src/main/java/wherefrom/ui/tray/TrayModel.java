@@ -64,13 +64,14 @@ final class TrayModel {
   private String checked(Tray tray) {
     TrayCheck check = TrayCheck.of(job.state(), tray);
     return check.agrees()
-        ? "All " + check.right().size() + " lie as recorded, and nothing else is on the bench."
-        : check.right().size()
-            + " lie as recorded, "
+        ? "As recorded: all " + check.right().size() + ", and nothing else is on the bench."
+        : "As recorded: "
+            + check.right().size()
+            + ". Recorded elsewhere: "
             + check.elsewhere().size()
-            + " are recorded elsewhere, "
+            + ". On the bench, not on this picture: "
             + check.absent().size()
-            + " on the bench are not on this picture.";
+            + ".";
   }
 
   private static String unread(Tray tray) {

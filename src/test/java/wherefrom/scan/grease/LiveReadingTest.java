@@ -48,6 +48,45 @@ class LiveReadingTest {
         .containsExactly(ISSUED.get(3).digits(), ISSUED.get(40).digits());
   }
 
+  @Test
+  void twoTagsInViewAreAskedAboutUntilOneIsCovered() {
+    LiveReader live = new PipelineReader().live(ISSUED);
+    GreyImage left = frame(ISSUED.get(3));
+    GreyImage right = frame(ISSUED.get(40));
+    List<LiveAnswer> both = new ArrayList<>();
+    for (int count = 0; count < 12; count++) {
+      both.add(live.accept(beside(left, right)));
+    }
+    LiveAnswer last = both.get(both.size() - 1);
+    assertThat(last).isInstanceOf(LiveAnswer.Several.class);
+    assertThat(((LiveAnswer.Several) last).sightings())
+        .extracting(sighting -> sighting.text())
+        .containsExactlyInAnyOrder(ISSUED.get(3).digits(), ISSUED.get(40).digits());
+    List<LiveAnswer> one = new ArrayList<>();
+    for (int count = 0; count < 12; count++) {
+      one.add(live.accept(beside(left, empty())));
+    }
+    assertThat(one.get(one.size() - 1))
+        .isInstanceOfSatisfying(
+            LiveAnswer.StillThere.class,
+            there -> assertThat(there.sighting().text()).isEqualTo(ISSUED.get(3).digits()));
+  }
+
+  private static GreyImage frame(TagCode code) {
+    return GreaseFrames.scene(Family.OIL, 1, code.item(), 720, code).next(code.digits()).image();
+  }
+
+  private static GreyImage beside(GreyImage left, GreyImage right) {
+    int width = left.width() + right.width();
+    byte[] pixels = new byte[width * left.height()];
+    for (int row = 0; row < left.height(); row++) {
+      System.arraycopy(left.pixels(), row * left.width(), pixels, row * width, left.width());
+      System.arraycopy(
+          right.pixels(), row * right.width(), pixels, row * width + left.width(), right.width());
+    }
+    return new GreyImage(width, left.height(), pixels);
+  }
+
   private static List<LiveAnswer> show(LiveReader live, TagCode code, int frames) {
     GreaseScene scene =
         GreaseFrames.scene(Family.OIL, 2, code.item(), 720, code);

@@ -67,7 +67,7 @@ class TrayModelTest {
     TrayModel check = model(TrayPurpose.CHECK, reading("pushrod@3EX", "pushrod@4IN"));
     assertThat(check.headline())
         .startsWith(
-            "1 lie as recorded, 1 are recorded elsewhere, 1 on the bench are not on this picture.");
+            "As recorded: 1. Recorded elsewhere: 1. On the bench, not on this picture: 1.");
     assertThat(check.lines())
         .extracting(TrayModel.Line::words)
         .startsWith(
