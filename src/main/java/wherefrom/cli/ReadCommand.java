@@ -84,8 +84,7 @@ final class ReadCommand implements Command {
       try {
         GreyImage picture = equipment.pictures().load(file);
         Reading reading = equipment.reader().read(picture, issued);
-        List<Sighting> foreign =
-            any ? equipment.reader().listForeign(picture) : List.of();
+        List<Sighting> foreign = any ? equipment.reader().listForeign(picture) : List.of();
         pictures++;
         tags += list(file, with(reading, foreign), bench, any, answer);
       } catch (IOException e) {

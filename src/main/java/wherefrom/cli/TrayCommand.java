@@ -83,14 +83,13 @@ final class TrayCommand implements Command {
       Reading reading = equipment.reader().read(picture, bench.book().issued());
       Tray tray = Tray.of(bench.job().state(), bench.shelf(), reading);
       if (call.has(PICTURE)) {
-        equipment
-            .pictures()
-            .saveMarked(picture, PictureMark.of(tray), call.path(PICTURE.name()));
+        equipment.pictures().saveMarked(picture, PictureMark.of(tray), call.path(PICTURE.name()));
       }
       Status status = deed.of(bench, tray, call, answer);
       tray.others().forEach(other -> answer.say("Also on the tray: " + other.words()));
       for (Unread unread : tray.unread()) {
-        answer.say("A tag at " + place(unread.outline()) + " cannot be read. " + unread.cause().hint());
+        answer.say(
+            "A tag at " + place(unread.outline()) + " cannot be read. " + unread.cause().hint());
       }
       return status.and(Status.stoppedIf(!tray.unread().isEmpty() || tray.parts().isEmpty()));
     }

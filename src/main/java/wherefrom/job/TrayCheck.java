@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import wherefrom.parts.Whereabouts;
 
 /**
- * A tray held against the bench plan: what lies where it is recorded, what lies here and is recorded
- * elsewhere, and what is recorded as out on the bench and is not on the picture.
+ * A tray held against the bench plan: what lies where it is recorded, what lies here and is
+ * recorded elsewhere, and what is recorded as out on the bench and is not on the picture.
  *
  * @param right out on the bench, as recorded
  * @param elsewhere lying here, but recorded as in the engine, fitted, away, missing or retired

@@ -1,7 +1,7 @@
 package wherefrom.scan;
 
-import com.google.zxing.BinaryBitmap;
 import com.google.zxing.Binarizer;
+import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
 import com.google.zxing.NotFoundException;
 import com.google.zxing.PlanarYUVLuminanceSource;

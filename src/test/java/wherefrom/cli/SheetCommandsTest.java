@@ -155,8 +155,7 @@ class SheetCommandsTest {
 
   private static BufferedImage foreign(String text) throws IOException {
     try {
-      return MatrixToImage.of(
-          new QRCodeWriter().encode(text, BarcodeFormat.QR_CODE, 320, 320));
+      return MatrixToImage.of(new QRCodeWriter().encode(text, BarcodeFormat.QR_CODE, 320, 320));
     } catch (WriterException impossible) {
       throw new IOException(impossible);
     }

@@ -50,8 +50,7 @@ public final class PrintedLabels {
     graphics.transform(
         AffineTransform.getTranslateInstance(-label.x() * pixelsPerMm, -label.y() * pixelsPerMm));
     try (PDDocument pdf = Loader.loadPDF(sheet(face))) {
-      new PDFRenderer(pdf)
-          .renderPageToGraphics(0, graphics, (float) (pixelsPerMm * 25.4 / 72));
+      new PDFRenderer(pdf).renderPageToGraphics(0, graphics, (float) (pixelsPerMm * 25.4 / 72));
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }

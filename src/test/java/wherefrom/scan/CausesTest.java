@@ -20,8 +20,7 @@ class CausesTest {
       pixels[at] = (byte) grey.applyAsInt(at % SIDE, at / SIDE);
     }
     Pose pose =
-        Pose.ofAxes(
-            SIDE / 2.0, SIDE / 2.0, new double[] {module, 0}, new double[] {0, module});
+        Pose.ofAxes(SIDE / 2.0, SIDE / 2.0, new double[] {module, 0}, new double[] {0, module});
     return Causes.of(new GreyImage(SIDE, SIDE, pixels), pose, CAMERA);
   }
 

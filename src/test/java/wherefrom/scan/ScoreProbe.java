@@ -29,8 +29,7 @@ public final class ScoreProbe {
     PictureScan scan = new PictureScan(LabelPattern.printed(), camera, none);
     List<Asked> asked = new ArrayList<>();
     Pyramid pyramid = Pyramid.of(picture);
-    List<PoseReading> readings =
-        scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
+    List<PoseReading> readings = scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
     readings.stream()
         .filter(reading -> reading.text().isEmpty())
         .forEach(reading -> asked.add(new Asked(reading.grid(), reading.pattern())));
@@ -40,8 +39,7 @@ public final class ScoreProbe {
   /** The sums that are being followed after some frames of a stream. */
   public static List<Asked> fused(List<GreyImage> frames) {
     CameraModel camera = CameraModel.of(frames.get(0).width(), frames.get(0).height());
-    LiveScan live =
-        new LiveScan(LabelPattern.printed(), camera, new IssuedSymbols(List.of()));
+    LiveScan live = new LiveScan(LabelPattern.printed(), camera, new IssuedSymbols(List.of()));
     for (int at = 0; at < frames.size(); at++) {
       live.next(frames.get(at), at + 1);
     }

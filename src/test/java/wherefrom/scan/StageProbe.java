@@ -22,7 +22,9 @@ public final class StageProbe {
   public enum Stage {
     /** No candidate lies on the tag. */
     NOT_FOUND,
-    /** A candidate lies on the tag, more than a module off or turned, and would read from its place. */
+    /**
+     * A candidate lies on the tag, more than a module off or turned, and would read from its place.
+     */
     WRONG_GEOMETRY,
     /** Even from its true place the evidence is too small. */
     MARGIN_TOO_SMALL,
@@ -41,8 +43,7 @@ public final class StageProbe {
     IssuedSymbols symbols = new IssuedSymbols(issued);
     Pyramid pyramid = Pyramid.of(picture);
     PictureScan scan = new PictureScan(pattern, camera, symbols);
-    List<PoseReading> readings =
-        scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
+    List<PoseReading> readings = scan.scan(pyramid, PipelineReader.STILL, FOLLOWED, CANDIDATES);
     scan.retry(pyramid, readings, PipelineReader.RETRIED);
     if (readings.stream().anyMatch(reading -> says(reading, text))) {
       return Stage.READ;
@@ -68,8 +69,7 @@ public final class StageProbe {
     return found ? Stage.WRONG_GEOMETRY : Stage.NOT_FOUND;
   }
 
-  private static boolean bentReads(
-      PoseReader poses, Pyramid pyramid, Pose placed, String text) {
+  private static boolean bentReads(PoseReader poses, Pyramid pyramid, Pose placed, String text) {
     for (double bend = 0.03; bend < 0.13; bend += 0.02) {
       for (int quarter = 0; quarter < 2; quarter++) {
         Pose bent = placed.bent(bend, quarter, Pose.HALF);

@@ -11,25 +11,26 @@ package wherefrom.scan.match;
  *
  * <p><b>How far the signs are from coins.</b> 14 of the 208 data modules (mode and length) and the
  * four of the terminator are the same on every tag, and another engine's tag shares the digits of
- * type, issue and perhaps item: up to 40 modules in all. Those alone bring a clean foreign tag to z =
- * 40/√208 = 2.8, the rest has a deviation of √168/√208 = 0.9. The digits of the engine and their
+ * type, issue and perhaps item: up to 40 modules in all. Those alone bring a clean foreign tag to z
+ * = 40/√208 = 2.8, the rest has a deviation of √168/√208 = 0.9. The digits of the engine and their
  * check symbols are no 168 free bits either: seven digits make 23. So the inequality above is the
  * guide to where the bound lies, and the distribution of scores on real grids is what holds it.
  *
  * <p><b>How often chance is asked.</b> A still gives some ten grids, of which one or two fit the
- * pattern of every label; a list has 100 to 300 issued tags. In 200,000 frames that is 5·10⁸ chances
- * at {@link #EVIDENCE}, each below 6.1·10⁻¹³ by the inequality, and 10⁸ where the pattern fits, each
- * below 4.6·10⁻¹¹ at {@link #EVIDENCE_IN_PATTERN} (3·10⁻¹² for a normal sum): 0.005 wrong readings to
- * be expected at most. A stream asks once more each frame, about the sum; sums of the same tag repeat
- * nearly the same question, so they add less than another factor of two. The clearest symbol there
- * is has z = √208 = 14.4.
+ * pattern of every label; a list has 100 to 300 issued tags. In 200,000 frames that is 5·10⁸
+ * chances at {@link #EVIDENCE}, each below 6.1·10⁻¹³ by the inequality, and 10⁸ where the pattern
+ * fits, each below 4.6·10⁻¹¹ at {@link #EVIDENCE_IN_PATTERN} (3·10⁻¹² for a normal sum): 0.005
+ * wrong readings to be expected at most. A stream asks once more each frame, about the sum; sums of
+ * the same tag repeat nearly the same question, so they add less than another factor of two. The
+ * clearest symbol there is has z = √208 = 14.4.
  *
- * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued one:
- * about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close to what
- * is wanted. The bound above does not hold for them. They are therefore in the list too, as tags that
- * were not issued: other issues of each item, items that are missing in the list, and hundreds after
- * its last. The one that lies there then wins, or is so near that the lead is too small. A relative
- * that is clear is decoded by its own error correction anyway, which has the first word.
+ * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued
+ * one: about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close
+ * to what is wanted. The bound above does not hold for them. They are therefore in the list too, as
+ * tags that were not issued: other issues of each item, items that are missing in the list, and
+ * hundreds after its last. The one that lies there then wins, or is so near that the lead is too
+ * small. A relative that is clear is decoded by its own error correction anyway, which has the
+ * first word.
  */
 public final class AcceptanceBound {
   /** Least evidence, in standard deviations of a chance score. */
@@ -56,8 +57,8 @@ public final class AcceptanceBound {
   }
 
   /**
-   * How far evidence and lead lie above what is wanted of an issued tag, in standard deviations; the
-   * lesser of the two counts.
+   * How far evidence and lead lie above what is wanted of an issued tag, in standard deviations;
+   * the lesser of the two counts.
    *
    * @param pattern fit of the pattern of every label, to 1
    */

@@ -65,8 +65,7 @@ public final class PictureFiles implements Pictures {
   }
 
   @Override
-  public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file)
-      throws IOException {
+  public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) throws IOException {
     MarkedPicture.save(picture, marks, file);
   }
 

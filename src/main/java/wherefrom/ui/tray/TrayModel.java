@@ -88,8 +88,7 @@ final class TrayModel {
     Tray tray = tray();
     List<Line> lines = new ArrayList<>();
     if (purpose == TrayPurpose.OUT) {
-      tray.toLog()
-          .forEach(part -> lines.add(new Line(part.part().words(), "to be logged as out")));
+      tray.toLog().forEach(part -> lines.add(new Line(part.part().words(), "to be logged as out")));
       addOthers(tray, lines);
       tray.parts().stream()
           .map(Tray.Lying::part)
@@ -100,19 +99,15 @@ final class TrayModel {
     TrayCheck check = TrayCheck.of(job.state(), tray);
     for (Tray.Lying lying : check.elsewhere()) {
       String where = lying.part().where().words();
-      lines.add(
-          new Line(lying.part().part().words(), "lies here, but is recorded as " + where));
+      lines.add(new Line(lying.part().part().words(), "lies here, but is recorded as " + where));
     }
     check
         .absent()
         .forEach(
             part ->
-                lines.add(
-                    new Line(part.part().words(), "on the bench, but not on this picture")));
+                lines.add(new Line(part.part().words(), "on the bench, but not on this picture")));
     addOthers(tray, lines);
-    check
-        .right()
-        .forEach(lying -> lines.add(new Line(lying.part().part().words(), "as recorded")));
+    check.right().forEach(lying -> lines.add(new Line(lying.part().part().words(), "as recorded")));
     return lines;
   }
 

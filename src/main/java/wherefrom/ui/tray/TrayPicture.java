@@ -55,8 +55,7 @@ final class TrayPicture extends Region {
 
   @Override
   protected void layoutChildren() {
-    double factor =
-        Math.min(getWidth() / picture.width(), getHeight() / picture.height());
+    double factor = Math.min(getWidth() / picture.width(), getHeight() / picture.height());
     double left = (getWidth() - factor * picture.width()) / 2;
     double top = (getHeight() - factor * picture.height()) / 2;
     view.setFitWidth(factor * picture.width());

@@ -48,15 +48,13 @@ public final class TrayTaking {
     desk.background(() -> read(desk, file, issued), taken -> open(desk, purpose, taken));
   }
 
-  private static Taken read(Desk desk, Path file, Collection<TagCode> issued)
-      throws IOException {
+  private static Taken read(Desk desk, Path file, Collection<TagCode> issued) throws IOException {
     GreyImage picture = desk.equipment().pictures().load(file);
     return new Taken(picture, desk.equipment().reader().read(picture, issued));
   }
 
   private static void open(Desk desk, TrayPurpose purpose, Taken taken) {
-    desk.navigator()
-        .open(() -> new TrayScreen(desk, purpose, taken.picture(), taken.reading()));
+    desk.navigator().open(() -> new TrayScreen(desk, purpose, taken.picture(), taken.reading()));
   }
 
   private static void fromCamera(Desk desk, TrayPurpose purpose) {

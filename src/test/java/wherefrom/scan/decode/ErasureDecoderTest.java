@@ -91,8 +91,7 @@ class ErasureDecoderTest {
       int[] sound = codewords();
       int[] erased = Arrays.copyOf(places(), random.nextInt(CHECKS + 1));
       assertThat(decoder.correct(sound, erased, 0))
-          .hasValueSatisfying(
-              corrected -> assertThat(corrected.codewords()).isEqualTo(sound));
+          .hasValueSatisfying(corrected -> assertThat(corrected.codewords()).isEqualTo(sound));
     }
   }
 }

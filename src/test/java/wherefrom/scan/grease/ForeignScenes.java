@@ -71,8 +71,7 @@ final class ForeignScenes {
           framed
               ? LabelArt.framed(ANY, matrix.getWidth(), dark)
               : LabelArt.plain(matrix.getWidth(), dark);
-      return new Foreign(
-          framed ? "code in frame" : "foreign code", scene(random, art), text);
+      return new Foreign(framed ? "code in frame" : "foreign code", scene(random, art), text);
     } catch (WriterException impossible) {
       throw new IllegalStateException(impossible);
     }
@@ -92,7 +91,6 @@ final class ForeignScenes {
   }
 
   private static GreaseScene scene(SplittableRandom random, LabelArt label) {
-    return new GreaseScene(
-        HEIGHT * 16 / 9, HEIGHT, label, damage(random), random.nextLong(), 0.8);
+    return new GreaseScene(HEIGHT * 16 / 9, HEIGHT, label, damage(random), random.nextLong(), 0.8);
   }
 }

@@ -29,8 +29,8 @@ import wherefrom.scan.PipelineReader;
  * How many damaged tags are read, by this reader and by others: {@code mvn -Pbench test
  * -Dtest=GreaseBench}. {@code -Dgrease.seeds=20} sets the frames for each grade, {@code
  * -Dgrease.first=100} the first seed (0 to 9 are those the reader is tuned on), {@code
- * -Dgrease.others=false} leaves the other readers out, {@code -Dwherefrom.node_modules=DIR} brings in
- * zxing-cpp.
+ * -Dgrease.others=false} leaves the other readers out, {@code -Dwherefrom.node_modules=DIR} brings
+ * in zxing-cpp.
  */
 @Tag("bench")
 class GreaseBench {

@@ -34,16 +34,13 @@ final class GreaseFrames {
     return issued.get(new SplittableRandom(seed ^ 0x5EED).nextInt(issued.size()));
   }
 
-  static GreaseScene scene(
-      Family family, int grade, int number, int height, TagCode code) {
+  static GreaseScene scene(Family family, int grade, int number, int height, TagCode code) {
     long seed = seed(family, grade, number, height);
     Damage damage = Damage.of(family, grade, new SplittableRandom(seed ^ 0xDA));
-    return new GreaseScene(
-        height * 16 / 9, height, LabelArt.of(code), damage, seed);
+    return new GreaseScene(height * 16 / 9, height, LabelArt.of(code), damage, seed);
   }
 
-  static GreaseFrame frame(
-      Family family, int grade, int number, int height, TagCode code) {
+  static GreaseFrame frame(Family family, int grade, int number, int height, TagCode code) {
     return scene(family, grade, number, height, code).next(code.digits());
   }
 }

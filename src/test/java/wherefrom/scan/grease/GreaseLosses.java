@@ -14,13 +14,13 @@ final class GreaseLosses {
   private final Map<Stage, Integer> stages = new EnumMap<>(Stage.class);
   private final Map<String, Stage> frames = new TreeMap<>();
 
-  void add(
-      Family family, int grade, int seed, GreaseFrame frame, Collection<TagCode> issued) {
+  void add(Family family, int grade, int seed, GreaseFrame frame, Collection<TagCode> issued) {
     Stage stage = StageProbe.of(frame.image(), issued, frame.text(), frame.corners());
     stages.merge(stage, 1, Integer::sum);
     String name = family.name().toLowerCase(Locale.ROOT);
     frames.put(
-        String.format(Locale.ROOT, "%s %d seed %d, %d lines", name, grade, seed, frame.image().height()),
+        String.format(
+            Locale.ROOT, "%s %d seed %d, %d lines", name, grade, seed, frame.image().height()),
         stage);
   }
 

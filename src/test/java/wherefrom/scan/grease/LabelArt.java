@@ -21,8 +21,8 @@ import wherefrom.parts.TagSymbol;
 import wherefrom.print.PrintedLabels;
 
 /**
- * A printed label from near by. Labels of ours are drawn from the sheet PDF and lie turned by half a
- * turn, which brings the symbol to the left and the words, upside down, to the right.
+ * A printed label from near by. Labels of ours are drawn from the sheet PDF and lie turned by half
+ * a turn, which brings the symbol to the left and the words, upside down, to the right.
  *
  * @param plane what it reflects
  * @param half from the symbol's centre to its edge, in blocks

@@ -7,7 +7,9 @@ import wherefrom.job.LiveReader;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 
-/** A live scan in a process of its own; prints the memory in use in the midst of it and at its end. */
+/**
+ * A live scan in a process of its own; prints the memory in use in the midst of it and at its end.
+ */
 final class LiveMemoryRun {
   private static final int HALF = 80;
 

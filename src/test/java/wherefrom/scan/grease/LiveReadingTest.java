@@ -88,8 +88,7 @@ class LiveReadingTest {
   }
 
   private static List<LiveAnswer> show(LiveReader live, TagCode code, int frames) {
-    GreaseScene scene =
-        GreaseFrames.scene(Family.OIL, 2, code.item(), 720, code);
+    GreaseScene scene = GreaseFrames.scene(Family.OIL, 2, code.item(), 720, code);
     List<LiveAnswer> answers = new ArrayList<>();
     for (int count = 0; count < frames; count++) {
       answers.add(live.accept(scene.next(code.digits()).image()));

@@ -7,10 +7,11 @@ import java.util.Locale;
 import wherefrom.scan.match.AcceptanceBound;
 
 /**
- * The upper tail of chance scores, the largest for each frame and list. A chance score reaches z with
- * probability at most exp(-z²/2) (Hoeffding 1963), so it is z²/2 whose excess over a high quantile is
- * taken for exponential, with its mean at the upper end of the confidence interval: where scores lie
- * less close to chance than that, the mean is larger and the extrapolation says so.
+ * The upper tail of chance scores, the largest for each frame and list. A chance score reaches z
+ * with probability at most exp(-z²/2) (Hoeffding 1963), so it is z²/2 whose excess over a high
+ * quantile is taken for exponential, with its mean at the upper end of the confidence interval:
+ * where scores lie less close to chance than that, the mean is larger and the extrapolation says
+ * so.
  */
 final class ScoreTail {
   private static final double SHARE = 0.02;

@@ -39,8 +39,7 @@ class ClosedSetMatcherTest {
     for (int bit = 0; bit < darkness.length; bit++) {
       int module = SymbolLayout.dataModule(bit);
       boolean dark = symbol.dark(module / SymbolLayout.SIZE, module % SymbolLayout.SIZE);
-      darkness[bit] =
-          (float) ((dark ? signal : -signal) + noise * (2 * random.nextDouble() - 1));
+      darkness[bit] = (float) ((dark ? signal : -signal) + noise * (2 * random.nextDouble() - 1));
     }
     return SoftGrid.of(darkness, 1);
   }

@@ -33,7 +33,8 @@ class TrayModelTest {
   @Test
   void whatWillBeLoggedIsShownBeforeAndIsLoggedByOnePress() {
     TrayModel model = model(TrayPurpose.OUT, reading("pushrod@3EX", "pushrod@4IN"));
-    assertThat(model.headline()).isEqualTo("2 parts to log as out. 1 tag not read: the broken lines.");
+    assertThat(model.headline())
+        .isEqualTo("2 parts to log as out. 1 tag not read: the broken lines.");
     assertThat(model.findLogWords()).contains("Log 2 parts as out");
     assertThat(model.lines()).hasSize(3);
     int before = sample.job.history().size();
@@ -66,13 +67,11 @@ class TrayModelTest {
     model(TrayPurpose.OUT, reading("pushrod@3EX", "lifter@3EX")).log();
     TrayModel check = model(TrayPurpose.CHECK, reading("pushrod@3EX", "pushrod@4IN"));
     assertThat(check.headline())
-        .startsWith(
-            "As recorded: 1. Recorded elsewhere: 1. On the bench, not on this picture: 1.");
+        .startsWith("As recorded: 1. Recorded elsewhere: 1. On the bench, not on this picture: 1.");
     assertThat(check.lines())
         .extracting(TrayModel.Line::words)
         .startsWith(
-            "lies here, but is recorded as in the engine",
-            "on the bench, but not on this picture")
+            "lies here, but is recorded as in the engine", "on the bench, but not on this picture")
         .endsWith("as recorded");
     assertThat(check.findLogWords()).isEmpty();
   }
