@@ -23,8 +23,7 @@ import wherefrom.job.Sighting;
 
 /** QR codes of any version and text, by an ordinary reader. */
 final class ForeignCodes {
-  private static final Map<DecodeHintType, Object> HINTS =
-      Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE);
+  private static final Map<DecodeHintType, Object> HINTS = Map.of(DecodeHintType.TRY_HARDER, true);
 
   private ForeignCodes() {}
 
