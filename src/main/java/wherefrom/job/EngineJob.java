@@ -230,8 +230,16 @@ public final class EngineJob implements Bench {
   @Override
   public Look worstLook(int item) {
     Look looked = parts.get(item).worstLook();
-    Look measured = measures().worst(Subject.ofPart(item));
-    return measured.compareTo(looked) > 0 ? measured : looked;
+    return worse(looked, new Findings(this).measured(item, 0));
+  }
+
+  private static Look worse(Look one, Look other) {
+    return one.compareTo(other) > 0 ? one : other;
+  }
+
+  @Override
+  public Look worstSinceDecision(int item) {
+    return new Findings(this).sinceDecision(item);
   }
 
   @Override

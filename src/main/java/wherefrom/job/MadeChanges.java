@@ -45,8 +45,16 @@ final class MadeChanges {
           "main-shell-face", ChangeKind.BEARING_FAILED,
           "pushrod-roll", ChangeKind.PUSHROD_BENT,
           "lobe-look", ChangeKind.LOBE_FAILED,
+          "lifter-foot", ChangeKind.FOOT_WORN,
           "stud-line", ChangeKind.STUD_MOVED,
           "gear-teeth", ChangeKind.PLASTIC_GEAR_BROKEN);
+
+  /** A rejected reading by these plans is one, too. */
+  private static final Map<String, ChangeKind> REJECTED =
+      Map.of(
+          "lifter-crown", ChangeKind.FOOT_WORN,
+          "pushrod-runout", ChangeKind.PUSHROD_BENT,
+          "lobe-lift", ChangeKind.LOBE_FAILED);
 
   private static final Map<PartKind, ChangeKind> REPLACED =
       Map.of(
@@ -65,6 +73,7 @@ final class MadeChanges {
   static List<MadeChange> of(EngineJob job) {
     MadeChanges made = new MadeChanges(job);
     job.standing().forEach(made::take);
+    job.measures().all().forEach(made::take);
     List<MadeChange> all = new ArrayList<>(made.changes.values());
     if (all.stream().anyMatch(change -> CAM_CHANGES.contains(change.change().kind()))) {
       all.removeIf(change -> change.change().kind() == ChangeKind.LIFTER_REPLACED);
@@ -87,11 +96,24 @@ final class MadeChanges {
       take(look.subject(), look.check(), look.look(), where, sequence);
     } else if (entry instanceof PartReplaced replaced) {
       Part old = job.getPart(replaced.oldItem()).part();
+      changes.remove(ChangeKind.LIFTER_REUSED + where(old));
       Optional.ofNullable(REPLACED.get(old.kind()))
           .ifPresent(
               kind -> put(kind + where(old), sequence, Change.at(kind, where(old)), wanted()));
     } else {
       takeWhereabouts(entry, sequence);
+    }
+  }
+
+  private void take(MeasuredResult result) {
+    ChangeKind kind = REJECTED.get(result.plan().key());
+    if (kind != null && result.worst() == Look.FAIL) {
+      String where =
+          result.subject() instanceof Subject.AFeature feature
+              ? feature.where()
+              : where(job.getPart(((Subject.APart) result.subject()).item()).part());
+      String key = result.subject().key() + " " + result.plan().key();
+      put(key, result.sequence(), Change.at(kind, where), true);
     }
   }
 

@@ -36,6 +36,7 @@ public final class MeasureBook {
   private final Map<String, Tool> tools = new LinkedHashMap<>();
   private final Map<String, String> zeros = new LinkedHashMap<>();
   private final Map<String, Limit> limits = new LinkedHashMap<>();
+  private final Map<String, Long> limited = new LinkedHashMap<>();
   private final Map<String, Amount> sizes = new LinkedHashMap<>();
   private final Map<String, Taken> taken = new LinkedHashMap<>();
 
@@ -55,6 +56,7 @@ public final class MeasureBook {
       zeros.put(zero.tool(), zero.figure() + " " + zero.unit());
     } else if (entry instanceof LimitTyped limit) {
       take(limit);
+      limited.put(limit.plan(), logged.sequence());
     } else if (entry instanceof SizeTyped size) {
       sizes.put(size.plan(), amount(size.figure(), size.unit()));
     } else if (entry instanceof ReadingsTaken readings) {
@@ -116,6 +118,11 @@ public final class MeasureBook {
     return Optional.ofNullable(limits.get(plan + " " + result));
   }
 
+  /** The entry that typed a limit of this plan last; 0 where there is none. */
+  long limitedAt(String plan) {
+    return limited.getOrDefault(plan, 0L);
+  }
+
   /** The size when new. */
   public Optional<Amount> findSize(String plan) {
     return Optional.ofNullable(sizes.get(plan));
@@ -149,14 +156,6 @@ public final class MeasureBook {
     return taken.values().stream().map(this::result).flatMap(Optional::stream).toList();
   }
 
-  /** The worst judgement of a subject's results. */
-  Look worst(Subject subject) {
-    return listResults(subject).stream()
-        .map(MeasuredResult::worst)
-        .max(Look::compareTo)
-        .orElse(Look.NOT_LOOKED);
-  }
-
   private Optional<MeasuredResult> result(Taken one) {
     Optional<ReadingPlan> plan = ReadingPlans.find(one.readings().plan());
     Optional<Subject> subject = Subject.find(one.readings().subject());
@@ -169,6 +168,7 @@ public final class MeasureBook {
         Results.of(plan.get(), samples, tool.get(), findSize(plan.get().key()));
     return Optional.of(
         new MeasuredResult(
+            Math.max(one.logged().sequence(), limited.getOrDefault(plan.get().key(), 0L)),
             one.logged().time(),
             subject.get(),
             plan.get(),
@@ -176,7 +176,9 @@ public final class MeasureBook {
             tool.get(),
             one.zero(),
             values,
-            judge(plan.get(), values),
+            samples.size() < plan.get().stations().size()
+                ? List.of()
+                : judge(plan.get(), values),
             one.readings().confirmed(),
             one.readings().note()));
   }

@@ -9,11 +9,15 @@ import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Sample;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Measured;
+import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
 
 /**
  * What was measured on one subject by one plan, and what follows.
  *
+ * @param sequence the latest entry that it rests on: its readings or a limit
  * @param time when
  * @param tool the tool, as its card stands now
  * @param zero what the tool showed at zero before; empty when nobody checked
@@ -22,6 +26,7 @@ import wherefrom.workings.ResultValue;
  * @param confirmed whether questioned readings were confirmed
  */
 public record MeasuredResult(
+    long sequence,
     Instant time,
     Subject subject,
     ReadingPlan plan,
@@ -42,6 +47,29 @@ public record MeasuredResult(
   /** The worst of the judgements; not looked, where there is no limit. */
   public Look worst() {
     return judgements.stream().map(Judgement::look).max(Look::compareTo).orElse(Look.NOT_LOOKED);
+  }
+
+  /** Whether every station was read. What is not whole is not judged. */
+  public boolean isWhole() {
+    return samples.size() == plan.stations().size();
+  }
+
+  /** The mean of all stations, with the uncertainty of one: of one tool all are off together. */
+  public Measured mean() {
+    Unit unit = samples.get(0).unit();
+    double mean =
+        samples.stream()
+            .mapToDouble(sample -> Amount.of(sample.mean(), sample.unit()).in(unit))
+            .average()
+            .orElseThrow();
+    double u =
+        samples.stream()
+            .map(sample -> sample.measured(tool).standardUncertainty())
+            .flatMap(Optional::stream)
+            .mapToDouble(each -> each.in(unit))
+            .max()
+            .orElse(0);
+    return Measured.of(Amount.of(mean, unit), Amount.of(u, unit));
   }
 
   public Optional<ResultValue> findValue(String key) {

@@ -38,7 +38,8 @@ public final class StandingRules {
                 consequence,
                 made.sequence(),
                 made.binding(),
-                findAnswer(answers, consequence.key(), made.sequence()));
+                findAnswer(answers, consequence.key(), made.sequence())
+                    .or(() -> Settled.find(job, consequence)));
         // A later change asks for the same check anew; one that binds outweighs one that doesn't.
         found.merge(consequence.key() + consequence.effect(), rule, StandingRules::stronger);
       }

@@ -35,6 +35,9 @@ public interface Bench {
 
   Optional<Decision> findDecision(int item);
 
+  /** The worst that was found after the latest decision; not looked, where nothing was. */
+  Look worstSinceDecision(int item);
+
   /** Whether a part must have a decision before it is fitted. */
   boolean decisionsWanted();
 

@@ -48,7 +48,7 @@ final class NotClearedRule implements VerdictRule {
     Optional<Decision> decision = bench.findDecision(item);
     if (decision.isPresent()) {
       return switch (decision.get()) {
-        case REUSE -> Optional.empty();
+        case REUSE -> since(bench, attempt);
         case MACHINE ->
             Optional.of(
                 held(
@@ -69,6 +69,17 @@ final class NotClearedRule implements VerdictRule {
         ? Optional.of(
             held(attempt, "nothing is decided about it", "Decide: reuse, machine or replace."))
         : Optional.empty();
+  }
+
+  /** What nobody knew when it was decided to use the part again. */
+  private static Optional<Verdict> since(Bench bench, Attempt attempt) {
+    Look worst = bench.worstSinceDecision(attempt.part().item());
+    if (worst != Look.FAIL && worst != Look.SUSPECT) {
+      return Optional.empty();
+    }
+    String found = worst == Look.FAIL ? "it failed" : "it was found suspect";
+    return Optional.of(
+        held(attempt, found + " after the decision to reuse it", "Look at it and decide anew."));
   }
 
   private static Verdict held(Attempt attempt, String why, String wayOut) {

@@ -52,7 +52,22 @@ final class CamRules {
                   HERE,
                   LIFTERS,
                   "A used flat lifter goes back to the very lobe it came from, or not at all.")
-              .after("crown-and-spin", "See that the foot is still domed and the lifter spins."),
+              .first(
+                  "crown",
+                  HERE,
+                  LIFTERS,
+                  "See that the foot is still domed: two feet together rock, or measure the crown.")
+              .after("spin", "See that the lifter spins when the engine is turned."),
+          Rule.of("R2", "Foot of a flat lifter worn", ChangeKind.FOOT_WORN)
+              .only(Setting::isFlat)
+              .source(Sources.OVERHAUL_ARTICLE)
+              .mustBeNew(
+                  BLOCK,
+                  HERE,
+                  LIFTERS,
+                  "The foot of this flat lifter is worn: on any lobe it would wear the lobe down."
+                      + " It must be new.")
+              .after("worn-foot-lobe", "Look at the lobe that the worn lifter ran on."),
           Rule.of("R3", "Slot of a flat lifter unknown", SLOT_UNKNOWN)
               .only(Setting::isFlat)
               .forbid(

@@ -23,6 +23,8 @@ final class PartModel {
 
   /** What can be done with a part as it is. */
   enum Deed {
+    INSPECT("Inspect"),
+    MEASURE("Measure"),
     NOTE("Note"),
     PHOTO("Photo"),
     DECIDE("Decide"),
@@ -83,9 +85,8 @@ final class PartModel {
     String note = record.note().isEmpty() ? "" : " " + record.note() + ".";
     lines.add(new Line("Where", WhereTo.words(state(), part()) + note));
     lines.add(new Line("Tag", tag()));
-    if (!record.looks().isEmpty() || record.decision().isPresent()) {
-      lines.add(new Line("Findings", findings()));
-    }
+    record.decision().ifPresent(made -> lines.add(new Line("Decided", made.word())));
+    lines.addAll(new PartFindings(job, item).lines());
     List<Remark> remarks = new ArrayList<>(record.remarks());
     Collections.reverse(remarks);
     for (Remark remark : remarks) {
@@ -108,13 +109,6 @@ final class PartModel {
         + (part.fresh() ? ", NEW" : "");
   }
 
-  private String findings() {
-    List<String> words = new ArrayList<>();
-    record().looks().forEach((check, look) -> words.add(check + ": " + look.word()));
-    record().decision().ifPresent(decision -> words.add("decided: " + decision.word()));
-    return String.join(", ", words);
-  }
-
   /** What happened to the part, the latest first. */
   private List<Line> history() {
     List<Line> lines = new ArrayList<>();
@@ -133,6 +127,9 @@ final class PartModel {
     Whereabouts where = record().where();
     if (where == Whereabouts.RETIRED) {
       return deeds;
+    }
+    if (where != Whereabouts.IN_ENGINE) {
+      deeds.addAll(0, List.of(Deed.INSPECT, Deed.MEASURE));
     }
     deeds.addAll(List.of(Deed.DECIDE, Deed.REPRINT, Deed.PIECES));
     switch (where) {

@@ -88,6 +88,8 @@ public final class PartScreen implements Screen, Scannable {
 
   private void act(PartModel.Deed deed) {
     switch (deed) {
+      case INSPECT -> desk.navigator().show(ScreenId.INSPECT, model.part().item());
+      case MEASURE -> desk.navigator().show(ScreenId.MEASURE, model.part().item());
       case NOTE -> words("Note: " + model.title(), model::note);
       case PHOTO -> PhotoTaking.ask(desk, model.part());
       case DECIDE -> desk.navigator().show(ScreenId.DECIDE, model.part().item());

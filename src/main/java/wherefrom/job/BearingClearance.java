@@ -1,0 +1,46 @@
+package wherefrom.job;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Judgement;
+import wherefrom.workings.ResultValue;
+
+/**
+ * The oil clearance of one bearing, worked out from the readings of its pieces.
+ *
+ * @param journal the journal that runs in it
+ * @param words {@code main 2} or {@code rod 3}
+ * @param sequence the latest entry that it rests on; 0 where nothing was measured
+ * @param missing what is still to be measured; empty when the clearance is known
+ * @param said how it was worked out, or why the readings give none
+ */
+public record BearingClearance(
+    Subject.AFeature journal,
+    String words,
+    long sequence,
+    List<String> missing,
+    Optional<ResultValue> clearance,
+    Optional<Judgement> judgement,
+    String said) {
+
+  public BearingClearance {
+    missing = List.copyOf(missing);
+  }
+
+  public Look look() {
+    return judgement.map(Judgement::look).orElse(Look.NOT_LOOKED);
+  }
+
+  /** In a sentence: the clearance with its answer, or what is missing. */
+  public String sentence() {
+    if (!missing.isEmpty()) {
+      return "Still to measure: " + String.join(", ", missing) + ".";
+    }
+    return judgement
+        .map(Judgement::sentence)
+        .or(() -> clearance.map(value -> "Oil clearance " + value.text() + ", no limit typed yet."))
+        .orElse(said);
+  }
+}

@@ -1,0 +1,61 @@
+package wherefrom.ui.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Judgement;
+import wherefrom.job.CheckCard;
+import wherefrom.job.Inspecting;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.OilClearances;
+import wherefrom.job.OpenJob;
+import wherefrom.workings.ResultValue;
+
+/** What was looked at and measured on a part. */
+final class PartFindings {
+  private final OpenJob job;
+  private final Subject subject;
+
+  PartFindings(OpenJob job, int item) {
+    this.job = job;
+    this.subject = Subject.ofPart(item);
+  }
+
+  /** The looks, then the readings, then for a shell its bearing's clearance. */
+  List<PartModel.Line> lines() {
+    List<PartModel.Line> lines = new ArrayList<>();
+    for (CheckCard card : new Inspecting(job).cards(subject)) {
+      if (card.look() != Look.NOT_LOOKED) {
+        String note = card.note().isEmpty() ? "" : " (" + card.note() + ")";
+        lines.add(new PartModel.Line(card.check().title(), card.look().word() + note));
+      }
+    }
+    for (MeasuredResult result : job.state().measures().listResults(subject)) {
+      lines.add(new PartModel.Line(result.plan().title(), words(result)));
+    }
+    new OilClearances(job.state())
+        .find(subject)
+        .filter(bearing -> bearing.sequence() > 0)
+        .ifPresent(
+            bearing ->
+                lines.add(
+                    new PartModel.Line("Oil clearance, " + bearing.words(), bearing.sentence())));
+    return lines;
+  }
+
+  private static String words(MeasuredResult result) {
+    if (!result.isWhole()) {
+      return result.samples().size()
+          + " of "
+          + result.plan().stations().size()
+          + " readings taken so far.";
+    }
+    List<String> words = new ArrayList<>();
+    result.judgements().stream().map(Judgement::sentence).forEach(words::add);
+    if (words.isEmpty()) {
+      result.findSize().map(ResultValue::text).ifPresent(words::add);
+    }
+    return words.isEmpty() ? "measured" : String.join(" ", words);
+  }
+}
