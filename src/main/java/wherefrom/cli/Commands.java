@@ -28,6 +28,11 @@ final class Commands {
     commands.addAll(RetagCommands.all(equipment));
     commands.addAll(MoneyCommands.all(equipment));
     commands.add(new RecordCommand(equipment));
+    commands.add(new InspectCommand(equipment));
+    commands.add(new MeasureCommand(equipment));
+    commands.addAll(InstrumentCommands.all(equipment));
+    commands.add(new CompareCommand(equipment));
+    commands.add(new ClearanceCommand(equipment));
     commands.add(new FitCommand(equipment, in));
     commands.add(new TakeBackCommand(equipment));
     commands.add(new CyclesCommand(equipment));

@@ -39,7 +39,7 @@ public record BearingClearance(
       return "Still to measure: " + String.join(", ", missing) + ".";
     }
     return judgement
-        .map(Judgement::sentence)
+        .map(judged -> "O" + judged.sentence().substring(1))
         .or(() -> clearance.map(value -> "Oil clearance " + value.text() + ", no limit typed yet."))
         .orElse(said);
   }

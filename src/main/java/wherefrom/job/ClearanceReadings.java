@@ -95,8 +95,7 @@ final class ClearanceReadings {
         .flatMap(job::findOwner)
         .flatMap(
             shell ->
-                whole(
-                    Subject.ofPart(shell.item()), main ? "main-shell-wall" : "rod-shell-wall"));
+                whole(Subject.ofPart(shell.item()), main ? "main-shell-wall" : "rod-shell-wall"));
   }
 
   /** The reading at one station. */

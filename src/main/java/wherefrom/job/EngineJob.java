@@ -13,7 +13,6 @@ import java.util.TreeSet;
 import wherefrom.engine.Layout;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
-import wherefrom.inspection.Subject;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;

@@ -6,6 +6,7 @@ import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.Plausibility;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.SizeTyped;
@@ -95,6 +96,17 @@ public final class Instruments {
     Optional<ReadingPlan> known = ReadingPlans.find(plan);
     if (known.isEmpty()) {
       return new Answer.Refused("There is no plan of readings named \"" + plan + "\".");
+    }
+    if (ResultKeys.find(known.get(), result).isEmpty()) {
+      return new Answer.Refused(
+          "\""
+              + result
+              + "\" is no result of "
+              + known.get().title()
+              + ". There are: "
+              + String.join(
+                  ", ", ResultKeys.of(known.get()).stream().map(ResultKeys.Bounded::key).toList())
+              + ".");
     }
     if (source.isBlank()) {
       return new Answer.Refused("Say where the limit stands: manual and page.");

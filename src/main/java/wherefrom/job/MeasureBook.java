@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.Limit;
@@ -176,9 +175,7 @@ public final class MeasureBook {
             tool.get(),
             one.zero(),
             values,
-            samples.size() < plan.get().stations().size()
-                ? List.of()
-                : judge(plan.get(), values),
+            samples.size() < plan.get().stations().size() ? List.of() : judge(plan.get(), values),
             one.readings().confirmed(),
             one.readings().note()));
   }

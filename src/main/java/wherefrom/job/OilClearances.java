@@ -47,7 +47,9 @@ public final class OilClearances {
   /** The clearance of the bearing that a shell lies in now or will; empty for other parts. */
   Optional<BearingClearance> findFor(Part part) {
     boolean owner = job.findOwner(part.home()).filter(part::equals).isPresent();
-    if (owner && part.kind() == PartKind.MAIN_SHELL && part.home().spot() instanceof MainSpot main) {
+    if (owner
+        && part.kind() == PartKind.MAIN_SHELL
+        && part.home().spot() instanceof MainSpot main) {
       return Optional.of(of(new Subject.AFeature(Feature.MAIN_JOURNAL, "M" + main.number())));
     }
     if (owner && part.kind() == PartKind.ROD_SHELL && part.home().spot() instanceof RodSpot rod) {

@@ -10,7 +10,9 @@ import wherefrom.ui.decide.DecidePartScreen;
 import wherefrom.ui.decide.DecideScreen;
 import wherefrom.ui.home.BetweenScreen;
 import wherefrom.ui.home.JobHomeScreen;
+import wherefrom.ui.inspect.InspectScreen;
 import wherefrom.ui.jobs.JobsScreen;
+import wherefrom.ui.measure.MeasureScreen;
 import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.PrintTagsScreen;
@@ -35,6 +37,8 @@ public final class Screens {
     screens.put(
         ScreenId.DECIDE,
         (desk, item) -> item == 0 ? new DecideScreen(desk) : new DecidePartScreen(desk, item));
+    screens.put(ScreenId.INSPECT, InspectScreen::of);
+    screens.put(ScreenId.MEASURE, MeasureScreen::of);
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));

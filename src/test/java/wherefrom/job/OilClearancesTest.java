@@ -125,8 +125,7 @@ class OilClearancesTest {
     wall("L", "0.0945");
     journal("2.4490");
     tools.limit("main-journal", "clearance", "0.0010", "0.0030", "this engine's manual, p. 9");
-    assertThat(main2().judgement().orElseThrow().decision())
-        .isEqualTo(Acceptance.Decision.ACCEPT);
+    assertThat(main2().judgement().orElseThrow().decision()).isEqualTo(Acceptance.Decision.ACCEPT);
     tools.limit("main-journal", "clearance", "0.0010", "0.0021", "this engine's manual, p. 9");
     assertThat(main2().judgement().orElseThrow().decision())
         .isEqualTo(Acceptance.Decision.UNDECIDED);

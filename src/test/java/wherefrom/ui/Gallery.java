@@ -54,6 +54,8 @@ final class Gallery {
     shots.addAll(DecideShots.all());
     shots.addAll(ChangesShots.all());
     shots.addAll(TrayShots.all());
+    shots.addAll(InspectShots.all());
+    shots.addAll(MeasureShots.all());
     return shots;
   }
 

@@ -10,10 +10,15 @@ import javafx.scene.text.Text;
 import wherefrom.rules.Cue;
 
 /** The figures that stand for a verdict: tick in a circle, octagon, question mark in a square. */
-final class CueMark {
+public final class CueMark {
   private CueMark() {}
 
-  static Node of(Cue cue, double side) {
+  /**
+   * Draws the figure.
+   *
+   * @param side in pixels
+   */
+  public static Node of(Cue cue, double side) {
     Node mark =
         switch (cue) {
           case RIGHT -> right(side);

@@ -20,7 +20,7 @@ public final class Keypad extends VBox {
     this.touch = touch;
     this.most = most;
     this.decimalMark = decimalMark;
-    shown = touch.fit("", 10, Scale.WORKING_MM, true).centred();
+    shown = touch.fit("", 10, Scale.SMALL_MM, true).centred();
     shown.getStyleClass().add("field");
     shown.setMinHeight(touch.scale().px(Scale.KEY_MM));
     getChildren().addAll(shown, Panes.grow(new Tiles(touch.scale(), 3, Scale.GAP_MM, keys())));
@@ -63,6 +63,11 @@ public final class Keypad extends VBox {
 
   /** Takes a typed character; anything but a figure or a decimal mark is left out. */
   public void type(String character) {
+    if (character.equals("-") && !decimalMark.isEmpty() && typed.isEmpty()) {
+      // A gauge that sends a minus must not lose it, even where none is expected.
+      add("-");
+      return;
+    }
     boolean mark = character.equals(".") || character.equals(",");
     if (mark && !decimalMark.isEmpty() && typed.indexOf(decimalMark) < 0) {
       add(decimalMark);
@@ -76,6 +81,16 @@ public final class Keypad extends VBox {
       typed.append(character);
       shown.setWords(typed.toString());
     }
+  }
+
+  /** Turns the figure's sign. */
+  public void turnSign() {
+    if (typed.indexOf("-") == 0) {
+      typed.deleteCharAt(0);
+    } else {
+      typed.insert(0, '-');
+    }
+    shown.setWords(typed.toString());
   }
 
   public void erase() {

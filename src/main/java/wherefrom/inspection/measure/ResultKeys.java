@@ -1,0 +1,54 @@
+package wherefrom.inspection.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The results of a plan that a limit can be typed for. */
+public final class ResultKeys {
+
+  /**
+   * A result.
+   *
+   * @param key the name in files
+   * @param words the name for people
+   */
+  public record Bounded(String key, String words) {}
+
+  private static final Bounded CLEARANCE = new Bounded("clearance", "oil clearance");
+
+  private ResultKeys() {}
+
+  /** In the order in which they are worked out; a journal also has its bearing's clearance. */
+  public static List<Bounded> of(ReadingPlan plan) {
+    return switch (plan.shape()) {
+      case VALUE, HALF -> List.of(new Bounded("value", plan.title()));
+      case LARGEST -> List.of(new Bounded("largest", "largest reading"));
+      case LIFT -> List.of(new Bounded("lift", "lobe lift"));
+      case SPREAD ->
+          List.of(
+              new Bounded("smallest", "smallest reading"),
+              new Bounded("largest", "largest reading"),
+              new Bounded("mean", "mean"),
+              new Bounded("spread", "spread"));
+      case JOURNAL -> {
+        List<Bounded> keys = new ArrayList<>(shape());
+        keys.add(2, new Bounded("smallest", "smallest reading"));
+        keys.add(CLEARANCE);
+        yield keys;
+      }
+      case BORE -> shape();
+    };
+  }
+
+  private static List<Bounded> shape() {
+    return List.of(
+        new Bounded("out-of-round", "out-of-round"),
+        new Bounded("taper", "taper"),
+        new Bounded("wear", "wear"));
+  }
+
+  public static Optional<Bounded> find(ReadingPlan plan, String key) {
+    return of(plan).stream().filter(result -> result.key().equals(key)).findFirst();
+  }
+}

@@ -1,0 +1,143 @@
+package wherefrom.ui.inspect;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.job.CheckCard;
+import wherefrom.job.Inspecting;
+import wherefrom.job.OpenJob;
+import wherefrom.job.StandingRule;
+import wherefrom.ui.subject.Named;
+
+/** The cards of one subject, one of them up. */
+final class CardModel {
+  private final OpenJob job;
+  private final Inspecting inspecting;
+  private final List<Subject> round;
+  private Subject subject;
+  private int at;
+
+  /**
+   * @param round what is looked at one after the other; empty where one alone is
+   */
+  CardModel(OpenJob job, Subject subject, List<Subject> round) {
+    this.job = job;
+    this.inspecting = new Inspecting(job);
+    this.round = List.copyOf(round);
+    this.subject = subject;
+    turnTo(subject);
+  }
+
+  /** Puts another subject's first open card up. */
+  void turnTo(Subject other) {
+    subject = other;
+    at = 0;
+    List<CheckCard> cards = cards();
+    for (int card = cards.size() - 1; card >= 0; card--) {
+      if (cards.get(card).look() == Look.NOT_LOOKED) {
+        at = card;
+      }
+    }
+  }
+
+  Subject subject() {
+    return subject;
+  }
+
+  String title() {
+    return Named.title(job.state(), subject);
+  }
+
+  List<CheckCard> cards() {
+    return inspecting.cards(subject);
+  }
+
+  CheckCard card() {
+    return cards().get(at);
+  }
+
+  /** {@code Test 1 of 3}. */
+  String count() {
+    return "Test " + (at + 1) + " of " + cards().size();
+  }
+
+  boolean isLast() {
+    return at + 1 >= cards().size();
+  }
+
+  /** The next card; behind the last one the next subject of the round that has an open one. */
+  boolean next() {
+    if (!isLast()) {
+      at++;
+      return true;
+    }
+    Optional<Subject> following = following();
+    following.ifPresent(this::turnTo);
+    return following.isPresent();
+  }
+
+  Optional<Subject> following() {
+    int here = round.indexOf(subject);
+    for (int step = 1; here >= 0 && step < round.size(); step++) {
+      Subject other = round.get((here + step) % round.size());
+      boolean open =
+          inspecting.cards(other).stream().anyMatch(card -> card.look() == Look.NOT_LOOKED);
+      if (open) {
+        return Optional.of(other);
+      }
+    }
+    return Optional.empty();
+  }
+
+  boolean isFirst() {
+    return at == 0;
+  }
+
+  void before() {
+    at = Math.max(0, at - 1);
+  }
+
+  /** Keeps an answer; gives what follows from it, in a sentence, or why it was not kept. */
+  String answer(Look look) {
+    return keep(look, card().note());
+  }
+
+  String note(String words) {
+    return keep(card().look(), words);
+  }
+
+  private String keep(Look look, String note) {
+    Inspecting.Answer answer = inspecting.answer(subject, card().check().key(), look, note);
+    if (answer instanceof Inspecting.Answer.Refused refused) {
+      return refused.sentence();
+    }
+    return follows(((Inspecting.Answer.Kept) answer).follows());
+  }
+
+  private static String follows(List<StandingRule> rules) {
+    if (rules.isEmpty()) {
+      return "";
+    }
+    String more = rules.size() == 1 ? "" : " And " + (rules.size() - 1) + " more: see Changes.";
+    return rules.get(0).consequence().sentence()
+        + " ("
+        + rules.get(0).consequence().rule()
+        + "; "
+        + rules.get(0).consequence().source()
+        + ")"
+        + more;
+  }
+
+  /** The part's number, for its photographs; empty for what carries no tag. */
+  Optional<Integer> item() {
+    return subject instanceof Subject.APart part ? Optional.of(part.item()) : Optional.empty();
+  }
+
+  /** The readings that settle the card's doubt. */
+  Optional<ReadingPlan> plan() {
+    return card().check().plan().flatMap(ReadingPlans::find);
+  }
+}

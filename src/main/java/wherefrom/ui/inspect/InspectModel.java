@@ -1,0 +1,71 @@
+package wherefrom.ui.inspect;
+
+import java.util.List;
+import wherefrom.inspection.Check;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.CheckCard;
+import wherefrom.job.Inspecting;
+import wherefrom.job.OpenJob;
+import wherefrom.ui.subject.Group;
+
+/** What there is to look at, and how far it is. */
+final class InspectModel {
+  private final OpenJob job;
+  private final Inspecting inspecting;
+
+  InspectModel(OpenJob job) {
+    this.job = job;
+    this.inspecting = new Inspecting(job);
+  }
+
+  List<Group> groups() {
+    return Group.of(job.state());
+  }
+
+  /** {@code 5 of 16 done}. */
+  String count(Group group) {
+    long whole =
+        group.subjects().stream()
+            .filter(
+                subject ->
+                    inspecting.cards(subject).stream()
+                        .noneMatch(card -> card.look() == Look.NOT_LOOKED))
+            .count();
+    return whole + " of " + group.subjects().size() + " looked at";
+  }
+
+  /** The worst answer so far, and how many tests are open. */
+  String state(Subject subject) {
+    List<CheckCard> cards = inspecting.cards(subject);
+    long open = cards.stream().filter(card -> card.look() == Look.NOT_LOOKED).count();
+    if (open == cards.size()) {
+      return "not looked at";
+    }
+    Look worst = cards.stream().map(CheckCard::look).max(Look::compareTo).orElseThrow();
+    return worst.word() + (open == 0 ? "" : ", " + open + " to do");
+  }
+
+  List<Inspecting.Unlooked> unlooked() {
+    return inspecting.listUnlooked();
+  }
+
+  List<Inspecting.Unlooked> beforeWashing() {
+    return inspecting.listBeforeWashing();
+  }
+
+  /** Everything with a suspect or failed answer. */
+  List<Subject> doubtful() {
+    return groups().stream()
+        .flatMap(group -> group.subjects().stream())
+        .filter(
+            subject ->
+                inspecting.cards(subject).stream()
+                    .anyMatch(card -> card.look().compareTo(Look.PASS) > 0))
+        .toList();
+  }
+
+  static String titles(List<Check> checks) {
+    return checks.size() + (checks.size() == 1 ? " test" : " tests");
+  }
+}

@@ -1,0 +1,33 @@
+package wherefrom.ui.inspect;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wherefrom.inspection.Check;
+
+/** The drawing of everything that is looked at. */
+final class Sketches {
+  private static final List<Sketch> ALL =
+      Stream.of(
+              ValvetrainSketches.ROWS,
+              ValveSketches.ROWS,
+              BottomEndSketches.ROWS,
+              CastingSketches.ROWS)
+          .flatMap(List::stream)
+          .toList();
+
+  private Sketches() {}
+
+  /** The drawing of what a quick test is for. */
+  static Optional<Sketch> find(Check check) {
+    return ALL.stream().filter(sketch -> sketch.of().equals(check.of())).findFirst();
+  }
+
+  /** The spots that a test looks at. */
+  static List<Sketch.Mark> marks(Check check) {
+    return find(check).stream()
+        .flatMap(sketch -> sketch.marks().stream())
+        .filter(mark -> mark.check().equals(check.key()))
+        .toList();
+  }
+}

@@ -1,0 +1,70 @@
+package wherefrom.ui.measure;
+
+import java.util.List;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Touch;
+
+/** A set drawn against itself, with the odd one out named. */
+public final class CompareScreen implements Screen {
+  private final Desk desk;
+  private final ReadingPlan plan;
+  private final CompareModel model;
+  private final StackPane view = Panes.grow(new StackPane());
+  private int at;
+
+  public CompareScreen(Desk desk, ReadingPlan plan) {
+    this.desk = desk;
+    this.plan = plan;
+    model = new CompareModel(desk.getJob(), plan);
+  }
+
+  @Override
+  public String title() {
+    return "Compare: " + plan.title();
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    draw();
+  }
+
+  @Override
+  public void changed() {
+    draw();
+  }
+
+  private void draw() {
+    Touch touch = desk.touch();
+    List<CompareModel.Picture> pictures = model.pictures();
+    if (pictures.isEmpty()) {
+      view.getChildren().setAll(touch.text("Nothing is measured yet."));
+      return;
+    }
+    CompareModel.Picture picture = pictures.get(at % pictures.size());
+    javafx.scene.layout.VBox column =
+        Panes.column(
+            desk.scale(),
+            touch.heading(picture.title()),
+            new SetPlot(touch, picture.dots(), "square: stands out", picture.unit()),
+            touch.small(picture.sentence()));
+    if (pictures.size() > 1) {
+      column.getChildren().add(touch.primary("Other bank", this::turn));
+    }
+    view.getChildren().setAll(column);
+  }
+
+  private void turn() {
+    at++;
+    draw();
+  }
+}

@@ -1,0 +1,49 @@
+package wherefrom.ui.measure;
+
+import java.util.List;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
+import wherefrom.quantity.UnitSystem;
+
+/** The unit in which a figure is being typed; a digital gauge may name it behind its figure. */
+final class EntryUnit {
+  private final List<Unit> offered;
+  private final StringBuilder letters = new StringBuilder();
+  private Unit unit;
+
+  EntryUnit(UnitSystem system, Dimension dimension) {
+    boolean inch = system == UnitSystem.INCH;
+    offered =
+        dimension == Dimension.FORCE
+            ? List.of(Unit.POUND, Unit.NEWTON)
+            : List.of(Unit.INCH, Unit.MILLIMETRE);
+    unit = inch ? offered.get(0) : offered.get(1);
+  }
+
+  Unit unit() {
+    return unit;
+  }
+
+  void turn() {
+    unit = offered.get(0) == unit ? offered.get(1) : offered.get(0);
+  }
+
+  /** The other of the two. */
+  Unit other() {
+    return offered.get(0) == unit ? offered.get(1) : offered.get(0);
+  }
+
+  /** Takes a letter that was typed behind the figure. */
+  void type(String character) {
+    if (character.isBlank()) {
+      return;
+    }
+    letters.append(character);
+    Unit.find(letters.toString()).filter(offered::contains).ifPresent(named -> unit = named);
+  }
+
+  /** The next figure begins. */
+  void settle() {
+    letters.setLength(0);
+  }
+}

@@ -1,0 +1,110 @@
+package wherefrom.ui.measure;
+
+import java.util.List;
+import java.util.function.Consumer;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ResultKeys;
+import wherefrom.job.Instruments;
+import wherefrom.quantity.Dimension;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.TextEntryScreen;
+
+/** Asks for a limit of this engine step by step: of what, from, to, and where it stands. */
+final class LimitFlow {
+  private static final String PRACTICE = "common practice, no source";
+
+  private final Desk desk;
+  private final ReadingPlan plan;
+
+  private LimitFlow(Desk desk, ReadingPlan plan) {
+    this.desk = desk;
+    this.plan = plan;
+  }
+
+  /** Asks which result of a plan, then the rest. */
+  static void ask(Desk desk, ReadingPlan plan) {
+    List<ResultKeys.Bounded> results = ResultKeys.of(plan);
+    if (results.size() == 1) {
+      bounds(desk, plan, results.get(0).key(), results.get(0).words());
+      return;
+    }
+    List<Choice<ResultKeys.Bounded>> choices =
+        results.stream().map(result -> new Choice<>(result, result.words(), "")).toList();
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    plan.title() + ": limit of what?",
+                    choices,
+                    result -> bounds(desk, plan, result.key(), result.words())));
+  }
+
+  /** Asks for both ends of a result's limit, then for its source. */
+  static void bounds(Desk desk, ReadingPlan plan, String result, String words) {
+    LimitFlow flow = new LimitFlow(desk, plan);
+    flow.size(
+        "At least: " + words,
+        "The least that the manual allows. Type it as it is printed.",
+        "There is no least",
+        low ->
+            flow.size(
+                "At most: " + words,
+                "The most that the manual allows.",
+                low.isEmpty() ? "Take the limit away" : "There is no most",
+                high -> flow.source(source -> flow.keep(result, low, high, source))));
+  }
+
+  /** Asks for the size when new of what a plan measures. */
+  static void standard(Desk desk, ReadingPlan plan) {
+    LimitFlow flow = new LimitFlow(desk, plan);
+    flow.size(
+        "Size when new: " + plan.title(),
+        "As printed in this engine's manual. Wear and the next size are worked out from it.",
+        "",
+        size ->
+            flow.source(
+                source ->
+                    ToolFlow.Answers.say(
+                        desk, new Instruments(desk.getJob()).size(plan.key(), size, source))));
+  }
+
+  private void size(String title, String question, String none, Consumer<String> done) {
+    Dimension dimension = plan.stations().get(0).dimension();
+    desk.navigator().open(() -> new SizeScreen(desk, title, question, dimension, none, done));
+  }
+
+  private void source(Consumer<String> done) {
+    List<Choice<String>> choices =
+        List.of(
+            new Choice<>("manual", "This engine's own manual", "type its name and the page"),
+            new Choice<>("other", "Another published source", "type what and where"),
+            new Choice<>(PRACTICE, "Common practice", "no source: the weakest of the three"));
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    "Where does it stand?",
+                    choices,
+                    chosen -> {
+                      if (chosen.equals(PRACTICE)) {
+                        done.accept(PRACTICE);
+                      } else {
+                        type(chosen.equals("manual") ? "Manual, page " : "", done);
+                      }
+                    }));
+  }
+
+  private void type(String begun, Consumer<String> done) {
+    desk.navigator()
+        .open(() -> new TextEntryScreen(desk, "Where it stands: book and page", begun, done));
+  }
+
+  private void keep(String result, String low, String high, String source) {
+    ToolFlow.Answers.say(
+        desk, new Instruments(desk.getJob()).limit(plan.key(), result, low, high, source));
+  }
+}

@@ -1,0 +1,135 @@
+package wherefrom.ui.measure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.job.BearingClearance;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.Measuring;
+import wherefrom.job.OilClearances;
+import wherefrom.job.OpenJob;
+import wherefrom.ui.subject.Group;
+
+/** What there is to measure, and how far it is. */
+final class MeasureModel {
+  private final OpenJob job;
+
+  MeasureModel(OpenJob job) {
+    this.job = job;
+  }
+
+  /** The plans that this engine has something for. */
+  List<ReadingPlan> plans() {
+    return ReadingPlans.all().stream().filter(plan -> !subjects(plan).isEmpty()).toList();
+  }
+
+  /** The plan's title, with what it measures where two have one title. */
+  String name(ReadingPlan plan) {
+    boolean alone =
+        ReadingPlans.all().stream().filter(other -> other.title().equals(plan.title())).count()
+            == 1;
+    String of =
+        Group.of(job.state()).stream()
+            .filter(group -> group.key().equals(plan.of()))
+            .map(Group::words)
+            .findFirst()
+            .orElse(plan.of());
+    return alone ? plan.title() : of + ": " + plan.title().toLowerCase(Locale.ROOT);
+  }
+
+  List<ReadingPlan> plans(Subject subject) {
+    return new Measuring(job).listPlans(subject);
+  }
+
+  List<Subject> subjects(ReadingPlan plan) {
+    return Group.of(job.state()).stream()
+        .filter(group -> group.key().equals(plan.of()))
+        .flatMap(group -> group.subjects().stream())
+        .toList();
+  }
+
+  private Optional<MeasuredResult> result(ReadingPlan plan, Subject subject) {
+    return job.state().measures().findResult(subject, plan.key());
+  }
+
+  /** {@code 3 of 16 measured}. */
+  String count(ReadingPlan plan) {
+    List<Subject> subjects = subjects(plan);
+    long whole =
+        subjects.stream()
+            .filter(subject -> result(plan, subject).filter(MeasuredResult::isWhole).isPresent())
+            .count();
+    return whole + " of " + subjects.size() + " measured";
+  }
+
+  /** How the readings of one subject stand. */
+  String state(ReadingPlan plan, Subject subject) {
+    Optional<MeasuredResult> result = result(plan, subject);
+    if (result.isEmpty()) {
+      return "not measured";
+    }
+    if (!result.get().isWhole()) {
+      return result.get().samples().size() + " of " + plan.stations().size() + " read";
+    }
+    return switch (result.get().worst()) {
+      case NOT_LOOKED -> "measured";
+      case PASS -> "accept";
+      case SUSPECT -> "undecided";
+      case FAIL -> "reject";
+    };
+  }
+
+  /** The next subject of a plan behind this one that is not whole. */
+  Optional<Subject> next(ReadingPlan plan, Subject after) {
+    List<Subject> subjects = subjects(plan);
+    int here = subjects.indexOf(after);
+    for (int step = 1; step < subjects.size(); step++) {
+      Subject other = subjects.get((here + step) % subjects.size());
+      if (result(plan, other).filter(MeasuredResult::isWhole).isEmpty()) {
+        return Optional.of(other);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The results that their uncertainty leaves open. */
+  List<MeasuredResult> undecided() {
+    return job.state().measures().all().stream()
+        .filter(
+            result ->
+                result.judgements().stream()
+                    .anyMatch(judgement -> judgement.look() == Look.SUSPECT))
+        .toList();
+  }
+
+  List<BearingClearance> undecidedClearances() {
+    return clearances().stream().filter(found -> found.look() == Look.SUSPECT).toList();
+  }
+
+  /** Those of which something is measured first. */
+  List<BearingClearance> clearances() {
+    return new OilClearances(job.state())
+        .list().stream().sorted(Comparator.comparing(bearing -> bearing.sequence() == 0)).toList();
+  }
+
+  /** The plans of which enough is measured to hold a set against itself. */
+  List<ReadingPlan> comparable() {
+    List<ReadingPlan> plans = new ArrayList<>();
+    for (ReadingPlan plan : plans()) {
+      long sized =
+          job.state().measures().listResults(plan.key()).stream()
+              .filter(result -> result.findSize().isPresent())
+              .count();
+      if (sized > 1) {
+        plans.add(plan);
+      }
+    }
+    return plans;
+  }
+}

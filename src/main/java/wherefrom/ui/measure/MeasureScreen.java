@@ -1,0 +1,184 @@
+package wherefrom.ui.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.subject.Cell;
+import wherefrom.ui.subject.CellGrid;
+import wherefrom.ui.subject.GridScreen;
+import wherefrom.ui.subject.Named;
+import wherefrom.ui.subject.Tagged;
+
+/** Where measuring begins: by scan or by what is measured; tools, limits, sets, clearances. */
+public final class MeasureScreen implements Screen, Scannable {
+  private static final int COLUMNS = 3;
+
+  private final Desk desk;
+  private final MeasureModel model;
+  private final TouchKey undecided;
+  private final CellGrid grid;
+  private final VBox view;
+
+  public MeasureScreen(Desk desk) {
+    this.desk = desk;
+    Touch touch = desk.touch();
+    model = new MeasureModel(desk.getJob());
+    undecided = touch.primary("", this::undecided);
+    grid = new CellGrid(touch, COLUMNS);
+    Node[] keys = {
+      touch.primary("Tools", () -> open(new ToolsScreen(desk))),
+      touch.primary("Limits", () -> open(new LimitsScreen(desk))),
+      touch.primary(touch.brief("Compare sets", "Sets"), this::compare),
+      touch.primary("Oil clearance", () -> open(new ClearanceScreen(desk))),
+      undecided
+    };
+    view =
+        Panes.column(
+            desk.scale(),
+            touch.text(
+                touch.brief("Scan a part's tag, or choose what to measure.", "Scan a tag, or:")),
+            Tiles.row(desk.scale(), keys),
+            grid.view());
+  }
+
+  /** The screen for the whole engine, or what can be measured on one part. */
+  public static Screen of(Desk desk, int item) {
+    if (item == 0) {
+      return new MeasureScreen(desk);
+    }
+    Subject subject = Subject.ofPart(item);
+    return plans(desk, subject);
+  }
+
+  /** The plans for a subject; where there is one alone, its readings. */
+  private static Screen plans(Desk desk, Subject subject) {
+    MeasureModel model = new MeasureModel(desk.getJob());
+    List<ReadingPlan> plans = model.plans(subject);
+    if (plans.size() == 1) {
+      return new ReadingsScreen(desk, subject, plans.get(0).key());
+    }
+    String title = "Measure " + Named.title(desk.state(), subject);
+    return new GridScreen(
+        desk,
+        title,
+        "There is nothing to measure on it here: look at it with Inspect.",
+        () ->
+            plans.stream()
+                .map(
+                    plan ->
+                        new Cell(
+                            plan.title(),
+                            model.state(plan, subject),
+                            () ->
+                                desk.navigator()
+                                    .open(() -> new ReadingsScreen(desk, subject, plan.key()))))
+                .toList());
+  }
+
+  private void open(Screen screen) {
+    desk.navigator().open(() -> screen);
+  }
+
+  @Override
+  public String title() {
+    return "Measure";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    int open = model.undecided().size() + model.undecidedClearances().size();
+    undecided.setWords("Undecided: " + open);
+    List<Cell> cells = new ArrayList<>();
+    for (ReadingPlan plan : model.plans()) {
+      cells.add(new Cell(model.name(plan), model.count(plan), () -> open(plan)));
+    }
+    grid.show(cells);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  @Override
+  public void scan(String text) {
+    Tagged.find(desk, text).ifPresent(subject -> desk.navigator().open(() -> plans(desk, subject)));
+  }
+
+  private void open(ReadingPlan plan) {
+    List<Subject> subjects = model.subjects(plan);
+    if (subjects.size() == 1) {
+      read(subjects.get(0), plan);
+      return;
+    }
+    desk.navigator()
+        .open(
+            () ->
+                new GridScreen(
+                    desk,
+                    model.name(plan),
+                    "",
+                    () ->
+                        subjects.stream()
+                            .map(
+                                subject ->
+                                    new Cell(
+                                        Named.place(desk.state(), subject),
+                                        model.state(plan, subject),
+                                        () -> read(subject, plan)))
+                            .toList()));
+  }
+
+  private void read(Subject subject, ReadingPlan plan) {
+    desk.navigator().open(() -> new ReadingsScreen(desk, subject, plan.key()));
+  }
+
+  private void compare() {
+    desk.navigator()
+        .open(
+            () ->
+                new GridScreen(
+                    desk,
+                    "Compare sets",
+                    "Measure at least two of a kind, such as pushrod lengths or stud heights: here"
+                        + " they are held against each other.",
+                    () ->
+                        model.comparable().stream()
+                            .map(
+                                plan ->
+                                    new Cell(
+                                        model.name(plan),
+                                        model.count(plan),
+                                        () ->
+                                            desk.navigator()
+                                                .open(() -> new CompareScreen(desk, plan))))
+                            .toList()));
+  }
+
+  private void undecided() {
+    desk.navigator()
+        .open(
+            () ->
+                new GridScreen(
+                    desk,
+                    "Undecided",
+                    "No result is undecided.",
+                    () -> new UndecidedCells(desk, model).list()));
+  }
+}

@@ -1,0 +1,238 @@
+package wherefrom.ui.measure;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Question;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.inspection.measure.Sample;
+import wherefrom.inspection.measure.Station;
+import wherefrom.inspection.measure.Tool;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.Measuring;
+import wherefrom.job.OpenJob;
+import wherefrom.quantity.Amount;
+import wherefrom.ui.subject.Named;
+
+/**
+ * The readings of one plan on one subject, one at a time. Each is kept in the logbook at once, so
+ * that nothing is lost on leaving half-way and each can be taken back.
+ */
+final class ReadingsModel {
+  private final OpenJob job;
+  private final Measuring measuring;
+  private final Subject subject;
+  private final ReadingPlan plan;
+  private Optional<String> tool = Optional.empty();
+  private Optional<Station> chosen = Optional.empty();
+  private List<Question> questions = List.of();
+  private String questioned = "";
+  private boolean anew;
+
+  /**
+   * @param plan the key of a plan that suits the subject
+   */
+  ReadingsModel(OpenJob job, Subject subject, String plan) {
+    this.job = job;
+    this.measuring = new Measuring(job);
+    this.subject = subject;
+    this.plan = ReadingPlans.find(plan).orElseThrow();
+  }
+
+  String title() {
+    String named = name();
+    String title = plan.title().toLowerCase(Locale.ROOT);
+    return named.toLowerCase(Locale.ROOT).contains(title) ? named : named + ": " + title;
+  }
+
+  /** The subject alone. */
+  String name() {
+    return Named.title(job.state(), subject);
+  }
+
+  ReadingPlan plan() {
+    return plan;
+  }
+
+  Subject subject() {
+    return subject;
+  }
+
+  /** What was read so far; a fresh start hides what was read before. */
+  Optional<MeasuredResult> result() {
+    return anew ? Optional.empty() : job.state().measures().findResult(subject, plan.key());
+  }
+
+  private Map<String, List<String>> readings() {
+    Map<String, List<String>> readings = new LinkedHashMap<>();
+    for (Sample sample : result().map(MeasuredResult::samples).orElse(List.of())) {
+      readings.put(sample.station().key(), sample.readings().stream().map(Amount::text).toList());
+    }
+    return readings;
+  }
+
+  /** What was read at a station, in words; empty where nothing was. */
+  String read(Station station) {
+    return String.join("; ", readings().getOrDefault(station.key(), List.of()));
+  }
+
+  /** The station to be read now: the one asked for, else the first without a reading. */
+  Optional<Station> station() {
+    Map<String, List<String>> readings = readings();
+    return chosen.or(
+        () ->
+            plan.stations().stream()
+                .filter(station -> !readings.containsKey(station.key()))
+                .findFirst());
+  }
+
+  /** The station that was read last, to be read once more. */
+  void again(Station station) {
+    chosen = Optional.of(station);
+  }
+
+  Optional<Station> lastRead() {
+    Map<String, List<String>> readings = readings();
+    List<Station> read =
+        plan.stations().stream().filter(station -> readings.containsKey(station.key())).toList();
+    return read.isEmpty() ? Optional.empty() : Optional.of(read.get(read.size() - 1));
+  }
+
+  /** {@code Reading 2 of 4}. */
+  String count() {
+    return station()
+        .map(
+            station ->
+                "Reading "
+                    + (plan.stations().indexOf(station) + 1)
+                    + " of "
+                    + plan.stations().size())
+        .orElse("All " + plan.stations().size() + " read");
+  }
+
+  /** Begins from the first station; what was read before stays in the logbook. */
+  void startAnew() {
+    anew = true;
+    chosen = Optional.empty();
+    drop();
+  }
+
+  List<Tool> tools() {
+    return job.state().measures().tools().stream()
+        .filter(each -> each.dimension() == plan.stations().get(0).dimension())
+        .toList();
+  }
+
+  void choose(Tool chosenTool) {
+    tool = Optional.of(chosenTool.name());
+  }
+
+  /** The tool chosen, else that of this plan's latest readings, else the only one listed. */
+  Optional<Tool> tool() {
+    return tool.flatMap(name -> job.state().measures().findTool(name))
+        .or(() -> result().map(MeasuredResult::tool))
+        .or(this::latestTool)
+        .or(() -> tools().size() == 1 ? Optional.of(tools().get(0)) : Optional.empty());
+  }
+
+  private Optional<Tool> latestTool() {
+    return job.state().measures().listResults(plan.key()).stream()
+        .max((one, two) -> Long.compare(one.sequence(), two.sequence()))
+        .map(MeasuredResult::tool);
+  }
+
+  /** What the tool showed at zero last; empty when nobody looked. */
+  Optional<String> zero() {
+    return tool().flatMap(each -> job.state().measures().findZero(each.name()));
+  }
+
+  List<Question> questions() {
+    return questions;
+  }
+
+  /** Takes a figure with its unit; gives a sentence where it cannot be taken. */
+  String enter(String typed) {
+    return keep(typed, false);
+  }
+
+  /** The person stands by the reading that was questioned. */
+  String confirm() {
+    String standing = questioned;
+    drop();
+    return keep(standing, true);
+  }
+
+  /** The questioned figure in the other unit, where that may have been meant. */
+  Optional<String> meant() {
+    boolean slip =
+        questions.stream().anyMatch(question -> question.kind() == Question.Kind.UNIT_SLIP);
+    if (!slip) {
+      return Optional.empty();
+    }
+    String figure = questioned.substring(0, questioned.indexOf(' '));
+    return Optional.of(figure + (questioned.endsWith(" in") ? " mm" : " in"));
+  }
+
+  /** Takes what may have been meant instead. */
+  String takeMeant() {
+    String instead = meant().orElse("");
+    drop();
+    return keep(instead, false);
+  }
+
+  /** The questioned reading was a slip. */
+  void drop() {
+    questions = List.of();
+    questioned = "";
+  }
+
+  private String keep(String typed, boolean confirmed) {
+    Optional<Station> station = station();
+    Optional<Tool> with = tool();
+    if (station.isEmpty() || with.isEmpty()) {
+      return with.isEmpty() ? "Choose the tool you measure with first." : "All are read.";
+    }
+    Measuring.Answer answer = measuring.take(entry(station.get(), with.get(), typed, confirmed));
+    if (answer instanceof Measuring.Answer.Refused refused) {
+      return refused.sentence();
+    }
+    if (answer instanceof Measuring.Answer.Questioned asked) {
+      return question(typed, station.get(), asked.questions());
+    }
+    anew = false;
+    chosen = Optional.empty();
+    return "";
+  }
+
+  /** Readings of other stations were confirmed when they were taken: they are not asked again. */
+  private String question(String typed, Station station, List<Question> asked) {
+    String figure = typed.replace(',', '.');
+    List<Question> own =
+        asked.stream()
+            .filter(question -> question.station().equals(station.key()))
+            .filter(
+                question ->
+                    question.kind() == Question.Kind.REPEATS_DIFFER
+                        || question.sentence().startsWith(figure))
+            .toList();
+    if (own.isEmpty()) {
+      return keep(typed, true);
+    }
+    questions = own;
+    questioned = typed;
+    return "";
+  }
+
+  private Measuring.Entry entry(Station station, Tool with, String typed, boolean confirmed) {
+    Map<String, List<String>> readings = readings();
+    List<String> here = new ArrayList<>(readings.getOrDefault(station.key(), List.of()));
+    here.add(typed);
+    readings.put(station.key(), here);
+    return new Measuring.Entry(subject, plan.key(), with.name(), readings, confirmed, "");
+  }
+}

@@ -1,0 +1,80 @@
+package wherefrom.ui.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Judgement;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.OilClearances;
+import wherefrom.job.OpenJob;
+import wherefrom.workings.ResultValue;
+
+/** What was worked out, a line each, with its answer where there is a limit. */
+final class ResultLines {
+
+  /** A line: the answer or the result's name, and what is so. */
+  record Line(String heading, String words) {}
+
+  private ResultLines() {}
+
+  static List<Line> of(OpenJob job, MeasuredResult result) {
+    List<Line> lines = new ArrayList<>();
+    for (ResultValue value : result.values()) {
+      Optional<Judgement> judged =
+          result.judgements().stream()
+              .filter(judgement -> judgement.value().key().equals(value.key()))
+              .findFirst();
+      String name = capital(value.words()) + " " + value.text();
+      lines.add(
+          judged
+              .map(judgement -> new Line(name + ": " + word(judgement), told(judgement)))
+              .orElse(new Line(name, "no limit typed")));
+    }
+    bearing(job, result.subject()).ifPresent(lines::add);
+    if (result.confirmed()) {
+      lines.add(new Line("Questioned", "a reading looked like a slip and was confirmed"));
+    }
+    lines.add(
+        new Line(
+            "Tool",
+            result.tool().name()
+                + result.zero().map(ResultLines::zero).orElse("; zero not checked")));
+    return lines;
+  }
+
+  private static String zero(String shown) {
+    return "; showed " + shown + " at zero";
+  }
+
+  private static Optional<Line> bearing(OpenJob job, Subject subject) {
+    return new OilClearances(job.state())
+        .find(subject)
+        .map(found -> new Line("Oil clearance, " + found.words(), found.sentence()));
+  }
+
+  static String word(Judgement judgement) {
+    return switch (judgement.decision()) {
+      case ACCEPT -> "ACCEPT";
+      case UNDECIDED -> "UNDECIDED";
+      case REJECT -> "REJECT";
+    };
+  }
+
+  /** The answer in a plain sentence (ISO 14253-1), with the limit and its source. */
+  static String told(Judgement judgement) {
+    String limit = judgement.limit().words() + " (" + judgement.limit().source() + ")";
+    return switch (judgement.decision()) {
+      case ACCEPT -> "Within the limit, the tool's uncertainty allowed for: " + limit + ".";
+      case UNDECIDED ->
+          "Too near the limit for this tool to say: "
+              + limit
+              + ". Take a better tool, or ask the machine shop.";
+      case REJECT -> "Out of the limit, the tool's uncertainty allowed for: " + limit + ".";
+    };
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

@@ -1,0 +1,156 @@
+package wherefrom.ui.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import wherefrom.inspection.measure.Tool;
+import wherefrom.job.Instruments;
+import wherefrom.quantity.Dimension;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.TextEntryScreen;
+
+/** Lists a tool step by step, and checks a tool's zero. */
+final class ToolFlow {
+  private static final String TYPED = "";
+
+  private final Desk desk;
+  private final Dimension dimension;
+  private final String name;
+
+  private ToolFlow(Desk desk, Dimension dimension, String name) {
+    this.desk = desk;
+    this.dimension = dimension;
+    this.name = name;
+  }
+
+  /** {@code reads 0.0001 in, error ±0.0001 in, repeat ±0.0001 in}. */
+  static String words(Tool tool) {
+    return "reads "
+        + tool.resolution().text()
+        + ", error ±"
+        + tool.error().text()
+        + ", repeat ±"
+        + tool.repeat().text();
+  }
+
+  /** Asks for name, smallest step, error and repeat. */
+  static void list(Desk desk, Dimension dimension) {
+    String title =
+        dimension == Dimension.FORCE ? "Name of the scale" : "Name of the tool, such as MIC 2-3";
+    desk.navigator()
+        .open(
+            () ->
+                new TextEntryScreen(
+                    desk, title, "", words -> new ToolFlow(desk, dimension, words).step()));
+  }
+
+  private void step() {
+    if (name.isBlank()) {
+      desk.say("Give the tool a name: you will choose it by its name.");
+      return;
+    }
+    desk.navigator()
+        .open(
+            () ->
+                new SizeScreen(
+                    desk,
+                    name,
+                    "What is the smallest step that it shows? A micrometer with a vernier shows"
+                        + " 0.0001 in, a calliper 0.0005 in or 0.01 mm.",
+                    dimension,
+                    "",
+                    this::error));
+  }
+
+  private void error(String step) {
+    ask(
+        "By how much may " + name + " be off, either way?",
+        step,
+        "as the tool's card or its calibration says",
+        off -> repeat(step, off));
+  }
+
+  private void repeat(String step, String off) {
+    ask(
+        "By how much do its repeats differ, either way?",
+        step,
+        "measure one part five times and see",
+        again -> keep(step, off, again));
+  }
+
+  /** One or two steps of the tool, or a figure of the person's own. */
+  private void ask(String title, String step, String own, Consumer<String> done) {
+    List<Choice<String>> choices = new ArrayList<>();
+    choices.add(new Choice<>(TYPED, "Type it", own));
+    choices.add(new Choice<>(step, "One step: ±" + step, "common practice, no source"));
+    twice(step)
+        .ifPresent(
+            two -> choices.add(new Choice<>(two, "Two steps: ±" + two, "to be on the safe side")));
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    title,
+                    choices,
+                    chosen -> {
+                      if (chosen.equals(TYPED)) {
+                        type(title, done);
+                      } else {
+                        done.accept(chosen);
+                      }
+                    }));
+  }
+
+  private static java.util.Optional<String> twice(String step) {
+    int gap = step.indexOf(' ');
+    try {
+      java.math.BigDecimal one = new java.math.BigDecimal(step.substring(0, gap).replace(',', '.'));
+      return java.util.Optional.of(
+          one.add(one).toPlainString() + step.substring(gap).toLowerCase(Locale.ROOT));
+    } catch (NumberFormatException e) {
+      return java.util.Optional.empty();
+    }
+  }
+
+  private void type(String title, Consumer<String> done) {
+    desk.navigator().open(() -> new SizeScreen(desk, name, title, dimension, "", done));
+  }
+
+  private void keep(String step, String off, String again) {
+    Answers.say(desk, new Instruments(desk.getJob()).list(name, dimension, step, off, again));
+  }
+
+  /** Asks what a tool shows at zero. */
+  static void zero(Desk desk, Tool tool) {
+    desk.navigator()
+        .open(
+            () ->
+                new SizeScreen(
+                    desk,
+                    "Zero of " + tool.name(),
+                    "Clean the faces. Close it, or put it on its setting standard. By how much"
+                        + " does it miss its mark? 0 where it does not.",
+                    tool.dimension(),
+                    "",
+                    shown ->
+                        Answers.say(
+                            desk, new Instruments(desk.getJob()).zero(tool.name(), shown))));
+  }
+
+  /** Keeps what was asked for, or tells why not. */
+  static final class Answers {
+    private Answers() {}
+
+    static void say(Desk desk, Instruments.Answer answer) {
+      desk.say(
+          answer instanceof Instruments.Answer.Kept kept
+              ? kept.sentence()
+              : ((Instruments.Answer.Refused) answer).sentence());
+      desk.navigator().changed();
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package wherefrom.ui.subject;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
+import wherefrom.job.PartRecord;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
+
+/**
+ * All parts of a kind, or every place of a feature.
+ *
+ * @param key the kind's or the feature's
+ * @param words in the plural for parts
+ */
+public record Group(String key, String words, List<Subject> subjects) {
+  public Group {
+    subjects = List.copyOf(subjects);
+  }
+
+  /** The kinds that the job tracks, in the order of taking apart, then the features. */
+  public static List<Group> of(EngineJob job) {
+    List<Group> groups = new ArrayList<>();
+    for (PartKind kind : PartKind.values()) {
+      List<Subject> parts =
+          job.parts().stream()
+              .filter(part -> part.part().kind() == kind && part.where() != Whereabouts.RETIRED)
+              .map(PartRecord::part)
+              .map(part -> Subject.ofPart(part.item()))
+              .toList();
+      if (!parts.isEmpty()) {
+        groups.add(new Group(kind.key(), capital(kind.plural()), parts));
+      }
+    }
+    for (Feature feature : Feature.values()) {
+      List<Subject> places = new ArrayList<>();
+      feature
+          .where(job.layout())
+          .forEach(where -> places.add(new Subject.AFeature(feature, where)));
+      groups.add(new Group(feature.key(), capital(feature.word()), places));
+    }
+    return groups;
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

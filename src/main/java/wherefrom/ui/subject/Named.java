@@ -1,0 +1,45 @@
+package wherefrom.ui.subject;
+
+import wherefrom.engine.Spots;
+import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
+import wherefrom.parts.Part;
+
+/** What a subject is called on the screen. */
+public final class Named {
+  private Named() {}
+
+  /** {@code 3 EX pushrod}, {@code Main journal 2}. */
+  public static String title(EngineJob job, Subject subject) {
+    if (subject instanceof Subject.APart tagged) {
+      Part part = job.getPart(tagged.item()).part();
+      return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
+    }
+    Subject.AFeature at = (Subject.AFeature) subject;
+    return switch (at.feature().reach()) {
+      case VALVE -> place(at) + " " + at.feature().word();
+      case WHOLE -> capital(at.feature().word());
+      default -> capital(at.feature().word()) + " " + place(at);
+    };
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  /** The place alone: {@code 3 EX}, {@code 2}, {@code left}. */
+  public static String place(EngineJob job, Subject subject) {
+    return subject instanceof Subject.APart tagged
+        ? job.getPart(tagged.item()).part().home().figures()
+        : place((Subject.AFeature) subject);
+  }
+
+  private static String place(Subject.AFeature at) {
+    return switch (at.feature().reach()) {
+      case VALVE -> Spots.find(at.where()).map(wherefrom.engine.Spot::figures).orElse(at.where());
+      case CYLINDER, MAIN -> at.where().substring(1);
+      case BANK -> at.where();
+      case WHOLE -> at.feature().word();
+    };
+  }
+}

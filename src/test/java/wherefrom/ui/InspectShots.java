@@ -1,0 +1,129 @@
+package wherefrom.ui;
+
+import java.util.List;
+import java.util.function.BiConsumer;
+import wherefrom.inspection.Check;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.Inspecting;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.inspect.CardScreen;
+import wherefrom.ui.inspect.CheckWordsScreen;
+import wherefrom.ui.inspect.InspectScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+import wherefrom.ui.subject.GridScreen;
+
+/** Looking, in the states worth looking at. */
+final class InspectShots {
+  private InspectShots() {}
+
+  static List<Shot> all() {
+    return List.of(
+        shot("inspect", InspectScreen.class, (window, sample) -> show(window)),
+        shot("inspect-unlooked", GridScreen.class, InspectShots::unlooked),
+        shot("inspect-kind", GridScreen.class, InspectShots::kind),
+        shot("inspect-card-pushrod", CardScreen.class, card("pushrod-roll")),
+        shot("inspect-card-shell", CardScreen.class, card("main-shell-face")),
+        shot("inspect-card-lifter", CardScreen.class, InspectShots::answered),
+        shot("inspect-card-timing", CardScreen.class, card("chain-slack")),
+        shot("inspect-card-crank", CardScreen.class, card("crank-look")),
+        shot("inspect-card-answer", CardScreen.class, InspectShots::answering),
+        shot("inspect-words", CheckWordsScreen.class, InspectShots::words));
+  }
+
+  private static Shot shot(
+      String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          SampleJob sample = SampleJob.apart();
+          window.shell.desk().open(sample.job);
+          arrange.accept(window, sample);
+        });
+  }
+
+  private static void show(SampleWindow window) {
+    window.shell.desk().navigator().show(ScreenId.INSPECT);
+  }
+
+  private static void unlooked(SampleWindow window, SampleJob sample) {
+    show(window);
+    window.layOut();
+    window.press("Not looked at");
+  }
+
+  private static void kind(SampleWindow window, SampleJob sample) {
+    Inspecting inspecting = new Inspecting(sample.job);
+    Subject bent = Subject.ofPart(sample.part("pushrod@3EX").item());
+    inspecting.answer(bent, "pushrod-roll", Look.SUSPECT, "");
+    for (Check check : Checks.of(PartKind.PUSHROD)) {
+      Subject good = Subject.ofPart(sample.part("pushrod@1IN").item());
+      inspecting.answer(good, check.key(), Look.PASS, "");
+    }
+    show(window);
+    window.layOut();
+    window.press("Pushrods");
+  }
+
+  /** A part of the check's kind, or the first place of its feature, with that card up. */
+  private static BiConsumer<SampleWindow, SampleJob> card(String key) {
+    return (window, sample) -> {
+      Check wanted = Checks.find(key).orElseThrow();
+      Subject subject = subject(sample, wanted);
+      Inspecting inspecting = new Inspecting(sample.job);
+      for (Check check : Checks.all()) {
+        if (check.of().equals(wanted.of()) && !check.key().equals(key)) {
+          inspecting.answer(subject, check.key(), Look.PASS, "");
+        }
+      }
+      Desk desk = window.shell.desk();
+      desk.navigator().open(() -> new CardScreen(desk, subject, List.of()));
+    };
+  }
+
+  private static Subject subject(SampleJob sample, Check check) {
+    for (Feature feature : Feature.values()) {
+      if (feature.key().equals(check.of())) {
+        return new Subject.AFeature(feature, feature.where(sample.job.state().layout()).get(0));
+      }
+    }
+    return sample.job.state().places().stream()
+        .filter(place -> place.kind().key().equals(check.of()))
+        .map(Place::key)
+        .map(place -> Subject.ofPart(sample.part(place).item()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static void answered(SampleWindow window, SampleJob sample) {
+    Subject lifter = Subject.ofPart(sample.part("lifter@3EX").item());
+    new Inspecting(sample.job)
+        .answer(lifter, "lifter-foot", Look.SUSPECT, "rocks a little on one side only");
+    new Inspecting(sample.job).answer(lifter, "lifter-sink", Look.PASS, "");
+    new Inspecting(sample.job).answer(lifter, "lifter-wheel", Look.PASS, "");
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new CardScreen(desk, lifter, List.of()));
+  }
+
+  private static void answering(SampleWindow window, SampleJob sample) {
+    card("pushrod-ends").accept(window, sample);
+    window.layOut();
+    if (window.shell.desk().touch().isLarge()) {
+      window.press("Answer");
+    }
+  }
+
+  private static void words(SampleWindow window, SampleJob sample) {
+    Desk desk = window.shell.desk();
+    desk.navigator()
+        .open(() -> new CheckWordsScreen(desk, Checks.find("pushrod-roll").orElseThrow()));
+  }
+}

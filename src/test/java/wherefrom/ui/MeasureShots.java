@@ -1,0 +1,194 @@
+package wherefrom.ui;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.job.Instruments;
+import wherefrom.job.Measuring;
+import wherefrom.quantity.Dimension;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.measure.ClearanceScreen;
+import wherefrom.ui.measure.CompareScreen;
+import wherefrom.ui.measure.LimitsScreen;
+import wherefrom.ui.measure.MeasureScreen;
+import wherefrom.ui.measure.ReadingsScreen;
+import wherefrom.ui.measure.SizeScreen;
+import wherefrom.ui.measure.ToolsScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Measuring, in the states worth looking at. */
+final class MeasureShots {
+  private static final Subject JOURNAL = new Subject.AFeature(Feature.MAIN_JOURNAL, "M2");
+
+  private MeasureShots() {}
+
+  static List<Shot> all() {
+    List<Shot> shots = new ArrayList<>();
+    shots.add(shot("measure", MeasureScreen.class, (window, sample) -> show(window)));
+    shots.add(shot("measure-no-tool", ReadingsScreen.class, MeasureShots::journal));
+    shots.add(shot("measure-half-way", ReadingsScreen.class, MeasureShots::halfWay));
+    shots.add(shot("measure-asked", ReadingsScreen.class, MeasureShots::asked));
+    shots.add(shot("measure-undecided", ReadingsScreen.class, MeasureShots::undecided));
+    shots.add(shot("measure-crown", ReadingsScreen.class, MeasureShots::crown));
+    shots.add(shot("measure-tools", ToolsScreen.class, MeasureShots::tools));
+    shots.add(shot("measure-limits", LimitsScreen.class, MeasureShots::limits));
+    shots.add(shot("measure-size", SizeScreen.class, MeasureShots::size));
+    shots.add(shot("measure-clearance", ClearanceScreen.class, MeasureShots::clearance));
+    shots.add(shot("measure-studs", CompareScreen.class, MeasureShots::studs));
+    shots.add(shot("measure-pushrods", CompareScreen.class, MeasureShots::pushrods));
+    return shots;
+  }
+
+  private static Shot shot(
+      String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          SampleJob sample = SampleJob.apart();
+          window.shell.desk().open(sample.job);
+          arrange.accept(window, sample);
+        });
+  }
+
+  private static void show(SampleWindow window) {
+    window.shell.desk().navigator().show(ScreenId.MEASURE);
+  }
+
+  private static void open(SampleWindow window, Subject subject, String plan) {
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new ReadingsScreen(desk, subject, plan));
+  }
+
+  private static void journal(SampleWindow window, SampleJob sample) {
+    open(window, JOURNAL, "main-journal");
+  }
+
+  private static void mic(SampleJob sample) {
+    new Instruments(sample.job).list("MIC 2-3", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
+  }
+
+  private static void take(SampleJob sample, Subject subject, String plan, String... sizes) {
+    ReadingPlan readings = ReadingPlans.find(plan).orElseThrow();
+    Map<String, List<String>> taken = new LinkedHashMap<>();
+    for (int at = 0; at < sizes.length; at++) {
+      taken.put(readings.stations().get(at).key(), List.of(sizes[at]));
+    }
+    new Measuring(sample.job).take(new Measuring.Entry(subject, plan, "MIC 2-3", taken, true, ""));
+  }
+
+  private static void halfWay(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    take(sample, JOURNAL, "main-journal", "2.4490", "2.4488");
+    journal(window, sample);
+    type(window, "2.44");
+  }
+
+  private static void type(SampleWindow window, String figures) {
+    window.layOut();
+    figures.chars().forEach(figure -> window.press(Character.toString(figure)));
+  }
+
+  private static void asked(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    journal(window, sample);
+    type(window, "62.20");
+    window.press("Take it");
+  }
+
+  private static void undecided(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    Instruments tools = new Instruments(sample.job);
+    tools.zero("MIC 2-3", "0.0000");
+    tools.limit("main-journal", "out-of-round", "", "0.0005", "Manual, page 6-12");
+    tools.limit("main-journal", "taper", "", "0.0020", "Manual, page 6-12");
+    take(sample, JOURNAL, "main-journal", "2.4490", "2.4486", "2.4489", "2.4487");
+    journal(window, sample);
+  }
+
+  private static void crown(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    open(window, Subject.ofPart(sample.part("lifter@3EX").item()), "lifter-crown");
+  }
+
+  private static void tools(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    Instruments tools = new Instruments(sample.job);
+    tools.list("Calliper 150", Dimension.LENGTH, "0.01 mm", "0.02 mm", "0.01 mm");
+    tools.zero("MIC 2-3", "0.0000");
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new ToolsScreen(desk));
+  }
+
+  private static void limits(SampleWindow window, SampleJob sample) {
+    Instruments tools = new Instruments(sample.job);
+    tools.limit("main-journal", "clearance", "0.0010", "0.0025", "Manual, page 6-12");
+    tools.limit("pushrod-runout", "value", "", "0.002", "common practice, no source");
+    tools.size("bore", "4.0000", "Manual, page 6-3");
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new LimitsScreen(desk));
+  }
+
+  private static void size(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new ToolsScreen(desk));
+    window.layOut();
+    window.press("MIC 2-3");
+  }
+
+  private static void clearance(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    take(sample, JOURNAL, "main-journal", "2.4490", "2.4490", "2.4490", "2.4490");
+    Subject housing = new Subject.AFeature(Feature.MAIN_HOUSING, "M2");
+    take(sample, housing, "main-housing", "2.6403", "2.6402", "2.6401");
+    for (String half : List.of("U", "L")) {
+      Subject shell = Subject.ofPart(sample.part("main-shell@M2" + half).item());
+      take(sample, shell, "main-shell-wall", "0.0945", "0.0945", "0.0945");
+    }
+    new Instruments(sample.job)
+        .limit("main-journal", "clearance", "0.0010", "0.0025", "Manual, page 6-12");
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new ClearanceScreen(desk));
+  }
+
+  private static void studs(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    List<String> heights =
+        List.of("1.7510", "1.7512", "1.7509", "1.7511", "1.7630", "1.7510", "1.7513", "1.7508");
+    List<String> spots = List.of("1IN", "1EX", "3IN", "3EX", "5IN", "5EX", "7IN", "7EX");
+    for (int at = 0; at < spots.size(); at++) {
+      Subject stud = new Subject.AFeature(Feature.STUD, spots.get(at));
+      take(sample, stud, "stud-height", heights.get(at));
+    }
+    compare(window, "stud-height");
+  }
+
+  private static void pushrods(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    int at = 0;
+    for (int cylinder = 1; cylinder <= 8; cylinder++) {
+      for (String side : List.of("IN", "EX")) {
+        Subject rod = Subject.ofPart(sample.part("pushrod@" + cylinder + side).item());
+        String size = at == 9 ? "7.7860" : "7.79" + (40 + at % 5);
+        take(sample, rod, "pushrod-length", size);
+        at++;
+      }
+    }
+    compare(window, "pushrod-length");
+  }
+
+  private static void compare(SampleWindow window, String plan) {
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new CompareScreen(desk, ReadingPlans.find(plan).orElseThrow()));
+  }
+}

@@ -1,0 +1,114 @@
+package wherefrom.ui.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Question;
+import wherefrom.inspection.measure.Station;
+import wherefrom.job.Instruments;
+import wherefrom.quantity.Dimension;
+import wherefrom.ui.sample.SampleJob;
+
+class ReadingsModelTest {
+  private static final Subject JOURNAL = new Subject.AFeature(Feature.MAIN_JOURNAL, "M2");
+  private final SampleJob sample = SampleJob.apart();
+  private ReadingsModel model = new ReadingsModel(sample.job, JOURNAL, "main-journal");
+
+  @BeforeEach
+  void listTool() {
+    new Instruments(sample.job).list("MIC", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
+  }
+
+  private String station() {
+    return model.station().map(Station::key).orElse("none");
+  }
+
+  @Test
+  void readingsAreTakenOneAtATimeAndWorkedOutAtTheEnd() {
+    assertThat(model.enter("2.4490 in")).isEmpty();
+    assertThat(station()).isEqualTo("front-horizontal");
+    model.enter("2.4486 in");
+    assertThat(model.result().orElseThrow().judgements()).isEmpty();
+    model.enter("62.204 mm");
+    model.enter("2,4487 in");
+    assertThat(station()).isEqualTo("none");
+    assertThat(model.result().orElseThrow().isWhole()).isTrue();
+    assertThat(model.result().orElseThrow().findValue("out-of-round")).isPresent();
+  }
+
+  @Test
+  void whatWasReadIsThereAfterLeavingHalfWay() {
+    model.enter("2.4490 in");
+    model.enter("2.4486 in");
+    model = new ReadingsModel(sample.job, JOURNAL, "main-journal");
+    assertThat(model.count()).isEqualTo("Reading 3 of 4");
+    assertThat(model.tool()).isPresent();
+  }
+
+  @Test
+  void eachReadingCanBeTakenBack() {
+    model.enter("2.4490 in");
+    model.enter("2.4486 in");
+    sample.job.takeBack();
+    assertThat(station()).isEqualTo("front-horizontal");
+  }
+
+  @Test
+  void aRepeatIsKeptBesideTheFirst() {
+    model.enter("2.4490 in");
+    model.again(model.lastRead().orElseThrow());
+    model.enter("2.4491 in");
+    assertThat(model.read(model.plan().stations().get(0))).isEqualTo("2.4490 in; 2.4491 in");
+    assertThat(station()).isEqualTo("front-horizontal");
+  }
+
+  @Test
+  void aSlipOfTheUnitIsAskedAndCanBeTakenAsMeant() {
+    assertThat(model.enter("62.20 in")).isEmpty();
+    assertThat(model.questions())
+        .extracting(Question::kind)
+        .containsExactly(Question.Kind.UNIT_SLIP);
+    assertThat(model.result()).isEmpty();
+    assertThat(model.meant()).contains("62.20 mm");
+    assertThat(model.takeMeant()).isEmpty();
+    assertThat(model.read(model.plan().stations().get(0))).isEqualTo("62.20 mm");
+    assertThat(model.result().orElseThrow().confirmed()).isFalse();
+  }
+
+  @Test
+  void anOddReadingIsKeptOnlyWhenConfirmedAndIsNotAskedAgain() {
+    model.enter("9.0 in");
+    assertThat(model.questions()).isNotEmpty();
+    model.drop();
+    assertThat(station()).isEqualTo("front-vertical");
+    model.enter("9.0 in");
+    model.confirm();
+    assertThat(station()).isEqualTo("front-horizontal");
+    assertThat(model.enter("2.4490 in")).isEmpty();
+    assertThat(model.questions()).isEmpty();
+    assertThat(model.result().orElseThrow().confirmed()).isTrue();
+  }
+
+  @Test
+  void measuringAnewDoesNotMixOldAndNew() {
+    for (int at = 0; at < 4; at++) {
+      model.enter("2.4490 in");
+    }
+    model.startAnew();
+    assertThat(model.count()).isEqualTo("Reading 1 of 4");
+    model.enter("2.4390 in");
+    assertThat(model.count()).isEqualTo("Reading 2 of 4");
+    sample.job.takeBack();
+    assertThat(model.result().orElseThrow().isWhole()).isTrue();
+  }
+
+  @Test
+  void whatCannotBeReadIsToldAndNothingIsLost() {
+    model.enter("2.4490 in");
+    assertThat(model.enter("2.4.4 in")).isNotEmpty();
+    assertThat(model.count()).isEqualTo("Reading 2 of 4");
+  }
+}
