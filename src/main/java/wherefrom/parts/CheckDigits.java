@@ -1,7 +1,5 @@
 package wherefrom.parts;
 
-import java.util.Locale;
-
 /**
  * Two check digits by ISO/IEC 7064, MOD 97-10: a number with its check digits leaves 1 when divided
  * by 97.
@@ -18,7 +16,8 @@ public final class CheckDigits {
    */
   public static String of(String digits) {
     int rest = remainder(digits + "00");
-    return String.format(Locale.ROOT, "%02d", MODULUS + 1 - rest);
+    int check = MODULUS + 1 - rest;
+    return check < 10 ? "0" + check : Integer.toString(check);
   }
 
   /** Whether a number that ends in its two check digits agrees with them. */

@@ -7,12 +7,35 @@ package wherefrom.parts;
  */
 final class ReedSolomon {
   private static final int MODULUS = 0x11D;
+  private static final int UNITS = 255;
 
-  private ReedSolomon() {}
+  /** The powers of 2, twice over, and to which power each number above 0 is. */
+  private static final int[] POWER = new int[2 * UNITS];
+
+  private static final int[] EXPONENT = new int[UNITS + 1];
+
+  static {
+    int power = 1;
+    for (int exponent = 0; exponent < UNITS; exponent++) {
+      POWER[exponent] = power;
+      POWER[exponent + UNITS] = power;
+      EXPONENT[power] = exponent;
+      power = power << 1 ^ (power >> 7) * MODULUS;
+    }
+  }
+
+  private final int[] generator;
+
+  /**
+   * @param count error correction codewords to a symbol
+   */
+  ReedSolomon(int count) {
+    generator = generator(count);
+  }
 
   /** The error correction codewords that follow the data codewords, each 0 to 255. */
-  static int[] errorCorrection(int[] data, int count) {
-    int[] generator = generator(count);
+  int[] errorCorrection(int[] data) {
+    int count = generator.length - 1;
     int[] remainder = new int[count];
     for (int codeword : data) {
       int factor = codeword ^ remainder[0];
@@ -29,22 +52,15 @@ final class ReedSolomon {
   private static int[] generator(int degree) {
     int[] product = new int[degree + 1];
     product[0] = 1;
-    int root = 1;
     for (int length = 1; length <= degree; length++) {
       for (int at = length; at > 0; at--) {
-        product[at] ^= multiply(product[at - 1], root);
+        product[at] ^= multiply(product[at - 1], POWER[length - 1]);
       }
-      root = multiply(root, 2);
     }
     return product;
   }
 
-  static int multiply(int left, int right) {
-    int product = 0;
-    for (int bit = 7; bit >= 0; bit--) {
-      product = product << 1 ^ ((product & 0x80) == 0 ? 0 : MODULUS);
-      product ^= (right >> bit & 1) * left;
-    }
-    return product;
+  private static int multiply(int left, int right) {
+    return left == 0 || right == 0 ? 0 : POWER[EXPONENT[left] + EXPONENT[right]];
   }
 }

@@ -1,6 +1,5 @@
 package wherefrom.parts;
 
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -31,7 +30,8 @@ public record TagCode(TagType type, int engine, int item, int issue) {
   }
 
   public String digits() {
-    String body = String.format(Locale.ROOT, "%d%07d%04d%02d", type.digit(), engine, item, issue);
+    long front = type.digit() * 10_000_000L + engine;
+    String body = Long.toString((front * 10_000 + item) * 100 + issue);
     return body + CheckDigits.of(body);
   }
 
@@ -60,6 +60,10 @@ public record TagCode(TagType type, int engine, int item, int issue) {
 
   /** Whether a text has a tag's form, whatever its check digits say. */
   public static boolean isSixteenDigits(String text) {
-    return text.matches("[0-9]{" + LENGTH + "}");
+    boolean digits = text.length() == LENGTH;
+    for (int at = 0; digits && at < LENGTH; at++) {
+      digits = text.charAt(at) >= '0' && text.charAt(at) <= '9';
+    }
+    return digits;
   }
 }

@@ -1,7 +1,5 @@
 package wherefrom.parts;
 
-import java.util.BitSet;
-
 /**
  * The QR symbol of a tag (ISO/IEC 18004): version 1, error correction level H, numeric mode, always
  * the same mask, so that every tag has the same format information and a reader need not see it.
@@ -21,10 +19,16 @@ public final class TagSymbol {
 
   private static final int NUMERIC = 0b0001;
 
-  private final BitSet dark;
+  private static final ReedSolomon CHECK = new ReedSolomon(ERROR_CORRECTION_CODEWORDS);
 
-  private TagSymbol(BitSet dark) {
-    this.dark = dark;
+  /** What every tag has, and the mask where the data lies. */
+  private static final int[] ALIKE = alike();
+
+  /** One number a row; the lowest bit is the leftmost module. */
+  private final int[] rows;
+
+  private TagSymbol(int[] rows) {
+    this.rows = rows;
   }
 
   /** The symbol of a tag. */
@@ -46,22 +50,36 @@ public final class TagSymbol {
 
   /** Whether a module is dark; row and column count from 0 at the top left. */
   public boolean dark(int row, int column) {
-    return dark.get(row * SIZE + column);
+    return (rows[row] >> column & 1) == 1;
   }
 
-  private static TagSymbol ofCodewords(int[] codewords) {
-    BitSet dark = new BitSet(SIZE * SIZE);
+  /** The dark modules of a row; the lowest bit is the leftmost. */
+  public int row(int row) {
+    return rows[row];
+  }
+
+  private static int[] alike() {
+    int[] rows = new int[SIZE];
     for (int module = 0; module < SIZE * SIZE; module++) {
       int row = module / SIZE;
       int column = module % SIZE;
-      dark.set(module, SymbolLayout.isFixed(row, column) && SymbolLayout.isFixedDark(row, column));
+      boolean dark =
+          SymbolLayout.isFixed(row, column)
+              ? SymbolLayout.isFixedDark(row, column)
+              : SymbolLayout.masked(row, column);
+      rows[row] |= (dark ? 1 : 0) << column;
     }
+    return rows;
+  }
+
+  private static TagSymbol ofCodewords(int[] codewords) {
+    int[] rows = ALIKE.clone();
     for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
+      int set = codewords[bit / 8] >> (7 - bit % 8) & 1;
       int module = SymbolLayout.dataModule(bit);
-      boolean set = (codewords[bit / 8] >> (7 - bit % 8) & 1) == 1;
-      dark.set(module, set ^ SymbolLayout.masked(module / SIZE, module % SIZE));
+      rows[module / SIZE] ^= set << module % SIZE;
     }
-    return new TagSymbol(dark);
+    return new TagSymbol(rows);
   }
 
   private static int[] codewords(String digits) {
@@ -73,7 +91,7 @@ public final class TagSymbol {
       writer.put(Integer.parseInt(group), 1 + 3 * group.length());
     }
     int[] data = writer.codewords();
-    int[] check = ReedSolomon.errorCorrection(data, ERROR_CORRECTION_CODEWORDS);
+    int[] check = CHECK.errorCorrection(data);
     int[] all = new int[data.length + check.length];
     System.arraycopy(data, 0, all, 0, data.length);
     System.arraycopy(check, 0, all, data.length, check.length);

@@ -4,6 +4,7 @@ import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
+import java.util.function.IntUnaryOperator;
 import wherefrom.parts.LabelFrame;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagSymbol;
@@ -15,35 +16,31 @@ import wherefrom.parts.TagSymbol;
 final class Modules {
   static final int WIDTH = LabelFrame.WIDTH;
 
-  private static final boolean[] FRAME = frame();
+  private static final long[] FRAME = frame();
 
-  private final boolean[] dark = FRAME.clone();
+  /** One number a row; the lowest bit is the leftmost module. */
+  private final long[] rows = FRAME.clone();
 
-  private Modules(Symbol symbol) {
+  private Modules(IntUnaryOperator symbol) {
     for (int row = 0; row < TagSymbol.SIZE; row++) {
-      int start = (row + LabelFrame.INSET) * WIDTH + LabelFrame.INSET;
-      for (int column = 0; column < TagSymbol.SIZE; column++) {
-        dark[start + column] = symbol.dark(row, column);
+      rows[row + LabelFrame.INSET] |= (long) symbol.applyAsInt(row) << LabelFrame.INSET;
+    }
+  }
+
+  private static long[] frame() {
+    long[] frame = new long[WIDTH];
+    for (int module = 0; module < WIDTH * WIDTH; module++) {
+      if (LabelFrame.isFrame(module / WIDTH, module % WIDTH)) {
+        frame[module / WIDTH] |= 1L << module % WIDTH;
       }
     }
-  }
-
-  private static boolean[] frame() {
-    boolean[] frame = new boolean[WIDTH * WIDTH];
-    for (int module = 0; module < frame.length; module++) {
-      frame[module] = LabelFrame.isFrame(module / WIDTH, module % WIDTH);
-    }
     return frame;
-  }
-
-  private interface Symbol {
-    boolean dark(int row, int column);
   }
 
   /** The symbol of a tag. */
   static Modules of(TagCode code) {
     TagSymbol symbol = TagSymbol.of(code);
-    return new Modules(symbol::dark);
+    return new Modules(symbol::row);
   }
 
   /**
@@ -57,14 +54,27 @@ final class Modules {
       if (matrix.getWidth() != TagSymbol.SIZE) {
         throw new IllegalArgumentException("too long for version 1: " + digits);
       }
-      return new Modules((row, column) -> matrix.get(column, row) == 1);
+      return new Modules(row -> row(matrix, row));
     } catch (WriterException e) {
       throw new IllegalArgumentException(digits, e);
     }
   }
 
+  private static int row(ByteMatrix matrix, int row) {
+    int dark = 0;
+    for (int column = 0; column < TagSymbol.SIZE; column++) {
+      dark |= matrix.get(column, row) << column;
+    }
+    return dark;
+  }
+
   /** Whether a module is dark; outside it is light. */
   boolean dark(int row, int column) {
-    return row >= 0 && column >= 0 && row < WIDTH && column < WIDTH && dark[row * WIDTH + column];
+    return column >= 0 && column < WIDTH && (row(row) >> column & 1) == 1;
+  }
+
+  /** The dark modules of a row, the lowest bit leftmost; outside all are light. */
+  long row(int row) {
+    return row < 0 || row >= WIDTH ? 0 : rows[row];
   }
 }

@@ -7,77 +7,99 @@ import java.util.List;
 /**
  * The outlines of the dark areas of a symbol, to be filled by the even-odd rule as one path: with
  * no edges inside an area no renderer can leave hairlines there.
+ *
+ * <p>A point of the grid is a corner when an odd number of the four modules round it is dark. Edges
+ * run between the first and the second corner of a line, the third and the fourth, and so on, along
+ * rows and columns alike. Where two dark modules touch by a point alone, outlines cross; by the
+ * even-odd rule that fills the same.
  */
 final class Outline {
   private static final int ACROSS = Modules.WIDTH + 1;
+  private static final int NONE = -1;
 
-  /** Right, down, left, up. */
-  private static final int[] STEP = {1, ACROSS, -1, -ACROSS};
+  private final int[] columns;
+  private final int[] rows;
 
-  private final Modules modules;
+  /** The corner at the other end of the edge along the column. */
+  private final int[] down;
 
-  /** Edges not walked yet, one array for each direction, by the corner they start from. */
-  private final boolean[][] edges = new boolean[4][ACROSS * ACROSS];
+  private int corners;
 
-  private Outline(Modules modules) {
-    this.modules = modules;
+  private Outline(int count) {
+    columns = new int[count];
+    rows = new int[count];
+    down = new int[count];
   }
 
   /** The closed outlines, each as its corners {@code x, y, x, y…} in modules from the top left. */
   static List<int[]> of(Modules modules) {
-    Outline outline = new Outline(modules);
-    outline.markEdges();
+    long[] marked = new long[ACROSS];
+    int count = 0;
+    for (int row = 0; row < ACROSS; row++) {
+      long edges = modules.row(row - 1) ^ modules.row(row);
+      marked[row] = edges ^ edges << 1;
+      count += Long.bitCount(marked[row]);
+    }
+    Outline outline = new Outline(count);
+    outline.join(marked);
     return outline.walk();
   }
 
-  /** An edge has its dark module on the right-hand side of the way along it. */
-  private void markEdges() {
-    for (int row = 0; row < Modules.WIDTH; row++) {
-      for (int column = 0; column < Modules.WIDTH; column++) {
-        if (modules.dark(row, column)) {
-          int corner = row * ACROSS + column;
-          edges[0][corner] = !modules.dark(row - 1, column);
-          edges[1][corner + 1] = !modules.dark(row, column + 1);
-          edges[2][corner + ACROSS + 1] = !modules.dark(row + 1, column);
-          edges[3][corner + ACROSS] = !modules.dark(row, column - 1);
-        }
+  private void join(long[] marked) {
+    int[] open = new int[ACROSS];
+    Arrays.fill(open, NONE);
+    for (int row = 0; row < ACROSS; row++) {
+      for (long left = marked[row]; left != 0; left &= left - 1) {
+        add(Long.numberOfTrailingZeros(left), row, open);
       }
+    }
+  }
+
+  /**
+   * The corners of a row are even in number, and so are those of a column. They are numbered row by
+   * row, so that an edge along a row joins an even number and the next.
+   */
+  private void add(int column, int row, int[] open) {
+    int corner = corners++;
+    columns[corner] = column;
+    rows[corner] = row;
+    int above = open[column];
+    open[column] = above == NONE ? corner : NONE;
+    if (above != NONE) {
+      down[corner] = above;
+      down[above] = corner;
     }
   }
 
   private List<int[]> walk() {
     List<int[]> loops = new ArrayList<>();
-    for (int start = 0; start < edges[0].length; start++) {
-      if (edges[0][start]) {
-        loops.add(loop(start));
+    boolean[] seen = new boolean[corners];
+    for (int start = 0; start < corners; start++) {
+      if (!seen[start]) {
+        loops.add(loop(start, seen));
       }
     }
     return loops;
   }
 
-  /** Walks from a top left corner to the right and on until it is closed. */
-  private int[] loop(int start) {
-    int[] points = new int[16];
+  private int[] loop(int start, boolean[] seen) {
+    int[] points = new int[2 * corners];
     int used = 0;
     int at = start;
-    int direction = 0;
     do {
-      if (used == points.length) {
-        points = Arrays.copyOf(points, 2 * used);
-      }
-      points[used++] = at % ACROSS;
-      points[used++] = at / ACROSS;
-      while (edges[direction][at]) {
-        edges[direction][at] = false;
-        at += STEP[direction];
-      }
-      direction = turn(at, direction);
+      int end = at ^ 1;
+      used = put(at, points, used);
+      used = put(end, points, used);
+      seen[at] = true;
+      seen[end] = true;
+      at = down[end];
     } while (at != start);
     return Arrays.copyOf(points, used);
   }
 
-  private int turn(int at, int direction) {
-    int right = (direction + 1) % 4;
-    return edges[right][at] ? right : (direction + 3) % 4;
+  private int put(int corner, int[] points, int used) {
+    points[used] = columns[corner];
+    points[used + 1] = rows[corner];
+    return used + 2;
   }
 }

@@ -1,29 +1,27 @@
 package wherefrom.print;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.util.Matrix;
 
 /** Draws marks on one page of a PDF. */
-final class PdfBrush implements AutoCloseable {
+final class PdfBrush {
   private static final double PT_PER_MM = 72 / 25.4;
 
   /** How far the handles of a quarter circle reach, in radii. */
   private static final double QUARTER = 0.5522847498;
 
-  private final PDPageContentStream out;
+  private final PdfContent out = new PdfContent();
   private final double pageHeightPt;
-  private final PDFont regular;
-  private final PDFont bold;
+  private final PdfFonts fonts;
+  private double lineWidth;
 
-  PdfBrush(PDPageContentStream out, double pageHeightPt, PDFont regular, PDFont bold) {
-    this.out = out;
+  PdfBrush(double pageHeightPt, PdfFonts fonts) {
     this.pageHeightPt = pageHeightPt;
-    this.regular = regular;
-    this.bold = bold;
+    this.fonts = fonts;
+  }
+
+  PdfContent content() {
+    return out;
   }
 
   /** Draws marks whose origin lies at a point of the page, in millimetres from its top left. */
@@ -39,114 +37,117 @@ final class PdfBrush implements AutoCloseable {
     } else if (mark instanceof Mark.Symbol symbol) {
       draw(symbol, right, down);
     } else if (mark instanceof Mark.Line line) {
-      out.setLineWidth((float) (line.thickness() * PT_PER_MM));
-      out.moveTo(x(line.x1() + right), y(line.y1() + down));
-      out.lineTo(x(line.x2() + right), y(line.y2() + down));
-      out.stroke();
+      thickness(line.thickness());
+      moveTo(line.x1() + right, line.y1() + down);
+      lineTo(line.x2() + right, line.y2() + down);
+      out.word("S");
     } else if (mark instanceof Mark.Black black) {
       Box box = black.box().movedBy(right, down);
-      out.addRect(x(box.x()), y(box.bottom()), pt(box.width()), pt(box.height()));
-      out.fill();
+      at(box.x(), box.bottom());
+      out.point(pt(box.width()), pt(box.height())).word("re f");
     } else if (mark instanceof Mark.ArrowUp arrow) {
       draw(arrow.box().movedBy(right, down));
     } else if (mark instanceof Mark.Circle circle) {
-      out.setLineWidth((float) (circle.thickness() * PT_PER_MM));
+      thickness(circle.thickness());
       drawCircle(circle.box().movedBy(right, down));
     }
   }
 
   private void draw(Mark.Words words, double right, double down) throws IOException {
     if (words.white()) {
-      out.setNonStrokingColor(1f);
+      out.word("1 g");
     }
-    out.beginText();
-    out.setFont(words.bold() ? bold : regular, pt(words.capMm() / Typeface.CAP_HEIGHT));
-    out.newLineAtOffset(x(words.x() + right), y(words.baseline() + down));
-    out.showText(words.text());
-    out.endText();
+    PdfFont font = fonts.face(words.bold());
+    out.word("BT").word(font.name()).number(pt(words.capMm() / Typeface.CAP_HEIGHT)).word("Tf");
+    at(words.x() + right, words.baseline() + down);
+    out.word("Td").glyphs(font.glyphs(words.text())).word("Tj ET");
     if (words.white()) {
-      out.setNonStrokingColor(0f);
+      out.word("0 g");
     }
   }
 
   /** One path of whole modules; the corner lies on a whole dot counted from the page's corner. */
-  private void draw(Mark.Symbol symbol, double right, double down) throws IOException {
+  private void draw(Mark.Symbol symbol, double right, double down) {
     double dot = 72.0 / symbol.dpi();
     double module = symbol.moduleDots() * dot;
     double left = PrinterDots.nearest(symbol.box().x() + right, symbol.dpi()) * dot;
     double top = PrinterDots.nearest(symbol.box().y() + down, symbol.dpi()) * dot;
-    out.saveGraphicsState();
-    out.transform(
-        new Matrix(
-            (float) module, 0, 0, (float) -module, (float) left, (float) (pageHeightPt - top)));
-    appendPath(Outline.of(symbol.modules()));
-    out.fillEvenOdd();
-    out.restoreGraphicsState();
-  }
-
-  /**
-   * A symbol has some hundred corners, all of them small whole numbers: handed over as one piece
-   * they take a fraction of the time of as many calls.
-   */
-  @SuppressWarnings("deprecation")
-  private void appendPath(List<int[]> loops) throws IOException {
-    StringBuilder path = new StringBuilder(4096);
-    for (int[] loop : loops) {
-      for (int at = 0; at < loop.length; at += 2) {
-        path.append(loop[at]).append(' ').append(loop[at + 1]).append(at == 0 ? " m\n" : " l\n");
-      }
-      path.append("h\n");
+    out.word("q").exact(module).word("0 0").exact(-module);
+    out.exact(left).exact(pageHeightPt - top).word("cm");
+    for (int[] loop : Outline.of(symbol.modules())) {
+      append(loop);
     }
-    out.appendRawCommands(path.toString().getBytes(StandardCharsets.US_ASCII));
+    out.word("f* Q");
   }
 
-  private void draw(Box arrow) throws IOException {
+  /** Filling closes what is open. */
+  private void append(int[] loop) {
+    if (loop.length == 8) {
+      out.small(loop[0]).small(loop[1]).small(loop[4] - loop[0]).small(loop[5] - loop[1]);
+      out.word("re");
+      return;
+    }
+    for (int at = 0; at < loop.length; at += 2) {
+      out.small(loop[at]).small(loop[at + 1]).word(at == 0 ? "m" : "l");
+    }
+  }
+
+  private void draw(Box arrow) {
     double middle = arrow.x() + arrow.width() / 2;
     double shoulder = arrow.y() + 0.55 * arrow.height();
     double half = 0.16 * arrow.width();
-    out.moveTo(x(middle), y(arrow.y()));
-    out.lineTo(x(arrow.right()), y(shoulder));
-    out.lineTo(x(middle + half), y(shoulder));
-    out.lineTo(x(middle + half), y(arrow.bottom()));
-    out.lineTo(x(middle - half), y(arrow.bottom()));
-    out.lineTo(x(middle - half), y(shoulder));
-    out.lineTo(x(arrow.x()), y(shoulder));
-    out.closePath();
-    out.fill();
+    moveTo(middle, arrow.y());
+    lineTo(arrow.right(), shoulder);
+    lineTo(middle + half, shoulder);
+    lineTo(middle + half, arrow.bottom());
+    lineTo(middle - half, arrow.bottom());
+    lineTo(middle - half, shoulder);
+    lineTo(arrow.x(), shoulder);
+    out.word("f");
   }
 
-  private void drawCircle(Box box) throws IOException {
+  private void drawCircle(Box box) {
     double radius = box.width() / 2;
     double handle = QUARTER * radius;
     double x = box.x() + radius;
     double y = box.y() + radius;
-    out.moveTo(x(x + radius), y(y));
+    moveTo(x + radius, y);
     curve(x + radius, y + handle, x + handle, y + radius, x, y + radius);
     curve(x - handle, y + radius, x - radius, y + handle, x - radius, y);
     curve(x - radius, y - handle, x - handle, y - radius, x, y - radius);
     curve(x + handle, y - radius, x + radius, y - handle, x + radius, y);
-    out.stroke();
+    out.word("s");
   }
 
-  private void curve(double x1, double y1, double x2, double y2, double x3, double y3)
-      throws IOException {
-    out.curveTo(x(x1), y(y1), x(x2), y(y2), x(x3), y(y3));
+  private void curve(double x1, double y1, double x2, double y2, double x3, double y3) {
+    at(x1, y1);
+    at(x2, y2);
+    at(x3, y3);
+    out.word("c");
   }
 
-  private static float pt(double millimetres) {
-    return (float) (millimetres * PT_PER_MM);
+  private void thickness(double millimetres) {
+    if (millimetres != lineWidth) {
+      lineWidth = millimetres;
+      out.number(pt(millimetres)).word("w");
+    }
   }
 
-  private static float x(double millimetres) {
-    return pt(millimetres);
+  private void moveTo(double x, double y) {
+    at(x, y);
+    out.word("m");
   }
 
-  private float y(double millimetres) {
-    return (float) (pageHeightPt - millimetres * PT_PER_MM);
+  private void lineTo(double x, double y) {
+    at(x, y);
+    out.word("l");
   }
 
-  @Override
-  public void close() throws IOException {
-    out.close();
+  private void at(double x, double y) {
+    out.point(pt(x), pageHeightPt - pt(y));
+  }
+
+  private static double pt(double millimetres) {
+    return millimetres * PT_PER_MM;
   }
 }

@@ -4,13 +4,14 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
 
@@ -23,12 +24,12 @@ final class PdfPages implements AutoCloseable {
 
   private final PDDocument document = new PDDocument();
   private final Letters letters = Letters.load();
-  private final PDFont regular;
-  private final PDFont bold;
+  private final PdfFonts fonts;
+  private final PDResources resources = new PDResources();
+  private int backgrounds;
 
   PdfPages(String title) throws IOException {
-    regular = PDType0Font.load(document, letters.regular().font(), true);
-    bold = PDType0Font.load(document, letters.bold().font(), true);
+    fonts = new PdfFonts(document, letters);
     PDDocumentInformation about = new PDDocumentInformation();
     about.setTitle(title);
     about.setCreator("Wherefrom");
@@ -44,7 +45,9 @@ final class PdfPages implements AutoCloseable {
     return letters;
   }
 
-  PDDocument document() {
+  /** What is printed; no page can be added any more. */
+  PDDocument document() throws IOException {
+    fonts.finish(resources);
     return document;
   }
 
@@ -59,22 +62,69 @@ final class PdfPages implements AutoCloseable {
     }
   }
 
-  /** Adds a page. */
-  void add(Size size, List<Placed> content) throws IOException {
-    double heightPt = size.height().millimetres() * PT_PER_MM;
-    float widthPt = (float) (size.width().millimetres() * PT_PER_MM);
-    PDPage page = new PDPage(new PDRectangle(widthPt, (float) heightPt));
-    document.addPage(page);
-    try (PdfBrush brush =
-        new PdfBrush(new PDPageContentStream(document, page), heightPt, regular, bold)) {
-      for (Placed placed : content) {
-        brush.draw(placed.marks(), placed.right(), placed.down());
-      }
+  /** What is alike on several pages of a size: described once. */
+  static final class Background {
+    private final COSName name;
+
+    private Background(COSName name) {
+      this.name = name;
     }
   }
 
+  Background background(Size size, List<Mark> marks) throws IOException {
+    PdfBrush brush = new PdfBrush(heightPt(size), fonts);
+    brush.draw(marks, 0, 0);
+    PDFormXObject form = new PDFormXObject(stream(brush.content().deflated()));
+    form.setBBox(paper(size));
+    form.setResources(resources);
+    backgrounds++;
+    COSName name = COSName.getPDFName("B" + backgrounds);
+    resources.put(name, form);
+    return new Background(name);
+  }
+
+  /** Adds a page. */
+  void add(Size size, List<Placed> content) throws IOException {
+    add(size, new PdfBrush(heightPt(size), fonts), content);
+  }
+
+  /** Adds a page on a background of its size. */
+  void add(Size size, Background background, List<Placed> content) throws IOException {
+    PdfBrush brush = new PdfBrush(heightPt(size), fonts);
+    brush.content().word("/" + background.name.getName()).word("Do");
+    add(size, brush, content);
+  }
+
+  private void add(Size size, PdfBrush brush, List<Placed> content) throws IOException {
+    for (Placed placed : content) {
+      brush.draw(placed.marks(), placed.right(), placed.down());
+    }
+    PDPage page = new PDPage(paper(size));
+    page.setResources(resources);
+    page.setContents(stream(brush.content().deflated()));
+    document.addPage(page);
+  }
+
+  private static double heightPt(Size size) {
+    return size.height().millimetres() * PT_PER_MM;
+  }
+
+  private static PDRectangle paper(Size size) {
+    float widthPt = (float) (size.width().millimetres() * PT_PER_MM);
+    return new PDRectangle(widthPt, (float) heightPt(size));
+  }
+
+  private PDStream stream(byte[] deflated) throws IOException {
+    PDStream stream = new PDStream(document);
+    stream.getCOSObject().setItem(COSName.FILTER, COSName.FLATE_DECODE);
+    try (OutputStream out = stream.getCOSObject().createRawOutputStream()) {
+      out.write(deflated);
+    }
+    return stream;
+  }
+
   void write(OutputStream out) throws IOException {
-    document.save(out);
+    document().save(out);
   }
 
   @Override

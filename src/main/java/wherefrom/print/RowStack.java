@@ -1,7 +1,6 @@
 package wherefrom.print;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
 
 /**
@@ -21,8 +20,8 @@ final class RowStack {
   private final Box box;
   private final Letters letters;
 
-  /** How wide the rows run, measured once. */
-  private final IdentityHashMap<Row, Double> wides = new IdentityHashMap<>();
+  /** A row and its measures in capital heights, taken once. */
+  private record Measured(Row row, double wide, double tall) {}
 
   private RowStack(Box box, Letters letters) {
     this.box = box;
@@ -31,26 +30,29 @@ final class RowStack {
 
   static List<Mark> set(List<Row> rows, Box box, Letters letters) {
     RowStack stack = new RowStack(box, letters);
-    List<Row> kept = stack.kept(rows);
+    List<Measured> kept = stack.kept(rows);
     return kept.isEmpty() ? List.of() : stack.place(kept);
   }
 
-  private List<Row> kept(List<Row> rows) {
-    List<Row> kept = new ArrayList<>(rows);
-    kept.removeIf(Row::isEmpty);
+  private List<Measured> kept(List<Row> rows) {
+    List<Measured> kept = new ArrayList<>();
+    for (Row row : rows) {
+      if (!row.isEmpty()) {
+        kept.add(new Measured(row, row.wide(letters), row.tall()));
+      }
+    }
     for (int next = 1; next <= 2 && height(kept, LEAST_FACTOR) > box.height(); next++) {
       int leaving = next;
-      kept.removeIf(row -> row.style().leftOut == leaving);
+      kept.removeIf(each -> each.row().style().leftOut == leaving);
     }
     return kept;
   }
 
-  private double cap(Row row, double factor) {
-    double wide = wides.computeIfAbsent(row, key -> key.wide(letters));
-    return row.cap(factor, box.width(), wide);
+  private double cap(Measured each, double factor) {
+    return each.row().cap(factor, box.width(), each.wide());
   }
 
-  private double height(List<Row> rows, double factor) {
+  private double height(List<Measured> rows, double factor) {
     double height = 0;
     for (int at = 0; at < rows.size(); at++) {
       double cap = cap(rows.get(at), factor);
@@ -60,16 +62,16 @@ final class RowStack {
   }
 
   /** The gap below a row; wider above the code, which is read alone. */
-  private static double gap(List<Row> rows, int at, double factor, double cap) {
+  private static double gap(List<Measured> rows, int at, double factor, double cap) {
     if (at == rows.size() - 1) {
       return 0;
     }
-    RowStyle next = rows.get(at + 1).style();
+    RowStyle next = rows.get(at + 1).row().style();
     boolean code = next == RowStyle.CODE || next == RowStyle.CODE_AND_LINE;
     return (code ? CODE_GAP_MM : GAP_MM) * factor + GAP_SHARE * cap;
   }
 
-  private List<Mark> place(List<Row> rows) {
+  private List<Mark> place(List<Measured> rows) {
     double factor = factor(rows);
     double height = height(rows, factor);
     double squeeze = Math.min(1, box.height() / height);
@@ -78,15 +80,15 @@ final class RowStack {
     List<Mark> marks = new ArrayList<>();
     double y = box.y();
     for (int at = 0; at < rows.size(); at++) {
-      Row row = rows.get(at);
-      double cap = cap(row, factor);
+      Row row = rows.get(at).row();
+      double cap = cap(rows.get(at), factor);
       marks.addAll(row.marks(box.x(), y, squeeze * cap, box.width(), letters));
       y += squeeze * (row.tall() * cap + gap(rows, at, factor, cap)) + spread;
     }
     return marks;
   }
 
-  private double factor(List<Row> rows) {
+  private double factor(List<Measured> rows) {
     double low = LEAST_FACTOR;
     double high = MOST_FACTOR;
     for (int step = 0; step < 24; step++) {

@@ -34,11 +34,27 @@ final class SheetMargin {
     right = Math.min(width - UNPRINTABLE_MM - 1, stock.labelBox(stock.columns() - 1).right());
   }
 
-  List<Mark> marks(String title, int page, int pages) {
+  /** What every sheet has: the ruler and the safety words. */
+  List<Mark> alike() {
     List<Mark> marks = new ArrayList<>();
     addRuler(marks);
-    addFooter(marks, title, page, pages);
+    if (hasFooter()) {
+      marks.add(safety());
+    }
     return marks;
+  }
+
+  /** The title and the number of a page. */
+  List<Mark> number(String title, int page, int pages) {
+    if (!hasFooter()) {
+      return List.of();
+    }
+    Typeface face = letters.regular();
+    String number = " · " + page + "/" + pages;
+    double space = (right - safety().box().right() - 4) / CAP_MM - face.width(number);
+    String line = face.shorten(face.clean(title), space) + number;
+    double width = face.width(line) * CAP_MM;
+    return List.of(letters.words(line, false, right - width, footer(), CAP_MM));
   }
 
   private void addRuler(List<Mark> marks) {
@@ -55,20 +71,20 @@ final class SheetMargin {
     marks.add(letters.words(words, false, x, y, cap));
   }
 
-  private void addFooter(List<Mark> marks, String title, int page, int pages) {
-    double bottom = stock.labelBox(stock.labelsPerPage() - 1).bottom();
-    double room = stock.page().height().millimetres() - bottom;
-    if (room < BOTTOM_ROOM_MM) {
-      return;
-    }
-    double y = bottom + CLEAR_MM + stock.ticksMm() + CAP_MM;
-    Mark.Words safety = letters.words(OUTRANKED, false, left, y, CAP_MM);
-    marks.add(safety);
-    Typeface face = letters.regular();
-    String number = " · " + page + "/" + pages;
-    double space = (right - safety.box().right() - 4) / CAP_MM - face.width(number);
-    String line = face.shorten(face.clean(title), space) + number;
-    double width = face.width(line) * CAP_MM;
-    marks.add(letters.words(line, false, right - width, y, CAP_MM));
+  private boolean hasFooter() {
+    return stock.page().height().millimetres() - bottom() >= BOTTOM_ROOM_MM;
+  }
+
+  private Mark.Words safety() {
+    return letters.words(OUTRANKED, false, left, footer(), CAP_MM);
+  }
+
+  /** What the words below the labels stand on. */
+  private double footer() {
+    return bottom() + CLEAR_MM + stock.ticksMm() + CAP_MM;
+  }
+
+  private double bottom() {
+    return stock.labelBox(stock.labelsPerPage() - 1).bottom();
   }
 }

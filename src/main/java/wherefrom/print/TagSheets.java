@@ -27,17 +27,18 @@ final class TagSheets {
   void draw(PdfPages pdf) throws IOException {
     Composer composer = new Composer(plan, pdf.letters());
     SheetMargin margin = new SheetMargin(stock, pdf.letters());
+    PdfPages.Background background = pdf.background(stock.page(), margin.alike());
     int next = 0;
     int label = order.setup().start() - 1;
     for (int page = 1; page <= pages(); page++) {
       List<PdfPages.Placed> content = new ArrayList<>();
-      content.add(new PdfPages.Placed(margin.marks(order.title(), page, pages()), 0, 0));
+      content.add(new PdfPages.Placed(margin.number(order.title(), page, pages()), 0, 0));
       while (label < stock.labelsPerPage() && next < order.faces().size()) {
         addLabel(content, label, composer, order.faces().get(next));
         label++;
         next++;
       }
-      pdf.add(stock.page(), content);
+      pdf.add(stock.page(), background, content);
       label = 0;
     }
   }

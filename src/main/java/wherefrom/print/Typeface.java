@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.Arrays;
-import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -20,7 +19,6 @@ final class Typeface {
   static final double CAP_HEIGHT = 0.75;
 
   private static final String TAILS = "gjpqy,;()[]{}|_@Q";
-  private static final Pattern PLAIN = Pattern.compile("[ -~]*");
   private static final double ROUNDING = 1e-6;
 
   /** Characters below this are measured beforehand. */
@@ -86,7 +84,7 @@ final class Typeface {
    * for one with an unknown accent, a question mark for the rest.
    */
   String clean(String text) {
-    if (PLAIN.matcher(text).matches()) {
+    if (isPlain(text)) {
       return text.strip();
     }
     StringBuilder clean = new StringBuilder();
@@ -94,6 +92,15 @@ final class Typeface {
         .codePoints()
         .forEach(character -> append(clean, character));
     return clean.toString().strip();
+  }
+
+  private static boolean isPlain(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      if (text.charAt(at) < ' ' || text.charAt(at) > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void append(StringBuilder clean, int character) {
