@@ -19,6 +19,7 @@ final class CardModel {
   private final List<Subject> round;
   private Subject subject;
   private int at;
+  private String said = "";
 
   /**
    * @param round what is looked at one after the other; empty where one alone is
@@ -98,6 +99,27 @@ final class CardModel {
 
   void before() {
     at = Math.max(0, at - 1);
+  }
+
+  /** What became of the last answer; empty where there was none. */
+  String said() {
+    return said;
+  }
+
+  /**
+   * After an answer the next card comes up, but a doubt that readings can settle stays up for them.
+   *
+   * @return whether there is another card
+   */
+  boolean goOn() {
+    CheckCard card = card();
+    boolean settle = card.look() == Look.SUSPECT && plan().isPresent();
+    if (card.look() == Look.NOT_LOOKED || settle) {
+      said = settle ? "Kept: suspect. Measure it to settle the doubt, or go on." : "";
+      return true;
+    }
+    said = "Kept: " + card.look().word() + ". " + card.check().title();
+    return next();
   }
 
   /** Keeps an answer; gives what follows from it, in a sentence, or why it was not kept. */

@@ -108,6 +108,9 @@ public final class CardScreen implements Screen, Scannable {
   private Region words(Check check) {
     Touch touch = desk.touch();
     List<Node> lines = new ArrayList<>();
+    if (!model.said().isEmpty()) {
+      lines.add(touch.small(model.said()));
+    }
     lines.add(touch.small(model.count() + ": " + model.card().look().word()));
     lines.add(touch.heading(check.title()));
     lines.add(touch.text(check.how()));
@@ -186,7 +189,7 @@ public final class CardScreen implements Screen, Scannable {
           if (!follows.isEmpty()) {
             desk.say(follows);
           }
-          if (look != Look.NOT_LOOKED && !model.next()) {
+          if (!model.goOn()) {
             desk.say("That was the last test of " + model.title() + ". Scan the next part.");
           }
         });

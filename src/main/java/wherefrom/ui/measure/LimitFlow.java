@@ -42,19 +42,41 @@ final class LimitFlow {
                     result -> bounds(desk, plan, result.key(), result.words())));
   }
 
-  /** Asks for both ends of a result's limit, then for its source. */
+  /** Asks what the manual gives of a result: its most, its least or both; then its source. */
   static void bounds(Desk desk, ReadingPlan plan, String result, String words) {
     LimitFlow flow = new LimitFlow(desk, plan);
-    flow.size(
+    List<Choice<Runnable>> choices =
+        List.of(
+            new Choice<>(() -> flow.most(result, words, ""), "At most so much", "one figure"),
+            new Choice<>(() -> flow.least(result, words, false), "At least so much", "one figure"),
+            new Choice<>(() -> flow.least(result, words, true), "From … to …", "two figures"),
+            new Choice<>(
+                () -> flow.keep(result, "", "", "taken away"), "No limit", "takes one away"));
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk, "What does the manual give for " + words + "?", choices, Runnable::run));
+  }
+
+  private void least(String result, String words, boolean both) {
+    size(
         "At least: " + words,
         "The least that the manual allows. Type it as it is printed.",
-        "There is no least",
-        low ->
-            flow.size(
-                "At most: " + words,
-                "The most that the manual allows.",
-                low.isEmpty() ? "Take the limit away" : "There is no most",
-                high -> flow.source(source -> flow.keep(result, low, high, source))));
+        low -> {
+          if (both) {
+            most(result, words, low);
+          } else {
+            source(source -> keep(result, low, "", source));
+          }
+        });
+  }
+
+  private void most(String result, String words, String low) {
+    size(
+        "At most: " + words,
+        "The most that the manual allows. Type it as it is printed.",
+        high -> source(source -> keep(result, low, high, source)));
   }
 
   /** Asks for the size when new of what a plan measures. */
@@ -63,7 +85,6 @@ final class LimitFlow {
     flow.size(
         "Size when new: " + plan.title(),
         "As printed in this engine's manual. Wear and the next size are worked out from it.",
-        "",
         size ->
             flow.source(
                 source ->
@@ -71,9 +92,9 @@ final class LimitFlow {
                         desk, new Instruments(desk.getJob()).size(plan.key(), size, source))));
   }
 
-  private void size(String title, String question, String none, Consumer<String> done) {
+  private void size(String title, String question, Consumer<String> done) {
     Dimension dimension = plan.stations().get(0).dimension();
-    desk.navigator().open(() -> new SizeScreen(desk, title, question, dimension, none, done));
+    desk.navigator().open(() -> new SizeScreen(desk, title, question, dimension, done));
   }
 
   private void source(Consumer<String> done) {

@@ -195,7 +195,9 @@ final class ReadingsModel {
     Optional<Station> station = station();
     Optional<Tool> with = tool();
     if (station.isEmpty() || with.isEmpty()) {
-      return with.isEmpty() ? "Choose the tool you measure with first." : "All are read.";
+      return with.isEmpty()
+          ? "Choose the tool you measure with first."
+          : typed + " was not taken: all are read. Press \"Read one again\" to repeat one.";
     }
     Measuring.Answer answer = measuring.take(entry(station.get(), with.get(), typed, confirmed));
     if (answer instanceof Measuring.Answer.Refused refused) {

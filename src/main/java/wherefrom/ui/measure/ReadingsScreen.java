@@ -86,6 +86,11 @@ public final class ReadingsScreen implements Screen, Typable {
   private void came(String sentence) {
     if (!sentence.isEmpty()) {
       desk.say(sentence);
+    }
+    if (model.station().isEmpty()) {
+      pad.clear();
+    } else if (!sentence.isEmpty()) {
+      desk.navigator().changed();
     } else if (model.questions().isEmpty()) {
       pad.clear();
     }

@@ -17,26 +17,20 @@ public final class SizeScreen implements Screen, Typable {
   private final Region view;
 
   /**
-   * @param none what a key for "there is none" says; empty for no such key
-   * @param done is given the figure with its unit, or nothing
+   * @param done is given the figure with its unit
    */
   public SizeScreen(
-      Desk desk,
-      String title,
-      String question,
-      Dimension dimension,
-      String none,
-      Consumer<String> done) {
+      Desk desk, String title, String question, Dimension dimension, Consumer<String> done) {
     this.desk = desk;
     this.title = title;
     this.done = done;
     pad = new SizePad(desk.touch(), desk.state().units(), dimension, false);
-    Region side = Panes.grow(Panes.column(desk.scale(), Panes.grow(desk.touch().text(question))));
-    javafx.scene.layout.VBox column = (javafx.scene.layout.VBox) side;
-    if (!none.isEmpty()) {
-      column.getChildren().add(desk.touch().key(none, () -> give("")));
-    }
-    column.getChildren().add(desk.touch().primary("Done", this::enter));
+    Region side =
+        Panes.grow(
+            Panes.column(
+                desk.scale(),
+                Panes.grow(desk.touch().text(question)),
+                desk.touch().primary("Done", this::enter)));
     pad.setPrefWidth(desk.scale().px(150));
     view = Panes.row(desk.scale(), pad, side);
   }
@@ -70,13 +64,9 @@ public final class SizeScreen implements Screen, Typable {
   public void enter() {
     if (pad.isEmpty()) {
       desk.say("Type the figure first.");
-    } else {
-      give(pad.typed());
+      return;
     }
-  }
-
-  private void give(String typed) {
     desk.navigator().back();
-    done.accept(typed);
+    done.accept(pad.typed());
   }
 }

@@ -61,7 +61,6 @@ final class ToolFlow {
                     "What is the smallest step that it shows? A micrometer with a vernier shows"
                         + " 0.0001 in, a calliper 0.0005 in or 0.01 mm.",
                     dimension,
-                    "",
                     this::error));
   }
 
@@ -117,7 +116,7 @@ final class ToolFlow {
   }
 
   private void type(String title, Consumer<String> done) {
-    desk.navigator().open(() -> new SizeScreen(desk, name, title, dimension, "", done));
+    desk.navigator().open(() -> new SizeScreen(desk, name, title, dimension, done));
   }
 
   private void keep(String step, String off, String again) {
@@ -135,7 +134,6 @@ final class ToolFlow {
                     "Clean the faces. Close it, or put it on its setting standard. By how much"
                         + " does it miss its mark? 0 where it does not.",
                     tool.dimension(),
-                    "",
                     shown ->
                         Answers.say(
                             desk, new Instruments(desk.getJob()).zero(tool.name(), shown))));

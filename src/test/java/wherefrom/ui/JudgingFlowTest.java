@@ -1,0 +1,105 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.MeasuredResult;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.Typable;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** A pushrod looked at, measured and judged by scan and touch alone. */
+class JudgingFlowTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final int rod = sample.part("pushrod@3EX").item();
+
+  private SampleWindow open(ScreenId screen) {
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
+    return Toolkit.on(
+        () -> {
+          window.shell.desk().open(sample.job);
+          window.shell.desk().navigator().show(screen);
+          window.layOut();
+          ((Scannable) window.shell.current()).scan(sample.tag("pushrod@3EX"));
+          window.layOut();
+          return window;
+        });
+  }
+
+  private static void press(SampleWindow window, String... words) {
+    for (String each : words) {
+      window.press(each);
+    }
+  }
+
+  private static String words(SampleWindow window) {
+    return Toolkit.on(() -> window.words());
+  }
+
+  /** Types as a digital gauge does: figure, unit, Enter. */
+  private static void gauge(SampleWindow window, String typed) {
+    Typable screen = (Typable) window.shell.current();
+    typed.chars().forEach(each -> screen.type(Character.toString(each)));
+    screen.enter();
+    window.layOut();
+  }
+
+  @Test
+  void oneScanOpensTheCardAndADoubtIsSettledByAReading() {
+    SampleWindow window = open(ScreenId.INSPECT);
+    Toolkit.on(
+        () -> {
+          assertThat(window.words()).contains("Is it straight?");
+          press(window, "Suspect", "Measure", "List a tool", "D", "i", "Done");
+          gauge(window, "0.0001in");
+          press(window, "One step", "One step");
+          gauge(window, "0.0010in");
+          press(window, "Type a limit", "At most");
+          gauge(window, "0.002in");
+          press(window, "This engine", "7", "Done");
+          return 0;
+        });
+    MeasuredResult result = sample.job.state().measures().listResults(Subject.ofPart(rod)).get(0);
+    assertThat(result.worst()).isEqualTo(Look.PASS);
+    assertThat(result.judgements().get(0).limit().source()).isEqualTo("Manual, page 7");
+    assertThat(words(window)).contains("ACCEPT").contains("zero not checked");
+  }
+
+  @Test
+  void aFailedAnswerSaysWhatFollowsAndUndoTakesItBack() {
+    SampleWindow window = open(ScreenId.INSPECT);
+    Toolkit.on(
+        () -> {
+          press(window, "Fail");
+          return 0;
+        });
+    assertThat(words(window)).contains("R25").contains("Test 2 of 3");
+    assertThat(sample.job.state().worstLook(rod)).isEqualTo(Look.FAIL);
+    Toolkit.on(
+        () -> {
+          press(window, "UNDO");
+          return 0;
+        });
+    assertThat(sample.job.state().worstLook(rod)).isEqualTo(Look.NOT_LOOKED);
+  }
+
+  @Test
+  void aGaugeThatNamesItsUnitIsTakenInIt() {
+    SampleWindow window = open(ScreenId.MEASURE);
+    Toolkit.on(
+        () -> {
+          press(window, "Pushrod length", "List a tool", "C", "Done");
+          gauge(window, "0.01mm");
+          press(window, "Two steps", "One step");
+          gauge(window, "197.97mm");
+          return 0;
+        });
+    MeasuredResult result = sample.job.state().measures().listResults(Subject.ofPart(rod)).get(0);
+    assertThat(result.samples().get(0).readings().get(0).text()).isEqualTo("197.97 mm");
+    assertThat(result.tool().error().text()).isEqualTo("0.02 mm");
+  }
+}
