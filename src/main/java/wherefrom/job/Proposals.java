@@ -87,6 +87,12 @@ final class Proposals {
         }
       }
     }
+    new OilClearances(job)
+        .findFor(part)
+        .flatMap(BearingClearance::judgement)
+        .filter(judgement -> judgement.look() == wanted)
+        .ifPresent(
+            judgement -> reasons.add(new Reason(judgement.sentence(), judgement.limit().source())));
     return reasons;
   }
 

@@ -55,16 +55,41 @@ final class RecordTables {
               result.values().stream()
                   .map(value -> value.words() + " " + value.text())
                   .collect(Collectors.joining(", ")),
-              judged.isEmpty() ? "no limit typed" : judged,
+              judged.isEmpty() ? unjudged(result) : judged,
               limits,
               result.tool().name() + ", zero " + result.zero().orElse("not checked"),
               result.time().toString().substring(0, 10)));
     }
+    new OilClearances(job).list().forEach(bearing -> clearance(bearing, rows));
     return new RecordSection(
         "Measured",
         List.of("what", "result", "judged", "limit from", "tool", "when"),
         rows,
         "Nothing was measured.");
+  }
+
+  private static String unjudged(MeasuredResult result) {
+    return result.isWhole()
+        ? "no limit typed"
+        : result.samples().size()
+            + " of "
+            + result.plan().stations().size()
+            + " readings, not judged";
+  }
+
+  /** A clearance that is known, from the readings that stand in rows of their own. */
+  private static void clearance(BearingClearance bearing, List<RecordSection.Row> rows) {
+    if (bearing.clearance().isPresent()) {
+      rows.add(
+          row(
+              bearing.look() == Look.SUSPECT || bearing.look() == Look.FAIL,
+              bearing.words() + ", oil clearance",
+              bearing.clearance().get().text(),
+              bearing.judgement().map(Judgement::sentence).orElse("no limit typed"),
+              bearing.judgement().map(judged -> judged.limit().source()).orElse(""),
+              "worked out: " + bearing.said(),
+              ""));
+    }
   }
 
   private static String words(EngineJob job, Subject subject) {

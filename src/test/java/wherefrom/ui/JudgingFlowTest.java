@@ -88,6 +88,26 @@ class JudgingFlowTest {
   }
 
   @Test
+  void scanningTheNextPartGoesOnWithTheSameReadings() {
+    SampleWindow window = open(ScreenId.MEASURE);
+    Toolkit.on(
+        () -> {
+          press(window, "Pushrod length");
+          ((Scannable) window.shell.current()).scan(sample.tag("pushrod@5EX"));
+          window.layOut();
+          return 0;
+        });
+    assertThat(words(window)).contains("5 EX pushrod: pushrod length");
+    Toolkit.on(
+        () -> {
+          ((Scannable) window.shell.current()).scan(sample.tag("lifter@5EX"));
+          window.layOut();
+          return 0;
+        });
+    assertThat(words(window)).contains("Measure 5 EX lifter");
+  }
+
+  @Test
   void aGaugeThatNamesItsUnitIsTakenInIt() {
     SampleWindow window = open(ScreenId.MEASURE);
     Toolkit.on(

@@ -61,6 +61,12 @@ public final class MeasureScreen implements Screen, Scannable {
     return plans(desk, subject);
   }
 
+  /** A subject's readings by a plan where it suits, else what can be measured on it. */
+  static Screen of(Desk desk, Subject subject, ReadingPlan plan) {
+    boolean suits = new MeasureModel(desk.getJob()).plans(subject).contains(plan);
+    return suits ? new ReadingsScreen(desk, subject, plan.key()) : plans(desk, subject);
+  }
+
   /** The plans for a subject; where there is one alone, its readings. */
   private static Screen plans(Desk desk, Subject subject) {
     MeasureModel model = new MeasureModel(desk.getJob());

@@ -15,6 +15,7 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.ListRow;
@@ -23,9 +24,10 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.VerdictCard;
+import wherefrom.ui.subject.Tagged;
 
 /** One size at a time: the spot to measure, a large pad, what was read; then what follows. */
-public final class ReadingsScreen implements Screen, Typable {
+public final class ReadingsScreen implements Screen, Typable, Scannable {
   private static final double PAD_MM = 120;
 
   private final Desk desk;
@@ -81,6 +83,17 @@ public final class ReadingsScreen implements Screen, Typable {
       return;
     }
     desk.attempt(() -> came(model.enter(pad.typed())));
+  }
+
+  /** The next part's tag: its readings by the same plan, or what can be measured on it. */
+  @Override
+  public void scan(String text) {
+    Tagged.find(desk, text)
+        .ifPresent(
+            subject -> {
+              desk.navigator().back();
+              desk.navigator().open(() -> MeasureScreen.of(desk, subject, model.plan()));
+            });
   }
 
   private void came(String sentence) {

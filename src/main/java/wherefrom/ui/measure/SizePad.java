@@ -13,7 +13,8 @@ import wherefrom.ui.controls.TouchKey;
 
 /** A number pad for sizes with the unit below it; a gauge that types does as well. */
 final class SizePad extends VBox {
-  private static final int MOST = 12;
+  /** Room for a scan's digits behind a figure, until they are taken back. */
+  private static final int MOST = 24;
 
   private final boolean large;
   private final Keypad pad;
