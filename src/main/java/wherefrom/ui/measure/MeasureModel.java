@@ -40,7 +40,9 @@ final class MeasureModel {
             .map(Group::words)
             .findFirst()
             .orElse(plan.of());
-    return alone ? plan.title() : of + ": " + plan.title().toLowerCase(Locale.ROOT);
+    return alone
+        ? plan.title()
+        : of + ": " + plan.title().toLowerCase(Locale.ROOT).replaceFirst("^shell ", "");
   }
 
   List<ReadingPlan> plans(Subject subject) {

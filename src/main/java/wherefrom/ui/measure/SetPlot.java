@@ -51,7 +51,7 @@ final class SetPlot extends Region {
   protected void layoutChildren() {
     getChildren().clear();
     double line = names.isEmpty() ? 0 : names.get(0).minHeight(10_000);
-    double top = 2 * mm + line;
+    double top = 5 * mm + line;
     double bottom = getHeight() - line - 4 * mm;
     double middle = (top + bottom) / 2;
     double scale = (bottom - top) / 2 / (most(dots) * ROOM);

@@ -11,6 +11,8 @@ import wherefrom.job.Found;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
 import wherefrom.job.TagBook;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Reasons;
@@ -27,6 +29,9 @@ import wherefrom.ui.controls.Tiles;
 /** One part: where it is, its tag, notes, photographs, history, and what can be done with it. */
 public final class PartScreen implements Screen, Scannable {
   private static final int KEYS_PER_ROW = 5;
+
+  /** Where the person's text is large, so many deeds have a key; the others are behind one. */
+  private static final int FEW = 3;
 
   private final Desk desk;
   private final PartModel model;
@@ -61,9 +66,14 @@ public final class PartScreen implements Screen, Scannable {
   @Override
   public void shown() {
     lines.refill(model.lines());
+    List<PartModel.Deed> deeds = model.deeds();
+    boolean some = desk.touch().isLarge() && deeds.size() > FEW;
     List<Node> offered = new ArrayList<>();
-    for (PartModel.Deed deed : model.deeds()) {
+    for (PartModel.Deed deed : some ? deeds.subList(0, FEW) : deeds) {
       offered.add(desk.touch().key(deed.words(), () -> act(deed)));
+    }
+    if (some) {
+      offered.add(desk.touch().key("More", () -> more(deeds.subList(FEW, deeds.size()))));
     }
     keys.setCells(offered);
   }
@@ -84,6 +94,12 @@ public final class PartScreen implements Screen, Scannable {
     } else {
       desk.say("Scan the tag on a part: its page opens.");
     }
+  }
+
+  private void more(List<PartModel.Deed> deeds) {
+    List<Choice<PartModel.Deed>> choices =
+        deeds.stream().map(deed -> new Choice<>(deed, deed.words(), "")).toList();
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, model.title(), choices, this::act));
   }
 
   private void act(PartModel.Deed deed) {
