@@ -33,6 +33,9 @@ final class Commands {
     commands.addAll(InstrumentCommands.all(equipment));
     commands.add(new CompareCommand(equipment));
     commands.add(new ClearanceCommand(equipment));
+    commands.addAll(PlanCommands.all(equipment));
+    commands.addAll(DebrisCommands.all(equipment));
+    commands.addAll(DecideCommands.all(equipment, in));
     commands.add(new FitCommand(equipment, in));
     commands.add(new TakeBackCommand(equipment));
     commands.add(new CyclesCommand(equipment));

@@ -8,7 +8,7 @@ import java.util.List;
  * caution on the screen too.
  */
 public enum Caution {
-  USED_OIL("Used oil: wear gloves, wash it off your skin.", "ATSDR, used crankcase oil", "1245"),
+  USED_OIL("Used oil: wear gloves, wash it off your skin.", "ATSDR, used crankcase oil", "1245o"),
   OLD_GASKETS(
       "Old gaskets may hold asbestos: wipe wet, never blow or brush dry.",
       "EPA brake and clutch brochure 2007; 29 CFR 1910.1001 App. F",
@@ -32,6 +32,32 @@ public enum Caution {
       "Lift the crank with rated gear, all others clear. Free no hang-up by hand.",
       "TM 5-4320-305-24 3-23",
       "5"),
+  DAMPER(
+      "Pull the damper at its hub, never at the ring: a bolt in the crank's nose, no jaw on the"
+          + " ring.",
+      "common practice, no source",
+      "56"),
+  PINCH(
+      "Pinch points, heavy parts: no gloves near what turns, fingers out of bores and gears.",
+      "common practice, no source",
+      "456"),
+  HOT_PARTS(
+      "Pistons and gears that are heated for fitting burn: hold them with tongs, lay nothing"
+          + " that burns beside them.",
+      "common practice, no source",
+      "46"),
+  USED_FILTER(
+      "Punch the old filter, let it drain hot, hand oil and filter in for recycling.",
+      "40 CFR 279; 40 CFR 261.4(b)(13)",
+      "o"),
+  FIRST_START(
+      "First start: fire extinguisher in reach; look for fuel leaks before and while it runs.",
+      "common practice, no source",
+      "s"),
+  FAN_AND_BELTS(
+      "Hands, sleeves and hair away from fan and belts once it can turn.",
+      "common practice, no source",
+      "s"),
   SOLVENT("Solvent: no flame, fresh air, gloves, eyes.", "TM 5-4210-220-34", "0"),
   COMPRESSED_AIR(
       "Compressed air under 30 psi with a chip guard and eye protection, never at skin.",
@@ -42,12 +68,14 @@ public enum Caution {
       "from memory, unverified; limit in 29 CFR 1910.1000 Table Z-1",
       "0");
 
-  private static final int WASH = 0;
+  private static final String WASH = "0";
+  private static final String OIL = "o";
+  private static final String START = "s";
 
   private final String sentence;
   private final String source;
 
-  /** One digit for each stage. */
+  /** One digit for each stage of taking apart, a letter for each other step. */
   private final String stages;
 
   Caution(String sentence, String source, String stages) {
@@ -67,13 +95,25 @@ public enum Caution {
 
   /** The cautions of a stage of taking apart, as {@link wherefrom.parts.PartKind#stage} counts. */
   public static List<Caution> atStage(int stage) {
-    return Arrays.stream(values())
-        .filter(caution -> caution.stages.contains(Integer.toString(stage)))
-        .toList();
+    return at(Integer.toString(stage));
+  }
+
+  private static List<Caution> at(String step) {
+    return Arrays.stream(values()).filter(caution -> caution.stages.contains(step)).toList();
   }
 
   /** The cautions of washing. */
   public static List<Caution> atWashing() {
-    return atStage(WASH);
+    return at(WASH);
+  }
+
+  /** The cautions of draining the oil and looking for debris in it. */
+  public static List<Caution> atOil() {
+    return at(OIL);
+  }
+
+  /** The cautions of the first start. */
+  public static List<Caution> atFirstStart() {
+    return at(START);
   }
 }

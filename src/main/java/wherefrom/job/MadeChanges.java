@@ -13,6 +13,7 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
@@ -131,6 +132,8 @@ final class MadeChanges {
       if (cap && job.whereabouts(lost.item()) == Whereabouts.LOST) {
         put("cap " + lost.item(), sequence, Change.at(ChangeKind.CAP_LOST, where(part)), true);
       }
+    } else if (entry instanceof DebrisFound found && found.look().isHarmful()) {
+      put("debris", sequence, Change.of(ChangeKind.DEBRIS_LOOSE), true);
     } else if (entry instanceof PartFitted fit) {
       takeFit(fit, sequence);
     } else if (entry instanceof DecisionMade made) {

@@ -19,10 +19,24 @@ class CautionTest {
   }
 
   @Test
+  void theFirstStartWantsAFireExtinguisherAndALookForFuelLeaks() {
+    // Common practice, no source.
+    assertThat(Caution.atFirstStart()).contains(Caution.FIRST_START);
+    assertThat(Caution.FIRST_START.sentence()).contains("fire extinguisher", "fuel leaks");
+  }
+
+  @Test
+  void theDamperIsPulledAtItsHubBeforeCrankAndCamComeOut() {
+    // Common practice, no source.
+    assertThat(Caution.atStage(5)).contains(Caution.DAMPER);
+    assertThat(Caution.atStage(6)).contains(Caution.DAMPER, Caution.HOT_PARTS);
+  }
+
+  @Test
   void everyCautionHasASourceAndAStep() {
     for (Caution caution : Caution.values()) {
       assertThat(caution.source()).isNotBlank();
-      boolean shown = false;
+      boolean shown = Caution.atOil().contains(caution) || Caution.atFirstStart().contains(caution);
       for (int stage = 0; stage <= 6; stage++) {
         shown |= Caution.atStage(stage).contains(caution);
       }

@@ -123,23 +123,64 @@ class InspectingTest {
   }
 
   @Test
-  void whetherItReachedTheMainsIsAnsweredByShellsAlone() {
+  void whetherItReachedTheMainsIsAnsweredByLooksAtBearingsAlone() {
+    // TM 5-3895-346-14: the lower main shells tell, one cap at a time.
     DebrisBook debris = new DebrisBook(bench.job);
     assertThat(debris.map().mains()).isEqualTo(ReachedMains.NOTHING_FOUND);
     debris.found(DebrisPlace.PAN, DebrisLook.PLASTIC, "three crumbs");
     debris.opened(Opening.FRONT_COVER, Look.FAIL, "teeth gone");
-    debris.opened(Opening.FIRST_BEARINGS, Look.PASS, "looked at two");
+    debris.opened(Opening.FILTER, Look.PASS, "clean pleats");
     assertThat(debris.map().openings()).doesNotContain(Opening.FRONT_COVER);
     assertThat(debris.map().mains()).isEqualTo(ReachedMains.OPEN);
     bench.look("main-shell@M1L", "main-shell-face", Look.PASS);
     bench.look("main-shell@M5L", "main-shell-face", Look.PASS);
-    assertThat(debris.map().mains()).isEqualTo(ReachedMains.OPEN);
+    bench.look("main-shell@M3U", "main-shell-face", Look.PASS);
+    assertThat(debris.map().question().wanted())
+        .containsExactly("a rod shell of each crank pin: 4 to go");
     for (int rod = 1; rod <= 4; rod++) {
       bench.look("rod-shell@R" + rod + "L", "rod-shell-face", Look.PASS);
     }
     assertThat(debris.map().mains()).isEqualTo(ReachedMains.NO);
+    assertThat(debris.map().question().answeredBy()).contains("main 5, lower shell: pass");
     bench.look("main-shell@M5L", "main-shell-face", Look.SUSPECT);
+    assertThat(debris.map().mains()).isEqualTo(ReachedMains.OPEN);
+    bench.look("main-shell@M5L", "main-shell-face", Look.FAIL);
     assertThat(debris.map().mains()).isEqualTo(ReachedMains.YES);
+  }
+
+  @Test
+  void aLookAtTheOpenedBearingsAnswersTooAndCopperWantsAllOfThem() {
+    DebrisBook debris = new DebrisBook(bench.job);
+    debris.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
+    debris.opened(Opening.FIRST_BEARINGS, Look.PASS, "even grey");
+    assertThat(debris.map().question().answeredBy())
+        .containsExactly("First bearings (even grey): pass");
+    debris.found(DebrisPlace.FILTER_PLEATS, DebrisLook.COPPER, "");
+    assertThat(debris.map().question().wanted()).contains("main 3, lower shell", "rod 8, a shell");
+    debris.opened(Opening.ALL_BEARINGS, Look.FAIL, "copper on main 3");
+    assertThat(debris.map().mains()).isEqualTo(ReachedMains.YES);
+  }
+
+  @Test
+  void aFailedLobeAsksTheQuestionToo() {
+    bench.record(
+        new wherefrom.job.entry.FeatureLooked("lobe@3EX", "lobe-look", Look.FAIL, "pitted"));
+    assertThat(new DebrisBook(bench.job).map().question().openedBy())
+        .containsExactly("cam lobe failed, cylinder 3, exhaust");
+  }
+
+  @Test
+  void harmfulDebrisHoldsTheShellsUntilJournalsAndGalleriesAreSeen() {
+    // R22, TM 9-2815-237-34: after debris journals, galleries, pump and filter are looked at.
+    bench.reuseAll();
+    new DebrisBook(bench.job).found(DebrisPlace.PAN, DebrisLook.GREY_PASTE, "");
+    assertThat(bench.word("main-shell@M2L")).isEqualTo("right place");
+    new DebrisBook(bench.job).found(DebrisPlace.PAN, DebrisLook.SWARF, "");
+    assertThat(bench.verdict("main-shell@M2L").sentence()).contains("a check is open (R22)");
+    Planning planning = new Planning(bench.job);
+    planning.answer("R22:journals", Look.PASS, "");
+    planning.answer("R22:galleries", Look.PASS, "");
+    assertThat(bench.word("main-shell@M2L")).isEqualTo("right place");
   }
 
   @Test

@@ -53,6 +53,7 @@ final class Gallery {
     shots.addAll(WorkShots.all());
     shots.addAll(DecideShots.all());
     shots.addAll(ChangesShots.all());
+    shots.addAll(DebrisShots.all());
     shots.addAll(TrayShots.all());
     shots.addAll(InspectShots.all());
     shots.addAll(MeasureShots.all());

@@ -11,9 +11,9 @@ import java.util.Set;
  *
  * @param suspects each suspect with the find that points to it, in sentences
  * @param openings what to open, the cheapest first; what is open already is left out
- * @param mains whether harmful debris reached the main bearings
+ * @param question whether harmful debris reached the main bearings
  */
-public record DebrisMap(List<String> suspects, List<Opening> openings, ReachedMains mains) {
+public record DebrisMap(List<String> suspects, List<Opening> openings, MainsQuestion question) {
   public DebrisMap {
     suspects = List.copyOf(suspects);
     openings = List.copyOf(openings);
@@ -22,14 +22,16 @@ public record DebrisMap(List<String> suspects, List<Opening> openings, ReachedMa
   /**
    * Reads the finds.
    *
+   * @param implied findings elsewhere that set debris loose, such as a failed lobe
    * @param opened what was opened and looked at already
-   * @param bearings what the looks at the bearings said: OPEN while there were too few
+   * @param bearings what the looks at the bearings said
    */
-  public static DebrisMap of(List<DebrisFind> finds, Set<Opening> opened, ReachedMains bearings) {
+  public static DebrisMap of(
+      List<DebrisFind> finds, List<String> implied, Set<Opening> opened, BearingLooks bearings) {
     Set<String> suspects = new LinkedHashSet<>();
     Set<Opening> next = EnumSet.noneOf(Opening.class);
     for (DebrisFind find : finds) {
-      suspects.add(find.words() + ": suspect " + find.look().suspect() + ".");
+      suspects.add(suspect(find));
       next.addAll(find.look().openings());
       if (find.place().isPastFilter() && find.look().isHarmful()) {
         suspects.add(
@@ -40,22 +42,21 @@ public record DebrisMap(List<String> suspects, List<Opening> openings, ReachedMa
         next.add(Opening.GALLERIES);
       }
     }
-    ReachedMains mains = mains(finds, bearings);
-    if (mains == ReachedMains.OPEN) {
+    MainsQuestion question = MainsQuestion.of(finds, implied, bearings);
+    if (question.answer() == ReachedMains.OPEN) {
       next.add(Opening.FIRST_BEARINGS);
     }
     next.removeAll(opened);
-    return new DebrisMap(new ArrayList<>(suspects), new ArrayList<>(next), mains);
+    return new DebrisMap(new ArrayList<>(suspects), new ArrayList<>(next), question);
   }
 
-  private static ReachedMains mains(List<DebrisFind> finds, ReachedMains bearings) {
-    boolean harmful = finds.stream().anyMatch(find -> find.look().isHarmful());
-    boolean there =
-        finds.stream()
-            .anyMatch(find -> find.place() == DebrisPlace.MAINS && find.look().isHarmful());
-    if (there || bearings == ReachedMains.YES) {
-      return ReachedMains.YES;
-    }
-    return harmful ? bearings : ReachedMains.NOTHING_FOUND;
+  /** {@code brown milk, dipstick: suspect coolant in the oil.} */
+  public static String suspect(DebrisFind find) {
+    return find.words() + ": suspect " + find.look().suspect() + ".";
+  }
+
+  /** Whether harmful debris reached the main bearings. */
+  public ReachedMains mains() {
+    return question.answer();
   }
 }

@@ -4,26 +4,35 @@ import java.util.Locale;
 
 /** What can be opened to look further, the cheapest first (common practice, no source). */
 public enum Opening {
-  NOTE("Write it down and photograph it; nothing needs opening for this alone."),
-  DRAINED_OIL("Strain the drained oil through a clean cloth; look at oil and cloth."),
-  FILTER("Cut the filter open and pull out the pleats."),
-  LIFTERS("Take out the lifters one by one and look at each foot and lobe."),
-  HEAD_GASKET("Head off: gasket and deck."),
-  FRONT_COVER("Front cover off: chain and gears."),
-  PAN_AND_PICKUP("Pan off: pickup screen, all corners."),
-  PUMP("Open the oil pump."),
+  NOTE("Write it down", "Write it down and photograph it; nothing needs opening for this alone."),
+  DRAINED_OIL(
+      "Drained oil", "Strain the drained oil through a clean cloth; look at oil and cloth."),
+  FILTER("Oil filter", "Cut the filter open and pull out the pleats."),
+  LIFTERS("Lifters", "Take out the lifters one by one and look at each foot and lobe."),
+  HEAD_GASKET("Head gasket", "Head off: gasket and deck."),
+  FRONT_COVER("Front cover", "Front cover off: chain and gears."),
+  PAN_AND_PICKUP("Pan and pickup", "Pan off: pickup screen, all corners."),
+  PUMP("Oil pump", "Open the oil pump."),
   FIRST_BEARINGS(
+      "First bearings",
       "One main cap at a time, crank in place: look at the lower shell of the main nearest the pump"
           + " outlet and of the one farthest from it; then one rod of each crank pin."),
-  CAM("Draw the cam and look at every lobe and bearing."),
-  ALL_BEARINGS("All rod and main caps off: every shell."),
-  BORES("Pistons out: skirts and bores."),
-  GALLERIES("Crank out, gallery plugs out: brush and flush every gallery.");
+  CAM("Cam", "Draw the cam and look at every lobe and bearing."),
+  ALL_BEARINGS("All bearings", "All rod and main caps off: every shell."),
+  BORES("Pistons and bores", "Pistons out: skirts and bores."),
+  GALLERIES("Oil galleries", "Crank out, gallery plugs out: brush and flush every gallery.");
 
+  private final String title;
   private final String sentence;
 
-  Opening(String sentence) {
+  Opening(String title, String sentence) {
+    this.title = title;
     this.sentence = sentence;
+  }
+
+  /** What is opened, in a word or two. */
+  public String title() {
+    return title;
   }
 
   public String sentence() {

@@ -29,6 +29,7 @@ import wherefrom.ui.controls.StateMark;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.debris.DebrisScreen;
 import wherefrom.ui.takeapart.CautionScreen;
 import wherefrom.ui.tray.TrayPurpose;
 import wherefrom.ui.tray.TrayTaking;
@@ -115,6 +116,7 @@ public final class BenchMapScreen implements Screen, Scannable {
             .primary(
                 desk.touch().brief("Check a tray", "Tray"),
                 () -> TrayTaking.ask(desk, TrayPurpose.CHECK)));
+    keys.add(desk.touch().primary("Debris", this::debris));
     List<Node> lines = new ArrayList<>(List.of(prompt));
     if (desk.touch().isLarge()) {
       keys.add(desk.touch().primary("Letters", this::letters));
@@ -185,6 +187,10 @@ public final class BenchMapScreen implements Screen, Scannable {
       model.wash(number);
     }
     draw();
+  }
+
+  private void debris() {
+    desk.navigator().open(() -> new DebrisScreen(desk));
   }
 
   private void cautions() {

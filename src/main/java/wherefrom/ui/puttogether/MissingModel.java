@@ -5,7 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.engine.Section;
+import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
+import wherefrom.job.FirstStart;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
 import wherefrom.job.LogbookException;
@@ -71,6 +73,22 @@ final class MissingModel {
                     missing.places(section),
                     state().closedSections().contains(section.key())))
         .toList();
+  }
+
+  /** What can hurt a person or spoil a part while this section goes together. */
+  List<Caution> cautions(Section section) {
+    return state().places().stream()
+        .filter(place -> Section.of(state().layout(), place.spot()).equals(section))
+        .map(place -> place.kind().stage())
+        .distinct()
+        .flatMap(stage -> Caution.atStage(stage).stream())
+        .distinct()
+        .toList();
+  }
+
+  /** Whether everything is closed, so that the engine is to be started. */
+  boolean isFirstStartDue() {
+    return new FirstStart(job).isDue();
   }
 
   /** Closes a section; says why not while a place in it is open. */

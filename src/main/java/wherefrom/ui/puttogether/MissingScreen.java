@@ -46,6 +46,14 @@ public final class MissingScreen implements Screen {
               List.of("The shortest way out, step by step"),
               () -> desk.navigator().open(() -> new WayOutScreen(desk))));
     }
+    if (model.isFirstStartDue()) {
+      lines.add(
+          ListRow.key(
+              desk.touch(),
+              "Before the first start",
+              List.of("Everything is closed: cautions, open checks, what is done by hand"),
+              () -> desk.navigator().open(() -> new FirstStartScreen(desk))));
+    }
     model.sections().forEach(line -> lines.add(section(line)));
     rows.refill(lines);
   }

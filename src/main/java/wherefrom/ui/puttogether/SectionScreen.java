@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.engine.Section;
+import wherefrom.job.FirstStart;
 import wherefrom.job.Handling;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
@@ -16,6 +17,7 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.takeapart.CautionScreen;
 
 /** The open places of a section; it closes only when each is filled or excused. */
 public final class SectionScreen implements Screen {
@@ -34,7 +36,12 @@ public final class SectionScreen implements Screen {
     close = desk.touch().primary("Close the section", this::close);
     view =
         Panes.row(
-            desk.scale(), places, Panes.wide(Panes.column(desk.scale(), close), 60, desk.scale()));
+            desk.scale(),
+            places,
+            Panes.wide(
+                Panes.column(desk.scale(), close, desk.touch().primary("Cautions", this::cautions)),
+                60,
+                desk.scale()));
   }
 
   @Override
@@ -107,6 +114,14 @@ public final class SectionScreen implements Screen {
   private void close() {
     model.close(section);
     told();
+    boolean closed = desk.state().closedSections().contains(section.key());
+    if (closed && new FirstStart(desk.getJob()).isDue()) {
+      desk.navigator().open(() -> new FirstStartScreen(desk));
+    }
+  }
+
+  private void cautions() {
+    desk.navigator().open(() -> new CautionScreen(desk, model.cautions(section)));
   }
 
   private void told() {

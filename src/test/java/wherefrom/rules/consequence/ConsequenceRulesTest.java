@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -41,6 +42,30 @@ class ConsequenceRulesTest {
       for (Then then : rule.thens()) {
         assertThat(then.sentence()).as(rule.number() + then.name()).matches("[A-Z].*[.?]");
       }
+    }
+  }
+
+  /** Where each rule was read; all others are common practice, no source. */
+  private static final Map<String, String> SOURCES =
+      Map.ofEntries(
+          Map.entry("R1", "a camshaft maker's tip page"),
+          Map.entry("R2", "an overhaul article on studs, pushrods, lifters"),
+          Map.entry("R6", "TM 10-3930-673-34, 3-126"),
+          Map.entry("R8", "TM 9-2815-225-34&P, 3-196"),
+          Map.entry("R11", "worked out from the geometry; verify with a checking pushrod"),
+          Map.entry("R12", "TM 5-3810-289-34, 3-54"),
+          Map.entry("R14", "a repair manual, pp. 3-61/62; TM 9-8000, fig. 2-50"),
+          Map.entry("R16", "TM 5-3805-262-34, 4-24"),
+          Map.entry("R22", "TM 9-2815-237-34"),
+          Map.entry("R23", "TM 9-2815-256-24, 3-180"),
+          Map.entry("R26", "an overhaul article on studs, pushrods, lifters"));
+
+  @Test
+  void everyRuleNamesTheBookThatItWasReadInOrSaysThatItHasNone() {
+    for (Rule rule : ConsequenceRules.all()) {
+      assertThat(rule.source())
+          .as(rule.number())
+          .isEqualTo(SOURCES.getOrDefault(rule.number(), "common practice, no source"));
     }
   }
 

@@ -6,10 +6,24 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
 
 class DebrisMapTest {
+  private static final BearingLooks UNSEEN =
+      new BearingLooks(
+          List.of(), List.of("main 1, lower shell"), List.of("main 1, lower shell", "main 2"));
+
+  private static BearingLooks seen(Look look, List<String> leftFirst, List<String> leftAll) {
+    return new BearingLooks(
+        List.of(new BearingLook("main 1, lower shell", look)), leftFirst, leftAll);
+  }
+
+  private static MainsQuestion asked(DebrisPlace place, DebrisLook look, BearingLooks bearings) {
+    return MainsQuestion.of(List.of(new DebrisFind(place, look)), List.of(), bearings);
+  }
+
   private static DebrisMap of(DebrisPlace place, DebrisLook look) {
-    return DebrisMap.of(List.of(new DebrisFind(place, look)), Set.of(), ReachedMains.OPEN);
+    return DebrisMap.of(List.of(new DebrisFind(place, look)), List.of(), Set.of(), UNSEEN);
   }
 
   @Test
@@ -57,10 +71,51 @@ class DebrisMapTest {
   void theQuestionStaysOpenUntilTheBearingsWereLookedAt() {
     List<DebrisFind> finds = List.of(new DebrisFind(DebrisPlace.PAN, DebrisLook.PLASTIC));
     Set<Opening> most = EnumSet.complementOf(EnumSet.of(Opening.FIRST_BEARINGS));
-    assertThat(DebrisMap.of(finds, most, ReachedMains.OPEN).mains()).isEqualTo(ReachedMains.OPEN);
-    assertThat(DebrisMap.of(finds, most, ReachedMains.OPEN).openings())
-        .containsExactly(Opening.FIRST_BEARINGS);
-    assertThat(DebrisMap.of(finds, most, ReachedMains.NO).mains()).isEqualTo(ReachedMains.NO);
+    DebrisMap map = DebrisMap.of(finds, List.of(), most, UNSEEN);
+    assertThat(map.mains()).isEqualTo(ReachedMains.OPEN);
+    assertThat(map.openings()).containsExactly(Opening.FIRST_BEARINGS);
+    assertThat(map.question().wanted()).containsExactly("main 1, lower shell");
+  }
+
+  // TM 5-3895-346-14: the lower main shells tell, one cap at a time with the crank in place.
+  @Test
+  void cleanLowerShellsAnswerNoAndTheAnswerNamesTheLook() {
+    BearingLooks clean = seen(Look.PASS, List.of(), List.of("main 2"));
+    MainsQuestion question = asked(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, clean);
+    assertThat(question.answer()).isEqualTo(ReachedMains.NO);
+    assertThat(question.answeredBy()).containsExactly("main 1, lower shell: pass");
+    assertThat(question.openedBy()).hasSize(1);
+  }
+
+  @Test
+  void copperOrDebrisPastTheFilterWantsEveryBearing() {
+    BearingLooks first = seen(Look.PASS, List.of(), List.of("main 2"));
+    assertThat(asked(DebrisPlace.FILTER_PLEATS, DebrisLook.COPPER, first).wanted())
+        .containsExactly("main 2");
+    assertThat(asked(DebrisPlace.GALLERY, DebrisLook.PLASTIC, first).answer())
+        .isEqualTo(ReachedMains.OPEN);
+    BearingLooks all = seen(Look.PASS, List.of(), List.of());
+    assertThat(asked(DebrisPlace.GALLERY, DebrisLook.PLASTIC, all).answer())
+        .isEqualTo(ReachedMains.NO);
+  }
+
+  @Test
+  void aFailedShellIsYesAndASuspectOneLeavesItOpen() {
+    BearingLooks failed = seen(Look.FAIL, List.of(), List.of());
+    assertThat(asked(DebrisPlace.PAN, DebrisLook.PLASTIC, failed).answer())
+        .isEqualTo(ReachedMains.YES);
+    MainsQuestion doubtful =
+        asked(DebrisPlace.PAN, DebrisLook.PLASTIC, seen(Look.SUSPECT, List.of(), List.of()));
+    assertThat(doubtful.answer()).isEqualTo(ReachedMains.OPEN);
+    assertThat(doubtful.wanted())
+        .containsExactly("main 1, lower shell: suspect, measure it or ask someone");
+  }
+
+  @Test
+  void aFindingElsewhereAsksTheQuestionWithoutAnyDebrisSeen() {
+    MainsQuestion question = MainsQuestion.of(List.of(), List.of("cam lobe failed"), UNSEEN);
+    assertThat(question.answer()).isEqualTo(ReachedMains.OPEN);
+    assertThat(question.openedBy()).containsExactly("cam lobe failed");
   }
 
   @Test

@@ -1,0 +1,184 @@
+package wherefrom.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.inspection.Decision;
+import wherefrom.job.Deciding;
+import wherefrom.job.Equipment;
+import wherefrom.job.Found;
+import wherefrom.job.Proposal;
+import wherefrom.job.Replacement;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
+
+/** Reuse, machine or replace: proposed, decided, and what must be bought. */
+final class DecideCommands {
+  private static final String CODES = "CODE…|-";
+  private static final Option AS = Option.needed("--as", "DECISION", "reuse, machine or replace");
+
+  private final Equipment equipment;
+  private final Codes codes;
+
+  private DecideCommands(Equipment equipment, BufferedReader in) {
+    this.equipment = equipment;
+    this.codes = Codes.single(in);
+  }
+
+  /** The one-word command stands last: a call is given to the first whose words it begins with. */
+  static List<Command> all(Equipment equipment, BufferedReader in) {
+    DecideCommands commands = new DecideCommands(equipment, in);
+    return List.of(
+        commands.command(
+            Usage.of("decide list", "", "Lists the parts without a decision.", Option.JOB),
+            commands::list),
+        commands.command(
+            Usage.of(
+                "decide propose",
+                CODES,
+                "Says what the rules propose for parts, with the reasons.",
+                Option.JOB),
+            commands::propose),
+        commands.command(
+            Usage.of(
+                "decide set",
+                "KIND",
+                "Decides about every used part of a kind at once.",
+                Option.JOB,
+                AS,
+                Option.REASON),
+            commands::set),
+        commands.command(
+            Usage.of("decide buy", "", "Lists what must be bought, with sizes.", Option.JOB),
+            commands::buy),
+        commands.command(
+            Usage.of("decide", CODES, "Decides about parts.", Option.JOB, AS, Option.REASON)
+                .noting("Exit status 1 where a rule forbids the reuse; nothing is decided then."),
+            commands::decide));
+  }
+
+  private Command command(Usage usage, JobCommand.Deed deed) {
+    return new JobCommand(usage, deed, equipment);
+  }
+
+  private Status list(Bench bench, Call call, Answer answer) {
+    Deciding deciding = new Deciding(bench.job());
+    for (Part part : deciding.listUndecided()) {
+      Proposal proposal = deciding.propose(part.item());
+      row(bench, answer, part, proposal);
+    }
+    return Status.RIGHT;
+  }
+
+  private static void row(Bench bench, Answer answer, Part part, Proposal proposal) {
+    String digits = bench.book().of(part).digits();
+    String proposed = proposal.decision().map(Decision::word).orElse("no proposal");
+    List<String> lines = new ArrayList<>();
+    List<Object> reasons = new ArrayList<>();
+    lines.add(Answer.cells(digits, part.words(), proposed));
+    for (Proposal.Reason reason : proposal.reasons()) {
+      lines.add(Answer.cells("", reason.sentence(), reason.source()));
+      reasons.add(Fields.of("sentence", reason.sentence()).and("source", reason.source()).all());
+    }
+    answer.row(
+        Fields.of("code", digits)
+            .and("part", part.words())
+            .and("proposed", proposed)
+            .and("reasons", reasons),
+        lines.toArray(String[]::new));
+  }
+
+  private Status propose(Bench bench, Call call, Answer answer) throws BadInput, IOException {
+    return codes.each(
+        call,
+        answer,
+        code -> {
+          Part part = part(bench, code.get(0));
+          row(bench, answer, part, new Deciding(bench.job()).propose(part.item()));
+          return Status.RIGHT;
+        });
+  }
+
+  private static Part part(Bench bench, String code) throws BadInput {
+    if (bench.find(code) instanceof Found.APart part) {
+      return part.part().part();
+    }
+    throw new BadInput(code + " is no part of this job: " + Meaning.sentence(bench.find(code)));
+  }
+
+  private static Decision decision(Call call) throws BadInput {
+    return Names.find(Decision.class, "decision", call.get("--as"));
+  }
+
+  private Status decide(Bench bench, Call call, Answer answer) throws BadInput, IOException {
+    Decision decision = decision(call);
+    String reason = call.get("--reason");
+    return codes.each(
+        call,
+        answer,
+        code -> decide(bench, answer, List.of(part(bench, code.get(0))), decision, reason));
+  }
+
+  private Status set(Bench bench, Call call, Answer answer) throws BadInput {
+    if (call.operands().size() != 1) {
+      throw call.wrong("Give one kind of part.");
+    }
+    PartKind kind = Names.find(PartKind.class, "kind of part", call.operands().get(0));
+    List<Part> parts =
+        bench.job().state().parts().stream()
+            .filter(record -> record.where() != Whereabouts.RETIRED)
+            .map(record -> record.part())
+            .filter(part -> part.kind() == kind && !part.fresh())
+            .toList();
+    if (parts.isEmpty()) {
+      throw new BadInput("There are no used " + kind.plural() + " in this job.");
+    }
+    return decide(bench, answer, parts, decision(call), call.get("--reason"));
+  }
+
+  private static Status decide(
+      Bench bench, Answer answer, List<Part> parts, Decision decision, String reason)
+      throws BadInput {
+    List<Integer> items = parts.stream().map(Part::item).toList();
+    Deciding.Answer decided = new Deciding(bench.job()).decide(items, decision, reason);
+    if (decided instanceof Deciding.Answer.Refused refused) {
+      boolean banned =
+          items.stream().anyMatch(item -> bench.job().state().findBan(item).isPresent());
+      if (decision != Decision.REUSE || !banned) {
+        throw new BadInput(refused.sentence());
+      }
+      answer.row(
+          Fields.of("decided", false).and("sentence", refused.sentence()),
+          "not decided",
+          refused.sentence());
+      return Status.STOPPED;
+    }
+    for (Part part : parts) {
+      String digits = bench.book().of(part).digits();
+      answer.row(
+          Fields.of("code", digits)
+              .and("part", part.words())
+              .and("decided", true)
+              .and("decision", decision.word()),
+          Answer.cells(digits, part.words(), decision.word()));
+    }
+    return Status.RIGHT;
+  }
+
+  private Status buy(Bench bench, Call call, Answer answer) {
+    for (Replacement line : new Deciding(bench.job()).replacements()) {
+      List<String> places = line.places().stream().map(place -> place.words()).toList();
+      answer.row(
+          Fields.of("kind", line.kind().key())
+              .and("pieces", line.pieces())
+              .and("size", line.size())
+              .and("places", places)
+              .and("reason", line.reason()),
+          Answer.cells(
+              Integer.toString(line.pieces()), line.kind().plural(), line.size(), line.reason()));
+    }
+    return Status.RIGHT;
+  }
+}

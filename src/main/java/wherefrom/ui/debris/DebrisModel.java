@@ -1,0 +1,97 @@
+package wherefrom.ui.debris;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import wherefrom.inspection.Look;
+import wherefrom.job.DebrisBook;
+import wherefrom.job.OpenJob;
+import wherefrom.rules.debris.DebrisFind;
+import wherefrom.rules.debris.DebrisLook;
+import wherefrom.rules.debris.DebrisMap;
+import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.rules.debris.MainsQuestion;
+import wherefrom.rules.debris.Opening;
+
+/** What was found where, what it points to, what to open next. */
+final class DebrisModel {
+
+  /** An answer that can be given after something was opened. */
+  record Seen(Look look, String words, String more) {}
+
+  private final DebrisBook book;
+
+  DebrisModel(OpenJob job) {
+    this.book = new DebrisBook(job);
+  }
+
+  DebrisMap map() {
+    return book.map();
+  }
+
+  /** The looks found at a place. */
+  List<DebrisLook> at(DebrisPlace place) {
+    return book.finds().stream()
+        .filter(find -> find.place() == place)
+        .map(DebrisFind::look)
+        .toList();
+  }
+
+  /** {@code oil pan}, and what was found there: in words, or where room is short, how many. */
+  String words(DebrisPlace place, boolean brief) {
+    List<DebrisLook> found = at(place);
+    if (brief) {
+      return capital(place.brief()) + (found.isEmpty() ? "" : ": " + found.size());
+    }
+    String what = found.stream().map(DebrisLook::brief).collect(Collectors.joining(", "));
+    return capital(place.words()) + (found.isEmpty() ? "" : "\n" + what);
+  }
+
+  /** Records a find; what to suspect. */
+  String found(DebrisPlace place, DebrisLook look, String note) {
+    book.found(place, look, note);
+    return capital(DebrisMap.suspect(new DebrisFind(place, look)));
+  }
+
+  /** What can be answered of an opening: bearings are judged, all else is looked into. */
+  static List<Seen> answers(Opening opening) {
+    if (opening == Opening.FIRST_BEARINGS || opening == Opening.ALL_BEARINGS) {
+      return List.of(
+          new Seen(Look.PASS, "All clean", "even grey bands, no copper, no scores, no grit"),
+          new Seen(Look.SUSPECT, "Doubtful", "measure it, or show it to a machinist"),
+          new Seen(Look.FAIL, "Worn, scored, or grit in it", "it reached the bearings"));
+    }
+    if (opening == Opening.NOTE) {
+      return List.of(new Seen(Look.PASS, "Written down", ""));
+    }
+    return List.of(
+        new Seen(Look.PASS, "Looked: nothing there", ""),
+        new Seen(Look.SUSPECT, "Something is there", "then mark on the map where, and what"));
+  }
+
+  void opened(Opening opening, Look look) {
+    book.opened(opening, look, "");
+  }
+
+  MainsQuestion question() {
+    return map().question();
+  }
+
+  /** The question with its answer, for a key. */
+  static String words(MainsQuestion question, boolean brief) {
+    String answer =
+        switch (question.answer()) {
+          case NOTHING_FOUND -> brief ? "clean" : "nothing found";
+          case OPEN -> brief ? "OPEN" : "NOT ANSWERED";
+          case YES -> "YES";
+          case NO -> "no";
+        };
+    return (brief ? "Mains: " : "Did it reach the mains? ") + answer;
+  }
+
+  static String capital(String words) {
+    return words.isEmpty()
+        ? ""
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

@@ -1,0 +1,68 @@
+package wherefrom.ui.puttogether;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.Caution;
+import wherefrom.job.FirstStart;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.changes.StandingScreen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+
+/** The engine is closed: cautions of the first start, and what is to be seen to before it. */
+public final class FirstStartScreen implements Screen {
+  private final Desk desk;
+  private final Pager<Region> rows;
+  private final VBox view;
+
+  public FirstStartScreen(Desk desk) {
+    this.desk = desk;
+    rows = Pager.list(desk.touch(), row -> row);
+    view =
+        Panes.column(
+            desk.scale(),
+            rows,
+            Tiles.row(desk.scale(), desk.touch().primary("Open checks", this::checks)));
+  }
+
+  @Override
+  public String title() {
+    return "Before the first start";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    List<Region> lines = new ArrayList<>();
+    for (Caution caution : Caution.atFirstStart()) {
+      lines.add(row("Caution", caution.sentence(), caution.source()));
+    }
+    for (FirstStart.Point point : new FirstStart(desk.getJob()).points()) {
+      lines.add(row(point.heading(), point.words(), point.source()));
+    }
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region row(String heading, String words, String source) {
+    String from = source.isEmpty() ? "" : "Source: " + source + ".";
+    return ListRow.plain(desk.touch(), heading, List.of(words, from));
+  }
+
+  private void checks() {
+    desk.navigator().open(() -> StandingScreen.openChecks(desk));
+  }
+}
