@@ -122,6 +122,9 @@ final class Call {
   }
 
   Path path(String what, String text) throws BadInput {
+    if (text.isBlank()) {
+      throw wrong(what + " is empty: give a path.");
+    }
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {

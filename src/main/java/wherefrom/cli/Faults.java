@@ -14,7 +14,8 @@ final class Faults {
 
   static String sentence(IOException e) {
     if (!(e instanceof FileSystemException fault)) {
-      return Objects.requireNonNullElse(e.getMessage(), "The disk gave no reason.");
+      String message = Objects.requireNonNullElse(e.getMessage(), "The disk gave no reason.");
+      return message.endsWith(".") ? message : message + ".";
     }
     String file = fault.getFile() + ": ";
     if (e instanceof NoSuchFileException) {

@@ -36,7 +36,8 @@ final class ReadCommand implements Command {
         .noting(
             "A line a code: file, what it says, meaning. What cannot be read is said on standard"
                 + " error.",
-            "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture.");
+            "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture, or one"
+                + " that the call names could not be read; the others are read all the same.");
   }
 
   @Override
@@ -78,6 +79,8 @@ final class ReadCommand implements Command {
       Call call,
       Answer answer) {
     boolean any = call.find("--any").isPresent();
+    Set<String> named = Set.copyOf(call.operands());
+    boolean refused = false;
     int pictures = 0;
     int tags = 0;
     for (Path file : files) {
@@ -89,9 +92,10 @@ final class ReadCommand implements Command {
         tags += list(file, with(reading, foreign), bench, any, answer);
       } catch (IOException e) {
         answer.say(Faults.sentence(e));
+        refused |= named.contains(file.toString());
       }
     }
-    return pictures == 0 ? Status.BAD_INPUT : Status.stoppedIf(tags == 0);
+    return pictures == 0 || refused ? Status.BAD_INPUT : Status.stoppedIf(tags == 0);
   }
 
   /** A reading with the other codes that are not in it yet. */

@@ -53,6 +53,12 @@ public final class BackupFolder implements Backups {
     }
     byte[] there = Files.readAllBytes(copy);
     int same = Arrays.mismatch(there, bytes);
+    if (same == bytes.length) {
+      throw new IOException(
+          copy
+              + " goes further than the job itself: the job here is an older state. The copy was"
+              + " left as it is. Go on with it, or choose another folder.");
+    }
     if (same >= 0 && same < there.length) {
       throw new IOException(
           copy

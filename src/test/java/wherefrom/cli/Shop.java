@@ -75,6 +75,10 @@ final class Shop {
             CLOCK);
   }
 
+  Equipment equipment() {
+    return equipment;
+  }
+
   Outcome run(String... words) {
     return runWith("", words);
   }

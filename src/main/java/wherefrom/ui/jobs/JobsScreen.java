@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import wherefrom.job.DemoJob;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -56,7 +57,7 @@ public final class JobsScreen implements Screen {
   }
 
   private void demo() {
-    desk.attempt(() -> open(Demo.on(desk.settings().shop())));
+    desk.attempt(() -> open(DemoJob.on(desk.settings().shop())));
   }
 
   private void bringBack() {

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.CheckFinding;
+import wherefrom.job.DemoJob;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
@@ -50,12 +51,12 @@ class DemoTest {
   void everyFileOfTheDemoIsOnItsListAndIsCopied() throws IOException {
     Map<String, List<Byte>> original = content(ORIGINAL);
     original.remove("files.txt");
-    assertThat(content(Demo.on(shelf))).isEqualTo(original);
+    assertThat(content(DemoJob.on(shelf))).isEqualTo(original);
   }
 
   @Test
   void theDemoIsAWholeJobPartWayThrough() throws IOException {
-    Path copy = Demo.on(shelf);
+    Path copy = DemoJob.on(shelf);
     assertThat(new FileChecks().check(copy))
         .extracting(CheckFinding::severity)
         .containsOnly(CheckFinding.Severity.SOUND);
@@ -91,7 +92,7 @@ class DemoTest {
   @Test
   void workingOnItChangesTheCopyAlone() throws IOException {
     Map<String, List<Byte>> before = content(ORIGINAL);
-    Path copy = Demo.on(shelf);
+    Path copy = DemoJob.on(shelf);
     try (OpenJob job = open(copy)) {
       job.record(new NoteAdded(0, "looked round"));
     }
@@ -101,11 +102,11 @@ class DemoTest {
 
   @Test
   void aSecondTapGoesOnWithTheSameCopy() throws IOException {
-    Path copy = Demo.on(shelf);
+    Path copy = DemoJob.on(shelf);
     try (OpenJob job = open(copy)) {
       job.record(new NoteAdded(0, "looked round"));
     }
     Map<String, List<Byte>> worked = content(copy);
-    assertThat(content(Demo.on(shelf))).isEqualTo(worked);
+    assertThat(content(DemoJob.on(shelf))).isEqualTo(worked);
   }
 }

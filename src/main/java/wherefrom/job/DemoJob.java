@@ -1,4 +1,4 @@
-package wherefrom.ui.jobs;
+package wherefrom.job;
 
 import java.io.BufferedReader;
 import java.io.FileNotFoundException;
@@ -6,31 +6,48 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** The invented job that comes with the program: worked on as a copy, never changed itself. */
-final class Demo {
-  static final String FOLDER = "demo";
+public final class DemoJob {
+  private static final String FOLDER = "demo";
   private static final String ROOT = "/wherefrom/demo/";
   private static final String INDEX = "files.txt";
 
-  private Demo() {}
+  private DemoJob() {}
 
   /**
    * The folder of the copy on a shelf; made where there is none yet.
    *
    * @throws IOException with a plain sentence when it cannot be copied
    */
-  static Path on(Path shelf) throws IOException {
+  public static Path on(Path shelf) throws IOException {
     Path copy = shelf.resolve(FOLDER);
-    if (Files.isDirectory(copy)) {
-      return copy;
+    if (!Files.isDirectory(copy)) {
+      copyTo(copy);
+    }
+    return copy;
+  }
+
+  /**
+   * Makes a copy in a folder of its own.
+   *
+   * @param folder must not exist yet
+   * @throws FileAlreadyExistsException when something is there
+   * @throws IOException with a plain sentence when it cannot be copied
+   */
+  public static void copyTo(Path folder) throws IOException {
+    if (Files.exists(folder)) {
+      throw new FileAlreadyExistsException(folder.toString());
     }
     // Copied aside and then moved: a copy that broke off is never taken for the whole.
-    Files.createDirectories(shelf);
-    Path aside = Files.createTempDirectory(shelf, ".demo-");
+    Path around = Optional.ofNullable(folder.toAbsolutePath().getParent()).orElse(folder);
+    Files.createDirectories(around);
+    Path aside = Files.createTempDirectory(around, ".demo-");
     for (String file : files()) {
       Path to = aside.resolve(file);
       Files.createDirectories(to.getParent());
@@ -38,7 +55,7 @@ final class Demo {
         Files.copy(in, to);
       }
     }
-    return Files.move(aside, copy);
+    Files.move(aside, folder);
   }
 
   private static List<String> files() throws IOException {
@@ -49,7 +66,7 @@ final class Demo {
   }
 
   private static InputStream open(String file) throws IOException {
-    InputStream in = Demo.class.getResourceAsStream(ROOT + file);
+    InputStream in = DemoJob.class.getResourceAsStream(ROOT + file);
     if (in == null) {
       throw new FileNotFoundException("The demo does not come with this program: " + file + ".");
     }

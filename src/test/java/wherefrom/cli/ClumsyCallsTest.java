@@ -1,0 +1,140 @@
+package wherefrom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every command, called every wrong way: always a sentence, never a fault, nothing lost. */
+class ClumsyCallsTest {
+  private static final List<String> ODD =
+      List.of("", "x", "-1", "99999999999999999999", "ä部🔩", "a\0b");
+
+  @TempDir Path folder;
+  private Shop shop;
+  private String job;
+  private List<Usage> usages = List.of();
+
+  @BeforeEach
+  void begin() {
+    shop = new Shop(folder.resolve("shop"));
+    job = shop.begin("engine");
+    usages =
+        Commands.all(shop.equipment(), new BufferedReader(new StringReader(""))).stream()
+            .map(Command::usage)
+            .toList();
+  }
+
+  /** The command with every option it needs. */
+  private static List<String> words(Usage usage, String jobFolder, String value) {
+    List<String> words = new ArrayList<>(List.of(usage.name().split(" ")));
+    for (Option option : usage.options()) {
+      if (option.required()) {
+        words.add(option.name() + "=" + (option.name().equals("--job") ? jobFolder : value));
+      }
+    }
+    return words;
+  }
+
+  private static boolean hasJob(Usage usage) {
+    return usage.options().stream()
+        .anyMatch(option -> option.name().equals("--job") && option.required());
+  }
+
+  private final List<String> wrong = new ArrayList<>();
+
+  /** Notes what is no plain answer. */
+  private Shop.Outcome call(List<String> words) {
+    Shop.Outcome outcome = shop.runWith("x\n\n1 2 3\n", words.toArray(String[]::new));
+    String first = outcome.err().lines().findFirst().orElse("");
+    boolean sentence = first.matches(".{8,}[.:?]") || outcome.status() != 2;
+    boolean fault =
+        Stream.of("Exception", "\tat ", "fault in Wherefrom").anyMatch(outcome.err()::contains);
+    if (fault || !sentence || outcome.status() < 0 || outcome.status() > 2) {
+      wrong.add(words + " gave " + outcome);
+    }
+    return outcome;
+  }
+
+  private void refused(List<String> words) {
+    Shop.Outcome outcome = call(words);
+    if (outcome.status() != 2 || outcome.err().contains("null")) {
+      wrong.add(words + " gave " + outcome);
+    }
+  }
+
+  @Test
+  void aFolderThatIsNoJobIsRefused() throws IOException {
+    Path empty = Files.createDirectories(folder.resolve("empty"));
+    Path file = Files.writeString(folder.resolve("file"), "x");
+    Path junk = Files.createDirectories(folder.resolve("junk"));
+    Files.writeString(junk.resolve("logbook-0001.jsonl"), "not a logbook\n");
+    Map<String, String> before = Shop.contents(folder);
+    for (Usage usage : usages.stream().filter(ClumsyCallsTest::hasJob).toList()) {
+      for (Path other : List.of(folder.resolve("none"), empty, file)) {
+        List<String> words = words(usage, other.toString(), folder.resolve("new") + "");
+        words.addAll(usage.operands().isEmpty() ? List.of() : List.of("123456", "654321"));
+        refused(words);
+      }
+      List<String> words = words(usage, junk.toString(), folder.resolve("new") + "");
+      words.addAll(usage.operands().isEmpty() ? List.of() : List.of("123456", "654321"));
+      call(words);
+    }
+    assertThat(wrong).isEmpty();
+    Map<String, String> after = Shop.contents(folder);
+    after.keySet().removeIf(each -> each.startsWith(junk.resolve("logbook.lock").toString()));
+    assertThat(after).isEqualTo(before);
+  }
+
+  @Test
+  void optionsThatAreMissingUnknownOrTwiceAreRefused() {
+    for (Usage usage : usages) {
+      List<String> name = List.of(usage.name().split(" "));
+      if (usage.options().stream().anyMatch(Option::required)) {
+        refused(name);
+      }
+      List<String> unknown = words(usage, job, "1");
+      unknown.add("--colour");
+      refused(unknown);
+      for (Option option : usage.options()) {
+        List<String> without = words(usage, job, "1");
+        without.removeIf(word -> word.startsWith(option.name() + "="));
+        without.add(option.name());
+        if (!option.isFlag()) {
+          refused(without);
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void oddValuesNeverMakeAFault() {
+    for (Usage usage : usages) {
+      for (String odd : ODD) {
+        List<String> required = words(usage, job, odd);
+        call(required);
+        required.addAll(List.of(odd, odd));
+        call(required);
+        for (Option option : usage.options()) {
+          if (!option.required() && !option.isFlag()) {
+            List<String> words = words(usage, job, "1");
+            words.add(option.name() + "=" + odd);
+            call(words);
+          }
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+}
