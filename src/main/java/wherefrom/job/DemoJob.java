@@ -1,15 +1,11 @@
 package wherefrom.job;
 
-import java.io.BufferedReader;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /** The invented job that comes with the program: worked on as a copy, never changed itself. */
@@ -44,25 +40,27 @@ public final class DemoJob {
     if (Files.exists(folder)) {
       throw new FileAlreadyExistsException(folder.toString());
     }
-    // Copied aside and then moved: a copy that broke off is never taken for the whole.
     Path around = Optional.ofNullable(folder.toAbsolutePath().getParent()).orElse(folder);
     Files.createDirectories(around);
+    // Copied aside and then moved: a copy that broke off is never taken for the whole.
     Path aside = Files.createTempDirectory(around, ".demo-");
-    for (String file : files()) {
-      Path to = aside.resolve(file);
-      Files.createDirectories(to.getParent());
-      try (InputStream in = open(file)) {
-        Files.copy(in, to);
+    Path index = copy(INDEX, aside);
+    for (String file : Files.readAllLines(index)) {
+      if (!file.isBlank()) {
+        copy(file, aside);
       }
     }
+    Files.delete(index);
     Files.move(aside, folder);
   }
 
-  private static List<String> files() throws IOException {
-    try (BufferedReader lines =
-        new BufferedReader(new InputStreamReader(open(INDEX), StandardCharsets.UTF_8))) {
-      return lines.lines().filter(line -> !line.isBlank()).toList();
+  private static Path copy(String file, Path folder) throws IOException {
+    Path to = folder.resolve(file);
+    Files.createDirectories(to.getParent());
+    try (InputStream in = open(file)) {
+      Files.copy(in, to);
     }
+    return to;
   }
 
   private static InputStream open(String file) throws IOException {

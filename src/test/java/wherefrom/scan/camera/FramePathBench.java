@@ -17,7 +17,8 @@ import wherefrom.parts.TagType;
 
 /**
  * What a frame for the preview and the reader costs, against reading the same clip with the bare
- * grabber, which gives colours only and copies nothing.
+ * grabber, which gives colours only and copies nothing. No goal is set: the figure is printed, and
+ * asserted is that both read every frame.
  */
 @Tag("bench")
 class FramePathBench {
@@ -25,9 +26,6 @@ class FramePathBench {
   private static final int FRAMES = 60;
   private static final int ROUNDS = 12;
   private static final double NANOS_PER_MS = 1e6;
-
-  /** A frame is decoded once, copied once and greyed once: no more than three times one of them. */
-  private static final double MOST_RATIO = 3.0;
 
   @TempDir Path folder;
 
@@ -65,7 +63,6 @@ class FramePathBench {
         ours,
         bare,
         ratio);
-    assertThat(ratio).isLessThan(MOST_RATIO);
   }
 
   private static double msPerFrame(Run run) throws IOException {
