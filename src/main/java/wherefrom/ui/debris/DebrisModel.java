@@ -69,8 +69,16 @@ final class DebrisModel {
         new Seen(Look.SUSPECT, "Something is there", "then mark on the map where, and what"));
   }
 
-  void opened(Opening opening, Look look) {
+  /** Records a look at what was opened; what to do now. */
+  String opened(Opening opening, Look look) {
     book.opened(opening, look, "");
+    boolean bearings = opening == Opening.FIRST_BEARINGS || opening == Opening.ALL_BEARINGS;
+    if (bearings) {
+      return words(question(), false) + ".";
+    }
+    return look == Look.PASS
+        ? opening.title() + ": nothing there."
+        : opening.title() + ": now tap on the debris map where it lies, and say how it looks.";
   }
 
   MainsQuestion question() {

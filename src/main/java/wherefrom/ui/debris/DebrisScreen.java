@@ -35,7 +35,7 @@ public final class DebrisScreen implements Screen {
 
   @Override
   public String title() {
-    return "Debris map";
+    return "Debris: tap where it lies";
   }
 
   @Override

@@ -97,7 +97,7 @@ public final class NextScreen implements Screen {
                     opening.title() + ": what was seen?",
                     choices,
                     look -> {
-                      desk.attempt(() -> model.opened(opening, look));
+                      desk.attempt(() -> desk.say(model.opened(opening, look)));
                       desk.navigator().changed();
                     }));
   }

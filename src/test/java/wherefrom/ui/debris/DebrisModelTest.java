@@ -1,0 +1,35 @@
+package wherefrom.ui.debris;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
+import wherefrom.rules.debris.DebrisLook;
+import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.rules.debris.Opening;
+import wherefrom.ui.sample.SampleJob;
+
+class DebrisModelTest {
+  private final DebrisModel model = new DebrisModel(SampleJob.apart().job);
+
+  @Test
+  void theMapShowsWhatWasFoundWhere() {
+    assertThat(model.words(DebrisPlace.PAN, false)).isEqualTo("Oil pan");
+    assertThat(model.found(DebrisPlace.PAN, DebrisLook.PLASTIC, ""))
+        .isEqualTo("Hard crumbs of plastic or fibre, oil pan: suspect teeth of the cam gear.");
+    model.found(DebrisPlace.PAN, DebrisLook.COPPER, "");
+    assertThat(model.words(DebrisPlace.PAN, false)).isEqualTo("Oil pan\nplastic, copper");
+    assertThat(model.words(DebrisPlace.PAN, true)).isEqualTo("Pan: 2");
+    assertThat(model.words(DebrisPlace.FILTER_PLEATS, true)).isEqualTo("Filter");
+  }
+
+  @Test
+  void theKeySaysThatTheQuestionIsNotAnsweredUntilALookAtTheBearings() {
+    assertThat(DebrisModel.words(model.question(), false)).endsWith("nothing found");
+    model.found(DebrisPlace.FRONT_COVER, DebrisLook.PLASTIC, "");
+    assertThat(DebrisModel.words(model.question(), false)).endsWith("NOT ANSWERED");
+    assertThat(model.opened(Opening.FILTER, Look.SUSPECT)).contains("now tap on the debris map");
+    assertThat(model.opened(Opening.FIRST_BEARINGS, Look.PASS))
+        .isEqualTo("Did it reach the mains? no.");
+  }
+}
