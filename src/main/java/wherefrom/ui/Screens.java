@@ -17,6 +17,7 @@ import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
+import wherefrom.ui.shop.ShopScreen;
 import wherefrom.ui.settings.SettingsScreen;
 import wherefrom.ui.takeapart.TakeApartScreen;
 
@@ -39,6 +40,7 @@ public final class Screens {
         (desk, item) -> item == 0 ? new DecideScreen(desk) : new DecidePartScreen(desk, item));
     screens.put(ScreenId.INSPECT, InspectScreen::of);
     screens.put(ScreenId.MEASURE, MeasureScreen::of);
+    screens.put(ScreenId.MACHINE_SHOP, (desk, item) -> new ShopScreen(desk));
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));

@@ -51,6 +51,7 @@ final class Gallery {
       shots.add(kit(name, window -> Kit.verdict(window, cue)));
     }
     shots.addAll(WorkShots.all());
+    shots.addAll(ShopShots.all());
     shots.addAll(DecideShots.all());
     shots.addAll(ChangesShots.all());
     shots.addAll(DebrisShots.all());

@@ -1,0 +1,145 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.inspection.match.Match;
+import wherefrom.parts.Part;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TouchKey;
+
+/** Who each untagged part may be, to be agreed on one by one. */
+public final class MatchScreen implements Screen {
+  private static final String NONE = "";
+
+  private final Desk desk;
+  private final RetagModel model;
+  private final FitText prompt;
+  private final Pager<Match> rows;
+  private final TouchKey print;
+  private final VBox view;
+
+  MatchScreen(Desk desk, RetagModel model) {
+    this.desk = desk;
+    this.model = model;
+    prompt = desk.touch().text("");
+    rows = Pager.list(desk.touch(), this::row);
+    print = desk.touch().primary("Print the new tags", this::print);
+    view = Panes.column(desk.scale(), prompt, rows, print);
+  }
+
+  @Override
+  public String title() {
+    return "Who is who?";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    long open =
+        model.matches().stream()
+            .filter(match -> told(match) && model.accepted(match.found()).isEmpty())
+            .count();
+    prompt.setWords(
+        open == 0
+            ? "Nothing is left to agree on. What cannot be told: measure it better, or take"
+                + " another reading in."
+            : "Press a row to agree. Nothing is recorded before.");
+    rows.refill(model.matches());
+    print.offer(model.acceptedCount() > 0);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private static boolean told(Match match) {
+    return match.certainty() == Match.Certainty.CERTAIN
+        || match.certainty() == Match.Certainty.LIKELY;
+  }
+
+  private Region row(Match match) {
+    Optional<Part> agreed = model.accepted(match.found());
+    String number = "Number " + match.found() + ": ";
+    if (agreed.isPresent()) {
+      return ListRow.plain(
+          desk.touch(), number + agreed.get().home().figures(), List.of("Agreed. Tag it anew."));
+    }
+    if (match.certainty() == Match.Certainty.MATCHES_NONE) {
+      return ListRow.plain(
+          desk.touch(), number + "none of them", List.of("Its readings are far from every record."));
+    }
+    return told(match)
+        ? ListRow.key(
+            desk.touch(),
+            number + name(match.best()),
+            List.of(match.certainty().words() + ", " + shares(match)),
+            () -> ask(match))
+        : ListRow.plain(
+            desk.touch(),
+            number + match.certainty().words(),
+            List.of("The readings cannot carry it: " + name(match.best()) + " " + shares(match)));
+  }
+
+  private String name(String item) {
+    Part part = model.part(item);
+    return part.home().figures() + " " + part.kind().word();
+  }
+
+  /** {@code 97 %; next 5 IN pushrod 2 %}. */
+  private String shares(Match match) {
+    return Match.percent(match.confidence())
+        + match
+            .runnerUp()
+            .map(item -> "; next " + name(item) + " " + Match.percent(match.runnerUpConfidence()))
+            .orElse("");
+  }
+
+  private void ask(Match match) {
+    List<Choice<String>> choices = new ArrayList<>();
+    choices.add(
+        new Choice<>(
+            match.best(), "Yes, it is " + name(match.best()), Match.percent(match.confidence())));
+    match
+        .runnerUp()
+        .ifPresent(
+            item ->
+                choices.add(
+                    new Choice<>(
+                        item,
+                        "No, I know that it is " + name(item),
+                        Match.percent(match.runnerUpConfidence()))));
+    choices.add(new Choice<>(NONE, "Leave it open", ""));
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk, "Number " + match.found(), choices, item -> agree(match, item)));
+  }
+
+  private void agree(Match match, String item) {
+    if (!item.equals(NONE)) {
+      desk.attempt(() -> desk.say(model.accept(match, item)));
+    }
+    desk.navigator().changed();
+  }
+
+  private void print() {
+    desk.navigator().show(ScreenId.PRINT_TAGS);
+  }
+}

@@ -1,0 +1,219 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import wherefrom.inspection.match.Match;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.Tool;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.OpenJob;
+import wherefrom.job.Retagging;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.UnitSystem;
+
+/** Parts that came back without tags: which kind, which readings, and who is who. */
+final class RetagModel {
+
+  /** An untagged part by the number chalked on it, with what was measured on it now. */
+  record Found(String mark, String readings) {}
+
+  private final OpenJob job;
+  private final Map<String, String> tools = new LinkedHashMap<>();
+  private final Map<String, Map<String, String>> readings = new LinkedHashMap<>();
+  private final Map<String, Part> accepted = new TreeMap<>();
+  private List<Match> matches = List.of();
+  private Optional<PartKind> kind;
+  private String trouble = "";
+
+  RetagModel(OpenJob job) {
+    this.job = job;
+    this.kind = kinds().stream().filter(each -> !plans(each).isEmpty()).findFirst();
+    kind.ifPresent(this::choose);
+  }
+
+  private Retagging retagging() {
+    return new Retagging(job);
+  }
+
+  /** The tracked kinds of which at least one is out of the engine. */
+  List<PartKind> kinds() {
+    return job.state().kinds().stream()
+        .filter(each -> !retagging().loose(each).isEmpty())
+        .sorted()
+        .toList();
+  }
+
+  /** {@code 16 loose, 12 of them measured before}. */
+  String known(PartKind each) {
+    long measured =
+        retagging().loose(each).stream()
+            .filter(part -> plans(each).stream().anyMatch(plan -> isKnown(each, part, plan)))
+            .count();
+    return retagging().loose(each).size() + " out, " + measured + " of them measured before";
+  }
+
+  private boolean isKnown(PartKind each, Part part, ReadingPlan plan) {
+    return retagging().candidates(each, plan.key()).contains(part);
+  }
+
+  Optional<PartKind> kind() {
+    return kind;
+  }
+
+  /** Takes up a kind; what was typed before is gone. */
+  void choose(PartKind chosen) {
+    kind = Optional.of(chosen);
+    tools.clear();
+    readings.clear();
+    accepted.clear();
+    matches = List.of();
+    plans(chosen).stream().findFirst().ifPresent(plan -> use(plan.key()));
+  }
+
+  private List<ReadingPlan> plans(PartKind of) {
+    return retagging().plans(of);
+  }
+
+  /** The readings that loose parts of the kind have in the record. */
+  List<ReadingPlan> plans() {
+    return kind.map(this::plans).orElse(List.of());
+  }
+
+  /** Whether a kind of reading is taken. */
+  boolean uses(String plan) {
+    return tools.containsKey(plan);
+  }
+
+  /** Takes a kind of reading in or leaves it out; readings typed before no longer fit. */
+  void use(String plan) {
+    if (tools.remove(plan) == null) {
+      tools.put(plan, toolBefore(plan));
+    }
+    readings.clear();
+    matches = List.of();
+  }
+
+  /** The tool that the records were measured with, or any. */
+  private String toolBefore(String plan) {
+    return job.state().measures().listResults(plan).stream()
+        .map(result -> result.tool().name())
+        .findFirst()
+        .or(() -> job.state().measures().tools().stream().map(Tool::name).findFirst())
+        .orElse("");
+  }
+
+  /** The readings that are taken, in order. */
+  List<ReadingPlan> used() {
+    return plans().stream().filter(plan -> uses(plan.key())).toList();
+  }
+
+  String tool(String plan) {
+    return tools.getOrDefault(plan, "");
+  }
+
+  void tool(String plan, String name) {
+    tools.put(plan, name);
+  }
+
+  /** The number to chalk on the next one. */
+  String nextMark() {
+    int next = 1;
+    while (readings.containsKey(Integer.toString(next))) {
+      next++;
+    }
+    return Integer.toString(next);
+  }
+
+  void read(String mark, Map<String, String> sizes) {
+    readings.put(mark, Map.copyOf(sizes));
+    matches = List.of();
+  }
+
+  void forget(String mark) {
+    readings.remove(mark);
+    matches = List.of();
+  }
+
+  List<Found> found() {
+    List<Found> found = new ArrayList<>();
+    readings.forEach(
+        (mark, sizes) ->
+            found.add(
+                new Found(
+                    mark,
+                    String.join(
+                        ", ",
+                        used().stream()
+                            .map(plan -> sizes.getOrDefault(plan.key(), "") + " " + unit(plan))
+                            .toList()))));
+    return found;
+  }
+
+  /** The unit of figures that carry none. */
+  String unit(ReadingPlan plan) {
+    boolean inch = job.state().units() == UnitSystem.INCH;
+    return plan.stations().get(0).dimension() == Dimension.FORCE
+        ? (inch ? "lb" : "N")
+        : (inch ? "in" : "mm");
+  }
+
+  /** What stands against it, in a sentence; empty when the group was matched. */
+  String trouble() {
+    return trouble;
+  }
+
+  /** Matches the whole group; records nothing. */
+  boolean match() {
+    trouble = "";
+    Map<String, String> ordered = new LinkedHashMap<>();
+    used().forEach(plan -> ordered.put(plan.key(), tool(plan.key())));
+    List<Integer> candidates =
+        kind.map(each -> retagging().candidates(each, ordered.keySet())).orElse(List.of()).stream()
+            .map(Part::item)
+            .toList();
+    Retagging.Answer came = retagging().propose(candidates, ordered, readings);
+    if (came instanceof Retagging.Answer.Proposed proposed) {
+      matches = proposed.matches();
+      return true;
+    }
+    trouble = ((Retagging.Answer.Refused) came).sentence();
+    return false;
+  }
+
+  List<Match> matches() {
+    return matches;
+  }
+
+  Part part(String item) {
+    return job.state().getPart(Integer.parseInt(item)).part();
+  }
+
+  Optional<Part> accepted(String mark) {
+    return Optional.ofNullable(accepted.get(mark));
+  }
+
+  int acceptedCount() {
+    return accepted.size();
+  }
+
+  /** The person agrees: the part is back, and its tag is to be printed anew. */
+  String accept(Match match, String item) {
+    Part part = part(item);
+    Retagging.Answer came = retagging().accept(match, part.item());
+    if (came instanceof Retagging.Answer.Refused refused) {
+      return refused.sentence();
+    }
+    Handled tagged = new Handling(job).reissue(part.item(), "tag lost");
+    accepted.put(match.found(), part);
+    return tagged instanceof Handled.Refused refused
+        ? refused.sentence()
+        : "Number " + match.found() + " is " + part.words() + ". Its new tag waits to be printed.";
+  }
+}

@@ -1,0 +1,213 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.Tool;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+
+/** Parts without their tags: the kind, the readings taken now, each part's figures. */
+public final class RetagScreen implements Screen {
+  private static final int KEYS_PER_ROW = 4;
+
+  private final Desk desk;
+  private final RetagModel model;
+  private final FitText prompt;
+  private final Pager<Region> rows;
+  private final Tiles keys;
+  private final VBox view;
+
+  RetagScreen(Desk desk, RetagModel model) {
+    this.desk = desk;
+    this.model = model;
+    prompt = desk.touch().text("");
+    rows = Pager.list(desk.touch(), row -> row);
+    keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
+    view = Panes.column(desk.scale(), prompt, rows, keys);
+  }
+
+  @Override
+  public String title() {
+    return "Tags lost";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    prompt.setWords(words());
+    List<Region> lines = new ArrayList<>();
+    for (RetagModel.Found found : model.found()) {
+      lines.add(
+          ListRow.key(
+              desk.touch(),
+              "Number " + found.mark() + ": " + found.readings(),
+              List.of(),
+              () -> change(found)));
+    }
+    rows.refill(lines);
+    keys.setCells(offered());
+  }
+
+  private String words() {
+    if (model.kind().isEmpty()) {
+      return "No part that is out of the engine was measured before, so readings cannot tell them"
+          + " apart. Parts that look alike and have lost their tags count as of unknown slot:"
+          + " record it under Changes.";
+    }
+    return model.found().isEmpty()
+        ? "Chalk a number on each part without a tag, and measure all of them: the whole group is"
+            + " matched at once."
+        : "Measure the next one, or see who is who.";
+  }
+
+  private List<Node> offered() {
+    Touch touch = desk.touch();
+    List<Node> offered = new ArrayList<>();
+    if (model.kind().isEmpty()) {
+      return offered;
+    }
+    PartKind kind = model.kind().get();
+    offered.add(touch.key(touch.brief("Parts: ", "") + kind.plural(), this::chooseKind));
+    for (ReadingPlan plan : model.plans()) {
+      offered.add(
+          touch.toggle(
+              plan.title(),
+              model.uses(plan.key()),
+              on -> {
+                model.use(plan.key());
+                desk.navigator().changed();
+              }));
+    }
+    offered.add(touch.key("Tools…", this::chooseTool));
+    offered.add(touch.primary("Measure number " + model.nextMark(), this::next));
+    if (!model.found().isEmpty()) {
+      offered.add(touch.primary("Who is who?", this::match));
+    }
+    return offered;
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private void chooseKind() {
+    List<Choice<PartKind>> choices = new ArrayList<>();
+    model.kinds().forEach(kind -> choices.add(new Choice<>(kind, kind.plural(), model.known(kind))));
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "Which have lost their tags?", choices, this::kind));
+  }
+
+  private void kind(PartKind kind) {
+    model.choose(kind);
+    desk.navigator().changed();
+  }
+
+  private void chooseTool() {
+    List<Choice<String>> choices = new ArrayList<>();
+    for (ReadingPlan plan : model.used()) {
+      for (Tool tool : desk.state().measures().tools()) {
+        String now = tool.name().equals(model.tool(plan.key())) ? "used now" : "";
+        choices.add(
+            new Choice<>(
+                plan.key() + "\n" + tool.name(), plan.title() + ": " + tool.name(), now));
+      }
+    }
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    "Measured with",
+                    choices,
+                    chosen -> {
+                      List<String> pair = List.of(chosen.split("\n", 2));
+                      model.tool(pair.get(0), pair.get(1));
+                      desk.navigator().changed();
+                    }));
+  }
+
+  private void next() {
+    if (model.used().isEmpty()) {
+      desk.say("Choose at least one reading that is taken.");
+      return;
+    }
+    measure(model.nextMark(), 0, new LinkedHashMap<>());
+  }
+
+  /** One figure after the other; Back keeps what was typed before this part. */
+  private void measure(String mark, int at, Map<String, String> sizes) {
+    ReadingPlan plan = model.used().get(at);
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.decimal(
+                    desk,
+                    "Number " + mark,
+                    plan.title() + ", in " + model.unit(plan) + ", with " + model.tool(plan.key()) + ".",
+                    9,
+                    figure -> {
+                      sizes.put(plan.key(), figure);
+                      if (at + 1 < model.used().size()) {
+                        measure(mark, at + 1, sizes);
+                      } else {
+                        model.read(mark, sizes);
+                        desk.navigator().changed();
+                      }
+                    }));
+  }
+
+  private void change(RetagModel.Found found) {
+    List<Choice<Boolean>> choices =
+        List.of(
+            new Choice<>(true, "Measure it again", found.readings()),
+            new Choice<>(false, "It is none of them: take it off the list", ""));
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    "Number " + found.mark(),
+                    choices,
+                    again -> {
+                      if (again) {
+                        measure(found.mark(), 0, new LinkedHashMap<>());
+                      } else {
+                        model.forget(found.mark());
+                        desk.navigator().changed();
+                      }
+                    }));
+  }
+
+  private void match() {
+    desk.attempt(
+        () -> {
+          if (model.match()) {
+            desk.navigator().open(() -> new MatchScreen(desk, model));
+          } else {
+            desk.say(model.trouble());
+          }
+        });
+  }
+}

@@ -1,0 +1,101 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.MachineShop;
+import wherefrom.job.ShopVisit;
+import wherefrom.job.Washing;
+import wherefrom.ui.app.Dates;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+
+/** What is away: the visits to the machine shop, the washing, and parts without their tags. */
+public final class ShopScreen implements Screen {
+  private final Desk desk;
+  private final Pager<Region> rows;
+  private final VBox view;
+
+  public ShopScreen(Desk desk) {
+    this.desk = desk;
+    rows = Pager.list(desk.touch(), row -> row);
+    Tiles keys =
+        Tiles.row(
+            desk.scale(),
+            desk.touch().primary("New visit", this::fresh),
+            desk.touch().primary("Washing", this::washing),
+            desk.touch().primary("Tags lost", this::lost));
+    view = Panes.column(desk.scale(), rows, keys);
+  }
+
+  @Override
+  public String title() {
+    return "Machine shop";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    List<Region> lines = new ArrayList<>();
+    int washing = new Washing(desk.getJob()).baskets().stream().mapToInt(Washing.Basket::pieces).sum();
+    if (washing > 0) {
+      lines.add(
+          ListRow.key(
+              desk.touch(), "Off for washing", List.of(washing + " pieces"), this::washing));
+    }
+    List<ShopVisit> visits = new ArrayList<>(new MachineShop(desk.getJob()).visits());
+    Collections.reverse(visits);
+    visits.forEach(visit -> lines.add(row(visit)));
+    if (lines.isEmpty()) {
+      lines.add(
+          ListRow.told(
+              desk.touch(),
+              "Nothing is away",
+              "A new visit gets a slip: what goes, what is wanted, what must not get lost."));
+    }
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region row(ShopVisit visit) {
+    String day = Dates.ago(visit.sent(), desk.equipment().clock());
+    return ListRow.key(
+        desk.touch(),
+        "Visit " + visit.number() + ": " + VisitModel.count(visit),
+        List.of(day),
+        () -> open(visit.number(), true));
+  }
+
+  private void fresh() {
+    open(new MachineShop(desk.getJob()).nextVisit(), false);
+  }
+
+  private void open(int number, boolean checkingIn) {
+    VisitModel model = new VisitModel(desk.getJob(), number, checkingIn);
+    desk.navigator().open(() -> new VisitScreen(desk, model));
+  }
+
+  private void washing() {
+    WashModel model = new WashModel(desk.getJob());
+    desk.navigator().open(() -> new WashScreen(desk, model));
+  }
+
+  private void lost() {
+    RetagModel model = new RetagModel(desk.getJob());
+    desk.navigator().open(() -> new RetagScreen(desk, model));
+  }
+}

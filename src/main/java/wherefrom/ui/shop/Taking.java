@@ -1,0 +1,95 @@
+package wherefrom.ui.shop;
+
+import java.util.Optional;
+import wherefrom.engine.Spot;
+import wherefrom.job.EntryWords;
+import wherefrom.job.Found;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.TagBook;
+import wherefrom.parts.Action;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+
+/** Hands codes and taps to a taker, and keeps what came of the last. */
+final class Taking {
+  private final Desk desk;
+  private final Taker taker;
+  private String said = "";
+
+  Taking(Desk desk, Taker taker) {
+    this.desk = desk;
+    this.taker = taker;
+  }
+
+  /** What came of the last one, or what to do now. */
+  String words() {
+    return said.isEmpty() ? taker.prompt() : said + " " + taker.prompt();
+  }
+
+  void forget() {
+    said = "";
+  }
+
+  /** Takes a scanned or typed code. */
+  void scan(String code) {
+    Found found = new TagBook(desk.state(), desk.shelf()).find(code);
+    if (found instanceof Found.APart part) {
+      came(taker.take(part.part()));
+    } else if (found instanceof Found.ABasket basket) {
+      came(taker.basket(basket.number()));
+    } else if (found instanceof Found.AnAction action) {
+      act(action.action());
+    } else if (found instanceof Found.Refused refused) {
+      came(Came.ask(refused.verdict().sentence() + " " + refused.verdict().wayOut()));
+    } else {
+      came(Came.ask("This is a place card: scan the tag on a part."));
+    }
+  }
+
+  private void act(Action action) {
+    OpenJob job = desk.getJob();
+    said =
+        action == Action.UNDO
+            ? job.takeBack()
+                .map(step -> "Taken back: " + EntryWords.of(job.state(), step.entry()) + ".")
+                .orElse("There is nothing left to take back.")
+            : "";
+  }
+
+  /** Takes the part that belongs at a spot, or sits there. */
+  void tap(PartKind kind, Spot spot) {
+    Optional<PartRecord> part =
+        Optional.of(spot)
+            .filter(at -> Place.canLive(kind, at))
+            .map(at -> new Place(kind, at))
+            .flatMap(place -> desk.state().findOwner(place))
+            .map(Part::item)
+            .flatMap(desk.state()::findPart);
+    part.ifPresent(found -> desk.attempt(() -> came(taker.take(found))));
+  }
+
+  private void came(Came came) {
+    said = came.sentence();
+    desk.sounds().play(came.cue());
+  }
+
+  /** Asks for the six digits on a tag. */
+  void askCode() {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk,
+                    "Type a code",
+                    "The six digits on the tag.",
+                    6,
+                    digits -> {
+                      desk.attempt(() -> scan(digits));
+                      desk.navigator().changed();
+                    }));
+  }
+}

@@ -1,0 +1,179 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.MachineShop;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.ShopVisit;
+import wherefrom.parts.Part;
+
+/** One visit to the machine shop: what is put on it, and what of it is back. */
+final class VisitModel implements Taker {
+
+  /**
+   * A row of the visit.
+   *
+   * @param item the part; 0 for what carries no tag
+   * @param line the line; 0 for a part
+   * @param away how many pieces are not back
+   */
+  record Row(String heading, List<String> lines, int item, int line, int away) {
+    Row {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  private final OpenJob job;
+  private final int number;
+  private boolean checkingIn;
+  private Wanted wanted = Wanted.NOTHING;
+
+  /**
+   * @param checkingIn whether parts that are scanned come back, or go
+   */
+  VisitModel(OpenJob job, int number, boolean checkingIn) {
+    this.job = job;
+    this.number = number;
+    this.checkingIn = checkingIn;
+  }
+
+  private MachineShop shop() {
+    return new MachineShop(job);
+  }
+
+  int number() {
+    return number;
+  }
+
+  boolean checkingIn() {
+    return checkingIn;
+  }
+
+  void checkIn(boolean on) {
+    checkingIn = on;
+  }
+
+  Wanted wanted() {
+    return wanted;
+  }
+
+  void want(Wanted now) {
+    wanted = now;
+  }
+
+  Optional<ShopVisit> visit() {
+    return shop().findVisit(number);
+  }
+
+  /** {@code 8 pieces, 6 still away}. */
+  String count() {
+    return visit().map(VisitModel::count).orElse("Nothing is on it yet.");
+  }
+
+  static String count(ShopVisit visit) {
+    String pieces = visit.pieces() + (visit.pieces() == 1 ? " piece" : " pieces");
+    return visit.missing() == 0
+        ? pieces + ", all back."
+        : pieces + ", " + visit.missing() + " still away.";
+  }
+
+  @Override
+  public String prompt() {
+    if (checkingIn) {
+      return "Scan each part that is back, or press its row.";
+    }
+    return wanted.work().isEmpty()
+        ? "Say what is wanted, then scan each part that goes."
+        : "Scan each part that goes, to " + wanted.words() + ".";
+  }
+
+  @Override
+  public Came take(PartRecord part) {
+    if (checkingIn) {
+      return came(shop().backByScan(part.part().item(), ""));
+    }
+    return wanted.work().isEmpty()
+        ? Came.ask("Say first what is wanted.")
+        : came(
+            shop().send(number, List.of(part.part().item()), wanted.words()),
+            part.part().words() + " is on the slip.");
+  }
+
+  private static Came came(MachineShop.Answer answer, String done) {
+    return answer instanceof MachineShop.Answer.Refused refused
+        ? Came.ask(refused.sentence())
+        : Came.right(done);
+  }
+
+  private static Came came(MachineShop.Answer answer) {
+    return answer instanceof MachineShop.Answer.Done done
+        ? came(answer, done.sentence())
+        : came(answer, "");
+  }
+
+  Came add(String what, int count, Wanted of, boolean keep) {
+    return came(shop().add(number, what, count, of.work(), of.size(), of.within(), keep));
+  }
+
+  Came back(int line, int count, String figure) {
+    return came(shop().backByCount(number, line, count, figure, ""));
+  }
+
+  /** The size wanted of a line; empty where none was said. */
+  Optional<String> target(int line) {
+    return visit().stream()
+        .flatMap(visit -> visit.lines().stream())
+        .filter(one -> one.line().line() == line)
+        .findFirst()
+        .flatMap(ShopVisit.Line::target);
+  }
+
+  /** What is still away first, when checking in. */
+  List<Row> rows() {
+    List<Row> rows = new ArrayList<>();
+    visit()
+        .ifPresent(
+            visit -> {
+              visit.lines().forEach(line -> rows.add(row(line)));
+              visit.parts().forEach(sent -> rows.add(row(sent)));
+            });
+    if (checkingIn) {
+      rows.sort(Comparator.comparing(row -> row.away() == 0));
+    }
+    return rows;
+  }
+
+  private static Row row(ShopVisit.Sent sent) {
+    Part part = sent.part();
+    int away = sent.back() ? 0 : part.pieces();
+    return new Row(
+        part.home().figures() + " " + part.kind().word() + ": " + (away == 0 ? "back" : "AWAY"),
+        List.of(sent.wanted()),
+        part.item(),
+        0,
+        away);
+  }
+
+  private static Row row(ShopVisit.Line line) {
+    int count = line.line().count();
+    String where =
+        line.missing() == 0
+            ? "back"
+            : line.missing() == count ? "AWAY" : line.missing() + " of " + count + " AWAY";
+    String keep = line.line().keep() ? "DO NOT LOSE. " : "";
+    List<String> lines = new ArrayList<>();
+    lines.add(keep + line.line().wanted() + line.target().map(size -> " " + size).orElse(""));
+    if (!line.returned().isEmpty()) {
+      lines.add("Measured on return: " + String.join("; ", line.returned()));
+    }
+    return new Row(
+        count + " × " + line.line().what() + ": " + where,
+        lines,
+        0,
+        line.line().line(),
+        line.missing());
+  }
+}

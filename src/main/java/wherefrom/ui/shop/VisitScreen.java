@@ -1,0 +1,196 @@
+package wherefrom.ui.shop;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.ShopVisit;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.files.FilesScreen;
+
+/** One visit to the machine shop: parts go on it, the slip is printed, parts come back. */
+public final class VisitScreen implements Screen, Scannable {
+  private static final int KEYS_PER_ROW = 4;
+
+  private final Desk desk;
+  private final VisitModel model;
+  private final Taking taking;
+  private final FitText said;
+  private final Pager<VisitModel.Row> rows;
+  private final Tiles keys;
+  private final VBox view;
+
+  VisitScreen(Desk desk, VisitModel model) {
+    this.desk = desk;
+    this.model = model;
+    taking = new Taking(desk, model);
+    said = desk.touch().text("");
+    rows = Pager.list(desk.touch(), this::row);
+    keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
+    view = Panes.column(desk.scale(), said, rows, keys);
+  }
+
+  @Override
+  public String title() {
+    return "Machine shop, visit " + model.number();
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    said.setWords(taking.words() + " " + model.count());
+    rows.refill(model.rows());
+    keys.setCells(model.checkingIn() ? checkingIn() : puttingOn());
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  @Override
+  public void scan(String text) {
+    taking.scan(text);
+  }
+
+  private List<Node> puttingOn() {
+    Touch touch = desk.touch();
+    List<Node> offered = new ArrayList<>();
+    String work = model.wanted().words();
+    offered.add(
+        touch.primary(
+            work.isEmpty() ? "What is wanted?" : touch.brief("Wanted: ", "") + work, this::want));
+    offered.add(touch.key(touch.brief("Tap on the engine", "Engine"), this::tap));
+    offered.add(touch.key(touch.brief("Type a code", "Type"), taking::askCode));
+    offered.add(touch.key("No tag…", () -> LineAsking.ask(desk, this::add)));
+    offered.add(touch.key("Do not lose…", () -> LineAsking.askSmall(desk, this::add)));
+    offered.add(touch.key(touch.brief("Slip as PDF…", "Slip…"), this::slip));
+    offered.add(touch.primary("Check in", () -> turn(true)));
+    return offered;
+  }
+
+  private List<Node> checkingIn() {
+    Touch touch = desk.touch();
+    return List.of(
+        touch.primary("Put more on", () -> turn(false)),
+        touch.key(touch.brief("Tap on the engine", "Engine"), this::tap),
+        touch.key(touch.brief("Type a code", "Type"), taking::askCode),
+        touch.key(touch.brief("Slip as PDF…", "Slip…"), this::slip));
+  }
+
+  private void turn(boolean checkingIn) {
+    model.checkIn(checkingIn);
+    taking.forget();
+    desk.navigator().changed();
+  }
+
+  private void want() {
+    WantedAsking.ask(
+        desk,
+        wanted -> {
+          model.want(wanted);
+          taking.forget();
+        });
+  }
+
+  private void tap() {
+    desk.navigator().open(() -> new TapScreen(desk, title(), taking));
+  }
+
+  private void add(String what, int count, Wanted wanted, boolean keep) {
+    desk.attempt(() -> desk.say(model.add(what, count, wanted, keep).sentence()));
+    desk.navigator().changed();
+  }
+
+  private Region row(VisitModel.Row row) {
+    Touch touch = desk.touch();
+    return model.checkingIn() && row.away() > 0
+        ? ListRow.key(touch, row.heading(), row.lines(), () -> back(row))
+        : ListRow.plain(touch, row.heading(), row.lines());
+  }
+
+  private void back(VisitModel.Row row) {
+    if (row.line() == 0) {
+      desk.attempt(() -> desk.say(model.take(desk.state().getPart(row.item())).sentence()));
+      desk.navigator().changed();
+    } else if (row.away() == 1) {
+      measure(row, 1);
+    } else {
+      desk.navigator()
+          .open(
+              () ->
+                  NumberEntryScreen.digits(
+                      desk,
+                      row.heading(),
+                      "How many did you count?",
+                      3,
+                      typed -> measure(row, typed.isEmpty() ? 0 : Integer.parseInt(typed))));
+    }
+  }
+
+  private void measure(VisitModel.Row row, int count) {
+    Optional<String> target = model.target(row.line());
+    if (target.isEmpty()) {
+      counted(row, count, "");
+      return;
+    }
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.decimal(
+                    desk,
+                    row.heading(),
+                    "Wanted is " + target.get() + ". Measured? Done alone: not measured yet.",
+                    9,
+                    figure -> counted(row, count, figure)));
+  }
+
+  private void counted(VisitModel.Row row, int count, String figure) {
+    desk.attempt(() -> desk.say(model.back(row.line(), count, figure).sentence()));
+    desk.navigator().changed();
+  }
+
+  private void slip() {
+    Optional<ShopVisit> visit = model.visit();
+    if (visit.isEmpty()) {
+      desk.say("Nothing is on the slip yet: scan the parts that go.");
+      return;
+    }
+    desk.navigator()
+        .open(
+            () ->
+                FilesScreen.folder(
+                    desk,
+                    "Where to save the slip",
+                    desk.settings().shop(),
+                    folder -> write(visit.get(), folder)));
+  }
+
+  private void write(ShopVisit visit, Path folder) {
+    Path file = folder.resolve("slip-visit-" + visit.number() + ".pdf");
+    String name = desk.state().name();
+    desk.background(
+        () -> {
+          desk.equipment().reports().writeSlip(name, visit, file);
+          return file;
+        },
+        written -> desk.say("The slip is " + written + ". Print it at 100 % and send it along."));
+  }
+}

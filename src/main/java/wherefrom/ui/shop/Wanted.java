@@ -1,0 +1,24 @@
+package wherefrom.ui.shop;
+
+/**
+ * What is wanted of something that goes to the machine shop.
+ *
+ * @param work in words; empty while nobody said
+ * @param size the size wanted back, as typed; may be empty
+ * @param within how far from it is good, as typed; may be empty
+ * @param unit the unit of figures that carry none
+ */
+record Wanted(String work, String size, String within, String unit) {
+  static final Wanted NOTHING = new Wanted("", "", "", "");
+
+  static Wanted of(String work) {
+    return new Wanted(work, "", "", "");
+  }
+
+  /** {@code grind to 4.0200 in, within 0.0005 in}. */
+  String words() {
+    String target = size.isEmpty() ? "" : " " + size + " " + unit;
+    String limit = within.isEmpty() ? "" : ", within " + within + " " + unit;
+    return work + target + limit;
+  }
+}

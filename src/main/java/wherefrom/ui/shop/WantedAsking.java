@@ -1,0 +1,90 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.TextEntryScreen;
+
+/** Asks what is wanted, with its figure where the work has one. */
+final class WantedAsking {
+
+  /** Work that is asked for often. */
+  private enum Work {
+    STRAIGHTEN("straighten or replace", false),
+    CRACKS("check for cracks", false),
+    CLEAN("clean", false),
+    FACES("grind the faces", false),
+    GUIDES("fit new guides", false),
+    POLISH("polish", false),
+    BORE("bore and hone to", true),
+    GRIND("grind to", true),
+    CUT("cut by", true),
+    OTHER("something else", false);
+
+    private final String words;
+    private final boolean sized;
+
+    Work(String words, boolean sized) {
+      this.words = words;
+      this.sized = sized;
+    }
+  }
+
+  private final Desk desk;
+  private final Consumer<Wanted> done;
+  private final String unit;
+
+  private WantedAsking(Desk desk, Consumer<Wanted> done) {
+    this.desk = desk;
+    this.done = done;
+    this.unit = desk.state().units() == UnitSystem.INCH ? "in" : "mm";
+  }
+
+  static void ask(Desk desk, Consumer<Wanted> done) {
+    new WantedAsking(desk, done).ask();
+  }
+
+  private void ask() {
+    List<Choice<Work>> choices = new ArrayList<>();
+    for (Work work : Work.values()) {
+      choices.add(new Choice<>(work, work.words + (work.sized ? "…" : ""), ""));
+    }
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "What is wanted?", choices, this::chosen));
+  }
+
+  private void chosen(Work work) {
+    if (work == Work.OTHER) {
+      desk.navigator()
+          .open(
+              () ->
+                  new TextEntryScreen(
+                      desk, "What is wanted?", "", words -> finish(Wanted.of(words))));
+    } else if (work.sized) {
+      figure(
+          work.words,
+          "The size wanted, in " + unit + ".",
+          size ->
+              figure(
+                  work.words + " " + size + " " + unit,
+                  "How far from it is good, in " + unit + "? Done alone: not said.",
+                  within -> finish(new Wanted(work.words, size, within, unit))));
+    } else {
+      finish(Wanted.of(work.words));
+    }
+  }
+
+  private void figure(String title, String question, Consumer<String> then) {
+    desk.navigator().open(() -> NumberEntryScreen.decimal(desk, title, question, 9, then));
+  }
+
+  private void finish(Wanted wanted) {
+    done.accept(wanted);
+    desk.navigator().changed();
+  }
+}

@@ -1,0 +1,111 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import wherefrom.inspection.Look;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.Washing;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
+
+/** Washing: parts go into a numbered basket by scan, and come back by scan or by count. */
+final class WashModel implements Taker {
+
+  /** A basket, with what is in it in words. */
+  record Row(int number, String heading, String contents) {}
+
+  private final OpenJob job;
+  private int basket = 1;
+
+  WashModel(OpenJob job) {
+    this.job = job;
+    List<Washing.Basket> filled = new Washing(job).baskets();
+    if (!filled.isEmpty()) {
+      basket = filled.get(filled.size() - 1).number();
+    }
+  }
+
+  int basket() {
+    return basket;
+  }
+
+  /** Parts that are scanned from now on go into this basket. */
+  void choose(int number) {
+    if (number > 0) {
+      basket = number;
+    }
+  }
+
+  @Override
+  public Came basket(int number) {
+    choose(number);
+    return Came.right("This is basket " + number + ".");
+  }
+
+  @Override
+  public String prompt() {
+    return "Basket " + basket + ": scan each part as it goes in, again when it is back.";
+  }
+
+  @Override
+  public Came take(PartRecord part) {
+    Handling handling = new Handling(job);
+    int item = part.part().item();
+    boolean back = part.where() == Whereabouts.WASHING;
+    Handled done = back ? handling.backFromWashing(item) : handling.offForWashing(item, basket);
+    if (done instanceof Handled.Refused refused) {
+      return Came.ask(refused.sentence());
+    }
+    if (back) {
+      return Came.right(part.part().words() + " is back: put its tag on again.");
+    }
+    boolean unlooked =
+        job.state().decisionsWanted() && job.state().worstLook(item) == Look.NOT_LOOKED;
+    return Came.right(
+        part.part().words()
+            + " is in basket "
+            + basket
+            + ": take its tag off."
+            + (unlooked ? " Nobody has looked at it yet: look before washing." : ""));
+  }
+
+  /** The whole basket is back, by count. */
+  String count(int pieces) {
+    return new Washing(job).backByCount(basket, pieces).sentence();
+  }
+
+  List<Row> rows() {
+    List<Row> rows = new ArrayList<>();
+    for (Washing.Basket each : new Washing(job).baskets()) {
+      int pieces = each.pieces();
+      rows.add(
+          new Row(
+              each.number(),
+              "Basket " + each.number() + ": " + pieces + (pieces == 1 ? " piece" : " pieces"),
+              contents(each)));
+    }
+    return rows;
+  }
+
+  /** {@code pushrods 1 EX, 3 EX; lifters 1 EX}. */
+  private static String contents(Washing.Basket basket) {
+    Map<PartKind, String> byKind =
+        basket.parts().stream()
+            .map(PartRecord::part)
+            .collect(
+                Collectors.groupingBy(
+                    part -> part.kind(),
+                    TreeMap::new,
+                    Collectors.mapping(
+                        part -> part.home().figures(), Collectors.joining(", "))));
+    return byKind.entrySet().stream()
+        .map(one -> one.getKey().plural() + " " + one.getValue())
+        .collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,134 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.Caution;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.takeapart.CautionScreen;
+
+/** Off for washing in numbered baskets, and back by scan or by count. */
+public final class WashScreen implements Screen, Scannable {
+  private static final int KEYS_PER_ROW = 5;
+
+  private final Desk desk;
+  private final WashModel model;
+  private final Taking taking;
+  private final FitText said;
+  private final TouchKey basket;
+  private final Pager<Region> rows;
+  private final VBox view;
+
+  WashScreen(Desk desk, WashModel model) {
+    this.desk = desk;
+    this.model = model;
+    Touch touch = desk.touch();
+    taking = new Taking(desk, model);
+    said = touch.text("");
+    basket = touch.primary("", this::chooseBasket);
+    rows = Pager.list(touch, row -> row);
+    Tiles keys =
+        Tiles.of(
+            desk.scale(),
+            KEYS_PER_ROW,
+            basket,
+            touch.key(touch.brief("Tap on the engine", "Engine"), this::tap),
+            touch.key(touch.brief("Type a code", "Type"), taking::askCode),
+            touch.key(touch.brief("Count it back", "Count"), this::count),
+            touch.key("Cautions", this::cautions));
+    view = Panes.column(desk.scale(), said, rows, keys);
+  }
+
+  @Override
+  public String title() {
+    return "Washing";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    said.setWords(taking.words());
+    basket.setWords("Basket " + model.basket());
+    List<Region> lines = new ArrayList<>();
+    model.rows().forEach(row -> lines.add(row(row)));
+    if (lines.isEmpty()) {
+      lines.add(
+          ListRow.told(
+              desk.touch(),
+              "No part is off for washing",
+              "Take paper, plastic and string off first. The tag waits on its hook."));
+    }
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  @Override
+  public void scan(String text) {
+    taking.scan(text);
+  }
+
+  private Region row(WashModel.Row row) {
+    return ListRow.key(
+        desk.touch(), row.heading(), List.of(row.contents()), () -> choose(row.number()));
+  }
+
+  private void choose(int number) {
+    model.choose(number);
+    taking.forget();
+    desk.navigator().changed();
+  }
+
+  private void chooseBasket() {
+    number("The basket's number. Its printed tag can be scanned instead.", this::choose);
+  }
+
+  private void number(String question, Consumer<Integer> then) {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk,
+                    "Basket " + model.basket(),
+                    question,
+                    3,
+                    typed -> then.accept(typed.isEmpty() ? 0 : Integer.parseInt(typed))));
+  }
+
+  private void count() {
+    number(
+        "The whole basket is back: how many pieces did you count?",
+        pieces -> {
+          desk.attempt(() -> desk.say(model.count(pieces)));
+          taking.forget();
+          desk.navigator().changed();
+        });
+  }
+
+  private void tap() {
+    desk.navigator().open(() -> new TapScreen(desk, title(), taking));
+  }
+
+  private void cautions() {
+    desk.navigator().open(() -> new CautionScreen(desk, Caution.atWashing()));
+  }
+}
