@@ -43,7 +43,7 @@ final class ShopShots {
             VisitScreen.class,
             (window, sample) -> {
               window.press("Visit 1");
-              window.press("Put more on");
+              choose(window, "Put more on");
               window.press("What is wanted?");
               window.press("straighten");
               scan(window, sample.tag("pushrod@5EX"));
@@ -56,7 +56,7 @@ final class ShopShots {
             TapScreen.class,
             (window, sample) -> {
               window.press("Visit 1");
-              window.press(window.shell.desk().touch().isLarge() ? "Engine" : "Tap");
+              choose(window, "Tap");
             }));
     shots.add(
         away(
@@ -98,6 +98,14 @@ final class ShopShots {
               window.press("Yes");
             }));
     return shots;
+  }
+
+  /** Large text leaves room for one key that lists what can be done. */
+  private static void choose(SampleWindow window, String words) {
+    if (window.shell.desk().touch().isLarge()) {
+      window.press("What to do");
+    }
+    window.press(words);
   }
 
   private static void measure(SampleWindow window) {

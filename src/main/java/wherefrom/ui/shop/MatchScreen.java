@@ -1,6 +1,7 @@
 package wherefrom.ui.shop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
@@ -52,20 +53,28 @@ public final class MatchScreen implements Screen {
   public void shown() {
     long open =
         model.matches().stream()
-            .filter(match -> told(match) && model.accepted(match.found()).isEmpty())
+            .filter(this::isOpen)
             .count();
     prompt.setWords(
         open == 0
-            ? "Nothing is left to agree on. What cannot be told: measure it better, or take"
-                + " another reading in."
-            : "Press a row to agree. Nothing is recorded before.");
-    rows.refill(model.matches());
+            ? "Nothing is left to agree on."
+                + desk.touch()
+                    .brief(" What cannot be told: measure it better, or add another reading.", "")
+            : "Press a row to agree." + desk.touch().brief(" Nothing is recorded before.", ""));
+    List<Match> ordered = new ArrayList<>(model.matches());
+    ordered.sort(Comparator.comparing(match -> !isOpen(match)));
+    rows.refill(ordered);
     print.offer(model.acceptedCount() > 0);
   }
 
   @Override
   public void changed() {
     shown();
+  }
+
+  /** Whether it waits for the person's word. */
+  private boolean isOpen(Match match) {
+    return told(match) && model.accepted(match.found()).isEmpty();
   }
 
   private static boolean told(Match match) {

@@ -27,7 +27,10 @@ final class Taking {
 
   /** What came of the last one, or what to do now. */
   String words() {
-    return said.isEmpty() ? taker.prompt() : said + " " + taker.prompt();
+    if (said.isEmpty()) {
+      return taker.prompt();
+    }
+    return desk.touch().isLarge() ? said : said + " " + taker.prompt();
   }
 
   void forget() {

@@ -1,6 +1,7 @@
 package wherefrom.ui.shop;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -83,7 +84,7 @@ final class VisitModel implements Taker {
   @Override
   public String prompt() {
     if (checkingIn) {
-      return "Scan each part that is back, or press its row.";
+      return "Scan, tap or press each part that is back.";
     }
     return wanted.work().isEmpty()
         ? "Say what is wanted, then scan each part that goes."
@@ -131,7 +132,7 @@ final class VisitModel implements Taker {
         .flatMap(ShopVisit.Line::target);
   }
 
-  /** What is still away first, when checking in. */
+  /** What is still away first when checking in, what went on last when putting on. */
   List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     visit()
@@ -142,6 +143,8 @@ final class VisitModel implements Taker {
             });
     if (checkingIn) {
       rows.sort(Comparator.comparing(row -> row.away() == 0));
+    } else {
+      Collections.reverse(rows);
     }
     return rows;
   }

@@ -1,13 +1,13 @@
 package wherefrom.ui.shop;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.ShopVisit;
+import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Scannable;
@@ -55,7 +55,7 @@ public final class VisitScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    said.setWords(taking.words() + " " + model.count());
+    said.setWords(taking.words() + desk.touch().brief(" " + model.count(), ""));
     rows.refill(model.rows());
     keys.setCells(model.checkingIn() ? checkingIn() : puttingOn());
   }
@@ -72,27 +72,29 @@ public final class VisitScreen implements Screen, Scannable {
 
   private List<Node> puttingOn() {
     Touch touch = desk.touch();
-    List<Node> offered = new ArrayList<>();
     String work = model.wanted().words();
-    offered.add(
-        touch.primary(
-            work.isEmpty() ? "What is wanted?" : touch.brief("Wanted: ", "") + work, this::want));
-    offered.add(touch.key(touch.brief("Tap on the engine", "Engine"), this::tap));
-    offered.add(touch.key(touch.brief("Type a code", "Type"), taking::askCode));
-    offered.add(touch.key("No tag…", () -> LineAsking.ask(desk, this::add)));
-    offered.add(touch.key("Do not lose…", () -> LineAsking.askSmall(desk, this::add)));
-    offered.add(touch.key(touch.brief("Slip as PDF…", "Slip…"), this::slip));
-    offered.add(touch.primary("Check in", () -> turn(true)));
-    return offered;
+    Node want = touch.primary(work.isEmpty() ? "What is wanted?" : "To " + work, this::want);
+    return Deeds.keys(
+        desk,
+        List.of(want),
+        List.of(
+            new Deeds.Deed("Tap on the engine", this::tap),
+            new Deeds.Deed("Type a code", taking::askCode),
+            new Deeds.Deed("No tag…", () -> LineAsking.ask(desk, this::add)),
+            new Deeds.Deed("Do not lose…", () -> LineAsking.askSmall(desk, this::add)),
+            new Deeds.Deed("Slip as PDF…", this::slip),
+            new Deeds.Deed("Check in", () -> turn(true))));
   }
 
   private List<Node> checkingIn() {
-    Touch touch = desk.touch();
-    return List.of(
-        touch.primary("Put more on", () -> turn(false)),
-        touch.key(touch.brief("Tap on the engine", "Engine"), this::tap),
-        touch.key(touch.brief("Type a code", "Type"), taking::askCode),
-        touch.key(touch.brief("Slip as PDF…", "Slip…"), this::slip));
+    return Deeds.keys(
+        desk,
+        List.of(),
+        List.of(
+            new Deeds.Deed("Put more on", () -> turn(false)),
+            new Deeds.Deed("Tap on the engine", this::tap),
+            new Deeds.Deed("Type a code", taking::askCode),
+            new Deeds.Deed("Slip as PDF…", this::slip)));
   }
 
   private void turn(boolean checkingIn) {

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
+import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Scannable;
@@ -14,6 +15,7 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -40,14 +42,18 @@ public final class WashScreen implements Screen, Scannable {
     basket = touch.primary("", this::chooseBasket);
     rows = Pager.list(touch, row -> row);
     Tiles keys =
-        Tiles.of(
+        new Tiles(
             desk.scale(),
             KEYS_PER_ROW,
-            basket,
-            touch.key(touch.brief("Tap on the engine", "Engine"), this::tap),
-            touch.key(touch.brief("Type a code", "Type"), taking::askCode),
-            touch.key(touch.brief("Count it back", "Count"), this::count),
-            touch.key("Cautions", this::cautions));
+            Scale.GAP_MM,
+            Deeds.keys(
+                desk,
+                List.of(basket),
+                List.of(
+                    new Deeds.Deed("Tap on the engine", this::tap),
+                    new Deeds.Deed("Type a code", taking::askCode),
+                    new Deeds.Deed("Count it back", this::count),
+                    new Deeds.Deed("Cautions", this::cautions))));
     view = Panes.column(desk.scale(), said, rows, keys);
   }
 
