@@ -19,7 +19,6 @@ import wherefrom.quantity.Tender;
 /** The budget, cost lines, prices, and tables of them. */
 final class MoneyCommands {
   private static final int MOST = 9999;
-  private static final int CONTINGENCY = 15;
   private static final String STATES = "quoted|committed|paid|avoided";
   private static final Option STATE = Option.needed("--state", STATES, "how far it has gone");
   private static final Option AMOUNT = Option.needed("--amount", "12.50", "the amount");
@@ -182,7 +181,7 @@ final class MoneyCommands {
           MoneyBook book = new MoneyBook(bench.job());
           String currency =
               call.find("--currency").orElseGet(() -> book.tender(Locale.getDefault()).letters());
-          int percent = call.number("--contingency", CONTINGENCY, 0, 100);
+          int percent = call.number("--contingency", MoneyBook.CONTINGENCY, 0, 100);
           return said(book.setBudget(call.get("--amount"), percent, currency), answer);
         });
   }

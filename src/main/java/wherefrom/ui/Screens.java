@@ -13,6 +13,7 @@ import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.inspect.InspectScreen;
 import wherefrom.ui.jobs.JobsScreen;
 import wherefrom.ui.measure.MeasureScreen;
+import wherefrom.ui.money.MoneyScreen;
 import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.PrintTagsScreen;
@@ -41,6 +42,7 @@ public final class Screens {
     screens.put(ScreenId.INSPECT, InspectScreen::of);
     screens.put(ScreenId.MEASURE, MeasureScreen::of);
     screens.put(ScreenId.MACHINE_SHOP, (desk, item) -> new ShopScreen(desk));
+    screens.put(ScreenId.MONEY, (desk, item) -> new MoneyScreen(desk));
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));

@@ -1,0 +1,230 @@
+package wherefrom.ui.money;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import wherefrom.job.Budget;
+import wherefrom.job.CostLine;
+import wherefrom.job.MoneyBook;
+import wherefrom.job.OpenJob;
+import wherefrom.job.Plan;
+import wherefrom.job.PlanCost;
+import wherefrom.job.Planning;
+import wherefrom.job.entry.CostState;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.Money;
+import wherefrom.quantity.Tender;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.Consequence;
+
+/** The money of the open job as the window shows it. */
+final class MoneyModel {
+  /** What rebuilds are charged for, besides parts (common practice, no source). */
+  static final List<String> SERVICES =
+      List.of(
+          "cleaning",
+          "crack and pressure test",
+          "crankshaft ground",
+          "bored and honed",
+          "heads reworked",
+          "gasket set",
+          "oil pump",
+          "tools",
+          "freight",
+          "oil, filter, consumables",
+          "other");
+
+  /** One of the sums that make up the total, or beside it. */
+  record Sum(String words, Money money) {}
+
+  private final OpenJob job;
+  private final Locale locale;
+
+  MoneyModel(OpenJob job, Locale locale) {
+    this.job = job;
+    this.locale = locale;
+  }
+
+  private MoneyBook book() {
+    return new MoneyBook(job);
+  }
+
+  Tender tender() {
+    return book().tender(locale);
+  }
+
+  Budget budget() {
+    return book().budget();
+  }
+
+  String text(Money money) {
+    return tender().text(money);
+  }
+
+  /** The cost lines, the latest first. */
+  List<CostLine> lines() {
+    List<CostLine> lines = new ArrayList<>(book().lines());
+    Collections.reverse(lines);
+    return lines;
+  }
+
+  /** What the total is made of, then what reuse saves; sums of nothing are left out. */
+  List<Sum> sums() {
+    Budget budget = budget();
+    List<Sum> sums = new ArrayList<>();
+    sums.add(new Sum("paid", budget.paid()));
+    sums.add(new Sum("committed", budget.committed()));
+    sums.add(new Sum("quoted", budget.quoted()));
+    sums.add(new Sum("plans", budget.planned()));
+    sums.add(new Sum("still to buy", budget.toBuy()));
+    sums.add(
+        new Sum("set aside, " + budget.contingencyPercent() + " %", budget.contingency()));
+    sums.removeIf(sum -> sum.money().cents() == 0);
+    return sums;
+  }
+
+  /** {@code 96.00 EUR avoided by reuse}; empty where nothing is. */
+  String avoided() {
+    Money avoided = budget().avoided();
+    return avoided.cents() == 0 ? "" : text(avoided) + " avoided by reuse.";
+  }
+
+  /** The budget in a sentence. */
+  String sentence() {
+    return budget().currency().isEmpty() ? "No amount is noted yet." : budget().sentence();
+  }
+
+  /** What can be noted: the tracked kinds, then services. */
+  List<String> subjects() {
+    List<String> subjects = new ArrayList<>();
+    job.state().kinds().stream().sorted().map(PartKind::plural).forEach(subjects::add);
+    subjects.addAll(SERVICES);
+    return subjects;
+  }
+
+  String note(String what, CostState state, String amount, int plan) {
+    book().begin(locale);
+    return said(book().note(0, what, about(what), state, amount, plan, ""));
+  }
+
+  /** The key of a kind of part; empty for a service. */
+  private static String about(String what) {
+    return java.util.Arrays.stream(PartKind.values())
+        .filter(kind -> kind.plural().equals(what))
+        .map(PartKind::key)
+        .findFirst()
+        .orElse("");
+  }
+
+  String amount(CostLine line, String amount) {
+    return said(
+        book()
+            .note(
+                line.number(),
+                line.what(),
+                line.about(),
+                line.state(),
+                amount,
+                line.plan(),
+                line.note()));
+  }
+
+  String noteWords(CostLine line, String words) {
+    return said(
+        book()
+            .note(
+                line.number(),
+                line.what(),
+                line.about(),
+                line.state(),
+                line.amount().text(),
+                line.plan(),
+                words));
+  }
+
+  String move(CostLine line, CostState state) {
+    return said(book().move(line.number(), state));
+  }
+
+  String drop(CostLine line, String reason) {
+    return said(book().drop(line.number(), reason));
+  }
+
+  String setBudget(String amount) {
+    Budget now = budget();
+    int percent = now.currency().isEmpty() ? MoneyBook.CONTINGENCY : now.contingencyPercent();
+    return said(book().setBudget(amount, percent, tender().letters()));
+  }
+
+  String setContingency(String percent) {
+    int typed = percent.isEmpty() ? -1 : Integer.parseInt(percent);
+    String limit = tender().figure(budget().limit());
+    return said(book().setBudget(limit, typed, tender().letters()));
+  }
+
+  String setCurrency(String letters) {
+    Budget now = budget();
+    int percent = now.currency().isEmpty() ? MoneyBook.CONTINGENCY : now.contingencyPercent();
+    return said(book().setBudget(Integer.toString((int) (now.limit().cents() / 100)), percent, letters));
+  }
+
+  private static String said(MoneyBook.Answer answer) {
+    return answer instanceof MoneyBook.Answer.Refused refused
+        ? refused.sentence()
+        : ((MoneyBook.Answer.Kept) answer).budget().sentence();
+  }
+
+  /** What can have a price: tracked kinds, and what changes ask for; with the price where known. */
+  Map<String, Optional<Money>> prices() {
+    Map<String, Optional<Money>> prices = new TreeMap<>();
+    job.state().kinds().forEach(kind -> prices.put(kind.plural(), Optional.empty()));
+    for (Plan plan : plans()) {
+      for (Consequence consequence : plan.consequences()) {
+        if (consequence.pieces() > 0 && consequence.kinds().isEmpty()) {
+          prices.put(consequence.subject(), Optional.empty());
+        }
+      }
+    }
+    book().prices().forEach((what, price) -> prices.put(what, Optional.of(price)));
+    return prices;
+  }
+
+  String setPrice(String what, String amount) {
+    book().begin(locale);
+    return said(book().setPrice(what, amount));
+  }
+
+  List<Plan> plans() {
+    return new Planning(job).plans();
+  }
+
+  /** Work that can be planned, wherever on the engine it can be. */
+  List<Change> changes() {
+    List<Change> changes = new ArrayList<>();
+    for (ChangeKind kind : ChangeKind.values()) {
+      if (kind.origin() == ChangeKind.Origin.WORK) {
+        switch (kind.reach()) {
+          case WHOLE -> changes.add(Change.of(kind));
+          case BANK ->
+              kind.reach()
+                  .where(job.state().layout())
+                  .forEach(where -> changes.add(Change.at(kind, where)));
+          default -> {
+            List<String> where = kind.reach().where(job.state().layout());
+            changes.add(Change.at(kind, where.get(0)));
+          }
+        }
+      }
+    }
+    return changes;
+  }
+
+  PlanCost effect(Change change) {
+    return book().effect(change);
+  }
+}

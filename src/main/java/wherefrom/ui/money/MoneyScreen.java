@@ -1,0 +1,168 @@
+package wherefrom.ui.money;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.CostLine;
+import wherefrom.job.MoneyCsv;
+import wherefrom.ui.app.Deeds;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.files.FilesScreen;
+
+/** Money: where the budget stands, and the cost lines. */
+public final class MoneyScreen implements Screen {
+  private static final int KEYS_PER_ROW = 4;
+
+  private final Desk desk;
+  private final MoneyModel model;
+  private final LineAsking asking;
+  private final FitText total;
+  private final FitText sums;
+  private final VBox bar = new VBox();
+  private final Pager<Region> rows;
+  private final VBox view;
+
+  public MoneyScreen(Desk desk) {
+    this.desk = desk;
+    model = new MoneyModel(desk.getJob(), Locale.getDefault());
+    asking = new LineAsking(desk, model);
+    total = desk.touch().heading("");
+    sums = desk.touch().small("");
+    rows = Pager.list(desk.touch(), row -> row);
+    Tiles keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, keys());
+    view = new VBox(desk.scale().gap(), total, bar, sums, rows, keys);
+    view.setFillWidth(true);
+  }
+
+  private List<javafx.scene.Node> keys() {
+    return Deeds.keys(
+        desk,
+        List.of(desk.touch().primary("Note a cost", asking::ask)),
+        List.of(
+            new Deeds.Deed("What if?", this::whatIf),
+            new Deeds.Deed("Prices", this::prices),
+            new Deeds.Deed("Budget", this::budget),
+            new Deeds.Deed("Table out…", this::out),
+            new Deeds.Deed("Table in…", this::in)));
+  }
+
+  @Override
+  public String title() {
+    return "Money";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    total.setWords(model.sentence());
+    bar.getChildren().setAll(new BudgetBar(desk.scale(), model.budget()));
+    boolean drawn = !desk.touch().isLarge() && model.budget().total().cents() > 0;
+    bar.setVisible(drawn);
+    bar.setManaged(drawn);
+    String parts =
+        model.sums().stream()
+            .map(sum -> sum.words() + " " + model.tender().figure(sum.money()))
+            .collect(Collectors.joining(" · "));
+    String saved = model.avoided();
+    sums.setWords(desk.touch().isLarge() ? saved : (parts + ". " + saved).strip());
+    boolean told = !sums.words().equals(".") && !sums.words().isEmpty();
+    sums.setVisible(told);
+    sums.setManaged(told);
+    rows.refill(lines());
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private List<Region> lines() {
+    List<Region> lines = new ArrayList<>();
+    for (CostLine line : model.lines()) {
+      String note = line.note().isEmpty() ? "" : ". " + line.note();
+      String plan = line.plan() == 0 ? "" : ", for plan " + line.plan();
+      lines.add(
+          ListRow.key(
+              desk.touch(),
+              line.what() + ": " + model.text(line.amount()),
+              List.of(line.state().words() + plan + note),
+              () -> asking.change(line)));
+    }
+    if (lines.isEmpty()) {
+      lines.add(
+          ListRow.told(
+              desk.touch(),
+              "No cost is noted",
+              "Set the budget, type the prices of parts, note what is quoted and paid."));
+    }
+    return lines;
+  }
+
+  private void whatIf() {
+    desk.navigator().open(() -> new WhatIfScreen(desk, model));
+  }
+
+  private void prices() {
+    desk.navigator().open(() -> new PricesScreen(desk, model));
+  }
+
+  private void budget() {
+    desk.navigator().open(() -> new BudgetScreen(desk, model));
+  }
+
+  private void out() {
+    desk.navigator()
+        .open(
+            () ->
+                FilesScreen.folder(
+                    desk, "Where to save the table", desk.settings().shop(), this::write));
+  }
+
+  private void write(Path folder) {
+    desk.attempt(
+        () -> {
+          Path file = folder.resolve("money.csv");
+          String table = new MoneyCsv(desk.getJob()).write();
+          Files.writeString(file, table, StandardCharsets.UTF_8);
+          desk.say("The table is " + file + ".");
+        });
+  }
+
+  private void in() {
+    desk.navigator()
+        .open(
+            () ->
+                FilesScreen.file(
+                    desk, "Which table?", desk.settings().shop(), List.of(".csv"), this::read));
+  }
+
+  private void read(Path file) {
+    desk.attempt(
+        () -> {
+          int before = model.lines().size();
+          String text = Tables.read(file);
+          desk.say(
+              new MoneyCsv(desk.getJob())
+                  .read(text)
+                  .orElseGet(() -> "Lines added: " + (model.lines().size() - before) + "."));
+        });
+    desk.navigator().changed();
+  }
+}

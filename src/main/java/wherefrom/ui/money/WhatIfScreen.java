@@ -1,0 +1,109 @@
+package wherefrom.ui.money;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.PlanCost;
+import wherefrom.rules.consequence.Change;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TouchKey;
+
+/** What a change would cost with all that it drags along, before it is planned. */
+public final class WhatIfScreen implements Screen {
+  private final Desk desk;
+  private final MoneyModel model;
+  private final FitText words;
+  private final Pager<Region> rows;
+  private final TouchKey change;
+  private final VBox view;
+  private Optional<Change> chosen = Optional.empty();
+
+  WhatIfScreen(Desk desk, MoneyModel model) {
+    this.desk = desk;
+    this.model = model;
+    words = desk.touch().heading("");
+    rows = Pager.list(desk.touch(), row -> row);
+    change = desk.touch().primary("Choose a change", this::choose);
+    view =
+        Panes.column(
+            desk.scale(),
+            words,
+            rows,
+            Tiles.row(
+                desk.scale(),
+                change,
+                desk.touch()
+                    .key("Prices", () -> desk.navigator().open(() -> new PricesScreen(desk, model)))));
+  }
+
+  @Override
+  public String title() {
+    return chosen.map(one -> "What if: " + one.words()).orElse("What if?");
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    List<Region> lines = new ArrayList<>();
+    if (chosen.isEmpty()) {
+      words.setWords(model.sentence());
+      lines.add(
+          ListRow.told(
+              desk.touch(),
+              "Nothing is recorded here",
+              "Choose a change: what it asks for is reckoned at the prices typed."));
+    } else {
+      PlanCost effect = model.effect(chosen.get());
+      words.setWords(effect.withIt().sentence());
+      effect.lines().forEach(item -> lines.add(row("+", item, "")));
+      effect.perhaps().forEach(item -> lines.add(row("perhaps ", item, ", if its check fails")));
+      if (lines.isEmpty()) {
+        lines.add(ListRow.told(desk.touch(), "Nothing to buy follows from it", "The work itself is noted as a cost."));
+      }
+    }
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region row(String sign, PlanCost.Item item, String more) {
+    String amount = item.priced() ? model.text(item.amount()) : "no price typed";
+    return ListRow.plain(
+        desk.touch(),
+        sign + item.pieces() + " " + item.what() + ": " + amount,
+        List.of("by rule " + item.because() + more));
+  }
+
+  private void choose() {
+    List<Choice<Change>> choices = new ArrayList<>();
+    model.changes().forEach(each -> choices.add(new Choice<>(each, each.words(), "")));
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    "What would be changed?",
+                    choices,
+                    each -> {
+                      chosen = Optional.of(each);
+                      desk.navigator().changed();
+                    }));
+  }
+}
