@@ -19,6 +19,7 @@ import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.shop.ShopScreen;
+import wherefrom.ui.record.RecordScreen;
 import wherefrom.ui.settings.SettingsScreen;
 import wherefrom.ui.takeapart.TakeApartScreen;
 
@@ -43,6 +44,7 @@ public final class Screens {
     screens.put(ScreenId.MEASURE, MeasureScreen::of);
     screens.put(ScreenId.MACHINE_SHOP, (desk, item) -> new ShopScreen(desk));
     screens.put(ScreenId.MONEY, (desk, item) -> new MoneyScreen(desk));
+    screens.put(ScreenId.BUILD_RECORD, (desk, item) -> new RecordScreen(desk));
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));

@@ -1,0 +1,121 @@
+package wherefrom.ui.record;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.BuildRecord;
+import wherefrom.job.RecordSection;
+import wherefrom.job.Reports;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.files.FilesScreen;
+
+/** The build record, section by section; to be printed and taken along. */
+public final class RecordScreen implements Screen {
+
+  /** Writes the record to a file. */
+  private interface Writing {
+    void write(Reports reports, BuildRecord record, Path file) throws IOException;
+  }
+
+  private final Desk desk;
+  private final Pager<RecordSection> rows;
+  private final VBox view;
+
+  public RecordScreen(Desk desk) {
+    this.desk = desk;
+    rows = Pager.list(desk.touch(), this::row);
+    Tiles keys =
+        Tiles.row(
+            desk.scale(),
+            desk.touch()
+                .primary(desk.touch().brief("Save as PDF…", "PDF…"), () -> save(".pdf", Reports::writeRecord)),
+            desk.touch()
+                .primary(
+                    desk.touch().brief("Save as a table…", "Table…"), () -> save(".csv", Reports::writeTables)));
+    view = Panes.column(desk.scale(), rows, keys);
+  }
+
+  @Override
+  public String title() {
+    return "Build record";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    rows.refill(BuildRecord.of(desk.getJob()).sections());
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region row(RecordSection section) {
+    return ListRow.key(
+        desk.touch(),
+        section.title(),
+        List.of(words(section)),
+        () -> desk.navigator().open(() -> new RecordTableScreen(desk, section)));
+  }
+
+  /** {@code 74 entries, 12 of them open}. */
+  private static String words(RecordSection section) {
+    int all = section.rows().size();
+    long open = section.rows().stream().filter(RecordSection.Row::open).count();
+    if (all == 0) {
+      return section.empty();
+    }
+    String entries = all + (all == 1 ? " entry" : " entries");
+    return open == 0 ? entries : entries + ", " + open + " of them OPEN";
+  }
+
+  private void save(String ending, Writing writing) {
+    desk.navigator()
+        .open(
+            () ->
+                FilesScreen.folder(
+                    desk,
+                    "Where to save the record",
+                    desk.settings().shop(),
+                    write(ending, writing)));
+  }
+
+  private Consumer<Path> write(String ending, Writing writing) {
+    BuildRecord record = BuildRecord.of(desk.getJob(), desk.equipment().photos());
+    return folder -> {
+      Path file = folder.resolve(fileName(record.job()) + ending);
+      desk.background(
+          () -> {
+            writing.write(desk.equipment().reports(), record, file);
+            return file;
+          },
+          written -> desk.say("The record is " + written + "."));
+    };
+  }
+
+  /** {@code build-record-barn-v8}: what every file system takes. */
+  private static String fileName(String job) {
+    List<String> words = new ArrayList<>();
+    for (String word : job.toLowerCase(Locale.ROOT).split("[^a-z0-9]+")) {
+      if (!word.isEmpty()) {
+        words.add(word);
+      }
+    }
+    return "build-record" + (words.isEmpty() ? "" : "-" + String.join("-", words));
+  }
+}

@@ -1,0 +1,58 @@
+package wherefrom.ui.record;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.job.RecordSection;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+
+/** One table of the build record, what is open first. */
+public final class RecordTableScreen implements Screen {
+  private final RecordSection section;
+  private final Pager<Region> rows;
+
+  RecordTableScreen(Desk desk, RecordSection section) {
+    this.section = section;
+    rows = Pager.list(desk.touch(), row -> row);
+    List<Region> lines = new ArrayList<>();
+    section.rows().stream()
+        .sorted(Comparator.comparing(row -> !row.open()))
+        .forEach(row -> lines.add(row(desk, row)));
+    if (lines.isEmpty()) {
+      lines.add(ListRow.told(desk.touch(), section.title(), section.empty()));
+    }
+    rows.setItems(lines);
+  }
+
+  /** The first cell as the heading, the others with what they are. */
+  private ListRow row(Desk desk, RecordSection.Row row) {
+    List<String> rest = new ArrayList<>();
+    for (int at = 1; at < row.cells().size(); at++) {
+      if (!row.cells().get(at).isEmpty()) {
+        rest.add(section.columns().get(at) + ": " + row.cells().get(at));
+      }
+    }
+    String mark = row.open() ? "■ " : "";
+    ListRow line =
+        ListRow.plain(
+            desk.touch(), mark + row.cells().get(0), List.of(String.join(" · ", rest)));
+    if (row.open()) {
+      line.getStyleClass().add("open-row");
+    }
+    return line;
+  }
+
+  @Override
+  public String title() {
+    return section.title();
+  }
+
+  @Override
+  public Region view() {
+    return rows;
+  }
+}
