@@ -18,9 +18,9 @@ import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
-import wherefrom.ui.shop.ShopScreen;
 import wherefrom.ui.record.RecordScreen;
 import wherefrom.ui.settings.SettingsScreen;
+import wherefrom.ui.shop.ShopScreen;
 import wherefrom.ui.takeapart.TakeApartScreen;
 
 /** Every screen that others lead to: one line each. */

@@ -40,10 +40,8 @@ final class MoneyShots {
               window.shell.desk().navigator().show(ScreenId.MONEY);
             }));
     shots.add(shot("money", MoneyScreen.class, ScreenId.MONEY, window -> {}));
-    shots.add(
-        shot("money-prices", PricesScreen.class, ScreenId.MONEY, w -> choose(w, "Prices")));
-    shots.add(
-        shot("money-budget", BudgetScreen.class, ScreenId.MONEY, w -> choose(w, "Budget")));
+    shots.add(shot("money-prices", PricesScreen.class, ScreenId.MONEY, w -> choose(w, "Prices")));
+    shots.add(shot("money-budget", BudgetScreen.class, ScreenId.MONEY, w -> choose(w, "Budget")));
     shots.add(
         shot(
             "money-what-if",

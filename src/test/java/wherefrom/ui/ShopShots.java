@@ -32,11 +32,7 @@ final class ShopShots {
     List<Shot> shots = new ArrayList<>();
     shots.add(shot("shop", ShopScreen.class, (window, sample) -> {}));
     shots.add(away("shop-away", ShopScreen.class, (window, sample) -> {}));
-    shots.add(
-        shot(
-            "shop-new",
-            VisitScreen.class,
-            (window, sample) -> window.press("New visit")));
+    shots.add(shot("shop-new", VisitScreen.class, (window, sample) -> window.press("New visit")));
     shots.add(
         away(
             "shop-put-on",
@@ -67,17 +63,13 @@ final class ShopShots {
               scan(window, sample.tag("pushrod@7EX"));
             }));
     shots.add(
-        shot(
-            "shop-washing-none",
-            WashScreen.class,
-            (window, sample) -> window.press("Washing")));
+        shot("shop-washing-none", WashScreen.class, (window, sample) -> window.press("Washing")));
     shots.add(
         shot(
             "shop-tags-unmeasured",
             RetagScreen.class,
             (window, sample) -> window.press("Tags lost")));
-    shots.add(
-        away("shop-tags", RetagScreen.class, (window, sample) -> window.press("Tags lost")));
+    shots.add(away("shop-tags", RetagScreen.class, (window, sample) -> window.press("Tags lost")));
     shots.add(
         away(
             "shop-tags-read",
@@ -137,9 +129,7 @@ final class ShopShots {
   }
 
   private static Shot shot(
-      String name,
-      Class<? extends Screen> screen,
-      BiConsumer<SampleWindow, SampleJob> arrange) {
+      String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
     return new Shot(name, screen, window -> show(window, SampleJob.apart(), arrange));
   }
 

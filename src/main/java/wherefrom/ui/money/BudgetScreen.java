@@ -47,8 +47,7 @@ public final class BudgetScreen implements Screen {
   public void shown() {
     Budget budget = model.budget();
     limit.setWords(
-        "May be spent: "
-            + (budget.limit().cents() == 0 ? "not set" : model.text(budget.limit())));
+        "May be spent: " + (budget.limit().cents() == 0 ? "not set" : model.text(budget.limit())));
     contingency.setWords(
         "Set aside for what is found later: "
             + (budget.currency().isEmpty() ? "15" : budget.contingencyPercent())
@@ -57,8 +56,8 @@ public final class BudgetScreen implements Screen {
     words.setWords(
         desk.touch()
             .brief(
-                "15 to 20 % is a common reserve (from memory, no source). When the total passes what"
-                    + " a good used engine costs, think again before spending more.",
+                "15 to 20 % is a common reserve (from memory, no source). When the total passes"
+                    + " what a good used engine costs, think again before spending more.",
                 "15 to 20 % is common (from memory, no source)."));
   }
 
@@ -71,7 +70,7 @@ public final class BudgetScreen implements Screen {
     desk.navigator()
         .open(
             () ->
-                NumberEntryScreen.decimal(
+                NumberEntryScreen.size(
                     desk,
                     "Budget",
                     "How much may be spent, in " + model.tender().letters() + "?",
@@ -100,8 +99,7 @@ public final class BudgetScreen implements Screen {
                     "Currency: three letters",
                     "",
                     typed ->
-                        keep(model::setCurrency)
-                            .accept(typed.toUpperCase(java.util.Locale.ROOT))));
+                        keep(model::setCurrency).accept(typed.toUpperCase(java.util.Locale.ROOT))));
   }
 
   private Consumer<String> keep(Function<String, String> deed) {

@@ -48,8 +48,7 @@ final class LineAsking {
     for (CostState state : CostState.values()) {
       states.add(new Choice<>(state, state.words(), meaning(state)));
     }
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, what, states, state -> plan(what, state)));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, what, states, state -> plan(what, state)));
   }
 
   private static String meaning(CostState state) {
@@ -72,13 +71,12 @@ final class LineAsking {
     for (Plan plan : plans) {
       choices.add(
           new Choice<>(
-              plan.number(), "Only for the plan: " + plan.change().words(), "gone if it is dropped"));
+              plan.number(),
+              "Only for the plan: " + plan.change().words(),
+              "gone if it is dropped"));
     }
     desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk, what, choices, number -> amount(what, state, number)));
+        .open(() -> new ChoiceScreen<>(desk, what, choices, number -> amount(what, state, number)));
   }
 
   private void amount(String what, CostState state, int plan) {
@@ -94,7 +92,7 @@ final class LineAsking {
     desk.navigator()
         .open(
             () ->
-                NumberEntryScreen.decimal(
+                NumberEntryScreen.size(
                     desk, title, question, MOST, typed -> said(() -> then.apply(typed))));
   }
 

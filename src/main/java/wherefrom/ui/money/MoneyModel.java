@@ -82,8 +82,7 @@ final class MoneyModel {
     sums.add(new Sum("quoted", budget.quoted()));
     sums.add(new Sum("plans", budget.planned()));
     sums.add(new Sum("still to buy", budget.toBuy()));
-    sums.add(
-        new Sum("set aside, " + budget.contingencyPercent() + " %", budget.contingency()));
+    sums.add(new Sum("set aside, " + budget.contingencyPercent() + " %", budget.contingency()));
     sums.removeIf(sum -> sum.money().cents() == 0);
     return sums;
   }
@@ -170,7 +169,8 @@ final class MoneyModel {
   String setCurrency(String letters) {
     Budget now = budget();
     int percent = now.currency().isEmpty() ? MoneyBook.CONTINGENCY : now.contingencyPercent();
-    return said(book().setBudget(Integer.toString((int) (now.limit().cents() / 100)), percent, letters));
+    return said(
+        book().setBudget(Integer.toString((int) (now.limit().cents() / 100)), percent, letters));
   }
 
   private static String said(MoneyBook.Answer answer) {

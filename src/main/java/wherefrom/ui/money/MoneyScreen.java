@@ -17,7 +17,6 @@ import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.files.FilesScreen;

@@ -78,7 +78,7 @@ public final class PricesScreen implements Screen {
     desk.navigator()
         .open(
             () ->
-                NumberEntryScreen.decimal(
+                NumberEntryScreen.size(
                     desk,
                     what,
                     "The price of one, in " + model.tender().letters() + ".",

@@ -43,7 +43,9 @@ public final class WhatIfScreen implements Screen {
                 desk.scale(),
                 change,
                 desk.touch()
-                    .key("Prices", () -> desk.navigator().open(() -> new PricesScreen(desk, model)))));
+                    .key(
+                        "Prices",
+                        () -> desk.navigator().open(() -> new PricesScreen(desk, model)))));
   }
 
   @Override
@@ -72,7 +74,11 @@ public final class WhatIfScreen implements Screen {
       effect.lines().forEach(item -> lines.add(row("+", item, "")));
       effect.perhaps().forEach(item -> lines.add(row("perhaps ", item, ", if its check fails")));
       if (lines.isEmpty()) {
-        lines.add(ListRow.told(desk.touch(), "Nothing to buy follows from it", "The work itself is noted as a cost."));
+        lines.add(
+            ListRow.told(
+                desk.touch(),
+                "Nothing to buy follows from it",
+                "The work itself is noted as a cost."));
       }
     }
     rows.refill(lines);

@@ -38,10 +38,13 @@ public final class RecordScreen implements Screen {
         Tiles.row(
             desk.scale(),
             desk.touch()
-                .primary(desk.touch().brief("Save as PDF…", "PDF…"), () -> save(".pdf", Reports::writeRecord)),
+                .primary(
+                    desk.touch().brief("Save as PDF…", "PDF…"),
+                    () -> save(".pdf", Reports::writeRecord)),
             desk.touch()
                 .primary(
-                    desk.touch().brief("Save as a table…", "Table…"), () -> save(".csv", Reports::writeTables)));
+                    desk.touch().brief("Save as a table…", "Table…"),
+                    () -> save(".csv", Reports::writeTables)));
     view = Panes.column(desk.scale(), rows, keys);
   }
 

@@ -38,8 +38,7 @@ public final class RecordTableScreen implements Screen {
     }
     String mark = row.open() ? "■ " : "";
     ListRow line =
-        ListRow.plain(
-            desk.touch(), mark + row.cells().get(0), List.of(String.join(" · ", rest)));
+        ListRow.plain(desk.touch(), mark + row.cells().get(0), List.of(String.join(" · ", rest)));
     if (row.open()) {
       line.getStyleClass().add("open-row");
     }

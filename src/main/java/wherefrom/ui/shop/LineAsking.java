@@ -65,7 +65,8 @@ final class LineAsking {
         SMALL,
         what ->
             asking.count(
-                what, count -> taker.take(what, count, Wanted.of("come back with the rest"), true)));
+                what,
+                count -> taker.take(what, count, Wanted.of("come back with the rest"), true)));
   }
 
   private void count(String what, Consumer<Integer> then) {

@@ -51,10 +51,7 @@ public final class MatchScreen implements Screen {
 
   @Override
   public void shown() {
-    long open =
-        model.matches().stream()
-            .filter(this::isOpen)
-            .count();
+    long open = model.matches().stream().filter(this::isOpen).count();
     prompt.setWords(
         open == 0
             ? "Nothing is left to agree on."
@@ -91,7 +88,9 @@ public final class MatchScreen implements Screen {
     }
     if (match.certainty() == Match.Certainty.MATCHES_NONE) {
       return ListRow.plain(
-          desk.touch(), number + "none of them", List.of("Its readings are far from every record."));
+          desk.touch(),
+          number + "none of them",
+          List.of("Its readings are far from every record."));
     }
     return told(match)
         ? ListRow.key(

@@ -114,7 +114,9 @@ public final class RetagScreen implements Screen {
 
   private void chooseKind() {
     List<Choice<PartKind>> choices = new ArrayList<>();
-    model.kinds().forEach(kind -> choices.add(new Choice<>(kind, kind.plural(), model.known(kind))));
+    model
+        .kinds()
+        .forEach(kind -> choices.add(new Choice<>(kind, kind.plural(), model.known(kind))));
     desk.navigator()
         .open(() -> new ChoiceScreen<>(desk, "Which have lost their tags?", choices, this::kind));
   }
@@ -130,8 +132,7 @@ public final class RetagScreen implements Screen {
       for (Tool tool : desk.state().measures().tools()) {
         String now = tool.name().equals(model.tool(plan.key())) ? "used now" : "";
         choices.add(
-            new Choice<>(
-                plan.key() + "\n" + tool.name(), plan.title() + ": " + tool.name(), now));
+            new Choice<>(plan.key() + "\n" + tool.name(), plan.title() + ": " + tool.name(), now));
       }
     }
     desk.navigator()
@@ -162,10 +163,15 @@ public final class RetagScreen implements Screen {
     desk.navigator()
         .open(
             () ->
-                NumberEntryScreen.decimal(
+                NumberEntryScreen.size(
                     desk,
                     "Number " + mark,
-                    plan.title() + ", in " + model.unit(plan) + ", with " + model.tool(plan.key()) + ".",
+                    plan.title()
+                        + ", in "
+                        + model.unit(plan)
+                        + ", with "
+                        + model.tool(plan.key())
+                        + ".",
                     9,
                     figure -> {
                       sizes.put(plan.key(), figure);

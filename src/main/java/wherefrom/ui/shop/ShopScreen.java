@@ -47,7 +47,8 @@ public final class ShopScreen implements Screen {
   @Override
   public void shown() {
     List<Region> lines = new ArrayList<>();
-    int washing = new Washing(desk.getJob()).baskets().stream().mapToInt(Washing.Basket::pieces).sum();
+    int washing =
+        new Washing(desk.getJob()).baskets().stream().mapToInt(Washing.Basket::pieces).sum();
     if (washing > 0) {
       lines.add(
           ListRow.key(

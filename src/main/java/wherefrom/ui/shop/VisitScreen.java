@@ -156,7 +156,7 @@ public final class VisitScreen implements Screen, Scannable {
     desk.navigator()
         .open(
             () ->
-                NumberEntryScreen.decimal(
+                NumberEntryScreen.size(
                     desk,
                     row.heading(),
                     "Wanted is " + target.get() + ". Measured? Done alone: not measured yet.",

@@ -54,8 +54,7 @@ final class WantedAsking {
     for (Work work : Work.values()) {
       choices.add(new Choice<>(work, work.words + (work.sized ? "…" : ""), ""));
     }
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "What is wanted?", choices, this::chosen));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "What is wanted?", choices, this::chosen));
   }
 
   private void chosen(Work work) {
@@ -80,7 +79,7 @@ final class WantedAsking {
   }
 
   private void figure(String title, String question, Consumer<String> then) {
-    desk.navigator().open(() -> NumberEntryScreen.decimal(desk, title, question, 9, then));
+    desk.navigator().open(() -> NumberEntryScreen.size(desk, title, question, 9, then));
   }
 
   private void finish(Wanted wanted) {

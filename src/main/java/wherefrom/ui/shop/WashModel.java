@@ -102,8 +102,7 @@ final class WashModel implements Taker {
                 Collectors.groupingBy(
                     part -> part.kind(),
                     TreeMap::new,
-                    Collectors.mapping(
-                        part -> part.home().figures(), Collectors.joining(", "))));
+                    Collectors.mapping(part -> part.home().figures(), Collectors.joining(", "))));
     return byKind.entrySet().stream()
         .map(one -> one.getKey().plural() + " " + one.getValue())
         .collect(Collectors.joining("; "));
