@@ -114,7 +114,7 @@ public final class RecordScreen implements Screen {
   /** {@code build-record-barn-v8}: what every file system takes. */
   private static String fileName(String job) {
     List<String> words = new ArrayList<>();
-    for (String word : job.toLowerCase(Locale.ROOT).split("[^a-z0-9]+")) {
+    for (String word : job.toLowerCase(Locale.ROOT).split("[^a-z0-9]+", -1)) {
       if (!word.isEmpty()) {
         words.add(word);
       }
