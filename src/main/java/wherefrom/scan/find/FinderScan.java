@@ -9,15 +9,26 @@ final class FinderScan {
   private final List<Finder> found = new ArrayList<>();
   private final List<int[]> hits = new ArrayList<>();
   private Runs runs = new Runs(1, 0);
-  private int height;
+
+  /** The first row that was cut, and the row after the last. */
+  private int top;
+
+  private int bottom;
 
   /** Finder patterns in pixels of the whole picture, those seen on most rows first. */
   List<Finder> scan(Runs cut, int rows, int shrink) {
     runs = cut;
-    height = rows;
+    top = 0;
+    while (top < rows && cut.firstOf(top + 1) == cut.firstOf(top)) {
+      top++;
+    }
+    bottom = rows;
+    while (bottom > top && cut.firstOf(bottom) == cut.firstOf(bottom - 1)) {
+      bottom--;
+    }
     found.clear();
     hits.clear();
-    for (int row = 0; row < rows; row++) {
+    for (int row = top; row < bottom; row++) {
       for (int run = cut.firstOf(row); run + 4 < cut.firstOf(row + 1); run++) {
         if (cut.dark(run) && across(run)) {
           check(run, row);
@@ -81,11 +92,11 @@ final class FinderScan {
   /** The five lengths down a column through a dark middle; gives twice the middle's centre. */
   private int column(int x, int row, int most, int[] widths) {
     int up = row;
-    while (up >= 0 && isDark(x, up) && row - up <= most) {
+    while (up >= top && isDark(x, up) && row - up <= most) {
       up--;
     }
     int down = row + 1;
-    while (down < height && isDark(x, down) && down - row <= most) {
+    while (down < bottom && isDark(x, down) && down - row <= most) {
       down++;
     }
     widths[2] = down - up - 1;
@@ -93,12 +104,12 @@ final class FinderScan {
     for (int side = 1; side >= 0; side--) {
       boolean dark = side == 0;
       int from = up;
-      while (up >= 0 && isDark(x, up) == dark && from - up <= most) {
+      while (up >= top && isDark(x, up) == dark && from - up <= most) {
         up--;
       }
       widths[side] = from - up;
       from = down;
-      while (down < height && isDark(x, down) == dark && down - from <= most) {
+      while (down < bottom && isDark(x, down) == dark && down - from <= most) {
         down++;
       }
       widths[4 - side] = down - from;

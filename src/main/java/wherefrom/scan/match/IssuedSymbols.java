@@ -24,6 +24,8 @@ public final class IssuedSymbols {
   /** Parts with numbers after the last one's that may lie about, from a job that lost its end. */
   private static final int LATER_PARTS = 400;
 
+  private static final int EARLIER_ITEMS = 1_000;
+
   private final List<TagCode> codes = new ArrayList<>();
   private final List<byte[]> modules = new ArrayList<>();
   private final int issued;
@@ -51,7 +53,7 @@ public final class IssuedSymbols {
   private static void otherItems(TagCode last, Set<TagCode> relatives) {
     int later = last.type() == TagType.PART ? LATER_PARTS : 0;
     int end = Math.min(TagCode.MOST_ITEM, last.item() + later);
-    for (int item = Math.max(1, last.item() - TagCode.MOST_ITEM / 8); item <= end; item++) {
+    for (int item = Math.max(1, last.item() - EARLIER_ITEMS); item <= end; item++) {
       relatives.add(new TagCode(last.type(), last.engine(), item, 1));
     }
   }
