@@ -12,7 +12,9 @@ class FinderScanTest {
   private static final int RUNS = 128;
   private static final int HEIGHT = 256;
 
-  /** Stripes as wide as a cut through a finder pattern, then as many narrow ones as fill the row. */
+  /**
+   * Stripes as wide as a cut through a finder pattern, then as many narrow ones as fill the row.
+   */
   private static GreyImage stripes() {
     int width = 16 + RUNS - STRIPES.length;
     byte[] pixels = new byte[width * HEIGHT];

@@ -45,13 +45,14 @@ class StreamBench {
         }
       }
     }
-    List<Double> times = milliseconds.subList(Math.min(WARM_UP, milliseconds.size()), shown * FRAMES);
+    List<Double> times =
+        milliseconds.subList(Math.min(WARM_UP, milliseconds.size()), shown * FRAMES);
     times.sort(null);
     firstFrames.sort(null);
     System.out.printf(
         Locale.ROOT,
-        "%d of %d streams read, %d wrong; read in frame %d in the middle case; %.0f ms a frame in the"
-            + " middle, %.0f ms at the 95th percentile (processor time)%nlost: %s%n",
+        "%d of %d streams read, %d wrong; read in frame %d in the middle case; %.0f ms a frame in"
+            + " the middle, %.0f ms at the 95th percentile (processor time)%nlost: %s%n",
         firstFrames.size(),
         shown,
         wrong,
