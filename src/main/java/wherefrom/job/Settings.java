@@ -1,6 +1,7 @@
 package wherefrom.job;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import wherefrom.quantity.UnitSystem;
 
 /**
@@ -11,10 +12,10 @@ import wherefrom.quantity.UnitSystem;
  * @param textPercent 100, 150 or 200
  * @param pixelsPerMm measured with a card held to the screen; 0 while unknown
  * @param sound whether cues are sounded
- * @param scannerPrefix what a keyboard-type scanner sends before each code; empty for nothing
- * @param scannerDigits how the digits 0 to 9 arrive from a scanner whose layout was taught; empty
- *     while not taught
+ * @param scanner what a keyboard-type scanner sends round each code, and how its digits arrive
  * @param camera the id of the chosen camera; empty while none is chosen
+ * @param cameraOn whether the camera reads beside the work
+ * @param secondCopy the folder on a stick or another disk that gets a copy after each sitting
  */
 public record Settings(
     Path shop,
@@ -22,45 +23,86 @@ public record Settings(
     int textPercent,
     double pixelsPerMm,
     boolean sound,
-    String scannerPrefix,
-    String scannerDigits,
-    String camera) {
+    Scanner scanner,
+    String camera,
+    boolean cameraOn,
+    Optional<Path> secondCopy) {
+
+  /**
+   * How a keyboard-type scanner types.
+   *
+   * @param prefix what it sends before each code; empty for nothing
+   * @param suffix what it sends after each code and before Enter or Tab; empty for nothing
+   * @param digits how the digits 0 to 9 arrive where its layout was taught; empty while not taught
+   */
+  public record Scanner(String prefix, String suffix, String digits) {
+    /** Nothing is set: most scanners need nothing. */
+    public static final Scanner PLAIN = new Scanner("", "", "");
+  }
 
   public static Settings fresh(Path shop) {
-    return new Settings(shop, UnitSystem.INCH, 100, 0, true, "", "", "");
+    return new Settings(
+        shop, UnitSystem.INCH, 100, 0, true, Scanner.PLAIN, "", false, Optional.empty());
   }
 
   public Settings withShop(Path folder) {
     return new Settings(
-        folder, units, textPercent, pixelsPerMm, sound, scannerPrefix, scannerDigits, camera);
+        folder,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy);
   }
 
   public Settings withUnits(UnitSystem chosen) {
     return new Settings(
-        shop, chosen, textPercent, pixelsPerMm, sound, scannerPrefix, scannerDigits, camera);
+        shop, chosen, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy);
   }
 
   public Settings withTextPercent(int percent) {
     return new Settings(
-        shop, units, percent, pixelsPerMm, sound, scannerPrefix, scannerDigits, camera);
+        shop, units, percent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy);
   }
 
   public Settings withPixelsPerMm(double measured) {
     return new Settings(
-        shop, units, textPercent, measured, sound, scannerPrefix, scannerDigits, camera);
+        shop, units, textPercent, measured, sound, scanner, camera, cameraOn, secondCopy);
   }
 
   public Settings withSound(boolean on) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, on, scannerPrefix, scannerDigits, camera);
+        shop, units, textPercent, pixelsPerMm, on, scanner, camera, cameraOn, secondCopy);
   }
 
-  public Settings withScanner(String prefix, String digits) {
-    return new Settings(shop, units, textPercent, pixelsPerMm, sound, prefix, digits, camera);
+  public Settings withScanner(Scanner typing) {
+    return new Settings(
+        shop, units, textPercent, pixelsPerMm, sound, typing, camera, cameraOn, secondCopy);
   }
 
   public Settings withCamera(String id) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scannerPrefix, scannerDigits, id);
+        shop, units, textPercent, pixelsPerMm, sound, scanner, id, cameraOn, secondCopy);
+  }
+
+  public Settings withCameraOn(boolean on) {
+    return new Settings(
+        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, on, secondCopy);
+  }
+
+  public Settings withSecondCopy(Path folder) {
+    return new Settings(
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        Optional.of(folder));
   }
 }

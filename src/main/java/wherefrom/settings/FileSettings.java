@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import wherefrom.files.AtomicFile;
 import wherefrom.job.Settings;
@@ -72,10 +73,14 @@ public final class FileSettings implements SettingsStore {
                 .toUpperCase(Locale.ROOT)),
         textPercent(json),
         pixelsPerMm(json),
-        sound(json),
-        text(json, "scannerPrefix", fresh.scannerPrefix()),
-        text(json, "scannerDigits", fresh.scannerDigits()),
-        text(json, "camera", fresh.camera()));
+        flag(json, "sound", fresh.sound()),
+        new Settings.Scanner(
+            text(json, "scannerPrefix", ""),
+            text(json, "scannerSuffix", ""),
+            text(json, "scannerDigits", "")),
+        text(json, "camera", fresh.camera()),
+        flag(json, "cameraOn", fresh.cameraOn()),
+        Optional.of(text(json, "secondCopy", "")).filter(kept -> !kept.isEmpty()).map(Path::of));
   }
 
   private static String text(JsonNode json, String field, String missing) {
@@ -96,10 +101,10 @@ public final class FileSettings implements SettingsStore {
     return pixels;
   }
 
-  private boolean sound(JsonNode json) {
-    JsonNode value = json.path("sound");
+  private static boolean flag(JsonNode json, String field, boolean missing) {
+    JsonNode value = json.path(field);
     require(value.isMissingNode() || value.isBoolean());
-    return value.asBoolean(fresh.sound());
+    return value.asBoolean(missing);
   }
 
   private static void require(boolean holds) {
@@ -117,9 +122,12 @@ public final class FileSettings implements SettingsStore {
     json.put("textPercent", settings.textPercent());
     json.put("pixelsPerMm", settings.pixelsPerMm());
     json.put("sound", settings.sound());
-    json.put("scannerPrefix", settings.scannerPrefix());
-    json.put("scannerDigits", settings.scannerDigits());
+    json.put("scannerPrefix", settings.scanner().prefix());
+    json.put("scannerSuffix", settings.scanner().suffix());
+    json.put("scannerDigits", settings.scanner().digits());
     json.put("camera", settings.camera());
+    json.put("cameraOn", settings.cameraOn());
+    settings.secondCopy().ifPresent(folder -> json.put("secondCopy", folder.toString()));
     byte[] bytes = mapper.writerWithDefaultPrettyPrinter().writeValueAsBytes(json);
     try {
       new AtomicFile().write(folder.resolve(FILE), bytes);

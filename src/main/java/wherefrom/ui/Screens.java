@@ -2,12 +2,15 @@ package wherefrom.ui;
 
 import java.util.EnumMap;
 import java.util.Map;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.changes.ChangesScreen;
 import wherefrom.ui.decide.DecidePartScreen;
 import wherefrom.ui.decide.DecideScreen;
+import wherefrom.ui.camera.CameraPane;
 import wherefrom.ui.home.BetweenScreen;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.inspect.InspectScreen;
@@ -49,5 +52,10 @@ public final class Screens {
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));
     return screens;
+  }
+
+  /** The camera's pane beside the work. */
+  public static LiveCamera camera(Desk desk, LiveCamera.Listener listener) {
+    return new CameraPane(desk, listener);
   }
 }

@@ -48,7 +48,8 @@ public final class Start extends Application {
   public void start(Stage stage) {
     Equipment all = Objects.requireNonNull(equipment, "run() first");
     Sounds tones = Objects.requireNonNull(sounds, "run() first");
-    Shell opened = new Shell(Screens.all(), all, nanos, new CueSounds(tones), workers);
+    Shell opened = new Shell(
+            Screens.all(), Screens::camera, all, nanos, new CueSounds(tones), workers);
     shell = opened;
     Scene scene = new Scene(opened, WIDTH, HEIGHT);
     opened.keys().attach(scene);
@@ -61,7 +62,7 @@ public final class Start extends Application {
   @Override
   public void stop() {
     if (shell != null) {
-      shell.desk().closeJob();
+      shell.close();
     }
     workers.shutdownNow();
   }

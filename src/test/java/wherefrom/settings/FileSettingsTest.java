@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,9 +44,10 @@ class FileSettingsTest {
             150,
             3.78,
             false,
-            "]Q1",
-            "à&é\"'(-è_ç",
-            "v4l2:x");
+            new Settings.Scanner("]Q1", "#", "à&é\"'(-è_ç"),
+            "v4l2:x",
+            true,
+            Optional.of(Path.of("/stick/ü")));
     settings().save(kept);
     assertThat(settings().load()).isEqualTo(kept);
   }
@@ -68,6 +70,8 @@ class FileSettingsTest {
         "{\"textPercent\":130}",
         "{\"pixelsPerMm\":-1}",
         "{\"sound\":\"loud\"}",
+        "{\"cameraOn\":1}",
+        "{\"secondCopy\":false}",
         "{\"shop\":7}"
       })
   void aDamagedFileIsKeptAsideAndTheSettingsAreFresh(String content) throws IOException {

@@ -59,6 +59,7 @@ final class Gallery {
     shots.addAll(TrayShots.all());
     shots.addAll(InspectShots.all());
     shots.addAll(MeasureShots.all());
+    shots.addAll(CameraShots.all());
     return shots;
   }
 

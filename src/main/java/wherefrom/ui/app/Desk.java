@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javafx.application.Platform;
@@ -37,6 +39,7 @@ public final class Desk {
   private final Sounds sounds;
   private final Executor workers;
   private final Front front;
+  private final Lock cameraTurn = new ReentrantLock();
   private Settings settings;
   private Touch touch;
   private Optional<OpenJob> job = Optional.empty();
@@ -199,6 +202,30 @@ public final class Desk {
             Platform.runLater(() -> say(sentence(e)));
           }
         });
+  }
+
+  /** Held by whoever has a camera open. */
+  public Lock cameraTurn() {
+    return cameraTurn;
+  }
+
+  /**
+   * Does something with the camera away from the window's thread, as taking a photograph; the live
+   * picture waits meanwhile.
+   */
+  public <T> void withCamera(Callable<T> work, Consumer<T> done) {
+    front.lendCamera(true);
+    background(
+        () -> {
+          cameraTurn.lock();
+          try {
+            return work.call();
+          } finally {
+            cameraTurn.unlock();
+            Platform.runLater(() -> front.lendCamera(false));
+          }
+        },
+        done);
   }
 
   private static String sentence(Exception e) {

@@ -13,4 +13,7 @@ interface Front extends Navigator {
 
   /** The scanner's settings were changed by hand. */
   void scannerChanged();
+
+  /** The live camera lets its device go for a moment, or may have it again. */
+  void lendCamera(boolean away);
 }

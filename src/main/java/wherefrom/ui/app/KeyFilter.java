@@ -60,7 +60,8 @@ public final class KeyFilter {
   }
 
   private static ScannerSetup setup(Settings settings) {
-    return new ScannerSetup(settings.scannerPrefix(), "", settings.scannerDigits());
+    Settings.Scanner typing = settings.scanner();
+    return new ScannerSetup(typing.prefix(), typing.suffix(), typing.digits());
   }
 
   private long now() {
@@ -135,7 +136,10 @@ public final class KeyFilter {
 
   private void learn(ScannerSetup setup) {
     decoder.use(setup);
-    desk.change(desk.settings().withScanner(setup.prefix(), setup.learnedDigits()));
+    desk.change(
+        desk.settings()
+            .withScanner(
+                new Settings.Scanner(setup.prefix(), setup.suffix(), setup.learnedDigits())));
     desk.say("The scanner's digits are learned. Scan any tag to try it.");
     desk.navigator().changed();
   }

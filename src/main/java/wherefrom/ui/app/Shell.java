@@ -23,6 +23,7 @@ public final class Shell extends VBox implements Front {
   private final Desk desk;
   private final KeyFilter keys;
   private final PictureDrop pictures;
+  private final CameraSide camera;
   private final List<Stop> stack = new ArrayList<>();
   private TopBar bar;
   private MessageBand band;
@@ -30,10 +31,12 @@ public final class Shell extends VBox implements Front {
   /**
    * Opens the list of jobs.
    *
+   * @param cameras makes the camera's pane beside the work
    * @param workers does slow work away from the window's thread
    */
   public Shell(
       Map<ScreenId, ScreenMaker> screens,
+      LiveCamera.Maker cameras,
       Equipment equipment,
       LongSupplier nanos,
       Sounds sounds,
@@ -44,7 +47,8 @@ public final class Shell extends VBox implements Front {
     this.keys = new KeyFilter(desk, this::current, scans);
     this.pictures = new PictureDrop(desk, scans);
     pictures.attach(this);
-    this.bar = new TopBar(desk, this::undo);
+    this.camera = new CameraSide(desk, this::current, scans, cameras);
+    this.bar = bar();
     this.band = new MessageBand(desk.touch());
     getStyleClass().add("bench");
     getStylesheets().add(looks());
@@ -92,14 +96,44 @@ public final class Shell extends VBox implements Front {
     up();
   }
 
+  private TopBar bar() {
+    return new TopBar(desk, camera, this::undo, this::turnCamera);
+  }
+
   private void up() {
-    Region view = Panes.grow(current().view());
-    getChildren().setAll(bar, view, band);
+    arrange();
     Panes.pad(this, 4, desk.scale());
     setSpacing(desk.scale().gap());
-    bar.show(current(), stack.size() - 1);
     desk.touch().settle();
-    current().shown();
+    Screen screen = current();
+    screen.shown();
+    if (screen.equals(current())) {
+      camera.follow();
+    }
+  }
+
+  private void arrange() {
+    getChildren().setAll(bar, Panes.grow(camera.around(current())), band);
+    bar.show(current(), stack.size() - 1);
+  }
+
+  private void turnCamera() {
+    camera.toggle();
+    arrange();
+    camera.follow();
+  }
+
+  @Override
+  public void lendCamera(boolean away) {
+    camera.lend(away);
+    arrange();
+    camera.follow();
+  }
+
+  /** Lets the camera and the job go: the window closes. */
+  public void close() {
+    camera.stop();
+    desk.closeJob();
   }
 
   private void down() {
@@ -177,7 +211,8 @@ public final class Shell extends VBox implements Front {
   @Override
   public void rescale() {
     down();
-    bar = new TopBar(desk, this::undo);
+    camera.rescale();
+    bar = bar();
     String said = band.words();
     band = new MessageBand(desk.touch());
     if (!said.isEmpty()) {

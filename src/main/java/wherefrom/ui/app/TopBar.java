@@ -19,17 +19,22 @@ final class TopBar extends HBox {
   private final FitText title;
   private final FitText job;
   private final FitText missing;
+  private final TouchKey camera;
   private final TouchKey undo;
+  private final CameraSide live;
 
-  TopBar(Desk desk, Runnable undoing) {
+  TopBar(Desk desk, CameraSide live, Runnable undoing, Runnable turning) {
     super(desk.scale().gap());
     this.desk = desk;
+    this.live = live;
+    live.writeTo(this::camera);
     Touch touch = desk.touch();
     back = touch.primary("Back", desk.navigator()::back);
     bench = touch.primary("Bench", desk.navigator()::home);
     title = touch.heading("").align(Pos.BOTTOM_LEFT);
     job = touch.small("").align(Pos.TOP_LEFT);
     missing = touch.small("").centred();
+    camera = touch.primary("Camera", turning);
     undo = touch.primary("UNDO", undoing);
     VBox names = Panes.grow(new VBox(title, job));
     names.setAlignment(Pos.CENTER_LEFT);
@@ -38,7 +43,7 @@ final class TopBar extends HBox {
     missing.setMinWidth(Region.USE_PREF_SIZE);
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("top-bar");
-    getChildren().addAll(back, bench, names, missing, undo);
+    getChildren().addAll(back, bench, names, camera, missing, undo);
   }
 
   /**
@@ -54,11 +59,18 @@ final class TopBar extends HBox {
     present(back, depth > 0);
     present(bench, desk.job().isPresent() && depth > 1);
     present(undo, onJob);
+    present(camera, live.offered(screen));
+    camera.select(live.on());
     present(missing, onJob);
     if (onJob) {
       int open = new StillMissing(desk.getJob()).places().size();
-      missing.setWords(open == 0 ? "none missing" : open + " missing");
+      missing.setWords(open == 0 ? "none\nmissing" : open + "\nmissing");
     }
+  }
+
+  /** What the camera sees stands in the job's name's place where its pane has no room. */
+  private void camera(String words) {
+    job.setWords(words);
   }
 
   private static String name(OpenJob open) {

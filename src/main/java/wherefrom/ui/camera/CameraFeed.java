@@ -2,18 +2,17 @@ package wherefrom.ui.camera;
 
 import java.io.IOException;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.Lock;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import wherefrom.job.Camera;
 import wherefrom.job.CameraFrame;
 import wherefrom.job.Cameras;
 import wherefrom.job.FrameSource;
 import wherefrom.job.LiveAnswer;
 import wherefrom.job.LiveReader;
-import wherefrom.job.TagReader;
-import wherefrom.parts.TagCode;
 
 /** Frames of a camera with what was read on each, until it is stopped or the clip ends. */
 final class CameraFeed {
@@ -55,12 +54,15 @@ final class CameraFeed {
           + " digits of the tag.";
 
   private final Cameras cameras;
-  private final TagReader reader;
+  private final Lock turn;
   private volatile boolean running = true;
 
-  CameraFeed(Cameras cameras, TagReader reader) {
+  /**
+   * @param turn held while the camera is open: few systems give one camera to two
+   */
+  CameraFeed(Cameras cameras, Lock turn) {
     this.cameras = cameras;
-    this.reader = reader;
+    this.turn = turn;
   }
 
   /** Ends the feed after the frame that is on its way. */
@@ -79,25 +81,36 @@ final class CameraFeed {
   /**
    * Runs until the end, away from the window's thread.
    *
+   * @param follow gives what follows the frames, once the camera is ours
    * @param frames given each frame
    * @return a sentence on why it ended; empty when it was stopped
    * @throws IOException with a plain sentence when the camera does not open or stops answering
    */
-  String run(String id, Collection<TagCode> issued, Consumer<Shown> frames) throws IOException {
-    Optional<Camera> camera = choose(cameras.list(), id);
-    if (camera.isEmpty()) {
-      return NO_CAMERA;
-    }
-    LiveReader live = reader.live(issued);
-    try (FrameSource source = cameras.open(camera.get())) {
-      while (running) {
-        Optional<CameraFrame> frame = source.next();
-        if (frame.isEmpty()) {
-          return "The camera's picture has ended.";
-        }
-        LiveAnswer answer = live.accept(frame.get().grey());
-        frames.accept(new Shown(frame.get(), answer));
+  String run(String id, Supplier<LiveReader> follow, Consumer<Shown> frames) throws IOException {
+    turn.lock();
+    try {
+      Optional<Camera> camera = running ? choose(cameras.list(), id) : Optional.empty();
+      if (camera.isEmpty()) {
+        return running ? NO_CAMERA : "";
       }
+      LiveReader live = follow.get();
+      try (FrameSource source = cameras.open(camera.get())) {
+        return read(source, live, frames);
+      }
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  private String read(FrameSource source, LiveReader live, Consumer<Shown> frames)
+      throws IOException {
+    while (running) {
+      Optional<CameraFrame> frame = source.next();
+      if (frame.isEmpty()) {
+        return "The camera's picture has ended.";
+      }
+      LiveAnswer answer = live.accept(frame.get().grey());
+      frames.accept(new Shown(frame.get(), answer));
     }
     return "";
   }

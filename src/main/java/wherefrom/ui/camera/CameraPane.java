@@ -1,16 +1,21 @@
 package wherefrom.ui.camera;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.geometry.Pos;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import wherefrom.job.LiveAnswer;
+import wherefrom.job.LiveReader;
 import wherefrom.job.Sighting;
 import wherefrom.job.Unread;
 import wherefrom.parts.TagCode;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 
@@ -18,42 +23,70 @@ import wherefrom.ui.controls.Panes;
  * The live camera: its picture, what it sees, and a word on what would help. Start it when its
  * screen comes up and stop it when the screen goes.
  */
-public final class CameraPane extends VBox {
+public final class CameraPane extends VBox implements LiveCamera {
   private final Desk desk;
-  private final Consumer<String> read;
-  private final Preview preview = Panes.grow(new Preview());
+  private final Listener listener;
+  private final Preview preview = new Preview();
   private final FitText hint;
   private final AtomicReference<CameraFeed.@Nullable Shown> latest = new AtomicReference<>();
   private @Nullable CameraFeed feed;
+  private List<TagCode> issued = List.of();
+  private @Nullable LiveReader followed;
 
-  /**
-   * Makes the pane, not yet running.
-   *
-   * @param read given the text of a tag once, when it has come into view
-   */
-  public CameraPane(Desk desk, Consumer<String> read) {
+  /** Makes the pane, not yet running. */
+  public CameraPane(Desk desk, Listener listener) {
     super(desk.scale().px(1));
     this.desk = desk;
-    this.read = read;
-    hint = desk.touch().text("").centred();
+    this.listener = listener;
+    hint = Panes.grow(desk.touch().text("").align(Pos.TOP_LEFT));
     getChildren().addAll(preview, hint);
     getStyleClass().add("camera");
     Panes.grow(this);
   }
 
-  /** Opens the camera that was chosen in the settings and reads until {@link #stop}. */
+  @Override
+  public Region pane() {
+    return this;
+  }
+
+  @Override
   public void start() {
     stop();
     hint.setWords("The camera is being opened.");
-    CameraFeed started = new CameraFeed(desk.equipment().cameras(), desk.equipment().reader());
+    show(true);
+    CameraFeed started = new CameraFeed(desk.equipment().cameras(), desk.cameraTurn());
     feed = started;
     String id = desk.settings().camera();
-    List<TagCode> issued = desk.issued();
-    desk.background(
-        () -> started.run(id, issued, frame -> post(started, frame)),
-        ended -> ended(started, ended));
+    List<TagCode> now = desk.issued();
+    desk.background(() -> run(started, id, now), ended -> ended(started, ended));
   }
 
+  /** A camera that fails says so here, beside the work, and not over it. */
+  private String run(CameraFeed started, String id, List<TagCode> now) {
+    Hints hints = new Hints();
+    try {
+      return started.run(id, () -> follow(now), frame -> post(started, hints, frame));
+    } catch (IOException e) {
+      return String.valueOf(e.getMessage());
+    }
+  }
+
+  /**
+   * What follows the frames; only called by who has the camera. The one from before goes on: a tag
+   * that it has read is not read again before it has left the picture.
+   */
+  private LiveReader follow(List<TagCode> now) {
+    LiveReader before = followed;
+    if (before != null && now.equals(issued)) {
+      return before;
+    }
+    LiveReader fresh = desk.equipment().reader().live(now);
+    issued = now;
+    followed = fresh;
+    return fresh;
+  }
+
+  @Override
   public void stop() {
     CameraFeed running = feed;
     if (running != null) {
@@ -62,31 +95,44 @@ public final class CameraPane extends VBox {
     feed = null;
   }
 
+  private void show(boolean picture) {
+    preview.setVisible(picture);
+    preview.setManaged(picture);
+  }
+
   /** What the pane says below the picture. */
-  public String hint() {
+  public String words() {
     return hint.words();
   }
 
   private void ended(CameraFeed which, String sentence) {
     if (which.equals(feed) && !sentence.isEmpty()) {
       hint.setWords(sentence);
+      show(preview.hasPicture());
+      listener.brief("off");
+      if (!isVisible()) {
+        desk.say(sentence);
+      }
     }
   }
 
   /** Called by the camera's thread. A reading is always handed over; pictures may be left out. */
-  private void post(CameraFeed from, CameraFeed.Shown frame) {
+  private void post(CameraFeed from, Hints hints, CameraFeed.Shown frame) {
     boolean waiting = latest.getAndSet(frame) != null;
+    hints
+        .accept(frame.answer())
+        .ifPresent(asked -> Platform.runLater(() -> hand(from, listener::ask, asked)));
     if (frame.answer() instanceof LiveAnswer.Read tag) {
-      Platform.runLater(() -> hand(from, tag.sighting().text()));
+      Platform.runLater(() -> hand(from, listener::read, tag.sighting().text()));
     }
     if (!waiting) {
       Platform.runLater(() -> show(from));
     }
   }
 
-  private void hand(CameraFeed from, String text) {
+  private void hand(CameraFeed from, Consumer<String> to, String text) {
     if (from.equals(feed)) {
-      read.accept(text);
+      to.accept(text);
     }
   }
 
@@ -98,6 +144,7 @@ public final class CameraPane extends VBox {
     LiveAnswer answer = frame.answer();
     preview.show(frame, seen(answer));
     hint.setWords(words(answer));
+    listener.brief(brief(answer));
   }
 
   private static List<Sighting> seen(LiveAnswer answer) {
@@ -112,11 +159,21 @@ public final class CameraPane extends VBox {
 
   private static String words(LiveAnswer answer) {
     if (answer instanceof LiveAnswer.Several several) {
-      return several.sightings().size() + " tags in view: cover all but one.";
+      return Hints.tooMany(several);
     }
     if (answer instanceof LiveAnswer.Nothing nothing) {
       return nothing.hint().map(Unread.Cause::hint).orElse("Show a tag to the camera.");
     }
     return "Read. Take the tag away before the next one.";
+  }
+
+  private static String brief(LiveAnswer answer) {
+    if (answer instanceof LiveAnswer.Several) {
+      return "several tags";
+    }
+    if (answer instanceof LiveAnswer.Nothing nothing) {
+      return nothing.hint().isPresent() ? "not read yet" : "looking";
+    }
+    return "tag read";
   }
 }

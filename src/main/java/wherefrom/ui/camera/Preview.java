@@ -1,6 +1,7 @@
 package wherefrom.ui.camera;
 
 import java.util.List;
+import javafx.geometry.Orientation;
 import javafx.scene.Group;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelFormat;
@@ -13,6 +14,9 @@ import wherefrom.job.Sighting;
 
 /** The camera's picture, as large as its room allows, with a line round every tag that is seen. */
 final class Preview extends Region {
+  /** Height to width of most cameras' pictures. */
+  private static final double USUAL = 9.0 / 16;
+
   private final ImageView picture = new ImageView();
   private final Group lines = new Group();
   private @Nullable WritableImage image;
@@ -26,6 +30,17 @@ final class Preview extends Region {
     getChildren().addAll(picture, lines);
     setMouseTransparent(true);
     setMinSize(0, 0);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    WritableImage shown = image;
+    return shown == null ? width * USUAL : width * shown.getHeight() / shown.getWidth();
   }
 
   void show(CameraFeed.Shown frame, List<Sighting> sightings) {
@@ -47,6 +62,10 @@ final class Preview extends Region {
             4 * frame.width());
     seen = List.copyOf(sightings);
     requestLayout();
+  }
+
+  boolean hasPicture() {
+    return image != null;
   }
 
   @Override

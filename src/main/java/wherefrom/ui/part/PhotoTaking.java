@@ -67,7 +67,7 @@ public final class PhotoTaking {
             .findFirst()
             .orElse(cameras.get(0));
     Path folder = desk.getJob().folder();
-    desk.background(() -> take(desk, camera, folder), name -> log(desk, part, name));
+    desk.withCamera(() -> take(desk, camera, folder), name -> log(desk, part, name));
   }
 
   private static String take(Desk desk, Camera camera, Path folder) throws IOException {

@@ -48,6 +48,14 @@ final class Answers {
         : Answer.said("", ((Step.Said) step).sentence());
   }
 
+  /** What the camera asks for; a half that waits is named, so that it is not forgotten. */
+  static Answer asking(String hint, Answer waiting) {
+    boolean half = waiting.cue().isEmpty() && !waiting.lines().isEmpty();
+    String rest =
+        half ? " " + waiting.headline() + ": " + String.join(", ", waiting.lines()) + "." : "";
+    return Answer.said("not read yet", hint + rest).withCue(Cue.ASK);
+  }
+
   private static Answer judged(EngineJob job, Verdict verdict) {
     if (verdict instanceof Verdict.RightPlace right) {
       return place("Right place", right.place(), right.hint()).withCue(Cue.RIGHT);

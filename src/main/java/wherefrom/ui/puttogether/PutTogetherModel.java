@@ -31,6 +31,7 @@ final class PutTogetherModel {
   private final PutTogether together;
   private final StillMissing missing;
   private Answer answer;
+  private Optional<Answer> beforeAsk = Optional.empty();
   private Optional<Verdict> right = Optional.empty();
   private PartKind kind;
   private String ownReason = "";
@@ -130,12 +131,22 @@ final class PutTogetherModel {
     return take(own ? () -> together.fitOnPurpose(ownReason) : deed);
   }
 
-  /** A tag was in view and could not be read, or several were. */
+  /**
+   * The camera sees a tag that it cannot read, or several. A stop stands on; what waited comes back
+   * when the camera asks no more.
+   *
+   * @param hint what would help; empty when that is over
+   */
   Optional<Cue> ask(String hint) {
-    if (stop().isPresent()) {
+    Optional<Answer> before = beforeAsk;
+    if (hint.isEmpty() || stop().isPresent()) {
+      before.ifPresent(answered -> answer = answered);
+      beforeAsk = Optional.empty();
       return Optional.empty();
     }
-    return take(() -> new Step.Judged(new CodeVerdict.Unreadable(hint)));
+    beforeAsk = before.or(() -> Optional.of(answer));
+    answer = Answers.asking(hint, beforeAsk.orElseThrow());
+    return Optional.of(Cue.ASK);
   }
 
   Optional<Cue> turned() {
@@ -209,6 +220,8 @@ final class PutTogetherModel {
   private Optional<Cue> take(Supplier<Step> deed) {
     try {
       trouble = "";
+      beforeAsk.ifPresent(answered -> answer = answered);
+      beforeAsk = Optional.empty();
       Step step = deed.get();
       if (stop().isEmpty()) {
         ownReason = "";

@@ -18,13 +18,13 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Reasons;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.Watching;
 import wherefrom.ui.controls.Panes;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
-public final class PutTogetherScreen implements Screen, Scannable {
+public final class PutTogetherScreen implements Screen, Watching {
   /** How long a right place stands before the list goes on. */
   private static final Duration RIGHT_STANDS = Duration.millis(1200);
 
@@ -75,6 +75,12 @@ public final class PutTogetherScreen implements Screen, Scannable {
   @Override
   public void scan(String text) {
     answer(model.scan(text));
+  }
+
+  @Override
+  public void ask(String hint) {
+    model.ask(hint).ifPresent(desk.sounds()::play);
+    draw();
   }
 
   @Override

@@ -5,6 +5,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.job.Camera;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.camera.CameraPane;
 import wherefrom.ui.controls.Pager;
@@ -12,7 +13,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
 
 /** Chooses the camera and shows its picture. */
-public final class CameraScreen implements Screen {
+public final class CameraScreen implements Screen, LiveCamera.Listener {
   private static final double LIST_MM = 110;
 
   private final Desk desk;
@@ -22,7 +23,7 @@ public final class CameraScreen implements Screen {
 
   public CameraScreen(Desk desk) {
     this.desk = desk;
-    pane = new CameraPane(desk, text -> desk.say("Read: " + text));
+    pane = new CameraPane(desk, this);
     list = Pager.list(desk.touch(), this::row);
     Panes.wide(list, LIST_MM, desk.scale());
     view = Panes.row(desk.scale(), list, pane);
@@ -43,6 +44,17 @@ public final class CameraScreen implements Screen {
     list.setVisible(!cameras.isEmpty());
     list.setManaged(!cameras.isEmpty());
   }
+
+  @Override
+  public void read(String text) {
+    desk.say("Read: " + text);
+  }
+
+  @Override
+  public void ask(String hint) {}
+
+  @Override
+  public void brief(String words) {}
 
   @Override
   public String title() {

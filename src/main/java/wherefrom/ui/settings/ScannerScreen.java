@@ -1,5 +1,6 @@
 package wherefrom.ui.settings;
 
+import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Settings;
@@ -28,15 +29,19 @@ public final class ScannerScreen implements Screen, Scannable {
         Panes.column(
             desk.scale(),
             touch.text(
-                "A scanner that types like a keyboard needs nothing set as a rule. Where its digits"
-                    + " come out wrong, press Teach the digits and scan the set-up card."),
+                touch.brief(
+                    "A scanner that types like a keyboard needs nothing set as a rule: it may end a"
+                        + " code with Enter, with Tab or with nothing. Where its digits come out"
+                        + " wrong, press Teach the digits and scan the set-up card.",
+                    "Where digits come out wrong: Teach, then scan the set-up card.")),
             now,
             Panes.grow(last),
             Tiles.row(
                 desk.scale(),
-                touch.primary("Teach the digits", this::teach),
-                touch.key("Type the prefix", this::prefix),
-                touch.key("Forget all", () -> keep("", ""))));
+                touch.primary(touch.brief("Teach the digits", "Teach"), this::teach),
+                touch.key(touch.brief("Type the prefix", "Prefix"), this::prefix),
+                touch.key(touch.brief("Type the suffix", "Suffix"), this::suffix),
+                touch.key(touch.brief("Forget all", "Forget"), () -> keep(Settings.Scanner.PLAIN))));
   }
 
   private void teach() {
@@ -44,20 +49,30 @@ public final class ScannerScreen implements Screen, Scannable {
     last.setWords("Now scan the set-up card. It is printed under Print tags.");
   }
 
-  private void prefix() {
-    String before = desk.settings().scannerPrefix();
-    desk.navigator()
-        .open(
-            () ->
-                new TextEntryScreen(
-                    desk,
-                    "What the scanner sends before each code",
-                    before,
-                    words -> keep(words, desk.settings().scannerDigits())));
+  private Settings.Scanner typing() {
+    return desk.settings().scanner();
   }
 
-  private void keep(String prefix, String digits) {
-    desk.change(desk.settings().withScanner(prefix, digits));
+  private void prefix() {
+    type(
+        "What the scanner sends before each code",
+        typing().prefix(),
+        words -> keep(new Settings.Scanner(words, typing().suffix(), typing().digits())));
+  }
+
+  private void suffix() {
+    type(
+        "What it sends after each code, before Enter or Tab",
+        typing().suffix(),
+        words -> keep(new Settings.Scanner(typing().prefix(), words, typing().digits())));
+  }
+
+  private void type(String title, String before, Consumer<String> kept) {
+    desk.navigator().open(() -> new TextEntryScreen(desk, title, before, kept));
+  }
+
+  private void keep(Settings.Scanner typing) {
+    desk.change(desk.settings().withScanner(typing));
     desk.scannerChanged();
     shown();
   }
@@ -79,14 +94,17 @@ public final class ScannerScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    Settings settings = desk.settings();
     now.setWords(
-        (settings.scannerPrefix().isEmpty()
-                ? "No prefix is set."
-                : "Prefix: " + settings.scannerPrefix() + ".")
-            + (settings.scannerDigits().isEmpty()
+        set("prefix", typing().prefix())
+            + " "
+            + set("suffix", typing().suffix())
+            + (typing().digits().isEmpty()
                 ? " The digits were not taught."
-                : " The digits 0 to 9 arrive as " + settings.scannerDigits() + "."));
+                : " The digits 0 to 9 arrive as " + typing().digits() + "."));
+  }
+
+  private static String set(String name, String set) {
+    return set.isEmpty() ? "No " + name + " is set." : "The " + name + " is " + set + " .";
   }
 
   @Override

@@ -55,8 +55,14 @@ final class SettingsModel {
   }
 
   private static String scanner(Settings now) {
-    String prefix =
-        now.scannerPrefix().isEmpty() ? "no prefix" : "prefix \"" + now.scannerPrefix() + "\"";
-    return prefix + (now.scannerDigits().isEmpty() ? ", digits not taught" : ", digits taught");
+    Settings.Scanner typing = now.scanner();
+    return around("prefix", typing.prefix())
+        + ", "
+        + around("suffix", typing.suffix())
+        + (typing.digits().isEmpty() ? ", digits not taught" : ", digits taught");
+  }
+
+  private static String around(String name, String set) {
+    return set.isEmpty() ? "no " + name : name + " \"" + set + "\"";
   }
 }

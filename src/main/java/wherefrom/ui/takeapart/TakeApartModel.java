@@ -172,6 +172,16 @@ final class TakeApartModel {
     answer = next("");
   }
 
+  /**
+   * The camera sees a tag that it cannot read, or several.
+   *
+   * @param hint what would help; empty when that is over
+   */
+  Optional<Cue> ask(String hint) {
+    answer = hint.isEmpty() ? next("") : Answer.said("not read yet", hint).withCue(Cue.ASK);
+    return answer.cue();
+  }
+
   /** The job has changed elsewhere. */
   void refresh() {
     answer = next("");

@@ -15,9 +15,9 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.app.Watching;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.EngineDrawing;
 import wherefrom.ui.controls.EngineSide;
@@ -31,7 +31,7 @@ import wherefrom.ui.tray.TrayPurpose;
 import wherefrom.ui.tray.TrayTaking;
 
 /** Taking apart: what comes out next, its place lit, each part logged by scan, tap or code. */
-public final class TakeApartScreen implements Screen, Scannable {
+public final class TakeApartScreen implements Screen, Watching {
   private final Desk desk;
   private final TakeApartModel model;
   private final AnswerCard card;
@@ -87,6 +87,12 @@ public final class TakeApartScreen implements Screen, Scannable {
   @Override
   public void scan(String text) {
     answer(model.scan(text));
+  }
+
+  @Override
+  public void ask(String hint) {
+    model.ask(hint).ifPresent(desk.sounds()::play);
+    draw();
   }
 
   @Override

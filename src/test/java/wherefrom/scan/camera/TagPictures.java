@@ -16,13 +16,13 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagSymbol;
 
 /** Pictures of a bench with a tag on it, and a decoder from outside to read them. */
-final class TagPictures {
+public final class TagPictures {
   private static final int QUIET = 4;
 
   private TagPictures() {}
 
   /** A grey bench with a tag in the middle, a third of the height, turned. */
-  static BufferedImage of(TagCode tag, int width, int height, double degrees) {
+  public static BufferedImage of(TagCode tag, int width, int height, double degrees) {
     BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     Graphics2D graphics = picture.createGraphics();
     graphics.setColor(new Color(120, 110, 95));
@@ -37,7 +37,7 @@ final class TagPictures {
   }
 
   /** A tag's symbol with its quiet zone. */
-  static BufferedImage label(TagCode tag, int pixelsPerModule) {
+  public static BufferedImage label(TagCode tag, int pixelsPerModule) {
     TagSymbol symbol = TagSymbol.of(tag);
     int size = (TagSymbol.SIZE + 2 * QUIET) * pixelsPerModule;
     BufferedImage label = new BufferedImage(size, size, BufferedImage.TYPE_INT_RGB);
@@ -61,7 +61,7 @@ final class TagPictures {
   }
 
   /** What ZXing reads on a picture. */
-  static Optional<String> read(GreyImage picture) {
+  public static Optional<String> read(GreyImage picture) {
     PlanarYUVLuminanceSource source =
         new PlanarYUVLuminanceSource(
             picture.pixels(),

@@ -5,9 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.Camera;
 import wherefrom.job.CameraFrame;
@@ -16,9 +17,6 @@ import wherefrom.job.FrameSource;
 import wherefrom.job.GreyImage;
 import wherefrom.job.LiveAnswer;
 import wherefrom.job.LiveReader;
-import wherefrom.job.Reading;
-import wherefrom.job.TagReader;
-import wherefrom.parts.TagCode;
 
 /** The camera's frames on their way to the window. */
 class CameraFeedTest {
@@ -63,30 +61,22 @@ class CameraFeedTest {
     };
   }
 
-  private static TagReader blind() {
-    return new TagReader() {
-      @Override
-      public Reading read(GreyImage picture, Collection<TagCode> issued) {
-        return Reading.NOTHING;
-      }
-
-      @Override
-      public LiveReader live(Collection<TagCode> issued) {
-        return frame -> new LiveAnswer.Nothing(Optional.empty());
-      }
-    };
+  private static LiveReader blind() {
+    return frame -> new LiveAnswer.Nothing(Optional.empty());
   }
+
+  private final Lock turn = new ReentrantLock();
 
   @Test
   void saysKindlyThatThereIsNoCamera() throws IOException {
-    String said = new CameraFeed(cameras(), blind()).run("a", List.of(), frame -> {});
+    String said = new CameraFeed(cameras(), turn).run("a", CameraFeedTest::blind, frame -> {});
     assertThat(said).contains("no camera here").contains("type the six digits");
   }
 
   @Test
   void everyFrameKeepsItsOwnPixels() throws IOException {
     List<CameraFeed.Shown> frames = new ArrayList<>();
-    String said = new CameraFeed(cameras(OVER_BENCH), blind()).run("a", List.of(), frames::add);
+    String said = new CameraFeed(cameras(OVER_BENCH), turn).run("a", CameraFeedTest::blind, frames::add);
     assertThat(frames)
         .extracting(frame -> frame.bgra()[0])
         .containsExactly((byte) 4, (byte) 3, (byte) 2, (byte) 1);
@@ -96,19 +86,19 @@ class CameraFeedTest {
 
   @Test
   void takesTheChosenCameraAndTheFirstWhereThatIsGone() throws IOException {
-    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), blind()).run("b", List.of(), frame -> {});
-    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), blind()).run("gone", List.of(), frame -> {});
+    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), turn).run("b", CameraFeedTest::blind, frame -> {});
+    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), turn).run("gone", CameraFeedTest::blind, frame -> {});
     assertThat(opened).containsExactly("b", "a");
   }
 
   @Test
   void stopsAfterTheFrameOnItsWayAndLetsTheCameraGo() throws IOException {
-    CameraFeed feed = new CameraFeed(cameras(OVER_BENCH), blind());
+    CameraFeed feed = new CameraFeed(cameras(OVER_BENCH), turn);
     List<CameraFeed.Shown> frames = new ArrayList<>();
     String said =
         feed.run(
             "a",
-            List.of(),
+            CameraFeedTest::blind,
             frame -> {
               frames.add(frame);
               feed.stop();
@@ -132,7 +122,7 @@ class CameraFeedTest {
             throw new IOException("Another program uses the camera. Close it and try again.");
           }
         };
-    assertThatThrownBy(() -> new CameraFeed(busy, blind()).run("a", List.of(), frame -> {}))
+    assertThatThrownBy(() -> new CameraFeed(busy, turn).run("a", CameraFeedTest::blind, frame -> {}))
         .hasMessageContaining("Another program");
   }
 }

@@ -12,7 +12,6 @@ import wherefrom.job.Archives;
 import wherefrom.job.Backups;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Camera;
-import wherefrom.job.CameraFrame;
 import wherefrom.job.Cameras;
 import wherefrom.job.Equipment;
 import wherefrom.job.FrameSource;
@@ -53,6 +52,12 @@ public final class SampleEquipment {
   public Settings settings = Settings.fresh(Path.of("shop"));
   public Reading reading = Reading.NOTHING;
 
+  /** What the camera gives for every frame, where no reader of the test's own is set. */
+  public LiveAnswer seen = new LiveAnswer.Nothing(Optional.empty());
+
+  public Optional<Cameras> ownCameras = Optional.empty();
+  public Optional<TagReader> ownReader = Optional.empty();
+
   public Equipment all() {
     return all(Optional.empty());
   }
@@ -65,9 +70,9 @@ public final class SampleEquipment {
         archives(),
         photos(),
         settingsStore(),
-        reader(),
+        ownReader.orElseGet(this::reader),
         pictures(),
-        cameras(),
+        ownCameras.orElseGet(this::cameras),
         printer(),
         reports(),
         folder -> List.of(),
@@ -158,7 +163,7 @@ public final class SampleEquipment {
 
       @Override
       public LiveReader live(Collection<TagCode> issued) {
-        return frame -> new LiveAnswer.Nothing(Optional.empty());
+        return frame -> seen;
       }
     };
   }
@@ -184,24 +189,7 @@ public final class SampleEquipment {
 
       @Override
       public FrameSource open(Camera camera) {
-        return new FrameSource() {
-          private int left = 3;
-
-          @Override
-          public Optional<CameraFrame> next() {
-            int width = 64;
-            int height = 48;
-            byte[] bgra = new byte[4 * width * height];
-            java.util.Arrays.fill(bgra, (byte) 200);
-            return left-- > 0
-                ? Optional.of(
-                    new CameraFrame(new GreyImage(width, height, new byte[width * height]), bgra))
-                : Optional.empty();
-          }
-
-          @Override
-          public void close() {}
-        };
+        return new StandingPicture();
       }
     };
   }

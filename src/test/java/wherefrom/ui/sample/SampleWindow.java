@@ -3,8 +3,10 @@ package wherefrom.ui.sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
+import java.util.function.Consumer;
 import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -23,6 +25,10 @@ import wherefrom.ui.controls.Touch;
 public final class SampleWindow {
   public final SampleEquipment equipment = new SampleEquipment();
   public final AtomicLong nanos = new AtomicLong(1_000_000_000L);
+
+  /** Does what is done away from the window's thread. */
+  public Executor workers;
+
   public final Scene scene;
   public final Shell shell;
 
@@ -30,19 +36,38 @@ public final class SampleWindow {
    * @param dpi 96 for a window of 1280 by 800, 160 for one of 1920 by 1200
    */
   public SampleWindow(int dpi, int textPercent) {
-    this(dpi, textPercent, Optional.empty());
+    this(dpi, textPercent, Optional.empty(), work -> work.run(), equipment -> {});
   }
 
   /** Over a shelf of the test's own. */
   public SampleWindow(int dpi, int textPercent, Shelf shelf) {
-    this(dpi, textPercent, Optional.of(shelf));
+    this(dpi, textPercent, Optional.of(shelf), work -> work.run(), equipment -> {});
   }
 
-  private SampleWindow(int dpi, int textPercent, Optional<Shelf> shelf) {
+  /**
+   * Over a shelf of the test's own.
+   *
+   * @param first does what is done away from the window's thread
+   * @param arranged changes the equipment before the window opens
+   */
+  public SampleWindow(
+      int dpi,
+      int textPercent,
+      Optional<Shelf> shelf,
+      Executor first,
+      Consumer<SampleEquipment> arranged) {
+    workers = first;
     Settings fresh = equipment.settings;
     equipment.settings = fresh.withPixelsPerMm(dpi / 25.4).withTextPercent(textPercent);
+    arranged.accept(equipment);
     shell =
-        new Shell(Screens.all(), equipment.all(shelf), nanos::get, Sounds.NONE, work -> work.run());
+        new Shell(
+            Screens.all(),
+            Screens::camera,
+            equipment.all(shelf),
+            nanos::get,
+            Sounds.NONE,
+            work -> this.workers.execute(work));
     scene = dpi == 96 ? new Scene(shell, 1280, 800) : new Scene(shell, 1920, 1200);
     shell.keys().attach(scene);
     layOut();
@@ -139,7 +164,7 @@ public final class SampleWindow {
   /** The words on a node. */
   public String words(Node node) {
     if (node instanceof FitText text) {
-      return text.words();
+      return text.words().replace('\n', ' ');
     }
     StringBuilder all = new StringBuilder();
     if (node instanceof Parent parent) {
