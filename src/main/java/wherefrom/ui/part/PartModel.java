@@ -23,24 +23,31 @@ final class PartModel {
 
   /** What can be done with a part as it is. */
   enum Deed {
-    INSPECT("Inspect"),
-    MEASURE("Measure"),
-    NOTE("Note"),
-    PHOTO("Photo"),
-    DECIDE("Decide"),
-    REPRINT("Print its tag anew"),
-    PIECES("Pieces on one wire"),
-    WASH("Off for washing"),
-    BACK("Back from washing"),
-    TOOK_OUT("Taken out again"),
-    LOST("It is missing"),
-    FOUND("It is found"),
-    REPLACE("A new part instead");
+    INSPECT("Inspect", "Inspect"),
+    MEASURE("Measure", "Measure"),
+    NOTE("Note", "Note"),
+    PHOTO("Photo", "Photo"),
+    DECIDE("Decide", "Decide"),
+    REPRINT("Print its tag anew", "Print"),
+    PIECES("Pieces on one wire", "Pieces"),
+    WASH("Off for washing", "Wash"),
+    BACK("Back from washing", "Is back"),
+    TOOK_OUT("Taken out again", "Is out"),
+    LOST("It is missing", "Missing"),
+    FOUND("It is found", "Found"),
+    REPLACE("A new part instead", "New part");
 
     private final String words;
+    private final String brief;
 
-    Deed(String words) {
+    Deed(String words, String brief) {
       this.words = words;
+      this.brief = brief;
+    }
+
+    /** For where the person's text is large. */
+    String brief() {
+      return brief;
     }
 
     String words() {

@@ -70,7 +70,8 @@ public final class PartScreen implements Screen, Scannable {
     boolean some = desk.touch().isLarge() && deeds.size() > FEW;
     List<Node> offered = new ArrayList<>();
     for (PartModel.Deed deed : some ? deeds.subList(0, FEW) : deeds) {
-      offered.add(desk.touch().key(deed.words(), () -> act(deed)));
+      String words = desk.touch().brief(deed.words(), deed.brief());
+      offered.add(desk.touch().key(words, () -> act(deed)));
     }
     if (some) {
       offered.add(desk.touch().key("More", () -> more(deeds.subList(FEW, deeds.size()))));
