@@ -47,15 +47,7 @@ public record Settings(
 
   public Settings withShop(Path folder) {
     return new Settings(
-        folder,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        secondCopy);
+        folder, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy);
   }
 
   public Settings withUnits(UnitSystem chosen) {

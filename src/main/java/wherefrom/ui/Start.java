@@ -48,8 +48,8 @@ public final class Start extends Application {
   public void start(Stage stage) {
     Equipment all = Objects.requireNonNull(equipment, "run() first");
     Sounds tones = Objects.requireNonNull(sounds, "run() first");
-    Shell opened = new Shell(
-            Screens.all(), Screens::camera, all, nanos, new CueSounds(tones), workers);
+    Shell opened =
+        new Shell(Screens.all(), Screens::camera, all, nanos, new CueSounds(tones), workers);
     shell = opened;
     Scene scene = new Scene(opened, WIDTH, HEIGHT);
     opened.keys().attach(scene);

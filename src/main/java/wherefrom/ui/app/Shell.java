@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Equipment;
 import wherefrom.ui.controls.MessageBand;

@@ -109,10 +109,7 @@ public final class CameraPane extends VBox implements LiveCamera {
     if (which.equals(feed) && !sentence.isEmpty()) {
       hint.setWords(sentence);
       show(preview.hasPicture());
-      listener.brief("off");
-      if (!isVisible()) {
-        desk.say(sentence);
-      }
+      listener.brief(sentence.equals(CameraFeed.NO_CAMERA) ? "no camera here" : "no picture");
     }
   }
 

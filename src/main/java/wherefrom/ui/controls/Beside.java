@@ -35,8 +35,7 @@ public final class Beside extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return roomy
-        && work.minWidth(height);
+    return work.minWidth(height);
   }
 
   @Override

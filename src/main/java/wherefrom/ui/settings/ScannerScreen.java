@@ -41,7 +41,8 @@ public final class ScannerScreen implements Screen, Scannable {
                 touch.primary(touch.brief("Teach the digits", "Teach"), this::teach),
                 touch.key(touch.brief("Type the prefix", "Prefix"), this::prefix),
                 touch.key(touch.brief("Type the suffix", "Suffix"), this::suffix),
-                touch.key(touch.brief("Forget all", "Forget"), () -> keep(Settings.Scanner.PLAIN))));
+                touch.key(
+                    touch.brief("Forget all", "Forget"), () -> keep(Settings.Scanner.PLAIN))));
   }
 
   private void teach() {

@@ -98,8 +98,7 @@ public final class BenchFilm {
   private static boolean dark(TagSymbol symbol, int row, int column) {
     int inner = row - LabelFrame.INSET;
     int across = column - LabelFrame.INSET;
-    boolean inside =
-        inner >= 0 && across >= 0 && inner < TagSymbol.SIZE && across < TagSymbol.SIZE;
+    boolean inside = inner >= 0 && across >= 0 && inner < TagSymbol.SIZE && across < TagSymbol.SIZE;
     return LabelFrame.isFrame(row, column) || (inside && symbol.dark(inner, across));
   }
 }

@@ -76,7 +76,8 @@ class CameraFeedTest {
   @Test
   void everyFrameKeepsItsOwnPixels() throws IOException {
     List<CameraFeed.Shown> frames = new ArrayList<>();
-    String said = new CameraFeed(cameras(OVER_BENCH), turn).run("a", CameraFeedTest::blind, frames::add);
+    String said =
+        new CameraFeed(cameras(OVER_BENCH), turn).run("a", CameraFeedTest::blind, frames::add);
     assertThat(frames)
         .extracting(frame -> frame.bgra()[0])
         .containsExactly((byte) 4, (byte) 3, (byte) 2, (byte) 1);
@@ -86,8 +87,10 @@ class CameraFeedTest {
 
   @Test
   void takesTheChosenCameraAndTheFirstWhereThatIsGone() throws IOException {
-    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), turn).run("b", CameraFeedTest::blind, frame -> {});
-    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), turn).run("gone", CameraFeedTest::blind, frame -> {});
+    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), turn)
+        .run("b", CameraFeedTest::blind, frame -> {});
+    new CameraFeed(cameras(OVER_BENCH, BUILT_IN), turn)
+        .run("gone", CameraFeedTest::blind, frame -> {});
     assertThat(opened).containsExactly("b", "a");
   }
 
@@ -122,7 +125,8 @@ class CameraFeedTest {
             throw new IOException("Another program uses the camera. Close it and try again.");
           }
         };
-    assertThatThrownBy(() -> new CameraFeed(busy, turn).run("a", CameraFeedTest::blind, frame -> {}))
+    assertThatThrownBy(
+            () -> new CameraFeed(busy, turn).run("a", CameraFeedTest::blind, frame -> {}))
         .hasMessageContaining("Another program");
   }
 }

@@ -14,8 +14,7 @@ import wherefrom.job.Unread;
 class HintsTest {
   private static final Sighting TAG = new Sighting("1", Sighting.Basis.ISSUED, List.of());
   private static final LiveAnswer BARE = new LiveAnswer.Nothing(Optional.empty());
-  private static final LiveAnswer GLARE =
-      new LiveAnswer.Nothing(Optional.of(Unread.Cause.GLARE));
+  private static final LiveAnswer GLARE = new LiveAnswer.Nothing(Optional.of(Unread.Cause.GLARE));
   private static final LiveAnswer TWO = new LiveAnswer.Several(List.of(TAG, TAG));
   private static final LiveAnswer READ = new LiveAnswer.Read(TAG);
 

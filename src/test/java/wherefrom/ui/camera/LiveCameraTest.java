@@ -175,7 +175,10 @@ class LiveCameraTest {
   void partsComeOutByCameraAloneAndATagThatLiesOnIsLoggedOnce() throws InterruptedException {
     SampleJob job = SampleJob.whole();
     Path clip =
-        new BenchFilm().bare(3).lies(tag(job, "rocker@1IN"), 1).write(folder.resolve("endless.avi"));
+        new BenchFilm()
+            .bare(3)
+            .lies(tag(job, "rocker@1IN"), 1)
+            .write(folder.resolve("endless.avi"));
     open(FfmpegCameras.endlessClip(clip), ScreenId.TAKE_APART, job);
     camera.frames(40);
     assertThat(words()).contains("1 of 74 out");

@@ -14,7 +14,9 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.scan.camera.TagPictures;
 
-/** A camera over a bench with one tag on it: a few frames, then the picture ends or stands still. */
+/**
+ * A camera over a bench with one tag on it: a few frames, then the picture ends or stands still.
+ */
 public final class StandingPicture implements FrameSource {
   private static final int WIDE = 640;
   private static final int HIGH = 360;
@@ -27,7 +29,10 @@ public final class StandingPicture implements FrameSource {
           TAG.digits(),
           Sighting.Basis.ISSUED,
           List.of(
-              new Corner(278, 138), new Corner(362, 138), new Corner(362, 222), new Corner(278, 222)));
+              new Corner(278, 138),
+              new Corner(362, 138),
+              new Corner(362, 222),
+              new Corner(278, 222)));
 
   private static final byte[] PICTURE = picture();
   private static CountDownLatch still = new CountDownLatch(0);
