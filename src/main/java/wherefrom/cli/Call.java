@@ -113,7 +113,8 @@ final class Call {
         .toList();
   }
 
-  private List<String> all(String option) {
+  /** Every value of an option, as given. */
+  List<String> all(String option) {
     return options.getOrDefault(option, List.of());
   }
 

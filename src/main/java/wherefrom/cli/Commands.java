@@ -47,6 +47,8 @@ final class Commands {
     commands.add(new BackupCommand(equipment.backups()));
     commands.add(new ExportCommand(equipment));
     commands.add(new ImportCommand(equipment));
+    commands.add(new WorkingsCommand());
+    commands.add(new PlanNumbersCommand(equipment));
     return commands;
   }
 }

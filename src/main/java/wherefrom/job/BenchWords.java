@@ -103,7 +103,7 @@ final class BenchWords {
     if (entry instanceof PriceNoted price) {
       return "price of " + price.what() + ": " + Money.ofCents(price.cents()).text();
     }
-    throw new IllegalArgumentException("no words for " + entry.getClass().getSimpleName());
+    return NumberWords.of(entry);
   }
 
   static String subject(String key, IntFunction<String> part) {

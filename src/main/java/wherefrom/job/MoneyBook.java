@@ -175,11 +175,20 @@ public final class MoneyBook {
     return budget(Optional.empty());
   }
 
+  /** The budget line with so much more on the side of the plans. */
+  public Budget budgetWith(Money more) {
+    return budget(Optional.empty(), more);
+  }
+
   private Budget budget(Optional<Change> more) {
+    return budget(more, Money.ZERO);
+  }
+
+  private Budget budget(Optional<Change> more, Money onTop) {
     Map<CostState, Money> sums = new LinkedHashMap<>();
     Set<Integer> open =
         new Planning(job).plans().stream().map(Plan::number).collect(Collectors.toSet());
-    Money planned = Money.ZERO;
+    Money planned = onTop;
     for (CostLine line : lines()) {
       if (open.contains(line.plan()) && line.state() != CostState.AVOIDED) {
         planned = planned.plus(line.amount());

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.BoltTicked;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
@@ -14,6 +15,7 @@ import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -45,6 +47,8 @@ import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.entry.TakenBack;
 import wherefrom.job.entry.ToolListed;
+import wherefrom.job.entry.TorqueCardDropped;
+import wherefrom.job.entry.TorqueCardMade;
 import wherefrom.job.entry.ZeroChecked;
 
 /**
@@ -95,6 +99,10 @@ final class EntryTypes {
     name("cost-dropped", CostDropped.class);
     name("budget-set", BudgetSet.class);
     name("price-noted", PriceNoted.class);
+    name("figures-kept", FiguresKept.class);
+    name("torque-card-made", TorqueCardMade.class);
+    name("torque-card-dropped", TorqueCardDropped.class);
+    name("bolt-ticked", BoltTicked.class);
     name("part-replaced", PartReplaced.class);
     name("part-fitted", PartFitted.class);
     name("part-unfitted", PartUnfitted.class);

@@ -33,7 +33,9 @@ public final class PistonToValve implements Working {
       ChoiceInput.of("side", "Which valve: intake or exhaust.", "intake", "exhaust");
   public static final AmountInput SEAT_SINK =
       AmountInput.length(
-              "seat-sink", "How much deeper the valve sits after seat work; 0 if unchanged.")
+              "seat-sink",
+              "How much deeper the valve sits after seat work, measured along its stem, as by the"
+                  + " rise of its tip; 0 if unchanged.")
           .orZero();
 
   /** 0.080 in. */
@@ -47,13 +49,14 @@ public final class PistonToValve implements Working {
           "piston-to-valve",
           "Piston to valve after a cut",
           List.of(CLEARANCE, PushrodLength.LOWERING, VALVE_TILT, CROWN, SEAT_SINK, SIDE),
-          "flat: left = clearance − lowering / cos tilt + sink·cos tilt;"
-              + " pocket: left = clearance − lowering·cos tilt + sink·cos tilt",
+          "flat: left = clearance − lowering / cos tilt + sink;"
+              + " pocket: left = clearance − lowering·cos tilt + sink",
           Source.workedOut("geometry; no published example was found"),
           List.of(
               "For the same cam, cam timing and rocker ratio: after changing one of them measure"
                   + " again.",
-              "The sunk seat is credited at its smaller value, on the safe side."));
+              "All gaps are along the valve's axis: a clay print measured square to a flat crown is"
+                  + " divided by cos tilt first."));
 
   @Override
   public WorkingCard card() {
@@ -86,10 +89,13 @@ public final class PistonToValve implements Working {
         least.source());
   }
 
-  /** The clearance along the valve after the head came down. */
+  /**
+   * The clearance along the valve after the head came down. A sunk seat moves the valve along its
+   * own axis, so the whole of it is gained, on a flat crown as in a pocket.
+   */
   public static Dual left(Dual now, Dual lowering, Dual tilt, boolean flat, Dual sink) {
     Dual cosine = tilt.cosineOfDegrees();
     Dual lost = flat ? lowering.dividedBy(cosine) : lowering.times(cosine);
-    return now.minus(lost).plus(sink.times(cosine));
+    return now.minus(lost).plus(sink);
   }
 }

@@ -14,7 +14,7 @@ import wherefrom.workings.catalogue.Acceptance;
  */
 public record ClearancePlot(Unit unit, List<Bar> bars) {
 
-  /** One journal; low and high are the band of ±2·u. */
+  /** One journal; low and high are the band of ±2·u. Without a limit it stays undecided. */
   public record Bar(
       String journal,
       double clearance,
@@ -47,7 +47,9 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
     OptionalDouble lower = converted(reading.lowerLimit(), clearance.unit(), unit);
     OptionalDouble upper = converted(reading.upperLimit(), clearance.unit(), unit);
     double band = Plot.COVERAGE * u;
-    Acceptance.Decision decision = new Acceptance(value, u, lower, upper).decision();
+    boolean limited = lower.isPresent() || upper.isPresent();
+    Acceptance.Decision decision =
+        limited ? new Acceptance(value, u, lower, upper).decision() : Acceptance.Decision.UNDECIDED;
     return new Bar(reading.journal(), value, value - band, value + band, lower, upper, decision);
   }
 

@@ -248,7 +248,7 @@ final class Samples {
     Big cosine = x.get("valve-tilt").cosine();
     Big drop = x.get("lowering");
     Big along = x.chose("crown", "flat") ? drop.over(cosine) : drop.times(cosine);
-    return x.get("clearance-now").plus(x.get("seat-sink").times(cosine)).minus(along);
+    return x.get("clearance-now").plus(x.get("seat-sink")).minus(along);
   }
 
   private static List<Sample> springs() {

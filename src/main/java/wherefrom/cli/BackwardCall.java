@@ -1,0 +1,88 @@
+package wherefrom.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.AmountReading;
+import wherefrom.quantity.AmountText;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.Backward;
+import wherefrom.workings.BackwardAnswer;
+import wherefrom.workings.Inputs;
+import wherefrom.workings.MissingInputs;
+import wherefrom.workings.NoAnswer;
+import wherefrom.workings.Nonsense;
+import wherefrom.workings.Solution;
+import wherefrom.workings.Working;
+
+/** Works backwards from a result to an unknown input. */
+final class BackwardCall {
+  private final Working working;
+  private final String unknown;
+
+  BackwardCall(Working working, String unknown) {
+    this.working = working;
+    this.unknown = unknown;
+  }
+
+  /** One of the texts is {@code RESULT=VALUE}, a key that is no input: the wanted result. */
+  Status run(List<String> texts, Answer answer) throws BadInput {
+    if (working.card().findInput(unknown).filter(AmountInput.class::isInstance).isEmpty()) {
+      throw new BadInput("\"" + unknown + "\" is no figure that this working takes.");
+    }
+    List<String> known = new ArrayList<>();
+    List<String> wanted = new ArrayList<>();
+    for (String text : texts) {
+      boolean input = working.card().findInput(text.split("=", 2)[0].strip()).isPresent();
+      (input ? known : wanted).add(text);
+    }
+    if (wanted.size() != 1 || !wanted.get(0).contains("=")) {
+      throw new BadInput("Give the one result that is wanted as RESULT=VALUE, such as ratio=9.5.");
+    }
+    String[] parts = wanted.get(0).split("=", 2);
+    return solve(WorkingsCommand.read(working, known), parts[0].strip(), parts[1], answer);
+  }
+
+  private Status solve(Inputs known, String result, String value, Answer answer) throws BadInput {
+    AmountReading reading =
+        result.contains("ratio") ? AmountText.read(value, Unit.ONE) : AmountText.read(value);
+    if (reading instanceof AmountReading.NotUnderstood not) {
+      throw new BadInput(not.sentence());
+    }
+    Amount wanted = ((AmountReading.Understood) reading).amount();
+    BackwardAnswer found = answered(known, result, wanted);
+    if (found instanceof MissingInputs missing) {
+      throw WorkingsCommand.missing(missing);
+    }
+    if (found instanceof Nonsense nonsense) {
+      throw new BadInput(nonsense.sentence());
+    }
+    if (found instanceof NoAnswer none) {
+      answer.only(Fields.of("solved", false).and("sentence", none.sentence()), none.sentence());
+      return Status.STOPPED;
+    }
+    Solution solution = (Solution) found;
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        Answer.cells(
+            solution.unknown().key(),
+            solution.unknown().text(),
+            ResultFields.better(solution.unknown())));
+    lines.addAll(ResultFields.lines(solution.result()));
+    answer.only(
+        Fields.of("solved", true)
+            .and("unknown", ResultFields.of(solution.unknown()))
+            .and("with", ResultFields.of(solution.result())),
+        lines);
+    return Status.RIGHT;
+  }
+
+  private BackwardAnswer answered(Inputs known, String result, Amount wanted) throws BadInput {
+    try {
+      return Backward.solve(working, known, unknown, result, wanted);
+    } catch (IllegalArgumentException e) {
+      throw new BadInput("\"" + result + "\" is no result of this working.");
+    }
+  }
+}

@@ -1,0 +1,137 @@
+package wherefrom.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.Equipment;
+import wherefrom.job.OpenJob;
+import wherefrom.job.numbers.PlanBook;
+import wherefrom.job.numbers.PlanEffects;
+import wherefrom.job.numbers.PlanFollowing;
+import wherefrom.workings.Inputs;
+import wherefrom.workings.plan.Margin;
+import wherefrom.workings.plan.Plan;
+import wherefrom.workings.plan.PlanAnswer;
+import wherefrom.workings.plan.PlanColumn;
+import wherefrom.workings.plan.PlanWorking;
+import wherefrom.workings.plan.WhatIf;
+
+/** The plan in figures: how things are now, and up to three what-ifs. */
+final class PlanNumbersCommand implements Command {
+  private static final Option NOW =
+      Option.several("--now", "KEY=VALUE", "how things are now; commas part them");
+  private static final Option WHAT_IF =
+      Option.several(
+          "--what-if", "KEY=VALUE", "one change of figures a value, at most " + Plan.MOST_WHAT_IFS);
+  private static final Option JOB =
+      Option.maybe("--job", "DIR", "the job whose kept plan is shown, and whose prices count");
+
+  private final Equipment equipment;
+
+  PlanNumbersCommand(Equipment equipment) {
+    this.equipment = equipment;
+  }
+
+  @Override
+  public Usage usage() {
+    return Usage.of(
+            "plan numbers",
+            "",
+            "Works ratio, cuts, intake, pushrods, lift and piston to valve side by side.",
+            NOW,
+            WHAT_IF,
+            JOB)
+        .noting(
+            "plan numbers --now bore=4in,stroke=3.48in,… --what-if target=9.5"
+                + " target=10,deck-cut=0.010in",
+            "Without --now the plan that the job keeps is shown. Values are typed as for"
+                + " \"workings\"; \"workings\" names their keys.");
+  }
+
+  @Override
+  public Status run(Call call, Answer answer) throws BadInput {
+    if (!call.has(JOB)) {
+      return show(typed(call), Optional.empty(), answer);
+    }
+    try (Bench bench = Bench.open(equipment, call, answer)) {
+      Plan plan = call.has(NOW) ? typed(call) : new PlanBook(bench.job()).plan();
+      return show(plan, Optional.of(bench.job()), answer);
+    }
+  }
+
+  private static Plan typed(Call call) throws BadInput {
+    PlanWorking working = new PlanWorking();
+    Inputs now = WorkingsCommand.read(working, call.listed(NOW.name()));
+    List<WhatIf> whatIfs = new ArrayList<>();
+    for (String one : call.all(WHAT_IF.name())) {
+      List<String> figures = new ArrayList<>();
+      for (String figure : one.split(",")) {
+        figures.add(figure.strip());
+      }
+      Inputs changes = WorkingsCommand.read(working, figures);
+      whatIfs.add(new WhatIf("what-if " + (whatIfs.size() + 1), changes));
+    }
+    if (now.entries().isEmpty() && whatIfs.isEmpty()) {
+      throw call.wrong("Give --now with figures, or --job with a kept plan.");
+    }
+    if (whatIfs.size() > Plan.MOST_WHAT_IFS) {
+      throw call.wrong("At most " + Plan.MOST_WHAT_IFS + " what-ifs stand beside now.");
+    }
+    return new Plan(now, whatIfs);
+  }
+
+  private static Status show(Plan plan, Optional<OpenJob> job, Answer answer) throws BadInput {
+    List<PlanAnswer> answers = plan.work();
+    for (PlanAnswer each : answers) {
+      if (each instanceof PlanAnswer.Refused refused) {
+        throw new BadInput(refused.name() + ": " + refused.nonsense().sentence());
+      }
+    }
+    for (PlanAnswer each : answers) {
+      PlanColumn column = (PlanColumn) each;
+      Optional<PlanEffects> effects = job.map(open -> PlanFollowing.of(open, column));
+      answer.row(fields(column, effects), lines(column, effects).toArray(String[]::new));
+    }
+    return Status.RIGHT;
+  }
+
+  private static Fields fields(PlanColumn column, Optional<PlanEffects> effects) {
+    Fields fields =
+        ResultFields.of(column.result())
+            .and("column", column.name())
+            .and("margins", column.margins().stream().map(PlanNumbersCommand::margin).toList())
+            .and("consequences", column.consequences().stream().map(c -> c.key()).toList());
+    effects.ifPresent(
+        known ->
+            fields
+                .and("follows", known.lines().stream().map(PlanEffects.Line::sentence).toList())
+                .and("checks", known.checks())
+                .and("cost", known.sum().text()));
+    return fields;
+  }
+
+  private static Fields margin(Margin margin) {
+    return Fields.of("key", margin.result().key())
+        .and("standing", word(margin))
+        .and("usualLeast", margin.least().words())
+        .and("source", margin.least().source().text());
+  }
+
+  private static String word(Margin margin) {
+    return margin.standing().name().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  private static List<String> lines(PlanColumn column, Optional<PlanEffects> effects) {
+    List<String> lines = new ArrayList<>(List.of("== " + column.name()));
+    lines.addAll(ResultFields.lines(column.result()));
+    column.margins().forEach(m -> lines.add(Answer.cells("margin", word(m), m.sentence())));
+    column.consequences().forEach(c -> lines.add(Answer.cells("follows", c.words())));
+    effects.ifPresent(
+        known -> {
+          known.lines().forEach(line -> lines.add(Answer.cells("follows", line.sentence())));
+          known.checks().forEach(check -> lines.add(Answer.cells("check", check)));
+          lines.add(Answer.cells("cost", known.moneyWords(), known.withIt().sentence()));
+        });
+    return lines;
+  }
+}

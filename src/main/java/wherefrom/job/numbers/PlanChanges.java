@@ -1,0 +1,58 @@
+package wherefrom.job.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.engine.Layout;
+import wherefrom.engine.LifterType;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.workings.plan.Consequence;
+import wherefrom.workings.plan.PlanColumn;
+
+/** What a column of the plan does to the engine, as changes that the consequence rules know. */
+final class PlanChanges {
+  private PlanChanges() {}
+
+  /** The changes, each at every place of the engine that it is done at. */
+  static List<Change> of(PlanColumn column, Layout layout) {
+    List<Change> changes = new ArrayList<>();
+    for (Consequence consequence : column.consequences()) {
+      for (ChangeKind kind : kinds(consequence, layout)) {
+        for (String where : kind.reach().where(layout)) {
+          changes.add(new Change(kind, where, detail(kind, column)));
+        }
+      }
+    }
+    return List.copyOf(changes);
+  }
+
+  /** Empty where no rule speaks of it. */
+  private static List<ChangeKind> kinds(Consequence consequence, Layout layout) {
+    return switch (consequence) {
+      case HEAD_MILLED -> List.of(ChangeKind.HEAD_MILLED);
+      case DECK_MILLED -> List.of(ChangeKind.DECK_MILLED);
+      case GASKET_CHANGED -> List.of(ChangeKind.GASKET_THICKNESS);
+      case PUSHROD_LENGTH_CHANGED -> List.of(ChangeKind.PUSHROD_REPLACED);
+      case LIFT_INCREASED -> List.of(ChangeKind.LIFT_INCREASED);
+      case CAM_CHANGED ->
+          List.of(
+              layout.lifters() == LifterType.FLAT
+                  ? ChangeKind.NEW_FLAT_CAM
+                  : ChangeKind.NEW_ROLLER_CAM);
+      case ROCKER_RATIO_CHANGED -> List.of(ChangeKind.ROCKER_REPLACED);
+      case SEAT_WORK -> List.of(ChangeKind.VALVE_JOB);
+      case BORED -> List.of(ChangeKind.BORED);
+      case INTAKE_CORRECTED, SPRINGS_CHANGED, CRANK_CHANGED, PISTONS_CHANGED -> List.of();
+    };
+  }
+
+  private static String detail(ChangeKind kind, PlanColumn column) {
+    String key =
+        switch (kind) {
+          case HEAD_MILLED -> "head-cut";
+          case PUSHROD_REPLACED -> "pushrod-change";
+          default -> "";
+        };
+    return column.result().findValue(key).map(value -> value.text()).orElse("");
+  }
+}

@@ -1,0 +1,170 @@
+package wherefrom.workings.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.workings.chart.Mark.Look;
+import wherefrom.workings.chart.Mark.Side;
+
+/** Lays a chart out on a surface. */
+public final class Drawing {
+  private final Chart chart;
+  private final Surface surface;
+  private final List<Mark> marks = new ArrayList<>();
+  private final double left;
+  private final double right;
+  private final double top;
+  private final double bottom;
+
+  private Drawing(Chart chart, Surface surface) {
+    this.chart = chart;
+    this.surface = surface;
+    double letter = surface.capital();
+    double figures =
+        chart.up().ticks().stream()
+            .mapToDouble(tick -> surface.widthOf(tick.words()))
+            .max()
+            .orElse(0);
+    this.left = figures + 1.6 * letter;
+    this.right = surface.width() - 1.5 * letter;
+    this.top = 2.6 * letter;
+    int rowsBelow = chart.columns().stream().allMatch(c -> c.verdict().isEmpty()) ? 2 : 3;
+    this.bottom = surface.height() - (0.6 + 1.9 * rowsBelow) * letter;
+  }
+
+  /** The marks in the order in which they are drawn. */
+  public static List<Mark> of(Chart chart, Surface surface) {
+    Drawing drawing = new Drawing(chart, surface);
+    drawing.bands();
+    drawing.frame();
+    drawing.figuresUp();
+    drawing.figuresAcross();
+    drawing.levels();
+    drawing.traces();
+    chart.columns().forEach(drawing::column);
+    return List.copyOf(drawing.marks);
+  }
+
+  private double x(double across) {
+    return left + chart.across().part(across) * (right - left);
+  }
+
+  private double y(double up) {
+    return bottom - chart.up().part(up) * (bottom - top);
+  }
+
+  private void line(double x1, double y1, double x2, double y2, Look look) {
+    marks.add(new Mark.Line(x1, y1, x2, y2, look));
+  }
+
+  private void words(double x, double y, Side side, String text) {
+    marks.add(new Mark.Words(x, y, side, text));
+  }
+
+  private void frame() {
+    line(left, top, left, bottom, Look.THIN);
+    line(left, bottom, right, bottom, Look.THIN);
+    words(0, 0.8 * surface.capital(), Side.BEGIN, chart.up().words());
+    double low = surface.height() - 0.8 * surface.capital();
+    words((left + right) / 2, low, Side.MIDDLE, chart.across().words());
+  }
+
+  private void figuresUp() {
+    double letter = surface.capital();
+    double last = Double.POSITIVE_INFINITY;
+    for (Axis.Tick tick : chart.up().ticks()) {
+      double y = y(tick.at());
+      line(left - 0.5 * letter, y, left, y, Look.THIN);
+      if (last - y >= 1.6 * letter) {
+        words(left - 0.8 * letter, y, Side.END, tick.words());
+        last = y;
+      }
+    }
+  }
+
+  /** A figure that would touch the one before is left out; names are all shown, in two rows. */
+  private void figuresAcross() {
+    double letter = surface.capital();
+    double last = Double.NEGATIVE_INFINITY;
+    for (Axis.Tick tick : chart.across().ticks()) {
+      double x = x(tick.at());
+      double half = surface.widthOf(tick.words()) / 2;
+      line(x, bottom, x, bottom + 0.5 * letter, Look.THIN);
+      double at = Math.min(x, surface.width() - half);
+      if (at - half > last + 0.5 * letter) {
+        words(at, bottom + 1.5 * letter, Side.MIDDLE, tick.words());
+        last = at + half;
+      }
+    }
+  }
+
+  private void levels() {
+    double letter = surface.capital();
+    for (Chart.Level level : chart.levels()) {
+      double y = y(level.up());
+      line(left, y, right, y, Look.DOTTED);
+      double above = y - letter < top ? y + letter : y - letter;
+      words(right, above, Side.END, level.words());
+    }
+  }
+
+  private void bands() {
+    for (Chart.Trace trace : chart.traces()) {
+      List<Mark.Corner> corners = new ArrayList<>();
+      for (Chart.Point point : trace.points()) {
+        corners.add(new Mark.Corner(x(point.across()), y(point.high())));
+      }
+      for (int at = trace.points().size() - 1; at >= 0; at--) {
+        Chart.Point point = trace.points().get(at);
+        corners.add(new Mark.Corner(x(point.across()), y(point.low())));
+      }
+      marks.add(new Mark.Area(corners));
+    }
+  }
+
+  private void traces() {
+    double letter = surface.capital();
+    for (int which = 0; which < chart.traces().size(); which++) {
+      Chart.Trace trace = chart.traces().get(which);
+      Look look = which == 0 ? Look.THICK : Look.DASHED;
+      List<Chart.Point> points = trace.points();
+      for (int at = 1; at < points.size(); at++) {
+        Chart.Point from = points.get(at - 1);
+        Chart.Point to = points.get(at);
+        line(x(from.across()), y(from.up()), x(to.across()), y(to.up()), look);
+      }
+      Chart.Point begin = points.get(0);
+      double side = which == 0 ? -1.2 : 1.2;
+      words(
+          x(begin.across()) + 0.6 * letter,
+          inside(y(begin.up()) + side * letter),
+          Side.BEGIN,
+          trace.name());
+    }
+  }
+
+  private double inside(double y) {
+    return Math.max(top + 0.6 * surface.capital(), Math.min(bottom - surface.capital(), y));
+  }
+
+  private void column(Chart.Column column) {
+    double letter = surface.capital();
+    double x = x(column.place());
+    double half = Math.min(2.5 * letter, 0.3 * (right - left) / chart.across().ticks().size());
+    for (Chart.Level limit : column.limits()) {
+      double y = y(limit.up());
+      line(x - half, y, x + half, y, Look.THICK);
+      if (!limit.words().isEmpty()) {
+        words(x, y - 0.9 * letter, Side.MIDDLE, limit.words());
+      }
+    }
+    if (column.value().isPresent()) {
+      line(x, y(column.low()), x, y(column.high()), Look.THIN);
+      line(x - 0.4 * half, y(column.low()), x + 0.4 * half, y(column.low()), Look.THIN);
+      line(x - 0.4 * half, y(column.high()), x + 0.4 * half, y(column.high()), Look.THIN);
+      marks.add(new Mark.Dot(x, y(column.value().getAsDouble())));
+    }
+    if (!column.verdict().isEmpty()) {
+      words(x, bottom + 3.4 * letter, Side.MIDDLE, column.verdict());
+    }
+  }
+}

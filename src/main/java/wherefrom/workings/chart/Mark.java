@@ -1,0 +1,45 @@
+package wherefrom.workings.chart;
+
+import java.util.List;
+
+/** Something to draw. Lengths are in the surface's unit, from its upper left corner. */
+public sealed interface Mark {
+
+  /** A straight line. */
+  record Line(double x1, double y1, double x2, double y2, Look look) implements Mark {}
+
+  /** A filled area; corners are pairs of across and down. */
+  record Area(List<Corner> corners) implements Mark {
+    public Area {
+      corners = List.copyOf(corners);
+    }
+  }
+
+  /** A corner of an area. */
+  record Corner(double x, double y) {}
+
+  /** A dot that stands for a value. */
+  record Dot(double x, double y) implements Mark {}
+
+  /** Words; the place is that of their middle, begin or end at half the height of a capital. */
+  record Words(double x, double y, Side side, String text) implements Mark {}
+
+  /** How a line looks. */
+  enum Look {
+    /** The frame and the figures' marks. */
+    THIN,
+    /** A curve or a limit. */
+    THICK,
+    /** The second curve. */
+    DASHED,
+    /** A level across the plot. */
+    DOTTED
+  }
+
+  /** Which end of the words stands at their place. */
+  enum Side {
+    BEGIN,
+    MIDDLE,
+    END
+  }
+}

@@ -1,0 +1,161 @@
+package wherefrom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.job.MoneyBook;
+import wherefrom.job.numbers.PlanBook;
+import wherefrom.workings.catalogue.Workings;
+
+class NumberCommandsTest {
+  /** The full-term example of a racing magazine, 2004: 9.01. */
+  private static final List<String> MAGAZINE =
+      List.of(
+          "bore=4.00in",
+          "stroke=3.48in",
+          "chamber=70cc",
+          "gasket-bore=4.00in",
+          "gasket-thickness=0.020in",
+          "deck=0.050in",
+          "piston-volume=5cc");
+
+  @TempDir Path folder;
+  private Shop shop;
+
+  @BeforeEach
+  void begin() {
+    shop = new Shop(folder);
+  }
+
+  private Shop.Outcome workings(String name, List<String> figures, String... more) {
+    List<String> words = new ArrayList<>(List.of("workings", name));
+    words.addAll(List.of(more));
+    words.addAll(figures);
+    return shop.run(words.toArray(String[]::new));
+  }
+
+  @Test
+  void listsEveryWorking() {
+    assertThat(shop.right("workings").lines()).hasSize(Workings.all().size());
+    assertThat(shop.right("workings", "coil-bind", "--about").out())
+        .contains("Source: ", "Not known: ", "solid-height");
+  }
+
+  @Test
+  void worksTheRatioOfTheMagazine() throws IOException {
+    Shop.Outcome outcome = workings("compression-ratio", MAGAZINE, "--json");
+    JsonNode ratio = new ObjectMapper().readTree(outcome.out()).path("results").get(0);
+    assertThat(ratio.path("key").asText()).isEqualTo("ratio");
+    assertThat(ratio.path("value").asDouble()).isCloseTo(9.0146, within(5e-5));
+  }
+
+  @Test
+  void tellsTheBandAndWhatToMeasureBetter() {
+    List<String> figures = new ArrayList<>(MAGAZINE);
+    figures.set(2, "chamber=70cc±0.5cc");
+    figures.set(5, "deck=0.050in+-0.0005in");
+    assertThat(workings("compression-ratio", figures).lines().get(0))
+        .startsWith("ratio\t9.0")
+        .contains("±")
+        .contains("measure chamber better");
+  }
+
+  @Test
+  void solvesForAnyOneUnknownAndSaysWhenThereIsNoAnswer() {
+    for (int at : new int[] {2, 4, 5, 6}) {
+      List<String> known = new ArrayList<>(MAGAZINE);
+      String unknown = known.remove(at).split("=", 2)[0];
+      known.add("ratio=9.0146");
+      Shop.Outcome outcome = workings("compression-ratio", known, "--solve", unknown);
+      assertThat(outcome.status()).as(outcome.err()).isZero();
+      assertThat(outcome.lines().get(0)).startsWith(unknown + "\t");
+      assertThat(outcome.lines().get(1)).startsWith("ratio\t9.0146");
+    }
+    List<String> known = new ArrayList<>(MAGAZINE);
+    known.remove(5);
+    known.add("ratio=0.5");
+    Shop.Outcome none = workings("compression-ratio", known, "--solve", "deck");
+    assertThat(none.status()).isEqualTo(1);
+    assertThat(none.out()).contains("No value of deck");
+  }
+
+  @Test
+  void solvesForTheCutOfHeadAndDeck() {
+    List<String> known = new ArrayList<>(MAGAZINE);
+    known.addAll(List.of("opening=0.165cc/thou", "deck-cut=0in", "ratio=9.5"));
+    Shop.Outcome head = workings("ratio-after-cut", known, "--solve", "head-cut");
+    assertThat(head.out()).startsWith("head-cut\t0.0");
+    known.set(8, "head-cut=0in");
+    Shop.Outcome deck = workings("ratio-after-cut", known, "--solve", "deck-cut");
+    assertThat(deck.out()).startsWith("deck-cut\t0.0");
+  }
+
+  @Test
+  void saysWhatIsMissingOrWrong() {
+    Shop.Outcome missing = shop.run("workings", "retainer-to-seal", "lift=0.450in");
+    assertThat(missing.status()).isEqualTo(2);
+    assertThat(missing.err()).contains("Still needed: seal gap.");
+    assertThat(shop.run("workings", "no-such").err()).contains("no working \"no-such\"");
+    assertThat(shop.run("workings", "coil-bind", "lift=5").err()).contains("has no unit");
+    assertThat(workings("compression-ratio", MAGAZINE, "--solve", "colour").err())
+        .contains("no figure");
+    assertThat(workings("compression-ratio", MAGAZINE, "--solve", "deck").err())
+        .contains("RESULT=VALUE");
+    assertThat(
+            shop.run("workings", "coil-bind", "--solve", "lift", "x=1in", "solid-height=1in").err())
+        .isNotEmpty();
+  }
+
+  @Test
+  void plansSideBySide() {
+    Shop.Outcome outcome =
+        shop.right(
+            "plan",
+            "numbers",
+            "--now",
+            String.join(",", MAGAZINE) + ",opening=0.165cc/thou",
+            "--what-if",
+            "target=9.5",
+            "target=10,deck-cut=0.010in");
+    assertThat(outcome.out())
+        .contains("== now", "== what-if 1", "== what-if 2", "The heads are milled.");
+    assertThat(outcome.lines().stream().filter(line -> line.startsWith("ratio\t")).toList())
+        .hasSize(3)
+        .element(1)
+        .asString()
+        .startsWith("ratio\t9.5000");
+    assertThat(shop.run("plan", "numbers", "--now", "bore=4").err()).contains("has no unit");
+    assertThat(shop.run("plan", "numbers").status()).isEqualTo(2);
+    assertThat(shop.run("plan", "numbers", "--now", "bore=4in", "--what-if", "a", "b").status())
+        .isEqualTo(2);
+  }
+
+  @Test
+  void showsTheKeptPlanWithPartsAndMoney() {
+    String job = shop.begin("engine");
+    shop.change(
+        job,
+        open -> {
+          PlanBook book = new PlanBook(open);
+          MAGAZINE.forEach(f -> book.set(0, f.split("=", 2)[0], f.split("=", 2)[1]));
+          book.set(0, "opening", "0.165 cc/thou");
+          book.add(1);
+          book.set(1, "target", "9.5");
+          new MoneyBook(open).setPrice("head gaskets", "20");
+        });
+    Shop.Outcome outcome = shop.right("plan", "numbers", "--job", job);
+    assertThat(outcome.out())
+        .contains("2 × head gaskets, 40.00 (R14)")
+        .contains("2 × head milled, no price typed (service)")
+        .contains("cost\t40.00");
+  }
+}

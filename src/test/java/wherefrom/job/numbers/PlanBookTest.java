@@ -1,0 +1,155 @@
+package wherefrom.job.numbers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.EngineJob;
+import wherefrom.job.MoneyBook;
+import wherefrom.job.OpenJob;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.workings.plan.PlanAnswer;
+import wherefrom.workings.plan.PlanColumn;
+
+class PlanBookTest {
+  private final OpenJob job = SampleJob.apart().job;
+  private final PlanBook book = new PlanBook(job);
+
+  @BeforeEach
+  void type() {
+    NumbersSample.now(book);
+  }
+
+  private PlanColumn column(int at) {
+    return (PlanColumn) book.work().get(at);
+  }
+
+  @Test
+  void isThereAgainAfterARestart() {
+    book.add(1);
+    book.set(1, "target", "9.5");
+    OpenJob again = new OpenJob(SampleJobLog.of(job), SampleJob.CLOCK);
+    PlanBook reopened = new PlanBook(again);
+    assertThat(reopened.work()).isEqualTo(book.work());
+    assertThat(reopened.columns()).containsExactly(0, 1);
+    assertThat(reopened.text(0, "bore")).isEqualTo("4.000 in±0.0005 in");
+    assertThat(EngineJob.of(job.history()).standing()).isEqualTo(job.state().standing());
+  }
+
+  @Test
+  void aFigureIsTakenBackLikeAnyStep() {
+    book.set(0, "chamber", "60 cc");
+    job.takeBack();
+    assertThat(book.text(0, "chamber")).isEqualTo("72 cc±0.5 cc");
+  }
+
+  @Test
+  void theSameFigureAgainWritesNothing() {
+    int before = job.history().size();
+    book.set(0, "chamber", "72 cc±0.5 cc");
+    assertThat(job.history()).hasSize(before);
+  }
+
+  @Test
+  void whatIsNoFigureIsRefusedAndNothingIsLost() {
+    assertThat(book.set(0, "chamber", "72"))
+        .isEqualTo(
+            new Kept.Refused(
+                "chamber: \"72\" has no unit: add in or mm, cc, deg, lb, N or whatever it is in."));
+    assertThat(book.text(0, "chamber")).isEqualTo("72 cc±0.5 cc");
+  }
+
+  @Test
+  void ofWantedRatioAndCutTheLastOneTypedCounts() {
+    book.add(1);
+    book.set(1, "head-cut", "0.020 in");
+    book.set(1, "target", "9.5");
+    assertThat(book.text(1, "head-cut")).isEmpty();
+    assertThat(column(1).result().getValue("ratio").value()).isCloseTo(9.5, within(1e-9));
+    book.set(1, "head-cut", "0.010 in");
+    assertThat(book.text(1, "target")).isEmpty();
+  }
+
+  private static org.assertj.core.data.Offset<Double> within(double most) {
+    return org.assertj.core.api.Assertions.within(most);
+  }
+
+  @Test
+  void holdsThreeWhatIfsAndADroppedOneLeavesItsRoom() {
+    for (int at = 1; at <= 3; at++) {
+      book.add(book.findFree().orElseThrow());
+    }
+    assertThat(book.findFree()).isEmpty();
+    book.rename(2, "Mild");
+    assertThat(book.work().stream().map(PlanAnswer::name).toList())
+        .containsExactly("now", "What-if 1", "Mild", "What-if 3");
+    book.drop(2);
+    assertThat(book.columns()).containsExactly(0, 1, 3);
+    assertThat(book.findFree()).contains(2);
+    job.takeBack();
+    assertThat(book.sheet(2).name()).isEqualTo("Mild");
+  }
+
+  @Test
+  void stepsBeginAtNoCutAndAtThePresentRatio() {
+    book.add(1);
+    PlanStepper stepper = new PlanStepper(book);
+    assertThat(stepper.step(1, "target", 1)).isEqualTo(new Kept.Done());
+    assertThat(book.text(1, "target")).isEqualTo("9.0");
+    stepper.step(1, "head-cut", 1);
+    stepper.step(1, "head-cut", 1);
+    assertThat(book.text(1, "head-cut")).isEqualTo("0.002 in");
+    stepper.step(1, "gasket-thickness", -1);
+    assertThat(book.text(1, "gasket-thickness")).isEqualTo("0.039 in");
+    assertThat(stepper.step(0, "head-cut", 1)).isInstanceOf(Kept.Refused.class);
+    assertThat(stepper.step(1, "deck-cut", -1)).isInstanceOf(Kept.Refused.class);
+  }
+
+  @Test
+  void namesEveryInputOfThePlanOnceInItsGroups() {
+    List<String> grouped =
+        List.of(PlanGroup.values()).stream()
+            .flatMap(group -> group.inputs(1).stream())
+            .map(input -> input.key())
+            .toList();
+    List<String> all =
+        wherefrom.workings.plan.PlanInputs.all().stream()
+            .map(input -> input.key())
+            .filter(key -> !key.equals("gasket-before"))
+            .toList();
+    assertThat(grouped).doesNotHaveDuplicates().containsExactlyInAnyOrderElementsOf(all);
+  }
+
+  @Test
+  void millingBringsGasketsPushrodsServicesAndChecksWithTheirMoney() {
+    MoneyBook money = new MoneyBook(job);
+    money.setPrice("head gaskets", "20");
+    money.setPrice("pushrods", "6.50");
+    book.add(1);
+    book.set(1, "target", "9.5");
+    PlanEffects effects = PlanFollowing.of(job, column(1));
+    assertThat(effects.lines().stream().map(PlanEffects.Line::sentence).toList())
+        .containsExactlyInAnyOrder(
+            "2 × head milled, no price typed (service)",
+            "2 × intake faces or manifold cut, no price typed (service)",
+            "16 × pushrods, 104.00 (the figures)",
+            "2 × head gaskets, 40.00 (R14)");
+    assertThat(effects.moneyWords()).isEqualTo("144.00, 2 without a price");
+    assertThat(effects.checks())
+        .anySatisfy(check -> assertThat(check).contains("piston to valve"))
+        .anySatisfy(check -> assertThat(check).contains("checking pushrod"));
+    assertThat(PlanFollowing.of(job, column(0)).lines()).isEmpty();
+  }
+
+  @Test
+  void anotherFlatCamBringsSixteenLiftersOnce() {
+    book.add(1);
+    book.set(1, "lobe-lift", "0.310 in");
+    PlanEffects effects = PlanFollowing.of(job, column(1));
+    assertThat(effects.lines())
+        .filteredOn(line -> line.what().equals("lifters"))
+        .singleElement()
+        .satisfies(line -> assertThat(line.pieces()).isEqualTo(16));
+  }
+}
