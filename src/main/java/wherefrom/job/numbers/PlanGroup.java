@@ -2,6 +2,7 @@ package wherefrom.job.numbers;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import wherefrom.workings.InputSpec;
 import wherefrom.workings.plan.PlanInputs;
 
@@ -9,48 +10,25 @@ import wherefrom.workings.plan.PlanInputs;
 public enum PlanGroup {
   CYLINDER(
       "Cylinder",
-      List.of(
-          "bore",
-          "stroke",
-          "chamber",
-          "gasket-bore",
-          "gasket-thickness",
-          "deck",
-          "piston-volume",
-          "opening",
-          "crevice-height",
-          "crevice-gap")),
-  CUTS("Ratio and cuts", List.of("target", "head-cut", "deck-cut", "bank-angle", "face-angle")),
+      "bore stroke chamber gasket-bore gasket-thickness deck piston-volume "
+          + "opening crevice-height crevice-gap"),
+  CUTS("Ratio and cuts", "target head-cut deck-cut bank-angle face-angle"),
   LIFT(
       "Cam and lift",
-      List.of(
-          "lobe-lift",
-          "rocker-ratio",
-          "lash",
-          "installed-height",
-          "solid-height",
-          "seal-gap",
-          "slot-room")),
+      "lobe-lift rocker-ratio lash installed-height solid-height seal-gap " + "slot-room"),
   VALVES(
       "Pushrod and valves",
-      List.of(
-          "pushrod-tilt",
-          "base-radius-loss",
-          "tip-rise",
-          "clearance-intake",
-          "clearance-exhaust",
-          "valve-tilt",
-          "crown",
-          "seat-sink"));
+      "pushrod-tilt base-radius-loss tip-rise clearance-intake "
+          + "clearance-exhaust valve-tilt crown seat-sink");
 
   /** Only a what-if has these: they say what would be done. */
   private static final Set<String> CHANGES =
       Set.of("target", "head-cut", "deck-cut", "base-radius-loss", "tip-rise", "seat-sink");
 
   private final String words;
-  private final List<String> keys;
+  private final String keys;
 
-  PlanGroup(String words, List<String> keys) {
+  PlanGroup(String words, String keys) {
     this.words = words;
     this.keys = keys;
   }
@@ -61,7 +39,7 @@ public enum PlanGroup {
 
   /** The inputs of a column: column 0 is how things are now. */
   public List<InputSpec> inputs(int column) {
-    return keys.stream()
+    return Stream.of(keys.split(" "))
         .filter(key -> column > 0 || !isChange(key))
         .flatMap(key -> PlanInputs.all().stream().filter(input -> input.key().equals(key)))
         .toList();
