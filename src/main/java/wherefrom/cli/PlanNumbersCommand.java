@@ -65,7 +65,7 @@ final class PlanNumbersCommand implements Command {
     List<WhatIf> whatIfs = new ArrayList<>();
     for (String one : call.all(WHAT_IF.name())) {
       List<String> figures = new ArrayList<>();
-      for (String figure : one.split(",")) {
+      for (String figure : one.split(",", -1)) {
         figures.add(figure.strip());
       }
       Inputs changes = WorkingsCommand.read(working, figures);

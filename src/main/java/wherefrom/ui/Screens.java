@@ -18,6 +18,7 @@ import wherefrom.ui.jobs.JobsScreen;
 import wherefrom.ui.measure.MeasureScreen;
 import wherefrom.ui.money.MoneyScreen;
 import wherefrom.ui.newjob.NewJobScreen;
+import wherefrom.ui.numbers.NumbersScreen;
 import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
@@ -51,6 +52,7 @@ public final class Screens {
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));
+    screens.put(ScreenId.NUMBERS, (desk, item) -> new NumbersScreen(desk));
     return screens;
   }
 

@@ -53,6 +53,7 @@ final class Gallery {
     shots.addAll(WorkShots.all());
     shots.addAll(ShopShots.all());
     shots.addAll(MoneyShots.all());
+    shots.addAll(NumbersShots.all());
     shots.addAll(DecideShots.all());
     shots.addAll(ChangesShots.all());
     shots.addAll(DebrisShots.all());

@@ -39,7 +39,7 @@ public enum PlanGroup {
 
   /** The inputs of a column: column 0 is how things are now. */
   public List<InputSpec> inputs(int column) {
-    return Stream.of(keys.split(" "))
+    return Stream.of(keys.split(" ", -1))
         .filter(key -> column > 0 || !isChange(key))
         .flatMap(key -> PlanInputs.all().stream().filter(input -> input.key().equals(key)))
         .toList();

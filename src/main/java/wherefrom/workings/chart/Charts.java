@@ -16,6 +16,12 @@ public final class Charts {
 
   private Charts() {}
 
+  /** The same chart under another title. */
+  public static Chart named(String title, Chart chart) {
+    return new Chart(
+        title, chart.across(), chart.up(), chart.traces(), chart.levels(), chart.columns());
+  }
+
   /** Curves against a size, or against a few named levels. */
   public static Chart of(Plot plot) {
     List<Chart.Trace> traces =

@@ -26,7 +26,7 @@ public final class Drawing {
             .orElse(0);
     this.left = figures + 1.6 * letter;
     this.right = surface.width() - 1.5 * letter;
-    this.top = 2.6 * letter;
+    this.top = 3.4 * letter;
     int rowsBelow = chart.columns().stream().allMatch(c -> c.verdict().isEmpty()) ? 2 : 3;
     this.bottom = surface.height() - (0.6 + 1.9 * rowsBelow) * letter;
   }
@@ -143,7 +143,7 @@ public final class Drawing {
   }
 
   private double inside(double y) {
-    return Math.max(top + 0.6 * surface.capital(), Math.min(bottom - surface.capital(), y));
+    return Math.max(top + 0.6 * surface.capital(), Math.min(bottom - 1.8 * surface.capital(), y));
   }
 
   private void column(Chart.Column column) {

@@ -112,6 +112,16 @@ public final class SampleWindow {
                 () ->
                     new AssertionError(
                         words + " is not among " + targets().stream().map(this::words).toList()));
+    press(target);
+  }
+
+  /** Presses the lowest of several targets with these words. */
+  public void pressLast(String words) {
+    List<Node> all = targets().stream().filter(node -> words(node).startsWith(words)).toList();
+    press(all.get(all.size() - 1));
+  }
+
+  private void press(Node target) {
     moment();
     target.getOnMousePressed().handle(event(target, MouseEvent.MOUSE_PRESSED));
     target.getOnMouseReleased().handle(event(target, MouseEvent.MOUSE_RELEASED));

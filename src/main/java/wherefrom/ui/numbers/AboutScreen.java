@@ -1,0 +1,46 @@
+package wherefrom.ui.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.workings.InputSpec;
+import wherefrom.workings.WorkingCard;
+
+/** A working's formula, its source, what is not known, and what each figure means. */
+public final class AboutScreen implements Screen {
+  private final String title;
+  private final Pager<ResultRows.Row> rows;
+
+  AboutScreen(Desk desk, WorkingCard card) {
+    title = card.title();
+    rows =
+        Pager.list(desk.touch(), row -> ListRow.plain(desk.touch(), row.heading(), row.lines()));
+    List<ResultRows.Row> all = new ArrayList<>();
+    all.add(ResultRows.Row.of("Formula", card.formula()));
+    all.add(ResultRows.Row.of("Source", card.source().text()));
+    card.limits().forEach(limit -> all.add(ResultRows.Row.of("Not known", limit)));
+    for (InputSpec input : card.inputs()) {
+      all.add(ResultRows.Row.of(input.words(), input.meaning()));
+    }
+    rows.setItems(all);
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+
+  @Override
+  public Region view() {
+    return rows;
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

@@ -1,0 +1,101 @@
+package wherefrom.ui.numbers;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.Region;
+import wherefrom.job.numbers.ClearanceLimits;
+import wherefrom.quantity.Amount;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Touch;
+import wherefrom.workings.AmountInput;
+
+/** The limits of the oil clearances, typed from the engine's service information. */
+public final class ClearanceLimitsScreen implements Screen {
+  private record Line(String bearing, String what) {}
+
+  private static final List<Line> LINES =
+      List.of(
+          new Line("main", "lower"),
+          new Line("main", "upper"),
+          new Line("main", "source"),
+          new Line("rod", "lower"),
+          new Line("rod", "upper"),
+          new Line("rod", "source"));
+
+  private final Desk desk;
+  private final Touch touch;
+  private final Pager<Line> lines;
+
+  ClearanceLimitsScreen(Desk desk) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    lines = Pager.list(touch, line -> touch.key(words(line), () -> ask(line)).left());
+    lines.setItems(LINES);
+  }
+
+  private String words(Line line) {
+    String text = text(line);
+    String what = line.what().equals("source") ? "manual and page" : line.what() + " limit";
+    return (line.bearing().equals("main") ? "Mains, " : "Rods, ")
+        + what
+        + ": "
+        + (text.isEmpty() ? "not typed" : text);
+  }
+
+  private String text(Line line) {
+    ClearanceLimits limits = ClearanceLimits.of(desk.getJob(), line.bearing());
+    Optional<Amount> limit = line.what().equals("lower") ? limits.lower() : limits.upper();
+    return line.what().equals("source")
+        ? limits.source()
+        : limit.map(Amount::text).orElse("");
+  }
+
+  private void ask(Line line) {
+    if (line.what().equals("source")) {
+      desk.navigator()
+          .open(
+              () ->
+                  new TextEntryScreen(
+                      desk, "Manual and page", text(line), words -> keep(line, words)));
+      return;
+    }
+    AmountInput input =
+        AmountInput.length(line.what() + "-limit", "From the engine's service information.");
+    Asking.open(
+        desk,
+        input,
+        text(line),
+        "No limit",
+        typed ->
+            ClearanceLimits.set(
+                desk.getJob(), line.bearing(), line.what(), typed.split("±", 2)[0]));
+  }
+
+  private void keep(Line line, String words) {
+    desk.attempt(
+        () -> ClearanceLimits.set(desk.getJob(), line.bearing(), line.what(), words));
+  }
+
+  @Override
+  public void shown() {
+    lines.refill(LINES);
+  }
+
+  @Override
+  public void changed() {
+    lines.refill(LINES);
+  }
+
+  @Override
+  public String title() {
+    return "Limits of the oil clearance";
+  }
+
+  @Override
+  public Region view() {
+    return lines;
+  }
+}

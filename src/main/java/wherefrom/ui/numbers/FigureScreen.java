@@ -1,0 +1,176 @@
+package wherefrom.ui.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import wherefrom.job.numbers.Kept;
+import wherefrom.quantity.Unit;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Typable;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.workings.AmountInput;
+
+/** Asks for one figure with its unit and, where it is known, how far it may be off. */
+public final class FigureScreen implements Screen, Typable {
+  private static final double PAD_MM = 130;
+
+  private final Desk desk;
+  private final Touch touch;
+  private final FigureModel model;
+  private final String none;
+  private final Function<String, Kept> done;
+  private final TouchKey value;
+  private final TouchKey spread;
+  private final TouchKey kind;
+  private final Tiles units;
+  private final Region view;
+
+  /**
+   * @param text as it was typed before; empty for none
+   * @param none what the key says that leaves it without a figure; empty for no such key
+   * @param done is given the figure as typed, or an empty text; a refusal leaves the screen up
+   */
+  public FigureScreen(
+      Desk desk, AmountInput input, String text, String none, Function<String, Kept> done) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    this.none = none;
+    this.done = done;
+    model = new FigureModel(input, text, units(desk));
+    value = touch.key("", () -> choose(false));
+    spread = touch.key("", () -> choose(true));
+    kind = touch.key("", this::turnKind);
+    units = new Tiles(desk.scale(), 3, Scale.GAP_MM, List.of());
+    view = Panes.row(desk.scale(), pad(), side());
+    show();
+  }
+
+  private static UnitSystem units(Desk desk) {
+    return desk.job().map(job -> job.state().units()).orElse(UnitSystem.INCH);
+  }
+
+  private Region pad() {
+    List<Node> keys = new ArrayList<>();
+    for (String figure : List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0")) {
+      keys.add(touch.primary(figure, () -> type(figure)));
+    }
+    keys.add(touch.primary("Erase", this::erase));
+    Region fields = Tiles.row(desk.scale(), value, spread);
+    Region figures = Panes.grow(new Tiles(desk.scale(), 3, Scale.GAP_MM, keys));
+    return Panes.wide(Panes.column(desk.scale(), fields, figures), PAD_MM, desk.scale());
+  }
+
+  private Region side() {
+    AmountInput input = model.input();
+    FitText meaning = Panes.grow(touch.small(input.meaning()));
+    List<Node> turns = new ArrayList<>();
+    if (model.canBeNegative()) {
+      turns.add(touch.key("+ or −", this::turnSign));
+    }
+    turns.add(kind);
+    List<Node> ends = new ArrayList<>();
+    if (!none.isEmpty()) {
+      ends.add(touch.primary(none, () -> finish("")));
+    }
+    ends.add(touch.primary("Done", this::enter));
+    return Panes.grow(
+        Panes.column(
+            desk.scale(),
+            touch.heading(input.words()),
+            meaning,
+            units,
+            new Tiles(desk.scale(), 2, Scale.GAP_MM, turns),
+            new Tiles(desk.scale(), 2, Scale.GAP_MM, ends)));
+  }
+
+  private void show() {
+    value.setWords(model.valueWords().isBlank() ? "…" : model.valueWords());
+    value.select(!model.onSpread());
+    spread.setWords(model.spreadWords());
+    spread.select(model.onSpread());
+    kind.setWords(model.atMost() ? "± is the most it is off" : "± is a standard uncertainty");
+    List<Node> keys = new ArrayList<>();
+    List<Unit> offered = FigureModel.units(model.input().dimension());
+    if (offered.size() > 1) {
+      offered.forEach(unit -> keys.add(unitKey(unit)));
+    }
+    units.setCells(keys);
+    units.setManaged(!keys.isEmpty());
+  }
+
+  private TouchKey unitKey(Unit unit) {
+    return touch.key(unit.symbol(), () -> choose(unit)).select(unit == model.unit());
+  }
+
+  private void choose(Unit unit) {
+    model.unit(unit);
+    show();
+  }
+
+  private void choose(boolean onSpread) {
+    model.choose(onSpread);
+    show();
+  }
+
+  private void turnSign() {
+    model.turnSign();
+    show();
+  }
+
+  private void turnKind() {
+    model.turnAtMost();
+    show();
+  }
+
+  @Override
+  public void type(String character) {
+    model.type(character);
+    show();
+  }
+
+  @Override
+  public void erase() {
+    model.erase();
+    show();
+  }
+
+  @Override
+  public void enter() {
+    finish(model.text());
+  }
+
+  private void finish(String text) {
+    desk.attempt(
+        () -> {
+          if (done.apply(text) instanceof Kept.Refused refused) {
+            desk.say(refused.sentence());
+          } else {
+            desk.navigator().back();
+          }
+        });
+  }
+
+  @Override
+  public String title() {
+    return model.input().words();
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

@@ -1,0 +1,75 @@
+package wherefrom.ui.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.workings.Working;
+import wherefrom.workings.catalogue.Workings;
+
+/** The plan, and every single working. */
+public final class NumbersScreen implements Screen {
+  private static final int ACROSS = 3;
+
+  private final Desk desk;
+  private final Touch touch;
+  private final VBox view;
+
+  public NumbersScreen(Desk desk) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    Pager<List<Working>> workings = Pager.list(touch, this::row);
+    workings.setItems(inRows(touch.isLarge() ? 1 : ACROSS));
+    view =
+        Panes.column(
+            desk.scale(),
+            touch.primary(
+                touch.brief("The plan: now beside what-ifs", "The plan"),
+                () -> open(() -> new PlanScreen(desk))),
+            touch.small("Single workings"),
+            workings);
+  }
+
+  private void open(java.util.function.Supplier<Screen> maker) {
+    desk.navigator().open(maker);
+  }
+
+  private static List<List<Working>> inRows(int across) {
+    List<Working> all = Workings.all();
+    List<List<Working>> rows = new ArrayList<>();
+    for (int at = 0; at < all.size(); at += across) {
+      rows.add(all.subList(at, Math.min(at + across, all.size())));
+    }
+    return rows;
+  }
+
+  private Region row(List<Working> workings) {
+    List<Node> keys = new ArrayList<>();
+    for (Working working : workings) {
+      keys.add(
+          touch.key(working.card().title(), () -> open(() -> new WorkingScreen(desk, working))));
+    }
+    while (keys.size() < ACROSS && !touch.isLarge()) {
+      keys.add(new Region());
+    }
+    return new Tiles(desk.scale(), ACROSS, Scale.GAP_MM, keys);
+  }
+
+  @Override
+  public String title() {
+    return "Numbers";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+}

@@ -1,0 +1,128 @@
+package wherefrom.ui.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.numbers.PlanGroup;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.workings.InputSpec;
+
+/** Every figure of one column of the plan, group by group. */
+public final class PlanFiguresScreen implements Screen {
+  private final Desk desk;
+  private final Touch touch;
+  private final PlanModel model;
+  private final int column;
+  private final Tiles groups;
+  private final Pager<InputSpec> inputs;
+  private final VBox view;
+  private PlanGroup group;
+
+  PlanFiguresScreen(Desk desk, PlanModel model) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    this.model = model;
+    column = model.chosen();
+    group = column == 0 ? PlanGroup.CYLINDER : PlanGroup.CUTS;
+    groups = new Tiles(desk.scale(), PlanGroup.values().length, Scale.GAP_MM, List.of());
+    inputs = Pager.list(touch, this::row);
+    view = Panes.column(desk.scale(), groups, inputs);
+    if (column > 0) {
+      view.getChildren()
+          .add(
+              Tiles.row(
+                  desk.scale(),
+                  touch.key("Name it", this::rename),
+                  touch.key("Throw it away", this::drop)));
+    }
+    show();
+  }
+
+  private void show() {
+    List<Node> keys = new ArrayList<>();
+    for (PlanGroup each : PlanGroup.values()) {
+      keys.add(touch.key(each.words(), () -> choose(each)).select(each == group));
+    }
+    groups.setCells(keys);
+    inputs.refill(group.inputs(column));
+  }
+
+  private void choose(PlanGroup chosen) {
+    group = chosen;
+    inputs.setItems(List.of());
+    show();
+  }
+
+  private Region row(InputSpec input) {
+    String own = model.book().text(column, input.key());
+    String now = model.book().text(0, input.key());
+    String shown = own.isEmpty() ? "not known" : FigureModel.shown(own);
+    if (own.isEmpty() && column > 0) {
+      boolean change = PlanGroup.isChange(input.key());
+      shown = change ? "no change" : now.isEmpty() ? shown : "as now, " + FigureModel.shown(now);
+    }
+    return ListRow.key(
+        touch,
+        input.words() + ": " + shown,
+        touch.isLarge() ? List.of() : List.of(input.meaning()),
+        () -> ask(input));
+  }
+
+  private void ask(InputSpec input) {
+    String none =
+        column == 0 ? "Not known" : PlanGroup.isChange(input.key()) ? "No change" : "As now";
+    Asking.open(
+        desk,
+        input,
+        model.book().text(column, input.key()),
+        none,
+        text -> model.book().set(column, input.key(), text));
+  }
+
+  private void rename() {
+    desk.navigator()
+        .open(
+            () ->
+                new TextEntryScreen(
+                    desk,
+                    "Name of the what-if",
+                    model.name(column),
+                    name -> desk.attempt(() -> model.book().rename(column, name))));
+  }
+
+  private void drop() {
+    if (desk.attempt(() -> model.book().drop(column))) {
+      desk.navigator().back();
+    }
+  }
+
+  @Override
+  public void shown() {
+    show();
+  }
+
+  @Override
+  public void changed() {
+    show();
+  }
+
+  @Override
+  public String title() {
+    return "Figures: " + model.name(column);
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+}

@@ -1,0 +1,277 @@
+package wherefrom.ui.numbers;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wherefrom.job.OpenJob;
+import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.PlanBook;
+import wherefrom.job.numbers.PlanEffects;
+import wherefrom.job.numbers.PlanFollowing;
+import wherefrom.job.numbers.PlanStepper;
+import wherefrom.quantity.Amount;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.Note;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.plan.Margin;
+import wherefrom.workings.plan.PlanAnswer;
+import wherefrom.workings.plan.PlanColumn;
+import wherefrom.workings.plan.PlanInputs;
+
+/** What the plan's screen shows: rows of results, a cell for each column. */
+final class PlanModel {
+  /** Results in the order in which one leads to the next, with their names in a narrow table. */
+  private static final Map<String, String> RESULTS = new LinkedHashMap<>();
+
+  static {
+    RESULTS.put("ratio", "Ratio");
+    RESULTS.put("head-cut", "Head cut");
+    RESULTS.put("intake-face", "Intake face cut");
+    RESULTS.put("intake-rails", "End rail cut");
+    RESULTS.put("pushrod-change", "Pushrod length");
+    RESULTS.put("piston-to-intake", "Piston to intake");
+    RESULTS.put("piston-to-exhaust", "Piston to exhaust");
+    RESULTS.put("piston-to-head", "Piston to head");
+    RESULTS.put("lift", "Valve lift");
+    RESULTS.put("coil-bind", "To coil bind");
+    RESULTS.put("retainer-to-seal", "Retainer to seal");
+    RESULTS.put("rocker-slot", "Rocker slot");
+  }
+
+  /** One cell. */
+  record Cell(String words, Optional<Margin> marked) {
+    static Cell of(String words) {
+      return new Cell(words, Optional.empty());
+    }
+
+    /** {@code under 0.080 in}, {@code near 0.080 in}; empty where nothing is to be said. */
+    String mark() {
+      return marked
+          .map(
+              margin ->
+                  (margin.standing() == Margin.Standing.UNDER ? "under " : "near ")
+                      + margin.least().words())
+          .orElse("");
+    }
+  }
+
+  /** One row; a cell for each column of {@link #columns()}. */
+  record Row(String name, List<Cell> cells) {
+    Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  private final PlanBook book;
+  private final PlanStepper stepper;
+  private int chosen;
+  private String stepped = PlanStepper.KEYS.get(0);
+
+  PlanModel(OpenJob job) {
+    book = new PlanBook(job);
+    stepper = new PlanStepper(book);
+    chosen = book.columns().get(book.columns().size() - 1);
+  }
+
+  PlanBook book() {
+    return book;
+  }
+
+  List<Integer> columns() {
+    return book.columns();
+  }
+
+  String name(int column) {
+    return book.sheet(column).name();
+  }
+
+  int chosen() {
+    if (!columns().contains(chosen)) {
+      chosen = 0;
+    }
+    return chosen;
+  }
+
+  void choose(int column) {
+    chosen = column;
+  }
+
+  void add() {
+    book.findFree()
+        .ifPresent(
+            free -> {
+              book.add(free);
+              chosen = free;
+            });
+  }
+
+  List<Row> rows() {
+    List<PlanAnswer> answers = book.work();
+    List<Row> rows = new ArrayList<>();
+    RESULTS.forEach(
+        (key, name) -> {
+          List<Cell> cells = answers.stream().map(answer -> cell(answer, key)).toList();
+          if (cells.stream().anyMatch(cell -> !cell.words().isEmpty())) {
+            rows.add(new Row(name, cells));
+          }
+        });
+    List<Optional<PlanEffects>> effects = answers.stream().map(this::findEffects).toList();
+    rows.add(row("To buy and do", effects, known -> known.lines().size() + " things"));
+    rows.add(row("To check", effects, known -> known.checks().size() + " checks"));
+    rows.add(row("Money", effects, PlanEffects::moneyWords));
+    List<Cell> lacking = answers.stream().map(answer -> Cell.of(lacking(answer))).toList();
+    if (lacking.stream().anyMatch(cell -> !cell.words().isEmpty())) {
+      rows.add(new Row("Not worked out", lacking));
+    }
+    return rows;
+  }
+
+  private static Row row(
+      String name,
+      List<Optional<PlanEffects>> effects,
+      java.util.function.Function<PlanEffects, String> words) {
+    return new Row(
+        name, effects.stream().map(each -> Cell.of(each.map(words).orElse("–"))).toList());
+  }
+
+  /** Nothing follows from how things are now. */
+  private Optional<PlanEffects> findEffects(PlanAnswer answer) {
+    return answer instanceof PlanColumn column && !column.consequences().isEmpty()
+        ? Optional.of(PlanFollowing.of(book.job(), column))
+        : Optional.empty();
+  }
+
+  private static Cell cell(PlanAnswer answer, String key) {
+    if (!(answer instanceof PlanColumn column)) {
+      return Cell.of(key.equals("ratio") ? "cannot be" : "");
+    }
+    Optional<Margin> marked =
+        column.listMarked().stream().filter(m -> m.result().key().equals(key)).findFirst();
+    return column
+        .result()
+        .findValue(key)
+        .map(value -> new Cell(brief(value), marked))
+        .orElse(Cell.of(""));
+  }
+
+  /** {@code 0.0425 ± 0.0033 in}: the unit once. */
+  static String brief(ResultValue value) {
+    return value.text().replace(" " + value.unit().symbol() + " ± ", " ± ");
+  }
+
+  /** How many results lack a figure, or why a column cannot be. */
+  private static String lacking(PlanAnswer answer) {
+    if (!(answer instanceof PlanColumn column)) {
+      return "see Details";
+    }
+    long count = needs(column).size();
+    return count == 0 ? "" : count + ", see Details";
+  }
+
+  private static List<Note> needs(PlanColumn column) {
+    return column.result().notes().stream()
+        .filter(note -> note.key().startsWith("needs-"))
+        .toList();
+  }
+
+  PlanAnswer answer(int column) {
+    return book.work().get(columns().indexOf(column));
+  }
+
+  /** All that is known of the chosen column: bands, margins with their source, what to measure. */
+  List<ResultRows.Row> details() {
+    PlanAnswer answer = answer(chosen());
+    if (answer instanceof PlanAnswer.Refused refused) {
+      return List.of(ResultRows.Row.of("This cannot be", refused.nonsense().sentence()));
+    }
+    PlanColumn column = (PlanColumn) answer;
+    List<ResultRows.Row> rows = new ArrayList<>();
+    for (ResultValue value : column.result().values()) {
+      String margin =
+          column.margins().stream()
+              .filter(m -> m.result().key().equals(value.key()))
+              .map(PlanModel::standing)
+              .collect(Collectors.joining(" "));
+      rows.add(
+          ResultRows.Row.of(
+              value.words() + ": " + value.text(), margin, ResultRows.better(value)));
+    }
+    for (Note note : column.result().notes()) {
+      rows.add(ResultRows.Row.of("To know", note.text(), "Source: " + note.source().text()));
+    }
+    column.consequences().forEach(c -> rows.add(ResultRows.Row.of("What changes", c.words())));
+    return rows;
+  }
+
+  private static String standing(Margin margin) {
+    String standing =
+        switch (margin.standing()) {
+          case CLEAR -> "Clear of the usual least, ";
+          case UNDECIDED -> "Too near to say: usual least ";
+          case UNDER -> "Under the usual least, ";
+        };
+    return standing
+        + margin.least().words()
+        + " ("
+        + margin.least().source().text()
+        + "); the engine's own limit counts.";
+  }
+
+  /** What follows from the chosen column. */
+  List<ResultRows.Row> effects() {
+    Optional<PlanEffects> found = findEffects(answer(chosen()));
+    if (found.isEmpty()) {
+      return List.of(
+          ResultRows.Row.of(
+              "Nothing follows", "Choose a what-if that changes something against now."));
+    }
+    PlanEffects effects = found.get();
+    List<ResultRows.Row> rows = new ArrayList<>();
+    rows.add(
+        ResultRows.Row.of(
+            "Together: " + effects.moneyWords(),
+            effects.withIt().sentence(),
+            "Prices are typed on the Money screen, by these names."));
+    effects.lines().forEach(line -> rows.add(ResultRows.Row.of(line.sentence())));
+    effects.checks().forEach(check -> rows.add(ResultRows.Row.of("Check", check)));
+    return rows;
+  }
+
+  String stepped() {
+    return stepped;
+  }
+
+  void stepOther(String key) {
+    stepped = key;
+  }
+
+  static AmountInput input(String key) {
+    return PlanInputs.all().stream()
+        .filter(AmountInput.class::isInstance)
+        .map(AmountInput.class::cast)
+        .filter(input -> input.key().equals(key))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  static String inputName(String key) {
+    return key.equals("target") ? "wanted ratio" : input(key).words();
+  }
+
+  String steppedWords() {
+    return inputName(stepped)
+        + ": "
+        + stepper.find(chosen(), stepped).map(Amount::text).orElse("not said");
+  }
+
+  Kept step(int direction) {
+    return stepper.step(chosen(), stepped, direction);
+  }
+
+  Kept type(String text) {
+    return book.set(chosen(), stepped, text);
+  }
+}

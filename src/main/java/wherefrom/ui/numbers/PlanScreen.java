@@ -1,0 +1,205 @@
+package wherefrom.ui.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.PlanStepper;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+
+/** How things are now, and up to three what-ifs, side by side. */
+public final class PlanScreen implements Screen {
+  private final Desk desk;
+  private final Touch touch;
+  private final PlanModel model;
+  private final Tiles heads;
+  private final PlanTable table;
+  private final TouchKey stepped;
+  private final VBox view;
+
+  public PlanScreen(Desk desk) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    model = new PlanModel(desk.getJob());
+    heads = new Tiles(desk.scale(), 5, Scale.GAP_MM, List.of());
+    table = new PlanTable(touch);
+    stepped = touch.primary("", this::chooseStepped);
+    view = touch.isLarge() ? Panes.column(desk.scale(), heads, table) : Panes.column(desk.scale());
+    if (!touch.isLarge()) {
+      view.getChildren().add(table);
+    }
+    view.getChildren().addAll(keys());
+    show();
+  }
+
+  private List<Node> keys() {
+    HBox steps =
+        Panes.row(
+            desk.scale(),
+            Panes.wide(touch.primary("−", () -> step(-1)), Scale.PRIMARY_MM, desk.scale()),
+            Panes.grow(stepped),
+            Panes.wide(touch.primary("+", () -> step(1)), Scale.PRIMARY_MM, desk.scale()));
+    Tiles others =
+        Tiles.row(
+            desk.scale(),
+            touch.primary("Type it", this::type),
+            touch.primary("Figures", () -> open(() -> new PlanFiguresScreen(desk, model))),
+            touch.primary("Details", () -> list("Details of " + name(), model.details())),
+            touch.primary("Parts, money", () -> list("Follows from " + name(), model.effects())),
+            touch.primary("Plots", () -> open(() -> new PlotsScreen(desk, model.chosen()))));
+    if (desk.scale().textFactor() >= 2) {
+      steps.getChildren().add(touch.primary("More", this::more));
+      return List.of(steps);
+    }
+    if (touch.isLarge()) {
+      return List.of(steps, others);
+    }
+    Panes.wide(steps, 120, desk.scale());
+    return List.of(Panes.row(desk.scale(), steps, Panes.grow(others)));
+  }
+
+  /** The keys that have no room where the text is large. */
+  private void more() {
+    List<Choice<Runnable>> choices =
+        List.of(
+            new Choice<>(this::type, "Type it", ""),
+            new Choice<>(() -> open(() -> new PlanFiguresScreen(desk, model)), "Figures", ""),
+            new Choice<>(() -> list("Details of " + name(), model.details()), "Details", ""),
+            new Choice<>(() -> list("Follows from " + name(), model.effects()), "Parts, money", ""),
+            new Choice<>(() -> open(() -> new PlotsScreen(desk, model.chosen())), "Plots", ""));
+    open(() -> new ChoiceScreen<>(desk, "More of the plan", choices, Runnable::run));
+  }
+
+  private String name() {
+    return model.name(model.chosen());
+  }
+
+  private void open(java.util.function.Supplier<Screen> maker) {
+    desk.navigator().open(maker);
+  }
+
+  private void list(String title, List<ResultRows.Row> rows) {
+    open(() -> new RowsScreen(desk, title, rows));
+  }
+
+  /** All columns beside each other; two or one of them where the text is large. */
+  private List<Integer> shownColumns() {
+    List<Integer> all = model.columns();
+    double factor = desk.scale().textFactor();
+    if (factor <= 1) {
+      return all;
+    }
+    int chosen = model.chosen();
+    return factor < 2 && chosen != 0 ? List.of(0, chosen) : List.of(chosen);
+  }
+
+  private void show() {
+    List<Integer> shown = shownColumns();
+    List<TouchKey> keys = new ArrayList<>();
+    List<Integer> places = new ArrayList<>();
+    for (int column : shown) {
+      keys.add(head(column));
+      places.add(model.columns().indexOf(column));
+    }
+    if (touch.isLarge()) {
+      List<Node> all = new ArrayList<>();
+      model.columns().forEach(column -> all.add(head(column)));
+      model.book().findFree().ifPresent(free -> all.add(add("Add")));
+      heads.setCells(all);
+      table.show(captions(shown), model.rows(), places);
+    } else {
+      model.book().findFree().ifPresent(free -> keys.add(add("Add a what-if")));
+      table.show(keys, model.rows(), places);
+    }
+    stepped.setWords(model.steppedWords());
+  }
+
+  /** Two columns stand under keys of their own; one alone needs none. */
+  private List<TouchKey> captions(List<Integer> shown) {
+    List<TouchKey> keys = new ArrayList<>();
+    shown.forEach(column -> keys.add(head(column)));
+    return shown.size() > 1 ? keys : List.of();
+  }
+
+  private TouchKey head(int column) {
+    return touch
+        .key(model.name(column), () -> choose(column))
+        .select(column == model.chosen());
+  }
+
+  private TouchKey add(String words) {
+    return touch.key(words, this::add);
+  }
+
+  private void choose(int column) {
+    model.choose(column);
+    show();
+  }
+
+  private void add() {
+    desk.attempt(model::add);
+    desk.navigator().changed();
+  }
+
+  private void step(int direction) {
+    desk.attempt(() -> said(model.step(direction)));
+    show();
+  }
+
+  private Kept said(Kept kept) {
+    if (kept instanceof Kept.Refused refused) {
+      desk.say(refused.sentence());
+    }
+    return kept;
+  }
+
+  private void chooseStepped() {
+    List<Choice<String>> choices =
+        PlanStepper.KEYS.stream()
+            .map(key -> new Choice<>(key, PlanModel.inputName(key), ""))
+            .toList();
+    open(() -> new ChoiceScreen<>(desk, "Step which figure?", choices, model::stepOther));
+  }
+
+  private void type() {
+    String key = model.stepped();
+    if (model.chosen() == 0 && wherefrom.job.numbers.PlanGroup.isChange(key)) {
+      desk.say("Choose a what-if: nothing is changed in the column of now.");
+      return;
+    }
+    String text = model.book().text(model.chosen(), key);
+    String none = model.chosen() == 0 ? "Not known" : "As now";
+    Asking.open(desk, PlanModel.input(key), text, none, model::type);
+  }
+
+  @Override
+  public void shown() {
+    show();
+  }
+
+  @Override
+  public void changed() {
+    show();
+  }
+
+  @Override
+  public String title() {
+    return "The plan";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+}

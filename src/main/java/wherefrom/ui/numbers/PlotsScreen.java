@@ -1,0 +1,98 @@
+package wherefrom.ui.numbers;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.numbers.JobCharts;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.workings.chart.Chart;
+
+/** The plots of the plan and of what was measured, one at a time. */
+public final class PlotsScreen implements Screen {
+  private final Desk desk;
+  private final Touch touch;
+  private final int column;
+  private final FitText heading;
+  private final VBox middle;
+  private final TouchKey before;
+  private final TouchKey next;
+  private final VBox view;
+  private List<Chart> charts = List.of();
+  private int at;
+
+  PlotsScreen(Desk desk, int column) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    this.column = column;
+    heading = touch.heading("").centred();
+    middle = Panes.grow(Panes.column(desk.scale()));
+    before = touch.primary("Plot before", () -> turn(-1));
+    next = touch.primary("Next plot", () -> turn(1));
+    view =
+        Panes.column(
+            desk.scale(),
+            heading,
+            middle,
+            Tiles.row(
+                desk.scale(),
+                before,
+                touch.primary(
+                    "Clearance limits",
+                    () -> desk.navigator().open(() -> new ClearanceLimitsScreen(desk))),
+                next));
+    show();
+  }
+
+  private void turn(int by) {
+    at += by;
+    show();
+  }
+
+  private void show() {
+    charts = JobCharts.of(desk.getJob(), column);
+    at = Math.max(0, Math.min(at, charts.size() - 1));
+    before.offer(at > 0);
+    next.offer(at < charts.size() - 1);
+    heading.setWords(
+        charts.isEmpty()
+            ? "No plot yet"
+            : (at + 1) + " of " + charts.size() + ": " + charts.get(at).title());
+    middle.getChildren().setAll(shownNode());
+  }
+
+  private Node shownNode() {
+    return charts.isEmpty()
+        ? Panes.grow(
+            touch.text(
+                "Type the figures of the plan with the chamber's opening, measure journals, shells"
+                    + " and housings, or measure a bore and type its size when new."))
+        : Panes.grow(new ChartView(touch, charts.get(at)));
+  }
+
+  @Override
+  public void shown() {
+    show();
+  }
+
+  @Override
+  public void changed() {
+    show();
+  }
+
+  @Override
+  public String title() {
+    return "Plots";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+}

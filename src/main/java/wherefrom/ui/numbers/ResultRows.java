@@ -1,0 +1,78 @@
+package wherefrom.ui.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.workings.InputSpec;
+import wherefrom.workings.MissingInputs;
+import wherefrom.workings.Nonsense;
+import wherefrom.workings.Note;
+import wherefrom.workings.Result;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.WorkingAnswer;
+
+/** What a working answers, as rows of words. */
+final class ResultRows {
+  private ResultRows() {}
+
+  /** A heading and lines below it. */
+  record Row(String heading, List<String> lines) {
+    Row {
+      lines = List.copyOf(lines);
+    }
+
+    static Row of(String heading, String... lines) {
+      return new Row(heading, List.of(lines));
+    }
+  }
+
+  static List<Row> of(WorkingAnswer answer) {
+    if (answer instanceof MissingInputs missing) {
+      List<Row> rows = new ArrayList<>();
+      for (InputSpec input : missing.inputs()) {
+        rows.add(Row.of("Still needed: " + input.words(), input.meaning()));
+      }
+      return rows;
+    }
+    return answer instanceof Nonsense nonsense
+        ? List.of(Row.of("This cannot be", nonsense.sentence()))
+        : of((Result) answer);
+  }
+
+  static List<Row> of(Result result) {
+    List<Row> rows = new ArrayList<>();
+    result.values().forEach(value -> rows.add(of(value)));
+    for (Note note : result.notes()) {
+      rows.add(Row.of(heading(note), note.text(), "Source: " + note.source().text()));
+    }
+    if (!result.takenAsExact().isEmpty()) {
+      rows.add(Row.of("Taken as exact", String.join(", ", result.takenAsExact())));
+    }
+    return rows;
+  }
+
+  static Row of(ResultValue value) {
+    return Row.of(value.words() + ": " + value.text(), better(value));
+  }
+
+  private static String heading(Note note) {
+    return switch (note.kind()) {
+      case CONCLUSION -> "Conclusion";
+      case CAUTION -> "Caution";
+      case REMARK -> "To know";
+    };
+  }
+
+  /** {@code Measure better: chamber, 72 % of the band}; empty where no input had a band. */
+  static String better(ResultValue value) {
+    return value
+        .findBiggestShare()
+        .map(
+            share ->
+                "Measure better: "
+                    + share.inputWords()
+                    + ", "
+                    + Math.round(100 * share.fraction())
+                    + " % of the band")
+        .orElse("");
+  }
+}

@@ -1,0 +1,128 @@
+package wherefrom.ui.numbers;
+
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.WorkingBook;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.ResultValue;
+
+/** Works a working backwards. */
+public final class SolveScreen implements Screen {
+  private final Desk desk;
+  private final Touch touch;
+  private final WorkingBook book;
+  private final SolveModel model;
+  private final TouchKey find;
+  private final TouchKey result;
+  private final TouchKey wanted;
+  private final TouchKey putIn;
+  private final Pager<ResultRows.Row> rows;
+  private final Region view;
+
+  SolveScreen(Desk desk, WorkingBook book) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    this.book = book;
+    model = new SolveModel(book);
+    find = touch.primary("", this::chooseUnknown);
+    result = touch.primary("", this::chooseResult);
+    wanted = touch.primary("", this::type);
+    putIn = touch.primary("Put it into the working", this::putIn);
+    rows = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
+    view = Panes.column(desk.scale(), Tiles.row(desk.scale(), find, result, wanted), rows, putIn);
+    show();
+  }
+
+  private void show() {
+    find.setWords("Find: " + model.unknown().map(AmountInput::words).orElse("…"));
+    result.setWords("So that: " + model.result().map(ResultValue::words).orElse("…"));
+    wanted.setWords("Is: " + (model.wanted().isEmpty() ? "…" : model.wanted()));
+    result.offer(model.unknown().isPresent() && !model.results().isEmpty());
+    wanted.offer(model.result().isPresent());
+    rows.setItems(model.rows());
+    putIn.offer(model.findText().isPresent());
+  }
+
+  private void chooseUnknown() {
+    List<Choice<AmountInput>> choices =
+        model.unknowns().stream()
+            .map(input -> new Choice<>(input, input.words(), ""))
+            .toList();
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "Find which figure?", choices, model::find));
+  }
+
+  private void chooseResult() {
+    List<Choice<ResultValue>> choices =
+        model.results().stream().map(value -> new Choice<>(value, value.words(), "")).toList();
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk, "So that which result?", choices, chosen -> model.want(chosen)));
+  }
+
+  private void type() {
+    model
+        .asked()
+        .ifPresent(
+            asked ->
+                Asking.open(
+                    desk,
+                    asked,
+                    model.wanted(),
+                    "",
+                    text -> {
+                      model.want(text.split("±", 2)[0]);
+                      return new Kept.Done();
+                    }));
+  }
+
+  private void putIn() {
+    model
+        .findText()
+        .ifPresent(
+            text ->
+                desk.attempt(
+                    () -> {
+                      book.set(model.unknown().orElseThrow().key(), text);
+                      desk.navigator().back();
+                    }));
+  }
+
+  @Override
+  public void shown() {
+    show();
+  }
+
+  @Override
+  public void changed() {
+    show();
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+
+  @Override
+  public String title() {
+    return "Backwards: " + book.working().card().title();
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+}

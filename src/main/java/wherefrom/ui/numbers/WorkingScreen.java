@@ -1,0 +1,120 @@
+package wherefrom.ui.numbers;
+
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.numbers.WorkingBook;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.workings.InputSpec;
+import wherefrom.workings.Working;
+import wherefrom.workings.WorkingCard;
+
+/** One working: its figures on the left, what follows from them on the right. */
+public final class WorkingScreen implements Screen {
+  private final Desk desk;
+  private final Touch touch;
+  private final WorkingBook book;
+  private final Pager<InputSpec> inputs;
+  private final Pager<ResultRows.Row> results;
+  private final VBox middle;
+  private final VBox view;
+  private boolean showsResult;
+
+  public WorkingScreen(Desk desk, Working working) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    this.book = new WorkingBook(working, desk.job());
+    inputs = Pager.list(touch, this::row);
+    results = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
+    middle = Panes.grow(Panes.column(desk.scale()));
+    view = Panes.column(desk.scale(), middle, keys());
+    place();
+    fill();
+  }
+
+  private Tiles keys() {
+    return touch.isLarge()
+        ? Tiles.row(
+            desk.scale(),
+            touch.primary("Figures", () -> turn(false)),
+            touch.primary("Result", () -> turn(true)),
+            touch.primary("Source", this::about),
+            touch.primary("Solve", this::solve))
+        : Tiles.row(
+            desk.scale(),
+            touch.primary("Formula and source", this::about),
+            touch.primary("Solve backwards", this::solve));
+  }
+
+  private void turn(boolean toResult) {
+    showsResult = toResult;
+    place();
+  }
+
+  private void place() {
+    if (touch.isLarge()) {
+      middle.getChildren().setAll(showsResult ? results : inputs);
+    } else {
+      Tiles both = Tiles.row(desk.scale(), inputs, results);
+      middle.getChildren().setAll(Panes.grow(both));
+    }
+  }
+
+  private void fill() {
+    inputs.refill(book.working().card().inputs());
+    results.refill(ResultRows.of(book.answer()));
+  }
+
+  private Region row(InputSpec input) {
+    String text = book.text(input);
+    String shown =
+        text.isEmpty()
+            ? (input.required() ? "still needed" : "may be left out")
+            : FigureModel.shown(text);
+    return touch.key(input.words() + ": " + shown, () -> ask(input)).left();
+  }
+
+  private void ask(InputSpec input) {
+    Asking.open(
+        desk, input, book.text(input), "Not known", text -> book.set(input.key(), text));
+  }
+
+  private void about() {
+    WorkingCard card = book.working().card();
+    desk.navigator().open(() -> new AboutScreen(desk, card));
+  }
+
+  private void solve() {
+    desk.navigator().open(() -> new SolveScreen(desk, book));
+  }
+
+  @Override
+  public void shown() {
+    fill();
+  }
+
+  @Override
+  public void changed() {
+    fill();
+  }
+
+  @Override
+  public boolean onJob() {
+    return desk.job().isPresent();
+  }
+
+  @Override
+  public String title() {
+    return book.working().card().title();
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+}

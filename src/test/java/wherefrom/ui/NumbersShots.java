@@ -1,0 +1,116 @@
+package wherefrom.ui;
+
+import java.util.List;
+import java.util.function.Consumer;
+import wherefrom.job.numbers.NumbersSample;
+import wherefrom.job.numbers.PlanBook;
+import wherefrom.job.numbers.WorkingBook;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.numbers.AboutScreen;
+import wherefrom.ui.numbers.ClearanceLimitsScreen;
+import wherefrom.ui.numbers.FigureScreen;
+import wherefrom.ui.numbers.NumbersScreen;
+import wherefrom.ui.numbers.PlanFiguresScreen;
+import wherefrom.ui.numbers.PlanScreen;
+import wherefrom.ui.numbers.PlotsScreen;
+import wherefrom.ui.numbers.RowsScreen;
+import wherefrom.ui.numbers.SolveScreen;
+import wherefrom.ui.numbers.WorkingScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+import wherefrom.workings.catalogue.CompressionRatio;
+
+/** The numbers, in the states worth looking at. */
+final class NumbersShots {
+  private NumbersShots() {}
+
+  static List<Shot> all() {
+    return List.of(
+        shot("numbers", NumbersScreen.class),
+        shot("numbers-working", WorkingScreen.class, NumbersShots::ratio),
+        shot("numbers-about", AboutScreen.class, NumbersShots::ratio, "Formula|Source"),
+        shot("numbers-solve", SolveScreen.class, NumbersShots::ratio, "Solve"),
+        plan("numbers-plan", PlanScreen.class),
+        plan("numbers-figures", PlanFiguresScreen.class, "Figures"),
+        plan("numbers-figure", FigureScreen.class, "Figures", "gasket|wanted|target"),
+        plan("numbers-details", RowsScreen.class, "Details"),
+        plan("numbers-parts", RowsScreen.class, "Parts"),
+        plan("numbers-plot", PlotsScreen.class, "Plots"),
+        plan("numbers-plot-lift", PlotsScreen.class, "Plots", "Next plot"),
+        plan("numbers-limits", ClearanceLimitsScreen.class, "Plots", "Clearance"));
+  }
+
+  private static Shot shot(String name, Class<? extends Screen> screen) {
+    return shot(name, screen, window -> {});
+  }
+
+  private static Shot shot(
+      String name,
+      Class<? extends Screen> screen,
+      Consumer<SampleWindow> arrange,
+      String... presses) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          window.shell.desk().open(SampleJob.apart().job);
+          window.shell.desk().navigator().show(ScreenId.NUMBERS);
+          window.layOut();
+          arrange.accept(window);
+          for (String press : presses) {
+            pressAny(window, press);
+          }
+        });
+  }
+
+  /** Presses the first target that begins with one of the words. */
+  private static void pressAny(SampleWindow window, String words) {
+    List<String> shown = window.targets().stream().map(window::words).toList();
+    for (String word : words.split("\\|", -1)) {
+      if (shown.stream().anyMatch(each -> each.startsWith(word))) {
+        window.press(word);
+        return;
+      }
+    }
+    throw new AssertionError(words + " is not among " + shown);
+  }
+
+  private static void ratio(SampleWindow window) {
+    var desk = window.shell.desk();
+    WorkingBook book = new WorkingBook(new CompressionRatio(), desk.job());
+    NumbersSample.figures()
+        .forEach(
+            (key, text) -> {
+              if (book.working().card().findInput(key).isPresent()) {
+                book.set(key, text);
+              }
+            });
+    desk.navigator().open(() -> new WorkingScreen(desk, new CompressionRatio()));
+    window.layOut();
+  }
+
+  private static Shot plan(String name, Class<? extends Screen> screen, String... presses) {
+    return shot(
+        name,
+        screen,
+        window -> {
+          var desk = window.shell.desk();
+          PlanBook book = new PlanBook(desk.getJob());
+          NumbersSample.now(book);
+          book.add(1);
+          book.set(1, "target", "9.5");
+          book.add(2);
+          book.set(2, "head-cut", "0.060 in");
+          book.set(2, "lobe-lift", "0.330 in");
+          book.add(3);
+          book.set(3, "gasket-thickness", "0.028 in");
+          window.press("The plan");
+          boolean folded = window.targets().stream().noneMatch(t -> window.words(t).equals("Plots"));
+          if (folded && presses.length > 0) {
+            window.pressLast("More");
+          }
+        },
+        presses);
+  }
+}
