@@ -47,6 +47,10 @@ public final class PlotsScreen implements Screen {
                     "Clearance limits",
                     () -> desk.navigator().open(() -> new ClearanceLimitsScreen(desk))),
                 next));
+    if (desk.scale().textFactor() >= 2) {
+      // The axes need the room; they say what is drawn.
+      view.getChildren().remove(heading);
+    }
     show();
   }
 
