@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
-import wherefrom.job.entry.BoltTicked;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
@@ -47,8 +46,6 @@ import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.entry.TakenBack;
 import wherefrom.job.entry.ToolListed;
-import wherefrom.job.entry.TorqueCardDropped;
-import wherefrom.job.entry.TorqueCardMade;
 import wherefrom.job.entry.ZeroChecked;
 
 /**
@@ -100,9 +97,6 @@ final class EntryTypes {
     name("budget-set", BudgetSet.class);
     name("price-noted", PriceNoted.class);
     name("figures-kept", FiguresKept.class);
-    name("torque-card-made", TorqueCardMade.class);
-    name("torque-card-dropped", TorqueCardDropped.class);
-    name("bolt-ticked", BoltTicked.class);
     name("part-replaced", PartReplaced.class);
     name("part-fitted", PartFitted.class);
     name("part-unfitted", PartUnfitted.class);
