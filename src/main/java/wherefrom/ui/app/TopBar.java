@@ -34,7 +34,7 @@ final class TopBar extends HBox {
     title = touch.heading("").align(Pos.BOTTOM_LEFT);
     job = touch.small("").align(Pos.TOP_LEFT);
     missing = touch.small("").centred();
-    camera = touch.primary("Camera", turning);
+    camera = touch.primary(touch.brief("Camera", "Cam"), turning);
     undo = touch.primary("UNDO", undoing);
     VBox names = Panes.grow(new VBox(title, job));
     names.setAlignment(Pos.CENTER_LEFT);

@@ -63,6 +63,26 @@ final class PlanModel {
     Row {
       cells = List.copyOf(cells);
     }
+
+    /** A unit that all figures of the row share stands once, in its name. */
+    static Row ofFigures(String name, List<Cell> cells) {
+      List<String> units =
+          cells.stream()
+              .map(Cell::words)
+              .filter(words -> !words.isEmpty())
+              .map(words -> words.substring(words.lastIndexOf(' ') + 1))
+              .distinct()
+              .toList();
+      if (units.size() != 1 || !units.get(0).matches("[a-z]+[²³]?")) {
+        return new Row(name, cells);
+      }
+      String unit = units.get(0);
+      return new Row(
+          name + ", " + unit,
+          cells.stream()
+              .map(cell -> new Cell(cell.words().replace(" " + unit, ""), cell.marked()))
+              .toList());
+    }
   }
 
   private final PlanBook book;
@@ -115,7 +135,7 @@ final class PlanModel {
         (key, name) -> {
           List<Cell> cells = answers.stream().map(answer -> cell(answer, key)).toList();
           if (cells.stream().anyMatch(cell -> !cell.words().isEmpty())) {
-            rows.add(new Row(name, cells));
+            rows.add(Row.ofFigures(name, cells));
           }
         });
     List<Optional<PlanEffects>> effects = answers.stream().map(this::findEffects).toList();
@@ -196,8 +216,7 @@ final class PlanModel {
               .map(PlanModel::standing)
               .collect(Collectors.joining(" "));
       rows.add(
-          ResultRows.Row.of(
-              value.words() + ": " + value.text(), margin, ResultRows.better(value)));
+          ResultRows.Row.of(value.words() + ": " + value.text(), margin, ResultRows.better(value)));
     }
     for (Note note : column.result().notes()) {
       rows.add(ResultRows.Row.of("To know", note.text(), "Source: " + note.source().text()));

@@ -74,7 +74,7 @@ class LiveCameraTest {
           window.shell.desk().open(sample.job);
           window.shell.desk().navigator().show(screen);
           window.layOut();
-          window.press("Camera");
+          window.press("Cam");
           return true;
         });
   }
