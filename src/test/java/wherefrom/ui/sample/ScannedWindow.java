@@ -1,64 +1,123 @@
 package wherefrom.ui.sample;
 
 import java.util.List;
-import javafx.event.Event;
-import javafx.event.EventType;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import wherefrom.job.OpenJob;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.Shelf;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
 
-/** The window as a keyboard-type scanner works it, over a shelf of the test's own. */
-public final class ScannedWindow {
+/**
+ * The window, shown, as a keyboard-type scanner works it, over a shelf of the test's own. A robot
+ * presses and releases real keys: they reach the focused window by way of the screen's driver. The
+ * time between two keys is that of the sample's clock, so that a slow machine loses no scan. Worked
+ * from the test's thread, not from the window's.
+ */
+public final class ScannedWindow implements AutoCloseable {
   private static final long KEY_NANOS = 4_000_000L;
+  private static final long AFTER_NANOS = 400_000_000L;
 
   private final SampleWindow window;
+  private final Stage stage;
+  private final Robot robot;
 
   public ScannedWindow(Shelf shelf) {
-    window = new SampleWindow(96, 100, shelf);
+    window = Toolkit.on(() -> new SampleWindow(96, 100, shelf));
+    stage = Toolkit.on(this::shown);
+    robot = Toolkit.on(Robot::new);
   }
 
-  public Desk desk() {
-    return window.shell.desk();
+  private Stage shown() {
+    Stage opened = new Stage();
+    opened.setScene(window.scene);
+    opened.setMaximized(true);
+    opened.show();
+    opened.requestFocus();
+    return opened;
+  }
+
+  /** Whether the window is on the screen and has the keys. */
+  public boolean hasKeys() {
+    return Toolkit.on(() -> stage.isShowing() && stage.isFocused());
+  }
+
+  public void open(OpenJob job) {
+    inWindow(() -> window.shell.desk().open(job));
   }
 
   public void show(ScreenId id) {
-    desk().navigator().show(id);
-    window.layOut();
+    inWindow(
+        () -> {
+          window.shell.desk().navigator().show(id);
+          window.layOut();
+        });
   }
 
   /** Types a code as a scanner does, 4 ms a key, and ends it with Enter. */
   public void burst(String code) {
-    code.codePoints().forEach(key -> key(Character.toString(key), KeyCode.UNDEFINED));
-    key("\r", KeyCode.ENTER);
-    window.nanos.addAndGet(400_000_000L);
-    window.layOut();
+    code.chars().forEach(character -> inWindow(() -> type((char) character)));
+    inWindow(() -> key(KeyCode.ENTER));
+    inWindow(
+        () -> {
+          window.nanos.addAndGet(AFTER_NANOS);
+          window.layOut();
+        });
   }
 
-  private void key(String character, KeyCode code) {
+  private void type(char character) {
+    if (character == ':') {
+      robot.keyPress(KeyCode.SHIFT);
+      key(KeyCode.SEMICOLON);
+      robot.keyRelease(KeyCode.SHIFT);
+    } else {
+      key(code(character));
+    }
+  }
+
+  private static KeyCode code(char character) {
+    return switch (character) {
+      case '/' -> KeyCode.SLASH;
+      case '.' -> KeyCode.PERIOD;
+      default -> {
+        String name = Character.toString(Character.toUpperCase(character));
+        yield KeyCode.valueOf(Character.isDigit(character) ? "DIGIT" + name : name);
+      }
+    };
+  }
+
+  /** The robot's keys wait in line until this piece of work is over; the next comes after them. */
+  private void key(KeyCode code) {
     window.nanos.addAndGet(KEY_NANOS);
-    fire(KeyEvent.KEY_PRESSED, KeyEvent.CHAR_UNDEFINED, code);
-    fire(KeyEvent.KEY_TYPED, character, KeyCode.UNDEFINED);
-    fire(KeyEvent.KEY_RELEASED, KeyEvent.CHAR_UNDEFINED, code);
-  }
-
-  private void fire(EventType<KeyEvent> type, String character, KeyCode code) {
-    Event.fireEvent(
-        window.scene, new KeyEvent(type, character, "", code, false, false, false, false));
+    robot.keyPress(code);
+    robot.keyRelease(code);
   }
 
   public void press(String words) {
-    window.press(words);
+    inWindow(() -> window.press(words));
   }
 
   /** All words on the screen, wrapped lines joined. */
   public String words() {
-    return window.words();
+    return Toolkit.on(window::words);
   }
 
   public List<PrintOrder> printed() {
     return window.equipment.printed;
+  }
+
+  @Override
+  public void close() {
+    inWindow(stage::close);
+  }
+
+  /** Does this on the window's thread and waits for it; an error comes out as the cause. */
+  private static void inWindow(Runnable work) {
+    CompletableFuture.runAsync(work, Platform::runLater).orTimeout(60, TimeUnit.SECONDS).join();
   }
 }
