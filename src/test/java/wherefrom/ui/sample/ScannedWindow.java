@@ -33,7 +33,9 @@ public final class ScannedWindow implements AutoCloseable {
     robot = Toolkit.on(Robot::new);
   }
 
+  /** The toolkit outlives this window: other tests run in it. */
   private Stage shown() {
+    Platform.setImplicitExit(false);
     Stage opened = new Stage();
     opened.setScene(window.scene);
     opened.setMaximized(true);
