@@ -5,8 +5,8 @@ import java.util.function.Consumer;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.WorkingBook;
-import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.numbers.AboutScreen;
 import wherefrom.ui.numbers.ClearanceLimitsScreen;
 import wherefrom.ui.numbers.FigureScreen;
@@ -106,7 +106,8 @@ final class NumbersShots {
           book.add(3);
           book.set(3, "gasket-thickness", "0.028 in");
           window.press("The plan");
-          boolean folded = window.targets().stream().noneMatch(t -> window.words(t).equals("Plots"));
+          boolean folded =
+              window.targets().stream().noneMatch(t -> window.words(t).equals("Plots"));
           if (folded && presses.length > 0) {
             window.pressLast("More");
           }

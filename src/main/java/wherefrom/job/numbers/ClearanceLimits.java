@@ -21,9 +21,7 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
   public static ClearanceLimits of(OpenJob job, String bearing) {
     Sheet sheet = new Sheets(job).find(key(bearing)).orElse(Sheet.empty(""));
     return new ClearanceLimits(
-        amount(sheet, "lower"),
-        amount(sheet, "upper"),
-        sheet.figures().getOrDefault("source", ""));
+        amount(sheet, "lower"), amount(sheet, "upper"), sheet.figures().getOrDefault("source", ""));
   }
 
   /** Keeps one of {@code lower}, {@code upper} and {@code source}; an empty text takes it out. */

@@ -138,8 +138,7 @@ public final class JobCharts {
     Optional<Part> shell =
         Place.find(kind + "-shell@" + spot)
             .flatMap(place -> state.findFitted(place).or(() -> state.findOwner(place)));
-    return shell.flatMap(
-        part -> size(Subject.ofPart(part.item()), kind + "-shell-wall", "mean"));
+    return shell.flatMap(part -> size(Subject.ofPart(part.item()), kind + "-shell-wall", "mean"));
   }
 
   private Optional<Measured> size(Subject subject, String plan, String value) {

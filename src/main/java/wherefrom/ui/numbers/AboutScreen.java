@@ -17,8 +17,7 @@ public final class AboutScreen implements Screen {
 
   AboutScreen(Desk desk, WorkingCard card) {
     title = card.title();
-    rows =
-        Pager.list(desk.touch(), row -> ListRow.plain(desk.touch(), row.heading(), row.lines()));
+    rows = Pager.list(desk.touch(), row -> ListRow.plain(desk.touch(), row.heading(), row.lines()));
     List<ResultRows.Row> all = new ArrayList<>();
     all.add(ResultRows.Row.of("Formula", card.formula()));
     all.add(ResultRows.Row.of("Source", card.source().text()));

@@ -48,9 +48,7 @@ public final class ClearanceLimitsScreen implements Screen {
   private String text(Line line) {
     ClearanceLimits limits = ClearanceLimits.of(desk.getJob(), line.bearing());
     Optional<Amount> limit = line.what().equals("lower") ? limits.lower() : limits.upper();
-    return line.what().equals("source")
-        ? limits.source()
-        : limit.map(Amount::text).orElse("");
+    return line.what().equals("source") ? limits.source() : limit.map(Amount::text).orElse("");
   }
 
   private void ask(Line line) {
@@ -75,8 +73,7 @@ public final class ClearanceLimitsScreen implements Screen {
   }
 
   private void keep(Line line, String words) {
-    desk.attempt(
-        () -> ClearanceLimits.set(desk.getJob(), line.bearing(), line.what(), words));
+    desk.attempt(() -> ClearanceLimits.set(desk.getJob(), line.bearing(), line.what(), words));
   }
 
   @Override

@@ -133,9 +133,7 @@ public final class PlanScreen implements Screen {
   }
 
   private TouchKey head(int column) {
-    return touch
-        .key(model.name(column), () -> choose(column))
-        .select(column == model.chosen());
+    return touch.key(model.name(column), () -> choose(column)).select(column == model.chosen());
   }
 
   private TouchKey add(String words) {

@@ -14,9 +14,7 @@ public final class RowsScreen implements Screen {
 
   RowsScreen(Desk desk, String title, List<ResultRows.Row> all) {
     this.title = title;
-    rows =
-        Pager.list(
-            desk.touch(), row -> ListRow.plain(desk.touch(), row.heading(), row.lines()));
+    rows = Pager.list(desk.touch(), row -> ListRow.plain(desk.touch(), row.heading(), row.lines()));
     rows.setItems(all);
   }
 

@@ -89,8 +89,7 @@ final class SolveModel {
       AmountInput input = unknown.get();
       Amount trial =
           Amount.of(
-              Math.pow(10, -2 + at / 3.0),
-              wherefrom.quantity.Unit.getBase(input.dimension()));
+              Math.pow(10, -2 + at / 3.0), wherefrom.quantity.Unit.getBase(input.dimension()));
       answer = book.working().compute(book.inputs().with(input.key(), trial));
     }
     return answer instanceof Result found ? found.values() : List.of();
@@ -107,11 +106,7 @@ final class SolveModel {
     Inputs known = book.inputs();
     return Optional.of(
         Backward.solve(
-            book.working(),
-            known,
-            unknown.get().key(),
-            result.get().key(),
-            understood.amount()));
+            book.working(), known, unknown.get().key(), result.get().key(), understood.amount()));
   }
 
   /** The answer as rows. */
@@ -124,8 +119,12 @@ final class SolveModel {
     if (result.isEmpty()) {
       return ResultRows.of(book.answer());
     }
-    return answer().map(SolveModel::rows).orElseGet(
-        () -> List.of(ResultRows.Row.of("What is wanted?", "Press the right-hand key and type it.")));
+    return answer()
+        .map(SolveModel::rows)
+        .orElseGet(
+            () ->
+                List.of(
+                    ResultRows.Row.of("What is wanted?", "Press the right-hand key and type it.")));
   }
 
   private static List<ResultRows.Row> rows(BackwardAnswer answer) {

@@ -56,9 +56,7 @@ public final class SolveScreen implements Screen {
 
   private void chooseUnknown() {
     List<Choice<AmountInput>> choices =
-        model.unknowns().stream()
-            .map(input -> new Choice<>(input, input.words(), ""))
-            .toList();
+        model.unknowns().stream().map(input -> new Choice<>(input, input.words(), "")).toList();
     desk.navigator()
         .open(() -> new ChoiceScreen<>(desk, "Find which figure?", choices, model::find));
   }

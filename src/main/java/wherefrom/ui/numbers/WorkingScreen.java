@@ -80,8 +80,7 @@ public final class WorkingScreen implements Screen {
   }
 
   private void ask(InputSpec input) {
-    Asking.open(
-        desk, input, book.text(input), "Not known", text -> book.set(input.key(), text));
+    Asking.open(desk, input, book.text(input), "Not known", text -> book.set(input.key(), text));
   }
 
   private void about() {
