@@ -3,6 +3,7 @@ package wherefrom.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
+import java.io.File;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -10,7 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,14 +39,34 @@ class ClumsyCallsTest {
   }
 
   /** The command with every option it needs. */
-  private static List<String> words(Usage usage, String jobFolder, String value) {
+  private List<String> words(Usage usage, String jobFolder, String value) {
     List<String> words = new ArrayList<>(List.of(usage.name().split(" ")));
     for (Option option : usage.options()) {
       if (option.required()) {
-        words.add(option.name() + "=" + (option.name().equals("--job") ? jobFolder : value));
+        words.add(
+            option.name()
+                + "="
+                + (option.name().equals("--job") ? jobFolder : given(option, value)));
       }
     }
     return words;
+  }
+
+  /** What names a file or a folder lies in the test's own folder: nothing is written beside it. */
+  private String given(Option option, String value) {
+    boolean names = option.value().matches("DIR|FOLDER|SHOP|(F|FILE)([.].+)?");
+    boolean relative = !value.isEmpty() && value.indexOf(0) < 0 && !Path.of(value).isAbsolute();
+    return names && relative ? folder.resolve("odd").resolve(value).toString() : value;
+  }
+
+  private static Set<String> here() {
+    String[] names = new File("").getAbsoluteFile().list();
+    return Set.of(names == null ? new String[0] : names);
+  }
+
+  @AfterEach
+  void nothingIsWrittenWhereTheTestRuns() {
+    assertThat(here()).isEqualTo(before);
   }
 
   private static boolean hasJob(Usage usage) {
@@ -51,6 +74,7 @@ class ClumsyCallsTest {
         .anyMatch(option -> option.name().equals("--job") && option.required());
   }
 
+  private final Set<String> before = here();
   private final List<String> wrong = new ArrayList<>();
 
   /** Notes what is no plain answer. */
@@ -129,7 +153,7 @@ class ClumsyCallsTest {
         for (Option option : usage.options()) {
           if (!option.required() && !option.isFlag()) {
             List<String> words = words(usage, job, "1");
-            words.add(option.name() + "=" + odd);
+            words.add(option.name() + "=" + given(option, odd));
             call(words);
           }
         }
