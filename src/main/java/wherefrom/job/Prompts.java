@@ -37,6 +37,13 @@ record Prompts(
     return spot.isPresent() ? "Now scan the part." : "Scan the tag on a part, or a place card.";
   }
 
+  /** What to say to a YES when no reason is chosen. */
+  String yes() {
+    return stop.isPresent()
+        ? "Choose a reason first: scan NEXT until it is named."
+        : "There is nothing to say yes to.";
+  }
+
   static String cannotLive(Part part, Spot spot) {
     return "A " + part.kind().word() + " cannot be fitted at " + spot.words() + ".";
   }

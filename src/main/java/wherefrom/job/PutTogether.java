@@ -1,9 +1,6 @@
 package wherefrom.job;
 
-import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.job.entry.PartUnfitted;
@@ -12,6 +9,7 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
 
 /**
@@ -31,11 +29,12 @@ public final class PutTogether {
     WHERE_DOES_THIS_GO
   }
 
+  private static final Step NOTHING_LEFT = new Step.Said("There is nothing left to take back.");
+
   private final OpenJob job;
   private final JobNames names;
   private final Fitting fitting;
-  private final StillMissing missing;
-  private final Set<Place> skipped = new HashSet<>();
+  private final FollowedList list;
   private Mode mode = Mode.SCAN_BOTH;
   private Optional<Part> part = Optional.empty();
   private Optional<Spot> spot = Optional.empty();
@@ -48,22 +47,23 @@ public final class PutTogether {
     this.job = job;
     this.names = names;
     this.fitting = new Fitting(job);
-    this.missing = new StillMissing(job);
+    this.list = new FollowedList(new StillMissing(job));
     job.state().standingStop().ifPresent(this::resume);
   }
 
+  /** A stop is judged anew, for its words to be of today; it stands whatever comes of that. */
   private void resume(StopGiven given) {
     part = job.state().findPart(given.item()).map(PartRecord::part);
     spot = Spots.find(given.spot());
-    if (part.isPresent() && spot.isPresent()) {
-      Verdict verdict = fitting.judge(part.get(), spot.get(), given.word().equals("wrong end"));
-      stop = Optional.of(verdict).filter(Verdict::stops);
-    }
-    if (stop.isPresent()) {
-      last = new Step.Judged(stop.get());
-    } else {
-      clear();
-    }
+    Verdict left = new LeftStanding(given.word(), given.sentence(), part, spot);
+    boolean turned = given.word().equals("wrong end");
+    Verdict verdict =
+        part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
+            .filter(Verdict::stops)
+            .orElse(left);
+    stop = Optional.of(verdict);
+    reason = -1;
+    last = new Step.Judged(verdict);
   }
 
   public Mode mode() {
@@ -95,11 +95,7 @@ public final class PutTogether {
 
   /** The place that the list names now; empty when nothing is missing. */
   public Optional<Place> target() {
-    List<Place> open = missing.places();
-    return open.stream()
-        .filter(place -> !skipped.contains(place))
-        .findFirst()
-        .or(() -> open.stream().findFirst());
+    return list.target();
   }
 
   /** Takes a scanned or typed code. */
@@ -153,6 +149,8 @@ public final class PutTogether {
     if (spot.isPresent()) {
       return judge(false);
     }
+    // A part of this job in the hand answers the tag that stood for none.
+    solved();
     stop = Optional.empty();
     return new Step.WaitingForSpot(scanned, replaced);
   }
@@ -177,10 +175,17 @@ public final class PutTogether {
       stop = Optional.of(verdict);
       reason = -1;
     } else {
-      job.takeBackStop();
+      solved();
       clear();
     }
     return new Step.Judged(verdict);
+  }
+
+  /** No stop stands any more, those before the last one included. */
+  private void solved() {
+    while (job.state().standingStop().isPresent()) {
+      job.takeBackStop();
+    }
   }
 
   private void clear() {
@@ -226,12 +231,19 @@ public final class PutTogether {
     return new Step.Said("Reason: " + OnPurpose.REASONS.get(reason) + ". Hold, or scan YES.");
   }
 
+  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
+  public boolean canFitOnPurpose() {
+    return stop.isPresent()
+        && part.isPresent()
+        && spot.filter(at -> Place.canLive(part.get().kind(), at)).isPresent();
+  }
+
   /** Fits the stopped part on purpose, for the reason that is chosen or these words. */
   public Step fitOnPurpose(String words) {
     if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
       return remember(new Step.Said("There is no part here to fit on purpose."));
     }
-    if (!Place.canLive(part.get().kind(), spot.get())) {
+    if (!canFitOnPurpose()) {
       return new Step.Said(Prompts.cannotLive(part.get(), spot.get()));
     }
     Part fitted = part.get();
@@ -249,15 +261,7 @@ public final class PutTogether {
       case NEXT -> stop.isPresent() ? chooseReason(reason + 1) : remember(skip());
       case REPEAT -> last;
       case HELP -> new Step.Said(prompts().help());
-      case YES ->
-          reason()
-              .map(this::fitOnPurpose)
-              .orElseGet(
-                  () ->
-                      new Step.Said(
-                          stop.isPresent()
-                              ? "Choose a reason first: scan NEXT until it is named."
-                              : "There is nothing to say yes to."));
+      case YES -> reason().map(this::fitOnPurpose).orElseGet(() -> new Step.Said(prompts().yes()));
     };
   }
 
@@ -267,20 +271,19 @@ public final class PutTogether {
     if (half) {
       return new Step.TookBack("The half that waited is dropped.");
     }
-    return job.takeBackStop()
-        .or(job::takeBack)
-        .<Step>map(
-            step ->
-                new Step.TookBack("Taken back: " + EntryWords.of(job.state(), step.entry()) + "."))
-        .orElseGet(() -> new Step.Said("There is nothing left to take back."));
+    Step step = job.takeBackStop().or(job::takeBack).map(this::tookBack).orElse(NOTHING_LEFT);
+    // What was taken back may have covered, or solved, a stop that then stands again.
+    job.state().standingStop().ifPresent(this::resume);
+    return step;
+  }
+
+  private Step tookBack(LoggedEntry step) {
+    return new Step.TookBack("Taken back: " + EntryWords.of(job.state(), step.entry()) + ".");
   }
 
   private Step skip() {
     if (mode == Mode.FOLLOW_THE_LIST && stop.isEmpty()) {
-      target().ifPresent(skipped::add);
-      if (skipped.containsAll(missing.places())) {
-        skipped.clear();
-      }
+      list.skip();
     }
     return prompts().next();
   }

@@ -5,15 +5,24 @@ import java.util.Optional;
 /** Verdicts on a code that stands for no part of this job: no place has to be named. */
 public sealed interface CodeVerdict extends Verdict {
 
+  @Override
+  default Cue cue() {
+    return Cue.ASK;
+  }
+
   /**
    * A valid tag of another job.
    *
    * @param jobName that job's name, where it is known
    */
   record OtherEngine(int engine, Optional<String> jobName) implements CodeVerdict {
+    static final String WORD = "other engine";
+    static final String WAY_OUT =
+        "Keep the two engines' parts apart. Put this one back with its own engine.";
+
     @Override
     public String word() {
-      return "other engine";
+      return WORD;
     }
 
     @Override
@@ -25,7 +34,7 @@ public sealed interface CodeVerdict extends Verdict {
 
     @Override
     public String wayOut() {
-      return "Keep the two engines' parts apart. Put this one back with its own engine.";
+      return WAY_OUT;
     }
 
     @Override
@@ -54,11 +63,6 @@ public sealed interface CodeVerdict extends Verdict {
           ? "Check that the right job is open, or type the six digits of the tag."
           : "Scan the tag with the black frame.";
     }
-
-    @Override
-    public Cue cue() {
-      return Cue.ASK;
-    }
   }
 
   /** A code whose check digits do not agree. */
@@ -77,11 +81,6 @@ public sealed interface CodeVerdict extends Verdict {
     public String wayOut() {
       return "Scan it again, or type the six digits of the tag once more.";
     }
-
-    @Override
-    public Cue cue() {
-      return Cue.ASK;
-    }
   }
 
   /** Nothing could be read. */
@@ -99,11 +98,6 @@ public sealed interface CodeVerdict extends Verdict {
     @Override
     public String wayOut() {
       return hint;
-    }
-
-    @Override
-    public Cue cue() {
-      return Cue.ASK;
     }
   }
 }

@@ -17,6 +17,7 @@ public sealed interface Verdict
         Verdict.NotCleared,
         Verdict.MustBeNew,
         Verdict.Retired,
+        LeftStanding,
         CodeVerdict {
 
   /** The verdict's name; never changes. */
@@ -28,7 +29,10 @@ public sealed interface Verdict
   /** What to do now. */
   String wayOut();
 
-  Cue cue();
+  /** How it is shown and sounded; a stop, where nothing else is said. */
+  default Cue cue() {
+    return Cue.STOP;
+  }
 
   /** Whether the part may not go in as it is. */
   default boolean stops() {
@@ -80,11 +84,6 @@ public sealed interface Verdict
           .map(right -> "The right part is number " + Words.number(right) + ".")
           .orElse("No part is listed for this place.");
     }
-
-    @Override
-    public Cue cue() {
-      return Cue.STOP;
-    }
   }
 
   /** No part of this kind lives at this spot. */
@@ -109,11 +108,6 @@ public sealed interface Verdict
     public String wayOut() {
       return "It belongs at " + part.home().words() + ".";
     }
-
-    @Override
-    public Cue cue() {
-      return Cue.STOP;
-    }
   }
 
   /** An upper shell at a lower place, or the other way round. */
@@ -135,11 +129,6 @@ public sealed interface Verdict
     @Override
     public String wayOut() {
       return "It belongs at " + part.home().words() + ".";
-    }
-
-    @Override
-    public Cue cue() {
-      return Cue.STOP;
     }
   }
 
@@ -164,11 +153,6 @@ public sealed interface Verdict
     @Override
     public String wayOut() {
       return "Turn it round, then scan it again.";
-    }
-
-    @Override
-    public Cue cue() {
-      return Cue.STOP;
     }
   }
 
@@ -198,11 +182,6 @@ public sealed interface Verdict
       return fitted.home().equals(place)
           ? "Nothing is wrong with the one that is fitted. Put this one at its own place."
           : "Take out what is fitted here first.";
-    }
-
-    @Override
-    public Cue cue() {
-      return Cue.STOP;
     }
   }
 
@@ -246,11 +225,6 @@ public sealed interface Verdict
     public String sentence() {
       return Words.capital(part.words()) + " is not cleared to fit: " + why + ".";
     }
-
-    @Override
-    public Cue cue() {
-      return Cue.STOP;
-    }
   }
 
   /** A rule forbids the used part. */
@@ -269,11 +243,6 @@ public sealed interface Verdict
     public String wayOut() {
       return "Replace it by a new " + part.kind().word() + " and print its tag.";
     }
-
-    @Override
-    public Cue cue() {
-      return Cue.STOP;
-    }
   }
 
   /** The part was replaced, or the tag is an older issue of a reprinted one. */
@@ -286,11 +255,6 @@ public sealed interface Verdict
     @Override
     public String sentence() {
       return Words.capital(part.words()) + ": " + why;
-    }
-
-    @Override
-    public Cue cue() {
-      return Cue.STOP;
     }
   }
 }

@@ -8,6 +8,7 @@ import wherefrom.engine.Section;
 import wherefrom.job.Caution;
 import wherefrom.job.Fitting;
 import wherefrom.job.Handling;
+import wherefrom.job.PutTogether;
 import wherefrom.job.StillMissing;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.parts.PartKind;
@@ -50,11 +51,10 @@ final class WorkShots {
             "together-stop-half",
             (window, sample) -> pair(window, sample, "main-shell@M2U", "M2L")));
     shots.add(together("together-stop-taken", WorkShots::taken));
-    shots.add(
-        together(
-            "together-stop-engine",
-            (window, sample) ->
-                scan(window, new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits())));
+    shots.add(together("together-stop-engine", (window, sample) -> scan(window, otherEngineTag())));
+    shots.add(resumed("together-resumed-engine", WorkShots::otherEngine));
+    shots.add(resumed("together-resumed-older", WorkShots::olderTag));
+    shots.add(resumed("together-resumed-settled", WorkShots::settled));
     shots.add(
         together(
             "together-ask", (window, sample) -> scan(window, wrong(sample.tag("pushrod@3EX")))));
@@ -194,6 +194,40 @@ final class WorkShots {
           window.shell.desk().open(sample.job);
           arrange.accept(window, sample);
         });
+  }
+
+  /** A stop that was left standing when the program was closed. */
+  private static Shot resumed(String name, BiConsumer<PutTogether, SampleJob> before) {
+    return shot(
+        name,
+        PutTogetherScreen.class,
+        (window, sample) -> {
+          before.accept(new PutTogether(sample.job, SampleJob.NAMES), sample);
+          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+        });
+  }
+
+  private static String otherEngineTag() {
+    return new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
+  }
+
+  private static void otherEngine(PutTogether together, SampleJob sample) {
+    together.scan(otherEngineTag());
+  }
+
+  private static void olderTag(PutTogether together, SampleJob sample) {
+    String older = sample.tag("pushrod@3EX");
+    new Handling(sample.job).reissue(item(sample, "pushrod@3EX"), "soaked in oil");
+    together.scan(sample.card("3EX"));
+    together.scan(older);
+  }
+
+  private static void settled(PutTogether together, SampleJob sample) {
+    Handling handling = new Handling(sample.job);
+    handling.offForWashing(item(sample, "pushrod@3EX"), 4);
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.card("3EX"));
+    handling.backFromWashing(item(sample, "pushrod@3EX"));
   }
 
   private static void taken(SampleWindow window, SampleJob sample) {

@@ -177,18 +177,7 @@ final class PutTogetherModel {
 
   /** Whether the stop can be overruled: never by a part of another kind, or by none. */
   boolean canFitOnPurpose() {
-    return stop()
-        .filter(
-            verdict ->
-                !(verdict instanceof CodeVerdict.OtherEngine
-                    || verdict instanceof Verdict.WrongKind
-                    || isOlderTag(verdict)))
-        .isPresent();
-  }
-
-  private boolean isOlderTag(Verdict verdict) {
-    return verdict instanceof Verdict.Retired
-        && state().standingStop().filter(given -> given.item() == 0).isPresent();
+    return together.canFitOnPurpose();
   }
 
   /** Chooses one of the reasons, or words of the person's own. */
@@ -242,6 +231,7 @@ final class PutTogetherModel {
     // A foreign code and plain words leave the card of a waiting half as it stands.
     boolean words = next.headline().isEmpty() || isForeign(step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
+      answer = Answers.of(state(), new Step.Judged(stop().orElseThrow()));
       trouble = (next.headline() + " " + next.small()).strip();
       return next.cue();
     }

@@ -1,5 +1,7 @@
 package wherefrom.ui.puttogether;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,6 +13,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
+import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
 import wherefrom.ui.controls.Answer;
 
@@ -94,6 +97,9 @@ final class StopLines {
       String whose = other.jobName().orElse("an engine not known here");
       return plain(verdict, List.of("This tag belongs to " + whose, "You are at " + job.name()));
     }
+    if (verdict instanceof LeftStanding left) {
+      return left(left);
+    }
     if (verdict.cue() == Cue.ASK) {
       return new Answer(
           Optional.of(Cue.ASK),
@@ -104,6 +110,24 @@ final class StopLines {
           Set.of());
     }
     return plain(verdict, List.of(verdict.sentence()));
+  }
+
+  /** The word stands in a line of its own: it cannot be told any more by what was judged. */
+  private static Answer left(LeftStanding left) {
+    Set<Spot> lit = new LinkedHashSet<>();
+    left.part().map(part -> part.home().spot()).ifPresent(lit::add);
+    left.spot().ifPresent(lit::add);
+    List<String> lines = new ArrayList<>(List.of(sentence(left.word()), left.sentence()));
+    if (left.isSettled()) {
+      lines.add("Settled since: scan it again");
+    }
+    return new Answer(
+        Optional.of(left.cue()),
+        left.word(),
+        lines,
+        left.isSettled() ? "" : left.wayOut(),
+        left.part().map(Part::kind),
+        lit);
   }
 
   private static Answer held(Verdict verdict, Part part, Place place, String first, String why) {

@@ -1,0 +1,33 @@
+package wherefrom.rules;
+
+import java.util.Optional;
+import wherefrom.engine.Spot;
+import wherefrom.parts.Part;
+
+/**
+ * A stop that was given before and that nobody has solved, in the words in which it was given: it
+ * stands even where nothing can be judged anew, or where a new look would no longer stop.
+ *
+ * @param word the verdict's word as it was given
+ * @param sentence the verdict's sentence as it was given
+ * @param part the part that was stopped; empty where the tag stood for none
+ * @param spot where it was stopped; empty where none was named
+ */
+public record LeftStanding(String word, String sentence, Optional<Part> part, Optional<Spot> spot)
+    implements Verdict {
+
+  /** Whether the part could be judged anew at its spot, and nothing stands against it any more. */
+  public boolean isSettled() {
+    return part.isPresent() && spot.isPresent();
+  }
+
+  @Override
+  public String wayOut() {
+    if (isSettled()) {
+      return "What stood against it is settled since. Scan it again, or take the scan back.";
+    }
+    return word.equals(CodeVerdict.OtherEngine.WORD)
+        ? CodeVerdict.OtherEngine.WAY_OUT
+        : "Put it aside and take its tag off. Scan the right part, or take the scan back.";
+  }
+}
