@@ -37,4 +37,9 @@ final class LatePrinter implements SheetPrinter {
   public PrintOutcome print(PrintOrder order) throws IOException {
     return printer.get().print(order);
   }
+
+  @Override
+  public PrintOutcome printFile(Path pdf, String title) throws IOException {
+    return printer.get().printFile(pdf, title);
+  }
 }

@@ -1,9 +1,13 @@
 package wherefrom.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import wherefrom.engine.Section;
+import wherefrom.job.Caution;
 import wherefrom.job.Equipment;
+import wherefrom.job.FirstStart;
 import wherefrom.job.StillMissing;
 import wherefrom.parts.Place;
 
@@ -22,7 +26,9 @@ final class CloseCommand implements Command {
             "SECTION",
             "Closes a section once each of its places is filled or left empty for a reason.",
             Option.JOB)
-        .noting("Sections: valvetrain, or valvetrain-left and valvetrain-right; rods, mains, cam.");
+        .noting(
+            "Sections: valvetrain, or valvetrain-left and valvetrain-right; rods, mains, cam.",
+            "With the last one closed: cautions and open points before the first start.");
   }
 
   @Override
@@ -35,8 +41,8 @@ final class CloseCommand implements Command {
       Section section = section(missing, call.operands().get(0));
       List<String> open = missing.places(section).stream().map(Place::words).toList();
       boolean closed = missing.close(section);
-      answer.only(
-          Fields.of("section", section.key()).and("closed", closed).and("missing", open),
+      List<String> lines = new ArrayList<>();
+      lines.add(
           closed
               ? "Closed: " + section.words() + "."
               : "Not closed: "
@@ -44,8 +50,45 @@ final class CloseCommand implements Command {
                   + ". Still missing: "
                   + String.join("; ", open)
                   + ".");
+      boolean last = closed && new FirstStart(bench.job()).isDue();
+      List<FirstStart.Point> points = last ? pointsBeforeStart(bench) : List.of();
+      if (last) {
+        lines.add("Before the first start:");
+      }
+      points.forEach(point -> lines.add(line(point)));
+      answer.only(
+          Fields.of("section", section.key())
+              .and("closed", closed)
+              .and("missing", open)
+              .and("firstStart", points.stream().map(CloseCommand::fields).toList()),
+          lines);
       return Status.stoppedIf(!closed);
     }
+  }
+
+  /**
+   * The cautions first, as in the window; then what the job shows as open, then what is always
+   * done.
+   */
+  private static List<FirstStart.Point> pointsBeforeStart(Bench bench) {
+    List<FirstStart.Point> points = new ArrayList<>();
+    for (Caution caution : Caution.atFirstStart()) {
+      points.add(new FirstStart.Point("Caution", caution.sentence(), caution.source(), false));
+    }
+    points.addAll(new FirstStart(bench.job()).points());
+    return points;
+  }
+
+  private static String line(FirstStart.Point point) {
+    return Answer.cells(point.heading(), point.words(), point.source());
+  }
+
+  private static Map<String, Object> fields(FirstStart.Point point) {
+    return Fields.of("heading", point.heading())
+        .and("words", point.words())
+        .and("source", point.source())
+        .and("open", point.open())
+        .all();
   }
 
   private static Section section(StillMissing missing, String key) throws BadInput {

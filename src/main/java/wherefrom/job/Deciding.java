@@ -9,6 +9,7 @@ import java.util.Set;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Sources;
 import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.SetDecided;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
@@ -75,9 +76,13 @@ public final class Deciding {
     return decide(List.of(item), decision, reason);
   }
 
-  /** Decides about several at once, as a set. */
+  /** Decides about several at once, as a set: one act, which is taken back as one. */
   public Answer decide(Collection<Integer> items, Decision decision, String reason) {
-    for (int item : items) {
+    List<Integer> set = List.copyOf(items);
+    if (set.isEmpty()) {
+      return new Answer.Refused("Name the parts to decide about.");
+    }
+    for (int item : set) {
       Optional<PartRecord> part = job.state().findPart(item);
       if (part.isEmpty()) {
         return new Answer.Refused("There is no part number " + item + " in this job.");
@@ -96,8 +101,11 @@ public final class Deciding {
                 + ") It can still be fitted on purpose.");
       }
     }
-    items.forEach(item -> job.record(new DecisionMade(item, decision, reason.strip())));
-    return new Answer.Decided(decision, List.copyOf(items));
+    job.record(
+        set.size() == 1
+            ? new DecisionMade(set.get(0), decision, reason.strip())
+            : new SetDecided(set, decision, reason.strip()));
+    return new Answer.Decided(decision, set);
   }
 
   /** The parts that nobody has decided about; new ones need no decision. */

@@ -21,6 +21,7 @@ import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.ReadingsTaken;
+import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
@@ -38,7 +39,12 @@ import wherefrom.rules.Bench;
 public final class EngineJob implements Bench {
   /** From the first of these on, a part must be decided about before it is fitted. */
   private static final Set<Class<?>> FINDINGS =
-      Set.of(LookRecorded.class, FeatureLooked.class, ReadingsTaken.class, DecisionMade.class);
+      Set.of(
+          LookRecorded.class,
+          FeatureLooked.class,
+          ReadingsTaken.class,
+          DecisionMade.class,
+          SetDecided.class);
 
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();

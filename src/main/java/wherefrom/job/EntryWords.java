@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
-import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -123,8 +123,8 @@ public final class EntryWords {
     if (entry instanceof LookRecorded look) {
       return part(look.item()) + ", " + look.check() + ": " + look.look().word();
     }
-    if (entry instanceof DecisionMade made) {
-      return part(made.item()) + ": " + made.decision().word();
+    if (entry instanceof DecisionEntry made) {
+      return parts(made.items()) + ": " + made.decision().word();
     }
     if (entry instanceof NoteAdded note) {
       return "note on " + subject(note.item()) + ": " + note.text();
@@ -144,6 +144,20 @@ public final class EntryWords {
     return job.findPart(item)
         .map(record -> number(item) + " " + record.part().words())
         .orElseGet(() -> number(item));
+  }
+
+  /** The part; of several their kind, where they are of one kind. */
+  private String parts(List<Integer> items) {
+    if (items.size() == 1) {
+      return part(items.get(0));
+    }
+    List<PartKind> kinds =
+        items.stream()
+            .flatMap(item -> job.findPart(item).stream())
+            .map(record -> record.part().kind())
+            .distinct()
+            .toList();
+    return kinds.size() == 1 ? items.size() + " " + kinds.get(0).plural() : items(items);
   }
 
   private static String items(List<Integer> items) {

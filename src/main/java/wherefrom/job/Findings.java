@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.parts.Part;
 
@@ -37,7 +37,7 @@ final class Findings {
     long decided = 0;
     Map<String, Look> since = new HashMap<>();
     for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof DecisionMade made && made.item() == item) {
+      if (logged.entry() instanceof DecisionEntry made && made.items().contains(item)) {
         decided = logged.sequence();
         since.clear();
       } else if (logged.entry() instanceof LookRecorded look && look.item() == item) {

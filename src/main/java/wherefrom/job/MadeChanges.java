@@ -14,7 +14,7 @@ import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.DebrisFound;
-import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookRecorded;
@@ -136,15 +136,19 @@ final class MadeChanges {
       put("debris", sequence, Change.of(ChangeKind.DEBRIS_LOOSE), true);
     } else if (entry instanceof PartFitted fit) {
       takeFit(fit, sequence);
-    } else if (entry instanceof DecisionMade made) {
-      Part part = job.getPart(made.item()).part();
-      boolean reused = made.decision() == Decision.REUSE && !part.fresh();
-      String key = ChangeKind.LIFTER_REUSED + where(part);
-      if (part.kind() == PartKind.LIFTER && reused) {
-        put(key, sequence, Change.at(ChangeKind.LIFTER_REUSED, where(part)), true);
-      } else if (part.kind() == PartKind.LIFTER) {
-        changes.remove(key);
-      }
+    } else if (entry instanceof DecisionEntry made) {
+      made.items().forEach(item -> takeDecision(item, made.decision(), sequence));
+    }
+  }
+
+  private void takeDecision(int item, Decision decision, long sequence) {
+    Part part = job.getPart(item).part();
+    boolean reused = decision == Decision.REUSE && !part.fresh();
+    String key = ChangeKind.LIFTER_REUSED + where(part);
+    if (part.kind() == PartKind.LIFTER && reused) {
+      put(key, sequence, Change.at(ChangeKind.LIFTER_REUSED, where(part)), true);
+    } else if (part.kind() == PartKind.LIFTER) {
+      changes.remove(key);
     }
   }
 

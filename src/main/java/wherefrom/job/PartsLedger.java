@@ -13,7 +13,7 @@ import wherefrom.engine.Layout;
 import wherefrom.inspection.Decision;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
-import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -131,8 +131,8 @@ final class PartsLedger {
       change(counted.item(), part -> part.with(part.part().withPieces(counted.pieces())));
     } else if (entry instanceof LookRecorded look) {
       change(look.item(), part -> part.looked(look.check(), look.look()));
-    } else if (entry instanceof DecisionMade made) {
-      change(made.item(), part -> part.decided(Optional.of(made.decision())));
+    } else if (entry instanceof DecisionEntry made) {
+      changeAll(made.items(), part -> part.decided(Optional.of(made.decision())));
     } else if (entry instanceof NoteAdded note && note.item() > 0) {
       Remark remark = new Remark(logged.time(), note.text(), Optional.empty());
       change(note.item(), part -> part.remarked(remark));

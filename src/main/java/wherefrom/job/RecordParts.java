@@ -11,7 +11,7 @@ import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.parts.Part;
@@ -32,8 +32,8 @@ final class RecordParts {
         out.put(came.item(), logged.time());
       } else if (logged.entry() instanceof PartFitted fit) {
         in.put(fit.item(), logged.time());
-      } else if (logged.entry() instanceof DecisionMade made) {
-        reasons.put(made.item(), made.reason());
+      } else if (logged.entry() instanceof DecisionEntry made) {
+        made.items().forEach(item -> reasons.put(item, made.reason()));
       }
     }
   }

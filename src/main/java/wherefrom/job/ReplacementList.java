@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
-import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -49,7 +49,7 @@ final class ReplacementList {
   private String decided(Part part) {
     String reason = "";
     for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof DecisionMade made && made.item() == part.item()) {
+      if (logged.entry() instanceof DecisionEntry made && made.items().contains(part.item())) {
         reason = made.reason();
       }
     }

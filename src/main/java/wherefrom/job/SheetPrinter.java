@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Prints tags and cards on label stock. */
+/** Prints tags and cards on label stock, and finished files. */
 public interface SheetPrinter {
 
   /** The ready stocks, by name. */
@@ -28,4 +28,13 @@ public interface SheetPrinter {
    * @throws IOException when the printer gives up
    */
   PrintOutcome print(PrintOrder order) throws IOException;
+
+  /**
+   * Prints a finished PDF file as it is, through the system's printer dialog; call it off the
+   * window's thread.
+   *
+   * @param title what the printer's list shows
+   * @throws IOException when the file cannot be read or the printer gives up
+   */
+  PrintOutcome printFile(Path pdf, String title) throws IOException;
 }

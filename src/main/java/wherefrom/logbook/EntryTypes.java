@@ -37,6 +37,7 @@ import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.Reidentified;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
 import wherefrom.job.entry.SizeTyped;
@@ -77,6 +78,7 @@ final class EntryTypes {
     name("back-from-shop", BackFromShop.class);
     name("look-recorded", LookRecorded.class);
     name("decision-made", DecisionMade.class);
+    name("set-decided", SetDecided.class);
     name("feature-looked", FeatureLooked.class);
     name("change-planned", ChangePlanned.class);
     name("plan-dropped", PlanDropped.class);

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.printing.PDFPageable;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
@@ -54,9 +56,22 @@ public final class PdfSheetPrinter implements SheetPrinter {
     return make(order, pdf -> print(order, pdf));
   }
 
+  @Override
+  public PrintOutcome printFile(Path pdf, String title) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      PrintOutcome.Printed done = new PrintOutcome.Printed(0, document.getNumberOfPages());
+      return send(document, title, done);
+    }
+  }
+
   private PrintOutcome print(PrintOrder order, PdfPages pdf) throws IOException {
-    return switch (printers.print(new PDFPageable(pdf.document()), order.title())) {
-      case PRINTED -> printed(order, pdf);
+    return send(pdf.document(), order.title(), printed(order, pdf));
+  }
+
+  private PrintOutcome send(PDDocument document, String title, PrintOutcome.Printed done)
+      throws IOException {
+    return switch (printers.print(new PDFPageable(document), title)) {
+      case PRINTED -> done;
       case CANCELLED -> new PrintOutcome.Cancelled();
       case NO_DISPLAY ->
           refused("There is no screen to show the printer dialog on: save the PDF and print that.");
@@ -67,7 +82,7 @@ public final class PdfSheetPrinter implements SheetPrinter {
     };
   }
 
-  private static PrintOutcome printed(PrintOrder order, PdfPages pdf) {
+  private static PrintOutcome.Printed printed(PrintOrder order, PdfPages pdf) {
     return new PrintOutcome.Printed(order.faces().size(), pdf.count());
   }
 

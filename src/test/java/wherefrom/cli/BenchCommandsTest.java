@@ -3,6 +3,7 @@ package wherefrom.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -133,6 +134,25 @@ class BenchCommandsTest {
         "excuse", "--job", job, "--reason", "same", shop.codes(job, "rod 3, lower shell").card());
     assertThat(shop.state(job, "rod 3, upper shell")).isEqualTo("left empty");
     assertThat(shop.right("close", "--job", job, "rods").out()).startsWith("Closed: ");
+  }
+
+  /** The cautions stand on the step where they apply, here as in the window. */
+  @Test
+  void theLastSectionThatClosesSaysWhatComesBeforeTheFirstStart() {
+    shop.right("plan", "made", "--job", job, "hot-tanked");
+    for (String section : List.of("mains", "rods", "valvetrain-left")) {
+      assertThat(shop.right("close", "--job", job, section).out())
+          .startsWith("Closed: ")
+          .doesNotContain("first start");
+    }
+    Shop.Outcome last = shop.right("close", "--job", job, "valvetrain-right");
+    assertThat(last.lines())
+        .startsWith("Closed: valvetrain, right bank.", "Before the first start:")
+        .anyMatch(line -> line.startsWith("Caution\tFirst start: fire extinguisher in reach"))
+        .anyMatch(line -> line.startsWith("Open check\tSee that every core plug"))
+        .anyMatch(line -> line.startsWith("Prime the oil\t"));
+    assertThat(last.rows().subList(2, last.rows().size()))
+        .allSatisfy(row -> assertThat(row[2]).isNotBlank());
   }
 
   @Test

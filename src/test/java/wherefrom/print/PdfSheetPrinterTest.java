@@ -206,6 +206,24 @@ class PdfSheetPrinterTest {
   }
 
   @Test
+  void aFinishedFileIsPrintedAsItIs() throws IOException {
+    Path file = folder.resolve("slip.pdf");
+    printer.save(PrintOrder.of("Slip", TAGS, PrintSetup.on(SHEET)), file);
+    List<Integer> pages = new ArrayList<>();
+    PdfSheetPrinter sending =
+        new PdfSheetPrinter(
+            (pageable, title) -> {
+              pages.add(pageable.getNumberOfPages());
+              assertThat(title).isEqualTo("Barn V8: visit 1");
+              return PrinterDoor.Answer.PRINTED;
+            });
+    assertThat(sending.printFile(file, "Barn V8: visit 1"))
+        .isEqualTo(new PrintOutcome.Printed(0, 4));
+    assertThat(pages).containsExactly(4);
+    assertThat(printer.printFile(file, "t")).isInstanceOf(PrintOutcome.Refused.class);
+  }
+
+  @Test
   void withoutAScreenDirectPrintingIsRefusedKindly() throws IOException {
     PrintOrder order = PrintOrder.of("Tags", TAGS, PrintSetup.on(SHEET));
     assertThat(((PrintOutcome.Refused) printer.print(order)).sentences().get(0))

@@ -21,6 +21,7 @@ public sealed interface JobEntry
         BackFromShop,
         LookRecorded,
         DecisionMade,
+        SetDecided,
         FeatureLooked,
         ChangePlanned,
         PlanDropped,

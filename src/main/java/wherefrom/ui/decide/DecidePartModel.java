@@ -10,7 +10,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Proposal;
 import wherefrom.job.StandingRule;
-import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.parts.Whereabouts;
 
@@ -70,7 +70,7 @@ final class DecidePartModel {
     if (record().where() == Whereabouts.RETIRED) {
       return new Line("Replaced already", List.of("A new part has its place."));
     }
-    Optional<DecisionMade> last = findDecision();
+    Optional<DecisionEntry> last = findDecision();
     if (last.isPresent()) {
       String reason = last.get().reason();
       return new Line(
@@ -87,10 +87,10 @@ final class DecidePartModel {
             : List.of("It is not held up until somebody looks, measures or decides."));
   }
 
-  private Optional<DecisionMade> findDecision() {
-    Optional<DecisionMade> last = Optional.empty();
+  private Optional<DecisionEntry> findDecision() {
+    Optional<DecisionEntry> last = Optional.empty();
     for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof DecisionMade made && made.item() == item) {
+      if (logged.entry() instanceof DecisionEntry made && made.items().contains(item)) {
         last = Optional.of(made);
       }
     }

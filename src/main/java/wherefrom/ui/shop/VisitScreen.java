@@ -1,12 +1,10 @@
 package wherefrom.ui.shop;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.job.ShopVisit;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -19,7 +17,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.files.FilesScreen;
 
 /** One visit to the machine shop: parts go on it, the slip is printed, parts come back. */
 public final class VisitScreen implements Screen, Scannable {
@@ -28,6 +25,7 @@ public final class VisitScreen implements Screen, Scannable {
   private final Desk desk;
   private final VisitModel model;
   private final Taking taking;
+  private final Slip slip;
   private final FitText said;
   private final Pager<VisitModel.Row> rows;
   private final Tiles keys;
@@ -37,6 +35,7 @@ public final class VisitScreen implements Screen, Scannable {
     this.desk = desk;
     this.model = model;
     taking = new Taking(desk, model);
+    slip = new Slip(desk, model);
     said = desk.touch().text("");
     rows = Pager.list(desk.touch(), this::row);
     keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
@@ -82,7 +81,8 @@ public final class VisitScreen implements Screen, Scannable {
             new Deeds.Deed("Type a code", taking::askCode),
             new Deeds.Deed("No tag…", () -> LineAsking.ask(desk, this::add)),
             new Deeds.Deed("Do not lose…", () -> LineAsking.askSmall(desk, this::add)),
-            new Deeds.Deed("Slip as PDF…", this::slip),
+            new Deeds.Deed("Print the slip…", slip::print),
+            new Deeds.Deed("Slip as PDF…", slip::save),
             new Deeds.Deed("Check in", () -> turn(true))));
   }
 
@@ -94,7 +94,8 @@ public final class VisitScreen implements Screen, Scannable {
             new Deeds.Deed("Put more on", () -> turn(false)),
             new Deeds.Deed("Tap on the engine", this::tap),
             new Deeds.Deed("Type a code", taking::askCode),
-            new Deeds.Deed("Slip as PDF…", this::slip)));
+            new Deeds.Deed("Print the slip…", slip::print),
+            new Deeds.Deed("Slip as PDF…", slip::save)));
   }
 
   private void turn(boolean checkingIn) {
@@ -167,32 +168,5 @@ public final class VisitScreen implements Screen, Scannable {
   private void counted(VisitModel.Row row, int count, String figure) {
     desk.attempt(() -> desk.say(model.back(row.line(), count, figure).sentence()));
     desk.navigator().changed();
-  }
-
-  private void slip() {
-    Optional<ShopVisit> visit = model.visit();
-    if (visit.isEmpty()) {
-      desk.say("Nothing is on the slip yet: scan the parts that go.");
-      return;
-    }
-    desk.navigator()
-        .open(
-            () ->
-                FilesScreen.folder(
-                    desk,
-                    "Where to save the slip",
-                    desk.settings().shop(),
-                    folder -> write(visit.get(), folder)));
-  }
-
-  private void write(ShopVisit visit, Path folder) {
-    Path file = folder.resolve("slip-visit-" + visit.number() + ".pdf");
-    String name = desk.state().name();
-    desk.background(
-        () -> {
-          desk.equipment().reports().writeSlip(name, visit, file);
-          return file;
-        },
-        written -> desk.say("The slip is " + written + ". Print it at 100 % and send it along."));
   }
 }

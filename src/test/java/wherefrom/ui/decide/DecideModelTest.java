@@ -97,6 +97,21 @@ class DecideModelTest {
   }
 
   @Test
+  void oneTakingBackTakesTheWholeSetDecisionBack() {
+    look("rocker@1EX", Look.PASS);
+    part("lifter@3EX").decide(Decision.REUSE, "every test passed");
+    int entries = sample.job.history().size();
+    model.decideSet(PartKind.LIFTER, Decision.REPLACE, "replaced as a set");
+    assertThat(sample.job.history()).hasSize(entries + 1);
+    assertThat(part("lifter@5EX").lines().get(0).heading()).isEqualTo("Decided: replace");
+    assertThat(sample.job.takeBack()).isPresent();
+    assertThat(sample.record("lifter@5EX").decision()).isEmpty();
+    assertThat(part("lifter@3EX").lines().get(0).more())
+        .containsExactly("Because: every test passed.");
+    assertThat(model.replacements()).isEmpty();
+  }
+
+  @Test
   void aBannedPartCannotBeDecidedForReuseAndTheSentenceNamesTheRule() {
     look("main-shell@M2L", Look.FAIL);
     assertThat(part("main-shell@M1L").decide(Decision.REUSE, "it looks good")).contains("(R22; ");

@@ -46,6 +46,13 @@ public final class SampleEquipment {
 
   public final PaperShelf shelf = new PaperShelf();
   public final List<PrintOrder> printed = new ArrayList<>();
+
+  /** The titles of finished files that were sent to the printer. */
+  public final List<String> printedFiles = new ArrayList<>();
+
+  /** What comes of printing a finished file. */
+  public PrintOutcome fileOutcome = new PrintOutcome.Printed(0, 1);
+
   public final List<Path> exported = new ArrayList<>();
   public final List<Path> reported = new ArrayList<>();
   public final List<Camera> cameras = new ArrayList<>();
@@ -223,6 +230,12 @@ public final class SampleEquipment {
       public PrintOutcome print(PrintOrder order) {
         printed.add(order);
         return outcome();
+      }
+
+      @Override
+      public PrintOutcome printFile(Path pdf, String title) {
+        printedFiles.add(title);
+        return fileOutcome;
       }
     };
   }

@@ -1,0 +1,87 @@
+package wherefrom.ui.shop;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import wherefrom.job.PrintOutcome;
+import wherefrom.job.ShopVisit;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.files.FilesScreen;
+
+/** The slip of a visit: to the printer, or as PDF into a folder. */
+final class Slip {
+  private final Desk desk;
+  private final VisitModel model;
+
+  Slip(Desk desk, VisitModel model) {
+    this.desk = desk;
+    this.model = model;
+  }
+
+  /** Through the system's printer dialog. */
+  void print() {
+    use(
+        visit ->
+            desk.background(
+                () -> print(visit),
+                outcome -> {
+                  desk.say(said(outcome));
+                  desk.navigator().changed();
+                }));
+  }
+
+  private PrintOutcome print(ShopVisit visit) throws IOException {
+    Path file = Files.createTempFile("slip-visit-" + visit.number() + "-", ".pdf");
+    try {
+      desk.equipment().reports().writeSlip(desk.state().name(), visit, file);
+      String title = desk.state().name() + ": machine shop, visit " + visit.number();
+      return desk.equipment().printer().printFile(file, title);
+    } finally {
+      Files.delete(file);
+    }
+  }
+
+  private static String said(PrintOutcome outcome) {
+    if (outcome instanceof PrintOutcome.Refused refused) {
+      return String.join(" ", refused.sentences());
+    }
+    return outcome instanceof PrintOutcome.Printed
+        ? "The slip is printed: send it along."
+        : "Not printed.";
+  }
+
+  void save() {
+    use(
+        visit ->
+            desk.navigator()
+                .open(
+                    () ->
+                        FilesScreen.folder(
+                            desk,
+                            "Where to save the slip",
+                            desk.settings().shop(),
+                            folder -> write(visit, folder))));
+  }
+
+  private void write(ShopVisit visit, Path folder) {
+    Path file = folder.resolve("slip-visit-" + visit.number() + ".pdf");
+    String name = desk.state().name();
+    desk.background(
+        () -> {
+          desk.equipment().reports().writeSlip(name, visit, file);
+          return file;
+        },
+        written -> desk.say("The slip is " + written + ". Print it at 100 % and send it along."));
+  }
+
+  private void use(Consumer<ShopVisit> deed) {
+    Optional<ShopVisit> visit = model.visit();
+    if (visit.isEmpty()) {
+      desk.say("Nothing is on the slip yet: scan the parts that go.");
+    } else {
+      deed.accept(visit.get());
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.DebrisBook;
+import wherefrom.rules.debris.ReachedMains;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Debris marked in the window, until a look at the bearings has answered what it asks. */
+class DebrisFlowTest {
+  private final SampleJob sample = SampleJob.apart();
+
+  /** From the bench map, as a person comes to it. */
+  private SampleWindow map() {
+    SampleWindow window = new SampleWindow(96, 100);
+    window.shell.desk().open(sample.job);
+    window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
+    window.layOut();
+    window.press("Debris");
+    return window;
+  }
+
+  private ReachedMains mains() {
+    return new DebrisBook(sample.job).map().mains();
+  }
+
+  @Test
+  void aFindSaysWhatToOpenNextCheapestFirst() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = map();
+          assertThat(window.words()).contains("What to open next: 0");
+          window.press("Oil pan");
+          assertThat(window.words()).contains("Oil pan: what lies there?");
+          window.press("Magnetic steel");
+          assertThat(window.words())
+              .contains("1. Lifters", "2. Oil pump", "3. First bearings", "4. Cam");
+          window.press("1. Lifters");
+          window.press("Looked: nothing there");
+          assertThat(window.words()).contains("1. Oil pump").doesNotContain("1. Lifters");
+          window.press("UNDO");
+          assertThat(window.words()).contains("1. Lifters");
+          window.press("UNDO");
+          assertThat(window.words()).contains("Nothing was found yet");
+          assertThat(new DebrisBook(sample.job).finds()).isEmpty();
+          return window;
+        });
+  }
+
+  @Test
+  void theQuestionWhetherItReachedTheMainsStaysOpenUntilALookAnswersIt() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = map();
+          window.press("Oil pan");
+          window.press("Magnetic steel");
+          window.press("Back");
+          assertThat(window.words()).contains("Did it reach the mains?");
+          window.press("Did it reach the mains?");
+          assertThat(window.words()).contains("Still to be looked at");
+          assertThat(mains()).isEqualTo(ReachedMains.OPEN);
+          window.press("I looked at all bearings");
+          window.press("All clean");
+          assertThat(mains()).isEqualTo(ReachedMains.NO);
+          assertThat(window.words()).doesNotContain("Still to be looked at");
+          return window;
+        });
+  }
+}

@@ -1,0 +1,42 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Decision;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** A set decided in the window, and taken back. */
+class DecideFlowTest {
+  private final SampleJob sample = SampleJob.apart();
+
+  private long decided() {
+    return sample.job.state().parts().stream()
+        .filter(part -> part.decision().equals(Optional.of(Decision.REPLACE)))
+        .count();
+  }
+
+  @Test
+  void oneUndoTakesAWholeSetBack() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.desk().open(sample.job);
+          window.shell.desk().navigator().show(ScreenId.DECIDE);
+          window.layOut();
+          window.press("Lifters");
+          window.press("Replace all");
+          window.press("replaced as a set");
+          assertThat(window.words()).contains("16 lifters: replace.", "1 IN: decided: replace");
+          assertThat(decided()).isEqualTo(16);
+          window.press("UNDO");
+          assertThat(window.words())
+              .contains("Taken back: 16 lifters: replace.", "1 IN: not decided");
+          assertThat(decided()).isZero();
+          return window;
+        });
+  }
+}

@@ -1,0 +1,74 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.engine.Section;
+import wherefrom.job.FirstStart;
+import wherefrom.job.Planning;
+import wherefrom.job.StillMissing;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** From the last section that closes to the first start, in the window. */
+class FirstStartFlowTest {
+  private final SampleJob sample = SampleJob.whole();
+
+  /** Nothing came out of this engine; one check is open, and all but one section is closed. */
+  private SampleWindow open() {
+    new Planning(sample.job).make(Change.of(ChangeKind.HOT_TANKED));
+    StillMissing missing = new StillMissing(sample.job);
+    List<Section> sections = missing.sections();
+    sections.subList(1, sections.size()).forEach(missing::close);
+    SampleWindow window = new SampleWindow(96, 100);
+    window.shell.desk().open(sample.job);
+    window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+    window.layOut();
+    return window;
+  }
+
+  @Test
+  void theLastSectionThatClosesOpensTheCautionsOfTheFirstStart() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          assertThat(new FirstStart(sample.job).isDue()).isFalse();
+          window.press("Still missing");
+          window.press("Valvetrain, left bank");
+          window.press("Close the section");
+          assertThat(new FirstStart(sample.job).isDue()).isTrue();
+          assertThat(window.words())
+              .contains("Before the first start", "fire extinguisher in reach", "fuel leaks");
+          StringBuilder all = new StringBuilder(window.words());
+          while (!all.toString().contains("Fill and look")) {
+            window.press("More");
+            all.append(window.words());
+          }
+          assertThat(all).contains("Open check", "Prime the oil", "Turn it by hand");
+          return window;
+        });
+  }
+
+  @Test
+  void anOpenCheckIsAnsweredFromThereAndIsNamedNoMore() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.press("Still missing");
+          window.press("Valvetrain, left bank");
+          window.press("Close the section");
+          window.press("Open checks");
+          window.press("Open: check before closing");
+          window.press("Good");
+          window.press("Back");
+          assertThat(window.words()).contains("Before the first start");
+          assertThat(new FirstStart(sample.job).points()).noneMatch(FirstStart.Point::open);
+          assertThat(window.words()).doesNotContain("Open check ", "core plug");
+          return window;
+        });
+  }
+}

@@ -1,0 +1,83 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.MachineShop;
+import wherefrom.job.PrintOutcome;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** The slip of a visit goes to the printer from its screen. */
+class SlipFlowTest {
+  private final SampleJob sample = SampleJob.apart();
+
+  private SampleWindow visit() {
+    SampleWindow window = new SampleWindow(96, 100);
+    window.shell.desk().open(sample.job);
+    window.shell.desk().navigator().show(ScreenId.MACHINE_SHOP);
+    window.layOut();
+    return window;
+  }
+
+  private static String words(SampleWindow window) {
+    return Toolkit.on(() -> window.words());
+  }
+
+  private static void settle() {
+    org.testfx.util.WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  @Test
+  void theSlipIsPrintedAndNoFileIsLeftBehind() {
+    new MachineShop(sample.job)
+        .send(1, List.of(sample.part("rod-shell@R3U").item()), "measure the wall");
+    SampleWindow window =
+        Toolkit.on(
+            () -> {
+              SampleWindow shown = visit();
+              shown.press("Visit 1");
+              shown.press("Print the slip");
+              return shown;
+            });
+    settle();
+    assertThat(window.equipment.printedFiles).containsExactly("Barn V8: machine shop, visit 1");
+    assertThat(window.equipment.reported).hasSize(1);
+    assertThat(Files.exists(window.equipment.reported.get(0))).isFalse();
+    assertThat(words(window)).contains("The slip is printed");
+  }
+
+  @Test
+  void whyItCannotBePrintedIsSaid() {
+    new MachineShop(sample.job).add(1, "block", 1, "bore", "", "", false);
+    SampleWindow window =
+        Toolkit.on(
+            () -> {
+              SampleWindow shown = visit();
+              shown.equipment.fileOutcome =
+                  new PrintOutcome.Refused(List.of("The system knows no printer."));
+              shown.press("Visit 1");
+              shown.press("Print the slip");
+              return shown;
+            });
+    settle();
+    assertThat(words(window)).contains("The system knows no printer.");
+  }
+
+  @Test
+  void anEmptyVisitHasNothingToPrint() {
+    SampleWindow window =
+        Toolkit.on(
+            () -> {
+              SampleWindow shown = visit();
+              shown.press("New visit");
+              shown.press("Print the slip");
+              return shown;
+            });
+    assertThat(words(window)).contains("Nothing is on the slip yet");
+    assertThat(window.equipment.printedFiles).isEmpty();
+  }
+}
