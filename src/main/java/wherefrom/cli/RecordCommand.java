@@ -8,6 +8,7 @@ import java.util.Optional;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Equipment;
 import wherefrom.job.RecordSection;
+import wherefrom.job.numbers.RecordPlots;
 
 /** Writes the build record. */
 final class RecordCommand implements Command {
@@ -31,7 +32,8 @@ final class RecordCommand implements Command {
   @Override
   public Status run(Call call, Answer answer) throws BadInput, IOException {
     try (Bench bench = Bench.open(equipment, call, answer)) {
-      BuildRecord record = BuildRecord.of(bench.job(), equipment.photos());
+      BuildRecord record =
+          BuildRecord.of(bench.job(), equipment.photos()).withPlots(RecordPlots.of(bench.job()));
       List<String> files = new ArrayList<>();
       Optional<String> pdf = call.find("--out");
       if (pdf.isPresent()) {

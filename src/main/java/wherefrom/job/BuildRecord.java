@@ -10,7 +10,8 @@ import wherefrom.job.entry.PhotoAdded;
  *
  * @param asOf the time of the last entry
  * @param sections its tables; the first says in short what is done and what is not
- * @param pictures photographs, and plots that were drawn
+ * @param plots curves and comparisons, to be drawn
+ * @param pictures photographs
  */
 public record BuildRecord(
     String job,
@@ -18,6 +19,7 @@ public record BuildRecord(
     Instant begun,
     Instant asOf,
     List<RecordSection> sections,
+    List<RecordPlot> plots,
     List<RecordPicture> pictures) {
   /** What stands under every record. */
   public static final String OUTRANKED =
@@ -26,6 +28,7 @@ public record BuildRecord(
 
   public BuildRecord {
     sections = List.copyOf(sections);
+    plots = List.copyOf(plots);
     pictures = List.copyOf(pictures);
   }
 
@@ -49,6 +52,7 @@ public record BuildRecord(
             RecordTables.measurements(state),
             RecordTables.tools(state),
             RecordTables.photos(state)),
+        List.of(),
         List.of());
   }
 
@@ -72,6 +76,20 @@ public record BuildRecord(
   public BuildRecord with(List<RecordPicture> more) {
     List<RecordPicture> all = new ArrayList<>(pictures);
     all.addAll(more);
-    return new BuildRecord(job, engine, begun, asOf, sections, all);
+    return new BuildRecord(job, engine, begun, asOf, sections, plots, all);
+  }
+
+  /** The record with plots, and a table of what they say. */
+  public BuildRecord withPlots(List<RecordPlot> more) {
+    List<RecordSection> tables = new ArrayList<>(sections);
+    tables.add(
+        new RecordSection(
+            "Plots",
+            List.of("plot", "what it says"),
+            more.stream()
+                .map(plot -> new RecordSection.Row(List.of(plot.title(), plot.sentence()), false))
+                .toList(),
+            "There are no figures for a plot yet."));
+    return new BuildRecord(job, engine, begun, asOf, tables, more, pictures);
   }
 }

@@ -1,13 +1,12 @@
 package wherefrom.job;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * A picture of the build record: a photograph, or a plot that was drawn.
+ * A photograph of the build record.
  *
  * @param title what it shows
  * @param caption what else to know of it; may be empty
@@ -29,11 +28,5 @@ public record RecordPicture(String title, String caption, Source source) {
   /** A picture file. */
   public static RecordPicture of(String title, String caption, Path file) {
     return new RecordPicture(title, caption, () -> Files.newInputStream(file));
-  }
-
-  /** A picture that was drawn, as the bytes of a PNG or JPEG file. */
-  public static RecordPicture drawn(String title, String caption, byte[] file) {
-    byte[] kept = file.clone();
-    return new RecordPicture(title, caption, () -> new ByteArrayInputStream(kept));
   }
 }

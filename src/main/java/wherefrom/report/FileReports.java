@@ -31,6 +31,7 @@ public final class FileReports implements Reports {
         }
         first = false;
       }
+      out.plots(record.plots());
       out.pictures(record.pictures());
       out.save(pdf);
     }

@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import wherefrom.files.AtomicFile;
 import wherefrom.job.RecordPicture;
+import wherefrom.job.RecordPlot;
 import wherefrom.job.RecordSection;
 
 /**
@@ -29,6 +30,9 @@ final class TablePdf implements AutoCloseable {
 
   /** The most that a picture takes of the page's height. */
   private static final double PICTURE = 190;
+
+  /** The height of a plot. */
+  private static final double PLOT = 210;
 
   /** Room for the mark before rows that stand out. */
   private static final double MARK = 12;
@@ -197,6 +201,25 @@ final class TablePdf implements AutoCloseable {
     out.lineTo((float) (MARGIN + width), at);
     out.stroke();
     y -= GAP / 3;
+  }
+
+  /** Plots below each other, each with its title above and its words below. */
+  void plots(List<RecordPlot> plots) throws IOException {
+    if (plots.isEmpty()) {
+      return;
+    }
+    newPage();
+    for (RecordPlot plot : plots) {
+      need(PLOT + 6 * HEAD * LEADING);
+      for (String title : bold.wrap(plot.title(), HEAD, width)) {
+        line(bold, HEAD, MARGIN, title);
+        y -= HEAD * LEADING;
+      }
+      new ChartDrawing(page.orElseThrow(), regular, MARGIN, y).draw(plot.chart(), width, PLOT);
+      y -= PLOT + 2 * GAP;
+      words(plot.sentence());
+      y -= 2 * GAP;
+    }
   }
 
   /** A picture with its words below, two beside each other. */

@@ -40,6 +40,7 @@ class FileReportsTest {
         List.of(
             new RecordSection("NOT CHECKED", List.of("what", "because", "x"), many, "Nothing."),
             new RecordSection("Money", List.of("a"), List.of(), "No cost was noted.")),
+        List.of(),
         List.of());
   }
 
@@ -113,7 +114,8 @@ class FileReportsTest {
   void charactersThatTheFontLacksDoNotStopTheReport() throws IOException {
     Path pdf = folder.resolve("odd.pdf");
     BuildRecord odd =
-        new BuildRecord("エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of());
+        new BuildRecord(
+            "エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(), List.of());
     reports.writeRecord(odd, pdf);
     assertThat(text(pdf)).contains("Build record: ????");
   }

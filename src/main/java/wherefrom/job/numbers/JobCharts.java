@@ -3,33 +3,33 @@ package wherefrom.job.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import wherefrom.inspection.Feature;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
-import wherefrom.parts.Part;
-import wherefrom.parts.Place;
+import wherefrom.job.RecordPlot;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
-import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.OilClearance;
 import wherefrom.workings.chart.Chart;
 import wherefrom.workings.chart.Charts;
 import wherefrom.workings.plan.BoreShapePlot;
-import wherefrom.workings.plan.ClearancePlot;
 import wherefrom.workings.plan.LiftPlot;
 import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanColumn;
+import wherefrom.workings.plan.Plot;
 import wherefrom.workings.plan.RatioPlot;
 
 /** Every plot that the job's figures and readings allow. */
 public final class JobCharts {
+  /** What every plot says of its bands. */
+  static final String BAND = "Bands are ±2·u.";
+
   private static final int STEPS = 30;
 
   private final EngineJob state;
@@ -47,14 +47,23 @@ public final class JobCharts {
    *
    * @param column as in {@link PlanBook}
    */
-  public static List<Chart> of(OpenJob job, int column) {
+  public static List<RecordPlot> of(OpenJob job, int column) {
+    List<RecordPlot> all = new ArrayList<>(ofPlan(job, column));
+    all.addAll(ofMeasured(job));
+    return all;
+  }
+
+  /** The ratio against the cut, and the lift against its limits. */
+  static List<RecordPlot> ofPlan(OpenJob job, int column) {
     JobCharts charts = new JobCharts(job);
-    List<Chart> all = new ArrayList<>();
-    charts.ratio(column).ifPresent(all::add);
-    charts.lift(column).ifPresent(all::add);
-    charts.clearance(Feature.MAIN_JOURNAL).ifPresent(all::add);
-    charts.clearance(Feature.ROD_JOURNAL).ifPresent(all::add);
-    all.addAll(charts.bores());
+    return Stream.of(charts.ratio(column), charts.lift(column)).flatMap(Optional::stream).toList();
+  }
+
+  /** Clearances, bores and sets. */
+  static List<RecordPlot> ofMeasured(OpenJob job) {
+    List<RecordPlot> all = new ArrayList<>(new ClearanceCharts(job).list());
+    all.addAll(new JobCharts(job).bores());
+    all.addAll(new SetCharts(job).list());
     return all;
   }
 
@@ -67,104 +76,74 @@ public final class JobCharts {
   }
 
   /** From no cut to one and a half times that of the column, but at least 1.5 mm. */
-  private Optional<Chart> ratio(int column) {
-    double cut =
-        worked(column)
-            .flatMap(worked -> worked.result().findValue("head-cut"))
-            .map(value -> value.amount().in(Unit.MILLIMETRE))
-            .orElse(0.0);
-    Amount deepest = Amount.of(Math.max(1.5, 1.5 * cut), Unit.MILLIMETRE).to(unit);
+  private Optional<RecordPlot> ratio(int column) {
+    Optional<Result> result = worked(column).map(PlanColumn::result);
+    Optional<ResultValue> cut = result.flatMap(worked -> worked.findValue("head-cut"));
+    double reached = cut.map(value -> value.amount().in(Unit.MILLIMETRE)).orElse(0.0);
+    Amount deepest = Amount.of(Math.max(1.5, 1.5 * reached), Unit.MILLIMETRE).to(unit);
     Inputs inputs = book.all(column);
-    return inputs.find("opening").isEmpty()
-        ? Optional.empty()
-        : RatioPlot.of(inputs, deepest, STEPS).map(Charts::of);
+    if (inputs.find("opening").isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<ResultValue> ratio = result.flatMap(worked -> worked.findValue("ratio"));
+    Optional<Chart> chart = RatioPlot.of(inputs, deepest, STEPS).map(Charts::of);
+    return chart.map(
+        curve ->
+            ratio
+                .map(
+                    at ->
+                        new RecordPlot(
+                            Charts.marked(curve, point(Amount.of(reached, Unit.MILLIMETRE).in(unit), at)),
+                            "Dot: the ratio " + at.text() + cutWords(cut) + ". " + BAND))
+                .orElseGet(() -> new RecordPlot(curve, BAND)));
   }
 
-  private Optional<Chart> lift(int column) {
+  private static String cutWords(Optional<ResultValue> cut) {
+    return cut.filter(value -> value.value() != 0)
+        .map(value -> " after a cut of " + value.text())
+        .orElse(" with no cut");
+  }
+
+  private static Chart.Column point(double cut, ResultValue ratio) {
+    double band = Plot.COVERAGE * ratio.standardUncertainty();
+    return Chart.Column.ofValue(cut, ratio.value(), ratio.value() - band, ratio.value() + band);
+  }
+
+  private Optional<RecordPlot> lift(int column) {
     return worked(column)
         .flatMap(LiftPlot::of)
         .filter(plot -> !plot.bars().isEmpty())
-        .map(Charts::of);
+        .map(plot -> new RecordPlot(Charts.of(plot), words(plot)));
   }
 
-  private Optional<Chart> clearance(Feature journal) {
-    List<ClearancePlot.Reading> readings = new ArrayList<>();
-    for (String where : journal.where(state.layout())) {
-      clearance(journal, where).ifPresent(readings::add);
-    }
-    return readings.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Charts.of(ClearancePlot.of(unit, readings)));
+  private static String words(LiftPlot plot) {
+    return plot.bars().stream()
+            .map(bar -> bar.margin().sentence())
+            .collect(Collectors.joining("; "))
+        + ". "
+        + BAND;
   }
 
-  private Optional<ClearancePlot.Reading> clearance(Feature journal, String where) {
-    boolean main = journal == Feature.MAIN_JOURNAL;
-    String kind = main ? "main" : "rod";
-    Feature housing = main ? Feature.MAIN_HOUSING : Feature.ROD_HOUSING;
-    Optional<Measured> bore = size(new Subject.AFeature(housing, where), kind + "-housing", "mean");
-    Optional<Measured> pin =
-        size(new Subject.AFeature(journal, where), kind + "-journal", "smallest");
-    String spot = (main ? "M" : "R") + where.substring(1);
-    Optional<Measured> upper = wall(kind, spot + "U");
-    Optional<Measured> lower = wall(kind, spot + "L");
-    if (bore.isEmpty() || pin.isEmpty() || upper.isEmpty() || lower.isEmpty()) {
-      return Optional.empty();
-    }
-    Inputs inputs =
-        Inputs.empty()
-            .with("housing", bore.get())
-            .with("upper-wall", upper.get())
-            .with("lower-wall", lower.get())
-            .with("journal", pin.get());
-    return new OilClearance().compute(inputs) instanceof Result result
-        ? Optional.of(reading(kind, spot, result.getValue("clearance")))
-        : Optional.empty();
-  }
-
-  /** The journal counts at its smallest reading: the clearance shown is the largest there. */
-  private ClearancePlot.Reading reading(String kind, String where, ResultValue clearance) {
-    ClearanceLimits limits = ClearanceLimits.of(book.job(), kind);
-    return new ClearancePlot.Reading(
-        where, clearance, in(limits.lower(), clearance), in(limits.upper(), clearance));
-  }
-
-  private static OptionalDouble in(Optional<Amount> limit, ResultValue clearance) {
-    return limit.isPresent()
-        ? OptionalDouble.of(limit.get().in(clearance.unit()))
-        : OptionalDouble.empty();
-  }
-
-  private Optional<Measured> wall(String kind, String spot) {
-    Optional<Part> shell =
-        Place.find(kind + "-shell@" + spot)
-            .flatMap(place -> state.findFitted(place).or(() -> state.findOwner(place)));
-    return shell.flatMap(part -> size(Subject.ofPart(part.item()), kind + "-shell-wall", "mean"));
-  }
-
-  private Optional<Measured> size(Subject subject, String plan, String value) {
-    return state
-        .measures()
-        .findResult(subject, plan)
-        .flatMap(result -> result.findValue(value))
-        .map(ResultValue::measured);
-  }
-
-  private List<Chart> bores() {
-    List<Chart> charts = new ArrayList<>();
+  private List<RecordPlot> bores() {
+    List<RecordPlot> charts = new ArrayList<>();
+    Optional<Amount> nominal = state.measures().findSize("bore");
     for (MeasuredResult result : state.measures().listResults("bore")) {
-      Optional<Amount> nominal = state.measures().findSize("bore");
-      if (nominal.isPresent()) {
-        Inputs inputs = Inputs.empty().with("nominal", nominal.get());
-        for (var sample : result.samples()) {
-          inputs = inputs.with(sample.station().key(), sample.measured(result.tool()));
-        }
-        String words = ((Subject.AFeature) result.subject()).words();
-        BoreShapePlot.of(inputs, unit)
-            .map(Charts::of)
-            .map(chart -> Charts.named("Shape of " + words, chart))
-            .ifPresent(charts::add);
-      }
+      nominal.flatMap(size -> bore(result, size)).ifPresent(charts::add);
     }
     return charts;
+  }
+
+  private Optional<RecordPlot> bore(MeasuredResult result, Amount nominal) {
+    Inputs inputs = Inputs.empty().with("nominal", nominal);
+    for (var sample : result.samples()) {
+      inputs = inputs.with(sample.station().key(), sample.measured(result.tool()));
+    }
+    String title = "Shape of " + ((Subject.AFeature) result.subject()).words();
+    String shape =
+        result.values().stream()
+            .map(value -> value.words() + " " + value.text())
+            .collect(Collectors.joining("; "));
+    return BoreShapePlot.of(inputs, unit)
+        .map(plot -> new RecordPlot(Charts.named(title, Charts.of(plot)), shape + ". " + BAND));
   }
 }

@@ -4,6 +4,8 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.job.SetPicture;
+import wherefrom.job.SetPictures;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;
@@ -13,14 +15,14 @@ import wherefrom.ui.controls.Touch;
 public final class CompareScreen implements Screen {
   private final Desk desk;
   private final ReadingPlan plan;
-  private final CompareModel model;
+  private final SetPictures model;
   private final StackPane view = Panes.grow(new StackPane());
   private int at;
 
   public CompareScreen(Desk desk, ReadingPlan plan) {
     this.desk = desk;
     this.plan = plan;
-    model = new CompareModel(desk.getJob(), plan);
+    model = new SetPictures(desk.getJob(), plan);
   }
 
   @Override
@@ -45,12 +47,12 @@ public final class CompareScreen implements Screen {
 
   private void draw() {
     Touch touch = desk.touch();
-    List<CompareModel.Picture> pictures = model.pictures();
+    List<SetPicture> pictures = model.list();
     if (pictures.isEmpty()) {
       view.getChildren().setAll(touch.text("Nothing is measured yet."));
       return;
     }
-    CompareModel.Picture picture = pictures.get(at % pictures.size());
+    SetPicture picture = pictures.get(at % pictures.size());
     javafx.scene.layout.VBox column =
         Panes.column(
             desk.scale(),

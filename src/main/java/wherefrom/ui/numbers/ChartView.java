@@ -8,6 +8,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polygon;
+import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import wherefrom.ui.controls.Fonts;
@@ -72,6 +73,12 @@ final class ChartView extends Region {
       area.corners().forEach(corner -> polygon.getPoints().addAll(corner.x(), corner.y()));
       polygon.getStyleClass().add("chart-band");
       return polygon;
+    }
+    if (mark instanceof Mark.Dot dot && dot.odd()) {
+      double half = scale.px(1.8);
+      Rectangle square = new Rectangle(dot.x() - half, dot.y() - half, 2 * half, 2 * half);
+      square.getStyleClass().add("chart-dot");
+      return square;
     }
     if (mark instanceof Mark.Dot dot) {
       Circle circle = new Circle(dot.x(), dot.y(), scale.px(1.3));

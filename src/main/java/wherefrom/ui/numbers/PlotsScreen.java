@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.job.RecordPlot;
 import wherefrom.job.numbers.JobCharts;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
@@ -12,7 +13,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.workings.chart.Chart;
 
 /** The plots of the plan and of what was measured, one at a time. */
 public final class PlotsScreen implements Screen {
@@ -24,7 +24,7 @@ public final class PlotsScreen implements Screen {
   private final TouchKey before;
   private final TouchKey next;
   private final VBox view;
-  private List<Chart> charts = List.of();
+  private List<RecordPlot> charts = List.of();
   private int at;
 
   PlotsScreen(Desk desk, int column) {
@@ -77,7 +77,7 @@ public final class PlotsScreen implements Screen {
             touch.text(
                 "Type the figures of the plan with the chamber's opening, measure journals, shells"
                     + " and housings, or measure a bore and type its size when new."))
-        : Panes.grow(new ChartView(touch, charts.get(at)));
+        : Panes.grow(new ChartView(touch, charts.get(at).chart()));
   }
 
   @Override

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.RecordSection;
 import wherefrom.job.Reports;
+import wherefrom.job.numbers.RecordPlots;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
@@ -60,7 +61,8 @@ public final class RecordScreen implements Screen {
 
   @Override
   public void shown() {
-    rows.refill(BuildRecord.of(desk.getJob()).sections());
+    rows.refill(
+        BuildRecord.of(desk.getJob()).withPlots(RecordPlots.of(desk.getJob())).sections());
   }
 
   @Override
@@ -99,7 +101,9 @@ public final class RecordScreen implements Screen {
   }
 
   private Consumer<Path> write(String ending, Writing writing) {
-    BuildRecord record = BuildRecord.of(desk.getJob(), desk.equipment().photos());
+    BuildRecord record =
+        BuildRecord.of(desk.getJob(), desk.equipment().photos())
+            .withPlots(RecordPlots.of(desk.getJob()));
     return folder -> {
       Path file = folder.resolve(fileName(record.job()) + ending);
       desk.background(

@@ -12,8 +12,9 @@ import java.util.List;
  * @param least the value at its beginning
  * @param most the value at its end
  * @param ticks the figures
+ * @param named whether the ticks are names, all of which must be read
  */
-public record Axis(String words, double least, double most, List<Tick> ticks) {
+public record Axis(String words, double least, double most, List<Tick> ticks, boolean named) {
   private static final int WANTED = 5;
   private static final double ROOM = 0.04;
 
@@ -34,7 +35,7 @@ public record Axis(String words, double least, double most, List<Tick> ticks) {
     for (long n = (long) Math.ceil(low / step - 1e-9); n * step <= high + 1e-9 * step; n++) {
       ticks.add(new Tick(n * step, figure(n, step)));
     }
-    return new Axis(words, low, high, ticks);
+    return new Axis(words, low, high, ticks, false);
   }
 
   /** An axis of names at 1, 2, 3 and so on. */
@@ -43,7 +44,7 @@ public record Axis(String words, double least, double most, List<Tick> ticks) {
     for (int at = 0; at < names.size(); at++) {
       ticks.add(new Tick(at + 1.0, names.get(at)));
     }
-    return new Axis(words, 0.5, names.size() + 0.5, ticks);
+    return new Axis(words, 0.5, names.size() + 0.5, ticks, true);
   }
 
   /** 1, 2 or 5 times a power of ten, at least as large. */

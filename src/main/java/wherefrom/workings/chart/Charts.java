@@ -2,17 +2,21 @@ package wherefrom.workings.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import wherefrom.quantity.Unit;
+import wherefrom.workings.catalogue.Acceptance;
 import wherefrom.workings.plan.ClearancePlot;
 import wherefrom.workings.plan.LiftPlot;
+import wherefrom.workings.plan.Margin;
 import wherefrom.workings.plan.Plot;
 
 /** Plots as charts. */
 public final class Charts {
   private static final int FEW = 3;
+
+  /** How far beside the middle of its column a value stands. */
+  private static final double ASIDE = 0.14;
 
   private Charts() {}
 
@@ -22,6 +26,14 @@ public final class Charts {
         title, chart.across(), chart.up(), chart.traces(), chart.levels(), chart.columns());
   }
 
+  /** The same chart with one point marked by a dot. */
+  public static Chart marked(Chart chart, Chart.Column point) {
+    List<Chart.Column> columns = new ArrayList<>(chart.columns());
+    columns.add(point);
+    return new Chart(
+        chart.title(), chart.across(), chart.up(), chart.traces(), chart.levels(), columns);
+  }
+
   /** Curves against a size, or against a few named levels. */
   public static Chart of(Plot plot) {
     List<Chart.Trace> traces =
@@ -29,7 +41,7 @@ public final class Charts {
             .map(curve -> new Chart.Trace(curve.name(), points(curve.points())))
             .toList();
     List<Chart.Level> levels =
-        plot.lines().stream().map(line -> new Chart.Level(line.words(), line.up())).toList();
+        plot.lines().stream().map(line -> Chart.Level.exact(line.words(), line.up())).toList();
     double[] ups =
         DoubleStream.concat(
                 traces.stream()
@@ -79,65 +91,97 @@ public final class Charts {
   public static Chart of(LiftPlot plot) {
     List<Chart.Column> columns = new ArrayList<>();
     List<String> names = new ArrayList<>();
-    List<Double> ups = new ArrayList<>(List.of(0.0, plot.lift()));
+    double low = plot.lift() - plot.band();
+    double high = plot.lift() + plot.band();
+    List<Double> ups = new ArrayList<>(List.of(low, high));
     for (LiftPlot.Bar bar : plot.bars()) {
       names.add(bar.limit().words());
-      String verdict = plot.lift() > bar.usualMost() ? "under usual least" : "clear";
       columns.add(
-          new Chart.Column(
-              names.size(),
-              OptionalDouble.of(bar.stop()),
-              bar.stop() - bar.band(),
-              bar.stop() + bar.band(),
-              List.of(new Chart.Level("", bar.usualMost())),
-              verdict));
-      ups.addAll(List.of(bar.stop() + bar.band(), bar.usualMost()));
+          Chart.Column.ofValue(
+                  names.size(), bar.stop(), bar.stop() - bar.band(), bar.stop() + bar.band())
+              .with(List.of(bar.usualMost()), words(bar.margin().standing()), false));
+      ups.addAll(List.of(bar.stop() + bar.band(), bar.stop() - bar.band(), bar.usualMost()));
     }
     return new Chart(
         "Valve lift against its limits",
         Axis.ofNames("dot: touches; thick mark: usual margin kept", names),
-        axis("valve lift", plot.unit(), ups.stream().mapToDouble(up -> up).toArray()),
+        axis("valve lift", plot.unit(), array(ups)),
         List.of(),
-        List.of(new Chart.Level("valve lift", plot.lift())),
+        List.of(new Chart.Level("valve lift", plot.lift(), low, high)),
         columns);
   }
 
-  /** Each journal's clearance with its band between its limits. */
+  private static String words(Margin.Standing standing) {
+    return switch (standing) {
+      case CLEAR -> "clear";
+      case UNDECIDED -> "undecided";
+      case UNDER -> "under usual least";
+    };
+  }
+
+  private static double[] array(List<Double> ups) {
+    return ups.stream().mapToDouble(up -> up).toArray();
+  }
+
+  /** Each journal's least and most clearance with their bands between its limits. */
   public static Chart of(ClearancePlot plot) {
     List<Chart.Column> columns = new ArrayList<>();
     List<String> names = new ArrayList<>();
     List<Double> ups = new ArrayList<>(List.of(0.0));
     for (ClearancePlot.Bar bar : plot.bars()) {
       names.add(bar.journal());
-      List<Chart.Level> limits = new ArrayList<>();
-      bar.lowerLimit().ifPresent(limit -> limits.add(new Chart.Level("", limit)));
-      bar.upperLimit().ifPresent(limit -> limits.add(new Chart.Level("", limit)));
-      boolean limited = !limits.isEmpty();
+      List<Double> limits =
+          DoubleStream.concat(bar.lowerLimit().stream(), bar.upperLimit().stream())
+              .boxed()
+              .toList();
       columns.add(
-          new Chart.Column(
-              names.size(),
-              OptionalDouble.of(bar.clearance()),
-              bar.low(),
-              bar.high(),
-              limits,
-              limited ? verdict(bar) : "no limit"));
-      ups.addAll(List.of(bar.low(), bar.high()));
-      limits.forEach(limit -> ups.add(limit.up()));
+          Chart.Column.ofLimits(
+              names.size(), limits, limits.isEmpty() ? "no limit" : words(bar.decision())));
+      columns.add(column(names.size() - ASIDE, bar.smallest()));
+      columns.add(column(names.size() + ASIDE, bar.largest()));
+      ups.addAll(List.of(bar.smallest().low(), bar.largest().high()));
+      ups.addAll(limits);
     }
     return new Chart(
         "Oil clearance of each journal",
-        Axis.ofNames("dot: measured; thick marks: limits", names),
-        axis("clearance", plot.unit(), ups.stream().mapToDouble(up -> up).toArray()),
+        Axis.ofNames("dots: smallest and largest; thick marks: limits", names),
+        axis("clearance", plot.unit(), array(ups)),
         List.of(),
         List.of(),
         columns);
   }
 
-  private static String verdict(ClearancePlot.Bar bar) {
-    return switch (bar.decision()) {
+  private static Chart.Column column(double place, ClearancePlot.Reach reach) {
+    return Chart.Column.ofValue(place, reach.value(), reach.low(), reach.high());
+  }
+
+  private static String words(Acceptance.Decision decision) {
+    return switch (decision) {
       case ACCEPT -> "yes";
       case UNDECIDED -> "?";
       case REJECT -> "no";
     };
+  }
+
+  /**
+   * A set held against itself or against a line.
+   *
+   * @param middle what the level at nothing is
+   * @param up what is measured upwards, with its unit
+   */
+  public static Chart ofSet(
+      String title, String middle, String up, List<String> names, List<Chart.Column> columns) {
+    double[] ups =
+        DoubleStream.concat(
+                DoubleStream.of(0),
+                columns.stream().flatMapToDouble(each -> DoubleStream.of(each.low(), each.high())))
+            .toArray();
+    return new Chart(
+        title,
+        Axis.ofNames("square: stands out", names),
+        Axis.covering(up, DoubleStream.of(ups).min().orElse(0), DoubleStream.of(ups).max().orElse(0)),
+        List.of(),
+        List.of(Chart.Level.exact(middle, 0)),
+        columns);
   }
 }

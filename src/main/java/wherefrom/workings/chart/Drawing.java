@@ -1,12 +1,16 @@
 package wherefrom.workings.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import wherefrom.workings.chart.Mark.Look;
 import wherefrom.workings.chart.Mark.Side;
 
 /** Lays a chart out on a surface. */
 public final class Drawing {
+  /** From one row of words to the next, in heights of a capital. */
+  private static final double ROW = 1.9;
+
   private final Chart chart;
   private final Surface surface;
   private final List<Mark> marks = new ArrayList<>();
@@ -14,6 +18,7 @@ public final class Drawing {
   private final double right;
   private final double top;
   private final double bottom;
+  private final int nameRows;
 
   private Drawing(Chart chart, Surface surface) {
     this.chart = chart;
@@ -27,8 +32,17 @@ public final class Drawing {
     this.left = figures + 1.6 * letter;
     this.right = surface.width() - 1.5 * letter;
     this.top = 3.4 * letter;
-    int rowsBelow = chart.columns().stream().allMatch(c -> c.verdict().isEmpty()) ? 2 : 3;
-    this.bottom = surface.height() - (0.6 + 1.9 * rowsBelow) * letter;
+    this.nameRows = isCrowded() ? 2 : 1;
+    int verdicts = chart.columns().stream().allMatch(c -> c.verdict().isEmpty()) ? 0 : 1;
+    this.bottom = surface.height() - (0.6 + ROW * (1 + nameRows + verdicts)) * letter;
+  }
+
+  /** Whether names would touch in one row. */
+  private boolean isCrowded() {
+    double step = (right - left) / chart.across().ticks().size();
+    return chart.across().named()
+        && chart.across().ticks().stream()
+            .anyMatch(tick -> surface.widthOf(tick.words()) + 0.8 * surface.capital() > step);
   }
 
   /** The marks in the order in which they are drawn. */
@@ -81,19 +95,22 @@ public final class Drawing {
     }
   }
 
-  /** A figure that would touch the one before is left out; names are all shown, in two rows. */
+  /** A figure that would touch the one before is left out; crowded names stand in two rows. */
   private void figuresAcross() {
     double letter = surface.capital();
-    double last = Double.NEGATIVE_INFINITY;
+    double[] last = new double[nameRows];
+    Arrays.fill(last, Double.NEGATIVE_INFINITY);
+    int row = 0;
     for (Axis.Tick tick : chart.across().ticks()) {
       double x = x(tick.at());
       double half = surface.widthOf(tick.words()) / 2;
-      line(x, bottom, x, bottom + 0.5 * letter, Look.THIN);
-      double at = Math.min(x, surface.width() - half);
-      if (at - half > last + 0.5 * letter) {
-        words(at, bottom + 1.5 * letter, Side.MIDDLE, tick.words());
-        last = at + half;
+      line(x, bottom, x, bottom + (0.5 + ROW * row) * letter, Look.THIN);
+      double at = Math.max(half, Math.min(x, surface.width() - half));
+      if (at - half > last[row] + 0.5 * letter) {
+        words(at, bottom + (1.5 + ROW * row) * letter, Side.MIDDLE, tick.words());
+        last[row] = at + half;
       }
+      row = (row + 1) % nameRows;
     }
   }
 
@@ -108,6 +125,17 @@ public final class Drawing {
   }
 
   private void bands() {
+    for (Chart.Level level : chart.levels()) {
+      if (level.high() > level.low()) {
+        marks.add(
+            new Mark.Area(
+                List.of(
+                    new Mark.Corner(left, y(level.high())),
+                    new Mark.Corner(right, y(level.high())),
+                    new Mark.Corner(right, y(level.low())),
+                    new Mark.Corner(left, y(level.low())))));
+      }
+    }
     for (Chart.Trace trace : chart.traces()) {
       List<Mark.Corner> corners = new ArrayList<>();
       for (Chart.Point point : trace.points()) {
@@ -150,21 +178,18 @@ public final class Drawing {
     double letter = surface.capital();
     double x = x(column.place());
     double half = Math.min(2.5 * letter, 0.3 * (right - left) / chart.across().ticks().size());
-    for (Chart.Level limit : column.limits()) {
-      double y = y(limit.up());
-      line(x - half, y, x + half, y, Look.THICK);
-      if (!limit.words().isEmpty()) {
-        words(x, y - 0.9 * letter, Side.MIDDLE, limit.words());
-      }
+    for (double limit : column.limits()) {
+      line(x - half, y(limit), x + half, y(limit), Look.THICK);
     }
     if (column.value().isPresent()) {
+      double arm = 0.3 * half;
       line(x, y(column.low()), x, y(column.high()), Look.THIN);
-      line(x - 0.4 * half, y(column.low()), x + 0.4 * half, y(column.low()), Look.THIN);
-      line(x - 0.4 * half, y(column.high()), x + 0.4 * half, y(column.high()), Look.THIN);
-      marks.add(new Mark.Dot(x, y(column.value().getAsDouble())));
+      line(x - arm, y(column.low()), x + arm, y(column.low()), Look.THIN);
+      line(x - arm, y(column.high()), x + arm, y(column.high()), Look.THIN);
+      marks.add(new Mark.Dot(x, y(column.value().getAsDouble()), column.odd()));
     }
     if (!column.verdict().isEmpty()) {
-      words(x, bottom + 3.4 * letter, Side.MIDDLE, column.verdict());
+      words(x, bottom + (1.5 + ROW * nameRows) * letter, Side.MIDDLE, column.verdict());
     }
   }
 }

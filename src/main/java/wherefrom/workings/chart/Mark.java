@@ -18,8 +18,8 @@ public sealed interface Mark {
   /** A corner of an area. */
   record Corner(double x, double y) {}
 
-  /** A dot that stands for a value. */
-  record Dot(double x, double y) implements Mark {}
+  /** A dot that stands for a value; a square where it stands out. */
+  record Dot(double x, double y, boolean odd) implements Mark {}
 
   /** Words; the place is that of their middle, begin or end at half the height of a capital. */
   record Words(double x, double y, Side side, String text) implements Mark {}

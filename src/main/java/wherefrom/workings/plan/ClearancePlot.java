@@ -14,20 +14,29 @@ import wherefrom.workings.catalogue.Acceptance;
  */
 public record ClearancePlot(Unit unit, List<Bar> bars) {
 
-  /** One journal; low and high are the band of ±2·u. Without a limit it stays undecided. */
+  /** A clearance with its band of ±2·u. */
+  public record Reach(double value, double low, double high) {}
+
+  /**
+   * One journal.
+   *
+   * @param smallest at the position where it is least
+   * @param largest at the position where it is most
+   * @param decision of both together; without a limit it stays undecided
+   */
   public record Bar(
       String journal,
-      double clearance,
-      double low,
-      double high,
+      Reach smallest,
+      Reach largest,
       OptionalDouble lowerLimit,
       OptionalDouble upperLimit,
       Acceptance.Decision decision) {}
 
-  /** A clearance as worked out, with the limits of the engine in the same unit. */
+  /** The least and the most of a journal, with the limits of the engine in the same unit. */
   public record Reading(
       String journal,
-      ResultValue clearance,
+      ResultValue smallest,
+      ResultValue largest,
       OptionalDouble lowerLimit,
       OptionalDouble upperLimit) {}
 
@@ -41,16 +50,38 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
   }
 
   private static Bar bar(Unit unit, Reading reading) {
-    ResultValue clearance = reading.clearance();
+    Unit from = reading.smallest().unit();
+    OptionalDouble lower = converted(reading.lowerLimit(), from, unit);
+    OptionalDouble upper = converted(reading.upperLimit(), from, unit);
+    Acceptance.Decision least = decision(unit, reading.smallest(), lower, upper);
+    Acceptance.Decision most = decision(unit, reading.largest(), lower, upper);
+    return new Bar(
+        reading.journal(),
+        reach(unit, reading.smallest()),
+        reach(unit, reading.largest()),
+        lower,
+        upper,
+        least.compareTo(most) > 0 ? least : most);
+  }
+
+  private static Reach reach(Unit unit, ResultValue clearance) {
     double value = clearance.amount().in(unit);
-    double u = Amount.of(clearance.standardUncertainty(), clearance.unit()).in(unit);
-    OptionalDouble lower = converted(reading.lowerLimit(), clearance.unit(), unit);
-    OptionalDouble upper = converted(reading.upperLimit(), clearance.unit(), unit);
-    double band = Plot.COVERAGE * u;
+    double band = Plot.COVERAGE * uncertainty(unit, clearance);
+    return new Reach(value, value - band, value + band);
+  }
+
+  private static double uncertainty(Unit unit, ResultValue clearance) {
+    return Amount.of(clearance.standardUncertainty(), clearance.unit()).in(unit);
+  }
+
+  private static Acceptance.Decision decision(
+      Unit unit, ResultValue clearance, OptionalDouble lower, OptionalDouble upper) {
     boolean limited = lower.isPresent() || upper.isPresent();
-    Acceptance.Decision decision =
-        limited ? new Acceptance(value, u, lower, upper).decision() : Acceptance.Decision.UNDECIDED;
-    return new Bar(reading.journal(), value, value - band, value + band, lower, upper, decision);
+    return limited
+        ? new Acceptance(
+                clearance.amount().in(unit), uncertainty(unit, clearance), lower, upper)
+            .decision()
+        : Acceptance.Decision.UNDECIDED;
   }
 
   private static OptionalDouble converted(OptionalDouble limit, Unit from, Unit to) {

@@ -7,21 +7,23 @@ import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 
 /**
- * The valve lift beside what limits it.
+ * The valve lift beside what limits it. Bands are ±2·u.
  *
  * @param lift the valve lift, in {@code unit}
+ * @param band of the lift
  * @param bars one for each limit that is known
  */
-public record LiftPlot(Unit unit, double lift, List<Bar> bars) {
+public record LiftPlot(Unit unit, double lift, double band, List<Bar> bars) {
 
   /**
    * One limit.
    *
    * @param stop the lift at which it touches
    * @param usualMost the lift that keeps the usual least margin
-   * @param band ±2·u of the margin
+   * @param band of {@code stop}
+   * @param margin what is left, with the band of the difference and the usual least's source
    */
-  public record Bar(LiftLimit limit, double stop, double usualMost, double band) {}
+  public record Bar(LiftLimit limit, double stop, double usualMost, double band, Margin margin) {}
 
   public LiftPlot {
     bars = List.copyOf(bars);
@@ -41,12 +43,16 @@ public record LiftPlot(Unit unit, double lift, List<Bar> bars) {
           .map(gap -> new Margin(gap, limit.least()))
           .ifPresent(margin -> bars.add(bar(limit, lift, margin)));
     }
-    return new LiftPlot(lift.unit(), lift.value(), bars);
+    double band = Plot.COVERAGE * lift.standardUncertainty();
+    return new LiftPlot(lift.unit(), lift.value(), band, bars);
   }
 
+  /** The lift's own part is taken out of the gap's variance: it is drawn at the lift. */
   private static Bar bar(LiftLimit limit, ResultValue lift, Margin margin) {
     double stop = lift.value() + margin.result().value();
-    double band = Plot.COVERAGE * margin.result().standardUncertainty();
-    return new Bar(limit, stop, lift.value() + margin.left(), band);
+    double ofGap = margin.result().standardUncertainty();
+    double ofLift = lift.standardUncertainty();
+    double u = Math.sqrt(Math.max(0, ofGap * ofGap - ofLift * ofLift));
+    return new Bar(limit, stop, lift.value() + margin.left(), Plot.COVERAGE * u, margin);
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.InputText;
 import wherefrom.workings.Inputs;
@@ -15,10 +16,16 @@ import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
 import wherefrom.workings.catalogue.Acceptance;
 import wherefrom.workings.catalogue.Workings;
+import wherefrom.workings.chart.Chart;
+import wherefrom.workings.chart.Charts;
 
 class PlotTest {
   private static Inputs inputs(Working working, String... texts) {
     return ((InputsReading.Understood) InputText.read(working, List.of(texts))).inputs();
+  }
+
+  private static Measured measured(String text) {
+    return inputs(new PlanWorking(), "lobe-lift=" + text).findMeasured("lobe-lift").orElseThrow();
   }
 
   private static final Inputs COLUMN =
@@ -76,24 +83,71 @@ class PlotTest {
     LiftPlot.Bar bind = plot.bars().get(0);
     assertThat(bind.stop()).isCloseTo(0.550, within(1e-12));
     assertThat(bind.usualMost()).isCloseTo(0.490, within(1e-12));
-    assertThat(bind.band()).isCloseTo(2 * 0.0015, within(1e-9));
+    assertThat(plot.band()).isCloseTo(2 * 0.0015, within(1e-9));
+    assertThat(bind.band()).isCloseTo(0, within(1e-9));
   }
 
   @Test
-  void clearancesStandAgainstTheirLimitsInOneUnit() {
-    ResultValue clearance =
-        new ResultValue("clearance", "oil clearance", Unit.INCH, 0.0023, 0.000131, List.of());
+  void theLiftHasItsOwnBandAndTheStopsHaveWhatIsLeftOfTheGaps() {
+    Inputs measured =
+        COLUMN
+            .with("installed-height", measured("1.700 in±0.010 in"))
+            .with("lobe-lift", measured("0.300 in±0.004 in"));
+    PlanColumn column = (PlanColumn) new Plan(measured, List.of()).work().get(0);
+    LiftPlot plot = LiftPlot.of(column).orElseThrow();
+    assertThat(plot.band()).isCloseTo(2 * 0.006, within(1e-9));
+    LiftPlot.Bar bind = plot.bars().get(0);
+    assertThat(bind.band()).isCloseTo(2 * 0.010, within(1e-9));
+    assertThat(bind.margin().result().standardUncertainty())
+        .isCloseTo(Math.hypot(0.010, 0.006), within(1e-9));
+    Chart chart = Charts.of(plot);
+    assertThat(chart.levels().get(0).high()).isCloseTo(0.462, within(1e-9));
+    assertThat(chart.levels().get(0).low()).isCloseTo(0.438, within(1e-9));
+  }
+
+  @Test
+  void aGapOverItsUsualLeastByLessThanItsBandIsUndecided() {
+    Inputs near = COLUMN.with("installed-height", measured("1.665 in±0.010 in"));
+    PlanColumn column = (PlanColumn) new Plan(near, List.of()).work().get(0);
+    Chart chart = Charts.of(LiftPlot.of(column).orElseThrow());
+    assertThat(chart.columns().get(0).verdict()).isEqualTo("undecided");
+    assertThat(chart.columns().get(1).verdict()).isEqualTo("clear");
+  }
+
+  private static ClearancePlot.Bar bar(double smallest, double largest) {
     ClearancePlot plot =
         ClearancePlot.of(
             Unit.MILLIMETRE,
             List.of(
                 new ClearancePlot.Reading(
-                    "main 1", clearance, OptionalDouble.of(0.0010), OptionalDouble.of(0.0025))));
-    ClearancePlot.Bar bar = plot.bars().get(0);
-    assertThat(bar.clearance()).isCloseTo(0.05842, within(1e-9));
-    assertThat(bar.high() - bar.low()).isCloseTo(4 * 0.000131 * 25.4, within(1e-9));
+                    "main 1",
+                    clearance(smallest),
+                    clearance(largest),
+                    OptionalDouble.of(0.0010),
+                    OptionalDouble.of(0.0025))));
+    return plot.bars().get(0);
+  }
+
+  private static ResultValue clearance(double value) {
+    return new ResultValue("clearance", "oil clearance", Unit.INCH, value, 0.000131, List.of());
+  }
+
+  @Test
+  void clearancesStandAgainstTheirLimitsInOneUnit() {
+    ClearancePlot.Bar bar = bar(0.0018, 0.0023);
+    assertThat(bar.smallest().value()).isCloseTo(0.04572, within(1e-9));
+    assertThat(bar.largest().value()).isCloseTo(0.05842, within(1e-9));
+    assertThat(bar.largest().high() - bar.largest().low())
+        .isCloseTo(4 * 0.000131 * 25.4, within(1e-9));
     assertThat(bar.upperLimit().orElseThrow()).isCloseTo(0.0635, within(1e-9));
     assertThat(bar.decision()).isEqualTo(Acceptance.Decision.UNDECIDED);
+  }
+
+  @Test
+  void aBearingIsGoodOnlyWhereItsLeastAndItsMostAre() {
+    assertThat(bar(0.0016, 0.0020).decision()).isEqualTo(Acceptance.Decision.ACCEPT);
+    assertThat(bar(0.0006, 0.0020).decision()).isEqualTo(Acceptance.Decision.REJECT);
+    assertThat(bar(0.0016, 0.0029).decision()).isEqualTo(Acceptance.Decision.REJECT);
   }
 
   @Test

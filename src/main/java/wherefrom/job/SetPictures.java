@@ -1,4 +1,4 @@
-package wherefrom.ui.measure;
+package wherefrom.job;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,35 +8,26 @@ import wherefrom.engine.Bank;
 import wherefrom.inspection.compare.OddOneOut;
 import wherefrom.inspection.compare.StraightLine;
 import wherefrom.inspection.measure.ReadingPlan;
-import wherefrom.job.Comparing;
-import wherefrom.job.OpenJob;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 
 /** A set held against itself: the odd one out, and for studs the straightedge over the tops. */
-final class CompareModel {
-
-  /** One plot with what may be said. */
-  record Picture(String title, String sentence, List<SetDot> dots, String unit) {
-    Picture {
-      dots = List.copyOf(dots);
-    }
-  }
+public final class SetPictures {
 
   private static final String STUDS = "stud-height";
 
   private final OpenJob job;
   private final ReadingPlan plan;
 
-  CompareModel(OpenJob job, ReadingPlan plan) {
+  public SetPictures(OpenJob job, ReadingPlan plan) {
     this.job = job;
     this.plan = plan;
   }
 
   /** One for the set, or for studs one a bank. */
-  List<Picture> pictures() {
+  public List<SetPicture> list() {
     Comparing comparing = new Comparing(job);
-    List<Picture> pictures = new ArrayList<>();
+    List<SetPicture> pictures = new ArrayList<>();
     if (plan.key().equals(STUDS)) {
       for (Bank bank : job.state().layout().banks()) {
         comparing.studs(bank, List.of()).map(line -> line(bank, line)).ifPresent(pictures::add);
@@ -52,7 +43,7 @@ final class CompareModel {
     return job.state().units() == UnitSystem.INCH ? Unit.INCH : Unit.MILLIMETRE;
   }
 
-  private Picture line(Bank bank, StraightLine line) {
+  private SetPicture line(Bank bank, StraightLine line) {
     double per = unit() == Unit.INCH ? 25.4 : 1;
     List<SetDot> dots =
         line.points().stream()
@@ -62,10 +53,11 @@ final class CompareModel {
                         point.name(),
                         point.proud() / per,
                         2 * point.u() / per,
-                        point.stand() != StraightLine.Stand.LEVEL))
+                        brief(point.stand())))
             .toList();
-    return new Picture(
+    return new SetPicture(
         "Straightedge over the stud tops, " + bank.name() + " bank",
+        "straightedge",
         studs(line, per),
         dots,
         unit().symbol());
@@ -96,6 +88,15 @@ final class CompareModel {
         : String.join("; ", said) + practice + ".";
   }
 
+  private static String brief(StraightLine.Stand stand) {
+    return switch (stand) {
+      case LEVEL -> "";
+      case UNDECIDED -> "undecided";
+      case SUSPECT -> "suspect";
+      case FAIL -> "fail";
+    };
+  }
+
   private static String word(StraightLine.Stand stand) {
     return switch (stand) {
       case LEVEL -> "level";
@@ -110,15 +111,17 @@ final class CompareModel {
     return String.format(Locale.ROOT, "%." + places + "f %s", value, unit().symbol());
   }
 
-  private Picture set(OddOneOut set) {
+  private SetPicture set(OddOneOut set) {
     Unit in = comparedIn();
     double u = band();
     List<SetDot> dots =
         set.members().stream()
-            .map(member -> new SetDot(member.name(), member.distance(), 2 * u, member.odd()))
+            .map(member -> new SetDot(member.name(), member.distance(), 2 * u, member.odd() ? "odd" : ""))
             .toList();
-    return new Picture(
-        plan.title() + ": each against the middle of the set", odd(set, in), dots, in.symbol());
+    return new SetPicture(
+        plan.title() + ": each against the middle of the set",
+        "middle of the set",
+        odd(set, in), dots, in.symbol());
   }
 
   /** The set is compared in the unit of its first result. */

@@ -1,0 +1,82 @@
+package wherefrom.job.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
+import wherefrom.job.ClearanceRange;
+import wherefrom.job.OilClearances;
+import wherefrom.job.OpenJob;
+import wherefrom.job.RecordPlot;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.chart.Charts;
+import wherefrom.workings.plan.ClearancePlot;
+
+/** The oil clearance of mains and rods, each with its least and its most, beside the limits. */
+final class ClearanceCharts {
+  private final OpenJob job;
+  private final Unit unit;
+
+  ClearanceCharts(OpenJob job) {
+    this.job = job;
+    this.unit = job.state().units().unit(Dimension.LENGTH);
+  }
+
+  /** One for the mains, one for the rods; without those of which no journal is measured. */
+  List<RecordPlot> list() {
+    List<RecordPlot> plots = new ArrayList<>();
+    plot(Feature.MAIN_JOURNAL, "main").ifPresent(plots::add);
+    plot(Feature.ROD_JOURNAL, "rod").ifPresent(plots::add);
+    return plots;
+  }
+
+  private Optional<RecordPlot> plot(Feature journals, String bearing) {
+    ClearanceLimits limits = ClearanceLimits.of(job, bearing);
+    OilClearances clearances = new OilClearances(job.state());
+    List<ClearancePlot.Reading> readings = new ArrayList<>();
+    for (String where : journals.where(job.state().layout())) {
+      String name = bearing + " " + where.substring(1);
+      clearances
+          .findRange(new Subject.AFeature(journals, where))
+          .map(range -> reading(name, range, limits))
+          .ifPresent(readings::add);
+    }
+    return readings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new RecordPlot(
+                Charts.named(
+                    "Oil clearance of the " + bearing + " bearings",
+                    Charts.of(ClearancePlot.of(unit, readings))),
+                words(limits)));
+  }
+
+  private static ClearancePlot.Reading reading(
+      String name, ClearanceRange range, ClearanceLimits limits) {
+    Unit unit = range.smallest().unit();
+    return new ClearancePlot.Reading(
+        name,
+        range.smallest(),
+        range.largest(),
+        in(limits.lower(), unit),
+        in(limits.upper(), unit));
+  }
+
+  private static OptionalDouble in(Optional<Amount> limit, Unit unit) {
+    return limit.isPresent()
+        ? OptionalDouble.of(limit.get().in(unit))
+        : OptionalDouble.empty();
+  }
+
+  private static String words(ClearanceLimits limits) {
+    return "Each dot is the least or the most over all positions measured on the journal, under the"
+        + " crown of the shells. Limits: "
+        + limits.words()
+        + ". yes: within them; no: outside; ?: the readings cannot say (ISO 14253-1). "
+        + JobCharts.BAND;
+  }
+}

@@ -1,0 +1,111 @@
+package wherefrom.job.numbers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
+import wherefrom.job.BuildRecord;
+import wherefrom.job.Instruments;
+import wherefrom.job.OilClearances;
+import wherefrom.job.OpenJob;
+import wherefrom.job.RecordPlot;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.workings.chart.Chart;
+
+class JobChartsTest {
+  private static RecordPlot find(List<RecordPlot> plots, String title) {
+    return plots.stream().filter(plot -> plot.title().equals(title)).findFirst().orElseThrow();
+  }
+
+  private static List<String> titles(List<RecordPlot> plots) {
+    return plots.stream().map(RecordPlot::title).toList();
+  }
+
+  @Test
+  void everythingMeasuredAndPlannedHasItsPlot() {
+    assertThat(titles(RecordPlots.of(PlotSample.planned())))
+        .containsExactly(
+            "Now: Compression ratio against the cut",
+            "Now: Valve lift against its limits",
+            "What-if 1: Compression ratio against the cut",
+            "Oil clearance of the main bearings",
+            "Oil clearance of the rod bearings",
+            "Shape of cylinder 1, cylinder bore",
+            "Straightedge over the stud tops, left bank",
+            "Pushrod length: each against the middle of the set");
+    assertThat(RecordPlots.of(SampleJob.apart().job)).isEmpty();
+  }
+
+  @Test
+  void aJournalShowsItsLeastAndItsMostOverEveryPosition() {
+    Chart chart =
+        find(RecordPlots.of(PlotSample.measured()), "Oil clearance of the main bearings").chart();
+    assertThat(chart.across().ticks()).extracting("words").containsExactly("main 1", "main 2");
+    List<Double> values =
+        chart.columns().stream()
+            .filter(column -> column.value().isPresent())
+            .map(column -> column.value().getAsDouble())
+            .toList();
+    // Front: 2.6400 − 2·0.0945 − journal; rear: 2.6400 − 2·0.0946 − journal.
+    assertThat(values.get(0)).isCloseTo(2.6400 - 0.1890 - 2.4490, within(1e-9));
+    assertThat(values.get(1)).isCloseTo(2.6400 - 0.1890 - 2.4489, within(1e-9));
+    assertThat(values.get(2)).isCloseTo(2.6400 - 0.1890 - 2.4491, within(1e-9));
+    assertThat(values.get(3)).isCloseTo(2.6400 - 0.1892 - 2.4476, within(1e-9));
+    assertThat(chart.columns().get(0).verdict()).isEqualTo("no limit");
+    assertThat(chart.columns().get(1).high())
+        .isGreaterThan(chart.columns().get(1).value().orElseThrow());
+  }
+
+  @Test
+  void limitsTypedForReadingsAreThoseOfThePlotAndTheOtherWayRound() {
+    OpenJob job = PlotSample.measured();
+    new Instruments(job).limit("main-journal", "clearance", "0.0010", "0.0025", "manual, p. 6-12");
+    RecordPlot plot = find(RecordPlots.of(job), "Oil clearance of the main bearings");
+    assertThat(plot.chart().columns().get(0).limits()).containsExactly(0.0010, 0.0025);
+    assertThat(plot.chart().columns().get(0).verdict()).isEqualTo("yes");
+    assertThat(plot.chart().columns().get(3).verdict()).isEqualTo("no");
+    assertThat(plot.sentence()).contains("0.0010 in to 0.0025 in (manual, p. 6-12)");
+
+    ClearanceLimits.set(job, "rod", "upper", "0.0005 in");
+    assertThat(new OilClearances(job.state()).list())
+        .allMatch(clearance -> clearance.look() != Look.FAIL);
+    ClearanceLimits.set(job, "rod", "source", "manual, p. 6-13");
+    assertThat(new OilClearances(job.state()).list())
+        .filteredOn(clearance -> clearance.words().equals("rod 3"))
+        .singleElement()
+        .satisfies(clearance -> assertThat(clearance.look()).isEqualTo(Look.FAIL));
+    assertThat(ClearanceLimits.set(job, "rod", "source", "")).isInstanceOf(Kept.Refused.class);
+    assertThat(ClearanceLimits.set(job, "rod", "upper", "")).isEqualTo(new Kept.Done());
+    assertThat(ClearanceLimits.of(job, "rod").upper()).isEmpty();
+  }
+
+  @Test
+  void theOddOneOfASetIsASquareWithAWord() {
+    List<RecordPlot> plots = RecordPlots.of(PlotSample.measured());
+    Chart studs = find(plots, "Straightedge over the stud tops, left bank").chart();
+    assertThat(studs.columns().stream().filter(Chart.Column::odd))
+        .singleElement()
+        .satisfies(
+            column -> {
+              assertThat(column.place()).isEqualTo(6);
+              assertThat(column.verdict()).isEqualTo("fail");
+            });
+    RecordPlot rods = find(plots, "Pushrod length: each against the middle of the set");
+    assertThat(rods.chart().across().ticks()).hasSize(16);
+    assertThat(rods.sentence()).startsWith("Odd one out: 5 EX, 0.0082 in below");
+  }
+
+  @Test
+  void theRecordTellsWhatItsPlotsSay() {
+    OpenJob job = PlotSample.planned();
+    BuildRecord record = BuildRecord.of(job).withPlots(RecordPlots.of(job));
+    assertThat(record.plots()).hasSize(8);
+    var table = record.sections().get(record.sections().size() - 1);
+    assertThat(table.title()).isEqualTo("Plots");
+    assertThat(table.rows()).hasSize(8);
+    assertThat(table.rows().get(1).cells().get(1))
+        .contains("usual least", "from memory, unverified", "±2·u");
+  }
+}
