@@ -26,6 +26,9 @@ public record BuildRecord(
       "Published service information for the exact engine, and a qualified machinist, outrank this"
           + " tool. Follow local rules.";
 
+  /** The title of the table that tells what the plots say. */
+  public static final String PLOTS = "Plots";
+
   public BuildRecord {
     sections = List.copyOf(sections);
     plots = List.copyOf(plots);
@@ -84,7 +87,7 @@ public record BuildRecord(
     List<RecordSection> tables = new ArrayList<>(sections);
     tables.add(
         new RecordSection(
-            "Plots",
+            PLOTS,
             List.of("plot", "what it says"),
             more.stream()
                 .map(plot -> new RecordSection.Row(List.of(plot.title(), plot.sentence()), false))

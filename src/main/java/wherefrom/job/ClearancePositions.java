@@ -68,8 +68,7 @@ final class ClearancePositions {
   }
 
   private Subject.AFeature housing() {
-    return new Subject.AFeature(
-        main ? Feature.MAIN_HOUSING : Feature.ROD_HOUSING, journal.where());
+    return new Subject.AFeature(main ? Feature.MAIN_HOUSING : Feature.ROD_HOUSING, journal.where());
   }
 
   /** The shell that is fitted counts before the one that came out. */

@@ -116,12 +116,16 @@ public final class SetPictures {
     double u = band();
     List<SetDot> dots =
         set.members().stream()
-            .map(member -> new SetDot(member.name(), member.distance(), 2 * u, member.odd() ? "odd" : ""))
+            .map(
+                member ->
+                    new SetDot(member.name(), member.distance(), 2 * u, member.odd() ? "odd" : ""))
             .toList();
     return new SetPicture(
         plan.title() + ": each against the middle of the set",
         "middle of the set",
-        odd(set, in), dots, in.symbol());
+        odd(set, in),
+        dots,
+        in.symbol());
   }
 
   /** The set is compared in the unit of its first result. */

@@ -108,7 +108,7 @@ final class ChartDrawing {
 
   private void dot(Mark.Dot dot) throws IOException {
     if (dot.odd()) {
-      float half = (float) (1.3 * DOT);
+      float half = (float) (1.6 * DOT);
       out.addRect(x(dot.x()) - half, y(dot.y()) - half, 2 * half, 2 * half);
     } else {
       circle(x(dot.x()), y(dot.y()));

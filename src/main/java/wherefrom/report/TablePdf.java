@@ -216,7 +216,7 @@ final class TablePdf implements AutoCloseable {
         y -= HEAD * LEADING;
       }
       new ChartDrawing(page.orElseThrow(), regular, MARGIN, y).draw(plot.chart(), width, PLOT);
-      y -= PLOT + 2 * GAP;
+      y -= PLOT + 3 * GAP;
       words(plot.sentence());
       y -= 2 * GAP;
     }

@@ -101,16 +101,14 @@ class PlotPagesTest {
       PDFTextStripper stripper =
           new PDFTextStripper() {
             @Override
-            protected void writeString(String text, List<TextPosition> letters)
-                throws IOException {
+            protected void writeString(String text, List<TextPosition> letters) throws IOException {
               super.writeString(text, letters);
               TextPosition first = letters.get(0);
               TextPosition last = letters.get(letters.size() - 1);
               double end = last.getXDirAdj() + last.getWidthDirAdj();
               double capital = 0.725 * first.getFontSizeInPt();
               words.add(
-                  new Word(
-                      text, (first.getXDirAdj() + end) / 2, first.getYDirAdj() - capital / 2));
+                  new Word(text, (first.getXDirAdj() + end) / 2, first.getYDirAdj() - capital / 2));
             }
           };
       stripper.setStartPage(2);
@@ -128,8 +126,7 @@ class PlotPagesTest {
 
   @Test
   void theRatioCurveItsBandAndTheWantedRatioLieWhereTheAxesSay() throws IOException {
-    RecordPlot plot =
-        find(PlotSample.planned(), "What-if 1: Compression ratio against the cut");
+    RecordPlot plot = find(PlotSample.planned(), "What-if 1: Compression ratio against the cut");
     Chart chart = plot.chart();
     Page page = print(plot);
     assertThat(page.text())

@@ -2,8 +2,10 @@ package wherefrom.ui;
 
 import java.util.List;
 import java.util.function.Consumer;
+import wherefrom.job.Instruments;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
+import wherefrom.job.numbers.PlotSample;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -38,6 +40,8 @@ final class NumbersShots {
         plan("numbers-parts", RowsScreen.class, "Parts"),
         plan("numbers-plot", PlotsScreen.class, "Plots"),
         plan("numbers-plot-lift", PlotsScreen.class, "Plots", "Next plot"),
+        shot("numbers-plot-clearance", PlotsScreen.class, NumbersShots::clearances),
+        shot("numbers-plot-set", PlotsScreen.class, NumbersShots::set),
         plan("numbers-limits", ClearanceLimitsScreen.class, "Plots", "Clearance"));
   }
 
@@ -113,5 +117,21 @@ final class NumbersShots {
           }
         },
         presses);
+  }
+
+  private static void clearances(SampleWindow window) {
+    var desk = window.shell.desk();
+    desk.open(PlotSample.measured());
+    new Instruments(desk.getJob())
+        .limit("main-journal", "clearance", "0.0010", "0.0025", "manual, page 6-12");
+    desk.navigator().open(() -> PlotsScreen.ofRecord(desk));
+    window.layOut();
+  }
+
+  private static void set(SampleWindow window) {
+    clearances(window);
+    for (int next = 0; next < 4; next++) {
+      window.press("Next plot");
+    }
   }
 }

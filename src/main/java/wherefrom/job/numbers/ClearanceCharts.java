@@ -67,9 +67,7 @@ final class ClearanceCharts {
   }
 
   private static OptionalDouble in(Optional<Amount> limit, Unit unit) {
-    return limit.isPresent()
-        ? OptionalDouble.of(limit.get().in(unit))
-        : OptionalDouble.empty();
+    return limit.isPresent() ? OptionalDouble.of(limit.get().in(unit)) : OptionalDouble.empty();
   }
 
   private static String words(ClearanceLimits limits) {

@@ -61,7 +61,8 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
       return new Kept.Done();
     }
     if (judging) {
-      return new Kept.Refused("These limits judge bearings: say the manual and page they stand in.");
+      return new Kept.Refused(
+          "These limits judge bearings: say the manual and page they stand in.");
     }
     new Sheets(job).keep(key(bearing), sheet);
     return new Kept.Done();

@@ -93,7 +93,8 @@ public final class JobCharts {
                 .map(
                     at ->
                         new RecordPlot(
-                            Charts.marked(curve, point(Amount.of(reached, Unit.MILLIMETRE).in(unit), at)),
+                            Charts.marked(
+                                curve, point(Amount.of(reached, Unit.MILLIMETRE).in(unit), at)),
                             "Dot: the ratio " + at.text() + cutWords(cut) + ". " + BAND))
                 .orElseGet(() -> new RecordPlot(curve, BAND)));
   }

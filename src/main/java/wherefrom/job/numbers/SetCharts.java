@@ -61,7 +61,7 @@ final class SetCharts {
     }
     String up = "off the " + picture.middle() + ", " + picture.unit();
     return new RecordPlot(
-        Charts.ofSet(picture.title(), picture.middle(), up, names, columns),
+        Charts.ofSet(picture.title(), up, names, columns),
         picture.sentence() + " " + JobCharts.BAND);
   }
 }

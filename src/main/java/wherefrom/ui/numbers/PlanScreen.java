@@ -57,7 +57,7 @@ public final class PlanScreen implements Screen {
             touch.primary("Figures", () -> open(() -> new PlanFiguresScreen(desk, model))),
             touch.primary("Details", () -> list("Details of " + name(), model.details())),
             touch.primary("Parts, money", () -> list("Follows from " + name(), model.effects())),
-            touch.primary("Plots", () -> open(() -> new PlotsScreen(desk, model.chosen()))));
+            touch.primary("Plots", () -> open(() -> PlotsScreen.ofColumn(desk, model.chosen()))));
     if (desk.scale().textFactor() >= 2) {
       steps.getChildren().add(touch.primary("More", this::more));
       return List.of(steps);
@@ -77,7 +77,8 @@ public final class PlanScreen implements Screen {
             new Choice<>(() -> open(() -> new PlanFiguresScreen(desk, model)), "Figures", ""),
             new Choice<>(() -> list("Details of " + name(), model.details()), "Details", ""),
             new Choice<>(() -> list("Follows from " + name(), model.effects()), "Parts, money", ""),
-            new Choice<>(() -> open(() -> new PlotsScreen(desk, model.chosen())), "Plots", ""));
+            new Choice<>(
+                () -> open(() -> PlotsScreen.ofColumn(desk, model.chosen())), "Plots", ""));
     open(() -> new ChoiceScreen<>(desk, "More of the plan", choices, Runnable::run));
   }
 

@@ -1,11 +1,13 @@
 package wherefrom.ui.numbers;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.RecordPlot;
 import wherefrom.job.numbers.JobCharts;
+import wherefrom.job.numbers.RecordPlots;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
@@ -18,7 +20,7 @@ import wherefrom.ui.controls.TouchKey;
 public final class PlotsScreen implements Screen {
   private final Desk desk;
   private final Touch touch;
-  private final int column;
+  private final Supplier<List<RecordPlot>> plots;
   private final FitText heading;
   private final VBox middle;
   private final TouchKey before;
@@ -27,10 +29,20 @@ public final class PlotsScreen implements Screen {
   private List<RecordPlot> charts = List.of();
   private int at;
 
-  PlotsScreen(Desk desk, int column) {
+  /** The plots of a column of the plan, and those of what was measured. */
+  static PlotsScreen ofColumn(Desk desk, int column) {
+    return new PlotsScreen(desk, () -> JobCharts.of(desk.getJob(), column));
+  }
+
+  /** Every plot of the build record. */
+  public static PlotsScreen ofRecord(Desk desk) {
+    return new PlotsScreen(desk, () -> RecordPlots.of(desk.getJob()));
+  }
+
+  private PlotsScreen(Desk desk, Supplier<List<RecordPlot>> plots) {
     this.desk = desk;
     this.touch = desk.touch();
-    this.column = column;
+    this.plots = plots;
     heading = touch.heading("").centred();
     middle = Panes.grow(Panes.column(desk.scale()));
     before = touch.primary("Plot before", () -> turn(-1));
@@ -60,7 +72,7 @@ public final class PlotsScreen implements Screen {
   }
 
   private void show() {
-    charts = JobCharts.of(desk.getJob(), column);
+    charts = plots.get();
     at = Math.max(0, Math.min(at, charts.size() - 1));
     before.offer(at > 0);
     next.offer(at < charts.size() - 1);
@@ -69,6 +81,9 @@ public final class PlotsScreen implements Screen {
             ? "No plot yet"
             : (at + 1) + " of " + charts.size() + ": " + charts.get(at).title());
     middle.getChildren().setAll(shownNode());
+    if (!charts.isEmpty() && desk.scale().textFactor() <= 1) {
+      middle.getChildren().add(touch.small(charts.get(at).sentence()));
+    }
   }
 
   private Node shownNode() {

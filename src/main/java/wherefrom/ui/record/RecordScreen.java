@@ -19,6 +19,7 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.numbers.PlotsScreen;
 
 /** The build record, section by section; to be printed and taken along. */
 public final class RecordScreen implements Screen {
@@ -61,8 +62,7 @@ public final class RecordScreen implements Screen {
 
   @Override
   public void shown() {
-    rows.refill(
-        BuildRecord.of(desk.getJob()).withPlots(RecordPlots.of(desk.getJob())).sections());
+    rows.refill(BuildRecord.of(desk.getJob()).withPlots(RecordPlots.of(desk.getJob())).sections());
   }
 
   @Override
@@ -75,7 +75,14 @@ public final class RecordScreen implements Screen {
         desk.touch(),
         section.title(),
         List.of(words(section)),
-        () -> desk.navigator().open(() -> new RecordTableScreen(desk, section)));
+        () -> desk.navigator().open(() -> screen(section)));
+  }
+
+  /** Plots are looked at, not read. */
+  private Screen screen(RecordSection section) {
+    return section.title().equals(BuildRecord.PLOTS) && !section.rows().isEmpty()
+        ? PlotsScreen.ofRecord(desk)
+        : new RecordTableScreen(desk, section);
   }
 
   /** {@code 74 entries, 12 of them open}. */

@@ -15,8 +15,11 @@ import wherefrom.workings.plan.Plot;
 public final class Charts {
   private static final int FEW = 3;
 
-  /** How far beside the middle of its column a value stands. */
+  /** How far beside the middle of its column a value stands at most, as a part of the column. */
   private static final double ASIDE = 0.14;
+
+  /** The same as a part of the whole width. */
+  private static final double ASIDE_OF_ALL = 0.035;
 
   private Charts() {}
 
@@ -128,6 +131,7 @@ public final class Charts {
     List<Chart.Column> columns = new ArrayList<>();
     List<String> names = new ArrayList<>();
     List<Double> ups = new ArrayList<>(List.of(0.0));
+    double aside = Math.min(ASIDE, ASIDE_OF_ALL * plot.bars().size());
     for (ClearancePlot.Bar bar : plot.bars()) {
       names.add(bar.journal());
       List<Double> limits =
@@ -137,14 +141,14 @@ public final class Charts {
       columns.add(
           Chart.Column.ofLimits(
               names.size(), limits, limits.isEmpty() ? "no limit" : words(bar.decision())));
-      columns.add(column(names.size() - ASIDE, bar.smallest()));
-      columns.add(column(names.size() + ASIDE, bar.largest()));
+      columns.add(column(names.size() - aside, bar.smallest()));
+      columns.add(column(names.size() + aside, bar.largest()));
       ups.addAll(List.of(bar.smallest().low(), bar.largest().high()));
       ups.addAll(limits);
     }
     return new Chart(
         "Oil clearance of each journal",
-        Axis.ofNames("dots: smallest and largest; thick marks: limits", names),
+        Axis.ofNames("dots: least and most; thick marks: limits", names),
         axis("clearance", plot.unit(), array(ups)),
         List.of(),
         List.of(),
@@ -166,11 +170,10 @@ public final class Charts {
   /**
    * A set held against itself or against a line.
    *
-   * @param middle what the level at nothing is
    * @param up what is measured upwards, with its unit
    */
   public static Chart ofSet(
-      String title, String middle, String up, List<String> names, List<Chart.Column> columns) {
+      String title, String up, List<String> names, List<Chart.Column> columns) {
     double[] ups =
         DoubleStream.concat(
                 DoubleStream.of(0),
@@ -179,9 +182,10 @@ public final class Charts {
     return new Chart(
         title,
         Axis.ofNames("square: stands out", names),
-        Axis.covering(up, DoubleStream.of(ups).min().orElse(0), DoubleStream.of(ups).max().orElse(0)),
+        Axis.covering(
+            up, DoubleStream.of(ups).min().orElse(0), DoubleStream.of(ups).max().orElse(0)),
         List.of(),
-        List.of(Chart.Level.exact(middle, 0)),
+        List.of(Chart.Level.exact("", 0)),
         columns);
   }
 }

@@ -120,7 +120,9 @@ public final class Drawing {
       double y = y(level.up());
       line(left, y, right, y, Look.DOTTED);
       double above = y - letter < top ? y + letter : y - letter;
-      words(right, above, Side.END, level.words());
+      if (!level.words().isEmpty()) {
+        words(right, above, Side.END, level.words());
+      }
     }
   }
 
@@ -177,12 +179,12 @@ public final class Drawing {
   private void column(Chart.Column column) {
     double letter = surface.capital();
     double x = x(column.place());
-    double half = Math.min(2.5 * letter, 0.3 * (right - left) / chart.across().ticks().size());
+    double half = Math.min(4 * letter, 0.3 * (right - left) / chart.across().ticks().size());
     for (double limit : column.limits()) {
       line(x - half, y(limit), x + half, y(limit), Look.THICK);
     }
     if (column.value().isPresent()) {
-      double arm = 0.3 * half;
+      double arm = Math.min(letter, 0.3 * half);
       line(x, y(column.low()), x, y(column.high()), Look.THIN);
       line(x - arm, y(column.low()), x + arm, y(column.low()), Look.THIN);
       line(x - arm, y(column.high()), x + arm, y(column.high()), Look.THIN);

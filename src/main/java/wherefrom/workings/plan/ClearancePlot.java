@@ -78,8 +78,7 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
       Unit unit, ResultValue clearance, OptionalDouble lower, OptionalDouble upper) {
     boolean limited = lower.isPresent() || upper.isPresent();
     return limited
-        ? new Acceptance(
-                clearance.amount().in(unit), uncertainty(unit, clearance), lower, upper)
+        ? new Acceptance(clearance.amount().in(unit), uncertainty(unit, clearance), lower, upper)
             .decision()
         : Acceptance.Decision.UNDECIDED;
   }

@@ -67,8 +67,7 @@ public final class PlotSample {
       String place = kind + "-shell@" + (main ? "M" : "R") + where.substring(1) + half;
       String wall = main ? "0.0945" : "0.0620";
       String rear = main ? "0.0946" : "0.0620";
-      take(
-          Subject.ofPart(sample.part(place).item()), kind + "-shell-wall", wall, wall, rear);
+      take(Subject.ofPart(sample.part(place).item()), kind + "-shell-wall", wall, wall, rear);
     }
   }
 
