@@ -45,7 +45,8 @@ final class PlanNumbersCommand implements Command {
             "plan numbers --now bore=4in,stroke=3.48in,… --what-if target=9.5"
                 + " target=10,deck-cut=0.010in",
             "Without --now the plan that the job keeps is shown. Values are typed as for"
-                + " \"workings\"; \"workings\" names their keys.");
+                + " \"workings\"; \"workings\" names their keys. A comma before a key parts two"
+                + " figures; any other is a decimal mark.");
   }
 
   @Override
@@ -61,14 +62,10 @@ final class PlanNumbersCommand implements Command {
 
   private static Plan typed(Call call) throws BadInput {
     PlanWorking working = new PlanWorking();
-    Inputs now = WorkingsCommand.read(working, call.listed(NOW.name()));
+    Inputs now = WorkingsCommand.read(working, FigureList.of(call.all(NOW.name())));
     List<WhatIf> whatIfs = new ArrayList<>();
     for (String one : call.all(WHAT_IF.name())) {
-      List<String> figures = new ArrayList<>();
-      for (String figure : one.split(",", -1)) {
-        figures.add(figure.strip());
-      }
-      Inputs changes = WorkingsCommand.read(working, figures);
+      Inputs changes = WorkingsCommand.read(working, FigureList.of(List.of(one)));
       whatIfs.add(new WhatIf("what-if " + (whatIfs.size() + 1), changes));
     }
     if (now.entries().isEmpty() && whatIfs.isEmpty()) {

@@ -158,4 +158,103 @@ class NumberCommandsTest {
         .contains("2 × head milled, no price typed (service)")
         .contains("cost\t40.00");
   }
+
+  private static List<String> withCommas(List<String> figures) {
+    return figures.stream().map(figure -> figure.replace('.', ',')).toList();
+  }
+
+  @Test
+  void aDecimalCommaIsReadLikeAPoint() {
+    assertThat(workings("compression-ratio", withCommas(MAGAZINE), "--json").out())
+        .isEqualTo(workings("compression-ratio", MAGAZINE, "--json").out());
+    List<String> uncertain = List.of("lift=11,4mm±0,05", "installed-height=43,2mm+-0,1mm max");
+    List<String> all = new ArrayList<>(uncertain);
+    all.add("solid-height=29,2mm");
+    List<String> points = all.stream().map(figure -> figure.replace(',', '.')).toList();
+    assertThat(workings("coil-bind", all).out()).isEqualTo(workings("coil-bind", points).out());
+  }
+
+  @Test
+  void aPlanTellsTheCommaOfAFigureFromTheCommaBetweenTwo() {
+    String[] points = {
+      "plan",
+      "numbers",
+      "--now",
+      String.join(",", MAGAZINE) + ", opening=0.165cc/thou",
+      "--what-if",
+      "target=9.5",
+      "target=10.5,deck-cut=0.010in"
+    };
+    String[] commas = {
+      "plan",
+      "numbers",
+      "--now",
+      String.join(",", withCommas(MAGAZINE)) + ", opening=0,165cc/thou,",
+      "--what-if",
+      "target=9,5",
+      "target=10,5,deck-cut=0,010in"
+    };
+    assertThat(shop.right(commas).out()).isEqualTo(shop.right(points).out());
+    assertThat(shop.right(commas).out()).contains("ratio\t10.5");
+  }
+
+  @Test
+  void aThousandsMarkIsRefusedWithASentence() {
+    for (String figure : List.of("lift=1,234.5mm", "lift=1.234,5mm", "lift=1 234mm")) {
+      Shop.Outcome working = shop.run("workings", "coil-bind", figure);
+      Shop.Outcome plan = shop.run("plan", "numbers", "--now", figure.replace("lift", "stroke"));
+      for (Shop.Outcome outcome : List.of(working, plan)) {
+        assertThat(outcome.status()).as(figure).isEqualTo(2);
+        assertThat(outcome.err()).contains("no thousands mark");
+      }
+    }
+    assertThat(shop.run("plan", "numbers", "--now", "bore=4in,5").status()).isEqualTo(2);
+  }
+
+  @Test
+  void everyOtherTypedNumberTakesADecimalCommaToo() {
+    String job = shop.begin("engine");
+    shop.right(
+        "tool",
+        "add",
+        "--job",
+        job,
+        "--name",
+        "mic",
+        "--step",
+        "0,0001in",
+        "--error",
+        "0,0001in",
+        "--repeat",
+        "0,0001in");
+    shop.right("tool", "zero", "--job", job, "--name", "mic", "--shows", "0,0003in");
+    assertThat(shop.right("tool", "list", "--job", job).out()).contains("zero: 0.0003 in");
+    shop.right(
+        "limit",
+        "set",
+        "--job",
+        job,
+        "--plan",
+        "main-journal",
+        "--result",
+        "taper",
+        "--upper",
+        "0,0005in",
+        "--source",
+        "manual, page 6-12");
+    shop.right("money", "price", "--job", job, "--what", "lifters", "--amount", "12,50");
+    assertThat(shop.right("money", "effect", "--job", job, "--change", "new-flat-cam").out())
+        .contains("Total 230.00 EUR");
+    assertThat(
+            shop.run("money", "price", "--job", job, "--what", "cam", "--amount", "1,234.50")
+                .status())
+        .isEqualTo(2);
+    String[] sizes = {"2,4490in", "2,4489in/2,4491in", "2,4490in", "2,4490in"};
+    List<String> words =
+        new ArrayList<>(
+            List.of("measure", "--job", job, "--plan", "main-journal", "--tool", "mic"));
+    words.add("main-journal@M2");
+    words.addAll(List.of(sizes));
+    assertThat(shop.right(words.toArray(String[]::new)).out()).contains("2.4490");
+  }
 }

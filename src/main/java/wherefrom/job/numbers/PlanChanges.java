@@ -42,7 +42,11 @@ final class PlanChanges {
       case ROCKER_RATIO_CHANGED -> List.of(ChangeKind.ROCKER_REPLACED);
       case SEAT_WORK -> List.of(ChangeKind.VALVE_JOB);
       case BORED -> List.of(ChangeKind.BORED);
-      case INTAKE_CORRECTED, SPRINGS_CHANGED, CRANK_CHANGED, PISTONS_CHANGED -> List.of();
+      case SPRINGS_CHANGED -> List.of(ChangeKind.SPRINGS_CHANGED);
+      case SPRINGS_SHIMMED -> List.of(ChangeKind.SPRINGS_SHIMMED);
+      case CRANK_CHANGED -> List.of(ChangeKind.CRANK_CHANGED);
+      case PISTONS_CHANGED -> List.of(ChangeKind.PISTONS_CHANGED);
+      case INTAKE_CORRECTED -> List.of();
     };
   }
 

@@ -39,6 +39,9 @@ public final class PlanFollowing {
           ChangeKind.PUSHROD_REPLACED, PartKind.PUSHROD,
           ChangeKind.ROCKER_REPLACED, PartKind.ROCKER);
 
+  private static final String RINGS = "piston ring sets";
+  private static final String OVERSIZE_RINGS = "piston ring sets, oversize";
+
   private final EngineJob state;
   private final OpenJob job;
   private final Map<String, Money> prices;
@@ -107,7 +110,15 @@ public final class PlanFollowing {
     reasons.computeIfAbsent(subject, any -> new LinkedHashSet<>()).add(reason);
   }
 
+  /** A bore that is opened takes the larger rings alone. */
+  private void ringsOnce() {
+    if (reasons.containsKey(OVERSIZE_RINGS)) {
+      reasons.remove(RINGS);
+    }
+  }
+
   private PlanEffects effects() {
+    ringsOnce();
     List<PlanEffects.Line> lines = new ArrayList<>();
     Money sum = Money.ZERO;
     for (Map.Entry<String, Set<String>> reason : reasons.entrySet()) {

@@ -22,6 +22,10 @@ public enum ChangeKind {
   ROD_RESIZED("rod resized, or its bolts replaced", Reach.CYLINDER, Origin.WORK),
   LINE_HONED("mains line-honed", Reach.WHOLE, Origin.WORK),
   HOT_TANKED("block hot-tanked", Reach.WHOLE, Origin.WORK),
+  SPRINGS_CHANGED("other valve springs", Reach.WHOLE, Origin.WORK),
+  SPRINGS_SHIMMED("springs set to another height", Reach.WHOLE, Origin.WORK),
+  CRANK_CHANGED("another crank", Reach.WHOLE, Origin.WORK),
+  PISTONS_CHANGED("other pistons", Reach.WHOLE, Origin.WORK),
 
   LIFTER_REUSED("used lifter goes back", Reach.VALVE, Origin.FOLLOWS),
   LIFTER_REPLACED("new lifter on the used cam", Reach.VALVE, Origin.FOLLOWS),

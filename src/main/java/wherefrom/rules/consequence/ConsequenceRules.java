@@ -18,6 +18,7 @@ public final class ConsequenceRules {
               ValvetrainRules.ROWS,
               HeadAndDeckRules.ROWS,
               CrankRules.ROWS,
+              OtherPartsRules.ROWS,
               FindingRules.ROWS)
           .flatMap(List::stream)
           .toList();

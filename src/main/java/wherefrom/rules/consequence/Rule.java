@@ -10,7 +10,7 @@ import wherefrom.parts.PartKind;
 /**
  * One rule: when such a change is made, this follows.
  *
- * @param number its short name, {@code R1} to {@code R29}
+ * @param number its short name, {@code R1} to {@code R32}
  * @param title what it is about
  * @param when the changes that it acts on
  * @param leadsTo changes that follow from it and have rules of their own

@@ -11,7 +11,8 @@ public enum Consequence {
   CAM_CHANGED("cam-changed", "The cam's lift or base circle changes."),
   ROCKER_RATIO_CHANGED("rocker-ratio-changed", "The rocker ratio changes."),
   SEAT_WORK("seat-work", "Valve seats or tips change height."),
-  SPRINGS_CHANGED("springs-changed", "Installed height or spring changes."),
+  SPRINGS_CHANGED("springs-changed", "Other valve springs go in."),
+  SPRINGS_SHIMMED("springs-shimmed", "The springs stand at another height."),
   BORED("bored", "The cylinders are bored."),
   CRANK_CHANGED("crank-changed", "The stroke changes."),
   PISTONS_CHANGED("pistons-changed", "The piston crown changes.");

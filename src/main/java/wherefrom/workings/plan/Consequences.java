@@ -40,7 +40,8 @@ final class Consequences {
     addIf(Consequence.ROCKER_RATIO_CHANGED, changed(ValveLift.ROCKER_RATIO));
     addIf(
         Consequence.SEAT_WORK, changed(PistonToValve.SEAT_SINK) || changed(PushrodLength.TIP_RISE));
-    addIf(Consequence.SPRINGS_CHANGED, changed(CoilBind.INSTALLED) || changed(CoilBind.SOLID));
+    addIf(Consequence.SPRINGS_CHANGED, changed(CoilBind.SOLID));
+    addIf(Consequence.SPRINGS_SHIMMED, changed(CoilBind.INSTALLED));
     addIf(Consequence.BORED, changed(CombustionSpace.BORE));
     addIf(Consequence.CRANK_CHANGED, changed(CombustionSpace.STROKE));
     addIf(Consequence.PISTONS_CHANGED, changed(CombustionSpace.PISTON_VOLUME));

@@ -152,4 +152,46 @@ class PlanBookTest {
         .singleElement()
         .satisfies(line -> assertThat(line.pieces()).isEqualTo(16));
   }
+
+  private List<String> lines(String input, String text) {
+    if (!book.columns().contains(1)) {
+      book.add(1);
+    }
+    book.set(1, input, text);
+    return PlanFollowing.of(job, column(1)).lines().stream()
+        .map(PlanEffects.Line::sentence)
+        .toList();
+  }
+
+  @Test
+  void anotherStrokeBringsTheCrankItsShellsAndTheirMoney() {
+    new MoneyBook(job).setPrice("crank", "300");
+    assertThat(lines("stroke", "3.750 in"))
+        .containsExactlyInAnyOrder(
+            "26 × rod shells, main shells, no price typed (R31)", "1 × crank, 300.00 (R31)");
+  }
+
+  @Test
+  void otherPistonsBringRingsAndABoredBlockTheLargerOnesAlone() {
+    new MoneyBook(job).setPrice("pistons", "25");
+    assertThat(lines("piston-volume", "-4 cc"))
+        .containsExactlyInAnyOrder(
+            "8 × pistons, 200.00 (R32)", "8 × piston ring sets, no price typed (R32)");
+    assertThat(lines("bore", "4.020 in"))
+        .contains("8 × pistons, 200.00 (R18, R32)")
+        .contains("8 × piston ring sets, oversize, no price typed (R18)")
+        .noneMatch(line -> line.startsWith("8 × piston ring sets, no price"));
+  }
+
+  @Test
+  void otherSpringsAreBoughtAndShimmedOnesAreNot() {
+    new MoneyBook(job).setPrice("valve springs", "4");
+    assertThat(lines("solid-height", "1.100 in"))
+        .containsExactly("16 × valve springs, 64.00 (R30)");
+    book.set(1, "solid-height", "");
+    assertThat(lines("installed-height", "1.660 in")).isEmpty();
+    assertThat(PlanFollowing.of(job, column(1)).checks())
+        .anySatisfy(check -> assertThat(check).contains("coil bind", "(R30)"))
+        .anySatisfy(check -> assertThat(check).contains("seat load and open load"));
+  }
 }

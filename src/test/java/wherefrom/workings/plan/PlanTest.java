@@ -204,7 +204,12 @@ class PlanTest {
     assertThat(whatIf("stroke=3.750in").consequences()).contains(Consequence.CRANK_CHANGED);
     assertThat(whatIf("piston-volume=-4cc").consequences()).contains(Consequence.PISTONS_CHANGED);
     assertThat(whatIf("seat-sink=0.010in").consequences()).contains(Consequence.SEAT_WORK);
-    assertThat(whatIf("solid-height=1.1in").consequences()).contains(Consequence.SPRINGS_CHANGED);
+    assertThat(whatIf("solid-height=1.1in").consequences())
+        .contains(Consequence.SPRINGS_CHANGED)
+        .doesNotContain(Consequence.SPRINGS_SHIMMED);
+    assertThat(whatIf("installed-height=1.66in").consequences())
+        .contains(Consequence.SPRINGS_SHIMMED)
+        .doesNotContain(Consequence.SPRINGS_CHANGED);
     assertThat(whatIf("lobe-lift=0.320in").consequences())
         .contains(Consequence.CAM_CHANGED, Consequence.LIFT_INCREASED);
     assertThat(whatIf("base-radius-loss=0.025in").consequences())
