@@ -68,4 +68,22 @@ class PrecisionTest {
     Set<String> listed = Workings.all().stream().map(Working::key).collect(Collectors.toSet());
     assertThat(new TreeSet<>(sampled)).isEqualTo(new TreeSet<>(listed));
   }
+
+  /** Steps of a table, and the chance that {@link AcceptanceChanceTest} looks at. */
+  private static final Set<String> CHECKED_ELSEWHERE =
+      Set.of("oversize", "undersize", "diameter", "probability");
+
+  @Test
+  void everyFigureOfEveryResultIsWorkedOutAnew() {
+    Random random = new Random(20_262);
+    for (Sample sample : Samples.all()) {
+      for (int i = 0; i < 20; i++) {
+        Result result = (Result) sample.working().compute(sample.draw(random));
+        assertThat(result.values().stream().map(ResultValue::key))
+            .as(sample.key())
+            .filteredOn(key -> !CHECKED_ELSEWHERE.contains(key))
+            .containsExactlyInAnyOrderElementsOf(sample.references().keySet());
+      }
+    }
+  }
 }

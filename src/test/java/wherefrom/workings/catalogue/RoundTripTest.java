@@ -2,14 +2,20 @@ package wherefrom.workings.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
+import wherefrom.workings.ResultValue;
 
 /** There and back again, on seeded inputs. */
 class RoundTripTest {
@@ -107,5 +113,62 @@ class RoundTripTest {
     double clearance =
         Ask.value("clearance", "oil-clearance-bore", "inside=62.2548mm", "journal=2.449in");
     assertThat(clearance).isEqualTo(0.0502);
+  }
+
+  /** The same size to the last digit in the other system. */
+  private static Amount metric(Amount amount) {
+    return switch (amount.unit()) {
+      case INCH, THOU -> amount.to(Unit.MILLIMETRE);
+      case CUBIC_INCH -> amount.to(Unit.CUBIC_CENTIMETRE);
+      case POUND -> amount.to(Unit.NEWTON);
+      default -> amount;
+    };
+  }
+
+  private static BigDecimal inBase(ResultValue value) {
+    return new BigDecimal(value.value())
+        .multiply(value.unit().numerator())
+        .divide(value.unit().denominator(), MathContext.DECIMAL128);
+  }
+
+  /** One rounding into each of the two units is all that may lie between them. */
+  @ParameterizedTest
+  @MethodSource("wherefrom.workings.catalogue.PrecisionTest#keys")
+  void everyWorkingAnswersTheSameForInchesAndForMillimetres(String key) {
+    Sample sample = Samples.all().stream().filter(s -> s.key().equals(key)).findFirst().get();
+    Random random = new Random(14);
+    for (int i = 0; i < RUNS; i++) {
+      Inputs inches = sample.draw(random);
+      Inputs millimetres = inches;
+      for (String input : inches.entries().keySet()) {
+        millimetres =
+            inches.findMeasured(input).isEmpty()
+                ? millimetres
+                : millimetres.with(input, metric(inches.findMeasured(input).get()));
+      }
+      Result one = run(key, inches);
+      Result other = run(key, millimetres);
+      for (String result : sample.references().keySet()) {
+        BigDecimal before = inBase(one.getValue(result));
+        BigDecimal off = before.subtract(inBase(other.getValue(result))).abs();
+        assertThat(off).as(result).isLessThanOrEqualTo(before.abs().multiply(TWO_ROUNDINGS));
+        assertThat(other.getValue(result).standardUncertainty() * perBase(other, result))
+            .isCloseTo(
+                one.getValue(result).standardUncertainty() * perBase(one, result),
+                withinPercentage(1e-10));
+      }
+    }
+  }
+
+  private static final BigDecimal TWO_ROUNDINGS = BigDecimal.valueOf(Math.ulp(1.0));
+
+  private static double perBase(Result result, String key) {
+    Unit unit = result.getValue(key).unit();
+    return unit.numerator().doubleValue() / unit.denominator().doubleValue();
+  }
+
+  private static Measured metric(Measured measured) {
+    return new Measured(
+        metric(measured.value()), measured.standardUncertainty().map(RoundTripTest::metric));
   }
 }

@@ -99,4 +99,15 @@ class DualTest {
     Gradient least = y.getValue() < x.getValue() ? y : x;
     return part.add(far.multiply(radians.sin())).add(least.multiply(3));
   }
+
+  @Test
+  void whatRoundingLeavesBetweenEqualFiguresIsNoDifference() {
+    // Inches come in as millimetres: 2.749 less 2.744, twice, and 0.010 are one size.
+    Dual wear = Dual.of("69.8246").minus(Dual.of("69.6976")).times(2);
+    Dual step = Dual.of("0.010").times(Dual.of("25.4"));
+    assertThat(wear.isLessThan(step)).isFalse();
+    assertThat(step.isLessThan(wear)).isFalse();
+    assertThat(step.isLessThan(wear.plus(Dual.of("0.000000001")))).isTrue();
+    assertThat(wear.minus(Dual.of("0.000000001")).isLessThan(step)).isTrue();
+  }
 }
