@@ -38,11 +38,12 @@ final class Foreseen {
     return sum(wanted(more), line -> line.state() != CostState.AVOIDED);
   }
 
-  /** The price of what is decided to be used again. */
+  /** The price of what is decided to be used again, and may be. */
   Money avoided() {
     Map<String, Integer> reused = new TreeMap<>();
     for (PartRecord part : job.state().parts()) {
-      if (part.decision().equals(Optional.of(Decision.REUSE))) {
+      boolean may = job.state().rules().findBan(part.part()).isEmpty();
+      if (may && part.decision().equals(Optional.of(Decision.REUSE))) {
         reused.merge(part.part().kind().plural(), part.part().pieces(), Integer::sum);
       }
     }
@@ -89,7 +90,6 @@ final class Foreseen {
     more.ifPresent(change -> plans.add(planning.preview(change)));
     plans.add(
         planning.standing().stream()
-            .filter(StandingRule::binding)
             .map(StandingRule::consequence)
             .filter(consequence -> consequence.kinds().isEmpty())
             .toList());

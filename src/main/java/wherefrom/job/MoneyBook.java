@@ -60,10 +60,13 @@ public final class MoneyBook {
     if (money.isEmpty()) {
       return noAmount(amount);
     }
-    if (number != 0 && lines().stream().noneMatch(line -> line.number() == number)) {
+    Optional<CostLine> before = findLine(number);
+    if (number != 0 && before.isEmpty()) {
       return new Answer.Refused("There is no cost line " + number + ".");
     }
-    if (plan != 0 && new Planning(job).findPlan(plan).isEmpty()) {
+    // A line keeps to the plan that it began with, carried out or not.
+    boolean keepsPlan = before.filter(line -> line.plan() == plan).isPresent();
+    if (plan != 0 && !keepsPlan && new Planning(job).findPlan(plan).isEmpty()) {
       return new Answer.Refused("There is no open plan number " + plan + ".");
     }
     int line = number == 0 ? nextLine() : number;
@@ -87,9 +90,7 @@ public final class MoneyBook {
 
   /** Moves a line on: quoted to committed, committed to paid. */
   public Answer move(int number, CostState state) {
-    return lines().stream()
-        .filter(line -> line.number() == number)
-        .findFirst()
+    return findLine(number)
         .map(
             line ->
                 note(
@@ -104,7 +105,7 @@ public final class MoneyBook {
   }
 
   public Answer drop(int number, String reason) {
-    if (lines().stream().noneMatch(line -> line.number() == number)) {
+    if (findLine(number).isEmpty()) {
       return new Answer.Refused("There is no cost line " + number + ".");
     }
     job.record(new CostDropped(number, reason.strip()));
@@ -147,6 +148,10 @@ public final class MoneyBook {
   /** The lines that stand; a line of a plan that was dropped is gone. */
   public List<CostLine> lines() {
     return entries().lines();
+  }
+
+  private Optional<CostLine> findLine(int number) {
+    return lines().stream().filter(line -> line.number() == number).findFirst();
   }
 
   private MoneyEntries entries() {

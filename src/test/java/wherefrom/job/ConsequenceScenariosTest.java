@@ -259,6 +259,14 @@ class ConsequenceScenariosTest {
   }
 
   @Test
+  void r16RodAndMainJournalsGroundTogetherNeedBothKindsOfShell() {
+    made(ChangeKind.ROD_JOURNALS_GROUND, "");
+    made(ChangeKind.MAIN_JOURNALS_GROUND, "");
+    isMustBeNew(bench.verdict("main-shell@M2L"), "R16");
+    isMustBeNew(bench.verdict("rod-shell@R3U"), "R16");
+  }
+
+  @Test
   void r17PolishedCrankLetsShellsStayOnceMeasured() {
     made(ChangeKind.CRANK_POLISHED, "");
     waitsFor("rod-shell@R3U", "R17:shell-wall");

@@ -154,6 +154,26 @@ class ShopAndMoneyTest {
     money.note(0, "cam kit", "", CostState.QUOTED, "300", 1, "");
     new Planning(bench.job).carryOut(1);
     assertThat(money.budget().costs()).isEqualTo(Money.ofCents(30000));
+    assertThat(money.move(1, CostState.PAID)).isInstanceOf(MoneyBook.Answer.Kept.class);
+    assertThat(money.budget().paid()).isEqualTo(Money.ofCents(30000));
+  }
+
+  @Test
+  void whatEveryRebuildTakesNewIsReckonedWithFromItsPriceOn() {
+    money.setPrice("gasket set", "80");
+    assertThat(money.budget().toBuy()).isEqualTo(Money.ofCents(8000));
+    money.note(0, "gasket set", "", CostState.PAID, "75", 0, "");
+    assertThat(money.budget().toBuy()).isEqualTo(Money.ZERO);
+  }
+
+  @Test
+  void aPartThatMustBeNewSavesNothing() {
+    money.setPrice("lifters", "12.50");
+    bench.decide("lifter@3EX", Decision.REUSE);
+    assertThat(money.budget().avoided()).isEqualTo(Money.ofCents(1250));
+    new Planning(bench.job).make(Change.of(ChangeKind.NEW_FLAT_CAM));
+    assertThat(money.budget().avoided()).isEqualTo(Money.ZERO);
+    assertThat(money.budget().toBuy()).isEqualTo(Money.ofCents(16 * 1250));
   }
 
   /** A second tally, in decimals and straight from the entries, of 300 random books. */

@@ -73,6 +73,7 @@ final class CrankRules {
     return Rule.of("R16", "Crank ground, " + which + " journals", change)
         .source(Sources.TM_262)
         .mustBeNew(
+            which + "-new",
             BLOCK,
             ALL,
             shells,

@@ -63,9 +63,15 @@ public record Rule(
 
   /** Bans used parts; {@code severity} says how hard. */
   Rule mustBeNew(Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
+    return mustBeNew("new", severity, cover, kinds, sentence);
+  }
+
+  /** Bans used parts, under a name that no other rule of this number has. */
+  Rule mustBeNew(
+      String name, Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
     return then(
         new Then(
-            "new", severity, Effect.MUST_BE_NEW, kinds, cover, Count.ONE, "", sentence, s -> true));
+            name, severity, Effect.MUST_BE_NEW, kinds, cover, Count.ONE, "", sentence, s -> true));
   }
 
   /** Bans used parts unless the check of this name is passed. */

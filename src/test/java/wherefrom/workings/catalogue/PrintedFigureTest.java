@@ -160,18 +160,31 @@ class PrintedFigureTest {
   }
 
   private static String loads(String height1, String load1, String height2, String load2) {
-    return "height-1=" + height1 + "in load-1=" + load1 + "lb height-2=" + height2 + "in load-2="
-        + load2 + "lb";
+    return "height-1="
+        + height1
+        + "in load-1="
+        + load1
+        + "lb height-2="
+        + height2
+        + "in load-2="
+        + load2
+        + "lb";
   }
 
   /** The modulus is from memory. */
   private static String wire(String wire, String outside, String active) {
-    return "wire=" + wire + "in outside-diameter=" + outside + "in active-coils=" + active
+    return "wire="
+        + wire
+        + "in outside-diameter="
+        + outside
+        + "in active-coils="
+        + active
         + " modulus=11500000psi";
   }
 
   private static String from(String load) {
-    return "rate=217.07lb/in at-height=1.492in installed-height=1.492in lift=0.410in load=" + load
+    return "rate=217.07lb/in at-height=1.492in installed-height=1.492in lift=0.410in load="
+        + load
         + "lb";
   }
 

@@ -77,7 +77,11 @@ class SizeStepTest {
     String[] readings =
         direction > 0
             ? new String[] {
-              "thrust-top", "thrust-middle", "thrust-bottom", "axial-top", "axial-middle",
+              "thrust-top",
+              "thrust-middle",
+              "thrust-bottom",
+              "axial-top",
+              "axial-middle",
               "axial-bottom"
             }
             : new String[] {
