@@ -11,6 +11,13 @@ final class PlanNotes {
           "The intake correction does not fit an engine with these bank and face angles.",
           Source.workedOut("geometry"));
 
+  static final Note CUT_NOT_KNOWN =
+      Note.remark(
+          "needs-the-cut",
+          "Intake, pushrod length and piston to valve are not worked out: the cut for the wanted"
+              + " ratio is not known yet.",
+          Source.workedOut("the inputs given"));
+
   static final Note CLEARANCE_OF_OTHER_CAM =
       Note.caution(
           "clearance-of-other-cam",

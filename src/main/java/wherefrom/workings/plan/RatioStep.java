@@ -56,21 +56,32 @@ final class RatioStep {
     Dual deckCut = draft.orZero(DECK_CUT);
     Dual slice = Geometry.cylinder(draft.get(BORE), deckCut);
     Dual rest = space.withoutChamber().minus(slice);
-    Dual cut = headCut(draft, space, rest);
-    Dual opening = draft.orZero(HeadCut.OPENING);
-    Dual chamber = draft.get(CHAMBER).minus(cut.times(opening));
-    Dual clearance = chamber.plus(rest);
-    if (!isPositive(chamber) || !isPositive(clearance)) {
-      return Optional.of(noRoom(draft));
+    draft.add("swept", "swept volume", Unit.CUBIC_CENTIMETRE, space.swept());
+    Optional<Dual> cut = findHeadCut(draft, space, rest);
+    Optional<Dual> chamber = cut.flatMap(known -> findChamber(draft, known));
+    if (chamber.isPresent()) {
+      Dual clearance = chamber.get().plus(rest);
+      if (!isPositive(chamber.get()) || !isPositive(clearance)) {
+        return Optional.of(noRoom(draft));
+      }
+      draft.add("chamber", "chamber", Unit.CUBIC_CENTIMETRE, chamber.get());
+      draft.add("ratio", "compression ratio", Unit.ONE, space.ratio(clearance));
     }
     Dual deck = draft.get(DECK).minus(deckCut);
-    draft.add("swept", "swept volume", Unit.CUBIC_CENTIMETRE, space.swept());
-    draft.add("chamber", "chamber", Unit.CUBIC_CENTIMETRE, chamber);
-    draft.add("ratio", "compression ratio", Unit.ONE, space.ratio(clearance));
-    draft.length("head-cut", "cut off the head", cut);
+    cut.ifPresent(known -> draft.length("head-cut", "cut off the head", known));
     draft.length("deck", "deck", deck);
     draft.length(PistonToHead.KEY, "piston to head", deck.plus(draft.get(GASKET_THICKNESS)));
     return Optional.empty();
+  }
+
+  /** After the cut; empty where nobody knows what a cut takes off it. */
+  private static Optional<Dual> findChamber(PlanDraft draft, Dual cut) {
+    if (isZero(cut)) {
+      return Optional.of(draft.get(CHAMBER));
+    }
+    return draft.hasAll("ratio after the head cut", HeadCut.OPENING)
+        ? Optional.of(draft.get(CHAMBER).minus(cut.times(draft.get(HeadCut.OPENING))))
+        : Optional.empty();
   }
 
   private static boolean isPositive(Dual dual) {
@@ -83,17 +94,17 @@ final class RatioStep {
         field, "These figures leave no room above the piston: check cuts, deck and dome.");
   }
 
-  /** As entered; else what the wanted ratio asks for; else none. */
-  private static Dual headCut(PlanDraft draft, CombustionSpace space, Dual rest) {
-    if (draft.terms().has(HEAD_CUT)) {
-      boolean opened =
-          isZero(draft.get(HEAD_CUT)) || draft.hasAll("ratio after the head cut", HeadCut.OPENING);
-      return opened ? draft.get(HEAD_CUT) : Dual.of(0);
+  /** As entered; else what the wanted ratio asks for; else none. Empty where it is not known. */
+  private static Optional<Dual> findHeadCut(PlanDraft draft, CombustionSpace space, Dual rest) {
+    if (draft.terms().has(HEAD_CUT) || !draft.terms().has(ChamberForRatio.TARGET)) {
+      return Optional.of(draft.orZero(HEAD_CUT));
     }
-    if (!draft.terms().has(ChamberForRatio.TARGET)
-        || !draft.hasAll("cut for the wanted ratio", HeadCut.OPENING)) {
-      return Dual.of(0);
-    }
+    return draft.hasAll("cut for the wanted ratio", HeadCut.OPENING)
+        ? Optional.of(cutForTarget(draft, space, rest))
+        : Optional.empty();
+  }
+
+  private static Dual cutForTarget(PlanDraft draft, CombustionSpace space, Dual rest) {
     Dual wanted = space.clearanceFor(draft.get(ChamberForRatio.TARGET)).minus(rest);
     Dual cut = draft.get(CHAMBER).minus(wanted).dividedBy(draft.get(HeadCut.OPENING));
     if (cut.isLessThan(Dual.of(0))) {
@@ -111,14 +122,19 @@ final class RatioStep {
     return dual.toDouble() == 0;
   }
 
+  /** Left out where a ratio is wanted and the cut for it is not known. */
   private static void lowering(PlanDraft draft) {
-    Dual cut = draft.find("head-cut").orElseGet(() -> draft.orZero(HEAD_CUT));
+    Optional<Dual> cut = draft.find("head-cut").or(() -> draft.terms().find(HEAD_CUT));
+    if (cut.isEmpty() && draft.terms().has(ChamberForRatio.TARGET)) {
+      return;
+    }
     Dual gasket =
         draft
             .terms()
             .find(PlanInputs.GASKET_BEFORE)
             .flatMap(before -> draft.terms().find(GASKET_THICKNESS).map(before::minus))
             .orElseGet(() -> Dual.of(0));
-    draft.length("lowering", "head comes down by", cut.plus(draft.orZero(DECK_CUT)).plus(gasket));
+    Dual known = cut.orElseGet(() -> Dual.of(0));
+    draft.length("lowering", "head comes down by", known.plus(draft.orZero(DECK_CUT)).plus(gasket));
   }
 }

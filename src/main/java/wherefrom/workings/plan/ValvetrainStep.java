@@ -1,5 +1,6 @@
 package wherefrom.workings.plan;
 
+import java.util.Optional;
 import wherefrom.workings.catalogue.CoilBind;
 import wherefrom.workings.catalogue.IntakeCorrection;
 import wherefrom.workings.catalogue.PistonToValve;
@@ -13,11 +14,12 @@ final class ValvetrainStep {
   private ValvetrainStep() {}
 
   static void work(PlanDraft draft) {
-    Dual lowering = draft.find("lowering").orElseThrow();
-    intake(draft, lowering);
-    pushrod(draft, lowering);
+    Optional<Dual> lowering = draft.find("lowering");
+    lowering.ifPresent(known -> intake(draft, known));
+    lowering.ifPresent(known -> pushrod(draft, known));
     lift(draft);
-    pistonToValve(draft, lowering);
+    lowering.ifPresentOrElse(
+        known -> pistonToValve(draft, known), () -> draft.note(PlanNotes.CUT_NOT_KNOWN));
   }
 
   private static void intake(PlanDraft draft, Dual lowering) {

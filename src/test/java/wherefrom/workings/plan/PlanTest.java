@@ -115,6 +115,42 @@ class PlanTest {
     assertThat(given.standardUncertainty()).isGreaterThan(0.04);
   }
 
+  private static PlanColumn withoutOpening(String... changes) {
+    Inputs more =
+        ((InputsReading.Understood) InputText.read(new PlanWorking(), List.of(changes))).inputs();
+    return column(new Plan(NOW.without("opening"), List.of(new WhatIf("what-if", more))), 1);
+  }
+
+  @Test
+  void aCutOfUnknownVolumeGivesNoRatioButEverythingThatItLowers() {
+    PlanColumn column = withoutOpening("head-cut=0.020in");
+    assertThat(value(column, "head-cut")).isCloseTo(0.020, within(1e-12));
+    assertThat(column.result().findValue("ratio")).isEmpty();
+    assertThat(column.result().findValue("chamber")).isEmpty();
+    assertThat(value(column, "piston-to-intake"))
+        .isCloseTo(0.120 - 0.020 / Math.cos(Math.toRadians(20)), within(1e-9));
+    assertThat(column.consequences()).contains(Consequence.HEAD_MILLED);
+    assertThat(column.result().notes())
+        .anyMatch(note -> note.text().contains("still needed: opening"));
+  }
+
+  @Test
+  void aWantedRatioWithoutItsCutPromisesNoRoomAtTheValves() {
+    PlanColumn column = withoutOpening("target=9.5");
+    for (String key :
+        List.of(
+            "ratio", "head-cut", "lowering", "intake-face", "pushrod-change", "piston-to-intake")) {
+      assertThat(column.result().findValue(key)).as(key).isEmpty();
+    }
+    assertThat(value(column, "lift")).isCloseTo(0.450, within(1e-12));
+    assertThat(column.result().notes())
+        .extracting("key")
+        .contains("needs-cut-for-the-wanted-ratio", "needs-the-cut");
+    Plan noBore = new Plan(NOW.without("bore"), List.of());
+    PlanColumn now = column(noBore, 0);
+    assertThat(value(now, "piston-to-intake")).isCloseTo(0.120, within(1e-12));
+  }
+
   @Test
   void columnsAgreeWithTheSingleWorkings() {
     PlanColumn column = whatIf("head-cut=0.020in", "deck-cut=0.010in");
