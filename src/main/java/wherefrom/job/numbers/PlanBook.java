@@ -94,6 +94,11 @@ public final class PlanBook {
     return new Kept.Done();
   }
 
+  /** Keeps a whole column as one step. */
+  void keep(int column, Sheet sheet) {
+    sheets.keep(key(column), sheet);
+  }
+
   /** The figure as typed in this column alone; empty where there is none. */
   public String text(int column, String input) {
     return sheet(column).figures().getOrDefault(input, "");

@@ -8,9 +8,12 @@ import wherefrom.workings.InputText;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingAnswer;
+import wherefrom.workings.catalogue.Workings;
 
 /** One working with the figures that the job keeps for it. */
 public final class WorkingBook {
+  private static final String PREFIX = "working-";
+
   private final Working working;
   private final Optional<OpenJob> job;
   private Sheet loose;
@@ -33,7 +36,14 @@ public final class WorkingBook {
   }
 
   private String key() {
-    return "working-" + working.key();
+    return PREFIX + working.key();
+  }
+
+  /** The working whose figures a sheet holds; empty for other sheets. */
+  static Optional<Working> findWorking(String sheet) {
+    return sheet.startsWith(PREFIX)
+        ? Workings.find(sheet.substring(PREFIX.length()))
+        : Optional.empty();
   }
 
   public Inputs inputs() {

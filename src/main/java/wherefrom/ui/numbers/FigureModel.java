@@ -152,7 +152,7 @@ final class FigureModel {
 
   /** The value with its unit, as shown while it is typed. */
   String valueWords() {
-    return (negative ? "−" : "") + withUnit(value.toString());
+    return (negative ? "−" : "") + withUnit(value.isEmpty() ? "…" : value.toString());
   }
 
   String spreadWords() {

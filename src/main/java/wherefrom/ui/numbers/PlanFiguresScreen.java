@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.PlanGroup;
+import wherefrom.job.numbers.TakenOver;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
@@ -15,6 +16,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
 import wherefrom.workings.InputSpec;
 
 /** Every figure of one column of the plan, group by group. */
@@ -26,6 +28,7 @@ public final class PlanFiguresScreen implements Screen {
   private final Tiles groups;
   private final Pager<InputSpec> inputs;
   private final VBox view;
+  private final TouchKey takeOver;
   private PlanGroup group;
 
   PlanFiguresScreen(Desk desk, PlanModel model) {
@@ -37,7 +40,10 @@ public final class PlanFiguresScreen implements Screen {
     groups = new Tiles(desk.scale(), PlanGroup.values().length, Scale.GAP_MM, List.of());
     inputs = Pager.list(touch, this::row);
     view = Panes.column(desk.scale(), groups, inputs);
-    if (column > 0) {
+    takeOver = touch.key("", this::takeOver);
+    if (column == 0) {
+      view.getChildren().add(takeOver);
+    } else {
       view.getChildren()
           .add(
               Tiles.row(
@@ -55,6 +61,15 @@ public final class PlanFiguresScreen implements Screen {
     }
     groups.setCells(keys);
     inputs.refill(group.inputs(column));
+    int found = new TakenOver(model.book().job()).find().size();
+    takeOver.setWords("Take over " + found + " typed for single workings");
+    takeOver.offer(found > 0);
+    takeOver.setManaged(found > 0);
+  }
+
+  private void takeOver() {
+    desk.attempt(() -> new TakenOver(model.book().job()).take());
+    show();
   }
 
   private void choose(PlanGroup chosen) {

@@ -188,6 +188,11 @@ final class PlanModel {
       return "see Details";
     }
     long count = needs(column).size();
+    boolean nothing =
+        column.result().values().stream().noneMatch(v -> RESULTS.containsKey(v.key()));
+    if (nothing) {
+      return "begin with Figures";
+    }
     return count == 0 ? "" : count + ", see Details";
   }
 

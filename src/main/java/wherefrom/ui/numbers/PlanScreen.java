@@ -168,7 +168,13 @@ public final class PlanScreen implements Screen {
         PlanStepper.KEYS.stream()
             .map(key -> new Choice<>(key, PlanModel.inputName(key), ""))
             .toList();
-    open(() -> new ChoiceScreen<>(desk, "Step which figure?", choices, model::stepOther));
+    open(() -> new ChoiceScreen<>(desk, "Step which figure?", choices, this::stepOther));
+  }
+
+  /** The screen is on again before the choice arrives. */
+  private void stepOther(String key) {
+    model.stepOther(key);
+    show();
   }
 
   private void type() {

@@ -58,17 +58,25 @@ public final class SolveScreen implements Screen {
     List<Choice<AmountInput>> choices =
         model.unknowns().stream().map(input -> new Choice<>(input, input.words(), "")).toList();
     desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Find which figure?", choices, model::find));
+        .open(() -> new ChoiceScreen<>(desk, "Find which figure?", choices, this::find));
   }
 
   private void chooseResult() {
     List<Choice<ResultValue>> choices =
         model.results().stream().map(value -> new Choice<>(value, value.words(), "")).toList();
     desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk, "So that which result?", choices, chosen -> model.want(chosen)));
+        .open(() -> new ChoiceScreen<>(desk, "So that which result?", choices, this::want));
+  }
+
+  /** The screen is on again before the choice arrives. */
+  private void find(AmountInput input) {
+    model.find(input);
+    show();
+  }
+
+  private void want(ResultValue value) {
+    model.want(value);
+    show();
   }
 
   private void type() {

@@ -172,4 +172,15 @@ class PlanModelTest {
     assertThat(model.chosen()).isEqualTo(2);
     assertThat(model.name(2)).isEqualTo("What-if 2");
   }
+
+  @Test
+  void anEmptyPlanSaysWhereToBegin() {
+    PlanModel empty = new PlanModel(SampleJob.apart().job);
+    assertThat(empty.rows())
+        .anySatisfy(
+            row -> {
+              assertThat(row.name()).isEqualTo("Not worked out");
+              assertThat(row.cells().get(0).words()).isEqualTo("begin with Figures");
+            });
+  }
 }

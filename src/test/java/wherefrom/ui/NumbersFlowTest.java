@@ -1,0 +1,90 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.numbers.NumbersSample;
+import wherefrom.job.numbers.PlanBook;
+import wherefrom.job.numbers.WorkingBook;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+import wherefrom.workings.catalogue.CompressionRatio;
+
+/** Numbers worked through the window by touch. */
+class NumbersFlowTest {
+  private final SampleJob sample = SampleJob.apart();
+
+  private SampleWindow open() {
+    SampleWindow window = new SampleWindow(96, 100);
+    window.shell.desk().open(sample.job);
+    window.shell.desk().navigator().show(ScreenId.NUMBERS);
+    window.layOut();
+    return window;
+  }
+
+  private void ratioIsTyped() {
+    WorkingBook book = new WorkingBook(new CompressionRatio(), Optional.of(sample.job));
+    NumbersSample.figures()
+        .forEach(
+            (key, text) -> {
+              if (book.working().card().findInput(key).isPresent()) {
+                book.set(key, text);
+              }
+            });
+  }
+
+  @Test
+  void whatIsChosenToBeFoundStandsOnTheKeyAtOnce() {
+    ratioIsTyped();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.press("Compression ratio");
+          window.press("Solve");
+          window.press("Find");
+          window.press("chamber");
+          assertThat(window.words()).contains("Find: chamber", "So that: compression ratio");
+          window.press("So that");
+          window.press("swept");
+          assertThat(window.words()).contains("So that: swept volume");
+          return window;
+        });
+  }
+
+  @Test
+  void whatIsChosenToBeSteppedStandsOnTheKeyAtOnce() {
+    new PlanBook(sample.job).add(1);
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.press("The plan");
+          window.press("wanted ratio");
+          window.press("lobe lift");
+          assertThat(window.words()).contains("lobe lift: not said");
+          return window;
+        });
+  }
+
+  @Test
+  void figuresTypedForAWorkingAreTakenIntoThePlanInOneStep() {
+    ratioIsTyped();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.press("The plan");
+          assertThat(window.words()).contains("begin with Figures");
+          window.press("Figures");
+          assertThat(window.words()).contains("bore: not known");
+          window.press("Take over 7");
+          assertThat(window.words()).contains("bore: 4.000 in");
+          assertThat(window.targets()).noneMatch(key -> window.words(key).startsWith("Take over"));
+          window.press("Back");
+          assertThat(window.words()).contains("8.851 ± 0.054");
+          window.press("UNDO");
+          assertThat(window.words()).doesNotContain("8.851").contains("begin with Figures");
+          return window;
+        });
+  }
+}
