@@ -9,6 +9,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -140,7 +143,7 @@ class NumberCommandsTest {
   }
 
   @Test
-  void showsTheKeptPlanWithPartsAndMoney() {
+  void showsTheKeptPlanWithPartsAndMoneyAndPrintsItsPlots() throws IOException {
     String job = shop.begin("engine");
     shop.change(
         job,
@@ -157,6 +160,12 @@ class NumberCommandsTest {
         .contains("2 × head gaskets, 40.00 (R14)")
         .contains("2 × head milled, no price typed (service)")
         .contains("cost\t40.00");
+    Path pdf = folder.resolve("record.pdf");
+    shop.right("record", "--job", job, "--out", pdf.toString());
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      assertThat(new PDFTextStripper().getText(document))
+          .contains("What-if 1: Compression ratio against the cut", "cut off the head, in");
+    }
   }
 
   private static List<String> withCommas(List<String> figures) {

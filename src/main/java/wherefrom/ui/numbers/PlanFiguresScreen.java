@@ -88,7 +88,7 @@ public final class PlanFiguresScreen implements Screen {
     }
     return ListRow.key(
         touch,
-        input.words() + ": " + shown,
+        PlanModel.name(input) + ": " + shown,
         touch.isLarge() ? List.of() : List.of(input.meaning()),
         () -> ask(input));
   }

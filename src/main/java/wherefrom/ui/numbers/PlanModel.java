@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.PlanBook;
@@ -14,6 +13,7 @@ import wherefrom.job.numbers.PlanFollowing;
 import wherefrom.job.numbers.PlanStepper;
 import wherefrom.quantity.Amount;
 import wherefrom.workings.AmountInput;
+import wherefrom.workings.InputSpec;
 import wherefrom.workings.Note;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.plan.Margin;
@@ -208,60 +208,12 @@ final class PlanModel {
 
   /** All that is known of the chosen column: bands, margins with their source, what to measure. */
   List<ResultRows.Row> details() {
-    PlanAnswer answer = answer(chosen());
-    if (answer instanceof PlanAnswer.Refused refused) {
-      return List.of(ResultRows.Row.of("This cannot be", refused.nonsense().sentence()));
-    }
-    PlanColumn column = (PlanColumn) answer;
-    List<ResultRows.Row> rows = new ArrayList<>();
-    for (ResultValue value : column.result().values()) {
-      String margin =
-          column.margins().stream()
-              .filter(m -> m.result().key().equals(value.key()))
-              .map(PlanModel::standing)
-              .collect(Collectors.joining(" "));
-      rows.add(
-          ResultRows.Row.of(value.words() + ": " + value.text(), margin, ResultRows.better(value)));
-    }
-    for (Note note : column.result().notes()) {
-      rows.add(ResultRows.Row.of("To know", note.text(), "Source: " + note.source().text()));
-    }
-    column.consequences().forEach(c -> rows.add(ResultRows.Row.of("What changes", c.words())));
-    return rows;
-  }
-
-  private static String standing(Margin margin) {
-    String standing =
-        switch (margin.standing()) {
-          case CLEAR -> "Clear of the usual least, ";
-          case UNDECIDED -> "Too near to say: usual least ";
-          case UNDER -> "Under the usual least, ";
-        };
-    return standing
-        + margin.least().words()
-        + " ("
-        + margin.least().source().text()
-        + "); the engine's own limit counts.";
+    return PlanDetails.of(answer(chosen()));
   }
 
   /** What follows from the chosen column. */
   List<ResultRows.Row> effects() {
-    Optional<PlanEffects> found = findEffects(answer(chosen()));
-    if (found.isEmpty()) {
-      return List.of(
-          ResultRows.Row.of(
-              "Nothing follows", "Choose a what-if that changes something against now."));
-    }
-    PlanEffects effects = found.get();
-    List<ResultRows.Row> rows = new ArrayList<>();
-    rows.add(
-        ResultRows.Row.of(
-            "Together: " + effects.moneyWords(),
-            effects.withIt().sentence(),
-            "Prices are typed on the Money screen, by these names."));
-    effects.lines().forEach(line -> rows.add(ResultRows.Row.of(line.sentence())));
-    effects.checks().forEach(check -> rows.add(ResultRows.Row.of("Check", check)));
-    return rows;
+    return PlanDetails.of(findEffects(answer(chosen())));
   }
 
   String stepped() {
@@ -282,7 +234,12 @@ final class PlanModel {
   }
 
   static String inputName(String key) {
-    return key.equals("target") ? "wanted ratio" : input(key).words();
+    return name(input(key));
+  }
+
+  /** The plan calls the ratio that is aimed at by what it is. */
+  static String name(InputSpec input) {
+    return input.key().equals("target") ? "wanted ratio" : input.words();
   }
 
   String steppedWords() {

@@ -152,7 +152,6 @@ public final class Drawing {
   }
 
   private void traces() {
-    double letter = surface.capital();
     for (int which = 0; which < chart.traces().size(); which++) {
       Chart.Trace trace = chart.traces().get(which);
       Look look = which == 0 ? Look.THICK : Look.DASHED;
@@ -162,14 +161,18 @@ public final class Drawing {
         Chart.Point to = points.get(at);
         line(x(from.across()), y(from.up()), x(to.across()), y(to.up()), look);
       }
-      Chart.Point begin = points.get(0);
-      double side = which == 0 ? -1.2 : 1.2;
-      words(
-          x(begin.across()) + 0.6 * letter,
-          inside(y(begin.up()) + side * letter),
-          Side.BEGIN,
-          trace.name());
+      if (chart.traces().size() > 1) {
+        name(trace, which == 0 ? -1.2 : 1.2);
+      }
     }
+  }
+
+  /** Where its curve begins; a curve alone is named by the axis. */
+  private void name(Chart.Trace trace, double side) {
+    double letter = surface.capital();
+    Chart.Point begin = trace.points().get(0);
+    double y = inside(y(begin.up()) + side * letter);
+    words(x(begin.across()) + 0.6 * letter, y, Side.BEGIN, trace.name());
   }
 
   private double inside(double y) {

@@ -1,0 +1,73 @@
+package wherefrom.ui.numbers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wherefrom.job.numbers.PlanEffects;
+import wherefrom.workings.Note;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.plan.Margin;
+import wherefrom.workings.plan.PlanAnswer;
+import wherefrom.workings.plan.PlanColumn;
+
+/** One column of the plan in words. */
+final class PlanDetails {
+  private PlanDetails() {}
+
+  /** Bands, margins with their source, what to measure better, what is to be known. */
+  static List<ResultRows.Row> of(PlanAnswer answer) {
+    if (answer instanceof PlanAnswer.Refused refused) {
+      return List.of(ResultRows.Row.of("This cannot be", refused.nonsense().sentence()));
+    }
+    PlanColumn column = (PlanColumn) answer;
+    List<ResultRows.Row> rows = new ArrayList<>();
+    for (ResultValue value : column.result().values()) {
+      String margin =
+          column.margins().stream()
+              .filter(m -> m.result().key().equals(value.key()))
+              .map(PlanDetails::standing)
+              .collect(Collectors.joining(" "));
+      rows.add(
+          ResultRows.Row.of(value.words() + ": " + value.text(), margin, ResultRows.better(value)));
+    }
+    for (Note note : column.result().notes()) {
+      rows.add(ResultRows.Row.of("To know", note.text(), "Source: " + note.source().text()));
+    }
+    column.consequences().forEach(c -> rows.add(ResultRows.Row.of("What changes", c.words())));
+    return rows;
+  }
+
+  private static String standing(Margin margin) {
+    String standing =
+        switch (margin.standing()) {
+          case CLEAR -> "Clear of the usual least, ";
+          case UNDECIDED -> "Too near to say: usual least ";
+          case UNDER -> "Under the usual least, ";
+        };
+    return standing
+        + margin.least().words()
+        + " ("
+        + margin.least().source().text()
+        + "); the engine's own limit counts.";
+  }
+
+  /** What is to be bought, done and checked, with its money. */
+  static List<ResultRows.Row> of(Optional<PlanEffects> found) {
+    if (found.isEmpty()) {
+      return List.of(
+          ResultRows.Row.of(
+              "Nothing follows", "Choose a what-if that changes something against now."));
+    }
+    PlanEffects effects = found.get();
+    List<ResultRows.Row> rows = new ArrayList<>();
+    rows.add(
+        ResultRows.Row.of(
+            "Together: " + effects.moneyWords(),
+            effects.withIt().sentence(),
+            "Prices are typed on the Money screen, by these names."));
+    effects.lines().forEach(line -> rows.add(ResultRows.Row.of(line.sentence())));
+    effects.checks().forEach(check -> rows.add(ResultRows.Row.of("Check", check)));
+    return rows;
+  }
+}
