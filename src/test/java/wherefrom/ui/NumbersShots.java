@@ -35,6 +35,7 @@ final class NumbersShots {
         shot("numbers-solve", SolveScreen.class, NumbersShots::ratio, "Solve"),
         plan("numbers-plan", PlanScreen.class),
         plan("numbers-figures", PlanFiguresScreen.class, "Figures"),
+        shot("numbers-figures-taken", PlanFiguresScreen.class, NumbersShots::toTakeOver),
         plan("numbers-figure", FigureScreen.class, "Figures", "gasket|wanted|target"),
         plan("numbers-details", RowsScreen.class, "Details"),
         plan("numbers-parts", RowsScreen.class, "Parts"),
@@ -133,5 +134,18 @@ final class NumbersShots {
     for (int next = 0; next < 4; next++) {
       window.press("Next plot");
     }
+  }
+
+  /** Figures typed for a working wait to be taken into the plan. */
+  private static void toTakeOver(SampleWindow window) {
+    ratio(window);
+    window.shell.desk().navigator().back();
+    window.layOut();
+    window.press("The plan");
+    boolean folded = window.targets().stream().noneMatch(t -> window.words(t).equals("Figures"));
+    if (folded) {
+      window.pressLast("More");
+    }
+    window.press("Figures");
   }
 }
