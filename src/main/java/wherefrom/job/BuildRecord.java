@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.torque.TorqueRecord;
 
 /**
  * The build record as data: what came out of where, what was found and decided, what went where.
@@ -54,6 +55,7 @@ public record BuildRecord(
             new RecordParts(state).section(),
             RecordTables.measurements(state),
             RecordTables.tools(state),
+            TorqueRecord.section(state),
             RecordTables.photos(state)),
         List.of(),
         List.of());

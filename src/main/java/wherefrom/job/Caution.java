@@ -50,6 +50,11 @@ public enum Caution {
       "Punch the old filter, let it drain hot, hand oil and filter in for recycling.",
       "40 CFR 279; 40 CFR 261.4(b)(13)",
       "o"),
+  TORQUE(
+      "Torque, order and lubricant: the exact engine's service information decides. Clean"
+          + " threads, steady pull, never loosen with the torque wrench, set it back to low.",
+      "Navy course 14113, torque wrenches",
+      "t"),
   FIRST_START(
       "First start: fire extinguisher in reach; look for fuel leaks before and while it runs.",
       "common practice, no source",
@@ -71,6 +76,7 @@ public enum Caution {
   private static final String WASH = "0";
   private static final String OIL = "o";
   private static final String START = "s";
+  private static final String TIGHTENING = "t";
 
   private final String sentence;
   private final String source;
@@ -110,6 +116,11 @@ public enum Caution {
   /** The cautions of draining the oil and looking for debris in it. */
   public static List<Caution> atOil() {
     return at(OIL);
+  }
+
+  /** The cautions of tightening by a torque card. */
+  public static List<Caution> atTightening() {
+    return at(TIGHTENING);
   }
 
   /** The cautions of the first start. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import wherefrom.inspection.Sources;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.PartFitted;
+import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Place;
 import wherefrom.rules.debris.ReachedMains;
 
@@ -63,6 +64,9 @@ public final class FirstStart {
               "Debris was found and nobody has looked at the bearings that tell.",
               Sources.TM_346,
               true));
+    }
+    for (String open : TorqueRecord.open(job.state())) {
+      points.add(new Point("Torque card open", open + ".", Sources.PRACTICE, true));
     }
     for (PartFitted fit : job.state().onPurpose()) {
       points.add(

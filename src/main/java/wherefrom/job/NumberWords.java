@@ -2,6 +2,7 @@ package wherefrom.job;
 
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.torque.TorqueWords;
 
 /** What happened to numbers, in words. */
 final class NumberWords {
@@ -14,6 +15,6 @@ final class NumberWords {
           ? "figures thrown away: " + kept.sheet()
           : "figures of " + kept.name() + " kept";
     }
-    throw new IllegalArgumentException("no words for " + entry.getClass().getSimpleName());
+    return TorqueWords.of(entry);
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import wherefrom.inspection.Look;
+import wherefrom.job.torque.TorqueCards;
+import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Whereabouts;
 
 /** The record's first page: what is done and what is not, in counts. */
@@ -28,6 +30,8 @@ final class RecordSummary {
         state.rules().all().stream().filter(rule -> rule.consequence().effect().isCheck()).toList();
     row("Checks that the changes ask for", checks.size(), state.rules().openChecks().size());
     row("Places filled or left empty for a reason", state.places().size(), missing());
+    int cards = TorqueCards.holding(state).size();
+    row("Torque cards done and checked by a second person", cards, TorqueRecord.open(state).size());
     shop();
     away("Parts off for washing", Whereabouts.WASHING);
     away("Parts that are missing", Whereabouts.LOST);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
+import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
@@ -27,6 +28,9 @@ final class RecordUnchecked {
               rule.consequence().rule() + ": " + rule.consequence().sentence(),
               String.join(", then ", rule.consequence().reasons()),
               rule.consequence().source()));
+    }
+    for (String open : TorqueRecord.open(state)) {
+      rows.add(row("Torque: " + open, "each bolt wants its tick and a second person", ""));
     }
     grouped("Fitted without any look", unlooked(state)).forEach(rows::add);
     grouped("Places still open", new StillMissing(job).places()).forEach(rows::add);

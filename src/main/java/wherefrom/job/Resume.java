@@ -1,9 +1,11 @@
 package wherefrom.job;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Whereabouts;
 
 /**
@@ -15,7 +17,7 @@ import wherefrom.parts.Whereabouts;
  * @param inEngine places whose part has not come out yet
  * @param missing open places
  * @param fitted parts that are fitted
- * @param waiting what is away, in words: washing, machine shop, missing
+ * @param waiting torque cards that are open, then what is away: washing, machine shop, missing
  * @param doNext what to do now, in a sentence
  */
 public record Resume(
@@ -56,6 +58,12 @@ public record Resume(
   }
 
   private static List<String> waiting(EngineJob state) {
+    List<String> waiting = new ArrayList<>(TorqueRecord.open(state));
+    waiting.addAll(away(state));
+    return waiting;
+  }
+
+  private static List<String> away(EngineJob state) {
     return state.parts().stream()
         .filter(
             part ->

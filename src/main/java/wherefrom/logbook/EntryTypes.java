@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.BoltChecked;
+import wherefrom.job.entry.BoltTightened;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
@@ -47,6 +49,8 @@ import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.entry.TakenBack;
 import wherefrom.job.entry.ToolListed;
+import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.job.entry.TorqueCardDropped;
 import wherefrom.job.entry.ZeroChecked;
 
 /**
@@ -99,6 +103,10 @@ final class EntryTypes {
     name("budget-set", BudgetSet.class);
     name("price-noted", PriceNoted.class);
     name("figures-kept", FiguresKept.class);
+    name("torque-card-begun", TorqueCardBegun.class);
+    name("bolt-tightened", BoltTightened.class);
+    name("bolt-checked", BoltChecked.class);
+    name("torque-card-dropped", TorqueCardDropped.class);
     name("part-replaced", PartReplaced.class);
     name("part-fitted", PartFitted.class);
     name("part-unfitted", PartUnfitted.class);

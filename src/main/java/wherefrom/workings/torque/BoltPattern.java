@@ -7,56 +7,92 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.IntStream;
 import wherefrom.workings.Source;
 
 /**
- * Bolts in rows and columns, numbered row by row from the top left, and the order to tighten them
- * in.
+ * Bolts on a grid and the order to tighten them in. A position of the grid is counted row by row
+ * from 1 at the top left; a position that the order does not name holds no bolt.
  *
- * @param order every bolt once
+ * @param order the bolts as they follow each other, numbered 1, 2, 3 …
  * @param source where the order comes from
  */
 public record BoltPattern(int rows, int columns, List<Bolt> order, Source source) {
-  public static final int MOST = 12;
+  /** As many as can be drawn with each bolt large enough for a glove. */
+  public static final int MOST_ROWS = 5;
+
+  public static final int MOST_COLUMNS = 12;
 
   public BoltPattern {
     order = List.copyOf(order);
+  }
+
+  /** Whether a grid of this size can be drawn. */
+  public static boolean isSize(int rows, int columns) {
+    return rows >= 1 && columns >= 1 && rows <= MOST_ROWS && columns <= MOST_COLUMNS;
   }
 
   /**
    * From the centre outward, each bolt followed by the one straight across the centre. Common
    * practice: the order in the engine's service information outranks it.
    *
-   * @throws IllegalArgumentException where rows or columns are outside 1 to 12
+   * @throws IllegalArgumentException where no grid of this size can be drawn
    */
   public static BoltPattern ofRectangle(int rows, int columns) {
-    List<Bolt> bolts = bolts(rows, columns);
-    Set<Bolt> order = new LinkedHashSet<>();
-    bolts.stream()
+    int all = rows * columns;
+    Set<Integer> positions = new LinkedHashSet<>();
+    IntStream.rangeClosed(1, all)
+        .boxed()
         .sorted(
-            Comparator.comparingInt((Bolt bolt) -> fromCentre(bolt, rows, columns))
-                .thenComparingInt(Bolt::number))
+            Comparator.comparingInt((Integer position) -> fromCentre(position, rows, columns))
+                .thenComparing(Comparator.naturalOrder()))
         .forEach(
-            bolt -> {
-              order.add(bolt);
-              order.add(bolts.get(bolts.size() - bolt.number()));
+            position -> {
+              positions.add(position);
+              positions.add(all + 1 - position);
             });
-    return new BoltPattern(rows, columns, List.copyOf(order), Source.commonPractice());
+    return of(rows, columns, List.copyOf(positions), Source.commonPractice());
   }
 
-  /** The order of the user's own; empty unless it names every bolt once. */
+  /** The order of the user's own; empty unless each position is on the grid and named once. */
   public static Optional<BoltPattern> findOwn(
-      int rows, int columns, List<Integer> numbers, Source source) {
-    List<Bolt> bolts = bolts(rows, columns);
-    boolean complete =
-        numbers.size() == bolts.size()
-            && new TreeSet<>(numbers)
-                .equals(new TreeSet<>(bolts.stream().map(Bolt::number).toList()));
-    return complete
-        ? Optional.of(
-            new BoltPattern(
-                rows, columns, numbers.stream().map(n -> bolts.get(n - 1)).toList(), source))
+      int rows, int columns, List<Integer> positions, Source source) {
+    boolean good =
+        isSize(rows, columns)
+            && !positions.isEmpty()
+            && positions.size() == Set.copyOf(positions).size()
+            && positions.stream().allMatch(at -> at >= 1 && at <= rows * columns);
+    return good ? Optional.of(of(rows, columns, positions, source)) : Optional.empty();
+  }
+
+  private static BoltPattern of(int rows, int columns, List<Integer> positions, Source source) {
+    if (!isSize(rows, columns)) {
+      throw new IllegalArgumentException(
+          "A pattern has 1 to " + MOST_ROWS + " rows of 1 to " + MOST_COLUMNS + " bolts.");
+    }
+    List<Bolt> order = new ArrayList<>();
+    for (int position : positions) {
+      int at = position - 1;
+      order.add(new Bolt(order.size() + 1, at / columns, at % columns));
+    }
+    return new BoltPattern(rows, columns, order, source);
+  }
+
+  /** The positions in the order of tightening. */
+  public List<Integer> positions() {
+    return order.stream().map(bolt -> bolt.row() * columns + bolt.column() + 1).toList();
+  }
+
+  /** The bolt at a position, where there is one. */
+  public Optional<Bolt> findAt(int row, int column) {
+    return order.stream()
+        .filter(bolt -> bolt.row() == row && bolt.column() == column)
+        .findFirst();
+  }
+
+  public Optional<Bolt> find(int number) {
+    return number >= 1 && number <= order.size()
+        ? Optional.of(order.get(number - 1))
         : Optional.empty();
   }
 
@@ -67,21 +103,10 @@ public record BoltPattern(int rows, int columns, List<Bolt> order, Source source
     return List.copyOf(reverse);
   }
 
-  private static List<Bolt> bolts(int rows, int columns) {
-    if (rows < 1 || columns < 1 || rows > MOST || columns > MOST) {
-      throw new IllegalArgumentException("a pattern has 1 to " + MOST + " rows and columns");
-    }
-    List<Bolt> bolts = new ArrayList<>();
-    for (int i = 0; i < rows * columns; i++) {
-      bolts.add(new Bolt(i + 1, i / columns, i % columns));
-    }
-    return bolts;
-  }
-
   /** The squared distance from the centre, in half pitches. */
-  private static int fromCentre(Bolt bolt, int rows, int columns) {
-    int down = 2 * bolt.row() - (rows - 1);
-    int across = 2 * bolt.column() - (columns - 1);
+  private static int fromCentre(int position, int rows, int columns) {
+    int down = 2 * ((position - 1) / columns) - (rows - 1);
+    int across = 2 * ((position - 1) % columns) - (columns - 1);
     return down * down + across * across;
   }
 }

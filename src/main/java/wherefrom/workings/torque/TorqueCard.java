@@ -8,13 +8,11 @@ import java.util.Optional;
  * A torque card at work: bolts are ticked one by one in the order of the pattern, stage by stage;
  * then a second person ticks each bolt again. Immutable; every tick gives a new card.
  *
- * @param ticks who tightened, one entry per bolt and stage in order
- * @param checks who checked, one entry per bolt in order
+ * @param ticks what was done, in the order of doing
  */
-public record TorqueCard(TorqueSpec spec, List<String> ticks, List<String> checks) {
+public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
   public TorqueCard {
     ticks = List.copyOf(ticks);
-    checks = List.copyOf(checks);
   }
 
   /**
@@ -27,77 +25,130 @@ public record TorqueCard(TorqueSpec spec, List<String> ticks, List<String> check
     if (fault.isPresent()) {
       throw new IllegalArgumentException(fault.get());
     }
-    return new TorqueCard(spec, List.of(), List.of());
+    return new TorqueCard(spec, List.of());
   }
 
+  /** The stage that is the second person's. */
+  public int checkStage() {
+    return spec.stages().size() + 1;
+  }
+
+  /** The first bolt without its tick, stage by stage. */
   public NextStep next() {
-    List<Bolt> order = spec.pattern().order();
-    if (ticks.size() < order.size() * spec.stages().size()) {
-      int stage = ticks.size() / order.size();
-      Bolt bolt = order.get(ticks.size() % order.size());
-      return new NextStep.Tighten(stage + 1, spec.stages().get(stage), bolt);
+    for (int stage = 1; stage <= checkStage(); stage++) {
+      for (Bolt bolt : spec.pattern().order()) {
+        if (!isTicked(stage, bolt)) {
+          return stage < checkStage()
+              ? new NextStep.Tighten(stage, spec.stages().get(stage - 1), bolt)
+              : new NextStep.SecondCheck(bolt);
+        }
+      }
     }
-    return checks.size() < order.size()
-        ? new NextStep.SecondCheck(order.get(checks.size()))
-        : new NextStep.Done();
+    return new NextStep.Done();
   }
 
-  /** The named person did what {@link #next()} asks for, on that bolt. */
-  public TorqueAnswer tick(int boltNumber, String person) {
-    if (person.isBlank()) {
-      return new TorqueAnswer.Refused("Say who is working: a tick needs a name.");
-    }
+  /** The bolt in turn and its stage; empty when nothing is left to do. */
+  public Optional<Tick> findDue(String person) {
     NextStep next = next();
     if (next instanceof NextStep.Tighten tighten) {
-      return tighten.bolt().number() == boltNumber
-          ? new TorqueAnswer.Ticked(new TorqueCard(spec, with(ticks, person), checks))
-          : outOfTurn(boltNumber, next);
+      return Optional.of(new Tick(tighten.stageNumber(), tighten.bolt().number(), person, false));
     }
     return next instanceof NextStep.SecondCheck check
-        ? check(boltNumber, person.strip(), check)
-        : new TorqueAnswer.Refused(next.sentence());
+        ? Optional.of(new Tick(checkStage(), check.bolt().number(), person, false))
+        : Optional.empty();
   }
 
-  private TorqueAnswer check(int boltNumber, String person, NextStep.SecondCheck check) {
-    if (ticks.contains(person)) {
-      return new TorqueAnswer.Refused(
-          person + " tightened some of these bolts: another person must check them.");
+  /**
+   * The named person did what {@link #next()} asks for, on that bolt.
+   *
+   * @param outOfTurn whether a bolt that is not due counts, with a mark
+   */
+  public TorqueAnswer tick(int boltNumber, String person, boolean outOfTurn) {
+    String name = person.strip();
+    Optional<Tick> due = findDue(name);
+    Optional<Bolt> bolt = spec.pattern().find(boltNumber);
+    if (due.isEmpty()) {
+      return new TorqueAnswer.Refused(next().sentence());
     }
-    return check.bolt().number() == boltNumber
-        ? new TorqueAnswer.Ticked(new TorqueCard(spec, ticks, with(checks, person)))
-        : outOfTurn(boltNumber, check);
+    int stage = due.get().stage();
+    Optional<String> fault = findFault(stage, boltNumber, bolt, name);
+    if (fault.isPresent()) {
+      return new TorqueAnswer.Refused(fault.get());
+    }
+    boolean inTurn = due.get().bolt() == boltNumber;
+    if (!inTurn && !outOfTurn) {
+      return question(bolt.orElseThrow(), due.get().bolt());
+    }
+    return ticked(new Tick(stage, boltNumber, name, !inTurn));
+  }
+
+  private Optional<String> findFault(int stage, int number, Optional<Bolt> bolt, String name) {
+    if (name.isEmpty()) {
+      return Optional.of("Say who is working: a tick needs a name.");
+    }
+    if (bolt.isEmpty()) {
+      return Optional.of(
+          "There is no bolt " + number + ": they are numbered 1 to " + bolts() + ".");
+    }
+    if (isTicked(stage, bolt.get())) {
+      return Optional.of("Bolt " + number + " has this stage behind it. " + next().sentence());
+    }
+    return stage == checkStage() && hasTightened(name)
+        ? Optional.of(name + " tightened some of these bolts: another person must check them.")
+        : Optional.empty();
+  }
+
+  private TorqueAnswer question(Bolt bolt, int due) {
+    return new TorqueAnswer.OutOfTurn(
+        bolt,
+        spec.pattern().find(due).orElseThrow(),
+        "Bolt " + bolt.number() + " is not the next one. " + next().sentence());
+  }
+
+  private TorqueAnswer ticked(Tick tick) {
+    return new TorqueAnswer.Ticked(with(tick), tick);
+  }
+
+  /** With a tick that was judged before. */
+  public TorqueCard with(Tick tick) {
+    List<Tick> more = new ArrayList<>(ticks);
+    more.add(tick);
+    return new TorqueCard(spec, more);
   }
 
   /** The card without its last tick; a fresh card stays as it is. */
   public TorqueCard takenBack() {
-    if (!checks.isEmpty()) {
-      return new TorqueCard(spec, ticks, checks.subList(0, checks.size() - 1));
-    }
-    return ticks.isEmpty()
-        ? this
-        : new TorqueCard(spec, ticks.subList(0, ticks.size() - 1), checks);
+    return ticks.isEmpty() ? this : new TorqueCard(spec, ticks.subList(0, ticks.size() - 1));
   }
 
-  /** How many stages the bolt has behind it. */
+  public int bolts() {
+    return spec.pattern().order().size();
+  }
+
+  private boolean isTicked(int stage, Bolt bolt) {
+    return ticks.stream().anyMatch(it -> it.stage() == stage && it.bolt() == bolt.number());
+  }
+
+  /** Whether this person, however the name is written, tightened a bolt. */
+  public boolean hasTightened(String person) {
+    return ticks.stream()
+        .anyMatch(it -> it.stage() < checkStage() && it.person().equalsIgnoreCase(person.strip()));
+  }
+
+  /** How many bolts have this stage behind them. */
+  public int boltsDone(int stage) {
+    return (int) ticks.stream().filter(tick -> tick.stage() == stage).count();
+  }
+
+  /** How many stages the bolt has behind it, the second person's check not counted. */
   public int stagesDone(Bolt bolt) {
-    List<Bolt> order = spec.pattern().order();
-    int place = order.indexOf(bolt);
-    int whole = ticks.size() / order.size();
-    return place < ticks.size() % order.size() ? whole + 1 : whole;
+    return (int)
+        ticks.stream()
+            .filter(tick -> tick.bolt() == bolt.number() && tick.stage() < checkStage())
+            .count();
   }
 
   public boolean isChecked(Bolt bolt) {
-    return spec.pattern().order().indexOf(bolt) < checks.size();
-  }
-
-  private static TorqueAnswer outOfTurn(int boltNumber, NextStep next) {
-    return new TorqueAnswer.Refused(
-        "Bolt " + boltNumber + " is not the next one. " + next.sentence());
-  }
-
-  private static List<String> with(List<String> names, String person) {
-    List<String> more = new ArrayList<>(names);
-    more.add(person.strip());
-    return more;
+    return isTicked(checkStage(), bolt);
   }
 }

@@ -29,6 +29,10 @@ public record TorqueSpec(
     if (threads.isBlank()) {
       return Optional.of("Say how the threads are prepared: dry, oiled or with sealer.");
     }
+    if (source.text().isBlank()) {
+      return Optional.of(
+          "Say where the figures come from: the exact engine's service information, and its page.");
+    }
     if (stages.isEmpty() || !(stages.get(0) instanceof Stage.ToTorque)) {
       return Optional.of("Begin with a torque stage.");
     }

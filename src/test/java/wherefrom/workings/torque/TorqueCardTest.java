@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
@@ -25,25 +26,26 @@ class TorqueCardTest {
     return new TorqueSpec("head bolts", pattern, "oiled", List.of(stages), MANUAL);
   }
 
-  private static List<Integer> numbers(List<Bolt> bolts) {
-    return bolts.stream().map(Bolt::number).toList();
+  private static List<Integer> positions(List<Bolt> bolts, int columns) {
+    return bolts.stream().map(bolt -> bolt.row() * columns + bolt.column() + 1).toList();
   }
 
   @Test
   void twoRowsOfFiveGoFromTheCentreOutwardCrossingOver() {
-    // 1 2 3 4 5 over 6 7 8 9 10; common practice, no source.
+    // Positions 1 2 3 4 5 over 6 7 8 9 10; common practice, no source.
     BoltPattern pattern = BoltPattern.ofRectangle(2, 5);
-    assertThat(numbers(pattern.order())).containsExactly(3, 8, 2, 9, 4, 7, 1, 10, 5, 6);
+    assertThat(pattern.positions()).containsExactly(3, 8, 2, 9, 4, 7, 1, 10, 5, 6);
+    assertThat(pattern.order()).extracting(Bolt::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
     assertThat(pattern.source()).isEqualTo(Source.commonPractice());
-    assertThat(numbers(pattern.loosening())).containsExactly(6, 5, 10, 1, 7, 4, 9, 2, 8, 3);
+    assertThat(positions(pattern.loosening(), 5)).containsExactly(6, 5, 10, 1, 7, 4, 9, 2, 8, 3);
   }
 
   @Test
   void everyPatternNamesEachBoltOnceAndNeverComesBackInward() {
-    for (int rows = 1; rows <= 6; rows++) {
-      for (int columns = 1; columns <= BoltPattern.MOST; columns++) {
+    for (int rows = 1; rows <= BoltPattern.MOST_ROWS; rows++) {
+      for (int columns = 1; columns <= BoltPattern.MOST_COLUMNS; columns++) {
         List<Bolt> order = BoltPattern.ofRectangle(rows, columns).order();
-        assertThat(new HashSet<>(order)).hasSize(rows * columns);
+        assertThat(new HashSet<>(positions(order, columns))).hasSize(rows * columns);
         int last = -1;
         for (Bolt bolt : order) {
           int down = 2 * bolt.row() - rows + 1;
@@ -59,25 +61,31 @@ class TorqueCardTest {
   }
 
   @Test
-  void anOwnOrderMustNameEveryBoltOnce() {
-    assertThat(numbers(own(2, 1, 3, 4))).containsExactly(2, 1, 3, 4);
-    assertThat(BoltPattern.findOwn(2, 2, List.of(1, 2, 3), MANUAL)).isEmpty();
-    assertThat(BoltPattern.findOwn(2, 2, List.of(1, 2, 3, 3), MANUAL)).isEmpty();
-    assertThat(BoltPattern.findOwn(2, 2, List.of(1, 2, 3, 5), MANUAL)).isEmpty();
+  void anOwnOrderNamesPositionsOnceAndLeavesOutWhereThereIsNoBolt() {
+    BoltPattern pattern = own(2, 4, 3).orElseThrow();
+    assertThat(pattern.positions()).containsExactly(2, 4, 3);
+    assertThat(pattern.order())
+        .containsExactly(new Bolt(1, 0, 1), new Bolt(2, 1, 1), new Bolt(3, 1, 0));
+    assertThat(pattern.findAt(0, 0)).isEmpty();
+    assertThat(pattern.findAt(1, 1)).contains(new Bolt(2, 1, 1));
+    assertThat(own()).isEmpty();
+    assertThat(own(1, 2, 2)).isEmpty();
+    assertThat(own(1, 5)).isEmpty();
+    assertThat(own(0, 1)).isEmpty();
   }
 
-  private static List<Bolt> own(Integer... numbers) {
-    return BoltPattern.findOwn(2, 2, List.of(numbers), MANUAL).orElseThrow().order();
+  private static Optional<BoltPattern> own(Integer... positions) {
+    return BoltPattern.findOwn(2, 2, List.of(positions), MANUAL);
   }
 
   private static TorqueCard tick(TorqueCard card, int bolt, String person) {
-    TorqueAnswer answer = card.tick(bolt, person);
+    TorqueAnswer answer = card.tick(bolt, person, false);
     assertThat(answer).isInstanceOf(TorqueAnswer.Ticked.class);
     return ((TorqueAnswer.Ticked) answer).card();
   }
 
   private static String refusal(TorqueCard card, int bolt, String person) {
-    return ((TorqueAnswer.Refused) card.tick(bolt, person)).sentence();
+    return ((TorqueAnswer.Refused) card.tick(bolt, person, false)).sentence();
   }
 
   @Test
@@ -85,23 +93,24 @@ class TorqueCardTest {
     // TM 10-3930-669-20 App. E: 29.5 lb·ft, then 165° in stages; split here as 90° and 75°.
     BoltPattern pattern = BoltPattern.ofRectangle(2, 2);
     TorqueCard card = TorqueCard.of(spec(pattern, torque("29.5"), angle("90"), angle("75")));
-    List<Integer> order = numbers(pattern.order());
     for (int stage = 1; stage <= 3; stage++) {
-      for (int bolt : order) {
+      for (int bolt = 1; bolt <= 4; bolt++) {
         NextStep.Tighten next = (NextStep.Tighten) card.next();
         assertThat(next.stageNumber()).isEqualTo(stage);
         assertThat(next.bolt().number()).isEqualTo(bolt);
-        card = tick(card, bolt, "A");
+        card = tick(card, bolt, "A. B.");
       }
     }
-    assertThat(card.next().sentence()).contains("second person", "bolt " + order.get(0));
-    assertThat(refusal(card, order.get(0), " A ")).contains("another person");
-    for (int bolt : order) {
-      card = tick(card, bolt, "B");
+    assertThat(card.next().sentence()).contains("second person", "bolt 1");
+    assertThat(refusal(card, 1, " a. b. ")).contains("another person");
+    for (int bolt = 1; bolt <= 4; bolt++) {
+      card = tick(card, bolt, "C.");
     }
     assertThat(card.next()).isEqualTo(new NextStep.Done());
-    assertThat(refusal(card, 1, "B")).contains("tightened and checked");
+    assertThat(refusal(card, 1, "C.")).contains("tightened and checked");
     assertThat(pattern.order()).allMatch(card::isChecked);
+    assertThat(card.boltsDone(2)).isEqualTo(4);
+    assertThat(card.boltsDone(4)).isEqualTo(4);
   }
 
   @Test
@@ -113,14 +122,30 @@ class TorqueCardTest {
   }
 
   @Test
-  void aBoltOutOfTurnIsRefusedAndATickCanBeTakenBack() {
+  void aBoltOutOfTurnIsQuestionedAndCountsWithAMarkWhereItWasSoAllTheSame() {
     TorqueCard card =
         TorqueCard.of(spec(BoltPattern.ofRectangle(1, 3), torque("20"), torque("40")));
-    assertThat(refusal(card, 1, "A")).contains("Bolt 1 is not the next one", "bolt 2");
-    assertThat(refusal(card, 2, " ")).contains("needs a name");
-    TorqueCard after = tick(card, 2, "A");
-    assertThat(after.stagesDone(new Bolt(2, 0, 1))).isEqualTo(1);
-    assertThat(after.stagesDone(new Bolt(1, 0, 0))).isZero();
+    TorqueAnswer.OutOfTurn asked = (TorqueAnswer.OutOfTurn) card.tick(3, "A", false);
+    assertThat(asked.sentence()).contains("Bolt 3 is not the next one", "bolt 1");
+    assertThat(asked.due().number()).isEqualTo(1);
+    TorqueCard after = ((TorqueAnswer.Ticked) card.tick(3, "A", true)).card();
+    assertThat(after.ticks()).containsExactly(new Tick(1, 3, "A", true));
+    assertThat(refusal(after, 3, "A")).contains("this stage behind it", "bolt 1");
+    after = tick(tick(after, 1, "A"), 2, "A");
+    assertThat(after.ticks()).last().isEqualTo(new Tick(1, 2, "A", false));
+    assertThat(after.next().sentence()).isEqualTo("Stage 2: bolt 1 to 40 lb·ft.");
+  }
+
+  @Test
+  void aTickNeedsANameAndABoltAndCanBeTakenBack() {
+    TorqueCard card =
+        TorqueCard.of(spec(BoltPattern.ofRectangle(1, 3), torque("20"), torque("40")));
+    assertThat(refusal(card, 1, " ")).contains("needs a name");
+    assertThat(refusal(card, 4, "A")).contains("no bolt 4", "1 to 3");
+    TorqueCard after = tick(card, 1, "A");
+    Bolt first = card.spec().pattern().order().get(0);
+    assertThat(after.stagesDone(first)).isEqualTo(1);
+    assertThat(after.stagesDone(card.spec().pattern().order().get(1))).isZero();
     assertThat(after.takenBack()).isEqualTo(card);
     assertThat(card.takenBack()).isEqualTo(card);
   }
@@ -139,6 +164,10 @@ class TorqueCardTest {
     assertThat(
             new TorqueSpec("head bolts", pattern, " ", List.of(torque("30")), MANUAL).findFault())
         .isPresent();
+    TorqueSpec unsourced =
+        new TorqueSpec(
+            "head bolts", pattern, "dry", List.of(torque("30")), Source.published(" "));
+    assertThat(unsourced.findFault().orElseThrow()).contains("where the figures come from");
     assertThat(spec(pattern, torque("30"), torque("45"), angle("90")).findFault()).isEmpty();
     TorqueSpec faulty = spec(pattern);
     assertThatThrownBy(() -> TorqueCard.of(faulty)).isInstanceOf(IllegalArgumentException.class);
