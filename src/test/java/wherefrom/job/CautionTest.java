@@ -36,7 +36,10 @@ class CautionTest {
   void everyCautionHasASourceAndAStep() {
     for (Caution caution : Caution.values()) {
       assertThat(caution.source()).isNotBlank();
-      boolean shown = Caution.atOil().contains(caution) || Caution.atFirstStart().contains(caution);
+      boolean shown =
+          Caution.atOil().contains(caution)
+              || Caution.atFirstStart().contains(caution)
+              || Caution.atTightening().contains(caution);
       for (int stage = 0; stage <= 6; stage++) {
         shown |= Caution.atStage(stage).contains(caution);
       }

@@ -55,6 +55,7 @@ final class Gallery {
     shots.addAll(MoneyShots.all());
     shots.addAll(NumbersShots.all());
     shots.addAll(DecideShots.all());
+    shots.addAll(TorqueShots.all());
     shots.addAll(ChangesShots.all());
     shots.addAll(DebrisShots.all());
     shots.addAll(TrayShots.all());

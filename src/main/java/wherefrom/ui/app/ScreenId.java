@@ -19,5 +19,6 @@ public enum ScreenId {
   MONEY,
   BUILD_RECORD,
   PUT_TOGETHER,
+  TORQUE,
   SETTINGS
 }

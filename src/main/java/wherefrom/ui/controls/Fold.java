@@ -14,9 +14,18 @@ public final class Fold extends Region {
   private final Region words;
   private final Region drawing;
   private final TouchKey other;
+  private final String toDrawing;
   private boolean drawn;
 
   public Fold(Touch touch, Region words, Region drawing) {
+    this(touch, words, drawing, "Show the engine");
+  }
+
+  /**
+   * @param toDrawing what stands on the key that shows the drawing
+   */
+  public Fold(Touch touch, Region words, Region drawing, String toDrawing) {
+    this.toDrawing = toDrawing;
     this.gap = touch.scale().gap();
     this.words = words;
     this.drawing = drawing;
@@ -70,7 +79,7 @@ public final class Fold extends Region {
       drawing.resizeRelocate(0, above + gap, width, lower);
       return;
     }
-    other.setWords(drawn ? "Show the words" : "Show the engine");
+    other.setWords(drawn ? "Show the words" : toDrawing);
     double key = Math.ceil(other.minHeight(width));
     put(List.of(drawn ? drawing : words, other));
     double above = Math.floor(getHeight() - gap - key);

@@ -31,6 +31,7 @@ public final class BetweenScreen implements Screen {
                     to("Numbers", ScreenId.NUMBERS),
                     to("Machine shop", ScreenId.MACHINE_SHOP),
                     to("Money", ScreenId.MONEY),
+                    to("Torque cards", ScreenId.TORQUE),
                     to("Build record", ScreenId.BUILD_RECORD))));
   }
 

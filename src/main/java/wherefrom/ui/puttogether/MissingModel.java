@@ -13,6 +13,8 @@ import wherefrom.job.Handling;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StillMissing;
+import wherefrom.job.torque.TorqueCards;
+import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cycle;
 
@@ -73,6 +75,16 @@ final class MissingModel {
                     missing.places(section),
                     state().closedSections().contains(section.key())))
         .toList();
+  }
+
+  /** How far the torque cards are, in a few words. */
+  String torqueWords() {
+    int cards = TorqueCards.holding(state()).size();
+    int open = TorqueRecord.open(state()).size();
+    if (cards == 0) {
+      return "No card yet: head bolts, main caps and rod caps are tightened by a card";
+    }
+    return open == 0 ? "All done and checked by a second person" : open + " of " + cards + " open";
   }
 
   /** What can hurt a person or spoil a part while this section goes together. */

@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -55,6 +56,12 @@ public final class MissingScreen implements Screen {
               () -> desk.navigator().open(() -> new FirstStartScreen(desk))));
     }
     model.sections().forEach(line -> lines.add(section(line)));
+    lines.add(
+        ListRow.key(
+            desk.touch(),
+            "Torque cards",
+            List.of(model.torqueWords()),
+            () -> desk.navigator().show(ScreenId.TORQUE)));
     rows.refill(lines);
   }
 

@@ -39,7 +39,13 @@ public final class SectionScreen implements Screen {
             desk.scale(),
             places,
             Panes.wide(
-                Panes.column(desk.scale(), close, desk.touch().primary("Cautions", this::cautions)),
+                Panes.column(
+                    desk.scale(),
+                    close,
+                    desk.touch().primary("Cautions", this::cautions),
+                    desk.touch()
+                        .primary(
+                            "Torque cards", () -> desk.navigator().show(ScreenId.TORQUE))),
                 60,
                 desk.scale()));
   }

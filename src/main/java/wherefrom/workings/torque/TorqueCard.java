@@ -125,7 +125,8 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
     return spec.pattern().order().size();
   }
 
-  private boolean isTicked(int stage, Bolt bolt) {
+  /** Whether the bolt has its tick of this stage. */
+  public boolean isTicked(int stage, Bolt bolt) {
     return ticks.stream().anyMatch(it -> it.stage() == stage && it.bolt() == bolt.number());
   }
 

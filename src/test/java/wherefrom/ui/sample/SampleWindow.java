@@ -95,6 +95,11 @@ public final class SampleWindow {
     press(words, node -> words(node).startsWith(words));
   }
 
+  /** Presses the target that has these words and no more. */
+  public void pressExactly(String words) {
+    press(words, node -> words(node).equals(words));
+  }
+
   /** Turns the pages of a list until a target's first words are these, and presses it. */
   public void pressOnSomePage(String words) {
     while (targets().stream().noneMatch(node -> words(node).startsWith(words))) {

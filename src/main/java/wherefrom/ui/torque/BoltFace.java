@@ -1,0 +1,17 @@
+package wherefrom.ui.torque;
+
+/**
+ * How a bolt is drawn.
+ *
+ * @param number what stands on it; may be empty
+ */
+record BoltFace(String number, Look look) {
+  enum Look {
+    /** An empty disc. */
+    OPEN,
+    /** A filled disc: it has this stage behind it. */
+    DONE,
+    /** A large lit disc with a thick rim: it is the next one. */
+    TURN
+  }
+}

@@ -1,0 +1,72 @@
+package wherefrom.ui.torque;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+
+/** The bolts on their grid, one target each; rows that do not fit are turned to by pages. */
+final class BoltGrid extends StackPane {
+  private final Touch touch;
+  private final int rows;
+  private final int columns;
+  private final Function<Integer, Optional<BoltFace>> faces;
+  private final IntConsumer touched;
+  private final Pager<Integer> pager;
+
+  /**
+   * @param faces what is drawn at a position, row by row from 1; nothing where there is no bolt
+   * @param touched told of each position that is touched
+   */
+  BoltGrid(
+      Touch touch,
+      int rows,
+      int columns,
+      Function<Integer, Optional<BoltFace>> faces,
+      IntConsumer touched) {
+    this.touch = touch;
+    this.rows = rows;
+    this.columns = columns;
+    this.faces = faces;
+    this.touched = touched;
+    pager = Pager.stretched(touch, this::row);
+    getStyleClass().add("engine");
+    getChildren().add(pager);
+    Panes.grow(this);
+    draw();
+  }
+
+  void draw() {
+    pager.refill(IntStream.range(0, rows).boxed().toList());
+  }
+
+  /** Few rows are drawn larger, where the words leave room. */
+  private double room() {
+    return touch.isLarge() || rows > 3 ? 1 : rows > 2 ? 1.2 : 1.6;
+  }
+
+  private Region row(int row) {
+    List<Node> cells = new ArrayList<>();
+    for (int column = 0; column < columns; column++) {
+      int position = row * columns + column + 1;
+      cells.add(
+          faces
+              .apply(position)
+              .<Node>map(
+                  face ->
+                      touch.target(new BoltKey(touch, face, room()), () -> touched.accept(position)))
+              .orElseGet(Region::new));
+    }
+    return Panes.grow(new Tiles(touch.scale(), columns, Scale.GAP_MM, cells));
+  }
+}

@@ -1,0 +1,61 @@
+package wherefrom.ui.torque;
+
+import java.util.Locale;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+
+/** A bolt seen from above: a disc with its number; the one in turn fills all of its room. */
+final class BoltKey extends Region {
+  private static final double LARGEST_MM = 8;
+  private static final double SMALLER = 0.74;
+
+  private final StackPane disc;
+  private final double least;
+  private final double liked;
+  private final double part;
+
+  /**
+   * @param room its height, in heights of a key
+   */
+  BoltKey(Touch touch, BoltFace face, double room) {
+    Scale scale = touch.scale();
+    least = scale.px(Scale.KEY_MM);
+    liked = room * least;
+    boolean turn = face.look() == BoltFace.Look.TURN;
+    // A large figure needs all of the disc.
+    part = turn ? 1 : Math.min(0.97, SMALLER + 0.23 * (scale.textFactor() - 1));
+    FitText number = touch.fit(face.number(), LARGEST_MM, Scale.SMALL_MM, true).centred();
+    disc = new StackPane(number);
+    disc.getStyleClass().addAll("bolt", "bolt-" + face.look().name().toLowerCase(Locale.ROOT));
+    getChildren().add(disc);
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return least;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return liked;
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    return least;
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return liked;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double side = part * Math.min(Math.min(getWidth(), getHeight()), 2 * least);
+    disc.resizeRelocate((getWidth() - side) / 2, (getHeight() - side) / 2, side, side);
+  }
+}

@@ -1,0 +1,110 @@
+package wherefrom.ui.torque;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.Caution;
+import wherefrom.job.torque.KeptCard;
+import wherefrom.job.torque.TorqueBook;
+import wherefrom.job.torque.TorqueStep;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.workings.torque.TorqueCard;
+
+/** What stands on a torque card: stages, threads, sources, the order to loosen in. */
+public final class CardDetailsScreen implements Screen {
+  private static final List<String> REASONS =
+      List.of("bolts loosened again", "written wrong", "other");
+
+  private final Desk desk;
+  private final int number;
+  private final Pager<Region> rows;
+  private final VBox view;
+
+  CardDetailsScreen(Desk desk, int number) {
+    this.desk = desk;
+    this.number = number;
+    rows = Pager.list(desk.touch(), row -> row);
+    view =
+        Panes.column(
+            desk.scale(),
+            rows,
+            Tiles.row(
+                desk.scale(), desk.touch().primary("Give the card up", this::giveUp)));
+  }
+
+  private void giveUp() {
+    Reasons.ask(
+        desk,
+        "Why does the card no longer hold?",
+        REASONS,
+        reason ->
+            desk.attempt(
+                () -> {
+                  TorqueStep step = new TorqueBook(desk.getJob()).drop(number, reason);
+                  if (step instanceof TorqueStep.Done done) {
+                    desk.navigator().back();
+                    desk.say(done.sentence());
+                  }
+                  desk.navigator().changed();
+                }));
+  }
+
+  @Override
+  public String title() {
+    return "Torque card " + number;
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    new TorqueBook(desk.getJob()).find(number).ifPresent(this::show);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private void show(KeptCard kept) {
+    TorqueCard card = kept.card();
+    List<Region> lines = new ArrayList<>();
+    lines.add(row(NewCardScreen.capital(card.spec().fastener()), kept.state()));
+    lines.add(row("Caution", Caution.TORQUE.sentence(), "Source: " + Caution.TORQUE.source()));
+    lines.add(row("Threads", card.spec().threads()));
+    for (int stage = 1; stage < card.checkStage(); stage++) {
+      String words = card.spec().stages().get(stage - 1).words();
+      lines.add(row("Stage " + stage + ", " + words, count(card, stage)));
+    }
+    lines.add(row("A second person's check", count(card, card.checkStage())));
+    lines.add(row("Figures from", card.spec().source().text()));
+    lines.add(row("Order from", card.spec().pattern().source().text()));
+    lines.add(row("Loosen the other way round", loosening(card)));
+    rows.refill(lines);
+  }
+
+  private static String count(TorqueCard card, int stage) {
+    return card.boltsDone(stage) + " of " + card.bolts() + " bolts";
+  }
+
+  private static String loosening(TorqueCard card) {
+    return card.spec().pattern().loosening().stream()
+        .map(bolt -> Integer.toString(bolt.number()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private Region row(String heading, String... words) {
+    return ListRow.plain(desk.touch(), heading, List.of(words));
+  }
+}

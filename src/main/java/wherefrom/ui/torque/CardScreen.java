@@ -1,0 +1,168 @@
+package wherefrom.ui.torque;
+
+import java.util.Optional;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.rules.Cue;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.AnswerCard;
+import wherefrom.ui.controls.Fold;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+
+/** A torque card at work: the bolt in turn in large words and lit among the others. */
+public final class CardScreen implements Screen, Scannable {
+  private final Desk desk;
+  private final Touch touch;
+  private final int number;
+  private final CardModel model;
+  private final AnswerCard words;
+  private final BoltGrid grid;
+  private final VBox foot = new VBox();
+  private final VBox view;
+
+  CardScreen(Desk desk, int number) {
+    this.desk = desk;
+    this.touch = desk.touch();
+    this.number = number;
+    model = new CardModel(desk.getJob(), desk.shelf(), number, desk.nanos());
+    words = new AnswerCard(touch);
+    grid =
+        new BoltGrid(
+            touch,
+            model.card().spec().pattern().rows(),
+            model.card().spec().pattern().columns(),
+            model::face,
+            position -> model.boltAt(position).ifPresent(this::touched));
+    view =
+        Panes.column(
+            desk.scale(), new Fold(touch, words, grid, "Show the bolts"), foot);
+  }
+
+  private void touched(int bolt) {
+    withPerson(() -> answer(model.tick(bolt)));
+  }
+
+  private void done() {
+    withPerson(() -> answer(model.done()));
+  }
+
+  /** Asks once who works, then goes on. */
+  private void withPerson(Runnable deed) {
+    if (model.wantsPerson()) {
+      ask(deed);
+    } else {
+      desk.attempt(deed::run);
+      desk.navigator().changed();
+    }
+  }
+
+  private void ask(Runnable then) {
+    String title = model.isCheck() ? "The second person's name" : "Your name or initials";
+    desk.navigator()
+        .open(
+            () ->
+                new TextEntryScreen(
+                    desk,
+                    title,
+                    "",
+                    typed -> {
+                      model.person(typed);
+                      if (!typed.isBlank()) {
+                        desk.attempt(then::run);
+                      }
+                      desk.navigator().changed();
+                    }));
+  }
+
+  private void answer(Optional<Cue> cue) {
+    cue.ifPresent(desk.sounds()::play);
+  }
+
+  private void draw() {
+    if (!model.isThere()) {
+      desk.navigator().back();
+      return;
+    }
+    words.show(model.answer());
+    grid.draw();
+    foot.getChildren().setAll(keys());
+  }
+
+  private Tiles keys() {
+    if (model.question().isPresent()) {
+      String due = "Bolt " + model.question().get().due().number();
+      String asked = "Bolt " + model.question().get().bolt().number();
+      return Tiles.row(
+          desk.scale(),
+          touch.primary(due + touch.brief(" is the next one", " next"), this::dismiss),
+          touch.primary(asked + touch.brief(" was done out of turn", " done"), this::confirm));
+    }
+    TouchKey card = touch.primary(touch.brief("The card", "Card"), this::details);
+    if (model.kept().isDone()) {
+      return Tiles.row(desk.scale(), card);
+    }
+    String person = model.person().isEmpty() ? "?" : model.person();
+    int bolt = model.card().findDue("").orElseThrow().bolt();
+    return Tiles.row(
+        desk.scale(),
+        touch.primary("Bolt " + bolt + (model.isCheck() ? " checked" : " done"), this::done),
+        touch.primary("Who: " + person, () -> ask(() -> {})),
+        card);
+  }
+
+  private void dismiss() {
+    model.dismiss();
+    draw();
+  }
+
+  private void confirm() {
+    desk.attempt(() -> answer(model.confirm()));
+    desk.navigator().changed();
+  }
+
+  private void details() {
+    desk.navigator().open(() -> new CardDetailsScreen(desk, number));
+  }
+
+  @Override
+  public void scan(String text) {
+    if (model.wantsPerson()) {
+      desk.say("Say first who works: press Who.");
+      return;
+    }
+    answer(model.scan(text));
+    draw();
+  }
+
+  @Override
+  public void undo(Desk over) {
+    over.attempt(model::undo);
+    over.navigator().changed();
+  }
+
+  @Override
+  public String title() {
+    return "Torque card " + number;
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    draw();
+  }
+
+  @Override
+  public void changed() {
+    draw();
+  }
+}

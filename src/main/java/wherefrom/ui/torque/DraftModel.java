@@ -1,0 +1,136 @@
+package wherefrom.ui.torque;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.engine.Bank;
+import wherefrom.engine.Layout;
+import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.job.torque.TorqueBook;
+import wherefrom.job.torque.TorqueStep;
+import wherefrom.workings.torque.BoltPattern;
+import wherefrom.workings.torque.StageReading;
+
+/** A torque card while it is being written. Nothing in it is taken for granted. */
+final class DraftModel {
+  /** As service information states them; "other" wants words of the person's own. */
+  static final List<String> THREADS =
+      List.of("dry", "oiled", "thread compound", "thread sealer", "assembly lubricant", "other");
+
+  private String fastener = "";
+  private int rows;
+  private int columns;
+  private List<Integer> order = List.of();
+  private String orderFrom = "";
+  private String threads = "";
+  private final List<String> stages = new ArrayList<>();
+  private String source = "";
+
+  /** Sets of bolts that the layout has; the last one wants words of the person's own. */
+  static List<String> fasteners(Layout layout) {
+    List<String> all = new ArrayList<>();
+    for (Bank bank : layout.banks()) {
+      all.add(layout.banks().size() == 1 ? "head bolts" : "head bolts, " + bank.name());
+    }
+    all.addAll(List.of("main caps", "rod caps", "intake manifold", "other"));
+    return all;
+  }
+
+  String fastener() {
+    return fastener;
+  }
+
+  void fastener(String words) {
+    fastener = words.strip();
+  }
+
+  int rows() {
+    return rows;
+  }
+
+  int columns() {
+    return columns;
+  }
+
+  /** A grid of another size; the order begins anew, from the centre outward. */
+  String size(int newRows, int newColumns) {
+    if (!BoltPattern.isSize(newRows, newColumns)) {
+      return "A card has 1 to "
+          + BoltPattern.MOST_ROWS
+          + " rows of 1 to "
+          + BoltPattern.MOST_COLUMNS
+          + " bolts: turn the drawing, or write two cards.";
+    }
+    rows = newRows;
+    columns = newColumns;
+    centreOutward();
+    return "";
+  }
+
+  boolean hasSize() {
+    return rows > 0;
+  }
+
+  String sizeWords() {
+    return hasSize() ? rows + (rows == 1 ? " row of " : " rows of ") + columns : "";
+  }
+
+  void centreOutward() {
+    order = BoltPattern.ofRectangle(rows, columns).positions();
+    orderFrom = "";
+  }
+
+  void order(List<Integer> positions, String from) {
+    order = List.copyOf(positions);
+    orderFrom = from.strip();
+  }
+
+  String orderWords() {
+    if (order.isEmpty()) {
+      return "";
+    }
+    return orderFrom.isEmpty()
+        ? "from the centre outward: common practice, no source"
+        : "your own, " + order.size() + " bolts: " + orderFrom;
+  }
+
+  String threads() {
+    return threads;
+  }
+
+  void threads(String words) {
+    threads = words.strip();
+  }
+
+  List<String> stages() {
+    return List.copyOf(stages);
+  }
+
+  /** Adds a stage as typed; what is wrong with it, or nothing. */
+  String add(String stage) {
+    if (StageReading.of(stage) instanceof StageReading.NotUnderstood not) {
+      return not.sentence();
+    }
+    stages.add(stage);
+    return "";
+  }
+
+  void removeLastStage() {
+    if (!stages.isEmpty()) {
+      stages.remove(stages.size() - 1);
+    }
+  }
+
+  String source() {
+    return source;
+  }
+
+  void source(String words) {
+    source = words.strip();
+  }
+
+  TorqueStep begin(TorqueBook book) {
+    return book.begin(
+        new TorqueCardBegun(
+            0, fastener, rows, columns, order, orderFrom, threads, stages, source));
+  }
+}

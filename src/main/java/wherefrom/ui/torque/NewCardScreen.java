@@ -1,0 +1,185 @@
+package wherefrom.ui.torque;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.IntConsumer;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.torque.TorqueBook;
+import wherefrom.job.torque.TorqueStep;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+
+/** Writes a torque card: every figure is the person's own. */
+public final class NewCardScreen implements Screen {
+  private static final String UNSAID = "press to say";
+
+  private record Line(String heading, String now, Runnable press) {}
+
+  private final Desk desk;
+  private final DraftModel model = new DraftModel();
+  private final Pager<Line> list;
+  private final VBox view;
+
+  public NewCardScreen(Desk desk) {
+    this.desk = desk;
+    list =
+        Pager.list(
+            desk.touch(),
+            line ->
+                ListRow.key(
+                    desk.touch(),
+                    line.heading(),
+                    List.of(line.now().isEmpty() ? UNSAID : line.now()),
+                    line.press()));
+    view =
+        Panes.column(
+            desk.scale(),
+            list,
+            Tiles.row(desk.scale(), desk.touch().primary("Begin the card", this::begin)));
+  }
+
+  private List<Line> lines() {
+    return List.of(
+        new Line("Which bolts", model.fastener(), this::fastener),
+        new Line("How they lie", model.sizeWords(), this::rows),
+        new Line("Order", model.orderWords(), this::order),
+        new Line("Threads", model.threads(), this::threads),
+        new Line("Stages", String.join(", then ", model.stages()), this::stages),
+        new Line("Figures from", model.source(), this::source));
+  }
+
+  private void fastener() {
+    Reasons.ask(
+        desk, "Which bolts?", DraftModel.fasteners(desk.state().layout()), model::fastener);
+  }
+
+  private void rows() {
+    count(
+        "Rows of bolts",
+        "How many rows are there, as you look at them, the longer side across?",
+        rows ->
+            count(
+                "Bolts in a row",
+                "How many bolts are there in the longest row? Where one is missing, leave it out"
+                    + " of your own order.",
+                columns -> tell(model.size(rows, columns))));
+  }
+
+  private void count(String title, String question, IntConsumer done) {
+    desk.navigator()
+        .open(
+            () ->
+                NumberEntryScreen.digits(
+                    desk,
+                    title,
+                    question,
+                    2,
+                    typed -> done.accept(typed.isEmpty() ? 0 : Integer.parseInt(typed))));
+  }
+
+  private void order() {
+    if (!model.hasSize()) {
+      desk.say("Say first how the bolts lie.");
+      return;
+    }
+    List<Choice<Runnable>> ways =
+        List.of(
+            new Choice<>(this::touchInOrder, "My own order", "touch the bolts one by one"),
+            new Choice<>(
+                model::centreOutward,
+                "From the centre outward",
+                "common practice, no source: the engine's service information decides"));
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "In which order?", ways, Runnable::run));
+  }
+
+  private void touchInOrder() {
+    desk.navigator()
+        .open(
+            () ->
+                new SequenceScreen(
+                    desk,
+                    model.rows(),
+                    model.columns(),
+                    order ->
+                        Reasons.ask(
+                            desk,
+                            "Where does this order come from?",
+                            List.of("this engine's service information", "other"),
+                            from -> model.order(order, from))));
+  }
+
+  private void threads() {
+    Reasons.ask(
+        desk,
+        "How are the threads prepared? The torque holds for that alone.",
+        DraftModel.THREADS,
+        model::threads);
+  }
+
+  private void stages() {
+    desk.navigator().open(() -> new StagesScreen(desk, model));
+  }
+
+  private void source() {
+    desk.navigator()
+        .open(
+            () ->
+                new TextEntryScreen(
+                    desk, "Service information and page", model.source(), model::source));
+  }
+
+  private void tell(String trouble) {
+    if (!trouble.isEmpty()) {
+      desk.say(trouble);
+    }
+    list.refill(lines());
+  }
+
+  private void begin() {
+    desk.attempt(
+        () -> {
+          TorqueStep step = model.begin(new TorqueBook(desk.getJob()));
+          if (step instanceof TorqueStep.Done done) {
+            desk.navigator().back();
+            desk.navigator().open(() -> new CardScreen(desk, done.card().number()));
+          } else if (step instanceof TorqueStep.Refused refused) {
+            desk.say(refused.sentence());
+          }
+        });
+  }
+
+  static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  @Override
+  public String title() {
+    return "New torque card";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    list.refill(lines());
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

@@ -1,0 +1,83 @@
+package wherefrom.ui.torque;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.torque.KeptCard;
+import wherefrom.job.torque.TorqueBook;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+
+/** The job's torque cards, and a new one. */
+public final class TorqueScreen implements Screen {
+  private final Desk desk;
+  private final Pager<Region> rows;
+  private final VBox view;
+
+  public TorqueScreen(Desk desk) {
+    this.desk = desk;
+    rows = Pager.list(desk.touch(), row -> row);
+    view =
+        Panes.column(
+            desk.scale(),
+            rows,
+            Tiles.row(desk.scale(), desk.touch().primary("New torque card", this::fresh)));
+  }
+
+  private void fresh() {
+    desk.navigator().open(() -> new NewCardScreen(desk));
+  }
+
+  @Override
+  public String title() {
+    return "Torque cards";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    List<KeptCard> cards = new TorqueBook(desk.getJob()).cards();
+    List<Region> lines = new ArrayList<>();
+    cards.stream().filter(KeptCard::holds).forEach(card -> lines.add(key(card)));
+    cards.stream().filter(card -> !card.holds()).forEach(card -> lines.add(told(card)));
+    if (cards.isEmpty()) {
+      lines.add(
+          ListRow.told(
+              desk.touch(),
+              "No card yet",
+              "A card leads through a set of bolts, stage by stage, one tick a bolt. You type"
+                  + " the figures from your engine's service information: none is known here."));
+    }
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region key(KeptCard card) {
+    return ListRow.key(
+        desk.touch(),
+        name(card),
+        List.of(card.state()),
+        () -> desk.navigator().open(() -> new CardScreen(desk, card.number())));
+  }
+
+  private Region told(KeptCard card) {
+    return ListRow.plain(desk.touch(), name(card), List.of(card.state()));
+  }
+
+  private static String name(KeptCard card) {
+    return card.number() + ". " + NewCardScreen.capital(card.card().spec().fastener());
+  }
+}
