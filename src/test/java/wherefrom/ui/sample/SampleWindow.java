@@ -100,6 +100,11 @@ public final class SampleWindow {
     press(words, node -> words(node).equals(words));
   }
 
+  /** Presses one of several targets that have these words and no more, counted from 0. */
+  public void pressNth(String words, int at) {
+    press(targets().stream().filter(node -> words(node).equals(words)).toList().get(at));
+  }
+
   /** Turns the pages of a list until a target's first words are these, and presses it. */
   public void pressOnSomePage(String words) {
     while (targets().stream().noneMatch(node -> words(node).startsWith(words))) {
