@@ -16,8 +16,20 @@ import org.junit.jupiter.api.io.TempDir;
 /** A torque card on real files, each call a program of its own. */
 class TorqueCommandsTest {
   private static final String[] HEAD = {
-    "--fastener", "head bolts, left", "--rows", "2", "--columns", "5", "--threads", "oiled",
-    "--stage", "30N·m", "60N·m", "90deg", "--source", "this engine's manual, p. 12"
+    "--fastener",
+    "head bolts, left",
+    "--rows",
+    "2",
+    "--columns",
+    "5",
+    "--threads",
+    "oiled",
+    "--stage",
+    "30N·m",
+    "60N·m",
+    "90deg",
+    "--source",
+    "this engine's manual, p. 12"
   };
 
   @TempDir Path folder;

@@ -83,7 +83,8 @@ final class TorqueShots {
   private static void ticked(OpenJob job, int ticks) {
     begin(job, "head bolts, left", 2, 5);
     IntStream.range(0, ticks)
-        .forEach(at -> new TorqueBook(job).tick(1, at % 10 + 1, at < 30 ? "A. B." : "C. D.", false));
+        .forEach(
+            at -> new TorqueBook(job).tick(1, at % 10 + 1, at < 30 ? "A. B." : "C. D.", false));
   }
 
   private static void several(OpenJob job) {

@@ -53,15 +53,13 @@ public final class TorqueCards {
       cards.computeIfPresent(
           dropped.card(),
           (number, kept) ->
-              new KeptCard(
-                  number, kept.begun(), kept.card(), kept.marks(), dropped.reason()));
+              new KeptCard(number, kept.begun(), kept.card(), kept.marks(), dropped.reason()));
     }
   }
 
   private static KeptCard fresh(LoggedEntry logged, TorqueCardBegun begun) {
     if (SpecReading.of(begun) instanceof SpecReading.Good good) {
-      return new KeptCard(
-          begun.card(), logged.time(), TorqueCard.of(good.spec()), List.of(), "");
+      return new KeptCard(begun.card(), logged.time(), TorqueCard.of(good.spec()), List.of(), "");
     }
     throw new LogbookException(
         "Torque card "
@@ -73,7 +71,6 @@ public final class TorqueCards {
   private static KeptCard ticked(KeptCard kept, LoggedEntry logged, Tick tick) {
     List<KeptCard.Mark> marks = new ArrayList<>(kept.marks());
     marks.add(new KeptCard.Mark(logged.sequence(), logged.time()));
-    return new KeptCard(
-        kept.number(), kept.begun(), kept.card().with(tick), marks, kept.dropped());
+    return new KeptCard(kept.number(), kept.begun(), kept.card().with(tick), marks, kept.dropped());
   }
 }

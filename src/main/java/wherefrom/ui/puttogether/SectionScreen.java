@@ -44,8 +44,7 @@ public final class SectionScreen implements Screen {
                     close,
                     desk.touch().primary("Cautions", this::cautions),
                     desk.touch()
-                        .primary(
-                            "Torque cards", () -> desk.navigator().show(ScreenId.TORQUE))),
+                        .primary("Torque cards", () -> desk.navigator().show(ScreenId.TORQUE))),
                 60,
                 desk.scale()));
   }

@@ -64,7 +64,8 @@ final class BoltGrid extends StackPane {
               .apply(position)
               .<Node>map(
                   face ->
-                      touch.target(new BoltKey(touch, face, room()), () -> touched.accept(position)))
+                      touch.target(
+                          new BoltKey(touch, face, room()), () -> touched.accept(position)))
               .orElseGet(Region::new));
     }
     return Panes.grow(new Tiles(touch.scale(), columns, Scale.GAP_MM, cells));

@@ -27,7 +27,8 @@ final class BoltKey extends Region {
     boolean turn = face.look() == BoltFace.Look.TURN;
     // A large figure needs all of the disc.
     part = turn ? 1 : Math.min(0.97, SMALLER + 0.23 * (scale.textFactor() - 1));
-    FitText number = touch.fit(face.number(), LARGEST_MM, Scale.SMALL_MM, true).centred();
+    double figures = room > 1.5 ? LARGEST_MM : Scale.SMALL_MM;
+    FitText number = touch.fit(face.number(), LARGEST_MM, figures, true).centred();
     disc = new StackPane(number);
     disc.getStyleClass().addAll("bolt", "bolt-" + face.look().name().toLowerCase(Locale.ROOT));
     getChildren().add(disc);

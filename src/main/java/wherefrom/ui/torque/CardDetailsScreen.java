@@ -36,8 +36,7 @@ public final class CardDetailsScreen implements Screen {
         Panes.column(
             desk.scale(),
             rows,
-            Tiles.row(
-                desk.scale(), desk.touch().primary("Give the card up", this::giveUp)));
+            Tiles.row(desk.scale(), desk.touch().primary("Give the card up", this::giveUp)));
   }
 
   private void giveUp() {

@@ -250,8 +250,7 @@ final class CardModel {
       return BoltFace.Look.TURN;
     }
     int stage = due.map(Tick::stage).orElse(card.checkStage());
-    boolean done =
-        stage == card.checkStage() ? card.isChecked(bolt) : card.isTicked(stage, bolt);
+    boolean done = stage == card.checkStage() ? card.isChecked(bolt) : card.isTicked(stage, bolt);
     return done ? BoltFace.Look.DONE : BoltFace.Look.OPEN;
   }
 

@@ -39,9 +39,7 @@ public final class CardScreen implements Screen, Scannable {
             model.card().spec().pattern().columns(),
             model::face,
             position -> model.boltAt(position).ifPresent(this::touched));
-    view =
-        Panes.column(
-            desk.scale(), new Fold(touch, words, grid, "Show the bolts"), foot);
+    view = Panes.column(desk.scale(), new Fold(touch, words, grid, "Show the bolts"), foot);
   }
 
   private void touched(int bolt) {

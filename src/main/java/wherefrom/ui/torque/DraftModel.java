@@ -130,7 +130,6 @@ final class DraftModel {
 
   TorqueStep begin(TorqueBook book) {
     return book.begin(
-        new TorqueCardBegun(
-            0, fastener, rows, columns, order, orderFrom, threads, stages, source));
+        new TorqueCardBegun(0, fastener, rows, columns, order, orderFrom, threads, stages, source));
   }
 }

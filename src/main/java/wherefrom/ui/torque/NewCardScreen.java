@@ -59,8 +59,7 @@ public final class NewCardScreen implements Screen {
   }
 
   private void fastener() {
-    Reasons.ask(
-        desk, "Which bolts?", DraftModel.fasteners(desk.state().layout()), model::fastener);
+    Reasons.ask(desk, "Which bolts?", DraftModel.fasteners(desk.state().layout()), model::fastener);
   }
 
   private void rows() {
@@ -99,8 +98,7 @@ public final class NewCardScreen implements Screen {
                 model::centreOutward,
                 "From the centre outward",
                 "common practice, no source: the engine's service information decides"));
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "In which order?", ways, Runnable::run));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "In which order?", ways, Runnable::run));
   }
 
   private void touchInOrder() {

@@ -85,9 +85,7 @@ public record BoltPattern(int rows, int columns, List<Bolt> order, Source source
 
   /** The bolt at a position, where there is one. */
   public Optional<Bolt> findAt(int row, int column) {
-    return order.stream()
-        .filter(bolt -> bolt.row() == row && bolt.column() == column)
-        .findFirst();
+    return order.stream().filter(bolt -> bolt.row() == row && bolt.column() == column).findFirst();
   }
 
   public Optional<Bolt> find(int number) {

@@ -26,7 +26,9 @@ public sealed interface StageReading {
     return amount.dimension() == Dimension.ANGLE
         ? new Understood(new Stage.ByAngle(amount))
         : new NotUnderstood(
-            "\"" + text.strip() + "\" is no stage: give a torque in N·m or lb·ft, or an angle in"
+            "\""
+                + text.strip()
+                + "\" is no stage: give a torque in N·m or lb·ft, or an angle in"
                 + " deg.");
   }
 }

@@ -37,7 +37,8 @@ class DraftModelTest {
   void anotherGridBeginsTheOrderAnew() {
     draft.size(1, 3);
     draft.order(List.of(3, 2, 1), "this engine's service information");
-    assertThat(draft.orderWords()).isEqualTo("your own, 3 bolts: this engine's service information");
+    assertThat(draft.orderWords())
+        .isEqualTo("your own, 3 bolts: this engine's service information");
     draft.size(1, 4);
     assertThat(draft.orderWords()).contains("common practice, no source");
     draft.add("30 N·m");

@@ -35,7 +35,9 @@ class TorqueCardTest {
     // Positions 1 2 3 4 5 over 6 7 8 9 10; common practice, no source.
     BoltPattern pattern = BoltPattern.ofRectangle(2, 5);
     assertThat(pattern.positions()).containsExactly(3, 8, 2, 9, 4, 7, 1, 10, 5, 6);
-    assertThat(pattern.order()).extracting(Bolt::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
+    assertThat(pattern.order())
+        .extracting(Bolt::number)
+        .containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
     assertThat(pattern.source()).isEqualTo(Source.commonPractice());
     assertThat(positions(pattern.loosening(), 5)).containsExactly(6, 5, 10, 1, 7, 4, 9, 2, 8, 3);
   }
@@ -165,8 +167,7 @@ class TorqueCardTest {
             new TorqueSpec("head bolts", pattern, " ", List.of(torque("30")), MANUAL).findFault())
         .isPresent();
     TorqueSpec unsourced =
-        new TorqueSpec(
-            "head bolts", pattern, "dry", List.of(torque("30")), Source.published(" "));
+        new TorqueSpec("head bolts", pattern, "dry", List.of(torque("30")), Source.published(" "));
     assertThat(unsourced.findFault().orElseThrow()).contains("where the figures come from");
     assertThat(spec(pattern, torque("30"), torque("45"), angle("90")).findFault()).isEmpty();
     TorqueSpec faulty = spec(pattern);
