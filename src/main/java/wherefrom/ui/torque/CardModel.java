@@ -158,21 +158,22 @@ final class CardModel {
   }
 
   private Optional<Cue> act(Action action) {
-    switch (action) {
-      case NEXT:
-        return next();
-      case YES:
-        return confirm();
-      case UNDO:
+    return switch (action) {
+      case NEXT -> next();
+      case YES -> confirm();
+      case UNDO -> {
         undo();
-        return Optional.empty();
-      case SKIP:
+        yield Optional.empty();
+      }
+      case SKIP -> {
         said = "No bolt is skipped by a card: touch the bolt that you did.";
-        return Optional.of(Cue.ASK);
-      default:
+        yield Optional.of(Cue.ASK);
+      }
+      case REPEAT, HELP -> {
         said = "Tighten the lit bolt, then scan NEXT or touch it.";
-        return Optional.empty();
-    }
+        yield Optional.empty();
+      }
+    };
   }
 
   private Optional<Cue> next() {
