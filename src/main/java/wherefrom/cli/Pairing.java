@@ -1,12 +1,13 @@
 package wherefrom.cli;
 
+import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.Fitting;
 import wherefrom.job.Found;
-import wherefrom.job.entry.StopGiven;
+import wherefrom.job.Unmated;
 import wherefrom.parts.Part;
-import wherefrom.rules.Cue;
+import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 
 /** Fits one part after the other, each named with its place. */
@@ -51,14 +52,13 @@ final class Pairing {
             + ".");
   }
 
-  private static String spot(Found found) {
-    return found instanceof Found.ASpot spot ? spot.spot().key() : "";
+  private static Optional<Spot> spot(Found found) {
+    return found instanceof Found.ASpot spot ? Optional.of(spot.spot()) : Optional.empty();
   }
 
   /** The same entry as a scan at the bench makes. */
-  private Status refuse(Verdict verdict, String spot) {
-    boolean stands = verdict.cue() == Cue.STOP;
-    bench.job().record(new StopGiven(0, spot, verdict.word(), verdict.sentence(), stands));
+  private Status refuse(Verdict verdict, Optional<Spot> spot) {
+    new Fitting(bench.job()).refuse(verdict, spot);
     return say(verdict);
   }
 
@@ -67,15 +67,16 @@ final class Pairing {
     if (onPurpose.isEmpty()) {
       return say(fitting.fit(part, spot, turned));
     }
+    Optional<Unmated> unmated = fitting.findUnmated(part, spot);
     try {
       Verdict against = fitting.fitOnPurpose(part, spot, onPurpose.get());
-      return against.stops() ? sayOnPurpose(part, spot, against) : say(against);
+      return against.stops() ? sayOnPurpose(part, spot, against, unmated) : say(against);
     } catch (IllegalArgumentException e) {
       throw new BadInput(String.valueOf(e.getMessage()));
     }
   }
 
-  private Status sayOnPurpose(Part part, Spot spot, Verdict against) {
+  private Status sayOnPurpose(Part part, Spot spot, Verdict against, Optional<Unmated> unmated) {
     String sentence =
         "Fitted against the stop \""
             + against.word()
@@ -83,12 +84,20 @@ final class Pairing {
             + part.words()
             + ", at "
             + spot.words()
-            + ". Look at what runs against it in both places.";
+            + "."
+            + unmated.map(what -> " " + what.words()).orElse("");
+    List<String> mates =
+        unmated.stream()
+            .flatMap(what -> what.places().stream())
+            .map(Place::words)
+            .sorted()
+            .toList();
     answer.row(
         Fields.of("verdict", "fitted on purpose")
             .and("stopped", false)
             .and("against", against.word())
-            .and("sentence", sentence),
+            .and("sentence", sentence)
+            .and("noLongerMated", mates),
         "fitted on purpose",
         sentence);
     return Status.RIGHT;

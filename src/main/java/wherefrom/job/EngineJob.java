@@ -166,6 +166,11 @@ public final class EngineJob implements Bench {
     return assembly.onPurpose().values();
   }
 
+  /** What those of them un-mate that sit away from home. */
+  public List<Unmated> unmated() {
+    return Unmated.all(this);
+  }
+
   public Optional<String> findExcuse(Place place) {
     return Optional.ofNullable(assembly.excused().get(place));
   }

@@ -1,5 +1,6 @@
 package wherefrom.job;
 
+import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartUnfitted;
@@ -7,6 +8,7 @@ import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
+import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictRules;
 
@@ -32,6 +34,26 @@ public final class Fitting {
       job.record(new StopGiven(part.item(), spot.key(), verdict.word(), verdict.sentence(), true));
     }
     return verdict;
+  }
+
+  /**
+   * Logs a tag that stands for no part of the job.
+   *
+   * @param spot where it was scanned; empty where none is named
+   * @return whether it stops, and stands until it is solved
+   */
+  public boolean refuse(Verdict verdict, Optional<Spot> spot) {
+    boolean stands = verdict.cue() == Cue.STOP;
+    String at = spot.map(Spot::key).orElse("");
+    job.record(new StopGiven(0, at, verdict.word(), verdict.sentence(), stands));
+    return stands;
+  }
+
+  /** What fitting a part at a spot on purpose would un-mate; empty where it is at home there. */
+  public Optional<Unmated> findUnmated(Part part, Spot spot) {
+    return Place.canLive(part.kind(), spot)
+        ? Unmated.find(job.state(), part, new Place(part.kind(), spot), "")
+        : Optional.empty();
   }
 
   /**

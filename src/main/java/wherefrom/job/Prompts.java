@@ -48,13 +48,25 @@ record Prompts(
     return "A " + part.kind().word() + " cannot be fitted at " + spot.words() + ".";
   }
 
-  static String onPurpose(Part part, Place place, String reason) {
+  /** A reason is chosen: what holds when the part is fitted for it. */
+  static String reason(String chosen, Optional<Unmated> unmated) {
+    return "Reason: " + chosen + ". Hold, or scan YES." + told(unmated);
+  }
+
+  /** What is said of the stopped part once it is fitted on purpose. */
+  String onPurpose(String reason, Optional<Unmated> unmated) {
+    Part fitted = part.orElseThrow();
     return "Fitted on purpose: "
-        + part.words()
+        + fitted.words()
         + " into "
-        + place.words()
+        + new Place(fitted.kind(), spot.orElseThrow()).words()
         + ": "
         + reason.strip()
-        + ".";
+        + "."
+        + told(unmated);
+  }
+
+  private static String told(Optional<Unmated> unmated) {
+    return unmated.map(what -> " " + what.words()).orElse("");
   }
 }

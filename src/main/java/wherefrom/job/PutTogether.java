@@ -8,7 +8,6 @@ import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
-import wherefrom.rules.Cue;
 import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
 
@@ -124,10 +123,7 @@ public final class PutTogether {
 
   private Step refuse(Verdict verdict) {
     if (mode != Mode.WHERE_DOES_THIS_GO) {
-      boolean stands = verdict.cue() == Cue.STOP;
-      String at = spot.map(Spot::key).orElse("");
-      job.record(new StopGiven(0, at, verdict.word(), verdict.sentence(), stands));
-      if (stands) {
+      if (fitting.refuse(verdict, spot)) {
         // The thing in the hand is no part of this job: the next part takes its place.
         part = Optional.empty();
         stop = Optional.of(verdict);
@@ -228,7 +224,7 @@ public final class PutTogether {
       return remember(new Step.Said("Nothing is stopped."));
     }
     reason = Math.floorMod(index, OnPurpose.REASONS.size());
-    return new Step.Said("Reason: " + OnPurpose.REASONS.get(reason) + ". Hold, or scan YES.");
+    return new Step.Said(Prompts.reason(OnPurpose.REASONS.get(reason), unmates()));
   }
 
   /** Whether the stop can be overruled: never by a part of another kind, or by none. */
@@ -236,6 +232,11 @@ public final class PutTogether {
     return stop.isPresent()
         && part.isPresent()
         && spot.filter(at -> Place.canLive(part.get().kind(), at)).isPresent();
+  }
+
+  /** What fitting the stopped part on purpose would un-mate; empty where it is at home. */
+  public Optional<Unmated> unmates() {
+    return part.flatMap(held -> spot.flatMap(at -> fitting.findUnmated(held, at)));
   }
 
   /** Fits the stopped part on purpose, for the reason that is chosen or these words. */
@@ -246,11 +247,10 @@ public final class PutTogether {
     if (!canFitOnPurpose()) {
       return new Step.Said(Prompts.cannotLive(part.get(), spot.get()));
     }
-    Part fitted = part.get();
-    Place place = new Place(fitted.kind(), spot.get());
-    fitting.fitOnPurpose(fitted, spot.get(), words);
+    String told = prompts().onPurpose(words, unmates());
+    fitting.fitOnPurpose(part.get(), spot.get(), words);
     clear();
-    return remember(new Step.Said(Prompts.onPurpose(fitted, place, words)));
+    return remember(new Step.Said(told));
   }
 
   /** Does what an action card says. */

@@ -183,6 +183,20 @@ class FitVerdictsTest {
   }
 
   @Test
+  void onPurposeNamesTheMatesOfBothPlacesAndLeavesTheRobbedPlaceMissing() {
+    Shop.Outcome fitted = fit(tag(OTHER), card(PUSHROD), "--on-purpose", "matched pair", "--json");
+    assertThat(fitted.out())
+        .contains("No longer mated at 3 EX and 5 EX: pushrod, rocker, lifter. 5 EX is open.")
+        .contains("\"noLongerMated\"")
+        .contains("\"cylinder 3, exhaust, rocker\"", "\"cylinder 5, exhaust, lifter\"")
+        .doesNotContain("\"cylinder 3, intake, rocker\"");
+    assertThat(shop.state(job, OTHER)).isEqualTo("open");
+    assertThat(shop.right("missing", "--job", job).rows())
+        .anySatisfy(row -> assertThat(row).startsWith(OTHER, "open"))
+        .noneSatisfy(row -> assertThat(row[0]).isEqualTo(PUSHROD));
+  }
+
+  @Test
   void aPartOfAnotherKindCannotBeMeant() {
     Shop.Outcome refused = fit(tag("rod 3, upper shell"), card(PUSHROD), "--on-purpose", "just so");
     assertThat(refused.status()).isEqualTo(2);

@@ -49,6 +49,12 @@ class ConsequenceScenariosTest {
     assertThat(verdict.sentence()).contains("(" + rule + ";");
   }
 
+  private List<String> rules(String place) {
+    return bench.job.state().rules().listFor(bench.part(place)).stream()
+        .map(rule -> rule.consequence().rule())
+        .toList();
+  }
+
   private void waitsFor(String place, String check) {
     assertThat(bench.verdict(place).word()).isEqualTo("not cleared");
     assertThat(bench.verdict(place).sentence()).contains(check.substring(0, check.indexOf(':')));
@@ -376,9 +382,10 @@ class ConsequenceScenariosTest {
     Place there = Place.find("pushrod@5EX").orElseThrow();
     bench.record(new PartFitted(bench.item("pushrod@3EX"), there, "no other", "other place"));
     assertThat(openChecks()).contains("R28:new-mate@pushrod@3EX", "R28:new-mate@pushrod@5EX");
-    assertThat(bench.job.state().rules().listFor(bench.part("rocker@3EX")))
-        .extracting(rule -> rule.consequence().rule())
-        .contains("R28");
+    List.of("pushrod@3EX", "rocker@3EX", "lifter@3EX", "pushrod@5EX", "rocker@5EX", "lifter@5EX")
+        .forEach(place -> assertThat(rules(place)).as(place).contains("R28"));
+    List.of("spring@3EX", "valve@3EX", "rocker@3IN", "pushrod@1EX")
+        .forEach(place -> assertThat(rules(place)).as(place).doesNotContain("R28"));
     bench.job.takeBack();
     assertThat(openChecks()).doesNotContain("R28:new-mate@pushrod@3EX");
   }

@@ -11,6 +11,7 @@ import wherefrom.job.Handling;
 import wherefrom.job.PutTogether;
 import wherefrom.job.StillMissing;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
@@ -50,6 +51,7 @@ final class WorkShots {
         together(
             "together-stop-half",
             (window, sample) -> pair(window, sample, "main-shell@M2U", "M2L")));
+    shots.add(together("together-stop-reason", WorkShots::reason));
     shots.add(together("together-stop-taken", WorkShots::taken));
     shots.add(together("together-stop-engine", (window, sample) -> scan(window, otherEngineTag())));
     shots.add(resumed("together-resumed-engine", WorkShots::otherEngine));
@@ -112,6 +114,13 @@ final class WorkShots {
               scan(window, new TagCode(TagType.BASKET, SampleJob.ENGINE, 4, 1).digits());
             }));
     shots.add(to("part", PartScreen.class, ScreenId.PART, 20));
+    shots.add(
+        shot(
+            "part-unmated",
+            PartScreen.class,
+            WorkShots::scattered,
+            (window, sample) ->
+                window.shell.desk().navigator().show(ScreenId.PART, item(sample, "rocker@7EX"))));
     shots.add(to("print-tags", PrintTagsScreen.class, ScreenId.PRINT_TAGS, 0));
     shots.add(
         shot(
@@ -228,6 +237,12 @@ final class WorkShots {
     together.scan(sample.tag("pushrod@3EX"));
     together.scan(sample.card("3EX"));
     handling.backFromWashing(item(sample, "pushrod@3EX"));
+  }
+
+  /** A reason is chosen: what will no longer be mated stands there before it is kept. */
+  private static void reason(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "lifter@3EX", "5EX");
+    scan(window, sample.action(Action.NEXT));
   }
 
   private static void taken(SampleWindow window, SampleJob sample) {

@@ -1,6 +1,5 @@
 package wherefrom.rules.consequence;
 
-import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Bank;
 import wherefrom.engine.BoreSpot;
@@ -9,6 +8,7 @@ import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSpot;
+import wherefrom.parts.Mates;
 import wherefrom.parts.Place;
 
 /** Which places a consequence concerns, seen from the change. */
@@ -43,18 +43,13 @@ enum Cover {
       return bank.isPresent() && bank.equals(cylinder(place.spot()).flatMap(layout::findBank));
     }
   },
-  /** The valves next to it on the same bank. */
-  NEIGHBOURS {
+  /** The place itself and its mates. */
+  MATES {
     @Override
     boolean covers(Change change, Place place, Layout layout) {
-      Optional<Bank> bank = bankOf(change, layout);
-      if (bank.isEmpty()) {
-        return false;
-      }
-      List<ValveSpot> order = layout.valvesInOrder(bank.get());
-      int at = change.findSpot().map(order::indexOf).orElse(-1);
-      int other = order.indexOf(place.spot());
-      return at >= 0 && other >= 0 && Math.abs(at - other) == 1;
+      return Place.find(change.where())
+          .filter(changed -> changed.equals(place) || Mates.areMates(changed, place))
+          .isPresent();
     }
   };
 

@@ -1,8 +1,7 @@
 package wherefrom.rules.consequence;
 
 import static wherefrom.rules.consequence.Cover.ALL;
-import static wherefrom.rules.consequence.Cover.HERE;
-import static wherefrom.rules.consequence.Cover.NEIGHBOURS;
+import static wherefrom.rules.consequence.Cover.MATES;
 import static wherefrom.rules.consequence.Severity.WARN;
 
 import java.util.EnumSet;
@@ -26,15 +25,9 @@ final class FindingRules {
               .know(
                   "not-mated",
                   WARN,
-                  HERE,
+                  MATES,
                   PartKind.all(),
                   "The parts here are no longer worn in to each other.")
-              .know(
-                  "neighbours",
-                  WARN,
-                  NEIGHBOURS,
-                  PartKind.all(),
-                  "A neighbour holds a part from another place.")
               .after("new-mate", "Check the parts at this place as new mates."));
 
   private FindingRules() {}

@@ -1,8 +1,11 @@
 package wherefrom.ui.benchmap;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
@@ -108,6 +111,25 @@ final class BenchMapModel {
       }
     }
     return counts;
+  }
+
+  /** The spots where the kind that is shown is no longer worn in to its mates. */
+  Set<Spot> flagged() {
+    return unmated().stream()
+        .filter(place -> place.kind() == kind)
+        .map(Place::spot)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** How many places of all kinds are so. */
+  int flags() {
+    return unmated().size();
+  }
+
+  private Set<Place> unmated() {
+    Set<Place> places = new HashSet<>();
+    state().unmated().forEach(what -> places.addAll(what.places()));
+    return places;
   }
 
   void look() {

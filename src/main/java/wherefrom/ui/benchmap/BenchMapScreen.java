@@ -23,6 +23,7 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.EngineDrawing;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.FlagMark;
 import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.StateMark;
@@ -36,6 +37,8 @@ import wherefrom.ui.tray.TrayTaking;
 
 /** The whole engine: every place and where its part is; off for washing and back by scan. */
 public final class BenchMapScreen implements Screen, Scannable {
+  private static final String NOT_MATED = "no longer mated";
+
   private final Desk desk;
   private final BenchMapModel model;
   private final EngineDrawing drawing;
@@ -105,6 +108,9 @@ public final class BenchMapScreen implements Screen, Scannable {
     prompt.setWords(model.said().isEmpty() ? model.prompt() : model.said());
     List<Node> marks = new ArrayList<>();
     model.counts().forEach(count -> marks.add(mark(count)));
+    if (model.flags() > 0) {
+      marks.add(mark(new FlagMark(desk.scale()), model.flags() + " " + NOT_MATED));
+    }
     legend.setCells(marks);
     List<TouchKey> keys = new ArrayList<>(List.of(kind, wash));
     keys.add(
@@ -125,34 +131,33 @@ public final class BenchMapScreen implements Screen, Scannable {
     }
     lines.add(0, Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
     VBox words = Panes.column(desk.scale(), lines.toArray(Node[]::new));
+    drawing.flag(model.flagged());
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
     view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
   }
 
   /** What the letters on the engine mean, on a page of its own where large text fills this one. */
   private void letters() {
-    List<Choice<PlaceState>> meanings =
-        model.counts().stream()
-            .map(
-                count ->
-                    new Choice<>(
-                        count.state(),
-                        count.state().letter()
-                            + ": "
-                            + count.places()
-                            + " "
-                            + count.state().words(),
-                        ""))
-            .toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Letters", meanings, state -> draw()));
+    List<Choice<String>> meanings = new ArrayList<>();
+    for (BenchMapModel.Count count : model.counts()) {
+      PlaceState state = count.state();
+      String words = state.letter() + ": " + count.places() + " " + state.words();
+      meanings.add(new Choice<>(words, words, ""));
+    }
+    if (model.flags() > 0) {
+      String words = "Dashed frame: " + model.flags() + " " + NOT_MATED;
+      meanings.add(new Choice<>(words, words, ""));
+    }
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Letters", meanings, words -> draw()));
   }
 
   private HBox mark(BenchMapModel.Count count) {
-    HBox mark =
-        new HBox(
-            desk.scale().px(2),
-            new StateMark(desk.scale(), count.state()),
-            desk.touch().small(count.places() + " " + count.state().words()));
+    return mark(
+        new StateMark(desk.scale(), count.state()), count.places() + " " + count.state().words());
+  }
+
+  private HBox mark(Region figure, String words) {
+    HBox mark = new HBox(desk.scale().px(2), figure, desk.touch().small(words));
     mark.setAlignment(Pos.CENTER_LEFT);
     return mark;
   }

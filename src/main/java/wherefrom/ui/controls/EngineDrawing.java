@@ -33,6 +33,7 @@ public final class EngineDrawing extends VBox {
   private EngineSide side = EngineSide.TOP;
   private Function<Spot, Optional<PlaceState>> states = spot -> Optional.empty();
   private Set<Spot> lit = Set.of();
+  private Set<Spot> flagged = Set.of();
   private boolean only;
 
   /**
@@ -88,6 +89,11 @@ public final class EngineDrawing extends VBox {
     rows.refill(SpotRows.of(layout, side));
   }
 
+  /** Flags the spots whose parts want a second look with a dashed frame; shown with the next. */
+  public void flag(Set<Spot> spots) {
+    flagged = Set.copyOf(spots);
+  }
+
   public EngineSide side() {
     return side;
   }
@@ -109,7 +115,9 @@ public final class EngineDrawing extends VBox {
   private Node spot(Spot spot) {
     Optional<PlaceState> state = states.apply(spot);
     double least = only ? SHOWN_MM : Scale.KEY_MM;
-    SpotKey key = new SpotKey(touch, spot, state, lit.contains(spot), least);
+    SpotKey key = new SpotKey(touch, spot, state, least);
+    key.light(lit.contains(spot));
+    key.flag(flagged.contains(spot));
     return state.isPresent() && !only ? touch.target(key, () -> tapped.accept(spot)) : key;
   }
 }

@@ -11,22 +11,30 @@ import wherefrom.job.PlaceState;
 final class SpotKey extends Region {
   private static final double LARGEST_MM = 8;
   private static final PseudoClass LIT = PseudoClass.getPseudoClass("lit");
+  private static final PseudoClass FLAGGED = PseudoClass.getPseudoClass("flagged");
 
   private final FitText figures;
   private final Optional<StateMark> mark;
   private final double least;
   private final double padding;
 
-  SpotKey(Touch touch, Spot spot, Optional<PlaceState> state, boolean lit, double leastMm) {
+  SpotKey(Touch touch, Spot spot, Optional<PlaceState> state, double leastMm) {
     Scale scale = touch.scale();
     least = scale.px(leastMm);
     padding = scale.px(1.3);
     figures = touch.fit(spot.figures(), LARGEST_MM, Scale.SMALL_MM, true).centred();
     mark = state.map(known -> new StateMark(scale, known));
     getStyleClass().addAll("spot", state.isPresent() ? "spot-known" : "spot-other");
-    pseudoClassStateChanged(LIT, lit);
     getChildren().add(figures);
     mark.ifPresent(getChildren()::add);
+  }
+
+  void light(boolean lit) {
+    pseudoClassStateChanged(LIT, lit);
+  }
+
+  void flag(boolean flagged) {
+    pseudoClassStateChanged(FLAGGED, flagged);
   }
 
   @Override

@@ -93,6 +93,10 @@ final class PartModel {
     lines.add(new Line("Where", WhereTo.words(state(), part()) + note));
     lines.add(new Line("Tag", tag()));
     record.decision().ifPresent(made -> lines.add(new Line("Decided", made.word())));
+    state().unmated().stream()
+        .filter(what -> record.where() != Whereabouts.RETIRED)
+        .filter(what -> what.places().contains(part().home()))
+        .forEach(what -> lines.add(new Line("No longer mated", what.told())));
     lines.addAll(new PartFindings(job, item).lines());
     List<Remark> remarks = new ArrayList<>(record.remarks());
     Collections.reverse(remarks);

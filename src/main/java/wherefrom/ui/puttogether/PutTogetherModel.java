@@ -58,9 +58,13 @@ final class PutTogetherModel {
     return together.mode();
   }
 
-  /** What stands on the screen. */
+  /** What stands on the screen; once a reason is chosen, what would come of it. */
   Answer answer() {
-    return answer;
+    return stop()
+        .flatMap(stopped -> reason())
+        .flatMap(
+            words -> together.unmates().map(unmated -> StopLines.onPurpose(answer, words, unmated)))
+        .orElse(answer);
   }
 
   /** The stop that stands; nothing scans through while one does. */

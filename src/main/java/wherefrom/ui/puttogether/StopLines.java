@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
+import wherefrom.job.Unmated;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -56,6 +57,18 @@ final class StopLines {
       return answer(verdict, end.part(), spot, first, mark, "Turn it, scan it again");
     }
     return taken(verdict);
+  }
+
+  /** A stop that is about to be overruled: why, and what is no longer mated then. */
+  static Answer onPurpose(Answer stop, String reason, Unmated unmated) {
+    List<String> lines = List.of("On purpose: " + reason, unmated.mates(), unmated.opened());
+    return new Answer(
+        stop.cue(),
+        stop.headline(),
+        lines.stream().filter(line -> !line.isEmpty()).toList(),
+        "",
+        stop.kind(),
+        stop.lit());
   }
 
   private Answer taken(Verdict verdict) {

@@ -2,7 +2,9 @@ package wherefrom.ui.benchmap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.Fitting;
 import wherefrom.job.PlaceState;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.TagCode;
@@ -55,5 +57,23 @@ class BenchMapModelTest {
     model.show(PartKind.LIFTER);
     model.tap(sample.spot("3EX"));
     assertThat(model.takeOpened()).contains(sample.part("lifter@3EX").item());
+  }
+
+  @Test
+  void thePlacesOfAFitOnPurposeAreFlaggedForEveryKindThatIsMated() {
+    new Fitting(sample.job)
+        .fitOnPurpose(sample.part("pushrod@5EX"), sample.spot("3EX"), "matched pair");
+    for (PartKind mated : List.of(PartKind.PUSHROD, PartKind.ROCKER, PartKind.LIFTER)) {
+      model.show(mated);
+      assertThat(model.flagged())
+          .as(mated.word())
+          .containsExactlyInAnyOrder(sample.spot("3EX"), sample.spot("5EX"));
+    }
+    model.show(PartKind.MAIN_SHELL);
+    assertThat(model.flagged()).isEmpty();
+    assertThat(model.flags()).isEqualTo(6);
+    assertThat(model.stateAt(sample.spot("M1U"))).contains(PlaceState.OUT);
+    model.show(PartKind.PUSHROD);
+    assertThat(model.stateAt(sample.spot("5EX"))).contains(PlaceState.OPEN);
   }
 }

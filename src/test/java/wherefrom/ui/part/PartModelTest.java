@@ -2,7 +2,9 @@ package wherefrom.ui.part;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.Fitting;
 import wherefrom.job.Handled;
 import wherefrom.ui.part.PartModel.Deed;
 import wherefrom.ui.sample.SampleJob;
@@ -46,5 +48,20 @@ class PartModelTest {
     model.note("rust below the cup");
     assertThat(model.lines())
         .contains(new PartModel.Line("Note, 4 May 2026, today", "rust below the cup"));
+  }
+
+  @Test
+  void aMateOfAPartThatSitsElsewhereSaysSo() {
+    new Fitting(sample.job)
+        .fitOnPurpose(sample.part("pushrod@5EX"), sample.spot("3EX"), "matched pair");
+    String told =
+        "The pushrod from 5 EX is fitted at 3 EX on purpose: matched pair. Check the parts at both"
+            + " places as new mates.";
+    for (String mate : List.of("rocker@3EX", "lifter@5EX", "pushrod@3EX", "pushrod@5EX")) {
+      PartModel page = new PartModel(sample.job, SampleJob.CLOCK, sample.part(mate).item());
+      assertThat(page.lines()).as(mate).contains(new PartModel.Line("No longer mated", told));
+    }
+    PartModel other = new PartModel(sample.job, SampleJob.CLOCK, sample.part("rocker@3IN").item());
+    assertThat(other.lines()).extracting(PartModel.Line::heading).doesNotContain("No longer mated");
   }
 }

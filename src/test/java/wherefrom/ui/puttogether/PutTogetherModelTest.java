@@ -86,6 +86,20 @@ class PutTogetherModelTest {
   }
 
   @Test
+  void onceAReasonIsChosenTheScreenSaysWhatWillNoLongerBeMated() {
+    fit("pushrod@3EX", "5EX");
+    model.chooseReason("it is the straighter one");
+    assertThat(model.answer().lines())
+        .containsExactly(
+            "On purpose: it is the straighter one",
+            "No longer mated at 5 EX and 3 EX: pushrod, rocker, lifter.",
+            "3 EX is open.");
+    assertThat(model.answer().cue()).contains(Cue.STOP);
+    assertThat(model.answer().lit())
+        .containsExactlyInAnyOrder(sample.spot("3EX"), sample.spot("5EX"));
+  }
+
+  @Test
   void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
     model.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits());
     assertThat(model.answer().lines().get(0)).isEqualTo("This tag belongs to Grey six");
