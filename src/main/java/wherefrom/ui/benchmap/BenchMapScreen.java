@@ -145,7 +145,7 @@ public final class BenchMapScreen implements Screen, Scannable {
       meanings.add(new Choice<>(words, words, ""));
     }
     if (model.flags() > 0) {
-      String words = "Dashed frame: " + model.flags() + " " + NOT_MATED;
+      String words = "Toothed frame: " + model.flags() + " " + NOT_MATED;
       meanings.add(new Choice<>(words, words, ""));
     }
     desk.navigator().open(() -> new ChoiceScreen<>(desk, "Letters", meanings, words -> draw()));

@@ -89,7 +89,7 @@ public final class EngineDrawing extends VBox {
     rows.refill(SpotRows.of(layout, side));
   }
 
-  /** Flags the spots whose parts want a second look with a dashed frame; shown with the next. */
+  /** Flags the spots whose parts want a second look with a toothed frame; shown with the next. */
   public void flag(Set<Spot> spots) {
     flagged = Set.copyOf(spots);
   }

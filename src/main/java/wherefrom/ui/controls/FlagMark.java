@@ -2,7 +2,7 @@ package wherefrom.ui.controls;
 
 import javafx.scene.layout.Region;
 
-/** The dashed frame of a flagged spot, for the legend. */
+/** The toothed frame of a flagged spot, for the legend. */
 public final class FlagMark extends Region {
   private static final double SIDE_MM = 9.2;
 

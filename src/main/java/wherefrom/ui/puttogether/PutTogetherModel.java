@@ -132,7 +132,12 @@ final class PutTogetherModel {
     if (action == Action.NEXT) {
       ownReason = "";
     }
-    return take(own ? () -> together.fitOnPurpose(ownReason) : deed);
+    Optional<Cue> cue = take(own ? () -> together.fitOnPurpose(ownReason) : deed);
+    if (action == Action.NEXT && together.unmates().isPresent()) {
+      // The card says the reason and what comes of it: no need to say it below as well.
+      trouble = "";
+    }
+    return cue;
   }
 
   /**

@@ -100,6 +100,14 @@ class PutTogetherModelTest {
   }
 
   @Test
+  void aReasonFromTheNextCardStandsOnTheStopAndNotInTheMessageBelow() {
+    fit("pushrod@3EX", "5EX");
+    model.scan(sample.action(Action.NEXT));
+    assertThat(model.answer().lines().get(0)).isEqualTo("On purpose: measured better here");
+    assertThat(model.trouble()).isEmpty();
+  }
+
+  @Test
   void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
     model.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits());
     assertThat(model.answer().lines().get(0)).isEqualTo("This tag belongs to Grey six");
