@@ -12,6 +12,7 @@ import wherefrom.job.Equipment;
 import wherefrom.job.Sounds;
 import wherefrom.ui.app.CueSounds;
 import wherefrom.ui.app.Shell;
+import wherefrom.ui.controls.Ticker;
 
 /** Opens the window. */
 public final class Start extends Application {
@@ -49,7 +50,7 @@ public final class Start extends Application {
     Equipment all = Objects.requireNonNull(equipment, "run() first");
     Sounds tones = Objects.requireNonNull(sounds, "run() first");
     Shell opened =
-        new Shell(Screens.all(), Screens::camera, all, nanos, new CueSounds(tones), workers);
+        new Shell(Screens.all(), Screens::camera, all, nanos, new CueSounds(tones, Ticker.WINDOW), workers);
     shell = opened;
     Scene scene = new Scene(opened, WIDTH, HEIGHT);
     opened.keys().attach(scene);

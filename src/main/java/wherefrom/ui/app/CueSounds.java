@@ -1,29 +1,27 @@
 package wherefrom.ui.app;
 
-import javafx.animation.Animation;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
-import javafx.util.Duration;
+import java.util.Optional;
 import wherefrom.rules.Cue;
+import wherefrom.ui.controls.Ticker;
 
 /** Sounds cues through the loudspeaker; a stop again every three seconds while it stands. */
 public final class CueSounds implements Sounds {
-  private static final Duration AGAIN = Duration.seconds(3);
+  private static final long AGAIN_MILLIS = 3000;
 
   private final wherefrom.job.Sounds speaker;
-  private final Timeline stop;
+  private final Ticker ticker;
+  private Optional<Ticker.Ticking> stop = Optional.empty();
 
   /**
    * Turns the loudspeaker fully up: whether there is sound at all is a setting of the window.
    *
    * @param speaker plays the tones
+   * @param ticker lets the three seconds pass
    */
-  public CueSounds(wherefrom.job.Sounds speaker) {
+  public CueSounds(wherefrom.job.Sounds speaker, Ticker ticker) {
     this.speaker = speaker;
+    this.ticker = ticker;
     speaker.setVolume(1);
-    this.stop =
-        new Timeline(new KeyFrame(AGAIN, event -> speaker.play(wherefrom.job.Sounds.Cue.STOP)));
-    stop.setCycleCount(Animation.INDEFINITE);
   }
 
   @Override
@@ -36,12 +34,15 @@ public final class CueSounds implements Sounds {
           case ASK -> wherefrom.job.Sounds.Cue.ASK;
         });
     if (cue == Cue.STOP) {
-      stop.playFromStart();
+      stop =
+          Optional.of(
+              ticker.repeat(AGAIN_MILLIS, () -> speaker.play(wherefrom.job.Sounds.Cue.STOP)));
     }
   }
 
   @Override
   public void hush() {
-    stop.stop();
+    stop.ifPresent(Ticker.Ticking::end);
+    stop = Optional.empty();
   }
 }

@@ -1,21 +1,23 @@
 package wherefrom.ui.controls;
 
-import javafx.animation.KeyFrame;
-import javafx.animation.KeyValue;
-import javafx.animation.Timeline;
+import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import javafx.util.Duration;
 
 /** A key that acts only after it was held down; a bar shows how far the hold has come. */
 final class HoldKey extends StackPane {
-  static final Duration HOLD = Duration.millis(1500);
+  static final double HOLD_MILLIS = 1500;
 
   private final Region bar = new Region();
-  private final Timeline hold;
+  private final double thick;
+  private final Ticker ticker;
+  private final Runnable act;
+  private Optional<Ticker.Ticking> hold = Optional.empty();
 
-  HoldKey(Touch touch, TouchKey plate, Runnable act) {
-    double thick = touch.scale().px(2.5);
+  HoldKey(Touch touch, TouchKey plate, Ticker ticker, Runnable act) {
+    this.ticker = ticker;
+    this.act = act;
+    thick = touch.scale().px(2.5);
     bar.getStyleClass().add("hold-bar");
     bar.setMinSize(0, 0);
     bar.setMouseTransparent(true);
@@ -25,26 +27,28 @@ final class HoldKey extends StackPane {
     getProperties().put(Touch.MARK, this);
     setFocusTraversable(false);
     setPickOnBounds(true);
-    hold =
-        new Timeline(
-            new KeyFrame(Duration.ZERO, new KeyValue(bar.prefWidthProperty(), 0)),
-            new KeyFrame(HOLD, new KeyValue(bar.prefWidthProperty(), 1)));
-    bar.prefWidthProperty()
-        .addListener(
-            (value, before, now) ->
-                bar.resizeRelocate(0, getHeight() - thick, getWidth() * now.doubleValue(), thick));
-    hold.setOnFinished(
-        event -> {
-          release();
-          act.run();
-        });
-    setOnMousePressed(event -> hold.playFromStart());
+    setOnMousePressed(event -> press());
     setOnMouseReleased(event -> release());
     setOnMouseExited(event -> release());
   }
 
+  private void press() {
+    release();
+    hold = Optional.of(ticker.follow(this::held));
+  }
+
+  private void held(double millis) {
+    double part = Math.min(1, millis / HOLD_MILLIS);
+    bar.resizeRelocate(0, getHeight() - thick, getWidth() * part, thick);
+    if (millis >= HOLD_MILLIS) {
+      release();
+      act.run();
+    }
+  }
+
   private void release() {
-    hold.stop();
+    hold.ifPresent(Ticker.Ticking::end);
+    hold = Optional.empty();
     bar.resize(0, 0);
   }
 }

@@ -21,14 +21,23 @@ public final class Touch {
 
   private final Scale scale;
   private final LongSupplier nanos;
+  private final Ticker ticker;
   private long quietUntil = Long.MIN_VALUE;
 
   /**
    * @param nanos a steady clock
    */
   public Touch(Scale scale, LongSupplier nanos) {
+    this(scale, nanos, Ticker.WINDOW);
+  }
+
+  /**
+   * @param ticker lets the time of a hold pass
+   */
+  Touch(Scale scale, LongSupplier nanos, Ticker ticker) {
     this.scale = scale;
     this.nanos = nanos;
+    this.ticker = ticker;
   }
 
   public Scale scale() {
@@ -88,7 +97,7 @@ public final class Touch {
 
   /** A key that acts after it was held down for 1.5 seconds. */
   public Region hold(String words, Runnable act) {
-    return new HoldKey(this, plate(words, Scale.PRIMARY_MM, "danger"), act);
+    return new HoldKey(this, plate(words, Scale.PRIMARY_MM, "danger"), ticker, act);
   }
 
   /** A key that is on or off and says which in words too. */

@@ -15,6 +15,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import wherefrom.job.Settings;
 import wherefrom.job.Shelf;
+import wherefrom.rules.Cue;
 import wherefrom.ui.Screens;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
@@ -25,6 +26,9 @@ import wherefrom.ui.controls.Touch;
 public final class SampleWindow {
   public final SampleEquipment equipment = new SampleEquipment();
   public final AtomicLong nanos = new AtomicLong(1_000_000_000L);
+
+  /** What is heard; silence unless a test listens. */
+  public Sounds sounds = Sounds.NONE;
 
   /** Does what is done away from the window's thread. */
   public Executor workers;
@@ -66,11 +70,25 @@ public final class SampleWindow {
             Screens::camera,
             equipment.all(shelf),
             nanos::get,
-            Sounds.NONE,
+            heard(),
             work -> this.workers.execute(work));
     scene = dpi == 96 ? new Scene(shell, 1280, 800) : new Scene(shell, 1920, 1200);
     shell.keys().attach(scene);
     layOut();
+  }
+
+  private Sounds heard() {
+    return new Sounds() {
+      @Override
+      public void play(Cue cue) {
+        sounds.play(cue);
+      }
+
+      @Override
+      public void hush() {
+        sounds.hush();
+      }
+    };
   }
 
   /** Lays everything out, as the next frame would. */

@@ -1,0 +1,99 @@
+package wherefrom.ui.puttogether;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.Sounds.Cue;
+import wherefrom.parts.Action;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.app.CueSounds;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.HandTicker;
+import wherefrom.ui.sample.Heard;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** A stop is heard until somebody has dealt with it. */
+class StopSoundTest {
+  private final HandTicker time = new HandTicker();
+  private final Heard heard = new Heard();
+  private final SampleJob sample = SampleJob.apart();
+  private final SampleWindow window = Toolkit.on(this::opened);
+
+  private SampleWindow opened() {
+    SampleWindow made = new SampleWindow(96, 100);
+    made.sounds = new CueSounds(heard, time);
+    made.shell.desk().open(sample.job);
+    made.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+    return made;
+  }
+
+  private void scan(String digits) {
+    inWindow(() -> ((Scannable) window.shell.current()).scan(digits));
+  }
+
+  private void inWindow(Runnable deed) {
+    Toolkit.on(
+        () -> {
+          deed.run();
+          return window;
+        });
+  }
+
+  private void stop() {
+    scan(sample.tag("pushrod@3EX"));
+    scan(sample.card("5EX"));
+    assertThat(heard.take()).containsExactly(Cue.STOP);
+    time.pass(6000);
+    assertThat(heard.take()).containsExactly(Cue.STOP, Cue.STOP);
+  }
+
+  private void isSilent() {
+    time.pass(30_000);
+    assertThat(heard.take()).isEmpty();
+  }
+
+  @Test
+  void takingTheScanBackEndsIt() {
+    stop();
+    scan(sample.action(Action.UNDO));
+    isSilent();
+  }
+
+  @Test
+  void theRightPartEndsIt() {
+    stop();
+    scan(sample.tag("pushrod@5EX"));
+    assertThat(heard.take()).containsExactly(Cue.RIGHT);
+    isSilent();
+  }
+
+  @Test
+  void fittingOnPurposeEndsIt() {
+    stop();
+    scan(sample.action(Action.NEXT));
+    scan(sample.action(Action.YES));
+    isSilent();
+  }
+
+  @Test
+  void whileItStandsItIsNotEndedByWhatSolvesNothing() {
+    stop();
+    scan(sample.action(Action.SKIP));
+    scan(sample.action(Action.HELP));
+    time.pass(3000);
+    assertThat(heard.take()).contains(Cue.STOP);
+  }
+
+  @Test
+  void anotherScreenIsQuietAndComingBackItSoundsAgain() {
+    stop();
+    inWindow(() -> window.shell.desk().navigator().show(ScreenId.BENCH_MAP));
+    isSilent();
+    inWindow(() -> window.shell.desk().navigator().back());
+    assertThat(heard.take()).containsExactly(Cue.STOP);
+    time.pass(3000);
+    assertThat(heard.take()).containsExactly(Cue.STOP);
+  }
+}
