@@ -1,6 +1,9 @@
 package wherefrom.job;
 
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import wherefrom.quantity.UnitSystem;
 
@@ -16,6 +19,7 @@ import wherefrom.quantity.UnitSystem;
  * @param camera the id of the chosen camera; empty while none is chosen
  * @param cameraOn whether the camera reads beside the work
  * @param secondCopy the folder on a stick or another disk that gets a copy after each sitting
+ * @param copied when each job was last copied there, by the job's folder
  */
 public record Settings(
     Path shop,
@@ -26,7 +30,11 @@ public record Settings(
     Scanner scanner,
     String camera,
     boolean cameraOn,
-    Optional<Path> secondCopy) {
+    Optional<Path> secondCopy,
+    Map<String, Instant> copied) {
+  public Settings {
+    copied = Map.copyOf(copied);
+  }
 
   /**
    * How a keyboard-type scanner types.
@@ -42,59 +50,70 @@ public record Settings(
 
   public static Settings fresh(Path shop) {
     return new Settings(
-        shop, UnitSystem.INCH, 100, 0, true, Scanner.PLAIN, "", false, Optional.empty());
+        shop, UnitSystem.INCH, 100, 0, true, Scanner.PLAIN, "", false, Optional.empty(), Map.of());
   }
 
   public Settings withShop(Path folder) {
     return new Settings(
-        folder, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy);
+        folder, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copied);
   }
 
   public Settings withUnits(UnitSystem chosen) {
     return new Settings(
-        shop, chosen, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy);
+        shop, chosen, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copied);
   }
 
   public Settings withTextPercent(int percent) {
     return new Settings(
-        shop, units, percent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy);
+        shop, units, percent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copied);
   }
 
   public Settings withPixelsPerMm(double measured) {
     return new Settings(
-        shop, units, textPercent, measured, sound, scanner, camera, cameraOn, secondCopy);
+        shop, units, textPercent, measured, sound, scanner, camera, cameraOn, secondCopy, copied);
   }
 
   public Settings withSound(boolean on) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, on, scanner, camera, cameraOn, secondCopy);
+        shop, units, textPercent, pixelsPerMm, on, scanner, camera, cameraOn, secondCopy, copied);
   }
 
   public Settings withScanner(Scanner typing) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, typing, camera, cameraOn, secondCopy);
+        shop, units, textPercent, pixelsPerMm, sound, typing, camera, cameraOn, secondCopy, copied);
   }
 
   public Settings withCamera(String id) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, id, cameraOn, secondCopy);
+        shop, units, textPercent, pixelsPerMm, sound, scanner, id, cameraOn, secondCopy, copied);
   }
 
   public Settings withCameraOn(boolean on) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, on, secondCopy);
+        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, on, secondCopy, copied);
   }
 
-  public Settings withSecondCopy(Path folder) {
+  /**
+   * @param folder gets the copies from now on, none of which is there yet; empty for no copies
+   */
+  public Settings withSecondCopy(Optional<Path> folder) {
     return new Settings(
-        shop,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        Optional.of(folder));
+        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, folder, Map.of());
+  }
+
+  public Settings withCopied(Path job, Instant time) {
+    Map<String, Instant> times = new HashMap<>(copied);
+    times.put(key(job), time);
+    return new Settings(
+        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, times);
+  }
+
+  /** When a job was last copied. */
+  public Optional<Instant> findCopied(Path job) {
+    return Optional.ofNullable(copied.get(key(job)));
+  }
+
+  private static String key(Path job) {
+    return job.toAbsolutePath().normalize().toString();
   }
 }

@@ -26,7 +26,11 @@ public final class BackupFolder implements Backups {
     try {
       return new Copied(target, copyAll(job, target));
     } catch (java.nio.file.FileSystemException e) {
-      throw new IOException("The copy could not be written: " + Reasons.of(e) + ".", e);
+      throw new IOException(
+          "The copy could not be written: "
+              + Reasons.of(e)
+              + ". Make room there and see that it can be written to, or choose another folder.",
+          e);
     }
   }
 

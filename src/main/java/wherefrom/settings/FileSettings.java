@@ -6,7 +6,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.files.AtomicFile;
@@ -80,7 +84,22 @@ public final class FileSettings implements SettingsStore {
             text(json, "scannerDigits", "")),
         text(json, "camera", fresh.camera()),
         flag(json, "cameraOn", fresh.cameraOn()),
-        Optional.of(text(json, "secondCopy", "")).filter(kept -> !kept.isEmpty()).map(Path::of));
+        Optional.of(text(json, "secondCopy", "")).filter(kept -> !kept.isEmpty()).map(Path::of),
+        copied(json));
+  }
+
+  private static Map<String, Instant> copied(JsonNode json) {
+    JsonNode jobs = json.path("copied");
+    require(jobs.isMissingNode() || jobs.isObject());
+    Map<String, Instant> times = new HashMap<>();
+    for (Map.Entry<String, JsonNode> job : jobs.properties()) {
+      try {
+        times.put(job.getKey(), Instant.parse(job.getValue().asText("")));
+      } catch (DateTimeParseException e) {
+        throw new IllegalArgumentException("no settings", e);
+      }
+    }
+    return times;
   }
 
   private static String text(JsonNode json, String field, String missing) {
@@ -128,6 +147,8 @@ public final class FileSettings implements SettingsStore {
     json.put("camera", settings.camera());
     json.put("cameraOn", settings.cameraOn());
     settings.secondCopy().ifPresent(folder -> json.put("secondCopy", folder.toString()));
+    ObjectNode copied = json.putObject("copied");
+    settings.copied().forEach((job, time) -> copied.put(job, time.toString()));
     byte[] bytes = mapper.writerWithDefaultPrettyPrinter().writeValueAsBytes(json);
     try {
       new AtomicFile().write(folder.resolve(FILE), bytes);

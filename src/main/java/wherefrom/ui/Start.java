@@ -1,6 +1,7 @@
 package wherefrom.ui;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.LongSupplier;
@@ -18,6 +19,7 @@ import wherefrom.ui.controls.Ticker;
 public final class Start extends Application {
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 800;
+  private static final long IDLE_MILLIS = 30_000;
 
   private static @Nullable Equipment equipment;
   private static LongSupplier nanos = () -> 0;
@@ -32,6 +34,7 @@ public final class Start extends Application {
           });
 
   private @Nullable Shell shell;
+  private Optional<Ticker.Ticking> idle = Optional.empty();
 
   /**
    * Opens the window and returns when it is closed.
@@ -58,10 +61,12 @@ public final class Start extends Application {
     stage.setScene(scene);
     stage.setMaximized(true);
     stage.show();
+    idle = Optional.of(Ticker.WINDOW.repeat(IDLE_MILLIS, opened::idle));
   }
 
   @Override
   public void stop() {
+    idle.ifPresent(Ticker.Ticking::end);
     if (shell != null) {
       shell.close();
     }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,7 +49,8 @@ class FileSettingsTest {
             new Settings.Scanner("]Q1", "#", "à&é\"'(-è_ç"),
             "v4l2:x",
             true,
-            Optional.of(Path.of("/stick/ü")));
+            Optional.of(Path.of("/stick/ü")),
+            Map.of("/a shop/ü/engine", Instant.parse("2026-05-04T09:30:00Z")));
     settings().save(kept);
     assertThat(settings().load()).isEqualTo(kept);
   }
@@ -72,6 +75,8 @@ class FileSettingsTest {
         "{\"sound\":\"loud\"}",
         "{\"cameraOn\":1}",
         "{\"secondCopy\":false}",
+        "{\"copied\":7}",
+        "{\"copied\":{\"engine\":\"yesterday\"}}",
         "{\"shop\":7}"
       })
   void aDamagedFileIsKeptAsideAndTheSettingsAreFresh(String content) throws IOException {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
 import wherefrom.job.entry.OffForWashing;
@@ -36,6 +37,8 @@ final class Gallery {
     shots.add(new Shot("number-entry", NumberEntryScreen.class, Gallery::number));
     shots.add(new Shot("choice", ChoiceScreen.class, Gallery::choice));
     shots.add(new Shot("job-home", JobHomeScreen.class, Gallery::jobHome));
+    shots.add(new Shot("jobs-stick-away", JobsScreen.class, Gallery::stickAway));
+    shots.add(new Shot("job-home-stick-away", JobHomeScreen.class, Gallery::jobHomeStickAway));
     shots.add(new Shot("between", BetweenScreen.class, Gallery::between));
     shots.add(new Shot("files", FilesScreen.class, Gallery::files));
     shots.addAll(MachineShots.all());
@@ -70,6 +73,21 @@ final class Gallery {
         name,
         Kit.class,
         window -> window.shell.desk().navigator().open(() -> new Kit(maker.apply(window))));
+  }
+
+  /** A job was put away, and the stick for its copy is not there. */
+  private static void stickAway(SampleWindow window) {
+    Desk desk = window.shell.desk();
+    desk.change(desk.settings().withSecondCopy(Optional.of(Path.of("/media/stick/engines"))));
+    SampleJob sample = SampleJob.apart();
+    window.equipment.shelf.put(sample.job.folder().toString(), sample.job);
+    desk.open(sample.job);
+    desk.navigator().jobs();
+  }
+
+  private static void jobHomeStickAway(SampleWindow window) {
+    stickAway(window);
+    window.shell.desk().open(SampleJob.apart().job);
   }
 
   private static void jobs(SampleWindow window) {

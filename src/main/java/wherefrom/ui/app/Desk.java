@@ -1,6 +1,7 @@
 package wherefrom.ui.app;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -43,6 +44,7 @@ public final class Desk {
   private Settings settings;
   private Touch touch;
   private Optional<OpenJob> job = Optional.empty();
+  private final Copying copying;
 
   Desk(
       Equipment equipment,
@@ -58,6 +60,12 @@ public final class Desk {
     this.front = front;
     this.settings = settings;
     this.touch = new Touch(Scale.of(settings), nanos);
+    this.copying = new Copying(this, workers, front::copied);
+  }
+
+  /** The copies of jobs in a second folder. */
+  public Copying copying() {
+    return copying;
   }
 
   public Equipment equipment() {
@@ -135,8 +143,10 @@ public final class Desk {
   /** Puts the open job away. */
   public void closeJob() {
     sounds.hush();
+    Optional<Path> left = job.map(OpenJob::folder);
     job.ifPresent(OpenJob::close);
     job = Optional.empty();
+    left.ifPresent(copying::left);
   }
 
   /** Every tag that can be in view: those of the open job, and the cards; none without a job. */

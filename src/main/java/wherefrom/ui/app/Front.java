@@ -16,4 +16,7 @@ interface Front extends Navigator {
 
   /** The live camera lets its device go for a moment, or may have it again. */
   void lendCamera(boolean away);
+
+  /** A job was copied to the second folder, or could not be. */
+  void copied();
 }

@@ -22,6 +22,9 @@ public interface Screen {
   /** The job has changed under the screen, as by an undo. */
   default void changed() {}
 
+  /** A job was copied to the second folder, or could not be. */
+  default void copied() {}
+
   /** Whether it works on the open job: the top bar then shows what is missing, and UNDO. */
   default boolean onJob() {
     return true;

@@ -133,6 +133,17 @@ public final class Shell extends VBox implements Front {
   public void close() {
     camera.stop();
     desk.closeJob();
+    desk.copying().finish();
+  }
+
+  /** To be called every now and then: nobody may have worked for a while. */
+  public void idle() {
+    desk.copying().idle();
+  }
+
+  @Override
+  public void copied() {
+    current().copied();
   }
 
   private void down() {

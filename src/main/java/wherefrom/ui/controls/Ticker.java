@@ -46,7 +46,8 @@ public interface Ticker {
 
         @Override
         public Ticking repeat(long millis, Runnable act) {
-          Timeline line = new Timeline(new KeyFrame(Duration.millis(millis), event -> act.run()));
+          Timeline line =
+              new Timeline(new KeyFrame(Duration.millis((double) millis), event -> act.run()));
           line.setCycleCount(Animation.INDEFINITE);
           line.playFromStart();
           return line::stop;

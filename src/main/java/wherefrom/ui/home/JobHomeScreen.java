@@ -3,9 +3,11 @@ package wherefrom.ui.home;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.job.OpenJob;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -82,7 +84,17 @@ public final class JobHomeScreen implements Screen {
 
   @Override
   public void shown() {
-    lines.setItems(JobHomeModel.lines(desk.getJob(), desk.equipment().clock()));
+    OpenJob job = desk.getJob();
+    List<JobHomeModel.Line> told = JobHomeModel.lines(job, desk.equipment().clock());
+    desk.copying()
+        .words(job.folder(), job.state().lastTouched())
+        .ifPresent(words -> told.add(new JobHomeModel.Line("Copy on the stick", words)));
+    lines.setItems(told);
+  }
+
+  @Override
+  public void copied() {
+    shown();
   }
 
   @Override

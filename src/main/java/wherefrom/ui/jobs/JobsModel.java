@@ -2,8 +2,10 @@ package wherefrom.ui.jobs;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.job.Resume;
 import wherefrom.job.Shelf;
 import wherefrom.ui.app.Dates;
@@ -22,10 +24,17 @@ final class JobsModel {
     }
   }
 
-  private final Clock clock;
+  /** How the copy of a job stands that was last worked on at a time. */
+  interface Copies {
+    Optional<String> words(Path job, Instant touched);
+  }
 
-  JobsModel(Clock clock) {
+  private final Clock clock;
+  private final Copies copies;
+
+  JobsModel(Clock clock, Copies copies) {
     this.clock = clock;
+    this.copies = copies;
   }
 
   List<Line> lines(Shelf shelf) {
@@ -38,6 +47,10 @@ final class JobsModel {
       lines.add(entry.trouble());
     }
     entry.resume().ifPresent(resume -> lines.addAll(resume(resume)));
+    entry
+        .resume()
+        .flatMap(resume -> copies.words(entry.folder(), resume.lastTouched()))
+        .ifPresent(lines::add);
     return new Line(entry.folder(), entry.name(), lines);
   }
 

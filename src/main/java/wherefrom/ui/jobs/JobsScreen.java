@@ -31,7 +31,7 @@ public final class JobsScreen implements Screen {
   public JobsScreen(Desk desk) {
     this.desk = desk;
     Touch touch = desk.touch();
-    model = new JobsModel(desk.equipment().clock());
+    model = new JobsModel(desk.equipment().clock(), desk.copying()::words);
     list = Pager.list(touch, this::row);
     none = touch.text("No jobs yet. Begin a new job, or look round in the demo first.");
     StackPane room = Panes.grow(new StackPane(list, none));
@@ -85,6 +85,11 @@ public final class JobsScreen implements Screen {
   public void shown() {
     desk.attempt(() -> list.setItems(model.lines(desk.shelf())));
     none.setVisible(list.items().isEmpty());
+  }
+
+  @Override
+  public void copied() {
+    shown();
   }
 
   @Override

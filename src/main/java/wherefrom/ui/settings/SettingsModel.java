@@ -1,5 +1,6 @@
 package wherefrom.ui.settings;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import wherefrom.job.Settings;
@@ -16,7 +17,8 @@ final class SettingsModel {
     UNITS,
     SCANNER,
     CAMERA,
-    SHOP
+    SHOP,
+    COPY
   }
 
   record Line(What what, String heading, String now) {}
@@ -45,7 +47,11 @@ final class SettingsModel {
             now.units() == UnitSystem.INCH ? "inches" : "millimetres"),
         new Line(What.SCANNER, "Scanner", scanner(now)),
         new Line(What.CAMERA, "Camera", now.camera().isEmpty() ? "none chosen" : now.camera()),
-        new Line(What.SHOP, "Shop folder", now.shop().toString()));
+        new Line(What.SHOP, "Shop folder", now.shop().toString()),
+        new Line(
+            What.COPY,
+            "Copy of each job after a sitting",
+            now.secondCopy().map(Path::toString).orElse("none: choose a folder on a stick")));
   }
 
   private static String screen(Settings now) {

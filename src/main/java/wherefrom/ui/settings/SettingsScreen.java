@@ -2,9 +2,11 @@ package wherefrom.ui.settings;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
+import wherefrom.job.SecondCopies;
 import wherefrom.job.Settings;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
@@ -38,6 +40,7 @@ public final class SettingsScreen implements Screen {
       case UNITS -> choose("Units for new jobs", SettingsModel.UNITS, this::units);
       case SCANNER -> open(() -> new ScannerScreen(desk));
       case CAMERA -> open(() -> new CameraScreen(desk));
+      case COPY -> copy();
       case SHOP -> open(() -> FilesScreen.folder(desk, "Shop folder", shop(), this::shop));
     }
   }
@@ -64,6 +67,33 @@ public final class SettingsScreen implements Screen {
 
   private void shop(Path folder) {
     change(desk.settings().withShop(folder));
+  }
+
+  private void copy() {
+    if (desk.settings().secondCopy().isEmpty()) {
+      copyFolder();
+      return;
+    }
+    Runnable other = this::copyFolder;
+    Runnable none = () -> change(desk.settings().withSecondCopy(Optional.empty()));
+    List<Choice<Runnable>> choices =
+        List.of(
+            new Choice<>(other, "Another folder", "on a stick or another disk"),
+            new Choice<>(none, "No more copies", "what was copied stays where it is"));
+    choose("Copy of each job after a sitting", choices, Runnable::run);
+  }
+
+  private void copyFolder() {
+    open(() -> FilesScreen.folder(desk, "Folder for the copies", shop(), this::copyTo));
+  }
+
+  private void copyTo(Path folder) {
+    Optional<String> fault = SecondCopies.findFault(shop(), folder);
+    if (fault.isPresent()) {
+      desk.say(fault.get());
+    } else {
+      change(desk.settings().withSecondCopy(Optional.of(folder)));
+    }
   }
 
   private void change(Settings changed) {

@@ -2,6 +2,7 @@ package wherefrom.ui.sample;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -62,6 +63,10 @@ public final class SampleEquipment {
   /** What the camera gives for every frame, where no reader of the test's own is set. */
   public LiveAnswer seen = new LiveAnswer.Nothing(Optional.empty());
 
+  public Backups backups =
+      (folder, second) -> new Backups.Copied(second.resolve(folder.getFileName()), 1);
+  public Clock clock = SampleJob.CLOCK;
+
   public Optional<Cameras> ownCameras = Optional.empty();
   public Optional<TagReader> ownReader = Optional.empty();
 
@@ -83,8 +88,8 @@ public final class SampleEquipment {
         printer(),
         reports(),
         folder -> List.of(),
-        (folder, second) -> new Backups.Copied(second.resolve(folder.getFileName()), 1),
-        SampleJob.CLOCK);
+        (folder, second) -> backups.copy(folder, second),
+        clock);
   }
 
   /** Reports that are not written; their files are remembered. */

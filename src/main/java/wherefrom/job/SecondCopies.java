@@ -1,0 +1,66 @@
+package wherefrom.job;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Optional;
+
+/** The copies of jobs in a second folder: made after a sitting, without anybody asking. */
+public final class SecondCopies {
+
+  /** How a copy went. */
+  public sealed interface Outcome {
+    /** The copy is up to date since this time. */
+    record Made(Instant time) implements Outcome {}
+
+    /**
+     * There is no copy of what was done last.
+     *
+     * @param away whether the folder is not there, as when the stick is not put in
+     */
+    record Failed(boolean away, String sentence) implements Outcome {}
+  }
+
+  private final Backups backups;
+  private final Clock clock;
+
+  public SecondCopies(Backups backups, Clock clock) {
+    this.backups = backups;
+    this.clock = clock;
+  }
+
+  /**
+   * Brings the copy of a job up to date. A folder that is not there is not made: it would lie where
+   * the stick is put in later.
+   */
+  public Outcome copy(Path job, Path second) {
+    if (!Files.isDirectory(second)) {
+      return new Outcome.Failed(
+          true,
+          "The stick is not there: "
+              + second
+              + " is not found. Put it in, and the copy is made by itself.");
+    }
+    Instant begun = clock.instant();
+    try {
+      backups.copy(job, second);
+      return new Outcome.Made(begun);
+    } catch (IOException | UncheckedIOException | LogbookException e) {
+      return new Outcome.Failed(false, e.getMessage() + " The job itself is safe here.");
+    }
+  }
+
+  /** What is wrong with a folder for copies, in a sentence; empty when nothing is. */
+  public static Optional<String> findFault(Path shop, Path second) {
+    boolean within =
+        second.toAbsolutePath().normalize().startsWith(shop.toAbsolutePath().normalize());
+    return within
+        ? Optional.of(
+            "That is in the shop folder itself: a copy there is lost with it. Choose a folder on a"
+                + " stick or another disk.")
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,289 @@
+package wherefrom.ui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.Backups;
+import wherefrom.job.Shelf.NewJob;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.logbook.BackupFolder;
+import wherefrom.logbook.FileShelf;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.sample.HandClock;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Real jobs in a real folder, copied to another one that may not be there. */
+class CopyingTest {
+  @TempDir Path folder;
+  private final HandClock clock = new HandClock();
+  private final List<Runnable> waiting = new ArrayList<>();
+  private Backups backups = new BackupFolder();
+  private Executor workers = Runnable::run;
+  private FileShelf shelf;
+  private Path stick;
+  private Path job;
+
+  @BeforeEach
+  void begin() throws IOException {
+    shelf = new FileShelf(folder.resolve("shop"), clock, () -> 7);
+    stick = Files.createDirectories(folder.resolve("stick"));
+    job = folder.resolve("shop/barn");
+    NewJob begun =
+        new NewJob(
+            "Barn V8",
+            ReadyLayouts.find("v8-odd-even").orElseThrow(),
+            PartKind.alwaysOn(),
+            UnitSystem.INCH);
+    shelf.createIn(job, begun).close();
+  }
+
+  private SampleWindow window() {
+    return Toolkit.on(
+        () -> {
+          SampleWindow window =
+              new SampleWindow(
+                  96,
+                  100,
+                  Optional.of(shelf),
+                  workers,
+                  equipment -> {
+                    equipment.clock = clock;
+                    equipment.backups = (from, to) -> backups.copy(from, to);
+                    equipment.settings =
+                        equipment
+                            .settings
+                            .withShop(folder.resolve("shop"))
+                            .withSecondCopy(Optional.of(stick));
+                  });
+          window.shell.desk().open(shelf.open(job));
+          window.shell.desk().getJob().record(new NoteAdded(1, "oil in it"));
+          return window;
+        });
+  }
+
+  private static void in(SampleWindow window, Runnable deed) {
+    Toolkit.on(
+        () -> {
+          deed.run();
+          return 0;
+        });
+    // What was handed to the window's thread meanwhile has been done when this has.
+    Toolkit.on(
+        () -> {
+          window.layOut();
+          return 0;
+        });
+  }
+
+  private static void leave(SampleWindow window) {
+    in(window, () -> window.shell.desk().navigator().jobs());
+  }
+
+  private void idleAfter(SampleWindow window, Duration quiet) {
+    clock.pass(quiet);
+    in(window, window.shell::idle);
+  }
+
+  private static String words(SampleWindow window) {
+    return Toolkit.on(window::words);
+  }
+
+  /** The copy is there and is the job to the byte. */
+  private void isCopied() throws IOException {
+    assertThat(stick.resolve("barn")).isDirectory();
+    try (Stream<Path> files = Files.list(job)) {
+      for (Path file : files.filter(each -> each.toString().endsWith(".jsonl")).toList()) {
+        assertThat(stick.resolve("barn").resolve(file.getFileName())).hasSameBinaryContentAs(file);
+      }
+    }
+    assertThat(files(stick)).isNotEmpty();
+  }
+
+  private static List<Path> files(Path inside) throws IOException {
+    try (Stream<Path> files = Files.walk(inside)) {
+      return files.filter(Files::isRegularFile).toList();
+    }
+  }
+
+  @Test
+  void aJobThatIsPutAwayIsCopiedAndTheListSaysWhen() throws IOException {
+    SampleWindow window = window();
+    leave(window);
+    isCopied();
+    assertThat(words(window)).contains("Last copied 4 May 2026, today.");
+    clock.pass(Duration.ofDays(90));
+    in(window, () -> window.shell.desk().open(shelf.open(job)));
+    assertThat(words(window)).contains("Copy on the stick Last copied 4 May 2026, 90 days ago.");
+    assertThat(window.equipment.settings.findCopied(job)).isPresent();
+  }
+
+  @Test
+  void theScreenDoesNotWaitForTheStick() throws IOException {
+    workers = waiting::add;
+    SampleWindow window = window();
+    leave(window);
+    assertThat(words(window)).contains("Barn V8", "Not copied yet.");
+    assertThat(files(stick)).isEmpty();
+    in(window, () -> waiting.remove(0).run());
+    isCopied();
+    assertThat(words(window)).contains("Last copied");
+  }
+
+  @Test
+  void closingTheWindowWaitsUntilTheCopyIsThere() throws IOException {
+    ExecutorService one = Executors.newSingleThreadExecutor();
+    workers = one;
+    BackupFolder real = new BackupFolder();
+    backups =
+        (from, to) -> {
+          try {
+            Thread.sleep(300);
+          } catch (InterruptedException e) {
+            throw new IOException(e);
+          }
+          return real.copy(from, to);
+        };
+    SampleWindow window = window();
+    Toolkit.on(
+        () -> {
+          window.shell.close();
+          return 0;
+        });
+    one.shutdownNow();
+    isCopied();
+    assertThat(window.equipment.settings.findCopied(job)).isPresent();
+  }
+
+  @Test
+  void afterTwoQuietMinutesTheOpenJobIsCopiedOnce() throws IOException {
+    SampleWindow window = window();
+    idleAfter(window, Duration.ofSeconds(119));
+    assertThat(files(stick)).isEmpty();
+    idleAfter(window, Duration.ofSeconds(1));
+    isCopied();
+    assertThat(words(window)).contains("Copy on the stick Last copied 4 May 2026, today.");
+    Files.delete(files(stick).get(0));
+    idleAfter(window, Duration.ofMinutes(5));
+    assertThat(files(stick)).isEmpty();
+    in(window, () -> window.shell.desk().getJob().record(new NoteAdded(2, "a nick")));
+    idleAfter(window, Duration.ofMinutes(2));
+    isCopied();
+  }
+
+  @Test
+  void aStickThatIsNotThereIsSaidCalmlyAndCopiedToOnceItIs() throws IOException {
+    Files.delete(stick);
+    SampleWindow window = window();
+    leave(window);
+    assertThat(words(window))
+        .contains("The stick is not there: " + stick)
+        .contains("Put it in, and the copy is made by itself. Not copied yet.");
+    assertThat(stick).doesNotExist();
+    in(window, () -> window.shell.desk().open(shelf.open(job)));
+    assertThat(words(window)).contains("Copy on the stick The stick is not there");
+    Files.createDirectory(stick);
+    idleAfter(window, Duration.ofMinutes(2));
+    isCopied();
+    assertThat(words(window)).doesNotContain("is not there");
+  }
+
+  @Test
+  void aStickThatWasTakenAwaySaysWhenTheLastCopyWasMade() throws IOException {
+    SampleWindow window = window();
+    leave(window);
+    Files.move(stick, folder.resolve("pocket"));
+    clock.pass(Duration.ofDays(3));
+    in(window, () -> window.shell.desk().open(shelf.open(job)));
+    in(window, () -> window.shell.desk().getJob().record(new NoteAdded(1, "a nick")));
+    leave(window);
+    assertThat(words(window)).contains("The stick is not there", "Last copied 4 May 2026, 3 days");
+  }
+
+  @Test
+  void whatHasChangedSinceTheLastCopyIsSaid() throws IOException {
+    SampleWindow window = window();
+    leave(window);
+    workers = waiting::add;
+    clock.pass(Duration.ofDays(3));
+    SampleWindow later = window();
+    Toolkit.on(
+        () -> {
+          later.shell.desk().change(window.shell.desk().settings());
+          return 0;
+        });
+    leave(later);
+    assertThat(words(later)).contains("4 May 2026, 3 days ago. It has changed since.");
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenToIsSaidWithWhatToDo() throws IOException {
+    Path nowhere = Path.of("/proc");
+    assumeThat(nowhere).isDirectory();
+    stick = nowhere;
+    SampleWindow window = window();
+    leave(window);
+    assertThat(words(window))
+        .contains("The copy could not be written: ")
+        .contains("Make room there and see that it can be written to")
+        .contains("The job itself is safe here. Not copied yet.");
+  }
+
+  @Test
+  void aFullStickIsTriedOnceForEachSitting() throws IOException {
+    int[] tries = {0};
+    backups =
+        (from, to) -> {
+          tries[0]++;
+          throw new IOException("The copy could not be written: no space left on it.");
+        };
+    SampleWindow window = window();
+    idleAfter(window, Duration.ofMinutes(2));
+    idleAfter(window, Duration.ofMinutes(2));
+    idleAfter(window, Duration.ofMinutes(2));
+    assertThat(tries[0]).isEqualTo(1);
+    assertThat(words(window)).contains("no space left on it. The job itself is safe here.");
+    leave(window);
+    assertThat(tries[0]).isEqualTo(2);
+    assertThat(words(window)).contains("no space left on it.");
+  }
+
+  @Test
+  void somethingElseOfThatNameOnTheStickIsLeftAlone() throws IOException {
+    Path other = Files.writeString(stick.resolve("barn"), "not a job");
+    SampleWindow window = window();
+    leave(window);
+    assertThat(other).hasContent("not a job");
+    assertThat(words(window)).contains("The copy could not be written", "safe here");
+  }
+
+  @Test
+  void withoutAFolderForItNothingIsCopiedAndNothingIsSaid() throws IOException {
+    SampleWindow window = window();
+    in(
+        window,
+        () -> {
+          Desk desk = window.shell.desk();
+          desk.change(desk.settings().withSecondCopy(Optional.empty()));
+        });
+    leave(window);
+    assertThat(files(stick)).isEmpty();
+    assertThat(words(window)).doesNotContain("copied", "stick");
+  }
+}

@@ -1,0 +1,66 @@
+package wherefrom.ui.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Choosing by touch where the copies go. */
+class CopyFolderTest {
+  @TempDir Path folder;
+
+  private SampleWindow settings(Path shop) {
+    return Toolkit.on(
+        () -> {
+          SampleWindow window =
+              new SampleWindow(
+                  96,
+                  100,
+                  Optional.empty(),
+                  Runnable::run,
+                  equipment -> equipment.settings = equipment.settings.withShop(shop));
+          window.shell.desk().navigator().show(ScreenId.SETTINGS);
+          window.layOut();
+          return window;
+        });
+  }
+
+  private static void press(SampleWindow window, String... keys) {
+    Toolkit.on(
+        () -> {
+          for (String key : keys) {
+            window.pressOnSomePage(key);
+          }
+          return 0;
+        });
+  }
+
+  @Test
+  void aFolderIsChosenAndGivenUpAgain() throws IOException {
+    Path shop = Files.createDirectories(folder.resolve("shop"));
+    Path stick = Files.createDirectories(folder.resolve("stick"));
+    SampleWindow window = settings(shop);
+    press(window, "Copy of each job", "Up", "stick (folder)", "Choose this folder");
+    assertThat(window.equipment.settings.secondCopy()).contains(stick);
+    String words = Toolkit.on(window::words);
+    assertThat(words).contains(stick.toString());
+    press(window, "Copy of each job", "No more copies");
+    assertThat(window.equipment.settings.secondCopy()).isEmpty();
+  }
+
+  @Test
+  void theShopItselfIsNoPlaceForCopies() throws IOException {
+    Path shop = Files.createDirectories(folder.resolve("shop"));
+    SampleWindow window = settings(shop);
+    press(window, "Copy of each job", "Choose this folder");
+    assertThat(window.equipment.settings.secondCopy()).isEmpty();
+    assertThat(window.shell.message()).contains("in the shop folder itself");
+  }
+}
