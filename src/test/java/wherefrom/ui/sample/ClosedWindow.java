@@ -1,0 +1,111 @@
+package wherefrom.ui.sample;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import javafx.application.Platform;
+import javafx.stage.Window;
+import javafx.stage.WindowEvent;
+import wherefrom.job.Camera;
+import wherefrom.job.CameraFrame;
+import wherefrom.job.Cameras;
+import wherefrom.job.FrameSource;
+import wherefrom.job.GreyImage;
+import wherefrom.job.Sounds;
+import wherefrom.ui.Start;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.Shell;
+
+/**
+ * A program of its own: the window opens, a job is put together with the camera beside it, and once
+ * the camera has given some pictures the person closes the window.
+ */
+public final class ClosedWindow {
+  private static final int PICTURES = 20;
+
+  private ClosedWindow() {}
+
+  public static void main(String[] arguments) {
+    AtomicInteger pictures = new AtomicInteger();
+    SampleEquipment equipment = new SampleEquipment();
+    equipment.settings = equipment.settings.withCameraOn(true);
+    equipment.ownCameras = Optional.of(cameras(pictures));
+    Thread person = new Thread(() -> person(pictures));
+    person.setDaemon(true);
+    person.start();
+    Start.run(equipment.all(), System::nanoTime, silent());
+    System.out.println("closed after " + pictures.get() + " pictures");
+  }
+
+  private static void person(AtomicInteger pictures) {
+    await(() -> !Window.getWindows().isEmpty());
+    Platform.runLater(
+        () -> {
+          Shell shell = (Shell) window().getScene().getRoot();
+          shell.desk().open(SampleJob.apart().job);
+          shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+        });
+    await(() -> pictures.get() >= PICTURES);
+    Platform.runLater(
+        () -> {
+          WindowEvent close = new WindowEvent(window(), WindowEvent.WINDOW_CLOSE_REQUEST);
+          window().fireEvent(close);
+        });
+  }
+
+  private static Window window() {
+    return Window.getWindows().get(0);
+  }
+
+  private static void await(java.util.function.BooleanSupplier so) {
+    while (!so.getAsBoolean()) {
+      pause();
+    }
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(20);
+    } catch (InterruptedException e) {
+      throw new UncheckedIOException(new IOException(e));
+    }
+  }
+
+  /** One camera whose picture never ends. */
+  private static Cameras cameras(AtomicInteger pictures) {
+    return new Cameras() {
+      @Override
+      public List<Camera> list() {
+        return List.of(new Camera("0", "Camera over the bench"));
+      }
+
+      @Override
+      public FrameSource open(Camera camera) {
+        return new FrameSource() {
+          @Override
+          public Optional<CameraFrame> next() {
+            pause();
+            pictures.incrementAndGet();
+            return Optional.of(
+                new CameraFrame(new GreyImage(64, 48, new byte[64 * 48]), new byte[4 * 64 * 48]));
+          }
+
+          @Override
+          public void close() {}
+        };
+      }
+    };
+  }
+
+  private static Sounds silent() {
+    return new Sounds() {
+      @Override
+      public void play(Cue cue) {}
+
+      @Override
+      public void setVolume(double volume) {}
+    };
+  }
+}
