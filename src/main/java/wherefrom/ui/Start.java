@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.LongSupplier;
+import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
@@ -20,6 +21,12 @@ public final class Start extends Application {
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 800;
   private static final long IDLE_MILLIS = 30_000;
+
+  /** Kept, because a logger that nobody holds is forgotten with its filter. */
+  private static final Logger JAVAFX = Logger.getLogger("javafx");
+
+  /** All is in one jar, and so on the class path: it works, and the person can do nothing here. */
+  private static final String ON_THE_CLASS_PATH = "Unsupported JavaFX configuration";
 
   private static @Nullable Equipment equipment;
   private static LongSupplier nanos = () -> 0;
@@ -45,6 +52,7 @@ public final class Start extends Application {
     equipment = all;
     nanos = steady;
     sounds = speaker;
+    JAVAFX.setFilter(logged -> !String.valueOf(logged.getMessage()).startsWith(ON_THE_CLASS_PATH));
     Application.launch(Start.class);
   }
 

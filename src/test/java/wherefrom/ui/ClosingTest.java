@@ -40,6 +40,7 @@ class ClosingTest {
       assertThat(ended).as(Files.readString(said)).isTrue();
       assertThat(program.exitValue()).as(Files.readString(said)).isZero();
       assertThat(Files.readString(said)).containsPattern("closed after [0-9]{2,} pictures");
+      assertThat(Files.readString(said)).doesNotContain("Unsupported JavaFX");
     } finally {
       program.destroyForcibly();
     }

@@ -146,6 +146,11 @@ public final class Copying {
     return desk.settings().secondCopy().map(second -> standing(job, touched));
   }
 
+  /** Whether the last try to copy a job failed. */
+  public boolean failed(Path job) {
+    return failed.containsKey(job);
+  }
+
   private String standing(Path job, Instant touched) {
     Optional<Instant> copied = desk.settings().findCopied(job);
     String last =

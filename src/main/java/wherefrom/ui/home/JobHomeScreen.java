@@ -8,6 +8,7 @@ import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.OpenJob;
+import wherefrom.ui.app.Copying;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -86,9 +87,11 @@ public final class JobHomeScreen implements Screen {
   public void shown() {
     OpenJob job = desk.getJob();
     List<JobHomeModel.Line> told = JobHomeModel.lines(job, desk.equipment().clock());
-    desk.copying()
+    Copying copying = desk.copying();
+    copying
         .words(job.folder(), job.state().lastTouched())
-        .ifPresent(words -> told.add(new JobHomeModel.Line("Copy on the stick", words)));
+        .map(words -> new JobHomeModel.Line("Copy on the stick", words))
+        .ifPresent(line -> told.add(copying.failed(job.folder()) ? 1 : told.size(), line));
     lines.setItems(told);
   }
 
