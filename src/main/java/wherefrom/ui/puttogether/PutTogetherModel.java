@@ -62,8 +62,8 @@ final class PutTogetherModel {
   Answer answer() {
     return stop()
         .flatMap(stopped -> reason())
-        .flatMap(
-            words -> together.unmates().map(unmated -> StopLines.onPurpose(answer, words, unmated)))
+        .flatMap(words -> together.unmates())
+        .map(unmated -> StopLines.onPurpose(answer, unmated))
         .orElse(answer);
   }
 
@@ -134,7 +134,7 @@ final class PutTogetherModel {
     }
     Optional<Cue> cue = take(own ? () -> together.fitOnPurpose(ownReason) : deed);
     if (action == Action.NEXT && together.unmates().isPresent()) {
-      // The card says the reason and what comes of it: no need to say it below as well.
+      // The key says the reason, the card what comes of it: no need to say it below as well.
       trouble = "";
     }
     return cue;

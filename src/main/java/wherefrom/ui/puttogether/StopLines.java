@@ -59,9 +59,11 @@ final class StopLines {
     return taken(verdict);
   }
 
-  /** A stop that is about to be overruled: why, and what is no longer mated then. */
-  static Answer onPurpose(Answer stop, String reason, Unmated unmated) {
-    List<String> lines = List.of("On purpose: " + reason, unmated.mates(), unmated.opened());
+  /** A stop that is about to be overruled: what is no longer mated then. The key says why. */
+  static Answer onPurpose(Answer stop, Unmated unmated) {
+    String mates = unmated.mates();
+    String then = "Then " + mates.substring(0, 1).toLowerCase(Locale.ROOT) + mates.substring(1);
+    List<String> lines = List.of(then, unmated.opened());
     return new Answer(
         stop.cue(),
         stop.headline(),
