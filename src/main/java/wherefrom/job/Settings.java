@@ -55,12 +55,30 @@ public record Settings(
 
   public Settings withShop(Path folder) {
     return new Settings(
-        folder, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copied);
+        folder,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied);
   }
 
   public Settings withUnits(UnitSystem chosen) {
     return new Settings(
-        shop, chosen, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copied);
+        shop,
+        chosen,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied);
   }
 
   public Settings withTextPercent(int percent) {
@@ -94,6 +112,8 @@ public record Settings(
   }
 
   /**
+   * The same with copies in another folder, or without.
+   *
    * @param folder gets the copies from now on, none of which is there yet; empty for no copies
    */
   public Settings withSecondCopy(Optional<Path> folder) {

@@ -61,7 +61,13 @@ public final class Start extends Application {
     Equipment all = Objects.requireNonNull(equipment, "run() first");
     Sounds tones = Objects.requireNonNull(sounds, "run() first");
     Shell opened =
-        new Shell(Screens.all(), Screens::camera, all, nanos, new CueSounds(tones, Ticker.WINDOW), workers);
+        new Shell(
+            Screens.all(),
+            Screens::camera,
+            all,
+            nanos,
+            new CueSounds(tones, Ticker.WINDOW),
+            workers);
     shell = opened;
     Scene scene = new Scene(opened, WIDTH, HEIGHT);
     opened.keys().attach(scene);

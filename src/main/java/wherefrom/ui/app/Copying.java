@@ -88,8 +88,7 @@ public final class Copying {
 
   private void begin(Path job, Path second) {
     line =
-        line.exceptionally(failure -> false)
-            .thenApplyAsync(before -> copy(job, second), workers);
+        line.exceptionally(failure -> false).thenApplyAsync(before -> copy(job, second), workers);
   }
 
   /** Away from the window's thread. */

@@ -31,8 +31,24 @@ class HoldKeyTest {
   private void mouse(EventType<MouseEvent> type) {
     MouseEvent event =
         new MouseEvent(
-            type, 50, 50, 50, 50, MouseButton.PRIMARY, 1, false, false, false, false, true, false,
-            false, false, false, true, null);
+            type,
+            50,
+            50,
+            50,
+            50,
+            MouseButton.PRIMARY,
+            1,
+            false,
+            false,
+            false,
+            false,
+            true,
+            false,
+            false,
+            false,
+            false,
+            true,
+            null);
     Toolkit.on(
         () -> {
           if (type == MouseEvent.MOUSE_PRESSED) {

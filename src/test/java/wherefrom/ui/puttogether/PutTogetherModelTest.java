@@ -91,8 +91,7 @@ class PutTogetherModelTest {
     model.chooseReason("it is the straighter one");
     assertThat(model.answer().lines())
         .containsExactly(
-            "Then no longer mated at 5 EX and 3 EX: pushrod, rocker, lifter.",
-            "3 EX is open.");
+            "Then no longer mated at 5 EX and 3 EX: pushrod, rocker, lifter.", "3 EX is open.");
     assertThat(model.answer().cue()).contains(Cue.STOP);
     assertThat(model.answer().lit())
         .containsExactlyInAnyOrder(sample.spot("3EX"), sample.spot("5EX"));
