@@ -19,7 +19,7 @@ final class RetagCommands {
   private static final String READINGS = "MARK=SIZE[:SIZE]…";
   private static final Option KIND = Option.needed("--kind", "KIND", "the kind of part");
   private static final Option BY =
-      new Option("--by", "PLAN=TOOL", "the readings taken now and the tool", true, true);
+      Option.needed("--by", "PLAN=TOOL[,PLAN=TOOL]…", "the readings taken now and the tool");
 
   private final Equipment equipment;
 
@@ -41,7 +41,7 @@ final class RetagCommands {
                 Option.JOB,
                 KIND,
                 BY)
-            .noting("A size for each --by, in the same order, with a colon between them."),
+            .noting("A size for each plan of --by, in the same order, with a colon between them."),
         (bench, call, answer) -> {
           for (Match match : matches(bench, call)) {
             answer.row(fields(bench, match), cells(bench, match));

@@ -52,6 +52,7 @@ public record BuildRecord(
             RecordTables.debris(job),
             RecordTables.visits(job),
             RecordTables.money(job),
+            new RecordSeen(state).section(),
             new RecordParts(state).section(),
             RecordTables.measurements(state),
             RecordTables.tools(state),

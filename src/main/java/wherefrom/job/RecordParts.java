@@ -82,7 +82,11 @@ final class RecordParts {
           result.plan().title()
               + ": "
               + result.values().stream()
-                  .map(value -> value.words() + " " + value.text())
+                  .map(
+                      value ->
+                          value.words().equals(result.plan().title())
+                              ? value.text()
+                              : value.words() + " " + value.text())
                   .collect(Collectors.joining(", ")));
     }
     if (words.isEmpty()) {

@@ -76,6 +76,18 @@ class RetagCommandsTest {
     assertThat(shop.state(job, PLACES[0])).isEqualTo("washing");
   }
 
+  /** As the usage line has it: the readings come last. */
+  @Test
+  void theReadingsMayFollowTheTool() {
+    String[] call = "A=7.9000 B=7.9202 C=7.9204".split(" ");
+    List<String> words = new java.util.ArrayList<>(List.of("retag", "propose", "--job", job));
+    words.addAll(List.of("--kind", "pushrod", "--by", "pushrod-length=calliper"));
+    words.addAll(List.of(call));
+    Shop.Outcome outcome = shop.run(words.toArray(String[]::new));
+    assertThat(outcome.status()).isZero();
+    assertThat(outcome.out()).isEqualTo(retag("propose").out());
+  }
+
   @Test
   void agreeingBringsThePartBackWithANewIssueOfItsTag() {
     String before = shop.codes(job, PLACES[0]).tag();

@@ -22,7 +22,6 @@ import wherefrom.job.TagBook;
 import wherefrom.job.TakeApart;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.PhotoAdded;
-import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.PhotoFiles;
@@ -39,6 +38,7 @@ import wherefrom.quantity.UnitSystem;
  */
 public final class DemoMaker {
   private static final int ENGINE = 4_410_273;
+  private static final List<String> FITTED_RODS = List.of("R1", "R2", "R3", "R6");
   private static final JobNames NO_OTHERS = engine -> Optional.empty();
 
   private final Path folder;
@@ -47,6 +47,9 @@ public final class DemoMaker {
   private final Path sketches;
   private final OpenJob job;
   private final TagBook book;
+  private final DemoLooks looks;
+  private final DemoReadings readings;
+  private final DemoPlans plans;
 
   private DemoMaker(Path folder, Path sketches) {
     this.folder = folder;
@@ -54,6 +57,7 @@ public final class DemoMaker {
     Set<PartKind> kinds = EnumSet.copyOf(PartKind.alwaysOn());
     kinds.add(PartKind.ROD_CAP);
     kinds.add(PartKind.MAIN_CAP);
+    kinds.add(PartKind.SPRING);
     Shelf.NewJob begun =
         new Shelf.NewJob(
             "Demo: V8 from the barn",
@@ -63,6 +67,9 @@ public final class DemoMaker {
     this.job =
         new FileShelf(folder.resolveSibling("shelf"), clock, () -> ENGINE).createIn(folder, begun);
     this.book = new TagBook(job.state(), NO_OTHERS);
+    this.looks = new DemoLooks(job);
+    this.readings = new DemoReadings(job);
+    this.plans = new DemoPlans(job);
   }
 
   public static void main(String[] arguments) throws IOException {
@@ -76,13 +83,23 @@ public final class DemoMaker {
     try (job) {
       printTags();
       takeApart();
+      plans.debris();
+      looks.dirty();
       clock.pass(Duration.ofDays(6));
       wash();
-      toTheShop();
-      clock.pass(Duration.ofDays(23));
+      looks.clean();
+      readings.tools();
+      readings.valvetrain();
+      readings.bottomEnd();
+      plans.toTheShop();
+      clock.pass(Duration.ofDays(1));
+      plans.plans();
+      plans.money();
+      plans.decisions();
+      clock.pass(Duration.ofDays(22));
+      plans.crankBack();
+      plans.checks();
       bottomEnd();
-      clock.pass(Duration.ofDays(2));
-      valvetrain();
     }
   }
 
@@ -118,38 +135,19 @@ public final class DemoMaker {
     handling.backFromWashing(part("rocker@1EX").item());
   }
 
-  private void toTheShop() {
-    List<Integer> items =
-        Stream.of("rod-cap@R4L", "rod-cap@R5L").map(place -> part(place).item()).toList();
-    job.record(new SentToShop(1, items, "check the big ends for round"));
-  }
-
-  /** Everything of the bottom end that is at hand goes back. */
+  /** Mains and four rods are back; then a shell is about to go into another rod. */
   private void bottomEnd() {
     PutTogether together = new PutTogether(job, NO_OTHERS);
     for (Place place : List.copyOf(job.state().places())) {
-      boolean bottom = place.kind().stage() >= 4;
-      boolean atShop = place.kind() == PartKind.ROD_CAP && isAway(place);
-      if (bottom && !atShop) {
+      boolean main = place.kind() == PartKind.MAIN_SHELL || place.kind() == PartKind.MAIN_CAP;
+      if (main || FITTED_RODS.stream().anyMatch(place.spot().key()::startsWith)) {
         fit(together, place, place.spot());
       }
     }
-  }
-
-  private boolean isAway(Place place) {
-    return List.of("R4L", "R5L").contains(place.spot().key());
-  }
-
-  /** Half of the lifters are in; then one is about to go into another's bore. */
-  private void valvetrain() {
-    PutTogether together = new PutTogether(job, NO_OTHERS);
-    for (String place : List.of("lifter@1IN", "lifter@1EX", "lifter@2IN", "lifter@2EX")) {
-      fit(together, Place.find(place).orElseThrow(), spot(place));
-    }
-    fit(together, Place.find("lifter@3IN").orElseThrow(), spot("lifter@3EX"));
+    fit(together, Place.find("rod-shell@R7U").orElseThrow(), spot("rod-shell@R8U"));
     together.act(Action.UNDO);
-    fit(together, Place.find("lifter@3IN").orElseThrow(), spot("lifter@3IN"));
-    fit(together, Place.find("lifter@5EX").orElseThrow(), spot("lifter@3EX"));
+    fit(together, Place.find("rod-shell@R7U").orElseThrow(), spot("rod-shell@R7U"));
+    fit(together, Place.find("rod-shell@R8L").orElseThrow(), spot("rod-shell@R7L"));
   }
 
   private void fit(PutTogether together, Place home, Spot spot) {

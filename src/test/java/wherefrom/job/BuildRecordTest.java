@@ -2,9 +2,13 @@ package wherefrom.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
+import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Change;
@@ -31,6 +35,27 @@ class BuildRecordTest {
         section("Parts").rows().stream().filter(one -> !one.open()).findFirst().orElseThrow();
     assertThat(row.cells())
         .contains("cylinder 3, exhaust, pushrod", "Is it straight? pass", "reuse: test");
+  }
+
+  @Test
+  void whatWasSeenAndNotedStandsThereInThePersonsWords() {
+    bench.record(new LookRecorded(bench.item("lifter@6EX"), "lifter-foot", Look.FAIL, "hollow"));
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.PASS, ""));
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.SUSPECT, "edge broken"));
+    bench.record(new FeatureLooked("lobe@1IN", "lobe-look", Look.PASS, ""));
+    bench.record(new FeatureLooked("lobe@1EX", "lobe-look", Look.PASS, ""));
+    bench.record(new NoteAdded(0, "stood in a barn"));
+    assertThat(section("Seen").rows())
+        .extracting(row -> row.cells().subList(0, 4))
+        .containsExactly(
+            List.of(
+                "cylinder 6, exhaust, cam lobe", "Is the lobe whole?", "suspect", "edge broken"),
+            List.of("cylinder 6, exhaust, lifter", "Is the foot still domed?", "fail", "hollow"),
+            List.of("2 × cam lobe", "Is the lobe whole?", "pass", ""),
+            List.of("the job", "note", "", "stood in a barn"));
+    assertThat(section("Seen").rows())
+        .extracting(RecordSection.Row::open)
+        .containsExactly(true, true, false, false);
   }
 
   @Test
