@@ -260,7 +260,7 @@ pairs > "$here/fed"
 fed 1 fit --job "$small" -
 [ "$(grep -cx "not cleared" "$here/said")" = 8 ] || fail "not 8 pushrods held"
 says "a check is open (R11): check the pushrod length"
-lines 26 "this is where it belongs"
+lines 34 "this is where it belongs"
 run 1 close --job "$small" valvetrain
 says "Still missing: cylinder 1, intake, pushrod"
 grep -o '^R11:[^'"$t"']*' "$here/checks" > "$here/open"

@@ -21,7 +21,9 @@ class BetweenIT {
   @TempDir Path folder;
 
   private List<String> program(String... more) {
-    List<String> words = new ArrayList<>(List.of(JAVA, "-XX:TieredStopAtLevel=1", "-Xlog:disable"));
+    List<String> words =
+        new ArrayList<>(
+            List.of(JAVA, "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xlog:disable"));
     words.addAll(List.of(more));
     words.add("-Dwherefrom.home=" + folder.resolve("home"));
     words.addAll(List.of("-jar", JAR.toString()));

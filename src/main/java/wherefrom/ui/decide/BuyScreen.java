@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Replacement;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
@@ -52,12 +55,31 @@ public final class BuyScreen implements Screen {
 
   private Region row(Replacement line) {
     String what = line.pieces() == 1 ? line.kind().word() : line.kind().plural();
-    return ListRow.plain(
+    return ListRow.key(
         desk.touch(),
         line.pieces() + " " + what,
         List.of(
             "Size: " + line.size() + ".",
             "For: " + DecideModel.places(line.places()) + ".",
-            "Because: " + line.reason()));
+            "Because: " + line.reason()),
+        () -> choose(line));
+  }
+
+  private void choose(Replacement line) {
+    List<Choice<Runnable>> ways =
+        List.of(
+            new Choice<>(
+                () -> takeOn(line),
+                "They are here",
+                "the old ones are retired; new tags, marked NEW"),
+            new Choice<>(() -> {}, "Not yet", ""));
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "New " + line.kind().plural(), ways, Runnable::run));
+  }
+
+  private void takeOn(Replacement line) {
+    if (desk.attempt(() -> desk.say(model.takeOn(line)))) {
+      desk.navigator().show(ScreenId.PRINT_TAGS);
+    }
   }
 }

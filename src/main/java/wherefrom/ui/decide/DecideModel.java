@@ -9,6 +9,8 @@ import java.util.StringJoiner;
 import wherefrom.inspection.Decision;
 import wherefrom.job.Deciding;
 import wherefrom.job.EngineJob;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Proposal;
@@ -156,6 +158,25 @@ final class DecideModel {
 
   List<Replacement> replacements() {
     return deciding.replacements();
+  }
+
+  /**
+   * What was bought is here: each old part is retired, and a new one has its place.
+   *
+   * @return what to do now, in a sentence
+   */
+  String takeOn(Replacement line) {
+    Handling handling = new Handling(job);
+    List<PartRecord> old =
+        used(line.kind()).stream()
+            .filter(part -> line.places().contains(part.part().home()))
+            .toList();
+    for (PartRecord part : old) {
+      if (handling.replace(part.part().item(), line.reason()) instanceof Handled.Refused refused) {
+        return refused.sentence();
+      }
+    }
+    return "New parts: " + old.size() + ". Print their tags.";
   }
 
   /** {@code 3 EX, 5 EX, 7 IN}; from eight on, the first of them and how many more. */

@@ -12,12 +12,23 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.inspection.Look;
+import wherefrom.job.Budget;
 import wherefrom.job.CheckFinding;
+import wherefrom.job.Comparing;
+import wherefrom.job.DebrisBook;
+import wherefrom.job.Deciding;
 import wherefrom.job.DemoJob;
+import wherefrom.job.Inspecting;
 import wherefrom.job.LogbookCondition;
+import wherefrom.job.MachineShop;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.MoneyBook;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
+import wherefrom.job.Planning;
 import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.numbers.PlanBook;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.PhotoFiles;
@@ -71,6 +82,29 @@ class DemoTest {
               PlaceState.MISSING);
       assertThat(job.state().standingStop()).isPresent();
       assertThat(photographs(job)).isEqualTo(2).isLessThan(job.state().parts().size());
+    }
+  }
+
+  /** A newcomer who looks round finds no empty screen. */
+  @Test
+  void everyScreenBetweenTheTwoDaysHasSomethingToShow() throws IOException {
+    try (OpenJob job = open(DemoJob.on(shelf))) {
+      assertThat(new Inspecting(job).listUnlooked()).isNotEmpty();
+      assertThat(job.state().measures().all())
+          .extracting(MeasuredResult::worst)
+          .contains(Look.PASS, Look.SUSPECT, Look.FAIL);
+      assertThat(new Comparing(job).compare("lobe-lift").orElseThrow().odd()).hasSize(1);
+      assertThat(new Planning(job).plans()).hasSize(2);
+      assertThat(new Planning(job).openChecks()).isNotEmpty();
+      assertThat(new DebrisBook(job).map().openings()).isNotEmpty();
+      assertThat(new Deciding(job).listUndecided()).isNotEmpty();
+      assertThat(new Deciding(job).replacements()).hasSize(3);
+      assertThat(new MachineShop(job).visits())
+          .singleElement()
+          .satisfies(visit -> assertThat(visit.missing()).isEqualTo(6));
+      Budget budget = new MoneyBook(job).budget();
+      assertThat(budget.left().cents()).isBetween(1L, budget.limit().cents() / 20);
+      assertThat(new PlanBook(job).text(0, "bore")).isEqualTo("4.000in");
     }
   }
 

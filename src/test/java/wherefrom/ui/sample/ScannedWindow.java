@@ -1,6 +1,8 @@
 package wherefrom.ui.sample;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
@@ -9,6 +11,7 @@ import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PrintOrder;
+import wherefrom.job.Settings;
 import wherefrom.job.Shelf;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
@@ -28,7 +31,25 @@ public final class ScannedWindow implements AutoCloseable {
   private final Robot robot;
 
   public ScannedWindow(Shelf shelf) {
-    window = Toolkit.on(() -> new SampleWindow(96, 100, shelf));
+    this(shelf, Path.of("shop"));
+  }
+
+  /**
+   * The same.
+   *
+   * @param folder where the settings say that the shelf lies
+   */
+  public ScannedWindow(Shelf shelf, Path folder) {
+    Settings settings = Settings.fresh(folder).withPixelsPerMm(96 / 25.4);
+    window =
+        Toolkit.on(
+            () ->
+                new SampleWindow(
+                    96,
+                    100,
+                    Optional.of(shelf),
+                    Runnable::run,
+                    equipment -> equipment.settings = settings));
     stage = Toolkit.on(this::shown);
     robot = Toolkit.on(Robot::new);
   }
@@ -102,6 +123,27 @@ public final class ScannedWindow implements AutoCloseable {
 
   public void press(String words) {
     inWindow(() -> window.press(words));
+  }
+
+  /** Turns pages until a target's first words are these, and presses it. */
+  public void pressOnSomePage(String words) {
+    inWindow(() -> window.pressOnSomePage(words));
+  }
+
+  /** Whether a target's first words are these. */
+  public boolean has(String words) {
+    return Toolkit.on(
+        () -> window.targets().stream().anyMatch(node -> window.words(node).startsWith(words)));
+  }
+
+  /** The job that is open. */
+  public OpenJob job() {
+    return Toolkit.on(() -> window.shell.desk().getJob());
+  }
+
+  /** Files that reports were written to. */
+  public List<Path> reported() {
+    return window.equipment.reported;
   }
 
   /** All words on the screen, wrapped lines joined. */

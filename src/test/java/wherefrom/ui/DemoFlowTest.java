@@ -1,0 +1,237 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.job.OpenJob;
+import wherefrom.job.StillMissing;
+import wherefrom.job.TagBook;
+import wherefrom.logbook.FileShelf;
+import wherefrom.parts.Place;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.ScannedWindow;
+
+/**
+ * The demo carried from the bench to its first start in the shown window, by the keys that a person
+ * presses and the tags that a scanner types. What is asserted stands on the screen.
+ */
+class DemoFlowTest {
+  @TempDir Path folder;
+
+  private ScannedWindow window;
+
+  @Test
+  void theDemoGoesFromInspectToTheFirstStart() {
+    SplittableRandom random = new SplittableRandom(20260504);
+    try (ScannedWindow shown =
+        new ScannedWindow(new FileShelf(folder, SampleJob.CLOCK, random::nextInt), folder)) {
+      window = shown;
+      assertThat(window.hasKeys()).isTrue();
+      open();
+      inspect();
+      measure();
+      debris();
+      theCamIsBought();
+      backFromTheShop();
+      backFromWashing();
+      decide();
+      newParts();
+      checks();
+      money();
+      putTogether();
+      firstStart();
+      record();
+      window.job().close();
+    }
+  }
+
+  private OpenJob job() {
+    return window.job();
+  }
+
+  private TagBook book() {
+    return new TagBook(job().state(), engine -> Optional.empty());
+  }
+
+  private void scan(String place) {
+    window.burst(
+        book().of(job().state().findOwner(Place.find(place).orElseThrow()).orElseThrow()).digits());
+  }
+
+  private void press(String... words) {
+    List.of(words).forEach(window::press);
+  }
+
+  private void shows(String... words) {
+    assertThat(window.words()).contains(words);
+  }
+
+  private void between(String screen) {
+    press("Bench", "Between the days", screen);
+  }
+
+  private void open() {
+    press("Open the demo");
+    shows("Where you left off", "A stop is waiting");
+    press("Put together");
+    shows("STOP", "This came from R8 LO", "You are at R7 LO");
+    press("I scanned the wrong one");
+    shows("Taken back");
+  }
+
+  private void inspect() {
+    between("Inspect");
+    scan("rocker@7IN");
+    shows("7 IN rocker", "Cup, tip and ball seat");
+    press("Pass");
+    shows("Any crack?");
+    press("Pass");
+    scan("rocker@8EX");
+    press("Fail");
+    shows("8 EX rocker");
+  }
+
+  private void measure() {
+    between("Measure");
+    shows("Undecided: ");
+    scan("spring@5EX");
+    press("Spring out of square", "Choose the tool", "calliper");
+    window.burst("0.0310in");
+    shows("0.03100 in");
+    press("Type a limit", "At most");
+    window.burst("0.060in");
+    press("This engine", "7", "Done");
+    shows("ACCEPT", "Manual, page 7");
+  }
+
+  private void debris() {
+    press("Bench", "Bench map", "Debris");
+    shows("Did it reach the mains? no");
+    press("Filter pleats");
+    press("Copper");
+    shows("suspect the lining of a shell");
+  }
+
+  /** Until now only a plan; from now on it binds. */
+  private void theCamIsBought() {
+    between("Changes");
+    press("Plan 1: new flat-tappet cam");
+    shows("16 lifters", "It is done");
+    press("It is done");
+    checks();
+  }
+
+  /** What holds parts is answered; what holds a section stays open until the first start. */
+  private void checks() {
+    between("Changes");
+    press("Open checks");
+    while (window.has("Open: check before fitting") || window.has("More")) {
+      if (window.has("Open: check before fitting")) {
+        press("Open: check before fitting", "Good");
+      } else {
+        press("More");
+      }
+    }
+    shows("Open: check before closing");
+  }
+
+  private void backFromTheShop() {
+    between("Machine shop");
+    press("Visit 1");
+    shows("6 still away", "2 × cylinder head: AWAY");
+    scan("rod-cap@R4L");
+    scan("rod-cap@R5L");
+    press("2 × cylinder head", "2", "Done");
+    press("20 × head bolts: 2 of 20 AWAY", "2", "Done");
+    assertThat(window.words()).contains("back").doesNotContain("AWAY");
+  }
+
+  private void backFromWashing() {
+    press("Back", "Washing");
+    shows("rockers 2 IN, 2 EX");
+    scan("rocker@2IN");
+    scan("rocker@2EX");
+    shows("No part is off for washing");
+  }
+
+  private void decide() {
+    between("Decide");
+    press("Rockers");
+    press("Reuse those proposed", "every test passed");
+    shows("rockers: reuse.", "left to decide one by one");
+    press("Back");
+    decide("rocker@3EX", "Reuse", "good enough here");
+    decide("rocker@7EX", "Reuse", "good enough here");
+    decide("rocker@8IN", "Reuse", "good enough here");
+    decide("rocker@8EX", "Replace", "a test failed");
+    decide("pushrod@5IN", "Replace", "out of limit");
+    decide("pushrod@8EX", "Replace", "a test failed");
+  }
+
+  private void decide(String place, String decision, String reason) {
+    scan(place);
+    press(decision, reason);
+    shows("Decided: " + decision.toLowerCase(java.util.Locale.ROOT));
+    press("Back");
+  }
+
+  private void newParts() {
+    press("What to buy");
+    for (String bought : List.of("1 rocker", "3 pushrods", "16 lifters", "1 valve spring")) {
+      window.pressOnSomePage(bought);
+      press("They are here");
+      shows("Print tags", bought.split(" ", 2)[0] + " label");
+      press("Print…");
+      press("Back");
+      shows("What to buy");
+    }
+    shows("Nothing to buy yet");
+    assertThat(window.printed()).hasSize(4);
+  }
+
+  private void money() {
+    between("Money");
+    shows("passes the budget by", "paid 249.50", "avoided by reuse");
+  }
+
+  private void putTogether() {
+    press("Bench", "Put together");
+    List<Place> open = new StillMissing(job()).places();
+    for (Place place : open) {
+      scan(place.key());
+      window.burst(book().of(place.spot()).digits());
+      assertThat(window.words()).as(place.key()).contains("RIGHT PLACE");
+    }
+    shows("none missing");
+  }
+
+  private void firstStart() {
+    press("Still missing");
+    for (String section : List.of("Main bearings", "Rods and pistons", "Valvetrain, left bank")) {
+      press(section, "Close the section");
+      shows("Closed");
+      press("Back");
+    }
+    press("Valvetrain, right bank", "Close the section");
+    shows("Before the first start", "fire extinguisher in reach", "fan and belts");
+    StringBuilder all = new StringBuilder(window.words());
+    while (window.has("More")) {
+      press("More");
+      all.append(window.words());
+    }
+    assertThat(all).contains("Open check", "Prime the oil", "Turn it by hand", "Fill and look");
+  }
+
+  private void record() {
+    between("Build record");
+    shows("Build record", "NOT CHECKED");
+    press("Save as PDF", "Choose this folder");
+    assertThat(window.reported()).hasSize(1);
+    shows("The record is ");
+  }
+}
