@@ -90,8 +90,11 @@ public record Resume(
           .map(part -> "Take apart. Next out: " + part.part().words() + ".")
           .orElse("Take apart.");
     }
-    return missing == 0
-        ? "Every place is filled."
-        : "Put together. Still missing: " + missing + ".";
+    if (missing > 0) {
+      return "Put together. Still missing: " + missing + ".";
+    }
+    return new FirstStart(job).isDue()
+        ? "Every section is closed. Put together, Close up: what comes before the first start."
+        : "Every place is filled. Put together, Close up: close each section.";
   }
 }

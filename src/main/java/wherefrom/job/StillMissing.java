@@ -33,6 +33,11 @@ public final class StillMissing {
         .toList();
   }
 
+  /** Whether every place is filled, or left empty for a reason. */
+  public static boolean isNothing(EngineJob state) {
+    return state.places().stream().map(state::state).allMatch(FILLED::contains);
+  }
+
   private boolean isOpen(Place place) {
     return !FILLED.contains(job.state().state(place));
   }

@@ -211,11 +211,12 @@ class DemoFlowTest {
   }
 
   private void firstStart() {
-    press("Still missing");
+    press("Close up");
     for (String section : List.of("Main bearings", "Rods and pistons", "Valvetrain, left bank")) {
-      press(section, "Close the section");
-      shows("Closed");
-      press("Back");
+      press(section);
+      shows("Every place is filled");
+      press("Close the section");
+      shows(section + ": closed.", "Still missing");
     }
     press("Valvetrain, right bank", "Close the section");
     shows("Before the first start", "fire extinguisher in reach", "fan and belts");

@@ -8,6 +8,7 @@ import wherefrom.engine.Section;
 import wherefrom.job.Caution;
 import wherefrom.job.Fitting;
 import wherefrom.job.Handling;
+import wherefrom.job.Planning;
 import wherefrom.job.PutTogether;
 import wherefrom.job.StillMissing;
 import wherefrom.job.entry.SentToShop;
@@ -16,6 +17,8 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
@@ -67,6 +70,16 @@ final class WorkShots {
             "section",
             SectionScreen.class,
             (window, sample) -> {
+              Desk desk = window.shell.desk();
+              desk.navigator().open(() -> new SectionScreen(desk, Section.MAINS));
+            }));
+    shots.add(
+        shot(
+            "section-filled",
+            SectionScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              new Planning(sample.job).make(Change.of(ChangeKind.HOT_TANKED));
               Desk desk = window.shell.desk();
               desk.navigator().open(() -> new SectionScreen(desk, Section.MAINS));
             }));

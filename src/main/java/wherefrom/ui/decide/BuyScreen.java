@@ -57,7 +57,7 @@ public final class BuyScreen implements Screen {
     String what = line.pieces() == 1 ? line.kind().word() : line.kind().plural();
     return ListRow.key(
         desk.touch(),
-        line.pieces() + " " + what,
+        line.pieces() + " " + what + ": press when here",
         List.of(
             "Size: " + line.size() + ".",
             "For: " + DecideModel.places(line.places()) + ".",

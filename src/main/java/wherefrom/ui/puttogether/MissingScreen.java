@@ -78,7 +78,8 @@ public final class MissingScreen implements Screen {
         () -> desk.navigator().open(() -> new SectionScreen(desk, line.section())));
   }
 
-  private static String capital(String words) {
+  /** With a capital first. */
+  static String capital(String words) {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

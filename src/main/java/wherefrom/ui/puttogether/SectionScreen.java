@@ -1,11 +1,14 @@
 package wherefrom.ui.puttogether;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.engine.Section;
 import wherefrom.job.FirstStart;
 import wherefrom.job.Handling;
+import wherefrom.job.Planning;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -13,6 +16,7 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -24,7 +28,7 @@ public final class SectionScreen implements Screen {
   private final Desk desk;
   private final Section section;
   private final MissingModel model;
-  private final Pager<Place> places;
+  private final Pager<Region> rows;
   private final TouchKey close;
   private final HBox view;
 
@@ -32,12 +36,12 @@ public final class SectionScreen implements Screen {
     this.desk = desk;
     this.section = section;
     model = new MissingModel(desk.getJob());
-    places = Pager.list(desk.touch(), this::row);
+    rows = Pager.list(desk.touch(), row -> row);
     close = desk.touch().primary("Close the section", this::close);
     view =
         Panes.row(
             desk.scale(),
-            places,
+            rows,
             Panes.wide(
                 Panes.column(
                     desk.scale(),
@@ -51,7 +55,7 @@ public final class SectionScreen implements Screen {
 
   @Override
   public String title() {
-    return section.words();
+    return MissingScreen.capital(section.words());
   }
 
   @Override
@@ -62,11 +66,37 @@ public final class SectionScreen implements Screen {
   @Override
   public void shown() {
     List<Place> open = model.open(section);
-    places.refill(open);
+    boolean closed = desk.state().closedSections().contains(section.key());
+    List<Region> lines = new ArrayList<>();
+    open.forEach(place -> lines.add(row(place)));
+    if (open.isEmpty()) {
+      lines.add(
+          ListRow.told(
+              desk.touch(),
+              "Every place is filled",
+              closed
+                  ? "The section is closed."
+                  : "Or left empty for a reason. Look it over, then close the section."));
+      checks().ifPresent(lines::add);
+    }
+    rows.refill(lines);
     close.setWords(
-        desk.state().closedSections().contains(section.key())
-            ? "Closed"
-            : open.isEmpty() ? "Close the section" : open.size() + " still missing");
+        closed ? "Closed" : open.isEmpty() ? "Close the section" : open.size() + " still missing");
+  }
+
+  /**
+   * Checks hold no section up: some wait for the whole engine. They are named here all the same.
+   */
+  private Optional<Region> checks() {
+    int open = new Planning(desk.getJob()).openChecks().size();
+    return open == 0
+        ? Optional.empty()
+        : Optional.of(
+            ListRow.key(
+                desk.touch(),
+                "Open checks: " + open,
+                List.of("Some may be easier before the engine is closed further"),
+                () -> desk.navigator().open(() -> StandingScreen.openChecks(desk))));
   }
 
   @Override
@@ -122,6 +152,9 @@ public final class SectionScreen implements Screen {
     boolean closed = desk.state().closedSections().contains(section.key());
     if (closed && new FirstStart(desk.getJob()).isDue()) {
       desk.navigator().open(() -> new FirstStartScreen(desk));
+    } else if (closed) {
+      desk.navigator().back();
+      desk.say(title() + ": closed.");
     }
   }
 

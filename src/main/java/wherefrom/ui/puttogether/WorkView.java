@@ -6,6 +6,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Spot;
 import wherefrom.job.PutTogether.Mode;
+import wherefrom.job.StillMissing;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
 import wherefrom.ui.controls.Answer;
@@ -46,6 +47,7 @@ final class WorkView extends VBox {
   private final AnswerCard card;
   private final EngineDrawing drawing;
   private final Tiles bar;
+  private final TouchKey missing;
 
   WorkView(Touch touch, PutTogetherModel model, Keys keys) {
     super(touch.scale().gap());
@@ -53,6 +55,7 @@ final class WorkView extends VBox {
     this.keys = keys;
     card = new AnswerCard(touch);
     drawing = new EngineDrawing(touch, model.state().layout(), keys::tap);
+    missing = touch.primary("", keys::missing);
     bar =
         Tiles.row(
             touch.scale(),
@@ -60,7 +63,7 @@ final class WorkView extends VBox {
             mode(Mode.SCAN_BOTH, touch.brief("Scan both", "Both")),
             mode(Mode.WHERE_DOES_THIS_GO, touch.brief("Where does this go?", "Where?")),
             touch.primary(touch.brief("Type a code", "Type"), keys::typeCode),
-            touch.primary(touch.brief("Still missing", "Missing"), keys::missing));
+            missing);
     Panes.grow(this);
   }
 
@@ -72,6 +75,10 @@ final class WorkView extends VBox {
 
   void show(PutTogetherModel model) {
     modes.forEach((mode, key) -> key.select(mode == model.mode()));
+    missing.setWords(
+        StillMissing.isNothing(model.state())
+            ? touch.brief("Close up", "Close")
+            : touch.brief("Still missing", "Missing"));
     Answer answer = model.answer();
     card.show(answer);
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
