@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.numbers.ClearanceLimits;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.WorkingBook;
@@ -84,6 +85,27 @@ class NumbersFlowTest {
           assertThat(window.words()).contains("8.851 ± 0.054");
           window.press("UNDO");
           assertThat(window.words()).doesNotContain("8.851").contains("begin with Figures");
+          return window;
+        });
+  }
+
+  @Test
+  void limitsThatCannotBeAreSaidWhenTheirSourceWouldMakeThemJudge() {
+    ClearanceLimits.set(sample.job, "main", "lower", "0.0030 in");
+    ClearanceLimits.set(sample.job, "main", "upper", "0.0010 in");
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          window.press("The plan");
+          window.press("Plots");
+          window.press("Clearance limits");
+          window.press("Mains, manual");
+          window.press("M");
+          assertThat(window.targets()).noneMatch(key -> window.words(key).equals("Put away"));
+          window.press("Done");
+          assertThat(window.words()).contains("Mains, manual and page: not typed", "lower");
+          assertThat(sample.job.state().measures().limits()).isEmpty();
+          assertThat(window.targets()).anyMatch(key -> window.words(key).equals("Put away"));
           return window;
         });
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.job.numbers.ClearanceLimits;
+import wherefrom.job.numbers.Kept;
 import wherefrom.quantity.Amount;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
@@ -73,7 +74,13 @@ public final class ClearanceLimitsScreen implements Screen {
   }
 
   private void keep(Line line, String words) {
-    desk.attempt(() -> ClearanceLimits.set(desk.getJob(), line.bearing(), line.what(), words));
+    desk.attempt(
+        () -> {
+          if (ClearanceLimits.set(desk.getJob(), line.bearing(), line.what(), words)
+              instanceof Kept.Refused refused) {
+            desk.say(refused.sentence());
+          }
+        });
   }
 
   @Override
