@@ -44,6 +44,7 @@ final class Commands {
     commands.add(new ExcuseCommand(equipment, in));
     commands.add(new CloseCommand(equipment));
     commands.addAll(TorqueCommands.all(equipment));
+    commands.addAll(TimingCommands.all(equipment, in));
     commands.add(new CheckCommand(equipment.checks()));
     commands.add(new BackupCommand(equipment.backups()));
     commands.add(new ExportCommand(equipment));

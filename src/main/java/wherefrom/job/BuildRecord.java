@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.timing.TimingRecord;
 import wherefrom.job.torque.TorqueRecord;
 
 /**
@@ -57,6 +58,7 @@ public record BuildRecord(
             RecordTables.measurements(state),
             RecordTables.tools(state),
             TorqueRecord.section(state),
+            TimingRecord.section(job),
             RecordTables.photos(state)),
         List.of(),
         List.of());

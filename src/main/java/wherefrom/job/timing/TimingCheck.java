@@ -1,0 +1,161 @@
+package wherefrom.job.timing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.chart.Axis;
+import wherefrom.workings.chart.Chart;
+import wherefrom.workings.timing.AngleValue;
+import wherefrom.workings.timing.Comparison;
+import wherefrom.workings.timing.DialReading;
+import wherefrom.workings.timing.LobeAnswer;
+import wherefrom.workings.timing.LobeFit;
+import wherefrom.workings.timing.LobeReadings;
+import wherefrom.workings.timing.LobeTiming;
+import wherefrom.workings.timing.TimingValue;
+import wherefrom.workings.timing.ValveTiming;
+
+/** What the kept readings say. */
+public final class TimingCheck {
+  /** A spread of ± a, all of it as likely, has this standard uncertainty (JCGM 100:2008, 4.3.7). */
+  private static final double RECTANGULAR = 1 / Math.sqrt(3);
+
+  private final TimingBook book;
+  private final Unit unit;
+
+  public TimingCheck(TimingBook book) {
+    this.book = book;
+    this.unit = book.job().state().units().unit(Dimension.LENGTH);
+  }
+
+  /** One lobe fitted, or what is missing for it. */
+  public LobeAnswer fit(ValveSpot lobe) {
+    for (TimingSetting setting : TimingSetting.values()) {
+      if (book.find(setting).isEmpty()) {
+        return new LobeAnswer.Unfit("Not known yet: " + lower(setting.words()) + ".");
+      }
+    }
+    return LobeFit.fit(readings(lobe), book.find(TimingSetting.STATED_LIFT).orElseThrow().in(unit));
+  }
+
+  private LobeReadings readings(ValveSpot lobe) {
+    List<DialReading> readings =
+        book.readings(lobe).stream()
+            .map(it -> new DialReading(it.degrees().in(Unit.DEGREE), it.lift().in(unit)))
+            .toList();
+    return new LobeReadings(
+        readings,
+        standard(TimingSetting.WHEEL, Unit.DEGREE),
+        standard(TimingSetting.DIAL, unit),
+        standard(TimingSetting.ZERO, Unit.DEGREE));
+  }
+
+  private double standard(TimingSetting setting, Unit in) {
+    return book.find(setting).map(most -> most.in(in) * RECTANGULAR).orElse(0.0);
+  }
+
+  private static String lower(String words) {
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** What keeps a cylinder from being told, a sentence a lobe; empty where both lobes are. */
+  public List<String> open(int cylinder) {
+    List<String> open = new ArrayList<>();
+    for (ValveSide side : ValveSide.values()) {
+      if (fit(new ValveSpot(cylinder, side)) instanceof LobeAnswer.Unfit unfit) {
+        open.add(side.word() + ": " + unfit.sentence());
+      }
+    }
+    return open;
+  }
+
+  public Optional<ValveTiming> timing(int cylinder) {
+    LobeAnswer intake = fit(new ValveSpot(cylinder, ValveSide.INTAKE));
+    LobeAnswer exhaust = fit(new ValveSpot(cylinder, ValveSide.EXHAUST));
+    return intake instanceof LobeAnswer.Fitted in && exhaust instanceof LobeAnswer.Fitted ex
+        ? Optional.of(new ValveTiming(in.timing(), ex.timing()))
+        : Optional.empty();
+  }
+
+  /** Every value beside the card's; none while a lobe is open. */
+  public List<Comparison> compare(int cylinder) {
+    Optional<ValveTiming> timing = timing(cylinder);
+    return timing.isEmpty()
+        ? List.of()
+        : Arrays.stream(TimingValue.values())
+            .map(value -> new Comparison(value, value.of(timing.get()), book.card(value)))
+            .toList();
+  }
+
+  /** Lift against the wheel, each reading with its band, and the centre where it is fitted. */
+  public Optional<Chart> plot(ValveSpot lobe) {
+    List<DialReading> readings = readings(lobe).readings();
+    if (readings.size() < 2) {
+      return Optional.empty();
+    }
+    double band = 2 * standard(TimingSetting.DIAL, unit);
+    double top = readings.stream().mapToDouble(DialReading::lift).max().orElse(0);
+    List<Chart.Column> columns = new ArrayList<>();
+    for (DialReading it : readings) {
+      columns.add(column(it.degrees(), it.lift(), it.lift() - band, it.lift() + band));
+    }
+    if (fit(lobe) instanceof LobeAnswer.Fitted fitted) {
+      columns.add(column(fitted.timing().centreLine().degrees(), top, 0, top));
+    }
+    List<Chart.Point> line =
+        readings.stream()
+            .map(it -> new Chart.Point(it.degrees(), it.lift(), it.lift(), it.lift()))
+            .toList();
+    return Optional.of(
+        new Chart(
+            "Lift of " + lobe.words() + centre(lobe),
+            Axis.covering(
+                "crank degrees from top dead centre" + centre(lobe),
+                readings.get(0).degrees(),
+                readings.get(readings.size() - 1).degrees()),
+            Axis.covering("lift, " + unit.symbol(), 0, top),
+            List.of(new Chart.Trace("", line)),
+            levels(),
+            columns));
+  }
+
+  private String centre(ValveSpot lobe) {
+    return fit(lobe) instanceof LobeAnswer.Fitted fitted
+        ? "; centre line " + fitted.timing().centreLine().text()
+        : "";
+  }
+
+  private List<Chart.Level> levels() {
+    return book.find(TimingSetting.STATED_LIFT).stream()
+        .map(lift -> new Chart.Level("stated lift " + lift.text(), lift.in(unit)))
+        .toList();
+  }
+
+  private static Chart.Column column(double at, double value, double low, double high) {
+    return new Chart.Column(at, OptionalDouble.of(value), low, high, List.of(), "");
+  }
+
+  /** One lobe's own figures, in words; a sentence where it is not fitted. */
+  public String words(ValveSpot lobe) {
+    LobeAnswer answer = fit(lobe);
+    if (answer instanceof LobeAnswer.Unfit unfit) {
+      return unfit.sentence();
+    }
+    LobeTiming timing = ((LobeAnswer.Fitted) answer).timing();
+    AngleValue centre = timing.centreLine();
+    return "centre line " + centre.text() + ", duration " + timing.duration().text();
+  }
+
+  /** The lift at which the events count, in words. */
+  public String atLift() {
+    return book.find(TimingSetting.STATED_LIFT).map(Amount::text).orElse("no stated lift");
+  }
+}
