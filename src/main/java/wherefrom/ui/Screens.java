@@ -26,6 +26,7 @@ import wherefrom.ui.record.RecordScreen;
 import wherefrom.ui.settings.SettingsScreen;
 import wherefrom.ui.shop.ShopScreen;
 import wherefrom.ui.takeapart.TakeApartScreen;
+import wherefrom.ui.timing.TimingScreen;
 import wherefrom.ui.torque.TorqueScreen;
 
 /** Every screen that others lead to: one line each. */
@@ -52,6 +53,7 @@ public final class Screens {
     screens.put(ScreenId.BUILD_RECORD, (desk, item) -> new RecordScreen(desk));
     screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
     screens.put(ScreenId.TORQUE, (desk, item) -> new TorqueScreen(desk));
+    screens.put(ScreenId.TIMING, (desk, item) -> new TimingScreen(desk));
     screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
     screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));
     screens.put(ScreenId.NUMBERS, (desk, item) -> new NumbersScreen(desk));

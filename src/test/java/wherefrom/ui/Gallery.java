@@ -59,6 +59,7 @@ final class Gallery {
     shots.addAll(NumbersShots.all());
     shots.addAll(DecideShots.all());
     shots.addAll(TorqueShots.all());
+    shots.addAll(TimingShots.all());
     shots.addAll(ChangesShots.all());
     shots.addAll(DebrisShots.all());
     shots.addAll(TrayShots.all());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.OpenJob;
 import wherefrom.job.RecordPlot;
+import wherefrom.job.timing.TimingRecord;
 import wherefrom.workings.chart.Chart;
 import wherefrom.workings.chart.Charts;
 
@@ -11,7 +12,7 @@ import wherefrom.workings.chart.Charts;
 public final class RecordPlots {
   private RecordPlots() {}
 
-  /** Those of every column of the plan, each plot once, then those of what was measured. */
+  /** Those of every column of the plan, each plot once, then those of what was measured, the lobes last. */
   public static List<RecordPlot> of(OpenJob job) {
     PlanBook book = new PlanBook(job);
     List<Chart> seen = new ArrayList<>();
@@ -28,6 +29,7 @@ public final class RecordPlots {
       }
     }
     all.addAll(JobCharts.ofMeasured(job));
+    all.addAll(TimingRecord.plots(job));
     return all;
   }
 }

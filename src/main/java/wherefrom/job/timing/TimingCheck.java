@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 import wherefrom.quantity.Amount;
@@ -105,10 +104,13 @@ public final class TimingCheck {
     double top = readings.stream().mapToDouble(DialReading::lift).max().orElse(0);
     List<Chart.Column> columns = new ArrayList<>();
     for (DialReading it : readings) {
-      columns.add(column(it.degrees(), it.lift(), it.lift() - band, it.lift() + band));
+      columns.add(
+          Chart.Column.ofValue(it.degrees(), it.lift(), it.lift() - band, it.lift() + band));
     }
     if (fit(lobe) instanceof LobeAnswer.Fitted fitted) {
-      columns.add(column(fitted.timing().centreLine().degrees(), top, 0, top));
+      double centre = fitted.timing().centreLine().degrees();
+      columns.add(
+          Chart.Column.ofValue(centre, top, 0, top).with(List.of(), "centre line", true));
     }
     List<Chart.Point> line =
         readings.stream()
@@ -116,9 +118,9 @@ public final class TimingCheck {
             .toList();
     return Optional.of(
         new Chart(
-            "Lift of " + lobe.words() + centre(lobe),
+            "Lift of " + lobe.words(),
             Axis.covering(
-                "crank degrees from top dead centre" + centre(lobe),
+                "crank degrees from top dead centre",
                 readings.get(0).degrees(),
                 readings.get(readings.size() - 1).degrees()),
             Axis.covering("lift, " + unit.symbol(), 0, top),
@@ -127,20 +129,10 @@ public final class TimingCheck {
             columns));
   }
 
-  private String centre(ValveSpot lobe) {
-    return fit(lobe) instanceof LobeAnswer.Fitted fitted
-        ? "; centre line " + fitted.timing().centreLine().text()
-        : "";
-  }
-
   private List<Chart.Level> levels() {
     return book.find(TimingSetting.STATED_LIFT).stream()
-        .map(lift -> new Chart.Level("stated lift " + lift.text(), lift.in(unit)))
+        .map(lift -> Chart.Level.exact("stated lift " + lift.text(), lift.in(unit)))
         .toList();
-  }
-
-  private static Chart.Column column(double at, double value, double low, double high) {
-    return new Chart.Column(at, OptionalDouble.of(value), low, high, List.of(), "");
   }
 
   /** One lobe's own figures, in words; a sentence where it is not fitted. */

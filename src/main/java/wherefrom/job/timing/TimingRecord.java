@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.OpenJob;
+import wherefrom.job.RecordPlot;
 import wherefrom.job.RecordSection;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.workings.Result;
@@ -42,6 +43,16 @@ public final class TimingRecord {
         List.of("what", "found", "card", "beside the card", "card from"),
         record.rows,
         "");
+  }
+
+  /** The lift of every lobe that was read. */
+  public static List<RecordPlot> plots(OpenJob job) {
+    TimingBook book = new TimingBook(job);
+    TimingCheck check = new TimingCheck(book);
+    return book.lobes().stream()
+        .flatMap(
+            lobe -> check.plot(lobe).map(it -> new RecordPlot(it, check.words(lobe))).stream())
+        .toList();
   }
 
   private void working(String what, Working working) {

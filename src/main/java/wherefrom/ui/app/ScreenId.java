@@ -20,5 +20,6 @@ public enum ScreenId {
   BUILD_RECORD,
   PUT_TOGETHER,
   TORQUE,
+  TIMING,
   SETTINGS
 }

@@ -32,6 +32,7 @@ public final class BetweenScreen implements Screen {
                     to("Machine shop", ScreenId.MACHINE_SHOP),
                     to("Money", ScreenId.MONEY),
                     to("Torque cards", ScreenId.TORQUE),
+                    to("Timing check", ScreenId.TIMING),
                     to("Build record", ScreenId.BUILD_RECORD))));
   }
 

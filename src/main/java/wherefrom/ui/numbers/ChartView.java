@@ -20,7 +20,7 @@ import wherefrom.workings.chart.Mark;
 import wherefrom.workings.chart.Surface;
 
 /** Draws a chart in all the room that it is given. */
-final class ChartView extends Region {
+public final class ChartView extends Region {
   private static final double PAD_MM = 3;
   private static final double THIN_MM = 0.3;
   private static final double THICK_MM = 0.8;
@@ -30,7 +30,7 @@ final class ChartView extends Region {
   private final Font font;
   private final double capital;
 
-  ChartView(Touch touch, Chart chart) {
+  public ChartView(Touch touch, Chart chart) {
     this.scale = touch.scale();
     this.chart = chart;
     double factor = scale.textFactor();

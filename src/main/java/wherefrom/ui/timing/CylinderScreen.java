@@ -1,0 +1,131 @@
+package wherefrom.ui.timing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
+import wherefrom.job.numbers.Kept;
+import wherefrom.job.timing.TimingBook;
+import wherefrom.job.timing.TimingCheck;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.workings.timing.Comparison;
+
+/** One cylinder's timing beside the cam card. */
+public final class CylinderScreen implements Screen {
+  private final Desk desk;
+  private final int cylinder;
+  private final TimingBook book;
+  private final Pager<Region> rows;
+  private final VBox view;
+
+  CylinderScreen(Desk desk, int cylinder) {
+    this.desk = desk;
+    this.cylinder = cylinder;
+    book = new TimingBook(desk.getJob());
+    rows = Pager.list(desk.touch(), row -> row);
+    view =
+        Panes.column(
+            desk.scale(),
+            rows,
+            Tiles.row(
+                desk.scale(),
+                lobe("Intake readings", "Intake", ValveSide.INTAKE),
+                lobe("Exhaust readings", "Exhaust", ValveSide.EXHAUST),
+                desk.touch().primary(desk.touch().brief("Card from", "Card"), this::source)));
+  }
+
+  private Region lobe(String whole, String brief, ValveSide side) {
+    return desk.touch()
+        .primary(
+            desk.touch().brief(whole, brief),
+            () ->
+                desk.navigator()
+                    .open(() -> new LobeScreen(desk, new ValveSpot(cylinder, side))));
+  }
+
+  private void source() {
+    desk.navigator()
+        .open(
+            () ->
+                new TextEntryScreen(
+                    desk,
+                    "Cam card: where its figures come from",
+                    book.cardSource(),
+                    words -> keep(() -> book.cardSource(words))));
+  }
+
+  private void keep(java.util.function.Supplier<Kept> deed) {
+    desk.attempt(
+        () -> {
+          if (deed.get() instanceof Kept.Refused refused) {
+            desk.say(refused.sentence());
+          }
+        });
+    desk.navigator().changed();
+  }
+
+  private void card(Comparison each) {
+    desk.navigator()
+        .open(
+            () ->
+                new SignedScreen(
+                    desk,
+                    "Card: " + each.value().words(),
+                    "As the card states it, in degrees. Events: after top dead centre; minus"
+                        + " before it; after bottom dead centre add 180.",
+                    typed -> keep(() -> book.card(each.value(), typed))));
+  }
+
+  @Override
+  public String title() {
+    return "Timing, cylinder " + cylinder;
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    TimingCheck check = new TimingCheck(book);
+    List<Region> lines = new ArrayList<>();
+    for (String open : check.open(cylinder)) {
+      lines.add(ListRow.told(desk.touch(), "Still open", open));
+    }
+    for (Comparison each : check.compare(cylinder)) {
+      String name = each.value().words();
+      String heading = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+      String beside = each.card().isPresent() ? "Card: " + each.cardWords() + ". " : "";
+      lines.add(
+          ListRow.key(
+              desk.touch(),
+              heading + ": " + each.foundWords(),
+              List.of(beside + each.verdict()),
+              () -> card(each)));
+    }
+    String source = book.cardSource().isEmpty() ? "not said yet" : book.cardSource();
+    lines.add(
+        ListRow.plain(
+            desk.touch(),
+            "Card from: " + source,
+            List.of(
+                "At " + check.atLift() + ". Behind ± stands the standard uncertainty. Your"
+                    + " engine's service information and cam card decide.")));
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+}

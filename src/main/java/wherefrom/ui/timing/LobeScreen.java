@@ -1,0 +1,151 @@
+package wherefrom.ui.timing;
+
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.engine.ValveSpot;
+import wherefrom.job.numbers.Kept;
+import wherefrom.job.timing.LiftReading;
+import wherefrom.job.timing.TimingBook;
+import wherefrom.job.timing.TimingCheck;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+
+/** The readings over one lobe: taken one by one, corrected, taken out. */
+public final class LobeScreen implements Screen {
+  private static final String ANGLE =
+      "The wheel: crank degrees after top dead centre; minus before it. After bottom dead centre"
+          + " add 180.";
+
+  private final Desk desk;
+  private final ValveSpot lobe;
+  private final TimingBook book;
+  private final ReadingModel model;
+  private final Pager<LiftReading> rows;
+  private final FitText words;
+  private final VBox view;
+
+  LobeScreen(Desk desk, ValveSpot lobe) {
+    this.desk = desk;
+    this.lobe = lobe;
+    book = new TimingBook(desk.getJob());
+    model = new ReadingModel(book, lobe);
+    rows = Pager.list(desk.touch(), this::row);
+    words = desk.touch().small("");
+    view =
+        Panes.column(
+            desk.scale(),
+            words,
+            rows,
+            Tiles.row(
+                desk.scale(),
+                desk.touch().primary(desk.touch().brief("Add a reading", "Add"), this::add),
+                desk.touch().primary("Plot", this::plot)));
+  }
+
+  private Region row(LiftReading reading) {
+    return ListRow.key(
+        desk.touch(),
+        reading.degrees().text() + "   lift " + reading.lift().text(),
+        List.of(),
+        () -> choose(reading));
+  }
+
+  private void choose(LiftReading reading) {
+    List<Choice<Runnable>> ways =
+        List.of(
+            new Choice<>(() -> correct(reading), "Correct the lift", ""),
+            new Choice<>(() -> remove(reading), "Take it out", "UNDO brings it again"));
+    desk.navigator()
+        .open(
+            () -> new ChoiceScreen<>(desk, reading.degrees().text(), ways, Runnable::run));
+  }
+
+  private void correct(LiftReading reading) {
+    model.correct(reading);
+    lift();
+  }
+
+  private void remove(LiftReading reading) {
+    desk.attempt(() -> said(book.remove(lobe, reading.degrees().text())));
+    desk.navigator().changed();
+  }
+
+  private void said(Kept kept) {
+    if (kept instanceof Kept.Refused refused) {
+      desk.say(refused.sentence());
+    }
+  }
+
+  private void add() {
+    model.forget();
+    desk.navigator().open(() -> new SignedScreen(desk, title() + ": wheel", ANGLE, this::angle));
+  }
+
+  private void angle(String typed) {
+    String trouble = model.take(typed);
+    if (trouble.isEmpty()) {
+      lift();
+    } else {
+      desk.say(trouble);
+    }
+  }
+
+  private void lift() {
+    String unit = desk.state().units().unit(wherefrom.quantity.Dimension.LENGTH).symbol();
+    desk.navigator()
+        .open(
+            () ->
+                new SignedScreen(
+                    desk,
+                    "Lift at " + model.degrees(),
+                    "The dial, in " + unit + ". Zero with the valve shut.",
+                    this::taken));
+  }
+
+  private void taken(String typed) {
+    desk.attempt(
+        () -> {
+          String trouble = model.take(typed);
+          if (!trouble.isEmpty()) {
+            desk.say(trouble);
+          }
+        });
+    desk.navigator().changed();
+  }
+
+  private void plot() {
+    desk.navigator().open(() -> new LiftPlotScreen(desk, lobe));
+  }
+
+  @Override
+  public String title() {
+    String name = lobe.words();
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    int count = book.readings(lobe).size();
+    words.setWords("Readings: " + count + ". " + new TimingCheck(book).words(lobe));
+    rows.refill(book.readings(lobe));
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+}

@@ -1,0 +1,124 @@
+package wherefrom.ui.timing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.layout.Region;
+import wherefrom.job.numbers.Kept;
+import wherefrom.job.timing.TimingBook;
+import wherefrom.job.timing.TimingCheck;
+import wherefrom.job.timing.TimingRecord;
+import wherefrom.job.timing.TimingSetting;
+import wherefrom.quantity.Dimension;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.numbers.WorkingScreen;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.Working;
+import wherefrom.workings.catalogue.CamSlack;
+import wherefrom.workings.catalogue.ChainDeflection;
+
+/** Chain, slack, and the cylinders whose lobes are read over the degree wheel. */
+public final class TimingScreen implements Screen {
+  private final Desk desk;
+  private final TimingBook book;
+  private final Pager<Region> rows;
+
+  public TimingScreen(Desk desk) {
+    this.desk = desk;
+    book = new TimingBook(desk.getJob());
+    rows = Pager.list(desk.touch(), row -> row);
+  }
+
+  @Override
+  public String title() {
+    return "Timing check";
+  }
+
+  @Override
+  public Region view() {
+    return rows;
+  }
+
+  @Override
+  public void shown() {
+    List<Region> lines = new ArrayList<>();
+    lines.add(working("Deflection of the timing chain", new ChainDeflection()));
+    lines.add(working("Slack from crank to cam", new CamSlack()));
+    for (int cylinder : book.cylinders()) {
+      List<String> open = new TimingCheck(book).open(cylinder);
+      lines.add(
+          row(
+              "Cylinder " + cylinder + " by the degree wheel",
+              open.isEmpty() ? "both lobes fitted" : String.join(" ", open),
+              () -> cylinder(cylinder)));
+    }
+    lines.add(row("Degree wheel on a cylinder", "read its lobes with a dial", this::choose));
+    for (TimingSetting setting : TimingSetting.values()) {
+      String now = book.find(setting).map(amount -> amount.text()).orElse("not known yet");
+      lines.add(row(setting.words(), now, () -> set(setting)));
+    }
+    rows.refill(lines);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private Region row(String heading, String words, Runnable press) {
+    return ListRow.key(desk.touch(), heading, List.of(words), press);
+  }
+
+  private Region working(String heading, Working working) {
+    String now =
+        TimingRecord.value(desk.getJob(), working)
+            .map(ResultValue::text)
+            .orElse("not checked yet");
+    return row(
+        heading, now, () -> desk.navigator().open(() -> new WorkingScreen(desk, working)));
+  }
+
+  private void choose() {
+    List<Choice<Integer>> cylinders =
+        desk.state().layout().cylinders().stream()
+            .sorted()
+            .map(number -> new Choice<>(number, "Cylinder " + number, ""))
+            .collect(Collectors.toList());
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "Which cylinder?", cylinders, this::cylinder));
+  }
+
+  private void cylinder(int cylinder) {
+    desk.navigator().open(() -> new CylinderScreen(desk, cylinder));
+  }
+
+  private void set(TimingSetting setting) {
+    String unit =
+        setting.dimension() == Dimension.ANGLE
+            ? "degrees"
+            : desk.state().units().unit(Dimension.LENGTH).symbol();
+    desk.navigator()
+        .open(
+            () ->
+                new SignedScreen(
+                    desk,
+                    "Timing check",
+                    setting.words() + ", in " + unit + ".",
+                    typed -> keep(setting, typed)));
+  }
+
+  private void keep(TimingSetting setting, String typed) {
+    desk.attempt(
+        () -> {
+          if (book.set(setting, typed) instanceof Kept.Refused refused) {
+            desk.say(refused.sentence());
+          }
+        });
+    desk.navigator().changed();
+  }
+}

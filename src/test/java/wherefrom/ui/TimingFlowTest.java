@@ -1,0 +1,86 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
+import wherefrom.job.timing.TimingBook;
+import wherefrom.job.timing.TimingCheck;
+import wherefrom.quantity.Unit;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Dial readings over the degree wheel, by touch. */
+class TimingFlowTest {
+  private static final ValveSpot LOBE = new ValveSpot(1, ValveSide.INTAKE);
+  private final SampleJob sample = SampleJob.apart();
+  private final SampleWindow window = open();
+
+  private SampleWindow open() {
+    SampleWindow fresh = Toolkit.on(() -> new SampleWindow(96, 100));
+    return Toolkit.on(
+        () -> {
+          fresh.shell.desk().open(sample.job);
+          fresh.shell.desk().navigator().show(ScreenId.TIMING);
+          fresh.layOut();
+          return fresh;
+        });
+  }
+
+  private void press(String... words) {
+    for (String each : words) {
+      window.press(each);
+    }
+  }
+
+  @Test
+  void aReadingIsTypedCorrectedTakenOutAndTakenBack() {
+    TimingBook book = new TimingBook(sample.job);
+    Toolkit.on(
+        () -> {
+          press("Degree wheel", "Cylinder 1", "Intake readings");
+          press("Add", "1", "0", "+ / −", "Done", ".", "0", "1", "2", "Done");
+          press("Add", "2", "0", "Done", ".", "5", "Done");
+          return 0;
+        });
+    assertThat(book.readings(LOBE)).hasSize(2);
+    assertThat(book.readings(LOBE).get(0).degrees().in(Unit.DEGREE)).isEqualTo(-10);
+    assertThat(book.readings(LOBE).get(0).lift().text()).isEqualTo("0.012 in");
+    Toolkit.on(
+        () -> {
+          press("20 deg", "Correct the lift", ".", "0", "5", "Done");
+          press("-10 deg", "Take it out");
+          return 0;
+        });
+    assertThat(book.readings(LOBE)).hasSize(1);
+    assertThat(book.readings(LOBE).get(0).lift().text()).isEqualTo("0.05 in");
+    Toolkit.on(
+        () -> {
+          press("UNDO");
+          return 0;
+        });
+    assertThat(book.readings(LOBE)).hasSize(2);
+  }
+
+  @Test
+  void aCardValueStandsBesideWhatWasFound() {
+    Toolkit.on(
+        () -> {
+          TimingShots.read(sample.job);
+          window.shell.desk().navigator().changed();
+          window.layOut();
+          window.pressOnSomePage("Cylinder 1");
+          window.pressOnSomePage("Exhaust centre");
+          press("1", "1", "2", "+ / −", "Done");
+          return 0;
+        });
+    TimingCheck check = new TimingCheck(new TimingBook(sample.job));
+    assertThat(check.timing(1).orElseThrow().exhaust().centreLine().degrees())
+        .isCloseTo(-112, within(0.1));
+    assertThat(check.compare(1))
+        .anyMatch(each -> each.cardWords().contains("68.0 deg after bottom") && !each.differs());
+  }
+}
