@@ -81,6 +81,6 @@ class TimingFlowTest {
     assertThat(check.timing(1).orElseThrow().exhaust().centreLine().degrees())
         .isCloseTo(-112, within(0.1));
     assertThat(check.compare(1))
-        .anyMatch(each -> each.cardWords().contains("68.0 deg after bottom") && !each.differs());
+        .anyMatch(each -> each.cardWords().contains("112.0 deg before top") && !each.differs());
   }
 }

@@ -110,7 +110,7 @@ public final class TimingCheck {
     if (fit(lobe) instanceof LobeAnswer.Fitted fitted) {
       double centre = fitted.timing().centreLine().degrees();
       columns.add(
-          Chart.Column.ofValue(centre, top, 0, top).with(List.of(), "centre line", true));
+          Chart.Column.ofValue(centre, top, 0, top).with(List.of(), "", true));
     }
     List<Chart.Point> line =
         readings.stream()
@@ -120,7 +120,7 @@ public final class TimingCheck {
         new Chart(
             "Lift of " + lobe.words(),
             Axis.covering(
-                "crank degrees from top dead centre",
+                "crank degrees; upright line: centre line",
                 readings.get(0).degrees(),
                 readings.get(readings.size() - 1).degrees()),
             Axis.covering("lift, " + unit.symbol(), 0, top),
@@ -131,7 +131,7 @@ public final class TimingCheck {
 
   private List<Chart.Level> levels() {
     return book.find(TimingSetting.STATED_LIFT).stream()
-        .map(lift -> Chart.Level.exact("stated lift " + lift.text(), lift.in(unit)))
+        .map(lift -> Chart.Level.exact(lift.text(), lift.in(unit)))
         .toList();
   }
 

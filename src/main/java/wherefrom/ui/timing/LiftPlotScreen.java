@@ -25,7 +25,7 @@ public final class LiftPlotScreen implements Screen {
 
   @Override
   public String title() {
-    return "Lift, " + lobe.words();
+    return "Lift, " + lobe.figures();
   }
 
   @Override
@@ -41,7 +41,11 @@ public final class LiftPlotScreen implements Screen {
             .plot(lobe)
             .<Node>map(chart -> Panes.grow(new ChartView(desk.touch(), chart)))
             .orElseGet(() -> Panes.grow(desk.touch().text("Take two readings at least.")));
-    view.getChildren().setAll(desk.touch().small(check.words(lobe)), drawn);
+    view.getChildren().setAll(drawn);
+    if (!desk.touch().isLarge()) {
+      // The axes need the room; the readings' screen says it too.
+      view.getChildren().add(0, desk.touch().small(check.words(lobe)));
+    }
   }
 
   @Override

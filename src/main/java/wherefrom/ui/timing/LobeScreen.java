@@ -9,6 +9,7 @@ import wherefrom.job.numbers.Kept;
 import wherefrom.job.timing.LiftReading;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
+import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -100,7 +101,7 @@ public final class LobeScreen implements Screen {
   }
 
   private void lift() {
-    String unit = desk.state().units().unit(wherefrom.quantity.Dimension.LENGTH).symbol();
+    String unit = desk.state().units().unit(Dimension.LENGTH).symbol();
     desk.navigator()
         .open(
             () ->

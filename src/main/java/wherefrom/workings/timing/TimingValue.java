@@ -45,8 +45,12 @@ public enum TimingValue {
     return value.apply(timing);
   }
 
-  /** An angle in words: an event by its dead centre, anything else as degrees. */
+  /** An event by its dead centre, a centre line from top dead centre, anything else as degrees. */
   public String said(double degrees) {
+    if (this == INTAKE_CENTRE || this == EXHAUST_CENTRE) {
+      String side = degrees < 0 ? "before" : "after";
+      return String.format(Locale.ROOT, "%.1f deg %s top dead centre", Math.abs(degrees), side);
+    }
     return event ? Event.words(degrees) : String.format(Locale.ROOT, "%.1f deg", degrees);
   }
 }
