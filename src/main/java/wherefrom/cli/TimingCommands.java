@@ -246,7 +246,8 @@ final class TimingCommands {
                 "Events, centre lines, duration and overlap of a cylinder beside the card.",
                 Option.JOB,
                 CYLINDER)
-            .noting("Exit status 1 while a lobe is open. Behind ± stands the standard uncertainty."),
+            .noting(
+                "Exit status 1 while a lobe is open. Behind ± stands the standard uncertainty."),
         (bench, call, answer) -> {
           int most = bench.job().state().layout().cylinders().size();
           int cylinder = call.number(CYLINDER.name(), 1, 1, most);

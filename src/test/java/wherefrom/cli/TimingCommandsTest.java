@@ -66,8 +66,16 @@ class TimingCommandsTest {
   }
 
   private void set() {
-    right("set", "--stated-lift", "0.050in", "--wheel", "0.1deg", "--dial", "0.0003in",
-        "--zero", "0.5deg");
+    right(
+        "set",
+        "--stated-lift",
+        "0.050in",
+        "--wheel",
+        "0.1deg",
+        "--dial",
+        "0.0003in",
+        "--zero",
+        "0.5deg");
   }
 
   private JsonNode value(String key) throws IOException {

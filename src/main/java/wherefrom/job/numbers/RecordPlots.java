@@ -12,7 +12,10 @@ import wherefrom.workings.chart.Charts;
 public final class RecordPlots {
   private RecordPlots() {}
 
-  /** Those of every column of the plan, each plot once, then those of what was measured, the lobes last. */
+  /**
+   * Those of every column of the plan, each plot once, then those of what was measured, the lobes
+   * last.
+   */
   public static List<RecordPlot> of(OpenJob job) {
     PlanBook book = new PlanBook(job);
     List<Chart> seen = new ArrayList<>();

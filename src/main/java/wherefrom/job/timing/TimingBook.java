@@ -90,8 +90,7 @@ public final class TimingBook {
   public Kept read(ValveSpot lobe, String degrees, String lift) {
     AmountReading wheel = AmountText.read(degrees, Unit.DEGREE);
     AmountReading dial = AmountText.read(lift, job.state().units().unit(Dimension.LENGTH));
-    Optional<String> fault =
-        fault(wheel, Dimension.ANGLE).or(() -> fault(dial, Dimension.LENGTH));
+    Optional<String> fault = fault(wheel, Dimension.ANGLE).or(() -> fault(dial, Dimension.LENGTH));
     if (fault.isPresent()) {
       return new Kept.Refused(fault.get());
     }
@@ -143,21 +142,19 @@ public final class TimingBook {
 
   /** A setting as typed; empty where it was not. */
   public Optional<Amount> find(TimingSetting setting) {
-    return Optional.ofNullable(
-            find(SETTINGS, "the timing check").figures().get(setting.key()))
+    return Optional.ofNullable(find(SETTINGS, "the timing check").figures().get(setting.key()))
         .map(TimingBook::amount);
   }
 
   public Kept set(TimingSetting setting, String text) {
-    AmountReading reading =
-        AmountText.read(text, job.state().units().unit(setting.dimension()));
+    AmountReading reading = AmountText.read(text, job.state().units().unit(setting.dimension()));
     Optional<String> fault = fault(reading, setting.dimension());
     if (fault.isPresent()) {
       return new Kept.Refused(fault.get());
     }
     boolean lift = setting == TimingSetting.STATED_LIFT;
     int sign = amount(reading).number().signum();
-    if (sign < 0 || lift && sign == 0) {
+    if (sign < 0 || (lift && sign == 0)) {
       return new Kept.Refused(setting.words() + ": " + amount(reading).text() + " cannot be.");
     }
     Sheet now = find(SETTINGS, "the timing check");
@@ -168,9 +165,7 @@ public final class TimingBook {
   /** What the cam card states, in degrees; events from top dead centre. */
   public OptionalDouble card(TimingValue value) {
     String kept = find(CARD, "the cam card").figures().get(value.key());
-    return kept == null
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(amount(kept).in(Unit.DEGREE));
+    return kept == null ? OptionalDouble.empty() : OptionalDouble.of(amount(kept).in(Unit.DEGREE));
   }
 
   /** Where the card's figures come from; empty where it was not said. */

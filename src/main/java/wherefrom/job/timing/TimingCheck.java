@@ -109,8 +109,7 @@ public final class TimingCheck {
     }
     if (fit(lobe) instanceof LobeAnswer.Fitted fitted) {
       double centre = fitted.timing().centreLine().degrees();
-      columns.add(
-          Chart.Column.ofValue(centre, top, 0, top).with(List.of(), "", true));
+      columns.add(Chart.Column.ofValue(centre, top, 0, top).with(List.of(), "", true));
     }
     List<Chart.Point> line =
         readings.stream()

@@ -50,8 +50,7 @@ public final class TimingRecord {
     TimingBook book = new TimingBook(job);
     TimingCheck check = new TimingCheck(book);
     return book.lobes().stream()
-        .flatMap(
-            lobe -> check.plot(lobe).map(it -> new RecordPlot(it, check.words(lobe))).stream())
+        .flatMap(lobe -> check.plot(lobe).map(it -> new RecordPlot(it, check.words(lobe))).stream())
         .toList();
   }
 

@@ -47,9 +47,7 @@ public final class CylinderScreen implements Screen {
     return desk.touch()
         .primary(
             desk.touch().brief(whole, brief),
-            () ->
-                desk.navigator()
-                    .open(() -> new LobeScreen(desk, new ValveSpot(cylinder, side))));
+            () -> desk.navigator().open(() -> new LobeScreen(desk, new ValveSpot(cylinder, side))));
   }
 
   private void source() {
@@ -119,7 +117,9 @@ public final class CylinderScreen implements Screen {
             desk.touch(),
             "Card from: " + source,
             List.of(
-                "At " + check.atLift() + ". Behind ± stands the standard uncertainty. Your"
+                "At "
+                    + check.atLift()
+                    + ". Behind ± stands the standard uncertainty. Your"
                     + " engine's service information and cam card decide.")));
     rows.refill(lines);
   }

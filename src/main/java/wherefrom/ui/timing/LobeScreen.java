@@ -66,8 +66,7 @@ public final class LobeScreen implements Screen {
             new Choice<>(() -> correct(reading), "Correct the lift", ""),
             new Choice<>(() -> remove(reading), "Take it out", "UNDO brings it again"));
     desk.navigator()
-        .open(
-            () -> new ChoiceScreen<>(desk, reading.degrees().text(), ways, Runnable::run));
+        .open(() -> new ChoiceScreen<>(desk, reading.degrees().text(), ways, Runnable::run));
   }
 
   private void correct(LiftReading reading) {

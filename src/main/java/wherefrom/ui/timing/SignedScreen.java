@@ -23,8 +23,7 @@ public final class SignedScreen implements Screen, Typable {
     this.desk = desk;
     this.title = title;
     this.done = done;
-    pad =
-        Panes.grow(Keypad.decimal(desk.touch(), MOST, Locale.getDefault(Locale.Category.FORMAT)));
+    pad = Panes.grow(Keypad.decimal(desk.touch(), MOST, Locale.getDefault(Locale.Category.FORMAT)));
     pad.setMinWidth(desk.scale().px(120));
     Region side =
         Panes.column(

@@ -76,11 +76,8 @@ public final class TimingScreen implements Screen {
 
   private Region working(String heading, Working working) {
     String now =
-        TimingRecord.value(desk.getJob(), working)
-            .map(ResultValue::text)
-            .orElse("not checked yet");
-    return row(
-        heading, now, () -> desk.navigator().open(() -> new WorkingScreen(desk, working)));
+        TimingRecord.value(desk.getJob(), working).map(ResultValue::text).orElse("not checked yet");
+    return row(heading, now, () -> desk.navigator().open(() -> new WorkingScreen(desk, working)));
   }
 
   private void choose() {

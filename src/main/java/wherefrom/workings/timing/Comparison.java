@@ -16,8 +16,7 @@ public record Comparison(TimingValue value, AngleValue found, OptionalDouble car
   /** Whether the readings can tell the two apart. */
   public boolean differs() {
     return card.isPresent()
-        && Math.abs(found.degrees() - card.getAsDouble())
-            > COVERAGE * found.standardUncertainty();
+        && Math.abs(found.degrees() - card.getAsDouble()) > COVERAGE * found.standardUncertainty();
   }
 
   /** What was found, with its standard uncertainty. */

@@ -3,30 +3,27 @@ package wherefrom.workings.timing;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** What a cam card states and a degree wheel shows, in the order of a card. */
 public enum TimingValue {
-  INTAKE_OPENING("intake opens", true, timing -> timing.intake().opening()),
-  INTAKE_CLOSING("intake closes", true, timing -> timing.intake().closing()),
-  INTAKE_DURATION("intake duration", false, timing -> timing.intake().duration()),
-  INTAKE_CENTRE("intake centre line", true, timing -> timing.intake().centreLine()),
-  EXHAUST_OPENING("exhaust opens", true, timing -> timing.exhaust().opening()),
-  EXHAUST_CLOSING("exhaust closes", true, timing -> timing.exhaust().closing()),
-  EXHAUST_DURATION("exhaust duration", false, timing -> timing.exhaust().duration()),
-  EXHAUST_CENTRE("exhaust centre line", true, timing -> timing.exhaust().centreLine()),
-  OVERLAP("overlap", false, ValveTiming::overlap),
-  LOBE_SEPARATION("lobe separation, cam degrees", false, ValveTiming::lobeSeparation),
-  ADVANCE("cam advance", false, ValveTiming::advance);
+  INTAKE_OPENING("intake opens", true),
+  INTAKE_CLOSING("intake closes", true),
+  INTAKE_DURATION("intake duration", false),
+  INTAKE_CENTRE("intake centre line", true),
+  EXHAUST_OPENING("exhaust opens", true),
+  EXHAUST_CLOSING("exhaust closes", true),
+  EXHAUST_DURATION("exhaust duration", false),
+  EXHAUST_CENTRE("exhaust centre line", true),
+  OVERLAP("overlap", false),
+  LOBE_SEPARATION("lobe separation, cam degrees", false),
+  ADVANCE("cam advance", false);
 
   private final String words;
   private final boolean event;
-  private final Function<ValveTiming, AngleValue> value;
 
-  TimingValue(String words, boolean event, Function<ValveTiming, AngleValue> value) {
+  TimingValue(String words, boolean event) {
     this.words = words;
     this.event = event;
-    this.value = value;
   }
 
   public String words() {
@@ -42,7 +39,19 @@ public enum TimingValue {
   }
 
   public AngleValue of(ValveTiming timing) {
-    return value.apply(timing);
+    return switch (this) {
+      case INTAKE_OPENING -> timing.intake().opening();
+      case INTAKE_CLOSING -> timing.intake().closing();
+      case INTAKE_DURATION -> timing.intake().duration();
+      case INTAKE_CENTRE -> timing.intake().centreLine();
+      case EXHAUST_OPENING -> timing.exhaust().opening();
+      case EXHAUST_CLOSING -> timing.exhaust().closing();
+      case EXHAUST_DURATION -> timing.exhaust().duration();
+      case EXHAUST_CENTRE -> timing.exhaust().centreLine();
+      case OVERLAP -> timing.overlap();
+      case LOBE_SEPARATION -> timing.lobeSeparation();
+      case ADVANCE -> timing.advance();
+    };
   }
 
   /** An event by its dead centre, a centre line from top dead centre, anything else as degrees. */

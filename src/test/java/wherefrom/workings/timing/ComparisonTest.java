@@ -54,8 +54,17 @@ class ComparisonTest {
     SplittableRandom random = new SplittableRandom(20261125);
     double half = 138 / Math.PI * Math.acos(0.050 / 0.15 - 1);
     double[] truth = {
-      106 - half, 106 + half, 2 * half, 106, -114 - half, -114 + half, 2 * half, -114,
-      2 * half - 220, 110, 4
+      106 - half,
+      106 + half,
+      2 * half,
+      106,
+      -114 - half,
+      -114 + half,
+      2 * half,
+      -114,
+      2 * half - 220,
+      110,
+      4
     };
     double[] squares = new double[truth.length];
     for (int run = 0; run < 300; run++) {
