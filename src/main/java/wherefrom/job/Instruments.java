@@ -158,9 +158,24 @@ public final class Instruments {
         });
   }
 
-  /** Whether a figure printed in inch and millimetre agrees with itself; empty when it does. */
-  public Optional<String> findPairFault(Amount inch, Amount millimetre) {
-    return Plausibility.findPairFault(inch, millimetre);
+  /**
+   * Whether a figure that a manual prints in inch and in millimetre agrees with itself, to the
+   * digits printed. Nothing is recorded.
+   */
+  public Answer comparePair(String inch, String millimetre) {
+    return amount(
+        inch,
+        Dimension.LENGTH,
+        one -> amount(millimetre, Dimension.LENGTH, other -> comparePair(one, other)));
+  }
+
+  private static Answer comparePair(Amount one, Amount other) {
+    return Plausibility.findPairFault(one, other)
+        .<Answer>map(Answer.Refused::new)
+        .orElseGet(
+            () ->
+                new Answer.Kept(
+                    one.text() + " and " + other.text() + " are one size, to the digits printed."));
   }
 
   private Answer amount(

@@ -280,15 +280,23 @@ class MeasuringTest {
         .isInstanceOf(Measuring.Answer.Refused.class);
   }
 
-  /** TM 5-3820-256-24-5, p. 18 prints "0.01 mm (0.004 in)"; TM 10-3930-653-14&P 0.002 in pairs. */
+  /**
+   * TM 5-3820-256-24-5, p. 18 prints "0.01 mm (0.004 in)"; TM 9-2815-237-34, 2-28 prints 0.810 in
+   * (20.6 mm), TM 5-1940-322-24, WP 0160-4 0.031 in (0.79 mm).
+   */
   @Test
   void aPairPrintedInBothUnitsThatContradictsItselfIsSaidSo() {
-    assertThat(
-            tools.findPairFault(Amount.of("0.004", Unit.INCH), Amount.of("0.01", Unit.MILLIMETRE)))
-        .isPresent();
-    assertThat(
-            tools.findPairFault(Amount.of("0.004", Unit.INCH), Amount.of("0.10", Unit.MILLIMETRE)))
-        .isEmpty();
+    assertThat(tools.comparePair("0.004 in", "0.01 mm"))
+        .isEqualTo(
+            new Instruments.Answer.Refused(
+                "0.004 in is 0.102 mm, not 0.01 mm: which is meant?"));
+    assertThat(tools.comparePair("0.810 in", "20.6 mm"))
+        .isEqualTo(
+            new Instruments.Answer.Kept(
+                "0.810 in and 20.6 mm are one size, to the digits printed."));
+    assertThat(tools.comparePair("0.031", "0.79mm")).isInstanceOf(Instruments.Answer.Kept.class);
+    assertThat(tools.comparePair("0.031", "0.89mm")).isInstanceOf(Instruments.Answer.Refused.class);
+    assertThat(tools.comparePair("one", "0.79mm")).isInstanceOf(Instruments.Answer.Refused.class);
   }
 
   @Test

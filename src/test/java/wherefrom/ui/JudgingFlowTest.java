@@ -9,6 +9,7 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Typable;
+import wherefrom.ui.measure.ToolsScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -121,5 +122,25 @@ class JudgingFlowTest {
     MeasuredResult result = sample.job.state().measures().listResults(Subject.ofPart(rod)).get(0);
     assertThat(result.samples().get(0).readings().get(0).text()).isEqualTo("197.97 mm");
     assertThat(result.tool().error().text()).isEqualTo("0.02 mm");
+  }
+
+  /** TM 5-3820-256-24-5, p. 18 prints "0.01 mm (0.004 in)". */
+  @Test
+  void aPrintedPairIsCheckedAmongTheTools() {
+    SampleWindow window = open(ScreenId.MEASURE);
+    Toolkit.on(
+        () -> {
+          window.shell.desk().navigator().open(() -> new ToolsScreen(window.shell.desk()));
+          window.layOut();
+          press(window, "Check a printed pair");
+          gauge(window, "0.004");
+          gauge(window, "0.01");
+          assertThat(window.words()).contains("0.102 mm, not 0.01 mm: which is meant?");
+          press(window, "Check a printed pair");
+          gauge(window, "0.004");
+          gauge(window, "0.1");
+          return 0;
+        });
+    assertThat(words(window)).contains("0.004 in and 0.1 mm are one size");
   }
 }

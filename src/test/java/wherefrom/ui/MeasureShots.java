@@ -42,6 +42,8 @@ final class MeasureShots {
     shots.add(shot("measure-tools", ToolsScreen.class, MeasureShots::tools));
     shots.add(shot("measure-limits", LimitsScreen.class, MeasureShots::limits));
     shots.add(shot("measure-size", SizeScreen.class, MeasureShots::size));
+    shots.add(shot("measure-pair", SizeScreen.class, MeasureShots::pair));
+    shots.add(shot("measure-pair-wrong", ToolsScreen.class, MeasureShots::wrongPair));
     shots.add(shot("measure-clearance", ClearanceScreen.class, MeasureShots::clearance));
     shots.add(shot("measure-studs", CompareScreen.class, MeasureShots::studs));
     shots.add(shot("measure-pushrods", CompareScreen.class, MeasureShots::pushrods));
@@ -144,6 +146,20 @@ final class MeasureShots {
     desk.navigator().open(() -> new ToolsScreen(desk));
     window.layOut();
     window.press("MIC 2-3");
+  }
+
+  private static void pair(SampleWindow window, SampleJob sample) {
+    tools(window, sample);
+    window.layOut();
+    window.press(window.shell.desk().touch().brief("Check a printed pair", "Printed pair"));
+    type(window, "0.004");
+    window.press("Done");
+  }
+
+  private static void wrongPair(SampleWindow window, SampleJob sample) {
+    pair(window, sample);
+    type(window, "0.01");
+    window.press("Done");
   }
 
   private static void clearance(SampleWindow window, SampleJob sample) {

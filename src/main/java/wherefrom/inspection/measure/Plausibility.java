@@ -1,5 +1,6 @@
 package wherefrom.inspection.measure;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -125,9 +126,7 @@ public final class Plausibility {
   public static Optional<String> findPairFault(Amount inch, Amount millimetre) {
     double one = inch.in(Unit.MILLIMETRE);
     double other = millimetre.in(Unit.MILLIMETRE);
-    double step =
-        Math.pow(10, -inch.number().scale()) * MM_PER_INCH
-            + Math.pow(10, -millimetre.number().scale());
+    double step = lastDigit(inch) + lastDigit(millimetre);
     return Math.abs(one - other) <= step
         ? Optional.empty()
         : Optional.of(
@@ -136,7 +135,13 @@ public final class Plausibility {
                 + inch.to(Unit.MILLIMETRE).rounded(3).text()
                 + ", not "
                 + millimetre.text()
-                + ": the print contradicts itself. Find out which is meant.");
+                + ": which is meant?");
+  }
+
+  /** One in the last digit printed, in mm. */
+  private static double lastDigit(Amount printed) {
+    return new Amount(BigDecimal.ONE.movePointLeft(printed.number().scale()), printed.unit())
+        .in(Unit.MILLIMETRE);
   }
 
   private static boolean isWithin(ReadingPlan plan, double base) {

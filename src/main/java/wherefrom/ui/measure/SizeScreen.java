@@ -3,6 +3,7 @@ package wherefrom.ui.measure;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.Typable;
@@ -21,10 +22,23 @@ public final class SizeScreen implements Screen, Typable {
    */
   public SizeScreen(
       Desk desk, String title, String question, Dimension dimension, Consumer<String> done) {
+    this(desk, title, question, dimension, desk.state().units(), done);
+  }
+
+  /**
+   * @param units the unit that stands on the pad at first, whatever the job is in
+   */
+  SizeScreen(
+      Desk desk,
+      String title,
+      String question,
+      Dimension dimension,
+      UnitSystem units,
+      Consumer<String> done) {
     this.desk = desk;
     this.title = title;
     this.done = done;
-    pad = new SizePad(desk.touch(), desk.state().units(), dimension, false);
+    pad = new SizePad(desk.touch(), units, dimension, false);
     Region side =
         Panes.grow(
             Panes.column(

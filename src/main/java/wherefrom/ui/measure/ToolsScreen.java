@@ -23,18 +23,24 @@ public final class ToolsScreen implements Screen {
     this.desk = desk;
     Touch touch = desk.touch();
     tools = Pager.list(touch, this::row);
-    view =
-        Panes.column(
+    Tiles keys =
+        Tiles.row(
             desk.scale(),
-            touch.text(
-                touch.brief(
-                    "Press a tool to check its zero. List a tool anew to correct it.",
-                    "Press one to check its zero.")),
-            tools,
-            Tiles.row(
+            touch.primary("List a tool", () -> ToolFlow.list(desk, Dimension.LENGTH)),
+            touch.primary(
+                touch.brief("List a spring scale", "List a scale"),
+                () -> ToolFlow.list(desk, Dimension.FORCE)),
+            touch.primary(
+                touch.brief("Check a printed pair", "Printed pair"), () -> PairFlow.ask(desk)));
+    // Large words leave no room for a line that each tool's own words can do without.
+    view =
+        touch.isLarge()
+            ? Panes.column(desk.scale(), tools, keys)
+            : Panes.column(
                 desk.scale(),
-                touch.primary("List a tool", () -> ToolFlow.list(desk, Dimension.LENGTH)),
-                touch.primary("List a spring scale", () -> ToolFlow.list(desk, Dimension.FORCE))));
+                touch.text("Press a tool to check its zero. List a tool anew to correct it."),
+                tools,
+                keys);
   }
 
   private Region row(Tool tool) {
@@ -43,7 +49,7 @@ public final class ToolsScreen implements Screen {
             .measures()
             .findZero(tool.name())
             .map(shown -> "Zero checked: it showed " + shown)
-            .orElse("Zero not checked yet");
+            .orElse("Zero not checked yet: press here");
     return ListRow.key(
         desk.touch(),
         tool.name(),

@@ -122,7 +122,9 @@ class PrintedFigureTest {
             "-0.0299",
             OWN),
         row("piston-to-valve", valve("flat"), "clearance", "0.1181", OWN),
-        row("piston-to-valve", valve("pocket"), "clearance", "0.1218", OWN));
+        row("piston-to-valve", valve("pocket"), "clearance", "0.1218", OWN),
+        row("piston-to-valve", sunk("flat"), "clearance", "0.1281", OWN),
+        row("piston-to-valve", sunk("pocket"), "clearance", "0.1318", OWN));
   }
 
   /** 0.030 in at 20° costs 0.0319 on a flat crown and 0.0282 to a parallel pocket. */
@@ -130,6 +132,11 @@ class PrintedFigureTest {
     return "clearance-now=0.150in lowering=0.030in valve-tilt=20deg seat-sink=0in side=exhaust"
         + " crown="
         + crown;
+  }
+
+  /** The same with the seat sunk by 0.010 in. */
+  private static String sunk(String crown) {
+    return valve(crown).replace("seat-sink=0in", "seat-sink=0.010in");
   }
 
   static List<Row> springs() {
@@ -156,7 +163,8 @@ class PrintedFigureTest {
         row("spring-rate-by-wire", wire("0.172", "1.302", "4"), "rate", "217.98", FIRST_SPRING),
         row("spring-rate-by-wire", wire("0.177", "1.297", "4.25"), "rate", "236.3", second),
         row("spring-loads", from("48"), "open", "137.0", FIRST_SPRING),
-        row("spring-loads", from("48"), "seat", "48.0", FIRST_SPRING));
+        row("spring-loads", from("48"), "seat", "48.0", FIRST_SPRING),
+        row("spring-loads", shimmed(), "seat", "50.17", FIRST_SPRING + "; " + OWN));
   }
 
   private static String loads(String height1, String load1, String height2, String load2) {
@@ -186,6 +194,11 @@ class PrintedFigureTest {
     return "rate=217.07lb/in at-height=1.492in installed-height=1.492in lift=0.410in load="
         + load
         + "lb";
+  }
+
+  /** The same spring, installed 0.010 in shorter: 48 + 2.17 lb. */
+  private static String shimmed() {
+    return from("48").replace("installed-height=1.492in", "installed-height=1.482in");
   }
 
   static List<Row> bearings() {
