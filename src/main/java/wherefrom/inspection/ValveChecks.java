@@ -24,7 +24,8 @@ final class ValveChecks {
           Check.of(PartKind.VALVE, "valve-stem", "Does the stem wobble?")
               .how("Hold it a little open and wiggle; feel for a ridge.", "Along the stem.")
               .tells("Hardly any play, no ridge.", "A ridge the nail feels.", "Loose, or bent.")
-              .printed("new 0.0011-0.0012 in, exhaust 0.0023-0.0024 in; limit 0.0039", TM_653)
+              .printed("new 0.0011-0.0012 in, limit 0.0039 in", TM_653)
+              .printed("exhaust: new 0.0023-0.0024 in, limit 0.0059 in", TM_653)
               .printed("stem at most 0.001 in under its size", REPAIR_MANUAL)
               .source(TM_653)
               .settledBy("stem-diameter"),

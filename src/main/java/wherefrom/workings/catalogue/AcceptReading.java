@@ -87,7 +87,8 @@ public final class AcceptReading implements Working {
 
   private static Values values(Terms terms, Acceptance acceptance) {
     Unit unit = terms.lengthUnit();
-    Dual guard = terms.get(UNCERTAINTY).times(Dual.of("1.65"));
+    Dual factor = Dual.of(Double.toString(Acceptance.GUARD_FACTOR));
+    Dual guard = terms.get(UNCERTAINTY).times(factor);
     Values values =
         Values.of("guard-band", "guard band", unit, guard)
             .and(
