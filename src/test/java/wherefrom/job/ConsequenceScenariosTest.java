@@ -200,6 +200,36 @@ class ConsequenceScenariosTest {
   }
 
   @Test
+  void r11NewRockerOrLifterAsksForThePushrodLengthOfItsOwnValve() {
+    bench.reuseAll();
+    bench.replace("rocker@3EX");
+    bench.replace("lifter@5IN");
+    waitsFor("pushrod@3EX", "R11:pushrod-length@3EX");
+    waitsFor("pushrod@5IN", "R11:pushrod-length@5IN");
+    assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
+    assertThat(bench.word("pushrod@5EX")).isEqualTo("right place");
+  }
+
+  @Test
+  void r11LoweredHeadLongerValveAndSmallerBaseCircleAskForThePushrodLengthToo() {
+    for (ChangeKind kind :
+        List.of(
+            ChangeKind.NEW_FLAT_CAM,
+            ChangeKind.CAM_REGROUND,
+            ChangeKind.FLAT_TO_ROLLER,
+            ChangeKind.HEAD_MILLED,
+            ChangeKind.DECK_MILLED,
+            ChangeKind.VALVE_JOB,
+            ChangeKind.GASKET_THICKNESS)) {
+      String where = kind.reach().where(bench.job.state().layout()).get(0);
+      assertThat(planning.preview(Change.at(kind, where)))
+          .as(kind.words())
+          .extracting(Consequence::name)
+          .contains("pushrod-length", "preload", "sweep");
+    }
+  }
+
+  @Test
   void r12ValveJobOnOneBankBindsThatBankAlone() {
     made(ChangeKind.VALVE_JOB, "left");
     assertThat(toBuy()).containsExactly("gasket set", "seals", STRETCH, "valve stem seals");

@@ -89,7 +89,8 @@ final class CamRules {
                   HERE,
                   LIFTERS,
                   "A new lifter goes on a used lobe only where the lobe's taper and lift are good.")
-              .first("lobe-lift", HERE, LIFTERS, "Measure the lift of every lobe first."),
+              .first("lobe-lift", HERE, LIFTERS, "Measure the lift of every lobe first.")
+              .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R5", "Cam lobe failed", LOBE_FAILED)
               .mustBeNew(BLOCK, ALL, LIFTERS, "A lobe has failed: cam and lifters go together.")
               .buy("cam", Count.ONE, "cam")

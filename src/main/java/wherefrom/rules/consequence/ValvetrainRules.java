@@ -42,7 +42,8 @@ final class ValvetrainRules {
                   "Rocker and pivot are a pair: a new rocker takes a new pivot.")
               .first("ratio", HERE, ROCKERS, "Check that the new rocker has the same ratio.")
               .first("oil-hole", HERE, ROCKERS, "Check the rocker's oil hole.")
-              .after("tip-sweep", "Check the sweep of the rocker over the valve tip."),
+              .after("tip-sweep", "Check the sweep of the rocker over the valve tip.")
+              .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of(
                   "R11",
                   "Valvetrain geometry changed",
