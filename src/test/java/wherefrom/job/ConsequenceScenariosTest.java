@@ -2,8 +2,12 @@ package wherefrom.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
@@ -16,6 +20,7 @@ import wherefrom.rules.Verdict;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.ConsequenceRules;
 import wherefrom.rules.consequence.Effect;
 
 /** Each rule, as the person at the bench meets it. */
@@ -68,6 +73,18 @@ class ConsequenceScenariosTest {
     assertThat(bench.verdict(place).word()).isEqualTo("not cleared");
     assertThat(bench.verdict(place).sentence()).contains(check.substring(0, check.indexOf(':')));
     passed(check);
+  }
+
+  @Test
+  void everyRuleHasAScenario() {
+    Set<String> scenarios =
+        Stream.of(ConsequenceScenariosTest.class, OtherPartsScenariosTest.class)
+            .flatMap(tests -> Arrays.stream(tests.getDeclaredMethods()))
+            .filter(method -> method.isAnnotationPresent(Test.class))
+            .map(method -> method.getName().replaceFirst("^(r\\d+).*", "$1"))
+            .collect(Collectors.toSet());
+    assertThat(ConsequenceRules.all().stream().map(rule -> "r" + rule.number().substring(1)))
+        .allMatch(scenarios::contains);
   }
 
   @Test

@@ -288,8 +288,7 @@ class MeasuringTest {
   void aPairPrintedInBothUnitsThatContradictsItselfIsSaidSo() {
     assertThat(tools.comparePair("0.004 in", "0.01 mm"))
         .isEqualTo(
-            new Instruments.Answer.Refused(
-                "0.004 in is 0.102 mm, not 0.01 mm: which is meant?"));
+            new Instruments.Answer.Refused("0.004 in is 0.102 mm, not 0.01 mm: which is meant?"));
     assertThat(tools.comparePair("0.810 in", "20.6 mm"))
         .isEqualTo(
             new Instruments.Answer.Kept(

@@ -53,7 +53,7 @@ class OtherPartsScenariosTest {
   }
 
   @Test
-  void aUsedSpringIsStoppedWhenOtherSpringsWereChosenAndANewOneWaitsForItsChecks() {
+  void r30UsedSpringIsStoppedWhenOtherSpringsWereChosenAndANewOneWaitsForItsChecks() {
     made(ChangeKind.SPRINGS_CHANGED);
     isMustBeNew("spring@3EX", "R30");
     assertThat(toBuy()).containsExactly("must be new: 16 valve springs");
@@ -66,7 +66,7 @@ class OtherPartsScenariosTest {
   }
 
   @Test
-  void springsThatAreOnlyShimmedMayStayAndAreCheckedAtTheirNewHeight() {
+  void r30SpringsThatAreOnlyShimmedMayStayAndAreCheckedAtTheirNewHeight() {
     made(ChangeKind.SPRINGS_SHIMMED);
     assertThat(toBuy()).isEmpty();
     waitsUntilPassed(
@@ -76,7 +76,7 @@ class OtherPartsScenariosTest {
   }
 
   @Test
-  void noUsedShellRunsOnAnotherCrank() {
+  void r31NoUsedShellRunsOnAnotherCrank() {
     made(ChangeKind.CRANK_CHANGED);
     isMustBeNew("rod-shell@R3U", "R31");
     isMustBeNew("main-shell@M5L", "R31");
@@ -88,7 +88,7 @@ class OtherPartsScenariosTest {
   }
 
   @Test
-  void anotherCrankIsNotClosedInBeforeEndPlayBalanceRodsAndRatioWereSeen() {
+  void r31AnotherCrankIsNotClosedInBeforeEndPlayBalanceRodsAndRatioWereSeen() {
     made(ChangeKind.CRANK_CHANGED);
     assertThat(openBeforeClosing())
         .contains(
@@ -103,7 +103,7 @@ class OtherPartsScenariosTest {
   }
 
   @Test
-  void otherPistonsGoInAsASetWithNewRings() {
+  void r32OtherPistonsGoInAsASetWithNewRings() {
     made(ChangeKind.PISTONS_CHANGED);
     isMustBeNew("piston@B4", "R32");
     assertThat(toBuy())

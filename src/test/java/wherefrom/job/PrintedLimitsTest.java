@@ -40,8 +40,7 @@ class PrintedLimitsTest {
   private Subject subject(ReadingPlan plan) {
     for (Feature feature : Feature.values()) {
       if (feature.key().equals(plan.of())) {
-        return new Subject.AFeature(
-            feature, feature.where(bench.job.state().layout()).get(0));
+        return new Subject.AFeature(feature, feature.where(bench.job.state().layout()).get(0));
       }
     }
     for (Place place : bench.job.state().places()) {
@@ -122,8 +121,7 @@ class PrintedLimitsTest {
       String source) {
     ReadingPlan plan = ReadingPlans.find(key).orElseThrow();
     assertThat(
-            tools.limit(
-                key, result, least == null ? "" : least, most == null ? "" : most, source))
+            tools.limit(key, result, least == null ? "" : least, most == null ? "" : most, source))
         .isInstanceOf(Instruments.Answer.Kept.class);
     assertThat(decide(plan, result, keeps)).isEqualTo(Decision.ACCEPT);
     assertThat(decide(plan, result, misses)).isEqualTo(Decision.REJECT);

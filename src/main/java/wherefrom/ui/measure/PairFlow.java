@@ -38,7 +38,6 @@ final class PairFlow {
                     UnitSystem.METRIC,
                     millimetre ->
                         ToolFlow.Answers.say(
-                            desk,
-                            new Instruments(desk.getJob()).comparePair(inch, millimetre))));
+                            desk, new Instruments(desk.getJob()).comparePair(inch, millimetre))));
   }
 }

@@ -26,7 +26,8 @@ class LeastAndMostTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "coil-bind|coil-bind-near|installed-height=1.700in solid-height=1.150in lift=|0.4900|0.4901",
+        "coil-bind|coil-bind-near|installed-height=1.700in solid-height=1.150in"
+            + " lift=|0.4900|0.4901",
         "retainer-to-seal|seal-near|seal-gap=0.500in lift=|0.4500|0.4501",
         "piston-to-valve|valve-near|lowering=0in valve-tilt=12deg crown=flat seat-sink=0in"
             + " side=intake clearance-now=|0.0800|0.0799",
