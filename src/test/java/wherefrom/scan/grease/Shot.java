@@ -18,14 +18,22 @@ final class Shot {
     Plane cover = paper.cover[level];
     double shrink = 1.0 / (1 << level);
     double[] hit = new double[3];
+    Hits hits = new Hits(view, box[0], Math.max(0, box[2] - box[0]));
     for (int y = box[1]; y < box[3]; y++) {
+      hits.row(y);
       for (int x = box[0]; x < box[2]; x++) {
         int at = y * frame.width + x;
+        float behind = frame.values[at];
+        boolean even = hits.even(x);
+        if (even && hits.beside(x)) {
+          hits.meet(true, x, 0.5, 0.5, hit);
+          frame.values[at] = (float) bare(behind, view, hit);
+          continue;
+        }
         double sum = 0;
         for (int ray = 0; ray < 9; ray++) {
-          double px = x + (ray % 3 + 0.5) / 3;
-          double py = y + (ray / 3 + 0.5) / 3;
-          sum += light(frame.values[at], reflectance, cover, shrink, view, px, py, hit);
+          boolean met = hits.meet(even, x, (ray % 3 + 0.5) / 3, (ray / 3 + 0.5) / 3, hit);
+          sum += met ? light(behind, reflectance, cover, shrink, view, hit) : behind;
         }
         frame.values[at] = (float) (sum / 9);
       }
@@ -33,35 +41,28 @@ final class Shot {
   }
 
   private static double light(
-      double behind,
-      Plane reflectance,
-      Plane cover,
-      double shrink,
-      View view,
-      double px,
-      double py,
-      double[] hit) {
-    if (!view.meet(px, py, hit)) {
-      return behind;
-    }
+      double behind, Plane reflectance, Plane cover, double shrink, View view, double[] hit) {
     double tx = hit[0] * LabelArt.BLOCK + LabelArt.CENTRE_X;
     double ty = hit[1] * LabelArt.BLOCK + LabelArt.CENTRE_Y;
     boolean on = tx >= 0 && ty >= 0 && tx < LabelArt.PAPER_WIDTH && ty < LabelArt.PAPER_HEIGHT;
-    double bare = behind;
-    if (view.bend() > 0) {
-      double shade = METAL * (0.25 + 0.75 * hit[2]) + 0.5 * Math.pow(Math.max(0, hit[2]), 24);
-      bare =
-          Math.abs(hit[1] * Math.cos(view.axis()) - hit[0] * Math.sin(view.axis())) < 1.6
-              ? shade
-              : behind;
-    }
-    if (!on) {
+    double share = on ? cover.sample(tx * shrink - 0.5, ty * shrink - 0.5) : 0;
+    double bare = share < 1 ? bare(behind, view, hit) : 0;
+    if (share <= 0) {
       return bare;
     }
-    double share = cover.sample(tx * shrink - 0.5, ty * shrink - 0.5);
     double value = reflectance.sample(tx * shrink - 0.5, ty * shrink - 0.5);
     double lit = value * (0.55 + 0.45 * Math.max(0, hit[2]));
     return share * lit + (1 - share) * bare;
+  }
+
+  /** The rod's metal, or what lies behind it. */
+  private static double bare(double behind, View view, double[] hit) {
+    boolean metal =
+        view.bend() > 0
+            && Math.abs(hit[1] * Math.cos(view.axis()) - hit[0] * Math.sin(view.axis())) < 1.6;
+    return metal
+        ? METAL * (0.25 + 0.75 * hit[2]) + 0.5 * Math.pow(Math.max(0, hit[2]), 24)
+        : behind;
   }
 
   private static int[] box(Plane frame, View view) {
