@@ -61,7 +61,8 @@ final class TrayCommand implements Command {
                     PICTURE)
                 .noting(
                     "A line a part: digits, here, elsewhere or absent, the part, where it is"
-                        + " recorded.",
+                        + " recorded. Absent are parts of the kinds on the photograph that are out"
+                        + " of the engine and not read on it.",
                     "Exit status: 0 all lies as recorded, 1 something does not."),
             TrayCommand::check,
             equipment));
@@ -113,6 +114,9 @@ final class TrayCommand implements Command {
     check.right().forEach(lying -> list(bench, lying, "here", answer));
     check.elsewhere().forEach(lying -> list(bench, lying, "elsewhere", answer));
     check.absent().forEach(part -> list(bench, part, "absent", Stream.empty(), answer));
+    if (!check.otherKinds().isEmpty()) {
+      answer.say("Also out, none of them on this photograph: " + check.otherWords() + ".");
+    }
     return Status.stoppedIf(!check.agrees());
   }
 

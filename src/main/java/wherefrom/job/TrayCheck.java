@@ -1,9 +1,15 @@
 package wherefrom.job;
 
+import static java.util.stream.Collectors.partitioningBy;
+import static java.util.stream.Collectors.toSet;
+
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 
 /**
@@ -12,36 +18,61 @@ import wherefrom.parts.Whereabouts;
  *
  * @param right out on the bench, as recorded
  * @param elsewhere lying here, but recorded as in the engine, fitted, away, missing or retired
- * @param absent recorded as out on the bench, not read on this picture; it may lie on another tray,
- *     or be one of those that could not be read
+ * @param absent of the kinds on this picture, recorded as out on the bench, not read here; it may
+ *     lie on another tray, or be one of those that could not be read
+ * @param otherKinds how many parts of kinds of which none is on this picture are out on the bench:
+ *     they are taken to lie elsewhere
  */
 public record TrayCheck(
-    List<Tray.Lying> right, List<Tray.Lying> elsewhere, List<PartRecord> absent) {
+    List<Tray.Lying> right,
+    List<Tray.Lying> elsewhere,
+    List<PartRecord> absent,
+    Map<PartKind, Integer> otherKinds) {
   public TrayCheck {
     right = List.copyOf(right);
     elsewhere = List.copyOf(elsewhere);
     absent = List.copyOf(absent);
+    otherKinds = Map.copyOf(otherKinds);
   }
 
   /** Holds a tray against what a job records. */
   public static TrayCheck of(EngineJob job, Tray tray) {
     Set<Integer> here =
-        tray.parts().stream().map(lying -> lying.part().part().item()).collect(Collectors.toSet());
-    return new TrayCheck(
-        tray.parts().stream().filter(TrayCheck::isOut).toList(),
-        tray.parts().stream().filter(lying -> !isOut(lying)).toList(),
+        tray.parts().stream().map(lying -> lying.part().part().item()).collect(toSet());
+    Set<PartKind> kinds =
+        tray.parts().stream().map(lying -> lying.part().part().kind()).collect(toSet());
+    Map<Boolean, List<PartRecord>> away =
         job.parts().stream()
             .filter(part -> part.where() == Whereabouts.OUT)
             .filter(part -> !here.contains(part.part().item()))
             .sorted(Comparator.comparing(part -> part.part().item()))
-            .toList());
+            .collect(partitioningBy(part -> kinds.contains(part.part().kind())));
+    Map<PartKind, Integer> others = new EnumMap<>(PartKind.class);
+    away.get(false).forEach(part -> others.merge(part.part().kind(), 1, Integer::sum));
+    return new TrayCheck(
+        tray.parts().stream().filter(TrayCheck::isOut).toList(),
+        tray.parts().stream().filter(lying -> !isOut(lying)).toList(),
+        away.get(true),
+        others);
   }
 
   private static boolean isOut(Tray.Lying lying) {
     return lying.part().where() == Whereabouts.OUT;
   }
 
-  /** Whether everything lies as recorded and nothing else is wanted here. */
+  /** "16 rockers, 12 lifters": what else is out on the bench; empty where nothing is. */
+  public String otherWords() {
+    return otherKinds.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .map(other -> counted(other.getKey(), other.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String counted(PartKind kind, int count) {
+    return count + " " + (count == 1 ? kind.word() : kind.plural());
+  }
+
+  /** Whether everything lies as recorded and nothing else of these kinds is wanted here. */
   public boolean agrees() {
     return elsewhere.isEmpty() && absent.isEmpty();
   }

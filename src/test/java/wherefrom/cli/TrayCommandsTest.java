@@ -72,14 +72,32 @@ class TrayCommandsTest {
     assertThat(shop.right("tray", "check", "--job", job, photograph).rows())
         .hasSize(16)
         .allSatisfy(row -> assertThat(row[1]).isEqualTo("here"));
-    String lifter = shop.codes(job, "cylinder 3, exhaust, lifter").tag();
-    shop.right("out", "--job", job, lifter);
-    Shop.Outcome late = shop.run("tray", "check", "--job", job, photograph);
-    assertThat(late.status()).isEqualTo(1);
-    assertThat(late.rows())
-        .filteredOn(row -> row[1].equals("absent"))
-        .extracting(row -> row[0])
-        .containsExactly(lifter);
+    shop.right("out", "--job", job, shop.codes(job, "cylinder 3, exhaust, lifter").tag());
+    Shop.Outcome others = shop.right("tray", "check", "--job", job, photograph);
+    assertThat(others.err()).contains("Also out, none of them on this photograph: 1 lifter.");
+    assertThat(others.out()).doesNotContain("absent");
+  }
+
+  @Test
+  void partsOfTheTraysKindThatAreNotOnItAreListedOneByOne() throws IOException {
+    shop.right("tray", "out", "--job", job, photograph);
+    BufferedImage whole = ImageIO.read(Path.of(photograph).toFile());
+    Path half = folder.resolve("half.png");
+    ImageIO.write(
+        whole.getSubimage(0, 0, whole.getWidth(), whole.getHeight() / 2), "png", half.toFile());
+    Shop.Outcome check = shop.run("tray", "check", "--job", job, half.toString());
+    assertThat(check.status()).isEqualTo(1);
+    List<String> here = digits(check, "here");
+    List<String> absent = digits(check, "absent");
+    assertThat(here).hasSizeBetween(9, 12);
+    assertThat(absent).hasSize(16 - here.size()).doesNotContainAnyElementsOf(here);
+  }
+
+  private static List<String> digits(Shop.Outcome outcome, String done) {
+    return outcome.rows().stream()
+        .filter(row -> row[1].equals(done))
+        .map(row -> row[0])
+        .toList();
   }
 
   @Test

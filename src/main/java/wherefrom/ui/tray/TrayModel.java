@@ -64,12 +64,12 @@ final class TrayModel {
   private String checked(Tray tray) {
     TrayCheck check = TrayCheck.of(job.state(), tray);
     return check.agrees()
-        ? "As recorded: all " + check.right().size() + ", and nothing else is on the bench."
+        ? "As recorded: all " + check.right().size() + ", and no other of these kinds is out."
         : "As recorded: "
             + check.right().size()
             + ". Recorded elsewhere: "
             + check.elsewhere().size()
-            + ". On the bench, not on this picture: "
+            + ". Out, not on this picture: "
             + check.absent().size()
             + ".";
   }
@@ -105,9 +105,12 @@ final class TrayModel {
         .absent()
         .forEach(
             part ->
-                lines.add(new Line(part.part().words(), "on the bench, but not on this picture")));
+                lines.add(new Line(part.part().words(), "recorded as out, but not on this picture")));
     addOthers(tray, lines);
     check.right().forEach(lying -> lines.add(new Line(lying.part().part().words(), "as recorded")));
+    if (!check.otherKinds().isEmpty()) {
+      lines.add(new Line("Other kinds that are out", check.otherWords()));
+    }
     return lines;
   }
 

@@ -31,6 +31,7 @@ class ScoreTailTest {
   private static final double FRAMES = 200_000;
 
   private static final int SCENES = Integer.getInteger("tail.scenes", 150);
+  private static final int FIRST = Integer.getInteger("tail.first", 7_000_000);
   private static final int STREAMS = SCENES / 6;
   private static final int STREAM = 6;
   private static final int LISTS = 80;
@@ -69,7 +70,7 @@ class ScoreTailTest {
   }
 
   private static ForeignScenes.Foreign scene(int number) {
-    return ForeignScenes.of(7_000_000L + number, ENGINE, GreaseFrames.issued(ENGINE));
+    return ForeignScenes.of((long) FIRST + number, ENGINE, GreaseFrames.issued(ENGINE));
   }
 
   private void add(ForeignScenes.Foreign foreign, List<Asked> asked, String how) {

@@ -63,17 +63,25 @@ class TrayModelTest {
   }
 
   @Test
-  void aCheckTellsWhatLiesHereWrongAndWhatIsWanted() {
-    model(TrayPurpose.OUT, reading("pushrod@3EX", "lifter@3EX")).log();
+  void aCheckTellsWhatLiesHereWrongAndWhatOfTheseKindsIsWanted() {
+    model(TrayPurpose.OUT, reading("pushrod@3EX", "pushrod@5IN", "lifter@3EX")).log();
     TrayModel check = model(TrayPurpose.CHECK, reading("pushrod@3EX", "pushrod@4IN"));
     assertThat(check.headline())
-        .startsWith("As recorded: 1. Recorded elsewhere: 1. On the bench, not on this picture: 1.");
+        .startsWith("As recorded: 1. Recorded elsewhere: 1. Out, not on this picture: 1.");
     assertThat(check.lines())
         .extracting(TrayModel.Line::words)
         .startsWith(
-            "lies here, but is recorded as in the engine", "on the bench, but not on this picture")
-        .endsWith("as recorded");
+            "lies here, but is recorded as in the engine",
+            "recorded as out, but not on this picture")
+        .endsWith("as recorded", "1 lifter");
     assertThat(check.findLogWords()).isEmpty();
+  }
+
+  @Test
+  void aTrayOfOneKindAgreesThoughOtherKindsAreOut() {
+    model(TrayPurpose.OUT, reading("pushrod@3EX", "lifter@3EX")).log();
+    assertThat(model(TrayPurpose.CHECK, reading("pushrod@3EX")).headline())
+        .startsWith("As recorded: all 1, and no other of these kinds is out.");
   }
 
   @Test
