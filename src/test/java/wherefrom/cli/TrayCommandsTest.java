@@ -94,10 +94,7 @@ class TrayCommandsTest {
   }
 
   private static List<String> digits(Shop.Outcome outcome, String done) {
-    return outcome.rows().stream()
-        .filter(row -> row[1].equals(done))
-        .map(row -> row[0])
-        .toList();
+    return outcome.rows().stream().filter(row -> row[1].equals(done)).map(row -> row[0]).toList();
   }
 
   @Test

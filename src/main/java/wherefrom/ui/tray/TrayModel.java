@@ -105,7 +105,8 @@ final class TrayModel {
         .absent()
         .forEach(
             part ->
-                lines.add(new Line(part.part().words(), "recorded as out, but not on this picture")));
+                lines.add(
+                    new Line(part.part().words(), "recorded as out, but not on this picture")));
     addOthers(tray, lines);
     check.right().forEach(lying -> lines.add(new Line(lying.part().part().words(), "as recorded")));
     if (!check.otherKinds().isEmpty()) {
