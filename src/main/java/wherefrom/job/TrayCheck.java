@@ -1,8 +1,8 @@
 package wherefrom.job;
 
-import static java.util.stream.Collectors.partitioningBy;
 import static java.util.stream.Collectors.toSet;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -41,18 +41,24 @@ public record TrayCheck(
         tray.parts().stream().map(lying -> lying.part().part().item()).collect(toSet());
     Set<PartKind> kinds =
         tray.parts().stream().map(lying -> lying.part().part().kind()).collect(toSet());
-    Map<Boolean, List<PartRecord>> away =
-        job.parts().stream()
-            .filter(part -> part.where() == Whereabouts.OUT)
-            .filter(part -> !here.contains(part.part().item()))
-            .sorted(Comparator.comparing(part -> part.part().item()))
-            .collect(partitioningBy(part -> kinds.contains(part.part().kind())));
+    List<PartRecord> absent = new ArrayList<>();
     Map<PartKind, Integer> others = new EnumMap<>(PartKind.class);
-    away.get(false).forEach(part -> others.merge(part.part().kind(), 1, Integer::sum));
+    job.parts().stream()
+        .filter(part -> part.where() == Whereabouts.OUT)
+        .filter(part -> !here.contains(part.part().item()))
+        .sorted(Comparator.comparing(part -> part.part().item()))
+        .forEach(
+            part -> {
+              if (kinds.contains(part.part().kind())) {
+                absent.add(part);
+              } else {
+                others.merge(part.part().kind(), 1, Integer::sum);
+              }
+            });
     return new TrayCheck(
         tray.parts().stream().filter(TrayCheck::isOut).toList(),
         tray.parts().stream().filter(lying -> !isOut(lying)).toList(),
-        away.get(true),
+        absent,
         others);
   }
 
