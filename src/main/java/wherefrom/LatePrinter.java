@@ -3,7 +3,9 @@ package wherefrom;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
+import wherefrom.job.ColourImage;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
 import wherefrom.job.SheetPrinter;
@@ -26,6 +28,16 @@ final class LatePrinter implements SheetPrinter {
   @Override
   public StockChoice findStock(String nameOrFile) {
     return printer.get().findStock(nameOrFile);
+  }
+
+  @Override
+  public String lacking(String text) {
+    return printer.get().lacking(text);
+  }
+
+  @Override
+  public Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException {
+    return printer.get().preview(order, longest);
   }
 
   @Override

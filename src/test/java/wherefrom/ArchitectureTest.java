@@ -43,10 +43,11 @@ class ArchitectureTest {
           Map.entry("files", Set.of()),
           Map.entry("logbook", plus(JOB, "files")),
           Map.entry("settings", plus(JOB, "files")),
-          Map.entry("scan", JOB),
+          Map.entry("pictures", Set.of()),
+          Map.entry("scan", plus(JOB, "pictures")),
           Map.entry("sound", JOB),
           Map.entry("print", plus(JOB, "files")),
-          Map.entry("report", plus(JOB, "files")),
+          Map.entry("report", plus(JOB, "files", "pictures")),
           Map.entry("ui", JOB),
           Map.entry("cli", JOB),
           Map.entry(
@@ -54,6 +55,7 @@ class ArchitectureTest {
               plus(
                   JOB,
                   "files",
+                  "pictures",
                   "logbook",
                   "settings",
                   "scan",
@@ -77,6 +79,8 @@ class ArchitectureTest {
                   "com.fasterxml.jackson",
                   "javax.imageio")),
           Map.entry("files", List.of("java.nio", "java.io")),
+          Map.entry(
+              "pictures", List.of("java.nio", "java.io", "java.awt", "javax.imageio", "com.drew")),
           Map.entry("settings", List.of("java.nio", "java.io", "com.fasterxml.jackson")),
           Map.entry(
               "scan",

@@ -30,6 +30,7 @@ final class Commands {
     commands.addAll(MoneyCommands.all(equipment));
     commands.add(new RecordCommand(equipment));
     commands.add(new InspectCommand(equipment));
+    commands.add(new PhotoCommand(equipment));
     commands.add(new MeasureCommand(equipment));
     commands.addAll(InstrumentCommands.all(equipment));
     commands.add(new CompareCommand(equipment));

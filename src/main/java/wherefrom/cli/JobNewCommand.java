@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +14,7 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Shelf;
+import wherefrom.job.Unprintable;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 
@@ -52,6 +54,7 @@ final class JobNewCommand implements Command {
     Shelf shelf = equipment.shelves().apply(around);
     Shelf.NewJob begun =
         new Shelf.NewJob(call.get("--name"), layout(shelf, call), tracked(call), units(call));
+    Unprintable.warning(equipment.printer(), List.of(begun.name())).ifPresent(answer::say);
     try (OpenJob job = shelf.createIn(folder, begun)) {
       int parts = job.state().parts().size();
       answer.only(

@@ -8,6 +8,7 @@ import java.util.Optional;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Equipment;
 import wherefrom.job.RecordSection;
+import wherefrom.job.Unprintable;
 import wherefrom.job.numbers.RecordPlots;
 
 /** Writes the build record. */
@@ -38,6 +39,7 @@ final class RecordCommand implements Command {
       Optional<String> pdf = call.find("--out");
       if (pdf.isPresent()) {
         Path file = call.path("--out");
+        Unprintable.warning(equipment.printer(), record).ifPresent(answer::say);
         equipment.reports().writeRecord(record, file);
         files.add(file.toString());
       }

@@ -9,6 +9,7 @@ import wherefrom.job.Equipment;
 import wherefrom.job.Found;
 import wherefrom.job.MachineShop;
 import wherefrom.job.ShopVisit;
+import wherefrom.job.Unprintable;
 
 /** Visits to the machine shop: what goes, what is wanted, what is back. */
 final class ShopCommands {
@@ -203,7 +204,9 @@ final class ShopCommands {
             .findVisit(number)
             .orElseThrow(() -> new BadInput("There is no visit " + number + "."));
     Path file = call.path("--out");
-    equipment.reports().writeSlip(bench.job().state().name(), visit, file);
+    String name = bench.job().state().name();
+    Unprintable.warning(equipment.printer(), name, visit).ifPresent(answer::say);
+    equipment.reports().writeSlip(name, visit, file);
     List<String> keep = new ArrayList<>(visit.doNotLose());
     answer.only(
         Fields.of("file", file.toString()).and("pieces", visit.pieces()).and("doNotLose", keep),

@@ -12,6 +12,7 @@ import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
 import wherefrom.job.PrintSetup;
 import wherefrom.job.TagPrinting;
+import wherefrom.job.Unprintable;
 
 /** Makes sheets of tags and cards. */
 final class TagsCommand implements Command {
@@ -55,6 +56,7 @@ final class TagsCommand implements Command {
         faces.addAll(new TagWishes(bench, call).faces(printing));
         order = PrintOrder.of(bench.job().state().name(), faces, setup);
       }
+      Unprintable.warning(equipment.printer(), order).ifPresent(answer::say);
       PrintOutcome outcome = equipment.printer().save(order, file);
       if (outcome instanceof PrintOutcome.Refused refused) {
         throw new BadInput(String.join(" ", refused.sentences()));

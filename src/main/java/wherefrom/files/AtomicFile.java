@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.function.UnaryOperator;
 
 /**
  * Writes a file so that it appears whole or not at all, in four steps: a temporary file beside it,
@@ -30,13 +31,26 @@ public final class AtomicFile {
   }
 
   private final Move move;
+  private final UnaryOperator<OutputStream> through;
 
   public AtomicFile() {
-    this(AtomicFile::moveOver);
+    this(AtomicFile::moveOver, out -> out);
+  }
+
+  /**
+   * @param through what the content passes on its way to the disk, such as a disk that is full
+   */
+  public AtomicFile(UnaryOperator<OutputStream> through) {
+    this(AtomicFile::moveOver, through);
   }
 
   AtomicFile(Move move) {
+    this(move, out -> out);
+  }
+
+  private AtomicFile(Move move, UnaryOperator<OutputStream> through) {
     this.move = move;
+    this.through = through;
   }
 
   /** Writes these bytes. */
@@ -51,7 +65,7 @@ public final class AtomicFile {
     Path temporary = Files.createTempFile(folder, "part", ".tmp");
     try {
       try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
-        OutputStream out = Channels.newOutputStream(channel);
+        OutputStream out = through.apply(Channels.newOutputStream(channel));
         content.writeTo(out);
         out.flush();
         channel.force(true);

@@ -22,6 +22,7 @@ import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
 import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.SlotUnknown;
+import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Money;
@@ -34,6 +35,9 @@ final class BenchWords {
 
   /** The entry in words, without a full stop. */
   static String of(JobEntry entry, IntFunction<String> part) {
+    if (entry instanceof SubjectPhotographed photo) {
+      return "photograph of " + subject(photo.subject(), part);
+    }
     if (entry instanceof FeatureLooked look) {
       return subject(look.subject(), part) + ", " + look.check() + ": " + look.look().word();
     }

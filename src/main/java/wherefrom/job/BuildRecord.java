@@ -3,7 +3,6 @@ package wherefrom.job;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.timing.TimingRecord;
 import wherefrom.job.torque.TorqueRecord;
 
@@ -68,14 +67,11 @@ public record BuildRecord(
   public static BuildRecord of(OpenJob job, Photos photos) {
     EngineJob state = job.state();
     List<RecordPicture> pictures = new ArrayList<>();
-    for (LoggedEntry logged : state.standing()) {
-      if (logged.entry() instanceof PhotoAdded photo) {
-        String title =
-            state.findPart(photo.item()).map(part -> part.part().words()).orElse("the engine");
-        String day = logged.time().toString().substring(0, 10);
-        String caption = photo.caption().isEmpty() ? day : photo.caption() + ", " + day;
-        pictures.add(RecordPicture.of(title, caption, photos.locate(job.folder(), photo.file())));
-      }
+    for (Photograph photo : Photograph.listAll(state)) {
+      String day = photo.time().toString().substring(0, 10);
+      String caption = photo.story().isEmpty() ? day : photo.story() + ", " + day;
+      pictures.add(
+          RecordPicture.of(photo.words(state), caption, photos.locate(job.folder(), photo.file())));
     }
     return of(job).with(pictures);
   }

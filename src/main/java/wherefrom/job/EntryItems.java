@@ -5,7 +5,9 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.parts.TagType;
 
@@ -19,6 +21,12 @@ public final class EntryItems {
   public static List<Integer> of(JobEntry entry) {
     if (entry instanceof TagsPrinted printed && printed.type() != TagType.PART) {
       return List.of();
+    }
+    if (entry instanceof SubjectPhotographed photo) {
+      return Subject.find(photo.subject())
+          .filter(Subject.APart.class::isInstance)
+          .map(part -> List.of(((Subject.APart) part).item()))
+          .orElse(List.of());
     }
     List<Integer> items = new ArrayList<>();
     for (RecordComponent component : entry.getClass().getRecordComponents()) {

@@ -13,7 +13,6 @@ import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
-import wherefrom.job.entry.PhotoAdded;
 import wherefrom.rules.debris.DebrisFind;
 
 /** The smaller tables of the build record. */
@@ -206,16 +205,14 @@ final class RecordTables {
 
   static RecordSection photos(EngineJob job) {
     List<RecordSection.Row> rows = new ArrayList<>();
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof PhotoAdded photo) {
-        rows.add(
-            row(
-                false,
-                EntryWords.of(job, photo),
-                photo.caption(),
-                photo.file(),
-                logged.time().toString().substring(0, 10)));
-      }
+    for (Photograph photo : Photograph.listAll(job)) {
+      rows.add(
+          row(
+              false,
+              photo.words(job),
+              photo.story(),
+              photo.file(),
+              photo.time().toString().substring(0, 10)));
     }
     return new RecordSection(
         "Photographs", List.of("of", "caption", "file", "when"), rows, "No photograph was kept.");

@@ -3,6 +3,7 @@ package wherefrom.job;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Prints tags and cards on label stock, and finished files. */
 public interface SheetPrinter {
@@ -12,6 +13,22 @@ public interface SheetPrinter {
 
   /** A ready stock by its name, or the user's own by the path of its file. */
   StockChoice findStock(String nameOrFile);
+
+  /**
+   * What of a text no font of the program has, each sign once; a question mark would stand for it
+   * on paper. Empty where all of it prints.
+   */
+  String lacking(String text);
+
+  /**
+   * A picture of the first page, with the edges of its labels drawn and those crossed out that are
+   * used up. Call it off the window's thread.
+   *
+   * @param longest what its longer side has, in pixels
+   * @return empty where the order cannot be printed
+   * @throws IOException when the page cannot be drawn
+   */
+  Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException;
 
   /**
    * Writes the pages to a PDF file. The file appears whole or not at all: an older one stays as it

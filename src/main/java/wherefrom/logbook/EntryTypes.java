@@ -45,6 +45,7 @@ import wherefrom.job.entry.ShopLineBack;
 import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.SlotUnknown;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.entry.TakenBack;
@@ -76,6 +77,7 @@ final class EntryTypes {
     name("part-found", PartFound.class);
     name("note-added", NoteAdded.class);
     name("photo-added", PhotoAdded.class);
+    name("subject-photographed", SubjectPhotographed.class);
     name("off-for-washing", OffForWashing.class);
     name("back-from-washing", BackFromWashing.class);
     name("sent-to-shop", SentToShop.class);

@@ -14,7 +14,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.JobChecks;
 import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
-import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.Photograph;
 
 /** Checks a job's files: the logbook's sums and chain, and the photographs that it names. */
 public final class FileChecks implements JobChecks {
@@ -90,9 +90,7 @@ public final class FileChecks implements JobChecks {
       throws IOException {
     Set<String> named = new HashSet<>();
     for (LoggedEntry logged : scanned.entries()) {
-      if (logged.entry() instanceof PhotoAdded photo) {
-        named.add(photo.file());
-      }
+      Photograph.find(logged).map(Photograph::file).ifPresent(named::add);
     }
     Set<String> there = new HashSet<>(JobFiles.photos(job));
     for (String name : named.stream().sorted().toList()) {

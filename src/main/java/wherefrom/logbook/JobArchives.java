@@ -3,10 +3,24 @@ package wherefrom.logbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import wherefrom.files.AtomicFile;
 import wherefrom.job.Archives;
 
 /** Jobs as single ZIP files with a manifest of sums, and back. */
 public final class JobArchives implements Archives {
+  private final AtomicFile files;
+
+  public JobArchives() {
+    this(new AtomicFile());
+  }
+
+  /**
+   * @param files writes archives, and the files of jobs that are brought back
+   */
+  public JobArchives(AtomicFile files) {
+    this.files = files;
+  }
+
   @Override
   public void export(Path jobFolder, Path file) throws IOException {
     if (Files.exists(file)) {
@@ -14,7 +28,7 @@ public final class JobArchives implements Archives {
     }
     Openings.get(jobFolder);
     try {
-      new JobExport(jobFolder).to(file);
+      new JobExport(jobFolder, files).to(file);
     } catch (IOException e) {
       throw new IOException("The job could not be exported: " + Reasons.of(e) + ".", e);
     }
@@ -26,7 +40,7 @@ public final class JobArchives implements Archives {
       throw new IOException("There is no file " + file + ".");
     }
     try {
-      return new JobRestore(shelfFolder.toAbsolutePath().normalize()).from(file);
+      return new JobRestore(shelfFolder.toAbsolutePath().normalize(), files).from(file);
     } catch (IOException | IllegalArgumentException e) {
       String reason = e instanceof IOException io ? Reasons.of(io) : String.valueOf(e.getMessage());
       throw new IOException(

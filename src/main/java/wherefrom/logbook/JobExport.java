@@ -18,9 +18,11 @@ final class JobExport {
   private static final long NO_DATE = 315_532_800_000L;
 
   private final Path job;
+  private final AtomicFile files;
 
-  JobExport(Path job) {
+  JobExport(Path job, AtomicFile files) {
     this.job = job;
+    this.files = files;
   }
 
   void to(Path file) throws IOException {
@@ -31,7 +33,7 @@ final class JobExport {
       items.add(new Manifest.Item(name, bytes.length, Sums.digest(bytes)));
     }
     Manifest manifest = new Manifest(opened.name(), opened.engine(), items);
-    new AtomicFile().write(file, out -> write(out, manifest));
+    files.write(file, out -> write(out, manifest));
   }
 
   private void write(OutputStream out, Manifest manifest) throws IOException {

@@ -23,9 +23,11 @@ final class JobRestore {
   private static final int MOST_MANIFEST = 10_000_000;
 
   private final Path shelf;
+  private final AtomicFile files;
 
-  JobRestore(Path shelf) {
+  JobRestore(Path shelf, AtomicFile files) {
     this.shelf = shelf;
+    this.files = files;
   }
 
   Path from(Path file) throws IOException {
@@ -87,7 +89,7 @@ final class JobRestore {
         if (bytes.length != item.size() || !Sums.digest(bytes).equals(item.sha256())) {
           throw new IOException(item.name() + " is damaged: its sum does not agree.");
         }
-        new AtomicFile().write(temporary.resolve(item.name()), bytes);
+        files.write(temporary.resolve(item.name()), bytes);
       }
       if (Openings.get(temporary).engine() != manifest.engine()) {
         throw new IOException("its manifest is that of another job.");

@@ -13,6 +13,19 @@ public final class PhotoFiles implements Photos {
   private static final Pattern NAME = Pattern.compile("([0-9a-f]{64})\\.(png|jpg)");
   private static final long MOST_BYTES = 200_000_000;
 
+  private final AtomicFile files;
+
+  public PhotoFiles() {
+    this(new AtomicFile());
+  }
+
+  /**
+   * @param files writes the photographs
+   */
+  public PhotoFiles(AtomicFile files) {
+    this.files = files;
+  }
+
   @Override
   public String add(Path jobFolder, Path picture) throws IOException {
     byte[] bytes = bytes(picture);
@@ -27,7 +40,7 @@ public final class PhotoFiles implements Photos {
     Path kept = locate(jobFolder, name);
     if (!Files.exists(kept)) {
       try {
-        new AtomicFile().write(kept, bytes);
+        files.write(kept, bytes);
         AtomicFile.forceFolder(jobFolder);
       } catch (IOException e) {
         throw new IOException("The photograph could not be kept: " + Reasons.of(e) + ".", e);

@@ -11,13 +11,21 @@ import java.util.Objects;
 
 /** Why a disk refused, in words, without a full stop. */
 final class Reasons {
+  private static final String FULL = "the disk is full; make room on it and try again";
+
   private Reasons() {}
 
   static String of(IOException e) {
     if (e instanceof FileSystemException file) {
       return file.getFile() + ": " + words(file);
     }
-    return Objects.requireNonNullElse(e.getMessage(), "the disk gave no reason");
+    String reason = Objects.requireNonNullElse(e.getMessage(), "the disk gave no reason");
+    return isFull(reason) ? FULL : reason;
+  }
+
+  /** As Linux and macOS say it, then as Windows does. */
+  private static boolean isFull(String reason) {
+    return reason.contains("No space left") || reason.contains("not enough space");
   }
 
   private static String words(FileSystemException e) {
@@ -33,6 +41,7 @@ final class Reasons {
     if (e instanceof NotDirectoryException || e instanceof DirectoryNotEmptyException) {
       return "it is no empty folder";
     }
-    return Objects.requireNonNullElse(e.getReason(), "the disk gave no reason");
+    String reason = Objects.requireNonNullElse(e.getReason(), "the disk gave no reason");
+    return isFull(reason) ? FULL : reason;
   }
 }

@@ -57,10 +57,18 @@ final class PdfBrush {
     if (words.white()) {
       out.word("1 g");
     }
-    PdfFont font = fonts.face(words.bold());
-    out.word("BT").word(font.name()).number(pt(words.capMm() / Typeface.CAP_HEIGHT)).word("Tf");
-    at(words.x() + right, words.baseline() + down);
-    out.word("Td").glyphs(font.glyphs(words.text())).word("Tj ET");
+    out.word("BT");
+    boolean first = true;
+    for (PdfFonts.Piece piece : fonts.pieces(words.text(), words.bold())) {
+      out.word(piece.font().name()).number(pt(words.capMm() / Typeface.CAP_HEIGHT)).word("Tf");
+      if (first) {
+        at(words.x() + right, words.baseline() + down);
+        out.word("Td");
+      }
+      out.glyphs(piece.font().glyphs(piece.text())).word("Tj");
+      first = false;
+    }
+    out.word("ET");
     if (words.white()) {
       out.word("0 g");
     }

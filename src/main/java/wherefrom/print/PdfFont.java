@@ -21,7 +21,7 @@ final class PdfFont {
   /**
    * @param name what pages call it
    */
-  PdfFont(PDDocument document, Typeface face, String name) throws IOException {
+  PdfFont(PDDocument document, Glyphs face, String name) throws IOException {
     this.name = name;
     font = PDType0Font.load(document, face.font(), true);
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.printing.PDFPageable;
+import wherefrom.job.ColourImage;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
 import wherefrom.job.SheetPrinter;
@@ -16,6 +17,7 @@ import wherefrom.job.StockChoice;
 /** Prints tags and cards by way of PDF. */
 public final class PdfSheetPrinter implements SheetPrinter {
   private final StockShelf shelf = StockShelf.ofReady();
+  private final Typeface face = Typeface.regular();
   private final PrinterDoor printers;
 
   /** Prints with the printers that the system knows. */
@@ -39,6 +41,25 @@ public final class PdfSheetPrinter implements SheetPrinter {
       return new StockChoice.Chosen(good.stock().asStock(nameOrFile));
     }
     return new StockChoice.Refused(sentences((StockReading.Bad) reading));
+  }
+
+  @Override
+  public synchronized String lacking(String text) {
+    return face.lacking(text);
+  }
+
+  @Override
+  public Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException {
+    StockReading reading = shelf.find(order.setup().stock());
+    if (!(reading instanceof StockReading.Good good)
+        || OrderCheck.findFault(order, good.stock()).isPresent()) {
+      return Optional.empty();
+    }
+    try (PdfPages pdf = new PdfPages(order.title())) {
+      draw(order, good.stock(), pdf, 1);
+      return Optional.of(
+          SheetPicture.of(pdf.document(), good.stock(), order.setup().start(), longest));
+    }
   }
 
   @Override
@@ -102,18 +123,19 @@ public final class PdfSheetPrinter implements SheetPrinter {
       return refused(fault.get());
     }
     try (PdfPages pdf = new PdfPages(order.title())) {
-      draw(order, stock, pdf);
+      draw(order, stock, pdf, Integer.MAX_VALUE);
       return use.of(pdf);
     }
   }
 
-  private static void draw(PrintOrder order, LabelStock stock, PdfPages pdf) throws IOException {
+  private static void draw(PrintOrder order, LabelStock stock, PdfPages pdf, int mostPages)
+      throws IOException {
     if (order.testPage()) {
       pdf.add(stock.page(), new TestPage(stock, pdf.letters()).content(order.setup().nudge()));
       return;
     }
     LabelPlan plan = LabelPlan.find(stock, OrderCheck.dpi(order, stock)).orElseThrow();
-    new TagSheets(stock, plan, order).draw(pdf);
+    new TagSheets(stock, plan, order).draw(pdf, mostPages);
   }
 
   private static PrintOutcome refused(String sentence) {

@@ -25,12 +25,21 @@ final class TagSheets {
   }
 
   void draw(PdfPages pdf) throws IOException {
+    draw(pdf, Integer.MAX_VALUE);
+  }
+
+  /**
+   * Draws the pages, or as many of them as are wanted.
+   *
+   * @param most how many pages at most
+   */
+  void draw(PdfPages pdf, int most) throws IOException {
     Composer composer = new Composer(plan, pdf.letters());
     SheetMargin margin = new SheetMargin(stock, pdf.letters());
     PdfPages.Background background = pdf.background(stock.page(), margin.alike());
     int next = 0;
     int label = order.setup().start() - 1;
-    for (int page = 1; page <= pages(); page++) {
+    for (int page = 1; page <= Math.min(most, pages()); page++) {
       List<PdfPages.Placed> content = new ArrayList<>();
       content.add(new PdfPages.Placed(margin.number(order.title(), page, pages()), 0, 0));
       while (label < stock.labelsPerPage() && next < order.faces().size()) {

@@ -1,14 +1,10 @@
 package wherefrom.print;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.Arrays;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * One face of the print font: how wide words run, and which characters it has. Not safe for use by
@@ -25,38 +21,70 @@ final class Typeface {
   private static final int COMMON = 0x180;
 
   private static final int REPLACEMENT = '?';
+  private static final int NOTHING = -1;
 
-  private final TrueTypeFont font;
-  private final CmapLookup characters;
+  private final Glyphs own;
+  private final String spareFile;
+  private Optional<Glyphs> spare = Optional.empty();
   private final double[] common = new double[COMMON];
 
-  private Typeface(TrueTypeFont font) throws IOException {
-    this.font = font;
-    this.characters = font.getUnicodeCmapLookup();
-    Arrays.setAll(common, this::advance);
+  private Typeface(String file, String spareFile) {
+    this.own = Glyphs.load(file);
+    this.spareFile = spareFile;
+    Arrays.setAll(common, one -> own.has(one) ? own.advance(one) : Double.NaN);
   }
 
   static Typeface regular() {
-    return load("B612-Regular.ttf");
+    return new Typeface("B612-Regular.ttf", "DejaVuSans.ttf");
   }
 
   static Typeface bold() {
-    return load("B612-Bold.ttf");
+    return new Typeface("B612-Bold.ttf", "DejaVuSans-Bold.ttf");
   }
 
-  private static Typeface load(String file) {
-    try (InputStream in = Typeface.class.getResourceAsStream("/wherefrom/fonts/" + file)) {
-      if (in == null) {
-        throw new IllegalStateException("the print font is missing: " + file);
-      }
-      return new Typeface(new TTFParser().parse(new RandomAccessReadBuffer(in)));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  Glyphs own() {
+    return own;
+  }
+
+  /** Letters of other scripts that the print font lacks; read from their file when first wanted. */
+  Glyphs spare() {
+    Glyphs letters = spare.orElseGet(() -> Glyphs.load(spareFile));
+    spare = Optional.of(letters);
+    return letters;
+  }
+
+  private Glyphs glyphs(int character) {
+    return own.has(character) ? own : spare();
+  }
+
+  private boolean has(int character) {
+    return own.has(character) || spare().has(character);
+  }
+
+  /** Words set from one of the two fonts. */
+  record Run(String text, boolean spare) {}
+
+  /** The words cut where the font changes; they must be {@link #clean}. */
+  List<Run> runs(String clean) {
+    if (isPlain(clean)) {
+      return List.of(new Run(clean, false));
     }
+    List<Run> runs = new ArrayList<>();
+    int from = 0;
+    for (int at = 0; at < clean.length(); ) {
+      boolean now = isSpare(clean, at);
+      int next = clean.offsetByCodePoints(at, 1);
+      if (next == clean.length() || isSpare(clean, next) != now) {
+        runs.add(new Run(clean.substring(from, next), now));
+        from = next;
+      }
+      at = next;
+    }
+    return runs;
   }
 
-  TrueTypeFont font() {
-    return font;
+  private boolean isSpare(String clean, int at) {
+    return !own.has(clean.codePointAt(at));
   }
 
   /** The width of words whose capitals are 1 mm high; the words must be {@link #clean}. */
@@ -64,19 +92,25 @@ final class Typeface {
     double width = 0;
     for (int at = 0; at < clean.length(); ) {
       int character = clean.codePointAt(at);
-      width += character < COMMON ? common[character] : advance(character);
+      double known = character < COMMON ? common[character] : Double.NaN;
+      width += Double.isNaN(known) ? glyphs(character).advance(character) : known;
       at += Character.charCount(character);
     }
     return width / CAP_HEIGHT;
   }
 
-  private double advance(int character) {
-    try {
-      int glyph = characters.getGlyphId(character);
-      return font.getAdvanceWidth(glyph) / (double) font.getUnitsPerEm();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  /** What neither font has of a text, each sign once; a question mark stands for it on paper. */
+  String lacking(String text) {
+    if (isPlain(text)) {
+      return "";
     }
+    StringBuilder lacking = new StringBuilder();
+    Normalizer.normalize(text, Normalizer.Form.NFC)
+        .codePoints()
+        .distinct()
+        .filter(character -> cleaned(character) == REPLACEMENT && character != REPLACEMENT)
+        .forEach(lacking::appendCodePoint);
+    return lacking.toString();
   }
 
   /**
@@ -104,15 +138,24 @@ final class Typeface {
   }
 
   private void append(StringBuilder clean, int character) {
-    if (Character.isISOControl(character) || Character.isSpaceChar(character)) {
-      clean.append(' ');
-    } else if (characters.getGlyphId(character) != 0) {
-      clean.appendCodePoint(character);
-    } else if (Character.getType(character) != Character.FORMAT) {
-      String parts = Normalizer.normalize(Character.toString(character), Normalizer.Form.NFKD);
-      int base = parts.codePointAt(0);
-      clean.appendCodePoint(characters.getGlyphId(base) != 0 ? base : REPLACEMENT);
+    int shown = cleaned(character);
+    if (shown != NOTHING) {
+      clean.appendCodePoint(shown);
     }
+  }
+
+  private int cleaned(int character) {
+    if (Character.isISOControl(character) || Character.isSpaceChar(character)) {
+      return ' ';
+    }
+    if (Character.getType(character) == Character.FORMAT) {
+      return NOTHING;
+    }
+    if (has(character)) {
+      return character;
+    }
+    String parts = Normalizer.normalize(Character.toString(character), Normalizer.Form.NFKD);
+    return has(parts.codePointAt(0)) ? parts.codePointAt(0) : REPLACEMENT;
   }
 
   /** The words, or as many as fit into a width with an ellipsis; capitals are 1 mm high. */

@@ -136,9 +136,8 @@ final class ChartDrawing {
           case END -> words.x() - width;
         };
     out.beginText();
-    out.setFont(letters.font(), (float) TEXT);
     out.newLineAtOffset(x(begin), y(words.y() + TEXT * CAPITAL / 2));
-    out.showText(letters.clean(words.text()));
+    letters.show(out, letters.clean(words.text()), TEXT);
     out.endText();
   }
 }

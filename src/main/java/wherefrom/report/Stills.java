@@ -1,19 +1,16 @@
 package wherefrom.report;
 
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.Optional;
-import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import wherefrom.job.RecordPicture;
+import wherefrom.pictures.ColourFile;
 
-/** Pictures made small enough for a document that is sent around. */
+/** Pictures turned upright and made small enough for a document that is sent around. */
 final class Stills {
   /** Half an A4 page's width at 300 dots per inch. */
   private static final int MOST = 1100;
@@ -30,31 +27,17 @@ final class Stills {
       return Optional.empty();
     }
     BufferedImage image = read.get();
-    int longest = Math.max(image.getWidth(), image.getHeight());
-    return longest <= MOST
+    // What fills the room was a large photograph; what is smaller stays as sharp as it is.
+    return Math.max(image.getWidth(), image.getHeight()) < MOST
         ? Optional.of(LosslessFactory.createFromImage(document, image))
-        : Optional.of(
-            JPEGFactory.createFromImage(
-                document, smaller(image, (double) MOST / longest), QUALITY));
+        : Optional.of(JPEGFactory.createFromImage(document, image, QUALITY));
   }
 
   private static Optional<BufferedImage> load(RecordPicture picture) {
-    try (InputStream in = picture.source().open()) {
-      return Optional.ofNullable(ImageIO.read(in));
+    try {
+      return Optional.of(ColourFile.read(picture.source()::open, MOST));
     } catch (IOException | IllegalArgumentException e) {
       return Optional.empty();
     }
-  }
-
-  private static BufferedImage smaller(BufferedImage image, double factor) {
-    int width = Math.max(1, (int) Math.round(image.getWidth() * factor));
-    int height = Math.max(1, (int) Math.round(image.getHeight() * factor));
-    BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    Graphics2D graphics = small.createGraphics();
-    graphics.setRenderingHint(
-        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-    graphics.drawImage(image, 0, 0, width, height, null);
-    graphics.dispose();
-    return small;
   }
 }

@@ -48,8 +48,8 @@ final class TablePdf implements AutoCloseable {
 
   TablePdf(String title) throws IOException {
     this.title = title;
-    regular = Letters.load(document, "B612-Regular.ttf");
-    bold = Letters.load(document, "B612-Bold.ttf");
+    regular = Letters.regular(document);
+    bold = Letters.bold(document);
     document.getDocumentInformation().setTitle(title);
     newPage();
     for (String line : bold.wrap(title, TITLE, width)) {
@@ -272,9 +272,8 @@ final class TablePdf implements AutoCloseable {
   private void line(Letters letters, double size, double x, String text) throws IOException {
     PDPageContentStream out = page.orElseThrow();
     out.beginText();
-    out.setFont(letters.font(), (float) size);
     out.newLineAtOffset((float) x, (float) y);
-    out.showText(letters.clean(text));
+    letters.show(out, letters.clean(text), size);
     out.endText();
   }
 

@@ -16,8 +16,10 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import wherefrom.job.Archives;
 import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
+import wherefrom.job.Photos;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -56,14 +58,19 @@ final class Shop {
   private final Equipment equipment;
 
   Shop(Path folder) {
+    this(folder, new PhotoFiles(), new JobArchives());
+  }
+
+  /** With files of the test's own. */
+  Shop(Path folder, Photos photos, Archives archives) {
     this.folder = folder;
     Random random = new Random(7);
     this.equipment =
         new Equipment(
             shelf -> new FileShelf(shelf, CLOCK, random::nextInt),
             new LayoutJson(),
-            new JobArchives(),
-            new PhotoFiles(),
+            archives,
+            photos,
             new FileSettings(folder.resolve(".settings"), folder),
             new PipelineReader(),
             new PictureFiles(),

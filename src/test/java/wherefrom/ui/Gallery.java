@@ -63,6 +63,7 @@ final class Gallery {
     shots.addAll(ChangesShots.all());
     shots.addAll(DebrisShots.all());
     shots.addAll(TrayShots.all());
+    shots.addAll(PhotoShots.all());
     shots.addAll(InspectShots.all());
     shots.addAll(MeasureShots.all());
     shots.addAll(CameraShots.all());

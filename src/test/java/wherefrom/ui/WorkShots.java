@@ -26,6 +26,7 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.print.NudgeScreen;
+import wherefrom.ui.print.PreviewScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.print.SheetScreen;
 import wherefrom.ui.puttogether.MissingScreen;
@@ -143,7 +144,22 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              window.press("Moved");
+              window.press("Position");
+            }));
+    shots.add(
+        shot(
+            "print-preview",
+            PreviewScreen.class,
+            SampleJob::whole,
+            (window, sample) -> preview(window, 5, 4)));
+    shots.add(
+        shot(
+            "print-half-used",
+            PrintTagsScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              preview(window, 5, 4);
+              window.press("Back");
             }));
     shots.add(
         shot(
@@ -158,12 +174,37 @@ final class WorkShots {
     return shots;
   }
 
+  /** Looks at the first page before it is printed, on a half-used sheet, moved. */
+  private static void preview(SampleWindow window, int start, int steps) {
+    window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+    window.layOut();
+    window.press("Start at");
+    window.press(Integer.toString(start));
+    window.press("Position");
+    for (int step = 0; step < steps; step++) {
+      window.press("Right");
+      window.press("Down");
+    }
+    window.press("Back");
+    Desk desk = window.shell.desk();
+    if (desk.touch().isLarge()) {
+      window.press("See it");
+    } else {
+      window.targets().stream()
+          .filter(node -> node.getClass().getSimpleName().equals("SheetView"))
+          .forEach(window::press);
+    }
+  }
+
   private static Shot to(String name, Class<? extends Screen> screen, ScreenId id, int item) {
     return shot(
         name,
         screen,
         WorkShots::scattered,
-        (window, sample) -> window.shell.desk().navigator().show(id, item));
+        (window, sample) -> {
+          window.shell.desk().navigator().show(id, item);
+          window.layOut();
+        });
   }
 
   /** Parts in every state that a place can be in. */
@@ -179,6 +220,8 @@ final class WorkShots {
     new StillMissing(sample.job).excuse(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
     handling.note(20, "a little rust below the cup");
     handling.photo(20, "p.png", "the lower end");
+    handling.photo(20, "tall.png", "");
+    handling.photo(20, "gone.png", "the cup");
     return sample;
   }
 

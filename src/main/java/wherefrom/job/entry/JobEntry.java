@@ -15,6 +15,7 @@ public sealed interface JobEntry
         PartFound,
         NoteAdded,
         PhotoAdded,
+        SubjectPhotographed,
         OffForWashing,
         BackFromWashing,
         SentToShop,

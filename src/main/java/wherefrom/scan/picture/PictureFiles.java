@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.awt.image.ColorModel;
 import java.awt.image.Raster;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
@@ -13,9 +14,12 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.stream.ImageInputStream;
+import wherefrom.job.ColourImage;
 import wherefrom.job.GreyImage;
 import wherefrom.job.PictureMark;
 import wherefrom.job.Pictures;
+import wherefrom.pictures.ColourFile;
+import wherefrom.pictures.ExifOrientation;
 
 /**
  * Picture files of every format Java reads: PNG, JPEG, GIF, BMP, WBMP and TIFF. JPEG files in
@@ -61,6 +65,19 @@ public final class PictureFiles implements Pictures {
       } finally {
         reader.dispose();
       }
+    }
+  }
+
+  @Override
+  public ColourImage loadColour(Path file, int longest) throws IOException {
+    PictureFault.refuseUnlessFile(file);
+    try {
+      BufferedImage picture = ColourFile.read(() -> Files.newInputStream(file), longest);
+      int width = picture.getWidth();
+      int height = picture.getHeight();
+      return new ColourImage(width, height, picture.getRGB(0, 0, width, height, null, 0, width));
+    } catch (IOException damaged) {
+      throw PictureFault.damaged(file, damaged);
     }
   }
 

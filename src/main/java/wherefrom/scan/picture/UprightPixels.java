@@ -1,6 +1,7 @@
 package wherefrom.scan.picture;
 
 import wherefrom.job.GreyImage;
+import wherefrom.pictures.ExifOrientation;
 
 /** Takes the rows of a stored picture and puts them where they belong upright. */
 final class UprightPixels {

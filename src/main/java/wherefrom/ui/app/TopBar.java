@@ -10,6 +10,7 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Words;
 
 /** Where one is, the way back, what is still missing, and UNDO. */
 final class TopBar extends HBox {
@@ -53,7 +54,7 @@ final class TopBar extends HBox {
    */
   void show(Screen screen, int depth) {
     boolean onJob = screen.onJob() && desk.job().isPresent();
-    title.setWords(screen.title());
+    title.setWords(Words.capital(screen.title()));
     job.setWords(desk.job().map(TopBar::name).orElse(""));
     present(job, desk.job().isPresent());
     present(back, depth > 0);

@@ -30,7 +30,9 @@ import wherefrom.ui.controls.StateMark;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Words;
 import wherefrom.ui.debris.DebrisScreen;
+import wherefrom.ui.photos.PhotoIndex;
 import wherefrom.ui.takeapart.CautionScreen;
 import wherefrom.ui.tray.TrayPurpose;
 import wherefrom.ui.tray.TrayTaking;
@@ -103,7 +105,8 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   private void draw() {
     boolean washing = model.mode() == BenchMapModel.Mode.WASH;
-    kind.setWords(desk.touch().brief("Shown: ", "") + model.kind().plural());
+    String plural = model.kind().plural();
+    kind.setWords(desk.touch().brief("Shown: " + plural, Words.capital(plural)));
     wash.setWords(washing ? "Washing: done" : desk.touch().brief("Off for washing", "Washing"));
     prompt.setWords(model.said().isEmpty() ? model.prompt() : model.said());
     List<Node> marks = new ArrayList<>();
@@ -122,11 +125,13 @@ public final class BenchMapScreen implements Screen, Scannable {
             .primary(
                 desk.touch().brief("Check a tray", "Tray"),
                 () -> TrayTaking.ask(desk, TrayPurpose.CHECK)));
-    keys.add(desk.touch().primary("Debris", this::debris));
     List<Node> lines = new ArrayList<>(List.of(prompt));
     if (desk.touch().isLarge()) {
       keys.add(desk.touch().primary("Letters", this::letters));
+      keys.add(desk.touch().primary("More", this::more));
     } else {
+      keys.add(desk.touch().primary("Debris", this::debris));
+      keys.add(desk.touch().primary("Photos", () -> PhotoIndex.open(desk)));
       lines.add(legend);
     }
     lines.add(0, Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
@@ -192,6 +197,14 @@ public final class BenchMapScreen implements Screen, Scannable {
       model.wash(number);
     }
     draw();
+  }
+
+  private void more() {
+    List<Choice<Runnable>> ways =
+        List.of(
+            new Choice<>(this::debris, "Debris", ""),
+            new Choice<>(() -> PhotoIndex.open(desk), "Photographs", ""));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Bench map", ways, Runnable::run));
   }
 
   private void debris() {

@@ -34,6 +34,16 @@ public record Answer(
     return new Answer(Optional.empty(), headline, List.of(), small, Optional.empty(), Set.of());
   }
 
+  /**
+   * A tag is in view and not read: what helps is written as large as that.
+   *
+   * @param small what else to say, in working text; may be empty
+   */
+  public static Answer notRead(String hint, String small) {
+    return new Answer(
+        Optional.of(Cue.ASK), "Not read yet", List.of(hint), small, Optional.empty(), Set.of());
+  }
+
   public Answer withCue(Cue changed) {
     return new Answer(Optional.of(changed), headline, lines, small, kind, lit);
   }

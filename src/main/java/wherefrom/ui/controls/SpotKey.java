@@ -21,7 +21,7 @@ final class SpotKey extends Region {
   SpotKey(Touch touch, Spot spot, Optional<PlaceState> state, double leastMm) {
     Scale scale = touch.scale();
     least = scale.px(leastMm);
-    padding = scale.px(1.3);
+    padding = scale.px(1.8);
     figures = touch.fit(spot.figures(), LARGEST_MM, Scale.SMALL_MM, true).centred();
     mark = state.map(known -> new StateMark(scale, known));
     getStyleClass().addAll("spot", state.isPresent() ? "spot-known" : "spot-other");

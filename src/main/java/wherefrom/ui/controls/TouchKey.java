@@ -15,6 +15,8 @@ public final class TouchKey extends Region {
 
   private final FitText words;
   private final double padding;
+  private final double inset;
+  private double aside;
   private final double least;
   private final double drawingGap;
   private Node drawing;
@@ -23,6 +25,8 @@ public final class TouchKey extends Region {
   TouchKey(Scale scale, FitText words, double leastMm, String styleClass) {
     this.words = words.centred();
     this.padding = scale.px(2.2);
+    this.inset = scale.px(4);
+    this.aside = padding;
     this.drawingGap = scale.px(1);
     this.drawing = new Region();
     getStyleClass().addAll("key", styleClass);
@@ -43,6 +47,7 @@ public final class TouchKey extends Region {
   /** Sets the words on the left, as in a list. */
   public TouchKey left() {
     words.align(Pos.CENTER_LEFT);
+    aside = inset;
     return this;
   }
 
@@ -79,17 +84,17 @@ public final class TouchKey extends Region {
   @Override
   protected double computePrefWidth(double height) {
     double drawn = hasDrawing ? drawing.getLayoutBounds().getWidth() : 0;
-    return Math.max(least, Math.max(drawn, words.prefWidth(-1)) + 2 * padding);
+    return Math.max(least, Math.max(drawn, words.prefWidth(-1)) + 2 * aside);
   }
 
   @Override
   protected double computeMinWidth(double height) {
-    return Math.max(least, words.minWidth(-1) + 2 * padding);
+    return Math.max(least, words.minWidth(-1) + 2 * aside);
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    double inner = width <= 0 ? words.prefWidth(-1) : width - 2 * padding;
+    double inner = width <= 0 ? words.prefWidth(-1) : width - 2 * aside;
     return Math.max(least, words.minHeight(inner) + drawingHeight() + 2 * padding);
   }
 
@@ -100,13 +105,13 @@ public final class TouchKey extends Region {
 
   @Override
   protected void layoutChildren() {
-    double width = getWidth() - 2 * padding;
+    double width = getWidth() - 2 * aside;
     double top = padding;
     if (hasDrawing) {
       double w = drawing.getLayoutBounds().getWidth();
       drawing.relocate((getWidth() - w) / 2, top);
       top += drawingHeight();
     }
-    words.resizeRelocate(padding, top, width, Math.max(0, getHeight() - top - padding));
+    words.resizeRelocate(aside, top, width, Math.max(0, getHeight() - top - padding));
   }
 }

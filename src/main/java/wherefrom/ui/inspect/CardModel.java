@@ -9,6 +9,7 @@ import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.CheckCard;
 import wherefrom.job.Inspecting;
 import wherefrom.job.OpenJob;
+import wherefrom.job.Photograph;
 import wherefrom.job.StandingRule;
 import wherefrom.ui.subject.Named;
 
@@ -153,9 +154,12 @@ final class CardModel {
         + more;
   }
 
-  /** The part's number, for its photographs; empty for what carries no tag. */
-  Optional<Integer> item() {
-    return subject instanceof Subject.APart part ? Optional.of(part.item()) : Optional.empty();
+  /** The photographs that were taken for the card that is up, oldest first. */
+  List<Photograph> photos() {
+    String check = card().check().key();
+    return Photograph.listOf(job.state(), subject).stream()
+        .filter(photo -> photo.check().equals(check))
+        .toList();
   }
 
   /** The readings that settle the card's doubt. */

@@ -2,6 +2,7 @@ package wherefrom.ui.inspect;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -22,15 +23,20 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.measure.ReadingsScreen;
-import wherefrom.ui.part.PhotoTaking;
+import wherefrom.ui.photos.PhotoLoader;
+import wherefrom.ui.photos.PhotoScreen;
+import wherefrom.ui.photos.PhotoStrip;
+import wherefrom.ui.photos.PhotoTaking;
 import wherefrom.ui.subject.Tagged;
 
 /** One quick test: where to look, what is good and what is bad, and the three answers. */
 public final class CardScreen implements Screen, Scannable {
   private static final double MARK_MM = 10;
+  private static final int PHOTOS = 3;
 
   private final Desk desk;
   private final CardModel model;
+  private final PhotoLoader loader;
   private final StackPane view = Panes.grow(new StackPane());
   private boolean answering;
 
@@ -40,6 +46,7 @@ public final class CardScreen implements Screen, Scannable {
   public CardScreen(Desk desk, Subject subject, List<Subject> round) {
     this.desk = desk;
     model = new CardModel(desk.getJob(), subject, round);
+    loader = new PhotoLoader(desk);
   }
 
   @Override
@@ -120,6 +127,8 @@ public final class CardScreen implements Screen, Scannable {
       lines.add(touch.small("Note: " + note));
     }
     lines.add(Panes.space());
+    // One row: the first ones, from which the others are turned to.
+    PhotoStrip.rows(desk, loader, model::photos, PHOTOS).stream().limit(1).forEach(lines::add);
     lines.add(touch.small("Source: " + check.source()));
     return Panes.grow(new VBox(desk.scale().px(2), lines.toArray(Node[]::new)));
   }
@@ -165,7 +174,10 @@ public final class CardScreen implements Screen, Scannable {
   private List<Choice<Runnable>> ways() {
     List<Choice<Runnable>> ways = new ArrayList<>();
     ways.add(new Choice<>(this::note, "Note", ""));
-    model.item().ifPresent(item -> ways.add(new Choice<>(() -> photo(item), "Photo", "")));
+    ways.add(new Choice<>(this::photo, "Photo", ""));
+    if (desk.touch().isLarge() && !model.photos().isEmpty()) {
+      ways.add(new Choice<>(() -> open(0), "See its photos: " + model.photos().size(), ""));
+    }
     model
         .plan()
         .ifPresent(plan -> ways.add(new Choice<>(() -> measure(plan.key()), "Measure", "")));
@@ -221,8 +233,12 @@ public final class CardScreen implements Screen, Scannable {
     desk.navigator().changed();
   }
 
-  private void photo(int item) {
-    PhotoTaking.ask(desk, desk.state().getPart(item).part());
+  private void photo() {
+    PhotoTaking.ask(desk, Optional.of(model.subject()), model.card().check().key());
+  }
+
+  private void open(int number) {
+    desk.navigator().open(() -> new PhotoScreen(desk, model::photos, number));
   }
 
   private void measure(String plan) {

@@ -19,6 +19,9 @@ final class SketchView extends Region {
   private static final double WIDE = 120;
   private static final double HIGH = 60;
 
+  /** Half of a ring's line. */
+  private static final double RIM = 1.2;
+
   private final Scale zoom = new Scale(1, 1);
   private final Group drawn = new Group();
   private final List<Sketch.Mark> marks;
@@ -79,15 +82,31 @@ final class SketchView extends Region {
   protected void layoutChildren() {
     double line = line();
     double room = getHeight() - 2 * line - 4 * gap;
-    double scale = Math.max(0.1, Math.min((getWidth() - 4 * gap) / WIDE, room / HIGH));
+    double above = above();
+    double high = above + HIGH + below();
+    double scale = Math.max(0.1, Math.min((getWidth() - 4 * gap) / WIDE, room / high));
     zoom.setX(scale);
     zoom.setY(scale);
     double left = (getWidth() - WIDE * scale) / 2;
-    double top = line + 2 * gap + (room - HIGH * scale) / 2;
+    double top = line + 2 * gap + (room - high * scale) / 2 + above * scale;
     drawn.setLayoutX(left);
     drawn.setLayoutY(top);
     place(true, left, scale, gap);
     place(false, left, scale, getHeight() - line - gap);
+  }
+
+  /** How far rings reach out of the drawing at its top. */
+  private double above() {
+    double reach =
+        marks.stream().mapToDouble(mark -> RIM + mark.radius() - mark.y()).max().orElse(0);
+    return Math.max(0, reach);
+  }
+
+  /** How far rings reach out of the drawing at its bottom. */
+  private double below() {
+    double reach =
+        marks.stream().mapToDouble(mark -> mark.y() + mark.radius() + RIM - HIGH).max().orElse(0);
+    return Math.max(0, reach);
   }
 
   private void place(boolean upper, double left, double scale, double y) {

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Layout;
+import wherefrom.job.Unprintable;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -65,6 +66,7 @@ public final class NewJobScreen implements Screen {
 
   private void named(String name) {
     model.name(name);
+    Unprintable.warning(desk.equipment().printer(), List.of(name)).ifPresent(desk::say);
     refill();
   }
 

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryItems;
 import wherefrom.job.EntryWords;
@@ -12,6 +13,7 @@ import wherefrom.job.Handling;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.Photograph;
 import wherefrom.job.Remark;
 import wherefrom.job.WhereTo;
 import wherefrom.parts.Part;
@@ -85,8 +87,13 @@ final class PartModel {
     return part().home().figures() + " " + (part().fresh() ? "new " : "") + part().kind().word();
   }
 
-  /** Where it is and what its tag says, then its notes and photographs, then its history. */
-  List<Line> lines() {
+  /** Its photographs, oldest first. */
+  List<Photograph> photos() {
+    return Photograph.listOf(state(), Subject.ofPart(item));
+  }
+
+  /** Where it is and what its tag says. */
+  List<Line> first() {
     List<Line> lines = new ArrayList<>();
     PartRecord record = record();
     String note = record.note().isEmpty() ? "" : " " + record.note() + ".";
@@ -97,12 +104,20 @@ final class PartModel {
         .filter(what -> record.where() != Whereabouts.RETIRED)
         .filter(what -> what.places().contains(part().home()))
         .forEach(what -> lines.add(new Line("No longer mated", what.told())));
+    return lines;
+  }
+
+  /** What was found on it, then its notes, then its history. */
+  List<Line> more() {
+    List<Line> lines = new ArrayList<>();
+    PartRecord record = record();
     lines.addAll(new PartFindings(job, item).lines());
     List<Remark> remarks = new ArrayList<>(record.remarks());
     Collections.reverse(remarks);
     for (Remark remark : remarks) {
-      String what = remark.photo().isPresent() ? "Photograph" : "Note";
-      lines.add(new Line(what + ", " + Dates.ago(remark.time(), clock), remark.text()));
+      if (remark.photo().isEmpty()) {
+        lines.add(new Line("Note, " + Dates.ago(remark.time(), clock), remark.text()));
+      }
     }
     history().forEach(lines::add);
     return lines;

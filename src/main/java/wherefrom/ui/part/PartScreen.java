@@ -25,6 +25,9 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.photos.PhotoLoader;
+import wherefrom.ui.photos.PhotoStrip;
+import wherefrom.ui.photos.PhotoTaking;
 
 /** One part: where it is, its tag, notes, photographs, history, and what can be done with it. */
 public final class PartScreen implements Screen, Scannable {
@@ -35,7 +38,8 @@ public final class PartScreen implements Screen, Scannable {
 
   private final Desk desk;
   private final PartModel model;
-  private final Pager<PartModel.Line> lines;
+  private final PhotoLoader loader;
+  private final Pager<Supplier<Region>> lines;
   private final Tiles keys;
   private final VBox view;
 
@@ -45,10 +49,8 @@ public final class PartScreen implements Screen, Scannable {
   public PartScreen(Desk desk, int item) {
     this.desk = desk;
     model = new PartModel(desk.getJob(), desk.equipment().clock(), item);
-    lines =
-        Pager.list(
-            desk.touch(),
-            line -> ListRow.plain(desk.touch(), line.heading(), List.of(line.words())));
+    loader = new PhotoLoader(desk);
+    lines = Pager.list(desk.touch(), Supplier::get);
     keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
     view = Panes.column(desk.scale(), lines, keys);
   }
@@ -65,7 +67,7 @@ public final class PartScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    lines.refill(model.lines());
+    lines.refill(rows());
     List<PartModel.Deed> deeds = model.deeds();
     boolean some = desk.touch().isLarge() && deeds.size() > FEW;
     List<Node> offered = new ArrayList<>();
@@ -95,6 +97,20 @@ public final class PartScreen implements Screen, Scannable {
     } else {
       desk.say("Scan the tag on a part: its page opens.");
     }
+  }
+
+  /** Where it is, its photographs, then all the rest. */
+  private List<Supplier<Region>> rows() {
+    List<Supplier<Region>> rows = new ArrayList<>();
+    model.first().forEach(line -> rows.add(() -> row(line)));
+    PhotoStrip.rows(desk, loader, model::photos, PhotoStrip.ACROSS)
+        .forEach(strip -> rows.add(() -> strip));
+    model.more().forEach(line -> rows.add(() -> row(line)));
+    return rows;
+  }
+
+  private ListRow row(PartModel.Line line) {
+    return ListRow.plain(desk.touch(), line.heading(), List.of(line.words()));
   }
 
   private void more(List<PartModel.Deed> deeds) {

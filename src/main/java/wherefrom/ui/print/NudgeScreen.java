@@ -44,10 +44,10 @@ public final class NudgeScreen implements Screen {
     now.setWords(words(model.nudge()));
   }
 
-  /** {@code Moved 1.0 mm right, 0.5 mm up}. */
+  /** {@code Position: 1.0 mm right, 0.5 mm up}. */
   static String words(Nudge nudge) {
     if (nudge.equals(Nudge.NONE)) {
-      return "Moved by nothing";
+      return "Position: not moved";
     }
     String across =
         String.format(
@@ -59,9 +59,9 @@ public final class NudgeScreen implements Screen {
         String.format(
             Locale.ROOT, "%.1f mm %s", Math.abs(nudge.downMm()), nudge.down() < 0 ? "up" : "down");
     if (nudge.down() == 0) {
-      return "Moved " + across;
+      return "Position: " + across;
     }
-    return nudge.right() == 0 ? "Moved " + down : "Moved " + across + ", " + down;
+    return nudge.right() == 0 ? "Position: " + down : "Position: " + across + ", " + down;
   }
 
   private void move(int right, int down) {

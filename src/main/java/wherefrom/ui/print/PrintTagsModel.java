@@ -13,6 +13,7 @@ import wherefrom.job.Stock;
 import wherefrom.job.StockChoice;
 import wherefrom.job.TagChoice;
 import wherefrom.job.TagPrinting;
+import wherefrom.job.Unprintable;
 
 /** What is to be printed, on which stock, and where on the sheet. */
 final class PrintTagsModel {
@@ -119,6 +120,11 @@ final class PrintTagsModel {
         + (labels == 1 ? " label on " : " labels on ")
         + pages
         + (pages == 1 ? " page." : " pages.");
+  }
+
+  /** Which names will not print whole, in a sentence; empty when all do. */
+  String warning() {
+    return order(false).flatMap(order -> Unprintable.warning(printer, order)).orElse("");
   }
 
   /** What is wrong; empty when nothing is. */

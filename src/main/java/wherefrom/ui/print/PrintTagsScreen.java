@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import wherefrom.job.Nudge;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
 import wherefrom.job.TagChoice;
@@ -30,6 +32,9 @@ import wherefrom.ui.files.FilesScreen;
 public final class PrintTagsScreen implements Screen {
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
+  private static final double KEYS_MM = 70;
+  private static final double SHEET_MM = 92;
+  private static final double SHEET_LONG_MM = 160;
   private static final List<String> STOCK_FILE = List.of(".json");
 
   private final Desk desk;
@@ -39,6 +44,8 @@ public final class PrintTagsScreen implements Screen {
   private final TouchKey start;
   private final TouchKey nudge;
   private final FitText count;
+  private final FitText warning;
+  private final SheetView sheet;
   private final HBox view;
 
   /**
@@ -53,17 +60,45 @@ public final class PrintTagsScreen implements Screen {
     start = touch.key("", this::chooseStart).left();
     nudge = touch.key("", this::chooseNudge).left();
     count = touch.heading("");
-    Region chosen = Panes.column(desk.scale(), what, stock, start, nudge, count, Panes.space());
-    Tiles keys =
-        Tiles.of(
-            desk.scale(),
-            1,
-            touch.primary("Print…", () -> print(false)),
-            touch.primary("Save PDF…", () -> save(false)),
-            touch.key("Test page: print", () -> print(true)),
-            touch.key("Test page: PDF", () -> save(true)));
-    double wide = Math.max(70, keys.minWidth(-1) / desk.scale().pixelsPerMm());
-    view = Panes.row(desk.scale(), Panes.grow(chosen), Panes.wide(keys, wide, desk.scale()));
+    warning = touch.small("");
+    Region chosen =
+        Panes.column(desk.scale(), what, stock, start, nudge, count, warning, Panes.space());
+    sheet = SheetView.key(desk, (int) desk.scale().px(SHEET_LONG_MM), this::preview);
+    Tiles keys = Tiles.of(desk.scale(), 1, keys(touch));
+    double wide = Math.max(KEYS_MM, keys.minWidth(-1) / desk.scale().pixelsPerMm());
+    view = Panes.row(desk.scale(), Panes.grow(chosen));
+    if (!touch.isLarge()) {
+      view.getChildren().add(Panes.wide(sheet, SHEET_MM, desk.scale()));
+    }
+    view.getChildren().add(Panes.wide(keys, wide, desk.scale()));
+  }
+
+  private Node[] keys(Touch touch) {
+    TouchKey print = touch.primary("Print…", () -> print(false));
+    TouchKey save = touch.primary("Save PDF…", () -> save(false));
+    return touch.isLarge()
+        ? new Node[] {
+          print, save, touch.key("See it", this::preview), touch.key("Test page", this::testPage)
+        }
+        : new Node[] {
+          print,
+          save,
+          touch.key("Test page: print", () -> print(true)),
+          touch.key("Test page: PDF", () -> save(true))
+        };
+  }
+
+  private void testPage() {
+    List<Choice<Runnable>> ways =
+        List.of(
+            new Choice<>(() -> print(true), "Print…", ""),
+            new Choice<>(() -> save(true), "Save PDF…", ""));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Test page", ways, Runnable::run));
+  }
+
+  private void preview() {
+    Optional<PrintOrder> order = model.order(false);
+    desk.navigator().open(() -> new PreviewScreen(desk, order));
   }
 
   @Override
@@ -81,8 +116,16 @@ public final class PrintTagsScreen implements Screen {
     what.setWords("What: " + model.choiceWords());
     stock.setWords("On: " + model.stockWords());
     start.setWords("Start at label " + model.start());
-    nudge.setWords(NudgeScreen.words(model.nudge()));
+    String brief = model.nudge().equals(Nudge.NONE) ? "Position: not moved" : "Position: moved";
+    nudge.setWords(desk.touch().brief(NudgeScreen.words(model.nudge()), brief));
     count.setWords(model.count());
+    String said = model.warning();
+    warning.setWords(said);
+    warning.setVisible(!said.isEmpty());
+    warning.setManaged(!said.isEmpty());
+    if (!desk.touch().isLarge()) {
+      sheet.show(model.order(false));
+    }
   }
 
   @Override

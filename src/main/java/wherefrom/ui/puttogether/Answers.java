@@ -53,7 +53,7 @@ final class Answers {
     boolean half = waiting.cue().isEmpty() && !waiting.lines().isEmpty();
     String rest =
         half ? " " + waiting.headline() + ": " + String.join(", ", waiting.lines()) + "." : "";
-    return Answer.said("not read yet", hint + rest).withCue(Cue.ASK);
+    return Answer.notRead(hint, rest.strip());
   }
 
   private static Answer judged(EngineJob job, Verdict verdict) {

@@ -18,6 +18,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Words;
 
 /** The screen while nothing is stopped: the modes, the answer, the drawn engine. */
 final class WorkView extends VBox {
@@ -101,7 +102,11 @@ final class WorkView extends VBox {
     // Large text leaves room for one key; the kind follows what is scanned anyway.
     if (side.getChildren().isEmpty() || touch.scale().textFactor() <= 1) {
       side.getChildren()
-          .add(touch.key(touch.brief("Shown: ", "") + model.kind().plural(), keys::chooseKind));
+          .add(
+              touch.key(
+                  touch.brief(
+                      "Shown: " + model.kind().plural(), Words.capital(model.kind().plural())),
+                  keys::chooseKind));
     }
     double least = side.minWidth(-1) / touch.scale().pixelsPerMm();
     return Panes.wide(side, Math.max(50, least), touch.scale());

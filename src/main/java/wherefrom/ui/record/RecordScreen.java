@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.RecordSection;
 import wherefrom.job.Reports;
+import wherefrom.job.Unprintable;
 import wherefrom.job.numbers.RecordPlots;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
@@ -118,8 +119,15 @@ public final class RecordScreen implements Screen {
             writing.write(desk.equipment().reports(), record, file);
             return file;
           },
-          written -> desk.say("The record is " + written + "."));
+          written -> desk.say("The record is " + written + "." + warning(ending, record)));
     };
+  }
+
+  /** What of it does not print; a table holds every sign. */
+  private String warning(String ending, BuildRecord record) {
+    return ending.equals(".pdf")
+        ? Unprintable.warning(desk.equipment().printer(), record).map(said -> " " + said).orElse("")
+        : "";
   }
 
   /** {@code build-record-barn-v8}: what every file system takes. */

@@ -22,6 +22,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.Words;
 
 /** Parts without their tags: the kind, the readings taken now, each part's figures. */
 public final class RetagScreen implements Screen {
@@ -88,7 +89,10 @@ public final class RetagScreen implements Screen {
       return offered;
     }
     PartKind kind = model.kind().get();
-    offered.add(touch.key(touch.brief("Parts: ", "") + kind.plural(), this::chooseKind));
+    offered.add(
+        touch.key(
+            touch.brief("Parts: " + kind.plural(), Words.capital(kind.plural())),
+            this::chooseKind));
     for (ReadingPlan plan : model.plans()) {
       offered.add(
           touch.toggle(

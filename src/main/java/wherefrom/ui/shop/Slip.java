@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import wherefrom.job.PrintOutcome;
 import wherefrom.job.ShopVisit;
+import wherefrom.job.Unprintable;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.files.FilesScreen;
 
@@ -27,7 +28,7 @@ final class Slip {
             desk.background(
                 () -> print(visit),
                 outcome -> {
-                  desk.say(said(outcome));
+                  desk.say(said(outcome) + warning(visit));
                   desk.navigator().changed();
                 }));
   }
@@ -52,6 +53,13 @@ final class Slip {
         : "Not printed.";
   }
 
+  /** What of it does not print, in a sentence behind another one. */
+  private String warning(ShopVisit visit) {
+    return Unprintable.warning(desk.equipment().printer(), desk.state().name(), visit)
+        .map(said -> " " + said)
+        .orElse("");
+  }
+
   void save() {
     use(
         visit ->
@@ -73,7 +81,12 @@ final class Slip {
           desk.equipment().reports().writeSlip(name, visit, file);
           return file;
         },
-        written -> desk.say("The slip is " + written + ". Print it at 100 % and send it along."));
+        written ->
+            desk.say(
+                "The slip is "
+                    + written
+                    + ". Print it at 100 % and send it along."
+                    + warning(visit)));
   }
 
   private void use(Consumer<ShopVisit> deed) {

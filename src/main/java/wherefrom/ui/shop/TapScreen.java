@@ -21,6 +21,7 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Words;
 
 /** The drawn engine, on which parts are tapped instead of scanned. */
 public final class TapScreen implements Screen, Scannable {
@@ -88,7 +89,7 @@ public final class TapScreen implements Screen, Scannable {
 
   private void draw() {
     EngineJob state = desk.state();
-    kindKey.setWords(desk.touch().brief("Shown: ", "") + kind.plural());
+    kindKey.setWords(desk.touch().brief("Shown: " + kind.plural(), Words.capital(kind.plural())));
     said.setWords(taking.words());
     VBox words = Panes.column(desk.scale(), kindKey, said);
     drawing.show(

@@ -8,6 +8,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
+import wherefrom.ui.controls.Words;
 
 /**
  * All parts of a kind, or every place of a feature.
@@ -31,7 +32,7 @@ public record Group(String key, String words, List<Subject> subjects) {
               .map(part -> Subject.ofPart(part.item()))
               .toList();
       if (!parts.isEmpty()) {
-        groups.add(new Group(kind.key(), capital(kind.plural()), parts));
+        groups.add(new Group(kind.key(), Words.capital(kind.plural()), parts));
       }
     }
     for (Feature feature : Feature.values()) {
@@ -39,12 +40,8 @@ public record Group(String key, String words, List<Subject> subjects) {
       feature
           .where(job.layout())
           .forEach(where -> places.add(new Subject.AFeature(feature, where)));
-      groups.add(new Group(feature.key(), capital(feature.word()), places));
+      groups.add(new Group(feature.key(), Words.capital(feature.word()), places));
     }
     return groups;
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -4,6 +4,7 @@ import wherefrom.engine.Spots;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.parts.Part;
+import wherefrom.ui.controls.Words;
 
 /** What a subject is called on the screen. */
 public final class Named {
@@ -18,13 +19,9 @@ public final class Named {
     Subject.AFeature at = (Subject.AFeature) subject;
     return switch (at.feature().reach()) {
       case VALVE -> place(at) + " " + at.feature().word();
-      case WHOLE -> capital(at.feature().word());
-      default -> capital(at.feature().word()) + " " + place(at);
+      case WHOLE -> Words.capital(at.feature().word());
+      default -> Words.capital(at.feature().word()) + " " + place(at);
     };
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   /** The place alone: {@code 3 EX}, {@code 2}, {@code left}. */

@@ -178,7 +178,7 @@ final class TakeApartModel {
    * @param hint what would help; empty when that is over
    */
   Optional<Cue> ask(String hint) {
-    answer = hint.isEmpty() ? next("") : Answer.said("not read yet", hint).withCue(Cue.ASK);
+    answer = hint.isEmpty() ? next("") : Answer.notRead(hint, "");
     return answer.cue();
   }
 

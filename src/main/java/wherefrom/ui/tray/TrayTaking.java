@@ -13,7 +13,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.files.FilesScreen;
-import wherefrom.ui.part.Still;
+import wherefrom.ui.photos.Still;
 
 /** Asks for a photograph of a tray, reads it and opens what it says. */
 public final class TrayTaking {

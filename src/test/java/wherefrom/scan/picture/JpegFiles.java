@@ -14,14 +14,14 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 
 /** JPEG files for tests, with segments written byte by byte. */
-final class JpegFiles {
+public final class JpegFiles {
   private static final int APP1 = 0xE1;
   private static final int APP14 = 0xEE;
   private static final float FINE = 0.98f;
 
   private JpegFiles() {}
 
-  static byte[] of(BufferedImage picture) throws IOException {
+  public static byte[] of(BufferedImage picture) throws IOException {
     return write(new IIOImage(picture, null, null));
   }
 
@@ -46,7 +46,7 @@ final class JpegFiles {
   }
 
   /** With an Exif segment that holds one tag, Orientation, in one of TIFF's byte orders. */
-  static byte[] withOrientation(byte[] jpeg, int orientation, ByteOrder order) {
+  public static byte[] withOrientation(byte[] jpeg, int orientation, ByteOrder order) {
     ByteBuffer tiff = ByteBuffer.allocate(6 + 8 + 2 + 12 + 4).order(order);
     tiff.put("Exif\0\0".getBytes(StandardCharsets.US_ASCII));
     tiff.put((order == ByteOrder.LITTLE_ENDIAN ? "II" : "MM").getBytes(StandardCharsets.US_ASCII));

@@ -18,7 +18,7 @@ class PartModelTest {
   void itsWholeHistoryIsToldLatestFirst() {
     model.wash("4");
     model.back();
-    assertThat(model.lines())
+    assertThat(model.more())
         .extracting(PartModel.Line::words)
         .containsSubsequence(
             "0012 cylinder 3, exhaust, pushrod back from washing.",
@@ -46,7 +46,7 @@ class PartModelTest {
   @Test
   void aNoteStandsOnItsPage() {
     model.note("rust below the cup");
-    assertThat(model.lines())
+    assertThat(model.more())
         .contains(new PartModel.Line("Note, 4 May 2026, today", "rust below the cup"));
   }
 
@@ -59,9 +59,9 @@ class PartModelTest {
             + " places as new mates.";
     for (String mate : List.of("rocker@3EX", "lifter@5EX", "pushrod@3EX", "pushrod@5EX")) {
       PartModel page = new PartModel(sample.job, SampleJob.CLOCK, sample.part(mate).item());
-      assertThat(page.lines()).as(mate).contains(new PartModel.Line("No longer mated", told));
+      assertThat(page.first()).as(mate).contains(new PartModel.Line("No longer mated", told));
     }
     PartModel other = new PartModel(sample.job, SampleJob.CLOCK, sample.part("rocker@3IN").item());
-    assertThat(other.lines()).extracting(PartModel.Line::heading).doesNotContain("No longer mated");
+    assertThat(other.first()).extracting(PartModel.Line::heading).doesNotContain("No longer mated");
   }
 }

@@ -14,6 +14,7 @@ import wherefrom.job.Backups;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Camera;
 import wherefrom.job.Cameras;
+import wherefrom.job.ColourImage;
 import wherefrom.job.Equipment;
 import wherefrom.job.FrameSource;
 import wherefrom.job.GreyImage;
@@ -36,6 +37,7 @@ import wherefrom.job.Stock;
 import wherefrom.job.StockChoice;
 import wherefrom.job.TagReader;
 import wherefrom.parts.TagCode;
+import wherefrom.print.PdfSheetPrinter;
 
 /** Stand-ins for everything outside, in memory; a test can look at what they were given. */
 public final class SampleEquipment {
@@ -67,6 +69,12 @@ public final class SampleEquipment {
       (folder, second) -> new Backups.Copied(second.resolve(folder.getFileName()), 1);
   public Clock clock = SampleJob.CLOCK;
 
+  /** Draws the sheets that are looked at before they are printed. */
+  private final SheetPrinter drawer = new PdfSheetPrinter();
+
+  public Optional<Photos> ownPhotos = Optional.empty();
+  public Optional<Archives> ownArchives = Optional.empty();
+  public Optional<SettingsStore> ownSettings = Optional.empty();
   public Optional<Cameras> ownCameras = Optional.empty();
   public Optional<TagReader> ownReader = Optional.empty();
 
@@ -79,9 +87,9 @@ public final class SampleEquipment {
     return new Equipment(
         folder -> own.orElse(shelf),
         layoutFiles(),
-        archives(),
-        photos(),
-        settingsStore(),
+        ownArchives.orElseGet(this::archives),
+        ownPhotos.orElseGet(SampleEquipment::photos),
+        ownSettings.orElseGet(this::settingsStore),
         ownReader.orElseGet(this::reader),
         pictures(),
         ownCameras.orElseGet(this::cameras),
@@ -188,6 +196,11 @@ public final class SampleEquipment {
       }
 
       @Override
+      public ColourImage loadColour(Path file, int longest) throws IOException {
+        return SamplePhoto.load(file, longest);
+      }
+
+      @Override
       public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) {}
     };
   }
@@ -223,6 +236,16 @@ public final class SampleEquipment {
                 () ->
                     new StockChoice.Refused(
                         List.of("There is no label stock named " + nameOrFile + ".")));
+      }
+
+      @Override
+      public Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException {
+        return drawer.preview(order, longest);
+      }
+
+      @Override
+      public String lacking(String text) {
+        return text.contains("\u4eac") ? "\u4eac" : "";
       }
 
       @Override

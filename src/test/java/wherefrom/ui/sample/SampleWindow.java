@@ -149,7 +149,8 @@ public final class SampleWindow {
     press(all.get(all.size() - 1));
   }
 
-  private void press(Node target) {
+  /** Presses a target in its middle. */
+  public void press(Node target) {
     moment();
     target.getOnMousePressed().handle(event(target, MouseEvent.MOUSE_PRESSED));
     target.getOnMouseReleased().handle(event(target, MouseEvent.MOUSE_RELEASED));

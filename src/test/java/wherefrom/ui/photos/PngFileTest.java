@@ -1,4 +1,4 @@
-package wherefrom.ui.part;
+package wherefrom.ui.photos;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

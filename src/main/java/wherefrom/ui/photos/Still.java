@@ -1,4 +1,4 @@
-package wherefrom.ui.part;
+package wherefrom.ui.photos;
 
 import java.io.IOException;
 import java.nio.file.Path;

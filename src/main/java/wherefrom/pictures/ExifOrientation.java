@@ -1,16 +1,19 @@
-package wherefrom.scan.picture;
+package wherefrom.pictures;
 
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.imaging.ImageProcessingException;
 import com.drew.metadata.exif.ExifIFD0Directory;
+import java.io.BufferedInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
  * How a camera was held: Exif tag 0x0112, Orientation (CIPA DC-008 / JEITA CP-3451, 4.6.4.A). Each
  * says where the stored picture's first row and first column belong when it stands upright.
  */
-enum ExifOrientation {
+public enum ExifOrientation {
   TOP_LEFT(false, false, false),
   TOP_RIGHT(false, true, false),
   BOTTOM_RIGHT(false, true, true),
@@ -31,9 +34,18 @@ enum ExifOrientation {
   }
 
   /** The orientation of a file; top left where it says none, or none that Exif knows. */
-  static ExifOrientation of(Path file) {
+  public static ExifOrientation of(Path file) {
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+      return of(in);
+    } catch (IOException unreadable) {
+      return TOP_LEFT;
+    }
+  }
+
+  /** The orientation that a picture file says, read from its first byte on; else top left. */
+  public static ExifOrientation of(InputStream file) {
     try {
-      return ImageMetadataReader.readMetadata(file.toFile())
+      return ImageMetadataReader.readMetadata(file)
           .getDirectoriesOfType(ExifIFD0Directory.class)
           .stream()
           .map(exif -> exif.getInteger(ExifIFD0Directory.TAG_ORIENTATION))
@@ -46,23 +58,25 @@ enum ExifOrientation {
     }
   }
 
-  int uprightWidth(int width, int height) {
+  /** Of the picture when it stands upright. */
+  public int uprightWidth(int width, int height) {
     return rowsBecomeColumns ? height : width;
   }
 
-  int uprightHeight(int width, int height) {
+  /** Of the picture when it stands upright. */
+  public int uprightHeight(int width, int height) {
     return rowsBecomeColumns ? width : height;
   }
 
   /** Where a stored row begins among the upright pixels, row by row. */
-  int start(int row, int width, int height) {
+  public int start(int row, int width, int height) {
     int across = columnsBackwards ? width - 1 : 0;
     int down = rowsBackwards ? height - 1 - row : row;
     return rowsBecomeColumns ? across * height + down : down * width + across;
   }
 
   /** How far it is to the row's next pixel among the upright ones. */
-  int step(int height) {
+  public int step(int height) {
     int step = rowsBecomeColumns ? height : 1;
     return columnsBackwards ? -step : step;
   }

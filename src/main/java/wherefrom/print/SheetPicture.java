@@ -1,0 +1,67 @@
+package wherefrom.print;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import wherefrom.job.ColourImage;
+
+/** The first page as it comes out of the printer, over the edges of the stock's labels. */
+final class SheetPicture {
+  private static final double MM_PER_INCH = 25.4;
+  private static final Color EDGE = new Color(0x77, 0x74, 0x6c);
+  private static final Color USED = new Color(0xd2, 0xce, 0xc4);
+
+  private SheetPicture() {}
+
+  /**
+   * @param start the first label to use; those before it are crossed out
+   * @param longest what the picture's longer side has, in pixels
+   */
+  static ColourImage of(PDDocument document, LabelStock stock, int start, int longest)
+      throws IOException {
+    double wide = stock.page().width().millimetres();
+    double high = stock.page().height().millimetres();
+    double pxPerMm = longest / Math.max(wide, high);
+    BufferedImage page =
+        new PDFRenderer(document)
+            .renderImageWithDPI(0, (float) (pxPerMm * MM_PER_INCH), ImageType.RGB);
+    Graphics2D graphics = page.createGraphics();
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setStroke(new BasicStroke(1));
+    graphics.setColor(EDGE);
+    graphics.draw(new Rectangle2D.Double(0, 0, page.getWidth() - 1.0, page.getHeight() - 1.0));
+    for (int label = 0; label < stock.labelsPerPage(); label++) {
+      draw(graphics, stock.labelBox(label), label < start - 1, pxPerMm);
+    }
+    graphics.dispose();
+    int width = page.getWidth();
+    int height = page.getHeight();
+    return new ColourImage(width, height, page.getRGB(0, 0, width, height, null, 0, width));
+  }
+
+  private static void draw(Graphics2D graphics, Box label, boolean used, double pxPerMm) {
+    Rectangle2D edge =
+        new Rectangle2D.Double(
+            label.x() * pxPerMm,
+            label.y() * pxPerMm,
+            label.width() * pxPerMm,
+            label.height() * pxPerMm);
+    if (used) {
+      graphics.setColor(USED);
+      graphics.fill(edge);
+      graphics.setColor(EDGE);
+      graphics.draw(new Line2D.Double(edge.getX(), edge.getY(), edge.getMaxX(), edge.getMaxY()));
+      graphics.draw(new Line2D.Double(edge.getX(), edge.getMaxY(), edge.getMaxX(), edge.getY()));
+    }
+    graphics.setColor(EDGE);
+    graphics.draw(edge);
+  }
+}

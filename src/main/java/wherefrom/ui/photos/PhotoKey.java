@@ -1,0 +1,76 @@
+package wherefrom.ui.photos;
+
+import javafx.scene.layout.Region;
+import wherefrom.job.Photograph;
+import wherefrom.ui.controls.PictureView;
+import wherefrom.ui.controls.Touch;
+
+/** A photograph in small, which is pressed to see it large. */
+final class PhotoKey extends Region {
+  static final double HIGH_MM = 28;
+  static final double WIDE_MM = 38;
+  private static final double RIM_MM = 1.6;
+
+  private final PictureView picture;
+  private final double rim;
+  private final double high;
+  private final double wide;
+
+  private PhotoKey(Touch touch) {
+    picture = new PictureView(touch.small(""));
+    rim = Math.ceil(touch.scale().px(RIM_MM));
+    high = touch.scale().px(HIGH_MM);
+    wide = touch.scale().px(WIDE_MM);
+    getStyleClass().addAll("key", "plain");
+    getChildren().setAll(picture);
+  }
+
+  /** Loads its picture when it first comes into view. */
+  static PhotoKey of(Touch touch, PhotoLoader loader, Photograph photo, Runnable act) {
+    PhotoKey key = new PhotoKey(touch);
+    boolean[] asked = {false};
+    key.sceneProperty()
+        .addListener(
+            (scene, before, now) -> {
+              if (now != null && !asked[0]) {
+                asked[0] = true;
+                int longest = (int) Math.ceil(Math.max(key.high, key.wide));
+                loader.load(photo.file(), longest, shown -> key.show(touch, shown));
+              }
+            });
+    return touch.target(key, act);
+  }
+
+  private void show(Touch touch, Shown shown) {
+    if (shown instanceof Shown.APicture one) {
+      picture.show(one.image());
+    } else {
+      picture.say(touch.brief("not to be shown", "?"));
+    }
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return wide;
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    return wide;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return high;
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return high;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    picture.resizeRelocate(rim, rim, getWidth() - 2 * rim, getHeight() - 2 * rim);
+  }
+}

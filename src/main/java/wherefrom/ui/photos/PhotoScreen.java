@@ -1,0 +1,119 @@
+package wherefrom.ui.photos;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import wherefrom.job.Photograph;
+import wherefrom.ui.app.Dates;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.PictureView;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Words;
+
+/** One photograph as large as the window allows, what it shows, and when it was taken. */
+public final class PhotoScreen implements Screen {
+  /** About as many pixels as the picture's room in a window of 1920 by 1200 has. */
+  private static final int LONGEST = 1600;
+
+  private final Desk desk;
+  private final Supplier<List<Photograph>> photos;
+  private final PhotoLoader loader;
+  private final PictureView picture;
+  private final FitText words;
+  private final TouchKey before;
+  private final TouchKey next;
+  private final Region view;
+  private int at;
+
+  /**
+   * @param photos those among which pages are turned, asked for anew when the job changes
+   * @param at which one is shown first, from 0
+   */
+  public PhotoScreen(Desk desk, Supplier<List<Photograph>> photos, int at) {
+    this.desk = desk;
+    this.photos = photos;
+    this.at = at;
+    loader = new PhotoLoader(desk);
+    picture = Panes.grow(new PictureView(desk.touch().text("")));
+    words = Panes.grow(desk.touch().small(""));
+    before = desk.touch().primary("Before", () -> turn(-1));
+    next = desk.touch().primary("Next", () -> turn(1));
+    List<Node> below = new ArrayList<>(List.of(words));
+    if (photos.get().size() > 1) {
+      below.addAll(List.of(before, next));
+    }
+    before.setMinWidth(Region.USE_PREF_SIZE);
+    next.setMinWidth(Region.USE_PREF_SIZE);
+    HBox told = Panes.row(desk.scale(), below.toArray(Node[]::new));
+    told.setMinHeight(Region.USE_PREF_SIZE);
+    view = Panes.column(desk.scale(), picture, told);
+  }
+
+  @Override
+  public String title() {
+    int all = photos.get().size();
+    String one = desk.touch().brief("Photograph", "Photo");
+    return all > 1 ? one + " " + (at + 1) + " of " + all : one;
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    List<Photograph> all = photos.get();
+    at = Math.max(0, Math.min(at, all.size() - 1));
+    before.offer(at > 0);
+    next.offer(at + 1 < all.size());
+    if (all.isEmpty()) {
+      picture.say("There is no photograph here any more.");
+      words.setWords("");
+      return;
+    }
+    Photograph photo = all.get(at);
+    words.setWords(told(photo));
+    picture.say("The photograph is being opened.");
+    loader.load(photo.file(), LONGEST, shown -> show(photo, shown));
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  private void show(Photograph photo, Shown shown) {
+    List<Photograph> all = photos.get();
+    if (at >= all.size() || !all.get(at).equals(photo)) {
+      return;
+    }
+    if (shown instanceof Shown.APicture one) {
+      picture.show(one.image());
+    } else {
+      picture.say(((Shown.Nothing) shown).sentence());
+    }
+  }
+
+  private String told(Photograph photo) {
+    String of = photo.words(desk.state());
+    String story = photo.story().equals(of) || photo.story().isEmpty() ? "" : ": " + photo.story();
+    String end = story.endsWith("?") || story.endsWith(".") ? " " : ". ";
+    return Words.capital(of)
+        + story
+        + end
+        + Words.capital(Dates.ago(photo.time(), desk.equipment().clock()))
+        + ".";
+  }
+
+  private void turn(int by) {
+    at += by;
+    desk.navigator().changed();
+  }
+}

@@ -1,0 +1,74 @@
+package wherefrom.ui.print;
+
+import java.util.Optional;
+import javafx.scene.image.Image;
+import javafx.scene.layout.Region;
+import wherefrom.job.PrintOrder;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.Images;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.PictureView;
+
+/** The first page of what is to be printed, drawn away from the window's thread. */
+final class SheetView extends Region {
+  private final Desk desk;
+  private final int longest;
+  private final PictureView picture;
+  private final double rim;
+  private Optional<PrintOrder> shown = Optional.empty();
+
+  /**
+   * @param longest of the drawn page, in pixels
+   */
+  SheetView(Desk desk, int longest) {
+    this.desk = desk;
+    this.longest = longest;
+    rim = Math.ceil(desk.scale().px(2));
+    picture = Panes.grow(new PictureView(desk.touch().small("")));
+    getChildren().setAll(picture);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  /** A sheet that is pressed to see it large. */
+  static SheetView key(Desk desk, int longest, Runnable act) {
+    SheetView view = new SheetView(desk, longest);
+    view.getStyleClass().addAll("key", "plain");
+    return desk.touch().target(view, act);
+  }
+
+  /** Draws the first page of an order; what was asked for before counts no more. */
+  void show(Optional<PrintOrder> order) {
+    if (order.isPresent() && order.equals(shown)) {
+      return;
+    }
+    shown = order;
+    if (order.isEmpty()) {
+      picture.say("Nothing to print.");
+      return;
+    }
+    desk.background(
+        () -> desk.equipment().printer().preview(order.get(), longest).map(Images::of),
+        drawn -> drawn(order, drawn));
+  }
+
+  private void drawn(Optional<PrintOrder> order, Optional<? extends Image> drawn) {
+    if (!order.equals(shown)) {
+      return;
+    }
+    if (drawn.isPresent()) {
+      picture.show(drawn.get());
+    } else {
+      picture.say("No picture: this order cannot be printed on this stock.");
+    }
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return desk.scale().px(60);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    picture.resizeRelocate(rim, rim, getWidth() - 2 * rim, getHeight() - 2 * rim);
+  }
+}
