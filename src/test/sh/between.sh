@@ -73,7 +73,7 @@ run 0 measure --job "$demo" main-journal@M2 --plan main-journal --tool "other mi
 says "out-of-round${t}0.000"
 says "taper${t}"
 says "accept"
-says "oil-clearance${t}main 2${t}Oil clearance 0.00"
+says "oil-clearance${t}main 2${t}Oil clearance"
 run 0 measure --job "$demo" bore@B2 --plan bore --tool "bore gauge" \
   4.0050in 4.0030in 4.0002in 4.0040in 4.0020in 4.0000in
 says "taper${t}0.00"

@@ -39,6 +39,13 @@ final class ClearanceCommand implements Command {
                     .and("clearance", value.value())
                     .and("uncertainty", value.standardUncertainty())
                     .and("unit", value.unit().symbol()));
+    bearing
+        .range()
+        .ifPresent(
+            range ->
+                fields
+                    .and("least", range.smallest().amount().in(range.smallest().unit()))
+                    .and("most", range.largest().amount().in(range.smallest().unit())));
     bearing.judgement().ifPresent(judged -> fields.and("answer", ResultRows.word(judged)));
     answer.row(
         fields.and("sentence", bearing.sentence()),

@@ -14,6 +14,9 @@ import wherefrom.workings.ResultValue;
  * @param words {@code main 2} or {@code rod 3}
  * @param sequence the latest entry that it rests on; 0 where nothing was measured
  * @param missing what is still to be measured; empty when the clearance is known
+ * @param clearance of the mean of the journal and of the walls
+ * @param range the least and the most over the positions; there whenever the clearance is
+ * @param judgement of the range: the worse of its least and its most
  * @param said how it was worked out, or why the readings give none
  */
 public record BearingClearance(
@@ -22,6 +25,7 @@ public record BearingClearance(
     long sequence,
     List<String> missing,
     Optional<ResultValue> clearance,
+    Optional<ClearanceRange> range,
     Optional<Judgement> judgement,
     String said) {
 
@@ -40,7 +44,7 @@ public record BearingClearance(
     }
     return judgement
         .map(judged -> "O" + judged.sentence().substring(1))
-        .or(() -> clearance.map(value -> "Oil clearance " + value.text() + ", no limit typed yet."))
+        .or(() -> range.map(known -> "Oil clearance " + known.text() + ", no limit typed yet."))
         .orElse(said);
   }
 }

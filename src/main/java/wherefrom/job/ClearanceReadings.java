@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.ShellHalf;
-import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.Limit;
-import wherefrom.parts.Place;
 import wherefrom.quantity.Measured;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Nonsense;
@@ -27,7 +25,7 @@ final class ClearanceReadings {
 
   private final EngineJob job;
   private final Subject.AFeature journal;
-  private final boolean main;
+  private final ClearancePieces pieces;
   private final List<String> missing = new ArrayList<>();
   private long sequence;
   private Inputs inputs = Inputs.empty();
@@ -35,17 +33,14 @@ final class ClearanceReadings {
   ClearanceReadings(EngineJob job, Subject.AFeature journal) {
     this.job = job;
     this.journal = journal;
-    main = journal.feature() == Feature.MAIN_JOURNAL;
+    pieces = new ClearancePieces(job, journal);
   }
 
   BearingClearance workOut() {
-    Feature around = main ? Feature.MAIN_HOUSING : Feature.ROD_HOUSING;
-    Subject housing = new Subject.AFeature(around, journal.where());
-    // The crown lies square to the parting line, and so does the clearance.
-    take("housing", around.word(), read(housing, around.key(), "vertical"));
-    take("journal", "journal", whole(journal, journal.feature().key()));
-    Optional<Measured> upper = wall(ShellHalf.UPPER);
-    Optional<Measured> lower = wall(ShellHalf.LOWER);
+    take("housing", pieces.around().word(), crown());
+    take("journal", "journal", mean(pieces.journal()));
+    Optional<Measured> upper = mean(pieces.wall(ShellHalf.UPPER));
+    Optional<Measured> lower = mean(pieces.wall(ShellHalf.LOWER));
     boolean both = upper.isPresent() && lower.isPresent();
     if (both) {
       take("upper-wall", "", upper);
@@ -54,30 +49,41 @@ final class ClearanceReadings {
       take("wall", "a shell's wall", upper.or(() -> lower));
     }
     if (!missing.isEmpty()) {
-      return answer(Optional.empty(), "");
+      return none("");
     }
     Working working = both ? new OilClearance() : new OilClearanceByOneWall();
-    WorkingAnswer worked = working.compute(inputs);
-    return worked instanceof Result result
-        ? answer(Optional.of(result.getValue("clearance")), both ? FOUR : THREE)
-        : answer(Optional.empty(), said(worked));
+    return answer(working.compute(inputs), both ? FOUR : THREE);
   }
 
-  private static String said(WorkingAnswer worked) {
-    return worked instanceof Nonsense nonsense
-        ? nonsense.sentence()
-        : "These readings give no clearance: measure again.";
+  /** A journal that does not go in at one position does not go in. */
+  private BearingClearance answer(WorkingAnswer mean, String how) {
+    List<WorkingAnswer> answers = new ArrayList<>(new ClearancePositions(pieces).list());
+    Optional<ClearanceRange> range = ClearanceRange.of(answers);
+    answers.add(mean);
+    if (range.isPresent() && mean instanceof Result result) {
+      return answer(Optional.of(result.getValue("clearance")), range, how);
+    }
+    return none(
+        answers.stream()
+            .filter(Nonsense.class::isInstance)
+            .map(Nonsense.class::cast)
+            .map(Nonsense::sentence)
+            .findFirst()
+            .orElse("These readings give no clearance: measure again."));
   }
 
-  private BearingClearance answer(Optional<ResultValue> clearance, String said) {
+  private BearingClearance none(String said) {
+    return answer(Optional.empty(), Optional.empty(), said);
+  }
+
+  private BearingClearance answer(
+      Optional<ResultValue> clearance, Optional<ClearanceRange> range, String said) {
     String plan = journal.feature().key();
     Optional<Limit> limit = job.measures().findLimit(plan, "clearance");
-    Optional<Judgement> judgement =
-        clearance.flatMap(value -> limit.map(bounds -> bounds.judge(value)));
-    long since = Math.max(sequence, job.measures().limitedAt(plan));
-    String words = (main ? "main " : "rod ") + journal.where().substring(1);
+    Optional<Judgement> judgement = range.flatMap(known -> limit.map(known::judge));
+    long since = sequence == 0 ? 0 : Math.max(sequence, job.measures().limitedAt(plan));
     return new BearingClearance(
-        journal, words, sequence == 0 ? 0 : since, missing, clearance, judgement, said);
+        journal, pieces.words(), since, missing, clearance, range, judgement, said);
   }
 
   private void take(String key, String words, Optional<Measured> reading) {
@@ -88,38 +94,18 @@ final class ClearanceReadings {
     }
   }
 
-  private Optional<Measured> wall(ShellHalf half) {
-    String key = main ? "main-shell@M" : "rod-shell@R";
-    String place = key + journal.where().substring(1) + (half == ShellHalf.UPPER ? "U" : "L");
-    return Place.find(place)
-        .flatMap(job::findOwner)
-        .flatMap(
-            shell ->
-                whole(Subject.ofPart(shell.item()), main ? "main-shell-wall" : "rod-shell-wall"));
-  }
-
-  /** The reading at one station. */
-  private Optional<Measured> read(Subject subject, String plan, String station) {
-    return job.measures()
-        .findResult(subject, plan)
-        .flatMap(
-            result ->
-                result.samples().stream()
-                    .filter(sample -> sample.station().key().equals(station))
-                    .findFirst()
-                    .map(sample -> seen(result, sample.measured(result.tool()))));
+  private Optional<Measured> crown() {
+    pieces.housing().ifPresent(this::seen);
+    return pieces.crown();
   }
 
   /** The mean of all stations; of one tool it is no better than a single reading. */
-  private Optional<Measured> whole(Subject subject, String plan) {
-    return job.measures()
-        .findResult(subject, plan)
-        .filter(MeasuredResult::isWhole)
-        .map(result -> seen(result, result.mean()));
+  private Optional<Measured> mean(Optional<MeasuredResult> result) {
+    result.ifPresent(this::seen);
+    return result.map(MeasuredResult::mean);
   }
 
-  private Measured seen(MeasuredResult result, Measured reading) {
+  private void seen(MeasuredResult result) {
     sequence = Math.max(sequence, result.sequence());
-    return reading;
   }
 }

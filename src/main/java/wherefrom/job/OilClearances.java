@@ -29,11 +29,6 @@ public final class OilClearances {
     return all;
   }
 
-  /** The least and the most of a journal over all its positions; empty while one is missing. */
-  public Optional<ClearanceRange> findRange(Subject.AFeature journal) {
-    return new ClearancePositions(job, journal).find();
-  }
-
   /** The clearance of the bearing that a journal or a housing belongs to. */
   public Optional<BearingClearance> find(Subject subject) {
     if (subject instanceof Subject.APart tagged) {

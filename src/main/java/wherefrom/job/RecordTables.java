@@ -78,12 +78,12 @@ final class RecordTables {
 
   /** A clearance that is known, from the readings that stand in rows of their own. */
   private static void clearance(BearingClearance bearing, List<RecordSection.Row> rows) {
-    if (bearing.clearance().isPresent()) {
+    if (bearing.range().isPresent()) {
       rows.add(
           row(
               bearing.look() == Look.SUSPECT || bearing.look() == Look.FAIL,
               bearing.words() + ", oil clearance",
-              bearing.clearance().get().text(),
+              bearing.range().get().text(),
               bearing.judgement().map(Judgement::sentence).orElse("no limit typed"),
               bearing.judgement().map(judged -> judged.limit().source()).orElse(""),
               "worked out: " + bearing.said(),

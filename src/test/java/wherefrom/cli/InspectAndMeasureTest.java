@@ -173,6 +173,13 @@ class InspectAndMeasureTest {
         .contains("Oil clearance 0.0020")
         .contains("accept");
     assertThat(shop.right("clearance", "--job", job, "--json").out()).contains("\"answer\"");
+    // By the mean 0.0022 in would do; at its most, 0.0028 in, the limit is too near.
+    measure("main-journal@M2", "main-journal", "2.4490in", "2.4490in", "2.4482in", "2.4482in");
+    assertThat(shop.right("clearance", "--job", job).lines().get(1))
+        .contains("Oil clearance at its most 0.0028")
+        .contains("undecided");
+    assertThat(shop.right("clearance", "--job", job, "--json").out())
+        .contains("\"answer\":\"undecided\"", "\"least\":0.002,", "\"most\":0.0028");
   }
 
   @Test

@@ -151,6 +151,26 @@ class OilClearancesTest {
   }
 
   @Test
+  void aJournalThatWouldNotGoInAtOnePositionIsSaidToo() {
+    housing("2.6400");
+    wall("U", "0.0945");
+    journal("2.4490");
+    take(
+        JOURNAL,
+        "main-journal",
+        "front-vertical",
+        "2.4490",
+        "front-horizontal",
+        "2.4490",
+        "rear-vertical",
+        "2.4490",
+        "rear-horizontal",
+        "2.4512");
+    assertThat(main2().sentence()).contains("would not go into the bearing");
+    assertThat(main2().clearance()).isEmpty();
+  }
+
+  @Test
   void whatIsFoundAfterTheDecisionStopsThePart() {
     int shell = bench.item("main-shell@M2U");
     new Deciding(bench.job).decide(shell, Decision.REUSE, "looks good");

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import wherefrom.inspection.Feature;
-import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Judgement;
+import wherefrom.job.BearingClearance;
 import wherefrom.job.ClearanceRange;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
@@ -36,14 +37,11 @@ final class ClearanceCharts {
 
   private Optional<RecordPlot> plot(Feature journals, String bearing) {
     ClearanceLimits limits = ClearanceLimits.of(job, bearing);
-    OilClearances clearances = new OilClearances(job.state());
     List<ClearancePlot.Reading> readings = new ArrayList<>();
-    for (String where : journals.where(job.state().layout())) {
-      String name = bearing + " " + where.substring(1);
-      clearances
-          .findRange(new Subject.AFeature(journals, where))
-          .map(range -> reading(name, range, limits))
-          .ifPresent(readings::add);
+    for (BearingClearance found : new OilClearances(job.state()).list()) {
+      if (found.journal().feature() == journals) {
+        found.range().map(range -> reading(found, range, limits)).ifPresent(readings::add);
+      }
     }
     return readings.isEmpty()
         ? Optional.empty()
@@ -56,14 +54,15 @@ final class ClearanceCharts {
   }
 
   private static ClearancePlot.Reading reading(
-      String name, ClearanceRange range, ClearanceLimits limits) {
+      BearingClearance found, ClearanceRange range, ClearanceLimits limits) {
     Unit unit = range.smallest().unit();
     return new ClearancePlot.Reading(
-        name,
+        found.words(),
         range.smallest(),
         range.largest(),
         in(limits.lower(), unit),
-        in(limits.upper(), unit));
+        in(limits.upper(), unit),
+        found.judgement().map(Judgement::decision));
   }
 
   private static OptionalDouble in(Optional<Amount> limit, Unit unit) {

@@ -140,7 +140,11 @@ public final class Charts {
               .toList();
       columns.add(
           Chart.Column.ofLimits(
-              names.size(), limits, limits.isEmpty() ? "no limit" : words(bar.decision())));
+              names.size(),
+              limits,
+              bar.decision()
+                  .map(Charts::words)
+                  .orElse(limits.isEmpty() ? "no limit" : "no source")));
       columns.add(column(names.size() - aside, bar.smallest()));
       columns.add(column(names.size() + aside, bar.largest()));
       ups.addAll(List.of(bar.smallest().low(), bar.largest().high()));

@@ -1,6 +1,7 @@
 package wherefrom.workings.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
@@ -22,7 +23,7 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
    *
    * @param smallest at the position where it is least
    * @param largest at the position where it is most
-   * @param decision of both together; without a limit it stays undecided
+   * @param decision of both together; empty where no limit with its source judges them
    */
   public record Bar(
       String journal,
@@ -30,15 +31,16 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
       Reach largest,
       OptionalDouble lowerLimit,
       OptionalDouble upperLimit,
-      Acceptance.Decision decision) {}
+      Optional<Acceptance.Decision> decision) {}
 
-  /** The least and the most of a journal, with the limits of the engine in the same unit. */
+  /** The least and the most of a journal, limits in the same unit, and what was decided. */
   public record Reading(
       String journal,
       ResultValue smallest,
       ResultValue largest,
       OptionalDouble lowerLimit,
-      OptionalDouble upperLimit) {}
+      OptionalDouble upperLimit,
+      Optional<Acceptance.Decision> decision) {}
 
   public ClearancePlot {
     bars = List.copyOf(bars);
@@ -53,15 +55,13 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
     Unit from = reading.smallest().unit();
     OptionalDouble lower = converted(reading.lowerLimit(), from, unit);
     OptionalDouble upper = converted(reading.upperLimit(), from, unit);
-    Acceptance.Decision least = decision(unit, reading.smallest(), lower, upper);
-    Acceptance.Decision most = decision(unit, reading.largest(), lower, upper);
     return new Bar(
         reading.journal(),
         reach(unit, reading.smallest()),
         reach(unit, reading.largest()),
         lower,
         upper,
-        least.compareTo(most) > 0 ? least : most);
+        reading.decision());
   }
 
   private static Reach reach(Unit unit, ResultValue clearance) {
@@ -72,15 +72,6 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
 
   private static double uncertainty(Unit unit, ResultValue clearance) {
     return Amount.of(clearance.standardUncertainty(), clearance.unit()).in(unit);
-  }
-
-  private static Acceptance.Decision decision(
-      Unit unit, ResultValue clearance, OptionalDouble lower, OptionalDouble upper) {
-    boolean limited = lower.isPresent() || upper.isPresent();
-    return limited
-        ? new Acceptance(clearance.amount().in(unit), uncertainty(unit, clearance), lower, upper)
-            .decision()
-        : Acceptance.Decision.UNDECIDED;
   }
 
   private static OptionalDouble converted(OptionalDouble limit, Unit from, Unit to) {

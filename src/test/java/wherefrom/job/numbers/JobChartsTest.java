@@ -4,14 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
+import wherefrom.job.BearingClearance;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Instruments;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.RecordPlot;
+import wherefrom.job.RecordSection;
 import wherefrom.ui.sample.SampleJob;
+import wherefrom.workings.catalogue.Acceptance;
 import wherefrom.workings.chart.Chart;
 
 class JobChartsTest {
@@ -70,7 +74,9 @@ class JobChartsTest {
 
     ClearanceLimits.set(job, "rod", "upper", "0.0005 in");
     assertThat(new OilClearances(job.state()).list())
-        .allMatch(clearance -> clearance.look() != Look.FAIL);
+        .filteredOn(clearance -> clearance.look() == Look.FAIL)
+        .extracting(BearingClearance::words)
+        .containsExactly("main 2");
     ClearanceLimits.set(job, "rod", "source", "manual, p. 6-13");
     assertThat(new OilClearances(job.state()).list())
         .filteredOn(clearance -> clearance.words().equals("rod 3"))
@@ -79,6 +85,42 @@ class JobChartsTest {
     assertThat(ClearanceLimits.set(job, "rod", "source", "")).isInstanceOf(Kept.Refused.class);
     assertThat(ClearanceLimits.set(job, "rod", "upper", "")).isEqualTo(new Kept.Done());
     assertThat(ClearanceLimits.of(job, "rod").upper()).isEmpty();
+  }
+
+  /** Main 2: 0.0019 in front and 0.0032 in at the rear, about 0.0026 in by the mean. */
+  @Test
+  void listRecordAndPlotGiveOneVerdict() {
+    oneVerdict("0.0010", "0.0032", Acceptance.Decision.UNDECIDED, "?");
+    oneVerdict("0.0010", "0.0028", Acceptance.Decision.REJECT, "no");
+    oneVerdict("0.0010", "0.0040", Acceptance.Decision.ACCEPT, "yes");
+    oneVerdict("0.0019", "0.0040", Acceptance.Decision.UNDECIDED, "?");
+  }
+
+  private static void oneVerdict(
+      String lower, String upper, Acceptance.Decision decision, String plotted) {
+    OpenJob job = PlotSample.measured();
+    new Instruments(job).limit("main-journal", "clearance", lower, upper, "manual, p. 6-12");
+    BearingClearance listed =
+        new OilClearances(job.state())
+            .list().stream()
+                .filter(clearance -> clearance.words().equals("main 2"))
+                .findFirst()
+                .orElseThrow();
+    assertThat(listed.judgement().orElseThrow().decision()).isEqualTo(decision);
+    String word = decision.name().toLowerCase(Locale.ROOT);
+    assertThat(listed.sentence()).contains(upper + " in: " + word);
+    assertThat(BuildRecord.of(job).sections())
+        .flatExtracting(RecordSection::rows)
+        .filteredOn(row -> row.cells().get(0).equals("main 2, oil clearance"))
+        .singleElement()
+        .satisfies(
+            row -> {
+              assertThat(row.cells().get(1)).contains("least 0.00190", "most 0.00320");
+              assertThat(row.cells().get(2)).contains(upper + " in: " + word);
+              assertThat(row.open()).isEqualTo(decision != Acceptance.Decision.ACCEPT);
+            });
+    RecordPlot plot = find(RecordPlots.of(job), "Oil clearance of the main bearings");
+    assertThat(plot.chart().columns().get(3).verdict()).isEqualTo(plotted);
   }
 
   @Test

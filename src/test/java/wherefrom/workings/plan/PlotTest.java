@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import wherefrom.quantity.Amount;
@@ -124,7 +125,8 @@ class PlotTest {
                     clearance(smallest),
                     clearance(largest),
                     OptionalDouble.of(0.0010),
-                    OptionalDouble.of(0.0025))));
+                    OptionalDouble.of(0.0025),
+                    Optional.of(Acceptance.Decision.UNDECIDED))));
     return plot.bars().get(0);
   }
 
@@ -140,14 +142,7 @@ class PlotTest {
     assertThat(bar.largest().high() - bar.largest().low())
         .isCloseTo(4 * 0.000131 * 25.4, within(1e-9));
     assertThat(bar.upperLimit().orElseThrow()).isCloseTo(0.0635, within(1e-9));
-    assertThat(bar.decision()).isEqualTo(Acceptance.Decision.UNDECIDED);
-  }
-
-  @Test
-  void aBearingIsGoodOnlyWhereItsLeastAndItsMostAre() {
-    assertThat(bar(0.0016, 0.0020).decision()).isEqualTo(Acceptance.Decision.ACCEPT);
-    assertThat(bar(0.0006, 0.0020).decision()).isEqualTo(Acceptance.Decision.REJECT);
-    assertThat(bar(0.0016, 0.0029).decision()).isEqualTo(Acceptance.Decision.REJECT);
+    assertThat(bar.decision()).contains(Acceptance.Decision.UNDECIDED);
   }
 
   @Test
