@@ -23,11 +23,13 @@ import wherefrom.workings.plan.PlanInputs;
 
 /** What the plan's screen shows: rows of results, a cell for each column. */
 final class PlanModel {
+  private static final String RATIO = "ratio";
+  private static final String UNCUT = "ratio-uncut";
+
   /** Results in the order in which one leads to the next, with their names in a narrow table. */
   private static final Map<String, String> RESULTS = new LinkedHashMap<>();
 
   static {
-    RESULTS.put("ratio", "Ratio");
     RESULTS.put("head-cut", "Head cut");
     RESULTS.put("intake-face", "Intake face cut");
     RESULTS.put("intake-rails", "End rail cut");
@@ -130,7 +132,7 @@ final class PlanModel {
 
   List<Row> rows() {
     List<PlanAnswer> answers = book.work();
-    List<Row> rows = new ArrayList<>();
+    List<Row> rows = new ArrayList<>(ratios(answers));
     RESULTS.forEach(
         (key, name) -> {
           List<Cell> cells = answers.stream().map(answer -> cell(answer, key)).toList();
@@ -145,6 +147,28 @@ final class PlanModel {
     List<Cell> lacking = answers.stream().map(answer -> Cell.of(lacking(answer))).toList();
     if (lacking.stream().anyMatch(cell -> !cell.words().isEmpty())) {
       rows.add(new Row("Not worked out", lacking));
+    }
+    return rows;
+  }
+
+  /** One row while nothing is cut; else the ratio without the cut and the one after it. */
+  private static List<Row> ratios(List<PlanAnswer> answers) {
+    List<Cell> after = answers.stream().map(answer -> cell(answer, RATIO)).toList();
+    List<Cell> uncut = answers.stream().map(answer -> cell(answer, UNCUT)).toList();
+    List<Cell> plain = new ArrayList<>();
+    List<Cell> cut = new ArrayList<>();
+    for (int at = 0; at < answers.size(); at++) {
+      boolean none = uncut.get(at).words().isEmpty();
+      plain.add(none ? after.get(at) : uncut.get(at));
+      cut.add(none ? Cell.of("") : after.get(at));
+    }
+    List<Row> rows = new ArrayList<>();
+    boolean anyCut = uncut.stream().anyMatch(cell -> !cell.words().isEmpty());
+    if (plain.stream().anyMatch(cell -> !cell.words().isEmpty())) {
+      rows.add(new Row(anyCut ? "Ratio, no cut" : "Ratio", plain));
+    }
+    if (cut.stream().anyMatch(cell -> !cell.words().isEmpty())) {
+      rows.add(new Row("Ratio after the cut", cut));
     }
     return rows;
   }
@@ -166,7 +190,7 @@ final class PlanModel {
 
   private static Cell cell(PlanAnswer answer, String key) {
     if (!(answer instanceof PlanColumn column)) {
-      return Cell.of(key.equals("ratio") ? "cannot be" : "");
+      return Cell.of(key.equals(RATIO) ? "cannot be" : "");
     }
     Optional<Margin> marked =
         column.listMarked().stream().filter(m -> m.result().key().equals(key)).findFirst();
@@ -189,7 +213,10 @@ final class PlanModel {
     }
     long count = needs(column).size();
     boolean nothing =
-        column.result().values().stream().noneMatch(v -> RESULTS.containsKey(v.key()));
+        column.result().values().stream()
+            .noneMatch(
+                v ->
+                    RESULTS.containsKey(v.key()) || v.key().equals(RATIO) || v.key().equals(UNCUT));
     if (nothing) {
       return "begin with Figures";
     }

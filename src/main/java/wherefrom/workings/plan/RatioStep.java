@@ -59,6 +59,9 @@ final class RatioStep {
     draft.add("swept", "swept volume", Unit.CUBIC_CENTIMETRE, space.swept());
     Optional<Dual> cut = findHeadCut(draft, space, rest);
     Optional<Dual> chamber = cut.flatMap(known -> findChamber(draft, known));
+    if (chamber.isEmpty() || !isZero(cut.get()) || !isZero(deckCut)) {
+      uncut(draft, space);
+    }
     if (chamber.isPresent()) {
       Dual clearance = chamber.get().plus(rest);
       if (!isPositive(chamber.get()) || !isPositive(clearance)) {
@@ -72,6 +75,14 @@ final class RatioStep {
     draft.length("deck", "deck", deck);
     draft.length(PistonToHead.KEY, "piston to head", deck.plus(draft.get(GASKET_THICKNESS)));
     return Optional.empty();
+  }
+
+  /** What it is before anything is cut; it needs no opening of the chamber. */
+  private static void uncut(PlanDraft draft, CombustionSpace space) {
+    Dual clearance = draft.get(CHAMBER).plus(space.withoutChamber());
+    if (isPositive(clearance)) {
+      draft.add("ratio-uncut", "ratio without the cut", Unit.ONE, space.ratio(clearance));
+    }
   }
 
   /** After the cut; empty where nobody knows what a cut takes off it. */

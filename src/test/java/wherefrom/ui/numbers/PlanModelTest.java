@@ -52,13 +52,27 @@ class PlanModelTest {
   @Test
   void nowAndWhatIfStandSideBySideEachWithItsBand() {
     whatIf("target", "9.5");
-    assertThat(words("Ratio")).containsExactly("8.851 ± 0.054", "9.5000");
+    assertThat(words("Ratio, no cut")).containsExactly("8.851 ± 0.054", "8.851 ± 0.054");
+    assertThat(words("Ratio after the cut")).containsExactly("", "9.5000");
     assertThat(row("Head cut").name()).isEqualTo("Head cut, in");
     assertThat(words("Head cut").get(1)).matches("0\\.0425 ± 0\\.00\\d\\d");
     // 0.100 and 0.070 in are left of 1.700 − 1.150 and of 0.520 after a lift of 0.450 in.
     assertThat(words("To coil bind")).allMatch(words -> words.startsWith("0.100 ± 0.010"));
     assertThat(words("Retainer to seal")).allMatch(words -> words.startsWith("0.070 ± 0.010"));
     assertThat(words("Valve lift")).allMatch(words -> words.startsWith("0.4500 ± 0.0015"));
+  }
+
+  @Test
+  void aWantedRatioTypedForNowIsNotTheRatioNow() {
+    assertThat(row("Ratio").name()).isEqualTo("Ratio");
+    book.set(0, "target", "9.0");
+    assertThat(words("Ratio, no cut")).containsExactly("8.851 ± 0.054");
+    assertThat(words("Ratio after the cut")).containsExactly("9.0000");
+    book.set(0, "opening", "");
+    assertThat(words("Ratio, no cut")).containsExactly("8.851 ± 0.054");
+    assertThat(model.rows())
+        .noneMatch(row -> row.name().equals("Ratio after the cut"))
+        .noneMatch(row -> row.name().startsWith("Head cut"));
   }
 
   @Test
@@ -103,7 +117,8 @@ class PlanModelTest {
     book.set(0, "opening", "");
     whatIf("head-cut", "0.020 in");
     assertThat(words("Not worked out").get(1)).endsWith(", see Details");
-    assertThat(words("Ratio")).containsExactly("8.851 ± 0.054", "");
+    assertThat(words("Ratio, no cut")).containsExactly("8.851 ± 0.054", "8.851 ± 0.054");
+    assertThat(model.rows()).noneMatch(row -> row.name().equals("Ratio after the cut"));
     assertThat(words("Head cut")).containsExactly("0.0000", "0.0200");
     assertThat(details("To know")).anyMatch(line -> line.contains("still needed: opening"));
     book.set(0, "seal-gap", "");
@@ -144,8 +159,8 @@ class PlanModelTest {
     model.step(1);
     assertThat(model.steppedWords()).isEqualTo("wanted ratio: 9.6");
     model.type("10");
-    assertThat(words("Ratio").get(1)).isEqualTo("10.0000");
-    assertThat(words("Ratio").get(0)).isEqualTo("8.851 ± 0.054");
+    assertThat(words("Ratio after the cut").get(1)).isEqualTo("10.0000");
+    assertThat(words("Ratio, no cut").get(0)).isEqualTo("8.851 ± 0.054");
     assertThat(model.type("ten")).isInstanceOf(Kept.Refused.class);
     assertThat(model.steppedWords()).isEqualTo("wanted ratio: 10");
     model.choose(0);

@@ -69,6 +69,7 @@ class PlanTest {
     assertThat(value(now, "lowering")).isZero();
     assertThat(value(now, "piston-to-intake")).isCloseTo(0.120, within(1e-12));
     assertThat(now.consequences()).isEmpty();
+    assertThat(now.result().findValue("ratio-uncut")).isEmpty();
   }
 
   @Test
@@ -79,6 +80,7 @@ class PlanTest {
     double cut = 7.0092 / 0.165 / 1000;
     assertThat(value(column, "head-cut")).isCloseTo(cut, within(5e-7));
     assertThat(value(column, "ratio")).isCloseTo(9.5, within(1e-9));
+    assertThat(value(column, "ratio-uncut")).isCloseTo(8.8510, within(0.00005));
     assertThat(value(column, "chamber")).isCloseTo(64.9908, within(0.00005));
     assertThat(value(column, "intake-face")).isCloseTo(1.233 * cut, within(5e-5));
     assertThat(value(column, "intake-rails")).isCloseTo(1.717 * cut, within(5e-5));
@@ -127,6 +129,7 @@ class PlanTest {
     assertThat(value(column, "head-cut")).isCloseTo(0.020, within(1e-12));
     assertThat(column.result().findValue("ratio")).isEmpty();
     assertThat(column.result().findValue("chamber")).isEmpty();
+    assertThat(value(column, "ratio-uncut")).isCloseTo(8.8510, within(0.00005));
     assertThat(value(column, "piston-to-intake"))
         .isCloseTo(0.120 - 0.020 / Math.cos(Math.toRadians(20)), within(1e-9));
     assertThat(column.consequences()).contains(Consequence.HEAD_MILLED);
