@@ -62,7 +62,13 @@ final class RecordTables {
     new OilClearances(job).list().forEach(bearing -> clearance(bearing, rows));
     return new RecordSection(
         "Measured",
-        List.of("what", "result", "judged", "limit from", "tool", "when"),
+        List.of(
+            "what",
+            "result ± standard uncertainty u",
+            "judged with 1.65 u",
+            "limit from",
+            "tool",
+            "when"),
         rows,
         "Nothing was measured.");
   }

@@ -9,12 +9,21 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.workings.ResultValue;
+import wherefrom.workings.catalogue.Acceptance;
 
 /** What was worked out, a line each, with its answer where there is a limit. */
 final class ResultLines {
 
   /** A line: the answer or the result's name, and what is so. */
   record Line(String heading, String words) {}
+
+  /** The guard band of the decision rule, {@link Acceptance#GUARD_FACTOR}. */
+  private static final Line BEHIND =
+      new Line(
+          "Behind ±",
+          "one standard uncertainty, u; judged with "
+              + Acceptance.GUARD_FACTOR
+              + " u (ISO 14253-1)");
 
   private ResultLines() {}
 
@@ -32,6 +41,9 @@ final class ResultLines {
               .orElse(new Line(name, "no limit typed")));
     }
     bearing(job, result.subject()).ifPresent(lines::add);
+    if (result.values().stream().anyMatch(value -> value.text().contains("±"))) {
+      lines.add(BEHIND);
+    }
     if (result.confirmed()) {
       lines.add(new Line("Questioned", "a reading looked like a slip and was confirmed"));
     }

@@ -87,6 +87,19 @@ class JobChartsTest {
     assertThat(ClearanceLimits.of(job, "rod").upper()).isEmpty();
   }
 
+  @Test
+  void theRecordSaysWhatStandsBehindPlusMinus() {
+    assertThat(BuildRecord.of(PlotSample.measured()).sections())
+        .filteredOn(section -> section.title().equals("Measured"))
+        .singleElement()
+        .satisfies(
+            section ->
+                assertThat(section.columns())
+                    .contains(
+                        "result ± standard uncertainty u",
+                        "judged with " + Acceptance.GUARD_FACTOR + " u"));
+  }
+
   /** Main 2: 0.0019 in front and 0.0032 in at the rear, about 0.0026 in by the mean. */
   @Test
   void listRecordAndPlotGiveOneVerdict() {

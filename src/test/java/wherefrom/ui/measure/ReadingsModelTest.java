@@ -37,6 +37,10 @@ class ReadingsModelTest {
     assertThat(station()).isEqualTo("none");
     assertThat(model.result().orElseThrow().isWhole()).isTrue();
     assertThat(model.result().orElseThrow().findValue("out-of-round")).isPresent();
+    assertThat(ResultLines.of(sample.job, model.result().orElseThrow()))
+        .contains(
+            new ResultLines.Line(
+                "Behind ±", "one standard uncertainty, u; judged with 1.65 u (ISO 14253-1)"));
   }
 
   @Test
