@@ -41,7 +41,7 @@ final class ShopShots {
               window.press("Visit 1");
               choose(window, "Put more on");
               window.press("What is wanted?");
-              window.press("straighten");
+              window.press("measure run-out");
               scan(window, sample.tag("pushrod@5EX"));
             }));
     shots.add(

@@ -15,7 +15,7 @@ final class WantedAsking {
 
   /** Work that is asked for often. */
   private enum Work {
-    STRAIGHTEN("straighten or replace", false),
+    RUN_OUT("measure run-out", false),
     CRACKS("check for cracks", false),
     CLEAN("clean", false),
     FACES("grind the faces", false),
