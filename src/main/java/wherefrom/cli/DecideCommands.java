@@ -9,6 +9,7 @@ import wherefrom.job.Deciding;
 import wherefrom.job.Equipment;
 import wherefrom.job.Found;
 import wherefrom.job.Proposal;
+import wherefrom.job.Purchase;
 import wherefrom.job.Replacement;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -178,6 +179,15 @@ final class DecideCommands {
               .and("reason", line.reason()),
           Answer.cells(
               Integer.toString(line.pieces()), line.kind().plural(), line.size(), line.reason()));
+    }
+    for (Purchase thing : new Deciding(bench.job()).purchases()) {
+      answer.row(
+          Fields.of("kind", thing.what())
+              .and("pieces", thing.pieces())
+              .and("size", "")
+              .and("places", List.of())
+              .and("reason", thing.reason()),
+          Answer.cells(Integer.toString(thing.pieces()), thing.what(), "", thing.reason()));
     }
     return Status.RIGHT;
   }

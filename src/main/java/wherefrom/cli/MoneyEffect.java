@@ -57,9 +57,11 @@ final class MoneyEffect implements Command {
       PlanCost effect = new MoneyBook(bench.job()).effect(change);
       answer.only(
           MoneyCommands.fields(effect.withIt())
+              .and("sentence", effect.total())
               .and("items", rows(effect.lines()))
               .and("perhaps", rows(effect.perhaps()))
-              .and("sum", effect.sum().text()),
+              .and("sum", effect.sum().text())
+              .and("atLeast", effect.atLeast()),
           effect.sentence());
       return Status.RIGHT;
     }

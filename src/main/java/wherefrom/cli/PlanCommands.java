@@ -106,28 +106,39 @@ final class PlanCommands {
     if (fault.isPresent()) {
       throw new BadInput(fault.get());
     }
+    Optional<String> against = planning.findContradiction(change);
     if (call.has(ONLY_SHOW)) {
-      show(answer, "Only shown", 0, change, planning.preview(change));
+      show(answer, "Only shown", 0, change, planning.preview(change), against);
       return Status.RIGHT;
     }
     Planning.Answer planned = planning.plan(change);
     if (planned instanceof Planning.Answer.Planned done) {
       Plan plan = done.plan();
-      show(answer, "Plan " + plan.number(), plan.number(), change, plan.consequences());
+      show(answer, "Plan " + plan.number(), plan.number(), change, plan.consequences(), against);
     }
     return Status.RIGHT;
   }
 
   private static void show(
-      Answer answer, String head, int plan, Change change, List<Consequence> consequences) {
+      Answer answer,
+      String head,
+      int plan,
+      Change change,
+      List<Consequence> consequences,
+      Optional<String> against) {
     List<String> lines = new ArrayList<>(List.of(head + ": " + change.words()));
+    against.ifPresent(lines::add);
     List<Map<String, Object>> rows = new ArrayList<>();
     for (Consequence one : consequences) {
       lines.add(Answer.cells(one.headline(), one.rule(), one.sentence(), one.source()));
       rows.add(fields(one).all());
     }
     answer.only(
-        Fields.of("plan", plan).and("change", change.words()).and("consequences", rows), lines);
+        Fields.of("plan", plan)
+            .and("change", change.words())
+            .and("contradiction", against.orElse(""))
+            .and("consequences", rows),
+        lines);
   }
 
   private static Fields fields(Consequence one) {
@@ -170,7 +181,7 @@ final class PlanCommands {
             ? planning.carryOut(Integer.parseInt(what))
             : planning.make(change(call, what));
     if (made instanceof Planning.Answer.Made done) {
-      show(answer, "Made", 0, done.change(), done.consequences());
+      show(answer, "Made", 0, done.change(), done.consequences(), Optional.empty());
     }
     return refused(made);
   }

@@ -41,13 +41,22 @@ public record Budget(
 
   /** {@code Total 1250.00 USD passes the budget by 250.00 USD.} */
   public String sentence() {
-    String head = "Total " + text(total());
+    return sentence("", "");
+  }
+
+  /** The same where something to buy has no price yet: {@code Total at least 1250.00 USD}. */
+  public String sentenceAtLeast() {
+    return sentence("at least ", "at most ");
+  }
+
+  private String sentence(String least, String most) {
+    String head = "Total " + least + text(total());
     if (limit.cents() == 0) {
       return head + "; no budget is set.";
     }
     return left().cents() < 0
-        ? head + " passes the budget by " + text(Money.ZERO.minus(left())) + "."
-        : head + "; " + text(left()) + " left.";
+        ? head + " passes the budget by " + least + text(Money.ZERO.minus(left())) + "."
+        : head + "; " + most + text(left()) + " left.";
   }
 
   /** An amount in the job's currency. */

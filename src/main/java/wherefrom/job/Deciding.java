@@ -122,6 +122,11 @@ public final class Deciding {
     return new ReplacementList(job.state()).lines();
   }
 
+  /** What must be bought besides: things without a tag, such as the cam. */
+  public List<Purchase> purchases() {
+    return new PurchaseList(job.state()).lines();
+  }
+
   private List<PartRecord> current(PartKind kind) {
     return job.state().parts().stream()
         .filter(part -> part.part().kind() == kind && part.where() != Whereabouts.RETIRED)

@@ -17,12 +17,15 @@ import wherefrom.parts.Place;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.ConsequenceRules;
 
 /**
  * What decisions and open plans will cost, and what reuse avoids, at the prices typed. What a cost
  * line speaks of is left to that line.
  */
 final class Foreseen {
+  private static final Map<String, PartKind> SORTS = ConsequenceRules.sorts();
+
   private final OpenJob job;
   private final MoneyEntries entries;
   private final Map<String, Money> prices;
@@ -51,19 +54,34 @@ final class Foreseen {
   }
 
   private Money sum(Map<String, Integer> pieces, Predicate<CostLine> counts) {
-    Set<String> spokenOf =
-        entries.lines().stream()
-            .filter(counts)
-            .flatMap(line -> List.of(plain(line.what()), plain(line.about())).stream())
-            .collect(Collectors.toSet());
+    Set<String> spokenOf = spokenOf(counts);
     Money sum = Money.ZERO;
     for (Map.Entry<String, Integer> one : pieces.entrySet()) {
       Money price = prices.getOrDefault(one.getKey(), Money.ZERO);
-      if (!spokenOf.contains(plain(one.getKey()))) {
+      if (!isAmong(spokenOf, one.getKey())) {
         sum = sum.plus(times(price, one.getValue()));
       }
     }
     return sum;
+  }
+
+  /** Whether it counts nothing: no price is typed, and no cost line speaks of it. */
+  boolean isUncounted(String what) {
+    return !prices.containsKey(what)
+        && !isAmong(spokenOf(line -> line.state() != CostState.AVOIDED), what);
+  }
+
+  private Set<String> spokenOf(Predicate<CostLine> counts) {
+    return entries.lines().stream()
+        .filter(counts)
+        .flatMap(line -> List.of(plain(line.what()), plain(line.about())).stream())
+        .collect(Collectors.toSet());
+  }
+
+  /** A line about a kind speaks of every sort of it. */
+  private static boolean isAmong(Set<String> spokenOf, String what) {
+    PartKind kind = SORTS.get(what);
+    return spokenOf.contains(plain(what)) || (kind != null && spokenOf.contains(kind.plural()));
   }
 
   /** The plural of a kind, whether its key, its word or its plural stands there. */
@@ -91,11 +109,18 @@ final class Foreseen {
     plans.add(
         planning.standing().stream()
             .map(StandingRule::consequence)
-            .filter(consequence -> consequence.kinds().isEmpty())
+            .filter(consequence -> consequence.kinds().isEmpty() || consequence.isOtherSort())
             .toList());
     for (List<Consequence> plan : plans) {
       pieces(plan).forEach((what, pieces) -> wanted.merge(what, pieces, Math::max));
     }
+    // Parts of another sort come in place of the old sort, not beside it.
+    SORTS.forEach(
+        (sort, kind) -> {
+          if (wanted.containsKey(sort)) {
+            wanted.remove(kind.plural());
+          }
+        });
     return wanted;
   }
 
@@ -124,6 +149,9 @@ final class Foreseen {
   static Map<String, Integer> split(Consequence consequence) {
     if (consequence.pieces() == 0) {
       return Map.of();
+    }
+    if (consequence.isOtherSort()) {
+      return Map.of(consequence.subject(), consequence.pieces());
     }
     Map<String, Integer> pieces = new LinkedHashMap<>();
     consequence.places().stream()

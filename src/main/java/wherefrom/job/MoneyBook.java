@@ -255,7 +255,9 @@ public final class MoneyBook {
       }
     }
     perhaps.removeIf(item -> items.stream().anyMatch(sure -> sure.what().equals(item.what())));
-    return new PlanCost(items, perhaps, sum, budget(Optional.of(change)));
+    Foreseen foreseen = new Foreseen(job);
+    boolean atLeast = items.stream().anyMatch(item -> foreseen.isUncounted(item.what()));
+    return new PlanCost(items, perhaps, sum, atLeast, budget(Optional.of(change)));
   }
 
   private static PlanCost.Item item(

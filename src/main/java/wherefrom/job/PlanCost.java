@@ -10,9 +10,11 @@ import wherefrom.quantity.Money;
  * @param lines each thing to buy, with its price where one is known
  * @param perhaps what may have to be bought, where a check fails; not in the sum
  * @param sum of the lines whose price is known
+ * @param atLeast whether something sure has no price, so that the total is only the least
  * @param withIt the budget line as it would then be
  */
-public record PlanCost(List<Item> lines, List<Item> perhaps, Money sum, Budget withIt) {
+public record PlanCost(
+    List<Item> lines, List<Item> perhaps, Money sum, boolean atLeast, Budget withIt) {
 
   /** A thing to buy: pieces times price; without a price it counts nothing, and says so. */
   public record Item(String what, int pieces, boolean priced, Money amount, String because) {}
@@ -28,7 +30,12 @@ public record PlanCost(List<Item> lines, List<Item> perhaps, Money sum, Budget w
     String maybe = words("", perhaps);
     return (sure.isEmpty() ? "" : sure + ". ")
         + (maybe.isEmpty() ? "" : "Perhaps, where a check fails: " + maybe + ". ")
-        + withIt.sentence();
+        + total();
+  }
+
+  /** The budget's sentence; it says where it is only the least. */
+  public String total() {
+    return atLeast ? withIt.sentenceAtLeast() : withIt.sentence();
   }
 
   private static String words(String sign, List<Item> items) {

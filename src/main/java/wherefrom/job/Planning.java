@@ -16,6 +16,7 @@ import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.ConsequenceRules;
+import wherefrom.rules.consequence.OneCam;
 import wherefrom.rules.consequence.Setting;
 
 /** Plans and changes: what each would mean, shown before money is spent, and what it does mean. */
@@ -125,6 +126,20 @@ public final class Planning {
       }
     }
     return new ArrayList<>(open.values());
+  }
+
+  /** What speaks against a change among the open plans, in a sentence. */
+  public Optional<String> findContradiction(Change change) {
+    return plans().stream()
+        .filter(plan -> OneCam.forbids(plan.change().kind(), change.kind()))
+        .findFirst()
+        .map(
+            plan ->
+                "Plan "
+                    + plan.number()
+                    + " ("
+                    + plan.change().words()
+                    + ") speaks against it: the engine takes one cam. Drop one of the two.");
   }
 
   public Optional<Plan> findPlan(int number) {

@@ -1,5 +1,7 @@
 package wherefrom.job;
 
+import static wherefrom.rules.consequence.ChangeKind.FLAT_TO_ROLLER;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -8,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -59,16 +63,41 @@ final class ReplacementList {
   private Replacement line(PartKind kind, List<Part> parts, String reason) {
     List<Place> places = parts.stream().map(Part::home).toList();
     int pieces = parts.stream().mapToInt(Part::pieces).sum();
-    return new Replacement(kind, places, pieces, size(kind), reason);
+    return new Replacement(kind, places, pieces, size(kind, parts), reason);
   }
 
-  private String size(PartKind kind) {
+  private String size(PartKind kind, List<Part> parts) {
     return switch (kind) {
       case ROD_SHELL -> step(Feature.ROD_JOURNAL, "rod-journal", "undersize");
       case MAIN_SHELL -> step(Feature.MAIN_JOURNAL, "main-journal", "undersize");
       case PISTON -> step(Feature.BORE, "bore", "oversize");
-      default -> "as the old one; measure it";
+      default -> likeTheOld(kind, parts);
     };
+  }
+
+  /** A bent or worn part does not tell its own size; nor does one of another sort than the new. */
+  private String likeTheOld(PartKind kind, List<Part> parts) {
+    boolean conversion =
+        job.rules().all().stream()
+            .map(StandingRule::consequence)
+            .anyMatch(one -> one.effect().bans() && one.cause().kind() == FLAT_TO_ROLLER);
+    if (conversion && kind == PartKind.LIFTER) {
+      return "roller lifters, to suit the cam";
+    }
+    if (conversion && kind == PartKind.PUSHROD) {
+      return "not known: find the length with a checking pushrod first";
+    }
+    boolean allSound = parts.stream().noneMatch(this::isFailed);
+    return allSound
+        ? "as the old one; where that is damaged, measure a sound neighbour"
+        : "as the old one was; measure a sound neighbour";
+  }
+
+  private boolean isFailed(Part part) {
+    boolean byLook = job.getPart(part.item()).looks().containsValue(Look.FAIL);
+    return byLook
+        || job.measures().listResults(Subject.ofPart(part.item())).stream()
+            .anyMatch(result -> result.worst() == Look.FAIL);
   }
 
   /** The largest step that any of them needs: all alike. */

@@ -114,7 +114,9 @@ class ChangeCommandsTest {
     String tag = shop.codes(job, PUSHROD).tag();
     shop.right("decide", "--job", job, "--as", "replace", "--reason", "bent", tag);
     assertThat(shop.right("decide", "buy", "--job", job).lines())
-        .containsExactly("1\tpushrods\tas the old one; measure it\tdecided: bent");
+        .containsExactly(
+            "1\tpushrods\tas the old one; where that is damaged, measure a sound neighbour"
+                + "\tdecided: bent");
     assertThat(json("decide", "list", "--job", job, "--json")).hasSize(73);
     assertThat(shop.right("decide", "propose", "--job", job, tag).out())
         .contains("Nobody has looked yet");

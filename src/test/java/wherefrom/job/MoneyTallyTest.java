@@ -55,6 +55,7 @@ class MoneyTallyTest {
           "head gaskets",
           "valve stem seals",
           "roller cam",
+          "roller lifters",
           "piston ring sets, oversize",
           "core plugs and gallery plugs");
 

@@ -28,7 +28,9 @@ final class Till {
     }
 
     boolean speaksOf(String thing) {
-      return plural(what).equals(thing) || plural(about).equals(thing);
+      return plural(what).equals(thing)
+          || plural(about).equals(thing)
+          || (thing.equals(ROLLERS) && speaksOf("lifters"));
     }
   }
 
@@ -50,6 +52,9 @@ final class Till {
         .toList();
   }
 
+  /** Another sort, with a price of its own. */
+  private static final String ROLLERS = "roller lifters";
+
   private static final List<String> LIFTERS = each("lifter", VALVES);
   private static final List<String> ROD_SHELLS = halves("rod-shell", "R", 4);
   private static final List<String> MAIN_SHELLS = halves("main-shell", "M", 5);
@@ -68,7 +73,7 @@ final class Till {
               ChangeKind.FLAT_TO_ROLLER,
               "",
               both(LIFTERS, each("pushrod", VALVES)),
-              Map.of("roller cam", 1)),
+              Map.of("roller cam", 1, ROLLERS, 8)),
           new Job(ChangeKind.ROD_JOURNALS_GROUND, "", ROD_SHELLS, Map.of()),
           new Job(ChangeKind.MAIN_JOURNALS_GROUND, "", MAIN_SHELLS, Map.of()),
           new Job(ChangeKind.LINE_HONED, "", MAIN_SHELLS, Map.of()),
@@ -169,7 +174,14 @@ final class Till {
   private static Map<String, Integer> wants(Job work) {
     Map<String, Integer> wants = count(work.bans());
     wants.putAll(work.buys());
-    return wants;
+    return noFlatBesideRoller(wants);
+  }
+
+  private static Map<String, Integer> noFlatBesideRoller(Map<String, Integer> pieces) {
+    if (pieces.containsKey(ROLLERS)) {
+      pieces.remove("lifters");
+    }
+    return pieces;
   }
 
   BigDecimal cost(Job work) {
@@ -193,6 +205,7 @@ final class Till {
     all.addAll(more);
     all.forEach(work -> wants(work).forEach((what, n) -> pieces.merge(what, n, Math::max)));
     made.forEach(work -> work.buys().forEach((what, n) -> pieces.merge(what, n, Math::max)));
+    noFlatBesideRoller(pieces);
     rows.values().stream()
         .filter(row -> row.state() != CostState.AVOIDED)
         .forEach(row -> pieces.keySet().removeIf(row::speaksOf));

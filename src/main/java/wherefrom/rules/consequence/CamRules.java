@@ -106,13 +106,30 @@ final class CamRules {
                   "One engine's manual renews the cam bearings with the cam: look in yours.")
               .after("end-play", "Check the cam's end play.")
               .after("drive", "Check cam gear and chain."),
+          Rule.of("R7", "Roller cam where the lifters are flat", NEW_ROLLER_CAM)
+              .only(Setting::isFlat)
+              .know(
+                  "conversion",
+                  WARN,
+                  ALL,
+                  LIFTERS,
+                  "This engine's lifters are flat, and a flat lifter must not run on a roller cam:"
+                      + " this is the change from flat to roller lifters, with all that it asks.")
+              .leadsTo(FLAT_TO_ROLLER),
           Rule.of("R7", "From flat to roller lifters", FLAT_TO_ROLLER)
               .buy("cam", Count.ONE, "roller cam")
               .mustBeNew(
                   BLOCK,
                   ALL,
-                  Set.of(PartKind.LIFTER, PartKind.PUSHROD),
-                  "Roller lifters stand taller: new lifters, and new, shorter pushrods.")
+                  LIFTERS,
+                  "A roller cam takes roller lifters: flat lifters must not run on it.")
+              .ofSort("roller lifters")
+              .mustBeNew(
+                  "shorter",
+                  BLOCK,
+                  ALL,
+                  Set.of(PartKind.PUSHROD),
+                  "Roller lifters stand taller: new, shorter pushrods.")
               .first("springs", ALL, SPRINGS, "Check that the springs suit the roller cam.")
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")
               .after("thrust-button", "Fit and check the cam's thrust button.")

@@ -14,7 +14,8 @@ import wherefrom.parts.Place;
  * @param kinds the kinds of part concerned; empty where none is tracked by tags
  * @param places the tracked places concerned
  * @param pieces how many pieces to buy; 0 where nothing is bought
- * @param what what to buy or to look at, in words
+ * @param what what to buy or to look at, in words; with kinds, the sort that the new parts are of,
+ *     where it is another than the old ones'
  * @param sentence for a person
  * @param source where the rule comes from
  * @param chain the changes that led here, the first cause first
@@ -60,9 +61,14 @@ public record Consequence(
     return chain.stream().map(Change::words).toList();
   }
 
-  /** {@code rod shells, main shells}; what is bought, where nothing is tracked. */
+  /** Whether the new parts are of another sort than the old ones, and so of another price. */
+  public boolean isOtherSort() {
+    return !kinds.isEmpty() && !what.isEmpty();
+  }
+
+  /** {@code rod shells, main shells}; what is bought, where it has words of its own. */
   public String subject() {
-    if (kinds.isEmpty()) {
+    if (kinds.isEmpty() || isOtherSort()) {
       return what;
     }
     return String.join(", ", new TreeSet<>(kinds).stream().map(PartKind::plural).toList());

@@ -124,6 +124,13 @@ public record Rule(
         new Then(name, severity, Effect.KNOW, kinds, cover, Count.ONE, "", sentence, s -> true));
   }
 
+  /** The new parts of the last consequence are of another sort than the old ones. */
+  Rule ofSort(String words) {
+    List<Then> more = new ArrayList<>(thens);
+    more.set(more.size() - 1, more.get(more.size() - 1).ofSort(words));
+    return new Rule(number, title, when, only, more, leadsTo, source);
+  }
+
   /** The last consequence holds only for such engines. */
   Rule onlyFor(Predicate<Setting> condition) {
     List<Then> more = new ArrayList<>(thens);

@@ -25,6 +25,10 @@ record Then(
     return new Then(name, severity, effect, kinds, cover, count, what, sentence, condition);
   }
 
+  Then ofSort(String words) {
+    return new Then(name, severity, effect, kinds, cover, count, words, sentence, only);
+  }
+
   /** Whether there is anything in this engine that it speaks of. */
   boolean speaksOf(Setting setting, Change change) {
     return only.test(setting) && (kinds.isEmpty() || setting.count(kinds, cover, change) > 0);

@@ -23,6 +23,7 @@ public final class ChangeScreen implements Screen {
   private final ChangesModel model;
   private final Pager<Region> rows;
   private final VBox view;
+  private boolean offersWork;
 
   private ChangeScreen(Desk desk, Change change, String standing) {
     this.desk = desk;
@@ -66,6 +67,7 @@ public final class ChangeScreen implements Screen {
   }
 
   private void offer(Node... keys) {
+    offersWork = true;
     view.getChildren().add(Tiles.row(desk.scale(), keys));
   }
 
@@ -96,6 +98,13 @@ public final class ChangeScreen implements Screen {
     model
         .cost(change)
         .ifPresent(words -> lines.add(0, ListRow.plain(desk.touch(), "Money", List.of(words))));
+    if (offersWork) {
+      model
+          .findContradiction(change)
+          .ifPresent(
+              words ->
+                  lines.add(0, ListRow.told(desk.touch(), "Another plan contradicts it", words)));
+    }
     rows.refill(lines);
   }
 

@@ -139,6 +139,11 @@ final class ChangesModel {
         .findFirst();
   }
 
+  /** What speaks against it among the other open plans. */
+  Optional<String> findContradiction(Change change) {
+    return planning.findContradiction(change);
+  }
+
   String plan(Change change) {
     Planning.Answer answer = planning.plan(change);
     return answer instanceof Planning.Answer.Planned planned
@@ -147,6 +152,7 @@ final class ChangesModel {
             + ": "
             + change.words()
             + ". It binds nothing until it is done."
+            + findContradiction(change).map(words -> " " + words).orElse("")
         : refusal(answer);
   }
 

@@ -88,7 +88,9 @@ public final class ChangesScreen implements Screen, Scannable {
   private Region row(Plan plan) {
     return row(
         "Plan " + plan.number() + ": " + plan.change().words(),
-        "It binds nothing yet. Press to see what it means, to say that it is done, or to drop it.",
+        model.findContradiction(plan.change()).map(words -> words + " ").orElse("")
+            + "It binds nothing yet. Press to see what it means, to say that it is done, or to drop"
+            + " it.",
         () -> desk.navigator().open(() -> ChangeScreen.planned(desk, plan)));
   }
 

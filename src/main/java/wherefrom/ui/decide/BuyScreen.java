@@ -3,6 +3,7 @@ package wherefrom.ui.decide;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
+import wherefrom.job.Purchase;
 import wherefrom.job.Replacement;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -38,6 +39,7 @@ public final class BuyScreen implements Screen {
   public void shown() {
     List<Region> lines = new ArrayList<>();
     model.replacements().forEach(line -> lines.add(row(line)));
+    model.purchases().forEach(thing -> lines.add(row(thing)));
     if (lines.isEmpty()) {
       lines.add(
           ListRow.told(
@@ -63,6 +65,15 @@ public final class BuyScreen implements Screen {
             "For: " + DecideModel.places(line.places()) + ".",
             "Because: " + line.reason()),
         () -> choose(line));
+  }
+
+  private Region row(Purchase thing) {
+    return ListRow.plain(
+        desk.touch(),
+        thing.pieces() + " " + thing.what(),
+        List.of(
+            "Because: " + thing.reason() + ".",
+            "It carries no tag: noted as committed or paid under Money, it leaves this list."));
   }
 
   private void choose(Replacement line) {

@@ -14,6 +14,7 @@ import wherefrom.job.Handling;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Proposal;
+import wherefrom.job.Purchase;
 import wherefrom.job.Replacement;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -158,6 +159,10 @@ final class DecideModel {
 
   List<Replacement> replacements() {
     return deciding.replacements();
+  }
+
+  List<Purchase> purchases() {
+    return deciding.purchases();
   }
 
   /**

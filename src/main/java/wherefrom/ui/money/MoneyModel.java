@@ -44,6 +44,7 @@ final class MoneyModel {
 
   private final OpenJob job;
   private final Locale locale;
+  private Optional<Change> asked = Optional.empty();
 
   MoneyModel(OpenJob job, Locale locale) {
     this.job = job;
@@ -183,9 +184,13 @@ final class MoneyModel {
   Map<String, Optional<Money>> prices() {
     Map<String, Optional<Money>> prices = new TreeMap<>();
     job.state().kinds().forEach(kind -> prices.put(kind.plural(), Optional.empty()));
-    for (Plan plan : plans()) {
-      for (Consequence consequence : plan.consequences()) {
-        if (consequence.pieces() > 0 && consequence.kinds().isEmpty()) {
+    List<List<Consequence>> asking = new ArrayList<>();
+    plans().forEach(plan -> asking.add(plan.consequences()));
+    asked.ifPresent(change -> asking.add(new Planning(job).preview(change)));
+    for (List<Consequence> consequences : asking) {
+      for (Consequence consequence : consequences) {
+        if (consequence.pieces() > 0
+            && (consequence.kinds().isEmpty() || consequence.isOtherSort())) {
           prices.put(consequence.subject(), Optional.empty());
         }
       }
@@ -224,7 +229,9 @@ final class MoneyModel {
     return changes;
   }
 
+  /** What it would cost; its things can have a price from now on. */
   PlanCost effect(Change change) {
+    asked = Optional.of(change);
     return book().effect(change);
   }
 }

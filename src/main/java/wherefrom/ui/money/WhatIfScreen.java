@@ -70,7 +70,7 @@ public final class WhatIfScreen implements Screen {
               "Choose a change: what it asks for is reckoned at the prices typed."));
     } else {
       PlanCost effect = model.effect(chosen.get());
-      words.setWords(effect.withIt().sentence());
+      words.setWords(effect.total());
       effect.lines().forEach(item -> lines.add(row("+", item, "")));
       effect.perhaps().forEach(item -> lines.add(row("perhaps ", item, ", if its check fails")));
       if (lines.isEmpty()) {
