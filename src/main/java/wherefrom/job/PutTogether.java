@@ -248,9 +248,10 @@ public final class PutTogether {
       return new Step.Said(Prompts.cannotLive(part.get(), spot.get()));
     }
     String told = prompts().onPurpose(words, unmates());
+    Place place = new Place(part.get().kind(), spot.get());
     fitting.fitOnPurpose(part.get(), spot.get(), words);
     clear();
-    return remember(new Step.Said(told));
+    return remember(new Step.FittedOnPurpose(place, told));
   }
 
   /** Does what an action card says. */
@@ -269,7 +270,7 @@ public final class PutTogether {
     boolean half = stop.isEmpty() && (part.isPresent() || spot.isPresent());
     clear();
     if (half) {
-      return new Step.TookBack("The half that waited is dropped.");
+      return new Step.TookBack("the half that waited is dropped.");
     }
     Step step = job.takeBackStop().or(job::takeBack).map(this::tookBack).orElse(NOTHING_LEFT);
     // What was taken back may have covered, or solved, a stop that then stands again.
@@ -278,7 +279,7 @@ public final class PutTogether {
   }
 
   private Step tookBack(LoggedEntry step) {
-    return new Step.TookBack("Taken back: " + EntryWords.of(job.state(), step.entry()) + ".");
+    return new Step.TookBack(EntryWords.of(job.state(), step.entry()) + ".");
   }
 
   private Step skip() {

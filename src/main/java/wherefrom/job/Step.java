@@ -26,7 +26,10 @@ public sealed interface Step {
   /** The list goes on at this place. */
   record Next(Place place) implements Step {}
 
-  /** A step was taken back; the sentence says which. */
+  /** A part was fitted on purpose into a place; the sentence says what that leaves open. */
+  record FittedOnPurpose(Place place, String sentence) implements Step {}
+
+  /** A step was taken back; the sentence, which begins small, says which. */
   record TookBack(String sentence) implements Step {}
 
   /** Something to tell, and nothing else. */

@@ -24,7 +24,9 @@ class UnmatedTest {
   }
 
   private static String said(Step step) {
-    return ((Step.Said) step).sentence();
+    return step instanceof Step.FittedOnPurpose fitted
+        ? fitted.sentence()
+        : ((Step.Said) step).sentence();
   }
 
   private List<String> unmated() {

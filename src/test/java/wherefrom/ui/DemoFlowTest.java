@@ -78,10 +78,23 @@ class DemoFlowTest {
   private void open() {
     press("Open the demo");
     shows("Where you left off", "A stop is waiting");
-    press("Put together");
+    comeBackFromTheListOfJobs();
+    press("Bench map", "Shown: rockers", "pushrods");
+    shows("Shown: pushrods");
+    press("Bench", "Put together");
     shows("STOP", "This came from R8 LO", "You are at R7 LO");
     press("I scanned the wrong one");
     shows("Taken back");
+  }
+
+  /** The job is still open then: it must not be opened a second time beside itself. */
+  private void comeBackFromTheListOfJobs() {
+    OpenJob before = job();
+    press("Back");
+    shows("Jobs");
+    press("Demo: V8 from the barn");
+    shows("Where you left off", "A stop is waiting");
+    assertThat(job()).isSameAs(before);
   }
 
   private void inspect() {

@@ -1,6 +1,7 @@
 package wherefrom.ui.app;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -138,6 +139,16 @@ public final class Desk {
       say(condition);
     }
     front.home();
+  }
+
+  /** Puts the job in a folder on the bench; one that lies there already stays as it is. */
+  public void open(Path folder) throws IOException {
+    boolean here = job.filter(open -> open.condition().writable()).isPresent();
+    if (here && Files.isSameFile(getJob().folder(), folder)) {
+      front.home();
+    } else {
+      open(shelf().open(folder));
+    }
   }
 
   /** Puts the open job away. */

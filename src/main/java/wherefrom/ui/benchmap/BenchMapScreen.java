@@ -171,7 +171,12 @@ public final class BenchMapScreen implements Screen, Scannable {
     List<Choice<PartKind>> kinds =
         model.kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
     desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, model::show));
+        .open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, this::show));
+  }
+
+  private void show(PartKind kind) {
+    model.show(kind);
+    draw();
   }
 
   private void washing() {

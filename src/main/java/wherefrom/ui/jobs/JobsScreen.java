@@ -53,7 +53,7 @@ public final class JobsScreen implements Screen {
   }
 
   private void open(Path folder) {
-    desk.attempt(() -> desk.open(desk.shelf().open(folder)));
+    desk.attempt(() -> desk.open(folder));
   }
 
   private void demo() {

@@ -11,6 +11,7 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.Words;
 
 /** Steps of putting together, as they stand on the screen. */
 final class Answers {
@@ -43,8 +44,11 @@ final class Answers {
     if (step instanceof Step.Next next) {
       return place("Next place", next.place(), wanted(job, next.place()));
     }
+    if (step instanceof Step.FittedOnPurpose fitted) {
+      return place("Fitted on purpose", fitted.place(), fitted.sentence());
+    }
     return step instanceof Step.TookBack back
-        ? Answer.said("Taken back", back.sentence())
+        ? Answer.said("Taken back", Words.capital(back.sentence()))
         : Answer.said("", ((Step.Said) step).sentence());
   }
 

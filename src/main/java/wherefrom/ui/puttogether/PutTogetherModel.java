@@ -241,7 +241,7 @@ final class PutTogetherModel {
     boolean words = next.headline().isEmpty() || isForeign(step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
       answer = Answers.of(state(), new Step.Judged(stop().orElseThrow()));
-      trouble = (next.headline() + " " + next.small()).strip();
+      trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
     if (words && !answer.headline().isEmpty()) {

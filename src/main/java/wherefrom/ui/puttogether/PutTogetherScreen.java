@@ -170,7 +170,12 @@ public final class PutTogetherScreen implements Screen, Watching {
           .sorted()
           .forEach(kind -> kinds.add(new Choice<>(kind, kind.plural(), "")));
       desk.navigator()
-          .open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, model::show));
+          .open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, this::show));
+    }
+
+    private void show(PartKind kind) {
+      model.show(kind);
+      draw();
     }
   }
 

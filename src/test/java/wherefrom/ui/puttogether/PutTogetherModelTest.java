@@ -69,6 +69,7 @@ class PutTogetherModelTest {
     model.act(Action.UNDO);
     assertThat(model.stop()).isEmpty();
     assertThat(model.answer().headline()).isEqualTo("Taken back");
+    assertThat(model.answer().small()).doesNotContain("Taken back");
   }
 
   @Test
@@ -83,6 +84,17 @@ class PutTogetherModelTest {
     assertThat(model.stop()).isEmpty();
     assertThat(model.stateAt(sample.spot("5EX"))).contains(PlaceState.OTHER_FITTED);
     assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.OPEN);
+  }
+
+  @Test
+  void afterAFitOnPurposeTheStopIsGoneFromTheScreen() {
+    fit("pushrod@3EX", "5EX");
+    model.chooseReason("matched pair");
+    model.fitOnPurpose();
+    assertThat(model.answer().cue()).isEmpty();
+    assertThat(model.answer().headline()).isEqualTo("Fitted on purpose");
+    assertThat(model.answer().lines()).containsExactly("5 EX pushrod");
+    assertThat(model.answer().small()).contains("matched pair", "3 EX is open");
   }
 
   @Test
