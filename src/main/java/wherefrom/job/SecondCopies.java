@@ -37,12 +37,9 @@ public final class SecondCopies {
    * the stick is put in later.
    */
   public Outcome copy(Path job, Path second) {
-    if (!Files.isDirectory(second)) {
-      return new Outcome.Failed(
-          true,
-          "The stick is not there: "
-              + second
-              + " is not found. Put it in, and the copy is made by itself.");
+    Optional<String> away = findAway(second);
+    if (away.isPresent()) {
+      return new Outcome.Failed(true, away.get());
     }
     Instant begun = clock.instant();
     try {
@@ -51,6 +48,16 @@ public final class SecondCopies {
     } catch (IOException | UncheckedIOException | LogbookException e) {
       return new Outcome.Failed(false, e.getMessage() + " The job itself is safe here.");
     }
+  }
+
+  /** That the folder for copies is not there, in a sentence; empty while it is. */
+  public static Optional<String> findAway(Path second) {
+    return Files.isDirectory(second)
+        ? Optional.empty()
+        : Optional.of(
+            "The stick is not there: "
+                + second
+                + " is not found. Put it in, and the copy is made by itself.");
   }
 
   /** What is wrong with a folder for copies, in a sentence; empty when nothing is. */

@@ -142,25 +142,35 @@ public final class Copying {
    */
   public Optional<String> words(Path job, Instant touched) {
     take();
-    return desk.settings().secondCopy().map(second -> standing(job, touched));
+    return desk.settings().secondCopy().map(second -> standing(job, second, touched));
   }
 
-  /** Whether the last try to copy a job failed. */
-  public boolean failed(Path job) {
-    return failed.containsKey(job);
+  /** Whether the last try to copy a job failed, or the next would: the stick is not there. */
+  public boolean isTroubled(Path job, Instant touched) {
+    return desk.settings()
+        .secondCopy()
+        .flatMap(second -> findTrouble(job, second, touched))
+        .isPresent();
   }
 
-  private String standing(Path job, Instant touched) {
+  private Optional<String> findTrouble(Path job, Path second, Instant touched) {
+    return Optional.ofNullable(failed.get(job))
+        .map(Outcome.Failed::sentence)
+        .or(() -> isBehind(job, touched) ? SecondCopies.findAway(second) : Optional.empty());
+  }
+
+  private boolean isBehind(Path job, Instant touched) {
+    return desk.settings().findCopied(job).filter(time -> !time.isBefore(touched)).isEmpty();
+  }
+
+  private String standing(Path job, Path second, Instant touched) {
     Optional<Instant> copied = desk.settings().findCopied(job);
     String last =
         copied
             .map(time -> "Last copied " + Dates.ago(time, desk.equipment().clock()) + ".")
             .orElse("Not copied yet.");
-    Outcome.Failed trouble = failed.get(job);
-    if (trouble != null) {
-      return trouble.sentence() + " " + last;
-    }
-    boolean behind = copied.filter(time -> !time.isBefore(touched)).isEmpty();
-    return behind && copied.isPresent() ? last + " It has changed since." : last;
+    String since =
+        copied.isPresent() && isBehind(job, touched) ? last + " It has changed since." : last;
+    return findTrouble(job, second, touched).map(trouble -> trouble + " " + since).orElse(since);
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.ui.home;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
@@ -88,10 +89,11 @@ public final class JobHomeScreen implements Screen {
     OpenJob job = desk.getJob();
     List<JobHomeModel.Line> told = JobHomeModel.lines(job, desk.equipment().clock());
     Copying copying = desk.copying();
+    Instant touched = job.state().lastTouched();
     copying
-        .words(job.folder(), job.state().lastTouched())
+        .words(job.folder(), touched)
         .map(words -> new JobHomeModel.Line("Copy on the stick", words))
-        .ifPresent(line -> told.add(copying.failed(job.folder()) ? 1 : told.size(), line));
+        .ifPresent(line -> told.add(copying.isTroubled(job.folder(), touched) ? 1 : told.size(), line));
     lines.setItems(told);
   }
 

@@ -204,6 +204,15 @@ class CopyingTest {
     assertThat(words(window)).doesNotContain("is not there");
   }
 
+  /** As after a restart: nothing was tried yet. */
+  @Test
+  void aStickThatIsNotThereIsSaidBeforeAnyCopyIsTried() throws IOException {
+    Files.delete(stick);
+    SampleWindow window = window();
+    in(window, () -> {});
+    assertThat(words(window)).contains("The stick is not there: " + stick);
+  }
+
   @Test
   void aStickThatWasTakenAwaySaysWhenTheLastCopyWasMade() throws IOException {
     SampleWindow window = window();
