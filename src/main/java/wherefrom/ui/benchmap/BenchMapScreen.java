@@ -170,8 +170,7 @@ public final class BenchMapScreen implements Screen, Scannable {
   private void chooseKind() {
     List<Choice<PartKind>> kinds =
         model.kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, this::show));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, this::show));
   }
 
   private void show(PartKind kind) {

@@ -8,7 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 /** A large number pad with the figures typed so far above it. */
-public final class Keypad extends VBox {
+public final class Keypad extends VBox implements FigurePad {
   private final Touch touch;
   private final FitText shown;
   private final int most;
@@ -56,12 +56,12 @@ public final class Keypad extends VBox {
     return touch.primary(words, act);
   }
 
-  /** The figures typed so far. */
+  @Override
   public String typed() {
     return typed.toString();
   }
 
-  /** Takes a typed character; anything but a figure or a decimal mark is left out. */
+  @Override
   public void type(String character) {
     if (character.equals("-") && !decimalMark.isEmpty() && typed.isEmpty()) {
       // A gauge that sends a minus must not lose it, even where none is expected.
@@ -93,6 +93,7 @@ public final class Keypad extends VBox {
     shown.setWords(typed.toString());
   }
 
+  @Override
   public void erase() {
     if (!typed.isEmpty()) {
       typed.setLength(typed.length() - 1);

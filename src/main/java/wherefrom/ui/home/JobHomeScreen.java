@@ -1,9 +1,9 @@
 package wherefrom.ui.home;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
@@ -93,7 +93,8 @@ public final class JobHomeScreen implements Screen {
     copying
         .words(job.folder(), touched)
         .map(words -> new JobHomeModel.Line("Copy on the stick", words))
-        .ifPresent(line -> told.add(copying.isTroubled(job.folder(), touched) ? 1 : told.size(), line));
+        .ifPresent(
+            line -> told.add(copying.isTroubled(job.folder(), touched) ? 1 : told.size(), line));
     lines.setItems(told);
   }
 

@@ -5,6 +5,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.ui.controls.FigurePad;
 import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
@@ -12,7 +13,7 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
 /** A number pad for sizes with the unit below it; a gauge that types does as well. */
-final class SizePad extends VBox {
+final class SizePad extends VBox implements FigurePad {
   /** Room for a scan's digits behind a figure, until they are taken back. */
   private static final int MOST = 24;
 
@@ -50,7 +51,8 @@ final class SizePad extends VBox {
   }
 
   /** The figure with its unit; empty where nothing is typed. */
-  String typed() {
+  @Override
+  public String typed() {
     String figure = pad.typed();
     return figure.isEmpty() ? "" : figure + " " + unit.unit().symbol();
   }
@@ -65,7 +67,8 @@ final class SizePad extends VBox {
     unit.settle();
   }
 
-  void type(String character) {
+  @Override
+  public void type(String character) {
     if (Character.isLetter(character.codePointAt(0)) || character.equals("\"")) {
       unit.type(character);
       show();
@@ -74,7 +77,8 @@ final class SizePad extends VBox {
     }
   }
 
-  void erase() {
+  @Override
+  public void erase() {
     pad.erase();
   }
 }

@@ -4,18 +4,12 @@ import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.ui.app.Asking;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.Panes;
 
 /** Asks for one size, in inch or millimetre as the person has it. */
-public final class SizeScreen implements Screen, Typable {
-  private final Desk desk;
-  private final String title;
-  private final Consumer<String> done;
-  private final SizePad pad;
-  private final Region view;
+public final class SizeScreen extends Asking {
 
   /**
    * @param done is given the figure with its unit
@@ -35,10 +29,11 @@ public final class SizeScreen implements Screen, Typable {
       Dimension dimension,
       UnitSystem units,
       Consumer<String> done) {
-    this.desk = desk;
-    this.title = title;
-    this.done = done;
-    pad = new SizePad(desk.touch(), units, dimension, false);
+    this(desk, title, question, new SizePad(desk.touch(), units, dimension, false), done);
+  }
+
+  private SizeScreen(Desk desk, String title, String question, SizePad pad, Consumer<String> done) {
+    super(desk, title, pad, done);
     Region side =
         Panes.grow(
             Panes.column(
@@ -46,41 +41,13 @@ public final class SizeScreen implements Screen, Typable {
                 Panes.grow(desk.touch().text(question)),
                 desk.touch().primary("Done", this::enter)));
     pad.setPrefWidth(desk.scale().px(150));
-    view = Panes.row(desk.scale(), pad, side);
-  }
-
-  @Override
-  public String title() {
-    return title;
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
-  }
-
-  @Override
-  public void type(String character) {
-    pad.type(character);
-  }
-
-  @Override
-  public void erase() {
-    pad.erase();
+    lay(Panes.row(desk.scale(), pad, side));
   }
 
   @Override
   public void enter() {
-    if (pad.isEmpty()) {
-      desk.say("Type the figure first.");
-      return;
+    if (!isEmpty()) {
+      super.enter();
     }
-    desk.navigator().back();
-    done.accept(pad.typed());
   }
 }

@@ -4,29 +4,30 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.quantity.Unit;
+import wherefrom.ui.app.Asking;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 
 /** Asks for one stage: the figure, then its unit, which ends the entry. */
-public final class StageScreen implements Screen, Typable {
+public final class StageScreen extends Asking {
   private static final int MOST = 8;
 
-  private final Desk desk;
-  private final String title;
-  private final Consumer<String> done;
   private final Keypad pad;
-  private final Region view;
 
   StageScreen(Desk desk, String title, Consumer<String> done) {
-    this.desk = desk;
-    this.title = title;
-    this.done = done;
-    pad = Panes.grow(Keypad.decimal(desk.touch(), MOST, Locale.getDefault(Locale.Category.FORMAT)));
+    this(
+        desk,
+        title,
+        Panes.grow(Keypad.decimal(desk.touch(), MOST, Locale.getDefault(Locale.Category.FORMAT))),
+        done);
+  }
+
+  private StageScreen(Desk desk, String title, Keypad pad, Consumer<String> done) {
+    super(desk, title, pad, done);
+    this.pad = pad;
     pad.setMinWidth(desk.scale().px(120));
     Region side =
         Panes.column(
@@ -39,7 +40,7 @@ public final class StageScreen implements Screen, Typable {
                     unit("N·m", Unit.NEWTON_METRE),
                     unit("lb·ft", Unit.POUND_FOOT),
                     unit("degrees on", Unit.DEGREE))));
-    view = Panes.row(desk.scale(), pad, Panes.grow(side));
+    lay(Panes.row(desk.scale(), pad, Panes.grow(side)));
   }
 
   private TouchKey unit(String words, Unit unit) {
@@ -47,37 +48,9 @@ public final class StageScreen implements Screen, Typable {
   }
 
   private void finish(Unit unit) {
-    if (pad.typed().isEmpty()) {
-      desk.say("Type the figure first.");
-      return;
+    if (!isEmpty()) {
+      answer(pad.typed() + " " + unit.symbol());
     }
-    desk.navigator().back();
-    done.accept(pad.typed() + " " + unit.symbol());
-  }
-
-  @Override
-  public String title() {
-    return title;
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
-  }
-
-  @Override
-  public void type(String character) {
-    pad.type(character);
-  }
-
-  @Override
-  public void erase() {
-    pad.erase();
   }
 
   @Override

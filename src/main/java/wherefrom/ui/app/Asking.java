@@ -1,0 +1,71 @@
+package wherefrom.ui.app;
+
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.FigurePad;
+
+/** Asks one thing on a pad, goes back to where it was asked, and hands the answer over. */
+public abstract class Asking implements Screen, Typable {
+  protected final Desk desk;
+  private final String title;
+  private final FigurePad pad;
+  private final Consumer<String> done;
+  private Region view = new Region();
+
+  protected Asking(Desk desk, String title, FigurePad pad, Consumer<String> done) {
+    this.desk = desk;
+    this.title = title;
+    this.pad = pad;
+    this.done = done;
+  }
+
+  /** Gives the screen its contents; once, while it is made. */
+  protected final void lay(Region contents) {
+    view = contents;
+  }
+
+  /** Goes back, then hands an answer over, so that what it leads to comes up after. */
+  protected final void answer(String answer) {
+    desk.navigator().back();
+    done.accept(answer);
+  }
+
+  /** Whether nothing was typed, which is then said. */
+  protected final boolean isEmpty() {
+    boolean empty = pad.typed().isEmpty();
+    if (empty) {
+      desk.say("Type the figure first.");
+    }
+    return empty;
+  }
+
+  @Override
+  public final String title() {
+    return title;
+  }
+
+  @Override
+  public final Region view() {
+    return view;
+  }
+
+  @Override
+  public final boolean onJob() {
+    return false;
+  }
+
+  @Override
+  public final void type(String character) {
+    pad.type(character);
+  }
+
+  @Override
+  public final void erase() {
+    pad.erase();
+  }
+
+  @Override
+  public void enter() {
+    answer(pad.typed());
+  }
+}
