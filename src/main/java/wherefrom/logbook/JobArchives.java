@@ -30,7 +30,7 @@ public final class JobArchives implements Archives {
     try {
       new JobExport(jobFolder, files).to(file);
     } catch (IOException e) {
-      throw new IOException("The job could not be exported: " + Reasons.of(e) + ".", e);
+      throw new IOException("The job could not be exported: " + Reasons.andRemedy(e) + ".", e);
     }
   }
 
@@ -42,7 +42,7 @@ public final class JobArchives implements Archives {
     try {
       return new JobRestore(shelfFolder.toAbsolutePath().normalize(), files).from(file);
     } catch (IOException | IllegalArgumentException e) {
-      String reason = e instanceof IOException io ? Reasons.of(io) : String.valueOf(e.getMessage());
+      String reason = e instanceof IOException io ? Reasons.andRemedy(io) : String.valueOf(e.getMessage());
       throw new IOException(
           file.getFileName() + " was not imported: " + ended(reason) + " Nothing was changed.", e);
     }

@@ -43,7 +43,7 @@ public final class PhotoFiles implements Photos {
         files.write(kept, bytes);
         AtomicFile.forceFolder(jobFolder);
       } catch (IOException e) {
-        throw new IOException("The photograph could not be kept: " + Reasons.of(e) + ".", e);
+        throw new IOException("The photograph could not be kept: " + Reasons.andRemedy(e) + ".", e);
       }
     }
     return name;

@@ -11,7 +11,7 @@ import java.util.Objects;
 
 /** Why a disk refused, in words, without a full stop. */
 final class Reasons {
-  private static final String FULL = "the disk is full; make room on it and try again";
+  private static final String FULL = "the disk is full";
 
   private Reasons() {}
 
@@ -21,6 +21,12 @@ final class Reasons {
     }
     String reason = Objects.requireNonNullElse(e.getMessage(), "the disk gave no reason");
     return isFull(reason) ? FULL : reason;
+  }
+
+  /** The reason, with what to do about it where that is known. */
+  static String andRemedy(IOException e) {
+    String reason = of(e);
+    return reason.endsWith(FULL) ? reason + "; make room on it and try again" : reason;
   }
 
   /** As Linux and macOS say it, then as Windows does. */

@@ -146,7 +146,7 @@ class FullDiskTest {
             kept++;
           }
         } catch (LogbookException e) {
-          assertThat(e).hasMessageContaining("No space left on device");
+          assertThat(e).hasMessageContaining("The step could not be kept: the disk is full. ");
         }
         // A second attempt on the full disk changes nothing either.
         assertThatThrownBy(() -> logbook.append(TIME, new NoteAdded(0, "x".repeat(600))))
