@@ -7,7 +7,6 @@ import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
-import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.DebrisFound;
@@ -50,9 +49,6 @@ final class BenchWords {
     }
     if (entry instanceof ChangeMade made) {
       return "done or found: " + new Change(made.change(), made.where(), made.detail()).words();
-    }
-    if (entry instanceof CheckAnswered answered) {
-      return "check " + answered.check() + ": " + answered.look().word();
     }
     if (entry instanceof SlotUnknown unknown) {
       return part.apply(unknown.item()) + ": slot unknown";

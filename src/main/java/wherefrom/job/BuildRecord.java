@@ -48,7 +48,7 @@ public record BuildRecord(
             new RecordSummary(job).section(),
             new RecordUnchecked(job).section(),
             RecordTables.onPurpose(state),
-            RecordTables.changes(state),
+            new RecordChanges(job).section(),
             RecordTables.debris(job),
             RecordTables.visits(job),
             RecordTables.money(job),

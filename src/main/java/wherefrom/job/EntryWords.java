@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
@@ -131,6 +132,9 @@ public final class EntryWords {
     }
     if (entry instanceof PhotoAdded photo) {
       return "photograph of " + subject(photo.item());
+    }
+    if (entry instanceof CheckAnswered answered) {
+      return new CheckWords(job).of(answered);
     }
     return BenchWords.of(entry, this::part);
   }

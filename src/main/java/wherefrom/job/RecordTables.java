@@ -9,11 +9,10 @@ import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.Tool;
-import wherefrom.job.entry.ChangeMade;
-import wherefrom.job.entry.CheckAnswered;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.rules.debris.DebrisFind;
+import wherefrom.rules.debris.ReachedMains;
+import wherefrom.workings.ResultValue;
 
 /** The smaller tables of the build record. */
 final class RecordTables {
@@ -41,7 +40,9 @@ final class RecordTables {
     List<RecordSection.Row> rows = new ArrayList<>();
     for (MeasuredResult result : job.measures().all()) {
       String judged =
-          result.judgements().stream().map(Judgement::sentence).collect(Collectors.joining(" "));
+          result.judgements().stream()
+              .map(judgement -> judged(result, judgement))
+              .collect(Collectors.joining(" "));
       String limits =
           result.judgements().stream()
               .map(judgement -> judgement.limit().source())
@@ -52,7 +53,7 @@ final class RecordTables {
               result.worst() == Look.SUSPECT || result.worst() == Look.FAIL,
               words(job, result.subject()) + ", " + result.plan().title(),
               result.values().stream()
-                  .map(value -> value.words() + " " + value.text())
+                  .map(value -> named(result, value, " ") + value.text())
                   .collect(Collectors.joining(", ")),
               judged.isEmpty() ? unjudged(result) : judged,
               limits,
@@ -71,6 +72,21 @@ final class RecordTables {
             "when"),
         rows,
         "Nothing was measured.");
+  }
+
+  /** The judgement without the result, which stands beside it. */
+  private static String judged(MeasuredResult result, Judgement judgement) {
+    ResultValue value = judgement.value();
+    String stated = value.words() + " " + value.text() + ", ";
+    String sentence = judgement.sentence();
+    return result.values().contains(value) && sentence.startsWith(stated)
+        ? named(result, value, ": ") + sentence.substring(stated.length())
+        : sentence;
+  }
+
+  /** The result's name, but where its row names it already. */
+  private static String named(MeasuredResult result, ResultValue value, String end) {
+    return value.words().equalsIgnoreCase(result.plan().title()) ? "" : value.words() + end;
   }
 
   private static String unjudged(MeasuredResult result) {
@@ -103,21 +119,6 @@ final class RecordTables {
         : ((Subject.AFeature) subject).words();
   }
 
-  static RecordSection changes(EngineJob job) {
-    List<RecordSection.Row> rows = new ArrayList<>();
-    for (LoggedEntry logged : job.standing()) {
-      JobEntry entry = logged.entry();
-      if (entry instanceof ChangeMade || entry instanceof CheckAnswered) {
-        boolean open = entry instanceof CheckAnswered answered && answered.look() != Look.PASS;
-        String note = entry instanceof CheckAnswered answered ? answered.words() : "";
-        rows.add(
-            row(open, EntryWords.of(job, entry), note, logged.time().toString().substring(0, 10)));
-      }
-    }
-    return new RecordSection(
-        "Changes and checks", List.of("what", "note", "when"), rows, "No change was recorded.");
-  }
-
   static RecordSection debris(OpenJob job) {
     List<RecordSection.Row> rows = new ArrayList<>();
     DebrisBook book = new DebrisBook(job);
@@ -125,10 +126,15 @@ final class RecordTables {
       rows.add(row(false, find.words(), "suspect " + find.look().suspect()));
     }
     if (!rows.isEmpty()) {
-      rows.add(row(true, "Did it reach the mains?", book.map().mains().words()));
+      rows.add(mains(book.map().mains()));
     }
     return new RecordSection(
         "Debris", List.of("found", "what it says"), rows, "No debris was recorded.");
+  }
+
+  private static RecordSection.Row mains(ReachedMains answer) {
+    boolean open = answer == ReachedMains.OPEN || answer == ReachedMains.YES;
+    return row(open, "Did it reach the mains?", answer.words());
   }
 
   static RecordSection visits(OpenJob job) {

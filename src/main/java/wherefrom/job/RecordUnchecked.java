@@ -22,10 +22,11 @@ final class RecordUnchecked {
   RecordSection section() {
     List<RecordSection.Row> rows = new ArrayList<>();
     EngineJob state = job.state();
+    CheckWords checks = new CheckWords(state);
     for (StandingRule rule : state.rules().openChecks()) {
       rows.add(
           row(
-              rule.consequence().rule() + ": " + rule.consequence().sentence(),
+              checks.stillOpen(rule.consequence()),
               String.join(", then ", rule.consequence().reasons()),
               rule.consequence().source()));
     }

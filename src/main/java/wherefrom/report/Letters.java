@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -16,6 +17,15 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** One face of the print font in a document: widths and wrapping. */
 final class Letters {
+  /**
+   * A space where a line may end: not between a figure and its unit, its sign or its currency, nor
+   * in {@code 3 EX} or {@code R4 LO}.
+   */
+  private static final Pattern BETWEEN_WORDS =
+      Pattern.compile(
+          "(?<!±)(?<!\\d(?= (?:in|mm|cm|cm³|cc|ml|l|lb|lbf|kg|g|N|Nm|N·m|ft|psi|kPa|bar|deg|°|%|rpm"
+              + "|[A-Z]{3}|IN|EX|UP|LO)(?![\\p{L}\\d]))) ");
+
   private final PDDocument document;
   private final PDFont font;
   private final String spareFile;
@@ -130,11 +140,16 @@ final class Letters {
     return width;
   }
 
+  /** The words of a text as {@link #clean}; a figure and its unit are one, as is a place's name. */
+  List<String> words(String text) {
+    return List.of(BETWEEN_WORDS.split(clean(text), -1));
+  }
+
   /** Lines of at most this width; a word that is too long is broken. */
   List<String> wrap(String text, double size, double width) throws IOException {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : clean(text).split(" ", -1)) {
+    for (String word : words(text)) {
       String more = line.isEmpty() ? word : line + " " + word;
       if (width(more, size) <= width) {
         line = more;

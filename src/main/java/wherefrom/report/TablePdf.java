@@ -20,19 +20,19 @@ import wherefrom.job.RecordSection;
  * Sizes are in points.
  */
 final class TablePdf implements AutoCloseable {
-  private static final double MARGIN = 40;
+  private static final double MARGIN = 32;
   private static final double SMALL = 8;
   private static final double LARGE = 10;
   private static final double HEAD = 11;
   private static final double TITLE = 16;
-  private static final double LEADING = 1.35;
+  private static final double LEADING = 1.25;
   private static final double GAP = 6;
 
   /** The most that a picture takes of the page's height. */
   private static final double PICTURE = 190;
 
   /** The height of a plot. */
-  private static final double PLOT = 210;
+  private static final double PLOT = 165;
 
   /** Room for the mark before rows that stand out. */
   private static final double MARK = 12;
@@ -113,7 +113,7 @@ final class TablePdf implements AutoCloseable {
       words(section.empty());
       return;
     }
-    double[] columns = columns(section);
+    double[] columns = new ColumnWidths(regular, bold, text, GAP).of(section, width - MARK);
     head(section, columns);
     for (RecordSection.Row row : section.rows()) {
       Letters letters = row.open() ? bold : regular;
@@ -129,26 +129,6 @@ final class TablePdf implements AutoCloseable {
 
   private void head(RecordSection section, double[] columns) throws IOException {
     row(wrapped(section.columns(), columns, bold), columns, bold, false);
-  }
-
-  /** Widths by the longest words, none under a twelfth of the page. */
-  private double[] columns(RecordSection section) throws IOException {
-    int count = section.columns().size();
-    double[] wanted = new double[count];
-    double sum = 0;
-    for (int at = 0; at < count; at++) {
-      wanted[at] = regular.width(regular.clean(section.columns().get(at)), text) + GAP;
-      for (RecordSection.Row row : section.rows()) {
-        double cell = regular.width(regular.clean(row.cells().get(at)), text);
-        wanted[at] = Math.max(wanted[at], Math.min(cell + GAP, width / 3));
-      }
-      wanted[at] = Math.max(wanted[at], width / 12);
-      sum += wanted[at];
-    }
-    for (int at = 0; at < count; at++) {
-      wanted[at] *= (width - MARK) / sum;
-    }
-    return wanted;
   }
 
   private List<List<String>> wrapped(List<String> cells, double[] columns, Letters letters)
@@ -210,7 +190,7 @@ final class TablePdf implements AutoCloseable {
     }
     newPage();
     for (RecordPlot plot : plots) {
-      need(PLOT + 6 * HEAD * LEADING);
+      need(PLOT + 5 * HEAD * LEADING);
       for (String title : bold.wrap(plot.title(), HEAD, width)) {
         line(bold, HEAD, MARGIN, title);
         y -= HEAD * LEADING;

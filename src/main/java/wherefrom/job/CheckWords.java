@@ -1,0 +1,106 @@
+package wherefrom.job;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.inspection.Look;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.debris.Opening;
+
+/** The answered checks in words: what was asked, by which rule, and why. */
+final class CheckWords {
+  private static final String FILTER_RULE = "R22";
+  private static final String FILTER_NAME = "filter";
+
+  private final EngineJob job;
+
+  CheckWords(EngineJob job) {
+    this.job = job;
+  }
+
+  /** {@code Look at every journal (R22, debris in the oil): pass}. */
+  String of(CheckAnswered answered) {
+    return asked(answered.check()) + ": " + answered.look().word();
+  }
+
+  private String asked(String check) {
+    Optional<String> opened =
+        Stream.of(Opening.values())
+            .filter(opening -> opening.check().equals(check))
+            .map(opening -> "opened for debris, " + opening.title())
+            .findFirst();
+    return opened
+        .or(() -> findRule(check).map(CheckWords::words))
+        .orElseGet(() -> withoutRule(check));
+  }
+
+  private Optional<Consequence> findRule(String check) {
+    return job.rules().all().stream()
+        .map(StandingRule::consequence)
+        .filter(rule -> rule.key().equals(check))
+        .sorted((one, other) -> Boolean.compare(asks(other), asks(one)))
+        .findFirst();
+  }
+
+  private static boolean asks(Consequence rule) {
+    return rule.effect().isCheck() || rule.effect() == Effect.FORBIDDEN;
+  }
+
+  private static String words(Consequence rule) {
+    String sentence = rule.sentence();
+    String asked = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    return asked + " (" + rule.rule() + ", " + String.join(", then ", rule.reasons()) + ")";
+  }
+
+  /** The change that asked is taken back: the rule and the name are all that is left. */
+  private static String withoutRule(String check) {
+    String place = check.contains("@") ? check.substring(check.indexOf('@') + 1) : "";
+    String named = place.isEmpty() ? check : check.substring(0, check.indexOf('@'));
+    String where =
+        Place.find(place)
+            .map(at -> at.spot().words())
+            .or(() -> Spots.find(place).map(Spot::words))
+            .orElse(place);
+    return "a check that nothing asks for any more: "
+        + named.replace(":", ", ").replace('-', ' ')
+        + (where.isEmpty() ? "" : ", " + where);
+  }
+
+  /**
+   * What an open check still wants. A filter that was cut open already, while debris was followed
+   * up, need not be cut again; that a new one is on, nobody said yet.
+   */
+  String stillOpen(Consequence rule) {
+    boolean filter = rule.rule().equals(FILTER_RULE) && rule.name().equals(FILTER_NAME);
+    return rule.rule()
+        + ": "
+        + (filter ? filterCut() : Optional.<String>empty()).orElse(rule.sentence());
+  }
+
+  private Optional<String> filterCut() {
+    Optional<String> cut = Optional.empty();
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof CheckAnswered answered
+          && answered.check().equals(Opening.FILTER.check())) {
+        cut =
+            answered.look() == Look.NOT_LOOKED
+                ? Optional.empty()
+                : Optional.of(filter(answered, logged.time()));
+      }
+    }
+    return cut;
+  }
+
+  private static String filter(CheckAnswered answered, Instant time) {
+    return "Fit a new filter. The old one was cut open on "
+        + time.toString().substring(0, 10)
+        + ": "
+        + answered.look().word()
+        + ".";
+  }
+}
