@@ -15,6 +15,9 @@ final class ColumnWidths {
   /** The most of the page that one unbroken word may claim. */
   private static final double LONGEST = 0.4;
 
+  /** The part of the page up to which a cell is short: such a column is not wrapped. */
+  private static final double SHORT = 0.12;
+
   private final Letters regular;
   private final Letters bold;
   private final double size;
@@ -41,12 +44,19 @@ final class ColumnWidths {
         cells[row][at] = letters.width(letters.clean(cell), size);
         widths[at] = Math.max(widths[at], longest(cell, letters));
       }
+      widths[at] = Math.max(widths[at], whole(cells, at, page));
       // A hair more than the word needs, or rounding would break it.
       widths[at] = Math.min(widths[at] + 0.5, page * LONGEST) + gap;
     }
     lowerTheWidest(widths, page);
     share(widths, cells, page);
     return widths;
+  }
+
+  /** The width of a column's longest cell where all are short; else none. */
+  private static double whole(double[][] cells, int at, double page) {
+    double longest = Arrays.stream(cells).mapToDouble(row -> row[at]).max().orElse(0);
+    return longest <= page * SHORT ? longest : 0;
   }
 
   private double longest(String text, Letters letters) throws IOException {

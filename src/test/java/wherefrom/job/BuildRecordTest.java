@@ -13,6 +13,9 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.debris.DebrisLook;
+import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.rules.debris.Opening;
 
 class BuildRecordTest {
   private final BenchJob bench = BenchJob.v8();
@@ -84,6 +87,81 @@ class BuildRecordTest {
   }
 
   @Test
+  void answeredChecksStandThereInWordsWithTheReasonThatAsked() {
+    Planning planning = new Planning(bench.job);
+    DebrisBook book = new DebrisBook(bench.job);
+    book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
+    book.opened(Opening.ALL_BEARINGS, Look.PASS, "even grey bands");
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.FAIL, ""));
+    planning.answer("R22:journals", Look.PASS, "done");
+    planning.answer("R22:journals@6EX", Look.SUSPECT, "");
+    assertThat(section("Changes and checks").rows())
+        .extracting(row -> row.cells().get(0))
+        .containsExactly(
+            "opened for debris, All bearings: pass",
+            "Did it reach the bearings? Look at every journal (R22, debris in the oil): pass",
+            "Did it reach the bearings? Look at every journal (R22, cam lobe failed, cylinder 6,"
+                + " exhaust, then debris in the oil, cylinder 6, exhaust): suspect");
+    assertThat(section("Changes and checks").rows())
+        .extracting(RecordSection.Row::open)
+        .containsExactly(false, false, true);
+  }
+
+  @Test
+  void aCheckWhoseChangeIsGoneHasNoKeyEither() {
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.FAIL, ""));
+    new Planning(bench.job).answer("R22:journals@6EX", Look.PASS, "");
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.PASS, ""));
+    assertThat(section("Changes and checks").rows().get(0).cells().get(0))
+        .isEqualTo(
+            "a check that nothing asks for any more: R22, journals, cylinder 6, exhaust: pass");
+  }
+
+  @Test
+  void openPlansStandUnderTheChangesAsPlannedAndDroppedOnesDoNot() {
+    Planning planning = new Planning(bench.job);
+    planning.plan(Change.of(ChangeKind.NEW_FLAT_CAM));
+    planning.plan(Change.at(ChangeKind.HEAD_MILLED, "left"));
+    planning.plan(Change.at(ChangeKind.HEAD_MILLED, "right"));
+    planning.drop(3, "straight");
+    planning.carryOut(2);
+    assertThat(section("Changes and checks").rows())
+        .extracting(row -> row.cells().get(0))
+        .containsExactly(
+            "planned, not made: new flat-tappet cam", "done or found: head milled, left bank");
+  }
+
+  @Test
+  void onlyAnOpenQuestionOrABadAnswerAboutTheMainsStandsOut() {
+    DebrisBook book = new DebrisBook(bench.job);
+    book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
+    RecordSection.Row open = section("Debris").rows().get(1);
+    assertThat(open.cells().get(1)).startsWith("not answered");
+    assertThat(open.open()).isTrue();
+    book.opened(Opening.ALL_BEARINGS, Look.PASS, "");
+    RecordSection.Row answered = section("Debris").rows().get(1);
+    assertThat(answered.cells().get(1)).startsWith("no: ");
+    assertThat(answered.open()).isFalse();
+  }
+
+  @Test
+  void aFilterThatWasCutOpenIsNotAskedForAgainButANewOneIs() {
+    DebrisBook book = new DebrisBook(bench.job);
+    book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
+    assertThat(unchecked()).contains("R22: Cut the filter open; fit a new one.");
+    book.opened(Opening.FILTER, Look.PASS, "");
+    assertThat(unchecked())
+        .noneMatch(words -> words.contains("Cut the filter open"))
+        .anyMatch(words -> words.startsWith("R22: Fit a new filter. The old one was cut open on "));
+    book.opened(Opening.FILTER, Look.NOT_LOOKED, "");
+    assertThat(unchecked()).contains("R22: Cut the filter open; fit a new one.");
+  }
+
+  private List<String> unchecked() {
+    return section("NOT CHECKED").rows().stream().map(row -> row.cells().get(0)).toList();
+  }
+
+  @Test
   void everyRowHasAsManyCellsAsItsTableHasColumns() {
     new OfEverything(bench).runAll();
     for (RecordSection section : BuildRecord.of(bench.job).sections()) {
@@ -98,11 +176,7 @@ class BuildRecordTest {
     void runAll() {
       new Planning(bench.job).make(Change.of(ChangeKind.HOT_TANKED));
       new Planning(bench.job).answer("R29:plugs-in", Look.PASS, "counted");
-      new DebrisBook(bench.job)
-          .found(
-              wherefrom.rules.debris.DebrisPlace.PAN,
-              wherefrom.rules.debris.DebrisLook.PLASTIC,
-              "");
+      new DebrisBook(bench.job).found(DebrisPlace.PAN, DebrisLook.PLASTIC, "");
       new MachineShop(bench.job).send(1, java.util.List.of(bench.item("valve@3EX")), "grind");
       new MachineShop(bench.job).add(1, "block", 1, "bore", "4.02", "0.0005", true);
       new MoneyBook(bench.job).note(0, "x", "", wherefrom.job.entry.CostState.PAID, "1", 0, "");
