@@ -175,7 +175,7 @@ final class TablePdf implements AutoCloseable {
   /** A hair line under the row just written. */
   private void rule() throws IOException {
     PDPageContentStream out = page.orElseThrow();
-    float at = (float) (y + text * 0.95);
+    float at = (float) (y + text * 0.8);
     out.setLineWidth(0.3f);
     out.moveTo((float) MARGIN, at);
     out.lineTo((float) (MARGIN + width), at);
