@@ -5,6 +5,9 @@ import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.entry.BudgetSet;
+import wherefrom.inspection.Check;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Look;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CostDropped;
@@ -32,13 +35,19 @@ import wherefrom.rules.debris.DebrisFind;
 final class BenchWords {
   private BenchWords() {}
 
+  /** A test by its title, or by its name where it is none of ours, and its answer. */
+  static String look(String check, Look look) {
+    String title = Checks.find(check).map(Check::title).orElse(check);
+    return title + (title.endsWith("?") ? " " : ": ") + look.word();
+  }
+
   /** The entry in words, without a full stop. */
   static String of(JobEntry entry, IntFunction<String> part) {
     if (entry instanceof SubjectPhotographed photo) {
       return "photograph of " + subject(photo.subject(), part);
     }
     if (entry instanceof FeatureLooked look) {
-      return subject(look.subject(), part) + ", " + look.check() + ": " + look.look().word();
+      return subject(look.subject(), part) + ", " + look(look.check(), look.look());
     }
     if (entry instanceof ChangePlanned plan) {
       Change change = new Change(plan.change(), plan.where(), plan.detail());

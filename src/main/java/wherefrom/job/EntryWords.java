@@ -122,7 +122,7 @@ public final class EntryWords {
 
   private String findings(JobEntry entry) {
     if (entry instanceof LookRecorded look) {
-      return part(look.item()) + ", " + look.check() + ": " + look.look().word();
+      return part(look.item()) + ", " + BenchWords.look(look.check(), look.look());
     }
     if (entry instanceof DecisionEntry made) {
       return parts(made.items()) + ": " + made.decision().word();

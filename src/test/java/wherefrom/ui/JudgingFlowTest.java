@@ -89,6 +89,26 @@ class JudgingFlowTest {
   }
 
   @Test
+  void aFailureBecomesAPassOnlyWhereThatIsAskedAndUndoTakesTheWordsAway() {
+    SampleWindow window = open(ScreenId.INSPECT);
+    Toolkit.on(
+        () -> {
+          press(window, "Fail", "Test before", "Pass");
+          assertThat(window.words()).contains("Test 1 stands as FAIL. Make it PASS?");
+          press(window, "NO");
+          assertThat(sample.job.state().worstLook(rod)).isEqualTo(Look.FAIL);
+          press(window, "Pass", "YES");
+          assertThat(sample.job.state().worstLook(rod)).isEqualTo(Look.PASS);
+          assertThat(window.words()).contains("Kept: pass");
+          press(window, "UNDO");
+          assertThat(sample.job.state().worstLook(rod)).isEqualTo(Look.FAIL);
+          assertThat(window.words()).doesNotContain("Kept:");
+          assertThat(window.words()).contains("Is it straight? pass").doesNotContain("pushrod-roll");
+          return 0;
+        });
+  }
+
+  @Test
   void scanningTheNextPartGoesOnWithTheSameReadings() {
     SampleWindow window = open(ScreenId.MEASURE);
     Toolkit.on(

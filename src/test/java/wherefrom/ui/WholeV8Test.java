@@ -126,7 +126,7 @@ class WholeV8Test {
     alreadyFittedAndTakenBack();
     onPurpose();
     theRest();
-    assertThat(window.words()).contains("none missing");
+    assertThat(window.words()).contains("none to fit");
   }
 
   private void pair(String placeKey, String spotKey) {

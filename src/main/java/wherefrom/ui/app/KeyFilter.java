@@ -26,6 +26,7 @@ public final class KeyFilter {
   private final Supplier<Screen> current;
   private final Scans scans;
   private final BurstDecoder decoder;
+  private boolean intoEntry;
   private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));
   private final PauseTransition end = new PauseTransition(Duration.millis(BurstDecoder.END_MS));
 
@@ -34,8 +35,8 @@ public final class KeyFilter {
     this.scans = scans;
     this.current = current;
     this.decoder = new BurstDecoder(setup(desk.settings()));
-    pause.setOnFinished(event -> take(decoder.paused(now())));
-    end.setOnFinished(event -> take(decoder.paused(now())));
+    pause.setOnFinished(event -> paused());
+    end.setOnFinished(event -> paused());
   }
 
   /** Takes this scene's keys from now on. */
@@ -80,7 +81,11 @@ public final class KeyFilter {
     if (!Character.isISOControl(codePoint)) {
       typable(open -> open.type(character));
     }
-    take(decoder.typed(codePoint, now()));
+    boolean entry = current.get() instanceof Typable;
+    intoEntry |= entry;
+    if (take(decoder.typed(codePoint, now()))) {
+      intoEntry = entry;
+    }
     pause.playFromStart();
     end.playFromStart();
   }
@@ -91,8 +96,16 @@ public final class KeyFilter {
     }
   }
 
-  private void take(List<BurstAnswer> answers) {
+  private void paused() {
+    if (take(decoder.paused(now()))) {
+      intoEntry = false;
+    }
+  }
+
+  /** Whether something had ended. */
+  private boolean take(List<BurstAnswer> answers) {
     answers.forEach(this::take);
+    return !answers.isEmpty();
   }
 
   private void take(BurstAnswer answer) {
@@ -116,8 +129,9 @@ public final class KeyFilter {
     return typed.endsWith(ENTER) || typed.endsWith(NEW_LINE);
   }
 
+  /** Words typed fast are the entry's, even where it was left before they had ended. */
   private void foreign(BurstAnswer.Foreign foreign) {
-    if (current.get() instanceof Typable) {
+    if (intoEntry) {
       if (ends(foreign.typed())) {
         typable(Typable::enter);
       }

@@ -25,7 +25,7 @@ public interface Screen {
   /** A job was copied to the second folder, or could not be. */
   default void copied() {}
 
-  /** Whether it works on the open job: the top bar then shows what is missing, and UNDO. */
+  /** Whether it works on the open job: the top bar then shows how much is to fit, and UNDO. */
   default boolean onJob() {
     return true;
   }

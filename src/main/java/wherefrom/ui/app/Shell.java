@@ -16,6 +16,9 @@ import wherefrom.ui.controls.Panes;
 public final class Shell extends VBox implements Front {
   private static final String LOOKS = "/wherefrom/ui/wherefrom.css";
 
+  /** Nobody has read a sentence so soon: it may well be about the way to the next screen. */
+  private static final long UNREAD_NANOS = 1_000_000_000L;
+
   private record Stop(Supplier<? extends Screen> maker, Screen screen) {}
 
   private final Map<ScreenId, ScreenMaker> screens;
@@ -26,6 +29,7 @@ public final class Shell extends VBox implements Front {
   private final List<Stop> stack = new ArrayList<>();
   private TopBar bar;
   private MessageBand band;
+  private long saidAt;
 
   /**
    * Opens the list of jobs.
@@ -92,7 +96,16 @@ public final class Shell extends VBox implements Front {
 
   private void push(Supplier<? extends Screen> maker) {
     stack.add(new Stop(maker, maker.get()));
+    turned();
     up();
+  }
+
+  /** A sentence belongs to the screen on which it came up. */
+  private void turned() {
+    boolean unread = !message().isEmpty() && desk.nanos().getAsLong() - saidAt < UNREAD_NANOS;
+    if (!unread) {
+      band.release();
+    }
   }
 
   private TopBar bar() {
@@ -172,6 +185,7 @@ public final class Shell extends VBox implements Front {
     if (stack.size() > 1) {
       down();
       stack.remove(stack.size() - 1);
+      turned();
       up();
     }
   }
@@ -215,6 +229,7 @@ public final class Shell extends VBox implements Front {
 
   @Override
   public void say(String sentence) {
+    saidAt = desk.nanos().getAsLong();
     band.say(sentence);
   }
 

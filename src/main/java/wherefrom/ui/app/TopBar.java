@@ -12,14 +12,14 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.controls.Words;
 
-/** Where one is, the way back, what is still missing, and UNDO. */
+/** Where one is, the way back, how much is still to fit, and UNDO. */
 final class TopBar extends HBox {
   private final Desk desk;
   private final TouchKey back;
   private final TouchKey bench;
   private final FitText title;
   private final FitText job;
-  private final FitText missing;
+  private final FitText toFit;
   private final TouchKey camera;
   private final TouchKey undo;
   private final CameraSide live;
@@ -34,17 +34,17 @@ final class TopBar extends HBox {
     bench = touch.primary("Bench", desk.navigator()::home);
     title = touch.heading("").align(Pos.BOTTOM_LEFT);
     job = touch.small("").align(Pos.TOP_LEFT);
-    missing = touch.small("").centred();
+    toFit = touch.small("").centred();
     camera = touch.primary(touch.brief("Camera", "Cam"), turning);
     undo = touch.primary("UNDO", undoing);
     VBox names = Panes.grow(new VBox(title, job));
     names.setAlignment(Pos.CENTER_LEFT);
     names.setMinWidth(0);
-    missing.getStyleClass().add("missing");
-    missing.setMinWidth(Region.USE_PREF_SIZE);
+    toFit.getStyleClass().add("missing");
+    toFit.setMinWidth(Region.USE_PREF_SIZE);
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("top-bar");
-    getChildren().addAll(back, bench, names, camera, missing, undo);
+    getChildren().addAll(back, bench, names, camera, toFit, undo);
   }
 
   /**
@@ -62,10 +62,10 @@ final class TopBar extends HBox {
     present(undo, onJob);
     present(camera, live.offered(screen));
     camera.select(live.on());
-    present(missing, onJob);
+    present(toFit, onJob);
     if (onJob) {
       int open = new StillMissing(desk.getJob()).places().size();
-      missing.setWords(open == 0 ? "none\nmissing" : open + "\nmissing");
+      toFit.setWords(open == 0 ? "none\nto fit" : open + "\nto fit");
     }
   }
 

@@ -164,7 +164,19 @@ public final class Pager<T> extends Region {
     boolean room = getHeight() >= keys + range.minHeight(turning.minWidth(-1));
     range.setVisible(room);
     range.setManaged(room);
-    range.setWords(start() + 1 + "–" + (start() + shownRows) + " of " + items.size());
+    range.setWords(
+        (count(start()) + 1)
+            + "–"
+            + count(start() + shownRows)
+            + " of "
+            + count(items.size()));
+  }
+
+  /** A row that is a list has several things to count. */
+  private int count(int rowsEnd) {
+    return items.subList(0, rowsEnd).stream()
+        .mapToInt(item -> item instanceof List<?> several ? several.size() : 1)
+        .sum();
   }
 
   private void place(List<Node> shown, double width) {

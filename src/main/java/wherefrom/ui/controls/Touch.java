@@ -19,6 +19,8 @@ public final class Touch {
 
   private static final long REPEAT_NANOS = 250_000_000L;
 
+  private static final long MOVED_NANOS = 400_000_000L;
+
   private final Scale scale;
   private final LongSupplier nanos;
   private final Ticker ticker;
@@ -46,7 +48,16 @@ public final class Touch {
 
   /** No press counts for a moment: another screen has just come up under the finger. */
   public void settle() {
-    quietUntil = nanos.getAsLong() + REPEAT_NANOS;
+    quiet(REPEAT_NANOS);
+  }
+
+  /** No press counts for a moment: the keys have just moved under the finger. */
+  public void moved() {
+    quiet(MOVED_NANOS);
+  }
+
+  private void quiet(long forNanos) {
+    quietUntil = Math.max(quietUntil, nanos.getAsLong() + forNanos);
   }
 
   /** Any target; the node must be large enough. */

@@ -42,7 +42,7 @@ final class JobHomeModel {
         + resume.fitted()
         + " fitted, "
         + resume.missing()
-        + " missing.";
+        + " to fit.";
   }
 
   private static String waiting(List<String> waiting) {

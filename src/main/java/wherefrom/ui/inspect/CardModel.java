@@ -1,6 +1,7 @@
 package wherefrom.ui.inspect;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -100,6 +101,32 @@ final class CardModel {
 
   void before() {
     at = Math.max(0, at - 1);
+  }
+
+  /** What was said of the last answer counts no more. */
+  void forget() {
+    said = "";
+  }
+
+  /**
+   * What to ask before a doubt or a failure gives way to a better answer; empty where the new
+   * answer hides no finding.
+   */
+  Optional<String> question(Look better) {
+    Look stands = card().look();
+    if (weight(better) >= weight(stands)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "Test " + (at + 1) + " stands as " + capitals(stands) + ". Make it " + capitals(better) + "?");
+  }
+
+  private static int weight(Look look) {
+    return look == Look.FAIL ? 2 : look == Look.SUSPECT ? 1 : 0;
+  }
+
+  private static String capitals(Look look) {
+    return look.word().toUpperCase(Locale.ROOT);
   }
 
   /** What became of the last answer; empty where there was none. */

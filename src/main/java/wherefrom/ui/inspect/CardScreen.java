@@ -3,6 +3,7 @@ package wherefrom.ui.inspect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -75,6 +76,12 @@ public final class CardScreen implements Screen, Scannable {
     answering = false;
   }
 
+  @Override
+  public void undo(Desk from) {
+    model.forget();
+    from.takeBack();
+  }
+
   private void draw() {
     Touch touch = desk.touch();
     Check check = model.card().check();
@@ -100,7 +107,7 @@ public final class CardScreen implements Screen, Scannable {
                   Tiles.row(
                       desk.scale(),
                       desk.touch().key("Show where", () -> answering(false)),
-                      desk.touch().key("Not looked at", () -> answer(Look.NOT_LOOKED)))));
+                      desk.touch().key("Not looked at", () -> offer(Look.NOT_LOOKED)))));
     } else {
       view.getChildren()
           .setAll(Panes.column(desk.scale(), touch.heading(check.title()), drawing, keys()));
@@ -144,7 +151,7 @@ public final class CardScreen implements Screen, Scannable {
   private TouchKey key(Cue cue, String word, String words, Look look) {
     boolean chosen = model.card().look() == look;
     String all = word + desk.touch().brief("\n", ": ") + words;
-    TouchKey key = desk.touch().primary(all, () -> answer(look)).select(chosen);
+    TouchKey key = desk.touch().primary(all, () -> offer(look)).select(chosen);
     // A chosen key is dark, and so are the figures.
     return desk.touch().isLarge() || chosen
         ? key
@@ -160,7 +167,7 @@ public final class CardScreen implements Screen, Scannable {
       keys.add(touch.key("More", this::more));
       return Tiles.row(desk.scale(), keys.toArray(Node[]::new));
     }
-    keys.add(touch.key("Not looked at", () -> answer(Look.NOT_LOOKED)));
+    keys.add(touch.key("Not looked at", () -> offer(Look.NOT_LOOKED)));
     if (!model.card().check().printed().isEmpty()) {
       keys.add(touch.key("Figures in print", this::readOn));
     }
@@ -192,6 +199,27 @@ public final class CardScreen implements Screen, Scannable {
 
   private void more() {
     desk.navigator().open(() -> new ChoiceScreen<>(desk, model.title(), ways(), Runnable::run));
+  }
+
+  /** One touch beside its mark must not hide a finding. */
+  private void offer(Look look) {
+    model.question(look).ifPresentOrElse(question -> ask(question, look), () -> answer(look));
+  }
+
+  private void ask(String question, Look look) {
+    String word = model.card().look().word();
+    String note = model.card().note();
+    List<Choice<Boolean>> choices =
+        List.of(
+            new Choice<>(false, "NO: it stays " + word, note.isEmpty() ? "" : "Note: " + note),
+            new Choice<>(true, "YES: " + look.word(), ""));
+    Consumer<Boolean> done =
+        yes -> {
+          if (yes) {
+            answer(look);
+          }
+        };
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, question, choices, done));
   }
 
   private void answer(Look look) {

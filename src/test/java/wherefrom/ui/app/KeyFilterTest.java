@@ -18,6 +18,7 @@ import wherefrom.ui.sample.SampleWindow;
 /** Scans and typing, as keys arrive at the window. */
 class KeyFilterTest {
   private static final long SCANNER_NANOS = 2_000_000L;
+  private static final long FAST_PERSON_NANOS = 30_000_000L;
   private static final long PERSON_NANOS = 180_000_000L;
 
   private static final class ScanScreen implements Screen, Scannable {
@@ -125,6 +126,55 @@ class KeyFilterTest {
               return window.words();
             });
     assertThat(shown).contains("Barn_").doesNotContain(tag.substring(0, 8));
+  }
+
+  @Test
+  void wordsTypedFastSayNothingEvenWhereTheEntryIsLeftBeforeTheyEnd() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          Desk desk = window.shell.desk();
+          desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
+          type(window, "Barn V8, 2nd engine", FAST_PERSON_NANOS);
+          assertThat(window.words()).contains("2nd engine");
+          desk.navigator().back();
+          type(window, "\r", FAST_PERSON_NANOS);
+          assertThat(window.shell.message()).isEmpty();
+          return 0;
+        });
+  }
+
+  @Test
+  void wordsOfAnEntryThatWasLeftAreNoScanForTheNextScreen() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          Desk desk = window.shell.desk();
+          ScanScreen below = scanScreen(window);
+          desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
+          type(window, "Barn engine", FAST_PERSON_NANOS);
+          desk.navigator().back();
+          type(window, "\r", FAST_PERSON_NANOS);
+          assertThat(below.scans).isEmpty();
+          type(window, "abcdefgh\r", SCANNER_NANOS);
+          assertThat(below.scans).containsExactly("abcdefgh");
+          return 0;
+        });
+  }
+
+  @Test
+  void aTagWhereNoneIsTakenIsSaid() {
+    String tag = SampleJob.whole().tag("pushrod@3EX");
+    String said =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = new SampleWindow(96, 100);
+              Desk desk = window.shell.desk();
+              desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
+              type(window, tag + "\r", SCANNER_NANOS);
+              return window.shell.message();
+            });
+    assertThat(said).contains("this screen takes none");
   }
 
   @Test

@@ -45,6 +45,21 @@ class CardModelTest {
   }
 
   @Test
+  void aFindingGivesWayToABetterAnswerOnlyWhenAskedFor() {
+    assertThat(model.question(Look.PASS)).isEmpty();
+    model.answer(Look.FAIL);
+    assertThat(model.question(Look.PASS)).contains("Test 1 stands as FAIL. Make it PASS?");
+    assertThat(model.question(Look.SUSPECT)).contains("Test 1 stands as FAIL. Make it SUSPECT?");
+    assertThat(model.question(Look.NOT_LOOKED)).isPresent();
+    assertThat(model.question(Look.FAIL)).isEmpty();
+    model.answer(Look.SUSPECT);
+    assertThat(model.question(Look.PASS)).isPresent();
+    assertThat(model.question(Look.FAIL)).isEmpty();
+    model.answer(Look.PASS);
+    assertThat(model.question(Look.NOT_LOOKED)).isEmpty();
+  }
+
+  @Test
   void aNoteLeavesTheAnswerAsItIs() {
     model.answer(Look.SUSPECT);
     model.note("hops once a turn");
