@@ -220,7 +220,7 @@ class DemoFlowTest {
       window.burst(book().of(place.spot()).digits());
       assertThat(window.words()).as(place.key()).contains("RIGHT PLACE");
     }
-    shows("none to fit");
+    shows("none to\u00a0fit");
   }
 
   private void firstStart() {

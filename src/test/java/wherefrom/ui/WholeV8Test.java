@@ -126,7 +126,7 @@ class WholeV8Test {
     alreadyFittedAndTakenBack();
     onPurpose();
     theRest();
-    assertThat(window.words()).contains("none to fit");
+    assertThat(window.words()).contains("none to\u00a0fit");
   }
 
   private void pair(String placeKey, String spotKey) {

@@ -14,6 +14,9 @@ import wherefrom.ui.controls.Words;
 
 /** Where one is, the way back, how much is still to fit, and UNDO. */
 final class TopBar extends HBox {
+  /** One word for the line breaker: the figure is read at a glance. */
+  private static final String TO_FIT = "to\u00a0fit";
+
   private final Desk desk;
   private final TouchKey back;
   private final TouchKey bench;
@@ -65,7 +68,7 @@ final class TopBar extends HBox {
     present(toFit, onJob);
     if (onJob) {
       int open = new StillMissing(desk.getJob()).places().size();
-      toFit.setWords(open == 0 ? "none\nto fit" : open + "\nto fit");
+      toFit.setWords(open == 0 ? "none\n" + TO_FIT : open + "\n" + TO_FIT);
     }
   }
 
