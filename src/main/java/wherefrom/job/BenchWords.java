@@ -1,13 +1,13 @@
 package wherefrom.job;
 
 import java.util.function.IntFunction;
+import wherefrom.inspection.Check;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.entry.BudgetSet;
-import wherefrom.inspection.Check;
-import wherefrom.inspection.Checks;
-import wherefrom.inspection.Look;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CostDropped;

@@ -42,7 +42,8 @@ public final class JobArchives implements Archives {
     try {
       return new JobRestore(shelfFolder.toAbsolutePath().normalize(), files).from(file);
     } catch (IOException | IllegalArgumentException e) {
-      String reason = e instanceof IOException io ? Reasons.andRemedy(io) : String.valueOf(e.getMessage());
+      String reason =
+          e instanceof IOException io ? Reasons.andRemedy(io) : String.valueOf(e.getMessage());
       throw new IOException(
           file.getFileName() + " was not imported: " + ended(reason) + " Nothing was changed.", e);
     }

@@ -103,7 +103,9 @@ class JudgingFlowTest {
           press(window, "UNDO");
           assertThat(sample.job.state().worstLook(rod)).isEqualTo(Look.FAIL);
           assertThat(window.words()).doesNotContain("Kept:");
-          assertThat(window.words()).contains("Is it straight? pass").doesNotContain("pushrod-roll");
+          assertThat(window.words())
+              .contains("Is it straight? pass")
+              .doesNotContain("pushrod-roll");
           return 0;
         });
   }

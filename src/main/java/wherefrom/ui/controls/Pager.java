@@ -165,11 +165,7 @@ public final class Pager<T> extends Region {
     range.setVisible(room);
     range.setManaged(room);
     range.setWords(
-        (count(start()) + 1)
-            + "–"
-            + count(start() + shownRows)
-            + " of "
-            + count(items.size()));
+        (count(start()) + 1) + "–" + count(start() + shownRows) + " of " + count(items.size()));
   }
 
   /** A row that is a list has several things to count. */

@@ -118,7 +118,13 @@ final class CardModel {
       return Optional.empty();
     }
     return Optional.of(
-        "Test " + (at + 1) + " stands as " + capitals(stands) + ". Make it " + capitals(better) + "?");
+        "Test "
+            + (at + 1)
+            + " stands as "
+            + capitals(stands)
+            + ". Make it "
+            + capitals(better)
+            + "?");
   }
 
   private static int weight(Look look) {

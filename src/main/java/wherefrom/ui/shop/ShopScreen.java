@@ -52,7 +52,10 @@ public final class ShopScreen implements Screen {
     if (washing > 0) {
       lines.add(
           ListRow.key(
-              desk.touch(), "Off for washing", List.of(washing + (washing == 1 ? " piece" : " pieces")), this::washing));
+              desk.touch(),
+              "Off for washing",
+              List.of(washing + (washing == 1 ? " piece" : " pieces")),
+              this::washing));
     }
     List<ShopVisit> visits = new ArrayList<>(new MachineShop(desk.getJob()).visits());
     Collections.reverse(visits);
