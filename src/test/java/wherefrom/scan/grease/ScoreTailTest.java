@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.GreyImage;
 import wherefrom.parts.SymbolLayout;
@@ -25,8 +24,8 @@ import wherefrom.scan.match.IssuedSymbols;
 /**
  * How near chance scores come to being accepted. Frames without an issued tag are matched against
  * many lists, the largest margin of each frame is kept, and its tail is extrapolated to where a tag
- * would be accepted. The fewer the frames, the wider the confidence interval and the less can be
- * claimed: a build claims a tenth of what the soak does.
+ * would be accepted. The fewer the frames, the wider the confidence interval: 150 scenes are too
+ * few for what is claimed here.
  */
 class ScoreTailTest {
   private static final int STREAM = 6;
@@ -37,17 +36,9 @@ class ScoreTailTest {
 
   private final Map<String, ScoreTail> tails = new TreeMap<>();
 
-  /** As many scenes as a build has time for carry no more than this. */
-  @Test
-  void chanceScoresStayFarFromBeingAccepted() {
-    look(7_000_000, 150);
-    expectLessThanOneWrongReadingIn(20_000);
-  }
-
   /** Numbers that no choice of the bounds has seen; they were looked at once, after it. */
   @Test
-  @Tag("soak")
-  void sixTimesAsManyScenesCarryTheWholeClaim() {
+  void chanceScoresStayFarFromBeingAccepted() {
     look(7_400_000, 900);
     expectLessThanOneWrongReadingIn(200_000);
   }
