@@ -10,6 +10,7 @@ import wherefrom.job.Unread;
 import wherefrom.scan.find.Cut;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.LabelPattern;
+import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.grey.Pyramid;
 import wherefrom.scan.grid.SoftGrid;
 import wherefrom.scan.match.IssuedSymbols;
@@ -19,14 +20,13 @@ final class LiveScan {
   private static final List<Cut> CUTS =
       List.of(
           new Cut(1, 14, 3),
-          new Cut(2, 12, 2),
           new Cut(0, 14, 4, 0, 2),
-          new Cut(1, 14, 3),
           new Cut(2, 12, 2),
-          new Cut(0, 14, 4, 1, 2));
+          new Cut(0, 14, 4, 1, 2),
+          new Cut(1, 30, 5));
   private static final int FOLLOWED = 3;
   private static final int FOLLOWED_WHOLE = 2;
-  private static final int MOST_TRACKS = 3;
+  private static final int MOST_TRACKS = 4;
   private static final int FORGET = 4;
 
   /** Fit of the pattern below which a place is not followed. */
@@ -34,6 +34,7 @@ final class LiveScan {
 
   private final CameraModel camera;
   private final PictureScan pictures;
+  private final Doubts doubts = new Doubts();
   private int searches;
   private List<Track> tracks = new ArrayList<>();
   private Optional<Unread.Cause> hint = Optional.empty();
@@ -60,6 +61,7 @@ final class LiveScan {
     List<Track> kept = new ArrayList<>();
     for (Track track : tracks) {
       PoseReading reading = pictures.follow(pyramid, track.pose());
+      doubts.note(reading, frame);
       if (reading.pattern() > FOLLOW && track.isAt(reading.pose())) {
         kept.add(join(track, reading, frame));
       } else if (frame - track.seen() < FORGET) {
@@ -68,15 +70,33 @@ final class LiveScan {
     }
     boolean settled = kept.stream().anyMatch(track -> track.told() == frame);
     boolean busy = settled || kept.size() > 1;
-    if (!busy || frame % 2 == 0) {
-      Cut cut = CUTS.get(searches++ % CUTS.size());
-      int followed = cut.level() == 0 ? FOLLOWED_WHOLE : FOLLOWED;
-      for (PoseReading reading : pictures.scan(pyramid, List.of(cut), followed)) {
-        take(kept, reading, frame);
+    boolean even = frame % 2 == 0;
+    Optional<Pose> doubt = settled || even ? Optional.empty() : doubts.next(kept);
+    if (doubt.isPresent()) {
+      take(kept, pictures.loosen(pyramid, doubt.get()), frame);
+    } else if (!busy || even) {
+      take(kept, search(pyramid), frame);
+    }
+    tracks = settle(kept);
+    hint = kept.isEmpty() ? Optional.empty() : hintFor(picture, kept.get(0));
+  }
+
+  /** The tracks last read come first; what lies over one of them another way round is given up. */
+  private static List<Track> settle(List<Track> kept) {
+    List<Track> settled = new ArrayList<>();
+    kept.sort(Comparator.comparingInt(Track::told).thenComparingDouble(Track::pattern).reversed());
+    for (Track track : kept) {
+      boolean spare =
+          settled.stream()
+              .anyMatch(
+                  other ->
+                      other.isAt(track.pose())
+                          || (other.text().isPresent() && other.overlaps(track.pose())));
+      if (!spare) {
+        settled.add(track);
       }
     }
-    tracks = kept;
-    hint = kept.isEmpty() ? Optional.empty() : hintFor(picture, kept.get(0));
+    return settled;
   }
 
   private Optional<Unread.Cause> hintFor(GreyImage picture, Track track) {
@@ -85,24 +105,43 @@ final class LiveScan {
         : Optional.of(Causes.of(picture, track.pose(), camera));
   }
 
-  private void take(List<Track> kept, PoseReading reading, int frame) {
-    for (int at = 0; at < kept.size(); at++) {
-      Track track = kept.get(at);
-      if (track.overlaps(reading.pose())) {
-        if (track.seen() < frame && track.isAt(reading.pose())) {
-          kept.set(at, join(track, reading, frame));
-        } else if (reading.pattern() > track.pattern() + 0.05
-            || (reading.text().isPresent() && track.told() < frame)) {
-          kept.set(at, Track.begin(reading, frame));
-        }
-        return;
-      }
+  private List<PoseReading> search(Pyramid pyramid) {
+    Cut cut = CUTS.get(searches++ % CUTS.size());
+    int followed = cut.level() == 0 ? FOLLOWED_WHOLE : FOLLOWED;
+    return pictures.scan(pyramid, List.of(cut), followed);
+  }
+
+  private void take(List<Track> kept, List<PoseReading> readings, int frame) {
+    for (PoseReading reading : readings) {
+      doubts.note(reading, frame);
+      take(kept, reading, frame);
     }
-    if (reading.pattern() > FOLLOW || reading.text().isPresent()) {
+  }
+
+  /** Until one is read, a place may be followed in several ways round. */
+  private void take(List<Track> kept, PoseReading reading, int frame) {
+    Optional<Track> same = kept.stream().filter(track -> track.isAt(reading.pose())).findFirst();
+    if (same.isPresent()) {
+      renew(kept, same.get(), reading, frame);
+      return;
+    }
+    boolean readHere =
+        kept.stream().anyMatch(track -> track.text().isPresent() && track.overlaps(reading.pose()));
+    if (reading.text().isPresent() || (reading.pattern() > FOLLOW && !readHere)) {
       makeRoom(kept, reading);
       if (kept.size() < MOST_TRACKS) {
         kept.add(Track.begin(reading, frame));
       }
+    }
+  }
+
+  private void renew(List<Track> kept, Track track, PoseReading reading, int frame) {
+    int at = kept.indexOf(track);
+    if (track.seen() < frame) {
+      kept.set(at, join(track, reading, frame));
+    } else if (reading.pattern() > track.pattern() + 0.05
+        || (reading.text().isPresent() && track.told() < frame)) {
+      kept.set(at, Track.begin(reading, frame));
     }
   }
 

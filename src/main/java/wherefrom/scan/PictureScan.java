@@ -24,6 +24,12 @@ final class PictureScan {
   /** Fit after the rough refinement below which nothing is ever read. */
   private static final double HOPELESS = 0.2;
 
+  /** Starts round a place that has stuck, of which each is followed to its text. */
+  private static final int STARTS = 5;
+
+  /** The same on a live picture, where there is less time. */
+  private static final int LIVE_STARTS = 3;
+
   /** Fit that is worth reading at once. */
   private static final double SETTLED = 0.6;
 
@@ -86,7 +92,9 @@ final class PictureScan {
     }
     for (PoseReading reading : stuck) {
       if (!isRead(reading.pose(), readings)) {
-        poses.retry(pyramid, reading.pose()).ifPresent(readings::add);
+        poses.retry(pyramid, reading.pose(), STARTS).stream()
+            .filter(found -> found.text().isPresent())
+            .forEach(readings::add);
       }
     }
     readings.sort(Comparator.comparingDouble(reading -> -reading.pattern()));
@@ -115,6 +123,11 @@ final class PictureScan {
   /** Reads a tag near where it was a frame ago. */
   PoseReading follow(Pyramid pyramid, Pose pose) {
     return poses.read(pyramid, poses.coarse(pyramid, pose));
+  }
+
+  /** Readings round a place that is followed and was never read. */
+  List<PoseReading> loosen(Pyramid pyramid, Pose stuck) {
+    return poses.retry(pyramid, stuck, LIVE_STARTS);
   }
 
   /** What a sum of grids says. */

@@ -22,9 +22,6 @@ import wherefrom.scan.match.Match;
 
 /** From a candidate pose to what it says: refine, take the grid, decode, match. */
 final class PoseReader {
-  /** Starts round a pose that has stuck, of which each is followed to its text. */
-  private static final int STARTS = 5;
-
   private final double windowHalf;
   private final PatternFit fit;
   private final PoseRefiner refiner;
@@ -59,20 +56,27 @@ final class PoseReader {
     return at(pyramid, pose);
   }
 
-  /** The first reading with a text from starts round a pose, those that fit best first. */
-  Optional<PoseReading> retry(Pyramid pyramid, Pose stuck) {
+  /**
+   * Readings from starts round a pose that has stuck, those that fit best first, until one has a
+   * text.
+   *
+   * @param most starts that are followed to their text
+   */
+  List<PoseReading> retry(Pyramid pyramid, Pose stuck, int most) {
     List<Candidate> starts = new ArrayList<>();
     for (Pose nudged : Nudges.round(stuck, windowHalf)) {
       Pose pose = refiner.coarse(pyramid, nudged, 6);
       starts.add(new Candidate(pose, fit.score(pyramid, pose)));
     }
-    for (Candidate start : CandidateSearch.distinct(starts, STARTS)) {
+    List<PoseReading> readings = new ArrayList<>();
+    for (Candidate start : CandidateSearch.distinct(starts, most)) {
       PoseReading reading = read(pyramid, start.pose());
+      readings.add(reading);
       if (reading.text().isPresent()) {
-        return Optional.of(reading);
+        break;
       }
     }
-    return Optional.empty();
+    return readings;
   }
 
   /** Reads at a pose as it is. */

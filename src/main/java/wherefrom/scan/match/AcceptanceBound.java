@@ -20,9 +20,10 @@ package wherefrom.scan.match;
  * pattern of every label; a list has 100 to 300 issued tags. In 200,000 frames that is 5·10⁸
  * chances at {@link #EVIDENCE}, each below 6.1·10⁻¹³ by the inequality, and 10⁸ where the pattern
  * fits, each below 4.6·10⁻¹¹ at {@link #EVIDENCE_IN_PATTERN} (3·10⁻¹² for a normal sum): 0.005
- * wrong readings to be expected at most. A stream asks once more each frame, about the sum; sums of
- * the same tag repeat nearly the same question, so they add less than another factor of two. The
- * clearest symbol there is has z = √208 = 14.4.
+ * wrong readings to be expected at most. A stream looks at fewer grids of each frame than a still,
+ * those from other starts round a place that was never read included, and asks once more about the
+ * sum; sums of the same tag repeat nearly the same question, so they add less than another factor
+ * of two. The clearest symbol there is has z = √208 = 14.4.
  *
  * <p><b>Relatives.</b> A tag of the same engine shares type, engine and issue with every issued
  * one: about 55 modules, z = 3.8 when clean, and the largest of a hundred such scores comes close
