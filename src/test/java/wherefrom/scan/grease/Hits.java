@@ -8,6 +8,11 @@ final class Hits {
   /** Cosine between ray and surface under which a pixel's corners say too little of its middle. */
   private static final double GRAZING = 0.35;
 
+  private static final int STEEP = 1;
+
+  /** Rays across a pixel, and as many down. */
+  private static final int STEPS = 3;
+
   private static final double WEST = -LabelArt.CENTRE_X / (double) LabelArt.BLOCK;
   private static final double EAST =
       (LabelArt.PAPER_WIDTH - LabelArt.CENTRE_X) / (double) LabelArt.BLOCK;
@@ -17,8 +22,12 @@ final class Hits {
 
   private final View view;
   private final int left;
+  private final double[][] above = new double[STEPS][3];
+  private final double[][] below = new double[STEPS][3];
   private double[][] upper;
   private double[][] lower;
+  private int[] upperSides;
+  private int[] lowerSides;
   private int row = Integer.MIN_VALUE;
 
   /** For the columns from left, so many of them. */
@@ -27,6 +36,8 @@ final class Hits {
     this.left = left;
     upper = new double[columns + 1][3];
     lower = new double[columns + 1][3];
+    upperSides = new int[columns + 1];
+    lowerSides = new int[columns + 1];
   }
 
   /** Goes to a row of pixels. */
@@ -35,66 +46,76 @@ final class Hits {
       double[][] spare = upper;
       upper = lower;
       lower = spare;
+      int[] spareSides = upperSides;
+      upperSides = lowerSides;
+      lowerSides = spareSides;
     } else {
-      follow(y, upper);
+      follow(y, upper, upperSides);
     }
-    follow(y + 1, lower);
+    follow(y + 1, lower, lowerSides);
     row = y;
   }
 
-  private void follow(int y, double[][] hits) {
+  private void follow(int y, double[][] hits, int[] sides) {
     for (int at = 0; at < hits.length; at++) {
-      if (!view.meet(left + at, y, hits[at])) {
-        hits[at][2] = Double.NaN;
-      }
+      sides[at] = view.meet(left + at, y, hits[at]) ? sides(hits[at]) : 0;
     }
+  }
+
+  /** What holds where a ray meets: it comes steeply, or misses the paper on one side. */
+  private static int sides(double[] hit) {
+    return (hit[2] > GRAZING ? STEEP : 0)
+        | (hit[0] < WEST ? 2 : 0)
+        | (hit[0] > EAST ? 4 : 0)
+        | (hit[1] < NORTH ? 8 : 0)
+        | (hit[1] > SOUTH ? 16 : 0);
+  }
+
+  /** What holds at all four corners of a pixel. */
+  private int sides(int x) {
+    int at = x - left;
+    return upperSides[at] & upperSides[at + 1] & lowerSides[at] & lowerSides[at + 1];
   }
 
   /** Whether the rays between the corners of a pixel may be taken as even. */
   boolean even(int x) {
-    int at = x - left;
-    return upper[at][2] > GRAZING
-        && upper[at + 1][2] > GRAZING
-        && lower[at][2] > GRAZING
-        && lower[at + 1][2] > GRAZING;
+    return (sides(x) & STEEP) != 0;
   }
 
   /** Whether the paper lies wholly to one side of a pixel. */
   boolean beside(int x) {
+    return (sides(x) & ~STEEP) != 0;
+  }
+
+  /** Goes to a pixel of the row whose rays are {@link #even}. */
+  void pixel(int x) {
     int at = x - left;
-    double[][] corners = {upper[at], upper[at + 1], lower[at], lower[at + 1]};
-    boolean west = true;
-    boolean east = true;
-    boolean north = true;
-    boolean south = true;
-    for (double[] corner : corners) {
-      west &= corner[0] < WEST;
-      east &= corner[0] > EAST;
-      north &= corner[1] < NORTH;
-      south &= corner[1] > SOUTH;
+    for (int step = 0; step < STEPS; step++) {
+      double dx = (step + 0.5) / STEPS;
+      mix(upper[at], upper[at + 1], dx, above[step]);
+      mix(lower[at], lower[at + 1], dx, below[step]);
     }
-    return west || east || north || south;
   }
 
   /**
-   * Follows a ray through a pixel of the row.
+   * Follows one of nine rays through the pixel, three across and three down.
    *
-   * @param even what {@link #even} said of the pixel
-   * @param dx how far into the pixel from its left, 0 to 1
-   * @param dy how far into the pixel from its top, 0 to 1
+   * @param even what {@link #even} said of the pixel; if so, {@link #pixel} went there
    * @param hit filled as by {@link View#meet}
    * @return whether it meets the label's plane or rod
    */
-  boolean meet(boolean even, int x, double dx, double dy, double[] hit) {
+  boolean meet(boolean even, int x, int across, int down, double[] hit) {
+    double dy = (down + 0.5) / STEPS;
     if (!even) {
-      return view.meet(x + dx, row + dy, hit);
+      return view.meet(x + (across + 0.5) / STEPS, row + dy, hit);
     }
-    int at = x - left;
-    for (int part = 0; part < 3; part++) {
-      double above = upper[at][part] + (upper[at + 1][part] - upper[at][part]) * dx;
-      double below = lower[at][part] + (lower[at + 1][part] - lower[at][part]) * dx;
-      hit[part] = above + (below - above) * dy;
-    }
+    mix(above[across], below[across], dy, hit);
     return true;
+  }
+
+  private static void mix(double[] from, double[] to, double share, double[] mixed) {
+    mixed[0] = from[0] + (to[0] - from[0]) * share;
+    mixed[1] = from[1] + (to[1] - from[1]) * share;
+    mixed[2] = from[2] + (to[2] - from[2]) * share;
   }
 }

@@ -5,6 +5,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -36,20 +37,23 @@ final class Lens {
     int lines = across ? frame.height : frame.width;
     int length = across ? frame.width : frame.height;
     int step = across ? 1 : frame.width;
-    float[] line = new float[length];
+    int ends = whole + 1;
+    float[] line = new float[length + 2 * ends];
     for (int number = 0; number < lines; number++) {
       int start = across ? number * frame.width : number;
       for (int at = 0; at < length; at++) {
-        line[at] = frame.values[start + at * step];
+        line[ends + at] = frame.values[start + at * step];
       }
+      Arrays.fill(line, 0, ends, line[ends]);
+      Arrays.fill(line, ends + length, line.length, line[ends + length - 1]);
       double sum = 0;
-      for (int at = -whole; at <= whole; at++) {
-        sum += line[clamp(at, length)];
+      for (int at = 1; at < ends + whole + 1; at++) {
+        sum += line[at];
       }
       for (int at = 0; at < length; at++) {
-        float ends = line[clamp(at - whole - 1, length)] + line[clamp(at + whole + 1, length)];
-        frame.values[start + at * step] = (float) ((sum + part * ends) * weight);
-        sum += line[clamp(at + whole + 1, length)] - line[clamp(at - whole, length)];
+        float outer = line[at] + line[at + 2 * ends];
+        frame.values[start + at * step] = (float) ((sum + part * outer) * weight);
+        sum += line[at + 2 * ends] - line[at + 1];
       }
     }
   }
@@ -70,10 +74,6 @@ final class Lens {
         frame.values[y * frame.width + x] = sum / steps;
       }
     }
-  }
-
-  private static int clamp(int at, int length) {
-    return Math.max(0, Math.min(length - 1, at));
   }
 
   /** Through the camera's JPEG and back. */

@@ -5,9 +5,22 @@ final class Paper {
   final Plane[] levels;
   final Plane[] cover;
 
+  /** Whether nothing is torn off. */
+  final boolean whole;
+
   Paper(Plane reflectance, Plane coverage) {
     levels = pyramid(reflectance);
     cover = pyramid(coverage);
+    whole = isFull(coverage);
+  }
+
+  private static boolean isFull(Plane coverage) {
+    for (float value : coverage.values) {
+      if (value != 1) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Plane[] pyramid(Plane base) {

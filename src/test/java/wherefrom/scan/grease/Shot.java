@@ -25,15 +25,21 @@ final class Shot {
         int at = y * frame.width + x;
         float behind = frame.values[at];
         boolean even = hits.even(x);
+        if (even && view.bend() <= 0 && hits.beside(x)) {
+          continue;
+        }
+        if (even) {
+          hits.pixel(x);
+        }
         if (even && hits.beside(x)) {
-          hits.meet(true, x, 0.5, 0.5, hit);
+          hits.meet(true, x, 1, 1, hit);
           frame.values[at] = (float) bare(behind, view, hit);
           continue;
         }
         double sum = 0;
         for (int ray = 0; ray < 9; ray++) {
-          boolean met = hits.meet(even, x, (ray % 3 + 0.5) / 3, (ray / 3 + 0.5) / 3, hit);
-          sum += met ? light(behind, reflectance, cover, shrink, view, hit) : behind;
+          boolean met = hits.meet(even, x, ray % 3, ray / 3, hit);
+          sum += met ? light(behind, reflectance, cover, paper.whole, shrink, view, hit) : behind;
         }
         frame.values[at] = (float) (sum / 9);
       }
@@ -41,11 +47,17 @@ final class Shot {
   }
 
   private static double light(
-      double behind, Plane reflectance, Plane cover, double shrink, View view, double[] hit) {
+      double behind,
+      Plane reflectance,
+      Plane cover,
+      boolean whole,
+      double shrink,
+      View view,
+      double[] hit) {
     double tx = hit[0] * LabelArt.BLOCK + LabelArt.CENTRE_X;
     double ty = hit[1] * LabelArt.BLOCK + LabelArt.CENTRE_Y;
     boolean on = tx >= 0 && ty >= 0 && tx < LabelArt.PAPER_WIDTH && ty < LabelArt.PAPER_HEIGHT;
-    double share = on ? cover.sample(tx * shrink - 0.5, ty * shrink - 0.5) : 0;
+    double share = !on ? 0 : whole ? 1 : cover.sample(tx * shrink - 0.5, ty * shrink - 0.5);
     double bare = share < 1 ? bare(behind, view, hit) : 0;
     if (share <= 0) {
       return bare;

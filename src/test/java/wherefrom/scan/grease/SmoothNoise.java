@@ -4,7 +4,9 @@ import java.util.SplittableRandom;
 
 /** Smooth noise between 0 and 1, octaves of bilinear lattice noise. */
 final class SmoothNoise {
+  /** A power of two. */
   private static final int LATTICE = 64;
+
   private final float[] lattice = new float[LATTICE * LATTICE];
 
   SmoothNoise(SplittableRandom random) {
@@ -34,6 +36,6 @@ final class SmoothNoise {
   }
 
   private double node(int x, int y) {
-    return lattice[Math.floorMod(y, LATTICE) * LATTICE + Math.floorMod(x, LATTICE)];
+    return lattice[(y & (LATTICE - 1)) * LATTICE + (x & (LATTICE - 1))];
   }
 }
