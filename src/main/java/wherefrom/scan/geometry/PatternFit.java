@@ -27,6 +27,8 @@ public final class PatternFit {
   private final double[] spread = new double[ZONES];
   private final double[] slopeSum = new double[ZONES];
   private final double[] slopeProduct = new double[ZONES];
+  private final double[] seenX;
+  private final double[] seenY;
   private final double[] baseX;
   private final double[] baseY;
   private final float[] acrossSlope;
@@ -37,6 +39,8 @@ public final class PatternFit {
     this.pattern = pattern;
     projection = new Projection(camera);
     grey = new float[pattern.size];
+    seenX = new double[pattern.size];
+    seenY = new double[pattern.size];
     baseX = new double[pattern.size];
     baseY = new double[pattern.size];
     acrossSlope = new float[pattern.size];
@@ -85,9 +89,9 @@ public final class PatternFit {
     Arrays.fill(count, 0);
     Arrays.fill(expectedSum, 0);
     Arrays.fill(expectedSquares, 0);
+    projection.project(pattern.u, pattern.v, from, seenX, seenY);
     for (int at = from; at < pattern.size; at++) {
-      projection.project(pattern.u[at], pattern.v[at]);
-      float value = level.at(projection.x(), projection.y());
+      float value = level.at(seenX[at], seenY[at]);
       float wanted = expected[at];
       int part = pattern.zone[at];
       grey[at] = value;
@@ -128,11 +132,9 @@ public final class PatternFit {
    */
   void slopes(Level level, double[] values, double[] steps, int free, float[][] out) {
     projection.set(values);
+    projection.project(pattern.u, pattern.v, 0, baseX, baseY);
     for (int at = 0; at < pattern.size; at++) {
-      projection.project(pattern.u[at], pattern.v[at]);
-      level.at(projection.x(), projection.y(), spot);
-      baseX[at] = projection.x();
-      baseY[at] = projection.y();
+      level.at(baseX[at], baseY[at], spot);
       double scale = 1 / spread[pattern.zone[at]];
       acrossSlope[at] = (float) (spot[1] * scale);
       downSlope[at] = (float) (spot[2] * scale);
@@ -149,12 +151,11 @@ public final class PatternFit {
   private void slope(float[] out) {
     Arrays.fill(slopeSum, 0);
     Arrays.fill(slopeProduct, 0);
+    projection.project(pattern.u, pattern.v, 0, seenX, seenY);
     for (int at = 0; at < pattern.size; at++) {
-      projection.project(pattern.u[at], pattern.v[at]);
       float slope =
           (float)
-              (acrossSlope[at] * (projection.x() - baseX[at])
-                  + downSlope[at] * (projection.y() - baseY[at]));
+              (acrossSlope[at] * (seenX[at] - baseX[at]) + downSlope[at] * (seenY[at] - baseY[at]));
       int part = pattern.zone[at];
       out[at] = slope;
       slopeSum[part] += slope;

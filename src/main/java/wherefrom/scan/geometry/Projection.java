@@ -79,6 +79,31 @@ public final class Projection {
     y = (m[3] * su + m[4] * sv + m[5] + depth * depthY) / w;
   }
 
+  /** Where many places are seen: {@link #project} for each from the first on. */
+  void project(double[] u, double[] v, int first, double[] xs, double[] ys) {
+    if (bend != 0) {
+      for (int at = first; at < u.length; at++) {
+        project(u[at], v[at]);
+        xs[at] = x;
+        ys[at] = y;
+      }
+      return;
+    }
+    double right = m[0];
+    double down = m[3];
+    double w0 = m[6];
+    double w1 = m[7];
+    double x1 = m[1];
+    double x2 = m[2];
+    double y1 = m[4];
+    double y2 = m[5];
+    for (int at = first; at < u.length; at++) {
+      double w = w0 * u[at] + w1 * v[at] + 1;
+      xs[at] = (right * u[at] + x1 * v[at] + x2) / w;
+      ys[at] = (down * u[at] + y1 * v[at] + y2) / w;
+    }
+  }
+
   public double x() {
     return x;
   }
