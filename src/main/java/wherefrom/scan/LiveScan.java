@@ -70,6 +70,7 @@ final class LiveScan {
     }
     boolean settled = kept.stream().anyMatch(track -> track.told() == frame);
     boolean busy = settled || kept.size() > 1;
+    // odd frames are for what is in doubt: there is no time for that and a search in one frame
     boolean even = frame % 2 == 0;
     Optional<Pose> doubt = settled || even ? Optional.empty() : doubts.next(kept);
     if (doubt.isPresent()) {
@@ -105,6 +106,7 @@ final class LiveScan {
         : Optional.of(Causes.of(picture, track.pose(), camera));
   }
 
+  /** One more way of looking for tags, the next each time. */
   private List<PoseReading> search(Pyramid pyramid) {
     Cut cut = CUTS.get(searches++ % CUTS.size());
     int followed = cut.level() == 0 ? FOLLOWED_WHOLE : FOLLOWED;

@@ -125,7 +125,7 @@ final class PictureScan {
     return poses.read(pyramid, poses.coarse(pyramid, pose));
   }
 
-  /** Readings round a place that is followed and was never read. */
+  /** Readings from other starts round a place of a live picture where nothing was read. */
   List<PoseReading> loosen(Pyramid pyramid, Pose stuck) {
     return poses.retry(pyramid, stuck, LIVE_STARTS);
   }
