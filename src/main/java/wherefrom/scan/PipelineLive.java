@@ -13,7 +13,8 @@ import wherefrom.scan.match.IssuedSymbols;
 
 /**
  * Follows a live picture: tags that were found are looked for where they were, and each frame one
- * more way of looking for new ones is tried. Evidence of the frames adds up.
+ * more way of looking for new ones is tried, or a place that was not read is tried anew. Evidence
+ * of the frames adds up.
  */
 final class PipelineLive implements LiveReader {
   /** A tag not read for so many frames has left. */
