@@ -25,9 +25,6 @@ final class Shot {
         int at = y * frame.width + x;
         float behind = frame.values[at];
         boolean even = hits.even(x);
-        if (even && view.bend() <= 0 && hits.beside(x)) {
-          continue;
-        }
         if (even) {
           hits.pixel(x);
         }
