@@ -97,7 +97,7 @@ public final class Handling {
             item,
             EnumSet.complementOf(EnumSet.of(Whereabouts.RETIRED)),
             "The part is replaced already",
-            new PartReplaced(item, fresh, reason.strip()));
+            PartReplaced.like(item, fresh, reason.strip()));
     return done instanceof Handled.Logged ? new Handled.Logged(job.state().getPart(fresh)) : done;
   }
 

@@ -48,7 +48,7 @@ final class EntryCodec {
     Class<? extends JobEntry> found =
         EntryTypes.find(type).orElseThrow(() -> new UnknownTypeException(type));
     try {
-      return MAPPER.treeToValue(body, found);
+      return MAPPER.treeToValue(LaterFields.complete(type, body), found);
     } catch (JsonProcessingException e) {
       throw new IOException(
           "the entry \"" + type + "\" is not understood: " + e.getOriginalMessage(), e);

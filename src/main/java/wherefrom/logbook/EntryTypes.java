@@ -15,6 +15,7 @@ import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.JobEntry;
@@ -85,6 +86,7 @@ final class EntryTypes {
     name("look-recorded", LookRecorded.class);
     name("decision-made", DecisionMade.class);
     name("set-decided", SetDecided.class);
+    name("decisions-asked", DecisionsAsked.class);
     name("feature-looked", FeatureLooked.class);
     name("change-planned", ChangePlanned.class);
     name("plan-dropped", PlanDropped.class);

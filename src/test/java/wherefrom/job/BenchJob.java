@@ -109,7 +109,7 @@ final class BenchJob {
 
   /** Replaces the part that owns a place by a new one. */
   Part replace(String place) {
-    job.record(new PartReplaced(item(place), job.nextItem(), "test"));
+    job.record(PartReplaced.like(item(place), job.nextItem(), "test"));
     return part(place);
   }
 

@@ -155,7 +155,7 @@ class FittingTest {
   @Test
   void aReplacedPartIsRetiredAndItsReplacementFits() {
     int old = part(job, "pushrod@3EX").item();
-    job.record(new PartReplaced(old, job.nextItem(), "bent"));
+    job.record(PartReplaced.like(old, job.nextItem(), "bent"));
     Verdict verdict = fitting.fit(job.state().getPart(old).part(), spot("3EX"), false);
     assertThat(verdict.word()).isEqualTo("retired");
     assertThat(verdict.wayOut()).contains("0075");

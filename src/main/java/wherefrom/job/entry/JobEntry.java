@@ -23,6 +23,7 @@ public sealed interface JobEntry
         LookRecorded,
         DecisionMade,
         SetDecided,
+        DecisionsAsked,
         FeatureLooked,
         ChangePlanned,
         PlanDropped,

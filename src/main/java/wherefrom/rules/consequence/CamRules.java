@@ -130,6 +130,7 @@ final class CamRules {
                   ALL,
                   Set.of(PartKind.PUSHROD),
                   "Roller lifters stand taller: new, shorter pushrods.")
+              .because(Renewal.SORT)
               .first("springs", ALL, SPRINGS, "Check that the springs suit the roller cam.")
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")
               .after("thrust-button", "Fit and check the cam's thrust button.")

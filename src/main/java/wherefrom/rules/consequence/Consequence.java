@@ -17,6 +17,7 @@ import wherefrom.parts.Place;
  * @param what what to buy or to look at, in words; with kinds, the sort that the new parts are of,
  *     where it is another than the old ones'
  * @param sentence for a person
+ * @param renewal why banned parts must be renewed; wear where nothing is banned
  * @param source where the rule comes from
  * @param chain the changes that led here, the first cause first
  */
@@ -30,6 +31,7 @@ public record Consequence(
     int pieces,
     String what,
     String sentence,
+    Renewal renewal,
     String source,
     List<Change> chain) {
   private static final int MOST_NAMED = 8;

@@ -52,20 +52,38 @@ final class CrankRules {
               .first("galleries", ALL, SHELLS, "Plugs out, galleries brushed and flushed.")
               .after("pump", "Open and look at the oil pump and its pickup.")
               .after("filter", "Cut the filter open; fit a new one."),
-          Rule.of("R23", "Cap lost or mixed up", ChangeKind.CAP_LOST)
+          Rule.of(
+                  "R23",
+                  "Cap lost, mixed up, or of another housing",
+                  ChangeKind.CAP_LOST,
+                  ChangeKind.CAP_REPLACED)
               .source(Sources.TM_256)
               .forbid(
                   "align-bore",
                   HERE,
                   Set.of(
-                      PartKind.MAIN_CAP, PartKind.ROD_CAP, PartKind.MAIN_SHELL, PartKind.ROD_SHELL),
+                      PartKind.MAIN_CAP,
+                      PartKind.ROD_CAP,
+                      PartKind.MAIN_SHELL,
+                      PartKind.ROD_SHELL,
+                      PartKind.ROD),
                   "Caps are machined on their own housing: with another cap the housing must be"
                       + " machined again.")
+              .because(Renewal.SIZE)
               .first(
                   "align-bore-done",
                   HERE,
                   SHELLS,
-                  "See that the housing was machined with this cap and measured."));
+                  "See that the housing was machined with this cap and measured."),
+          Rule.of("R33", "New rod with its cap", ChangeKind.ROD_REPLACED)
+              .mustBeNew(WARN, HERE, ROD_SHELLS, "A new rod takes new shells.")
+              .first(
+                  "big-end",
+                  HERE,
+                  Set.of(PartKind.ROD),
+                  "Measure the new rod's big end for roundness, its cap torqued.")
+              .after("weight", "Weigh the new rod, end for end, against the others.")
+              .after("side-play", "Check the side play of the rods on that pin."));
 
   private CrankRules() {}
 
@@ -78,6 +96,7 @@ final class CrankRules {
             ALL,
             shells,
             "The " + which + " journals were ground: all " + which + " shells to that undersize.")
+        .because(Renewal.SIZE)
         .know(
             which + "-all-alike",
             WARN,

@@ -26,6 +26,7 @@ final class HeadAndDeckRules {
                   PISTONS,
                   "Pistons and rings, all to the same oversize. Others allow mixed sizes: ask the"
                       + " machinist.")
+              .because(Renewal.SIZE)
               .buy("rings", Count.PER_CYLINDER, "piston ring sets, oversize")
               .first("piston-clearance", ALL, PISTONS, "Measure piston to bore for each bore.")
               .after("ring-gap", "Set every ring gap in its own bore.")

@@ -22,6 +22,7 @@ final class OtherPartsRules {
                   ALL,
                   SPRINGS,
                   "Other springs are bought as one set: a used one among them has another load.")
+              .because(Renewal.SORT)
               .first(
                   "spring-seat",
                   ALL,
@@ -57,6 +58,7 @@ final class OtherPartsRules {
                   SHELLS,
                   "Used shells have worn in to the journals of the old crank: another crank takes"
                       + " new rod and main shells, to the size of its own journals.")
+              .because(Renewal.SIZE)
               .buy("crank", Count.ONE, "crank")
               .first(
                   "crank-journals",
@@ -89,6 +91,7 @@ final class OtherPartsRules {
                   PISTONS,
                   "Other pistons go in as one set, alike in crown and weight: no used one among"
                       + " them.")
+              .because(Renewal.SORT)
               .buy("rings", Count.PER_CYLINDER, "piston ring sets")
               .first("piston-to-bore", ALL, PISTONS, "Measure piston to bore for each bore.")
               .first(

@@ -71,7 +71,16 @@ public record Rule(
       String name, Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
     return then(
         new Then(
-            name, severity, Effect.MUST_BE_NEW, kinds, cover, Count.ONE, "", sentence, s -> true));
+            name,
+            severity,
+            Effect.MUST_BE_NEW,
+            kinds,
+            cover,
+            Count.ONE,
+            "",
+            sentence,
+            Renewal.WEAR,
+            s -> true));
   }
 
   /** Bans used parts unless the check of this name is passed. */
@@ -86,6 +95,7 @@ public record Rule(
             Count.ONE,
             "",
             sentence,
+            Renewal.WEAR,
             s -> true));
   }
 
@@ -100,6 +110,7 @@ public record Rule(
             count,
             what,
             "Buy new: " + what + ".",
+            Renewal.WEAR,
             s -> true));
   }
 
@@ -116,18 +127,45 @@ public record Rule(
   private Rule check(
       String name, Effect effect, Cover cover, Set<PartKind> kinds, String sentence) {
     return then(
-        new Then(name, Severity.CHECK, effect, kinds, cover, Count.ONE, "", sentence, s -> true));
+        new Then(
+            name,
+            Severity.CHECK,
+            effect,
+            kinds,
+            cover,
+            Count.ONE,
+            "",
+            sentence,
+            Renewal.WEAR,
+            s -> true));
   }
 
   Rule know(String name, Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
     return then(
-        new Then(name, severity, Effect.KNOW, kinds, cover, Count.ONE, "", sentence, s -> true));
+        new Then(
+            name,
+            severity,
+            Effect.KNOW,
+            kinds,
+            cover,
+            Count.ONE,
+            "",
+            sentence,
+            Renewal.WEAR,
+            s -> true));
   }
 
   /** The new parts of the last consequence are of another sort than the old ones. */
   Rule ofSort(String words) {
     List<Then> more = new ArrayList<>(thens);
     more.set(more.size() - 1, more.get(more.size() - 1).ofSort(words));
+    return new Rule(number, title, when, only, more, leadsTo, source);
+  }
+
+  /** The last consequence bans new parts of before, too: they are of the wrong size or sort. */
+  Rule because(Renewal why) {
+    List<Then> more = new ArrayList<>(thens);
+    more.set(more.size() - 1, more.get(more.size() - 1).because(why));
     return new Rule(number, title, when, only, more, leadsTo, source);
   }
 

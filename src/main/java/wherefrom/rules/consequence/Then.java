@@ -15,6 +15,7 @@ record Then(
     Count count,
     String what,
     String sentence,
+    Renewal renewal,
     Predicate<Setting> only) {
 
   Then {
@@ -22,11 +23,17 @@ record Then(
   }
 
   Then only(Predicate<Setting> condition) {
-    return new Then(name, severity, effect, kinds, cover, count, what, sentence, condition);
+    return new Then(
+        name, severity, effect, kinds, cover, count, what, sentence, renewal, condition);
   }
 
   Then ofSort(String words) {
-    return new Then(name, severity, effect, kinds, cover, count, words, sentence, only);
+    return new Then(
+        name, severity, effect, kinds, cover, count, words, sentence, Renewal.SORT, only);
+  }
+
+  Then because(Renewal why) {
+    return new Then(name, severity, effect, kinds, cover, count, what, sentence, why, only);
   }
 
   /** Whether there is anything in this engine that it speaks of. */
@@ -52,6 +59,7 @@ record Then(
         pieces,
         what,
         sentence,
+        renewal,
         rule.source(),
         chain);
   }

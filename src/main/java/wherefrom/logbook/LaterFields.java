@@ -1,0 +1,36 @@
+package wherefrom.logbook;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+
+/**
+ * Fields that an entry did not have in its first form. Where an older file leaves one out, it reads
+ * as it was meant then: not said. A field is added here once and never taken away.
+ */
+final class LaterFields {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+  private static final JsonNode NOT_SAID = NODES.textNode("");
+
+  private static final Map<String, Map<String, JsonNode>> FIELDS =
+      Map.of("part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID));
+
+  private LaterFields() {}
+
+  /** The body with every later field that it lacks; the body itself is left as it is. */
+  static JsonNode complete(String type, JsonNode body) {
+    Map<String, JsonNode> later = FIELDS.getOrDefault(type, Map.of());
+    if (!(body instanceof ObjectNode object) || later.isEmpty()) {
+      return body;
+    }
+    ObjectNode whole = object.deepCopy();
+    later.forEach(
+        (field, unsaid) -> {
+          if (!whole.has(field)) {
+            whole.set(field, unsaid);
+          }
+        });
+    return whole;
+  }
+}
