@@ -45,14 +45,24 @@ public enum Unit {
   POUND(FORCE, "lb", 1, "4.4482216152605", "lbf", "lbs"),
   KILOGRAM_FORCE(FORCE, "kgf", 2, "9.80665"),
   NEWTON_METRE(TORQUE, "N·m", 1, "1000", "nm", "n.m", "n*m"),
-  POUND_FOOT(TORQUE, "lb·ft", 1, "1355.8179483314004", "lbft", "lb.ft", "ftlb", "lb*ft", "lb-ft"),
-  POUND_INCH(TORQUE, "lb·in", 0, "112.9848290276167", "lbin", "lb.in", "inlb", "lb*in", "lb-in"),
+  POUND_FOOT(TORQUE, "lb·ft", 1, "1355.8179483314004", "lbft", "lb.ft", "ftlb", "lb*ft", "lb-ft", "lbf·ft", "lbf.ft", "lbf*ft", "lbf-ft", "lbfft", "ft·lb", "ft-lb", "ft.lb", "ft*lb", "ft·lbf", "ft-lbf"),
+  POUND_INCH(TORQUE, "lb·in", 0, "112.9848290276167", "lbin", "lb.in", "inlb", "lb*in", "lb-in", "lbf·in", "lbf.in", "lbf*in", "lbf-in", "lbfin", "in·lb", "in-lb", "in.lb", "in*lb", "in·lbf", "in-lbf"),
   NEWTON_MILLIMETRE(TORQUE, "N·mm", 0, "1", "nmm", "n.mm"),
   NEWTON_PER_MILLIMETRE(SPRING_RATE, "N/mm", 2, "1"),
-  POUND_PER_INCH(SPRING_RATE, "lb/in", 1, "4.4482216152605", "25.4"),
-  MEGAPASCAL(STRESS, "MPa", 0, "1"),
+  POUND_PER_INCH(
+      SPRING_RATE,
+      "lb/in",
+      1,
+      "4.4482216152605",
+      "25.4",
+      "lbf/in",
+      "lbs/in",
+      "lb/inch",
+      "lbf/inch",
+      "lbs/inch"),
+  MEGAPASCAL(STRESS, "MPa", 0, "1", "n/mm²", "n/mm2"),
   GIGAPASCAL(STRESS, "GPa", 2, "1000"),
-  PSI(STRESS, "psi", 0, "4.4482216152605", "645.16");
+  PSI(STRESS, "psi", 0, "4.4482216152605", "645.16", "lbf/in²", "lbf/in2", "lb/in²", "lb/in2");
 
   private static final String GAP = "|";
   private final Dimension dimension;

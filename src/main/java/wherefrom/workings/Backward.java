@@ -51,12 +51,12 @@ public final class Backward {
             .filter(AmountInput.class::isInstance)
             .map(AmountInput.class::cast)
             .orElseThrow(() -> new IllegalArgumentException("no input figure " + unknownKey));
-    return new Backward(working, known, unknown, resultKey, wanted).solve();
+    return new Backward(working, working.completed(known), unknown, resultKey, wanted).solve();
   }
 
   private BackwardAnswer solve() {
     WorkingCard card = working.card();
-    Amount start = base(unknown.range().most().doubleValue());
+    Amount start = new Amount(unknown.range().most(), Unit.getBase(unknown.dimension()));
     Optional<WorkingAnswer> trouble =
         InputCheck.findTrouble(card, known.with(unknown.key(), start));
     if (trouble.isPresent()) {
@@ -67,6 +67,10 @@ public final class Backward {
       return probe.findMissing().get();
     }
     Survey survey = Survey.of(probe, unknown.range());
+    Optional<Nonsense> unlike = probe.findResultUnit().flatMap(this::findWrongUnit);
+    if (unlike.isPresent()) {
+      return unlike.get();
+    }
     if (survey.isFlat()) {
       return new NoAnswer(
           "The result does not depend on " + unknown.words() + " with these figures.");
@@ -77,6 +81,24 @@ public final class Backward {
         .min(Comparator.comparingDouble(this::distanceFromStart))
         .<BackwardAnswer>map(x -> solution(probe, x))
         .orElseGet(() -> noAnswer(survey));
+  }
+
+  /** A wanted volume is no length, whatever its figure. */
+  private Optional<Nonsense> findWrongUnit(Unit shown) {
+    if (shown.dimension() == wanted.dimension()) {
+      return Optional.empty();
+    }
+    String like = shown.symbol().isEmpty() ? "" : ", such as " + shown.symbol();
+    return Optional.of(
+        new Nonsense(
+            resultKey,
+            resultKey
+                + " is "
+                + shown.dimension().words()
+                + like
+                + "; what is wanted was given as "
+                + wanted.text()
+                + "."));
   }
 
   private static double root(Probe probe, Survey.Bracket bracket) {
@@ -138,7 +160,7 @@ public final class Backward {
   }
 
   private static Amount base(double inBase, Dimension dimension) {
-    return new Amount(new BigDecimal(inBase), Unit.getBase(dimension));
+    return new Amount(BigDecimal.valueOf(inBase), Unit.getBase(dimension));
   }
 
   /** The unit a figure was entered in; empty where none was. */

@@ -67,6 +67,6 @@ public final class ChamberForRatio implements Working {
             .map(
                 now -> values.and("remove", "to remove", Unit.CUBIC_CENTIMETRE, now.minus(chamber)))
             .orElse(values);
-    return CombustionSpace.withNotes(terms, all);
+    return CombustionSpace.withNotes(terms, CombustionSpace.pistonToHead(terms), all);
   }
 }
