@@ -21,6 +21,9 @@ public final class Backward {
   private static final double MISS = 1e-9;
   private static final int MOST_STEPS = 200;
 
+  /** Past the places usual for a unit, where the ends of a span are told. */
+  private static final int MORE_PLACES = 2;
+
   private final Working working;
   private final Inputs known;
   private final AmountInput unknown;
@@ -151,8 +154,9 @@ public final class Backward {
 
   private String shown(double inBase) {
     Amount amount = base(inBase, wanted.dimension()).to(wanted.unit());
-    BigDecimal short5 = amount.number().round(new MathContext(5));
-    return new Amount(short5, wanted.unit()).text();
+    BigDecimal digits = amount.number().round(new MathContext(5));
+    int places = Math.min(digits.scale(), wanted.unit().decimals() + MORE_PLACES);
+    return amount.rounded(Math.max(0, places)).text();
   }
 
   private Amount base(double inBase) {

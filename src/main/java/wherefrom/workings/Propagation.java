@@ -40,13 +40,7 @@ final class Propagation {
     double value = inUnit(figure.inBase().value(), unit);
     double u = inUnit(DoubleDouble.of(Math.sqrt(variance)), unit);
     return new ResultValue(
-        figure.key(),
-        figure.words(),
-        unit,
-        value,
-        u,
-        shares(figure, variance),
-        figure.rounding());
+        figure.key(), figure.words(), unit, value, u, shares(figure, variance), figure.rounding());
   }
 
   private double part(Figure figure, int index) {

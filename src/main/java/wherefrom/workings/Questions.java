@@ -13,6 +13,8 @@ import wherefrom.quantity.UnitSystem;
 /** Asks back where a figure could be, but no engine usually has it. Nothing is refused for it. */
 final class Questions {
   private static final MathContext SHORT = new MathContext(2);
+  private static final MathContext ENOUGH = new MathContext(5);
+  private static final int MOST_DIGITS = 8;
 
   private Questions() {}
 
@@ -21,7 +23,10 @@ final class Questions {
     List<Note> questions = new ArrayList<>();
     for (InputSpec input : working.card().inputs()) {
       if (input instanceof AmountInput figure) {
-        inputs.findMeasured(figure.key()).flatMap(m -> ask(figure, m.value())).ifPresent(questions::add);
+        inputs
+            .findMeasured(figure.key())
+            .flatMap(measured -> ask(figure, measured.value()))
+            .ifPresent(questions::add);
       }
     }
     questions.addAll(working.questions(terms));
@@ -29,27 +34,33 @@ final class Questions {
   }
 
   private static Optional<Note> ask(AmountInput input, Amount value) {
-    if (input.usual().holds(value.inBase())) {
-      return Optional.empty();
-    }
-    String text =
-        input.words()
-            + " "
-            + shortened(value)
-            + ": usual are "
-            + bound(input.usual().least(), value.unit())
-            + " to "
-            + bound(input.usual().most(), value.unit())
-            + "."
-            + meant(input, value)
-            + " Read it again.";
-    return Optional.of(Note.question("unusual-" + input.key(), text, Source.commonPractice()));
+    return UsualFigures.find(input)
+        .filter(usual -> !usual.holds(value.inBase()))
+        .map(
+            usual ->
+                Note.question(
+                    "unusual-" + input.key(),
+                    sentence(input, value, usual),
+                    Source.commonPractice()));
+  }
+
+  private static String sentence(AmountInput input, Amount value, Range usual) {
+    return input.words()
+        + " "
+        + shortened(value)
+        + ": usual are "
+        + bound(usual.least(), value.unit())
+        + " to "
+        + bound(usual.most(), value.unit())
+        + "."
+        + meant(input, value, usual)
+        + " Read it again.";
   }
 
   /** A figure that was worked out backwards may have more digits than anyone reads. */
   private static String shortened(Amount value) {
-    boolean lengthy = value.number().precision() > 8;
-    return lengthy ? new Amount(value.number().round(new MathContext(5)), value.unit()).text() : value.text();
+    boolean lengthy = value.number().precision() > MOST_DIGITS;
+    return lengthy ? new Amount(value.number().round(ENOUGH), value.unit()).text() : value.text();
   }
 
   private static String bound(BigDecimal base, Unit unit) {
@@ -59,12 +70,12 @@ final class Questions {
   }
 
   /** Inch typed for millimetre or the other way round, where that would be usual. */
-  private static String meant(AmountInput input, Amount value) {
+  private static String meant(AmountInput input, Amount value, Range usual) {
     if (input.dimension() != Dimension.LENGTH) {
       return "";
     }
     boolean inch = UnitSystem.find(value.unit()).equals(Optional.of(UnitSystem.INCH));
     Amount other = new Amount(value.number(), inch ? Unit.MILLIMETRE : Unit.INCH);
-    return input.usual().holds(other.inBase()) ? " Was it " + shortened(other) + "?" : "";
+    return usual.holds(other.inBase()) ? " Was it " + shortened(other) + "?" : "";
   }
 }

@@ -51,9 +51,7 @@ final class PlanModel {
 
     /** {@code under 0.080 in}, {@code near 0.080 in}; empty where nothing is to be said. */
     String mark() {
-      return marked
-          .map(Cell::words)
-          .orElse("");
+      return marked.map(Cell::words).orElse("");
     }
 
     private static String words(Margin margin) {

@@ -13,7 +13,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.workings.plan.Margin;
 
 /** The plan's table: rows of cells under keys that choose a column; in pages where it is long. */
 final class PlanTable extends Region {

@@ -2,7 +2,6 @@ package wherefrom.workings.catalogue;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;

@@ -59,7 +59,7 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
           .optional();
   public static final AmountInput CREVICE_GAP =
       AmountInput.length("crevice-gap", "The radial gap round the piston above the top ring.")
-          .orZero()
+          .in(Range.between("0", "10"))
           .optional();
 
   private static final double LEAST_RATIO = 5;
@@ -125,6 +125,14 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
   /** The clearance volume that gives the ratio: V_s / (CR − 1). */
   public Dual clearanceFor(Dual ratio) {
     return swept.dividedBy(ratio.minus(Dual.of(1)));
+  }
+
+  /** What a negative cut means. */
+  static Note ratioAbove() {
+    return Note.conclusion(
+        "ratio-above-target",
+        "The ratio is above the wanted one already: nothing is to be cut.",
+        Source.workedOut("the inputs given"));
   }
 
   /** What is left between piston edge and head: deck and gasket. */

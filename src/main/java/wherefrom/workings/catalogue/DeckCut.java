@@ -52,6 +52,8 @@ public final class DeckCut implements Working {
         Values.of("cut", "cut of the deck", unit, terms.get(DECK).minus(newDeck))
             .and("deck", "deck afterwards", unit, newDeck)
             .and(Gap.PISTON_TO_HEAD.key(), "piston to head", unit, quench);
-    return CombustionSpace.withNotes(terms, quench, values);
+    boolean nothing = terms.get(DECK).isLessThan(newDeck);
+    return CombustionSpace.withNotes(terms, quench, values)
+        .noteIf(nothing, CombustionSpace::ratioAbove);
   }
 }

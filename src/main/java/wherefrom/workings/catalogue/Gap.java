@@ -10,7 +10,8 @@ import wherefrom.workings.maths.Dual;
 
 /**
  * A gap between two parts that must never meet. Where a working leaves none, it says in plain words
- * what would touch; where it leaves less than is usual, that. Whatever works one out says both here.
+ * what would touch; where it leaves less than is usual, that. Whatever works one out says both
+ * here.
  */
 public enum Gap {
   PISTON_TO_HEAD(

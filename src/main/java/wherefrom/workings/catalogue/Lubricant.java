@@ -32,7 +32,10 @@ public enum Lubricant {
           "oiled",
           OWN);
   static final AmountInput NUT_FACTOR =
-      AmountInput.of("k", Dimension.NUMBER, "The nut factor K, with lubricant=own; without its own ± it scatters by ±30 %.")
+      AmountInput.of(
+              "k",
+              Dimension.NUMBER,
+              "The nut factor K, with lubricant=own; without its own ± it scatters by ±30 %.")
           .in(Range.above("0", "1"))
           .optional();
 

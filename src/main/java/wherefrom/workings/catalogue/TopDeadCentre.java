@@ -53,7 +53,6 @@ public final class TopDeadCentre implements Working {
           "The readings lie half a turn apart, with a dead centre midway on either side: set the"
               + " stop to touch nearer to the top.");
     }
-    return Values.of(
-        "centre", "top dead centre on the wheel", Unit.DEGREE, before.midway(after));
+    return Values.of("centre", "top dead centre on the wheel", Unit.DEGREE, before.midway(after));
   }
 }

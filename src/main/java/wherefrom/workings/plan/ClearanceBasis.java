@@ -15,8 +15,8 @@ import wherefrom.workings.catalogue.ValveLift;
 
 /**
  * What the room between piston and valve was measured with. It says nothing of another cam, other
- * pistons or another crank. Of another rocker ratio or lash it says the least that is left, as at no
- * angle the valve then lifts farther by more than at its largest gain.
+ * pistons or another crank. Of another rocker ratio or lash it says the least that is left, as at
+ * no angle the valve then lifts farther by more than at its largest gain.
  *
  * @param stale keys of the clearances that were measured with other parts than the column has
  * @param otherParts what else is there now, in words; empty where only ratio or lash are
@@ -32,8 +32,7 @@ record ClearanceBasis(Set<String> stale, Optional<String> otherParts) {
           CombustionSpace.STROKE,
           CombustionSpace.DECK,
           CombustionSpace.PISTON_VOLUME);
-  private static final List<AmountInput> ROCKERS =
-      List.of(ValveLift.ROCKER_RATIO, ValveLift.LASH);
+  private static final List<AmountInput> ROCKERS = List.of(ValveLift.ROCKER_RATIO, ValveLift.LASH);
   private static final List<AmountInput> CLEARANCES =
       List.of(PlanInputs.CLEARANCE_INTAKE, PlanInputs.CLEARANCE_EXHAUST);
 
@@ -72,8 +71,7 @@ record ClearanceBasis(Set<String> stale, Optional<String> otherParts) {
   }
 
   private static boolean differs(Inputs now, Inputs then, List<AmountInput> inputs) {
-    return inputs.stream()
-        .anyMatch(input -> size(now, input).compareTo(size(then, input)) != 0);
+    return inputs.stream().anyMatch(input -> size(now, input).compareTo(size(then, input)) != 0);
   }
 
   /** Absent counts as zero. */

@@ -34,8 +34,7 @@ public final class PlanInputs {
 
   /** Set by the plan itself when a what-if has another rocker ratio. */
   public static final AmountInput RATIO_BEFORE =
-      AmountInput.of(
-          "rocker-ratio-before", Dimension.NUMBER, "The rocker ratio used up to now.");
+      AmountInput.of("rocker-ratio-before", Dimension.NUMBER, "The rocker ratio used up to now.");
 
   /** Set by the plan itself when a what-if has another lash. */
   public static final AmountInput LASH_BEFORE =

@@ -17,9 +17,9 @@ import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.catalogue.ChamberForRatio;
 import wherefrom.workings.catalogue.CombustionSpace;
+import wherefrom.workings.catalogue.Gap;
 import wherefrom.workings.catalogue.Geometry;
 import wherefrom.workings.catalogue.HeadCut;
-import wherefrom.workings.catalogue.Gap;
 import wherefrom.workings.maths.Dual;
 
 /** From the wanted ratio, or the cuts themselves, to the ratio and the lowering of the head. */

@@ -16,8 +16,7 @@ public record Comparison(TimingValue value, AngleValue found, OptionalDouble car
 
   /** Whether the readings can tell the two apart. */
   public boolean differs() {
-    return card.isPresent()
-        && Math.abs(off()) > COVERAGE * found.standardUncertainty();
+    return card.isPresent() && Math.abs(off()) > COVERAGE * found.standardUncertainty();
   }
 
   /** Found less card. Marks of the wheel are compared as such: 250° is 110° before. */

@@ -19,8 +19,7 @@ final class LeftOut {
   private final Shifts closing = new Shifts();
   private final Shifts middle = new Shifts();
 
-  private LeftOut(
-      double[] angles, double[] lifts, int top, double checkingLift, LobeEvents whole) {
+  private LeftOut(double[] angles, double[] lifts, int top, double checkingLift, LobeEvents whole) {
     this.angles = angles.clone();
     this.lifts = lifts.clone();
     this.top = top;

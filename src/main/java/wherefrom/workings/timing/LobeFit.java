@@ -6,8 +6,8 @@ import java.util.Optional;
  * Fits a lobe to its dial readings. The middle comes from both flanks between a fifth and four
  * fifths of the full lift, not from the flat nose; the events are where the curve passes the stated
  * lift. Its uncertainty is made of three parts: that of every single reading, carried through to
- * first order (JCGM 100:2008, 5.1.2) with each sensitivity found by moving that reading; what is not
- * seen between the readings ({@link LeftOut}); and for the middle what the flanks leave open by
+ * first order (JCGM 100:2008, 5.1.2) with each sensitivity found by moving that reading; what is
+ * not seen between the readings ({@link LeftOut}); and for the middle what the flanks leave open by
  * being unequal.
  */
 public final class LobeFit {
@@ -75,7 +75,8 @@ public final class LobeFit {
    * scatter could make all of the lean, the flanks count as equal.
    */
   private double unequalFlanks(Spreads read) {
-    double seen = Math.max(share(events.lean(), read.lean), share(events.overEvents(), read.overEvents));
+    double seen =
+        Math.max(share(events.lean(), read.lean), share(events.overEvents(), read.overEvents));
     double farthest = Math.max(events.overNose(), Math.abs(events.overEvents()));
     return seen * farthest * farthest / 2;
   }

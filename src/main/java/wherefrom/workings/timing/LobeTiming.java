@@ -3,8 +3,8 @@ package wherefrom.workings.timing;
 /**
  * One lobe's timing at a stated lift, in crank degrees from top dead centre. The uncertainties are
  * those of the readings, of what lies between them, and for the middle of unequal flanks; the
- * wheel's zero adds {@code centreUncertainty} to opening, closing and middle, all alike, and nothing
- * to the duration.
+ * wheel's zero adds {@code centreUncertainty} to opening, closing and middle, all alike, and
+ * nothing to the duration.
  */
 public record LobeTiming(
     double checkingLift,

@@ -184,7 +184,8 @@ class PlanTest {
     PlanColumn less = whatIf("rocker-ratio=1.4", "lash=0.010in");
     assertThat(less.findAtLeast("piston-to-intake").orElseThrow().value())
         .isCloseTo(0.120, within(1e-12));
-    Plan bare = new Plan(NOW.without("lobe-lift"), List.of(new WhatIf("x", inputs("rocker-ratio=1.6"))));
+    Plan bare =
+        new Plan(NOW.without("lobe-lift"), List.of(new WhatIf("x", inputs("rocker-ratio=1.6"))));
     assertThat(column(bare, 1).isNotKnown("piston-to-intake")).isTrue();
     assertThat(column(bare, 1).findAtLeast("piston-to-intake")).isEmpty();
   }
@@ -222,8 +223,7 @@ class PlanTest {
       Plan plan =
           new Plan(
               measured,
-              List.of(
-                  new WhatIf("x", inputs("rocker-ratio=" + after, mm("lash", lashAfter)))));
+              List.of(new WhatIf("x", inputs("rocker-ratio=" + after, mm("lash", lashAfter)))));
       double least = column(plan, 1).findAtLeast("piston-to-intake").orElseThrow().value();
       assertThat(then).as("run %d", run).isGreaterThanOrEqualTo(least - 1e-9);
       assertThat(least).isLessThanOrEqualTo(now + 1e-9);

@@ -142,6 +142,34 @@ class LobeFitTest {
         zero);
   }
 
+  /** A wheel numbered 0 to 360: the intake opens at 328, the exhaust closes at 42. */
+  @Test
+  void readingsOverTheWheelsZeroAreOneLobe() {
+    for (double middle : new double[] {108, -112, 20}) {
+      LobeReadings typed = readings(middle, 5, 0.1, 0.0002, new Random(5));
+      LobeTiming plain = fit(typed, 0.050);
+      for (double turn : new double[] {0, 360, 720}) {
+        List<DialReading> marks =
+            typed.readings().stream()
+                .map(it -> new DialReading((it.degrees() + turn) % 360, it.lift()))
+                .map(it -> new DialReading((it.degrees() + 360) % 360, it.lift()))
+                .toList();
+        LobeTiming marked = fit(new LobeReadings(marks, 0.1, 0.0002, 0.3), 0.050);
+        assertThat(marked.centreLine().degrees())
+            .isCloseTo(plain.centreLine().degrees(), within(1e-6));
+        assertThat(marked.opening().degrees()).isCloseTo(plain.opening().degrees(), within(1e-6));
+        assertThat(marked.duration().degrees()).isCloseTo(plain.duration().degrees(), within(1e-6));
+      }
+    }
+  }
+
+  @Test
+  void theLiftsBetweenWhichTheMiddleIsTakenAreSaid() {
+    LobeTiming timing = fit(readings(108, 2, 0, 0, new Random(6)), 0.050);
+    assertThat(timing.flanks().from()).isCloseTo(0.2 * FULL, within(0.0002));
+    assertThat(timing.flanks().to()).isCloseTo(0.8 * FULL, within(0.0002));
+  }
+
   @Test
   void readingsThatCannotBeFittedAreRefusedWithASentence() {
     LobeReadings good = readings(108, 10, 0, 0, new Random(4));
