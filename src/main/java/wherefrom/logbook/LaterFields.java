@@ -14,7 +14,9 @@ final class LaterFields {
   private static final JsonNode NOT_SAID = NODES.textNode("");
 
   private static final Map<String, Map<String, JsonNode>> FIELDS =
-      Map.of("part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID));
+      Map.of(
+          "part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID),
+          "shop-line-added", Map.of("work", NODES.textNode("other"), "where", NODES.arrayNode()));
 
   private LaterFields() {}
 
