@@ -65,10 +65,12 @@ final class MadeChanges {
           PartKind.VALVE, ChangeKind.VALVE_REPLACED);
 
   private final EngineJob job;
+  private final ShopChanges shop;
   private final Map<String, MadeChange> changes = new LinkedHashMap<>();
 
   private MadeChanges(EngineJob job) {
     this.job = job;
+    shop = new ShopChanges(job);
   }
 
   static List<MadeChange> of(EngineJob job) {
@@ -86,6 +88,8 @@ final class MadeChanges {
   private void take(LoggedEntry logged) {
     JobEntry entry = logged.entry();
     long sequence = logged.sequence();
+    shop.take(logged)
+        .forEach(change -> put("shop " + sequence + change.where(), sequence, change, true));
     if (entry instanceof ChangeMade made) {
       Change change = new Change(made.change(), made.where(), made.detail());
       put("made " + sequence, sequence, change, true);

@@ -2,7 +2,12 @@ package wherefrom.rules.consequence;
 
 import java.util.List;
 import java.util.Optional;
+import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.ValveSpot;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 
 /**
  * A kind of work at the machine shop, and the change that it amounts to once it is back. The names
@@ -98,6 +103,26 @@ public enum ShopWork {
                     .map(place -> new Change(kind, place, isSized() ? detail : ""))
                     .toList())
         .orElse(List.of());
+  }
+
+  /** Where such work is done when this part goes for it; empty where it is none for the part. */
+  public Optional<String> findWhere(Place home, Layout layout) {
+    if (this == RESIZE && home.spot() instanceof RodSpot rod) {
+      return Optional.of("B" + rod.cylinder());
+    }
+    return this == VALVES && home.spot() instanceof ValveSpot valve
+        ? layout.findBank(valve.cylinder()).map(Bank::name)
+        : Optional.empty();
+  }
+
+  /** Whether a tagged part of this kind goes to the shop for it. */
+  public boolean isFor(PartKind kind) {
+    return switch (this) {
+      case RESIZE -> kind == PartKind.ROD || kind == PartKind.ROD_CAP;
+      case VALVES -> kind == PartKind.VALVE;
+      case CRACK_TEST, OTHER -> true;
+      default -> false;
+    };
   }
 
   /** What is wrong with such a line, in a sentence; empty when nothing is. */
