@@ -158,7 +158,7 @@ final class FittingSizes {
   }
 
   private FittingSize coming(SurfaceSize here, ComingCut coming) {
-    String after = ", once " + here.surface().cut() + " (" + coming.by() + ")";
+    String after = ", once " + here.surface().cut();
     if (coming.size().isEmpty()) {
       return cleanUp(here, after);
     }

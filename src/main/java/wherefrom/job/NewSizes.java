@@ -24,6 +24,17 @@ final class NewSizes {
     return sizes;
   }
 
+  /** {@code , size 0.010 in, roller}; empty where nothing was said. */
+  static String words(PartReplaced replaced) {
+    String size =
+        replaced.size().isEmpty()
+            ? ""
+            : replaced.size().matches("0[.0]*")
+                ? ", standard"
+                : ", size " + replaced.size() + " " + replaced.unit();
+    return size + (replaced.sort().isEmpty() ? "" : ", " + replaced.sort());
+  }
+
   /** How far the part is from standard; empty where nobody said. */
   Optional<Amount> findSize(int item) {
     return Optional.ofNullable(taken.get(item))

@@ -22,4 +22,15 @@ final class WorkDone {
     }
     return List.copyOf(done);
   }
+
+  /** Those that came back from the machine shop alone. */
+  static List<MadeChange> fromShop(EngineJob job) {
+    ShopChanges shop = new ShopChanges(job);
+    List<MadeChange> done = new ArrayList<>();
+    for (LoggedEntry logged : job.standing()) {
+      shop.take(logged)
+          .forEach(change -> done.add(new MadeChange(logged.sequence(), change, true)));
+    }
+    return List.copyOf(done);
+  }
 }
