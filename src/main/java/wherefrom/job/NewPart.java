@@ -25,8 +25,18 @@ public record NewPart(String size, String sort) {
   /** Like the old one, of a size that nobody said. */
   public static final NewPart LIKE_THE_OLD = new NewPart("", "");
 
-  public static NewPart ofSize(Amount size) {
-    return new NewPart(size.text(), "");
+  /** Of the size that the list gives, and of the sort that the rules want. */
+  public static NewPart asListed(EngineJob job, Part old) {
+    return new NewPart(
+        listed(job, old).isPresent() ? LISTED : "", findSortWanted(job, old).orElse(""));
+  }
+
+  /** The sort that the rules want in place of the old one, such as {@code roller}. */
+  public static Optional<String> findSortWanted(EngineJob job, Part old) {
+    return job.rules().listFor(old).stream()
+        .filter(rule -> rule.binding() && rule.consequence().isOtherSort())
+        .map(rule -> rule.consequence().subject().split(" ")[0])
+        .reduce((earlier, later) -> later);
   }
 
   /** The size and its unit, both empty where none is said; or a sentence that says what is wrong. */

@@ -138,7 +138,7 @@ public final class Planning {
 
   /** The changes that came back from the machine shop. */
   public List<Change> fromShop() {
-    return WorkDone.fromShop(job.state()).stream().map(MadeChange::change).toList();
+    return WorkDone.fromShop(job.state());
   }
 
   /** What speaks against a change among the open plans, in a sentence. */

@@ -85,7 +85,7 @@ public final class SurfaceSizes {
 
   /** The size of the part that fits the surface as it is. */
   public Optional<FittingSize> findFitting(Place place) {
-    return CutSurface.find(place.kind()).map(surface -> asItIs(surface, CutSurface.where(place)));
+    return CutSurface.find(place.kind()).map(surface -> fitting(surface, CutSurface.where(place)));
   }
 
   /** The size to buy: for the surface as it will be where it is going to be cut. */
@@ -94,7 +94,7 @@ public final class SurfaceSizes {
         .map(surface -> new FittingSizes(list(surface)).toBuy(CutSurface.where(place)));
   }
 
-  private FittingSize asItIs(CutSurface surface, String where) {
+  FittingSize fitting(CutSurface surface, String where) {
     return new FittingSizes(list(surface)).asItIs(where);
   }
 

@@ -13,24 +13,18 @@ final class WorkDone {
     ShopChanges shop = new ShopChanges(job);
     List<MadeChange> done = new ArrayList<>();
     for (LoggedEntry logged : job.standing()) {
+      List<Change> changes = new ArrayList<>(shop.take(logged));
       if (logged.entry() instanceof ChangeMade made) {
-        Change change = new Change(made.change(), made.where(), made.detail());
-        done.add(new MadeChange(logged.sequence(), change, true));
+        changes.add(new Change(made.change(), made.where(), made.detail()));
       }
-      shop.take(logged)
-          .forEach(change -> done.add(new MadeChange(logged.sequence(), change, true)));
+      changes.forEach(change -> done.add(new MadeChange(logged.sequence(), change, true)));
     }
     return List.copyOf(done);
   }
 
   /** Those that came back from the machine shop alone. */
-  static List<MadeChange> fromShop(EngineJob job) {
+  static List<Change> fromShop(EngineJob job) {
     ShopChanges shop = new ShopChanges(job);
-    List<MadeChange> done = new ArrayList<>();
-    for (LoggedEntry logged : job.standing()) {
-      shop.take(logged)
-          .forEach(change -> done.add(new MadeChange(logged.sequence(), change, true)));
-    }
-    return List.copyOf(done);
+    return job.standing().stream().flatMap(logged -> shop.take(logged).stream()).toList();
   }
 }

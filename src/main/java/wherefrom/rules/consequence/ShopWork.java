@@ -93,6 +93,11 @@ public enum ShopWork {
     return this == RESIZE || this == MILL_HEAD || this == VALVES;
   }
 
+  /** How many pieces go for such work at these places. */
+  public int countPieces(List<String> where) {
+    return isOnePieceEach() ? where.size() : 1;
+  }
+
   /** The changes that such work is, at these places; no place means all. */
   public List<Change> changes(List<String> where, String detail, Layout layout) {
     List<String> places = where.isEmpty() ? listWhere(layout) : where;
