@@ -36,7 +36,7 @@ final class RecordSizes {
   }
 
   private RecordSection.Row row(SurfaceSize size) {
-    FittingSize fits = sizes.fitting(size.surface(), size.where());
+    FittingSize fits = sizes.getFitting(size);
     String coming =
         size.coming().map(one -> ", to be " + size.surface().cut() + " (" + one.by() + ")")
             .orElse("");

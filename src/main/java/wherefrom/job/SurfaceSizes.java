@@ -88,13 +88,18 @@ public final class SurfaceSizes {
     return CutSurface.find(place.kind()).map(surface -> fitting(surface, CutSurface.where(place)));
   }
 
+  /** The size of the part that fits a surface as it is. */
+  public FittingSize getFitting(SurfaceSize size) {
+    return fitting(size.surface(), size.where());
+  }
+
   /** The size to buy: for the surface as it will be where it is going to be cut. */
   public Optional<FittingSize> findToBuy(Place place) {
     return CutSurface.find(place.kind())
         .map(surface -> new FittingSizes(list(surface)).toBuy(CutSurface.where(place)));
   }
 
-  FittingSize fitting(CutSurface surface, String where) {
+  private FittingSize fitting(CutSurface surface, String where) {
     return new FittingSizes(list(surface)).asItIs(where);
   }
 
