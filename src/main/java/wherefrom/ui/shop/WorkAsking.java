@@ -30,7 +30,7 @@ final class WorkAsking {
   static void ask(Desk desk, Consumer<ShopOrder> done) {
     List<Choice<ShopWork>> choices =
         Arrays.stream(ShopWork.values())
-            .map(work -> new Choice<>(work, capital(work.words()), followed(work)))
+            .map(work -> new Choice<>(work, capital(work.words()), ""))
             .toList();
     desk.navigator()
         .open(
@@ -46,10 +46,6 @@ final class WorkAsking {
                         new WorkAsking(desk, done).where(work);
                       }
                     }));
-  }
-
-  private static String followed(ShopWork work) {
-    return work.change().isPresent() ? "counted back, its rules bind" : "";
   }
 
   private static String capital(String words) {
