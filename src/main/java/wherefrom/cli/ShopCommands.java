@@ -53,13 +53,13 @@ final class ShopCommands {
   private Command send() {
     return command(
         Usage.of(
-            "shop send",
-            "CODE…|-",
-            "Puts tagged parts on a visit's slip.",
-            Option.JOB,
-            VISIT,
-            Option.needed("--wanted", "TEXT", "the work, with numbers"),
-            WORK)
+                "shop send",
+                "CODE…|-",
+                "Puts tagged parts on a visit's slip.",
+                Option.JOB,
+                VISIT,
+                Option.needed("--wanted", "TEXT", "the work, with numbers"),
+                WORK)
             .noting("Works for tagged parts: resize (rods, caps), valves, crack-test, other."),
         (bench, call, answer) ->
             codes.each(call, answer, code -> send(bench, call, code.get(0), answer)));
@@ -69,17 +69,14 @@ final class ShopCommands {
     int visit = call.number("--visit", 0, 1, MOST);
     int item = item(bench, code);
     return said(
-        new MachineShop(bench.job())
-            .send(visit, List.of(item), call.get("--wanted"), work(call)),
+        new MachineShop(bench.job()).send(visit, List.of(item), call.get("--wanted"), work(call)),
         bench.job().state().getPart(item).part().words(),
         answer);
   }
 
   private static ShopWork work(Call call) throws BadInput {
     Optional<String> work = call.find("--work");
-    return work.isEmpty()
-        ? ShopWork.OTHER
-        : Names.find(ShopWork.class, "kind of work", work.get());
+    return work.isEmpty() ? ShopWork.OTHER : Names.find(ShopWork.class, "kind of work", work.get());
   }
 
   private static int item(Bench bench, String code) throws BadInput {
@@ -153,15 +150,15 @@ final class ShopCommands {
   private Command count() {
     return command(
         Usage.of(
-            "shop count",
-            "",
-            "Checks pieces of a line in by count, and by value where a size was wanted.",
-            Option.JOB,
-            VISIT,
-            Option.needed("--line", "N", "the line's number, as shop list gives it"),
-            Option.needed("--pieces", "N", "how many were counted"),
-            Option.maybe("--size", "SIZE", "the size measured"),
-            Option.maybe("--done", "TEXT", "what was done"))
+                "shop count",
+                "",
+                "Checks pieces of a line in by count, and by value where a size was wanted.",
+                Option.JOB,
+                VISIT,
+                Option.needed("--line", "N", "the line's number, as shop list gives it"),
+                Option.needed("--pieces", "N", "how many were counted"),
+                Option.maybe("--size", "SIZE", "the size measured"),
+                Option.maybe("--done", "TEXT", "what was done"))
             .noting("Exit status 1 where the size that came back should not be taken home."),
         (bench, call, answer) ->
             said(

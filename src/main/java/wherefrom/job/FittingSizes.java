@@ -57,7 +57,9 @@ final class FittingSizes {
     Optional<Amount> off = cut.findOff(surface, here.standard());
     if (off.isEmpty()) {
       return FittingSize.unknown(
-          "type the standard size of the " + surface.word() + " first, to tell how far "
+          "type the standard size of the "
+              + surface.word()
+              + " first, to tell how far "
               + size.text()
               + " is from it");
     }
@@ -121,12 +123,14 @@ final class FittingSizes {
     List<Amount> steps = new ArrayList<>();
     for (SurfaceSize one : readings) {
       Amount reading = one.leastWorn().orElseThrow();
-      Optional<Amount> step =
-          surface.steps().findNear(surface.off(here.standard().get(), reading));
+      Optional<Amount> step = surface.steps().findNear(surface.off(here.standard().get(), reading));
       if (step.isEmpty()) {
         return Optional.of(
             FittingSize.unknown(
-                one.words() + " measures " + reading.text() + ", between the usual steps: ask"
+                one.words()
+                    + " measures "
+                    + reading.text()
+                    + ", between the usual steps: ask"
                     + " the machine shop"));
       }
       steps.add(step.get());
@@ -150,7 +154,8 @@ final class FittingSizes {
         readings(here).isEmpty()
             ? "measure the " + surface.word()
             : "type the standard size of the " + surface.word();
-    Amount standard = new Amount(BigDecimal.ZERO, here.standard().map(Amount::unit).orElse(Unit.INCH));
+    Amount standard =
+        new Amount(BigDecimal.ZERO, here.standard().map(Amount::unit).orElse(Unit.INCH));
     return FittingSize.of(
         standard,
         Basis.PRESUMED,
@@ -171,7 +176,9 @@ final class FittingSizes {
   private FittingSize cleanUp(SurfaceSize here, String after) {
     CutSurface surface = here.surface();
     List<SurfaceSize> those =
-        all.stream().filter(one -> one.coming().filter(c -> c.size().isEmpty()).isPresent()).toList();
+        all.stream()
+            .filter(one -> one.coming().filter(c -> c.size().isEmpty()).isPresent())
+            .toList();
     long unmeasured =
         those.stream().filter(one -> one.measured().filter(m -> m.isWhole()).isEmpty()).count();
     if (unmeasured > 0) {

@@ -101,8 +101,7 @@ public final class Handling {
         job.state(),
         job.state().getPart(item).part(),
         (size, unit) ->
-            replace(
-                new PartReplaced(item, fresh, reason.strip(), size, unit, part.plainSort())),
+            replace(new PartReplaced(item, fresh, reason.strip(), size, unit, part.plainSort())),
         Handled.Refused::new);
   }
 

@@ -102,8 +102,7 @@ public final class MachineShop {
       boolean keep) {
     return add(
         visit,
-        new ShopOrder(
-            ShopWork.OTHER, List.of(), what, count, wanted, target, tolerance, keep));
+        new ShopOrder(ShopWork.OTHER, List.of(), what, count, wanted, target, tolerance, keep));
   }
 
   /** Adds a line for a kind of work: counted back, it is the change that it amounts to. */

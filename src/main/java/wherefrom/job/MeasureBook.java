@@ -205,8 +205,7 @@ public final class MeasureBook {
                     .flatMap(
                         surface ->
                             cuts.findBefore(surface, at.where(), one.logged().sequence())
-                                .flatMap(
-                                    cut -> cut.findDiameter(surface, findSize(plan.key())))));
+                                .flatMap(cut -> cut.findDiameter(surface, findSize(plan.key())))));
   }
 
   private List<Judgement> judge(ReadingPlan plan, List<ResultValue> values) {

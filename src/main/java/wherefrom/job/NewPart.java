@@ -16,7 +16,8 @@ import wherefrom.rules.size.SizeText;
  *
  * @param size how far it is from standard, as typed: {@code 0.010 in}, {@code standard}; {@link
  *     #LISTED} for what the buying list says; blank where nobody says
- * @param sort of which other sort it is than the old one, such as {@code roller}; blank for the same
+ * @param sort of which other sort it is than the old one, such as {@code roller}; blank for the
+ *     same
  */
 public record NewPart(String size, String sort) {
   /** Stands for the size that the buying list gives. */
@@ -39,7 +40,9 @@ public record NewPart(String size, String sort) {
         .reduce((earlier, later) -> later);
   }
 
-  /** The size and its unit, both empty where none is said; or a sentence that says what is wrong. */
+  /**
+   * The size and its unit, both empty where none is said; or a sentence that says what is wrong.
+   */
   <T> T read(
       EngineJob job, Part old, BiFunction<String, String, T> done, Function<String, T> refused) {
     if (old.kind() == PartKind.LIFTER && !plainSort().matches("|flat|roller")) {

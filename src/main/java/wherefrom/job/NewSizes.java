@@ -40,8 +40,7 @@ final class NewSizes {
     return Optional.ofNullable(taken.get(item))
         .filter(one -> !one.size().isEmpty())
         .flatMap(
-            one ->
-                Unit.find(one.unit()).map(unit -> new Amount(new BigDecimal(one.size()), unit)));
+            one -> Unit.find(one.unit()).map(unit -> new Amount(new BigDecimal(one.size()), unit)));
   }
 
   /** Of which other sort it is; empty where nobody said. */

@@ -186,8 +186,7 @@ public final class Planning {
     boolean readable =
         change.detail().isBlank()
             || CutSurface.find(change.kind()).isEmpty()
-            || SizeText.read(
-                    change.detail(), Typed.usual(job.state().units(), Dimension.LENGTH))
+            || SizeText.read(change.detail(), Typed.usual(job.state().units(), Dimension.LENGTH))
                 .isPresent();
     return readable
         ? Optional.empty()

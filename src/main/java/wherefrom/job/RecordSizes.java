@@ -38,7 +38,8 @@ final class RecordSizes {
   private RecordSection.Row row(SurfaceSize size) {
     FittingSize fits = sizes.getFitting(size);
     String coming =
-        size.coming().map(one -> ", to be " + size.surface().cut() + " (" + one.by() + ")")
+        size.coming()
+            .map(one -> ", to be " + size.surface().cut() + " (" + one.by() + ")")
             .orElse("");
     return new RecordSection.Row(
         List.of(

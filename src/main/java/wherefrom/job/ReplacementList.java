@@ -14,7 +14,6 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
-import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Ban;
 
@@ -51,9 +50,7 @@ final class ReplacementList {
     SurfaceSizes sizes = new SurfaceSizes(job);
     Map<Optional<FittingSize>, List<Part>> bySize = new LinkedHashMap<>();
     for (Part part : parts) {
-      bySize
-          .computeIfAbsent(sizes.findToBuy(part.home()), size -> new ArrayList<>())
-          .add(part);
+      bySize.computeIfAbsent(sizes.findToBuy(part.home()), size -> new ArrayList<>()).add(part);
     }
     return bySize.entrySet().stream()
         .map(one -> line(one.getValue(), one.getKey(), reason))

@@ -90,8 +90,7 @@ public record ShopOrder(
     if (surface.isEmpty()) {
       return Typed.read(target, job.units(), Dimension.LENGTH, then, refused);
     }
-    Optional<Amount> size =
-        SizeText.read(target, Typed.usual(job.units(), Dimension.LENGTH));
+    Optional<Amount> size = SizeText.read(target, Typed.usual(job.units(), Dimension.LENGTH));
     if (size.isEmpty()) {
       return refused.apply(
           "\""

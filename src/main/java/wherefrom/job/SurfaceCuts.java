@@ -41,8 +41,7 @@ final class SurfaceCuts {
                     change.where(),
                     new Cut(
                         made.sequence(),
-                        SizeText.read(
-                            change.detail(), Typed.usual(job.units(), Dimension.LENGTH)),
+                        SizeText.read(change.detail(), Typed.usual(job.units(), Dimension.LENGTH)),
                         false)));
   }
 

@@ -17,8 +17,7 @@ class NewPartSizeTest {
   private final Handling handling = new Handling(bench.bench.job);
 
   private Part taken(String place, String size) {
-    Handled done =
-        handling.replace(bench.bench.item(place), "must be new", new NewPart(size, ""));
+    Handled done = handling.replace(bench.bench.item(place), "must be new", new NewPart(size, ""));
     return ((Handled.Logged) done).part().part();
   }
 
@@ -45,8 +44,7 @@ class NewPartSizeTest {
   void shellsOfTheSizeAsCutFitWheneverTheyWereBought() {
     Part before = taken("rod-shell@R3U", "0.010 in");
     assertThat(objection(before))
-        .contains(
-            "This shell is 0.010 in under; nobody recorded that the journal was ground.");
+        .contains("This shell is 0.010 in under; nobody recorded that the journal was ground.");
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
     Part after = taken("rod-shell@R3L", "0.25 mm");
     for (Part shell : new Part[] {before, after}) {
@@ -86,7 +84,11 @@ class NewPartSizeTest {
 
   @ParameterizedTest
   @CsvSource({
-    "standard, 0", "0, 0", "0.010 in, 0.010", "ten under, 0.010", "0.010 undersize, 0.010",
+    "standard, 0",
+    "0, 0",
+    "0.010 in, 0.010",
+    "ten under, 0.010",
+    "0.010 undersize, 0.010",
     "0.030, 0.030"
   })
   void aSizeIsReadAsItIsWrittenOnTheBox(String typed, String kept) {
@@ -96,13 +98,15 @@ class NewPartSizeTest {
 
   @Test
   void whatIsNoSizeIsRefusedAndNothingIsReplaced() {
-    for (String typed : new String[] {"-0.010", "0.25 in", "4.030 in", "ten feet", "big", "0.010 lb"}) {
+    for (String typed :
+        new String[] {"-0.010", "0.25 in", "4.030 in", "ten feet", "big", "0.010 lb"}) {
       assertThat(refused("rod-shell@R3U", typed, ""))
           .as(typed)
           .contains("is no size of such a part");
     }
     assertThat(refused("pushrod@3EX", "0.010", "")).contains("said of shells and pistons");
-    assertThat(refused("lifter@3EX", "", "mushroom")).isEqualTo("A lifter is flat or roller: say which.");
+    assertThat(refused("lifter@3EX", "", "mushroom"))
+        .isEqualTo("A lifter is flat or roller: say which.");
     assertThat(bench.bench.part("rod-shell@R3U").fresh()).isFalse();
   }
 

@@ -160,8 +160,7 @@ class ShopWorkTest {
     assertThat(refused(order(ShopWork.GRIND_RODS, "2.0900", "", "B3")))
         .isEqualTo(
             "\"grind the rod journals\" is done on all of the engine alike: leave the places out.");
-    assertThat(refused(order(ShopWork.BORE, "0.25 in", "")))
-        .contains("no size of a cylinder bore");
+    assertThat(refused(order(ShopWork.BORE, "0.25 in", ""))).contains("no size of a cylinder bore");
     assertThat(
             refused(
                 new ShopOrder(ShopWork.MILL_HEAD, List.of(), "head", 1, "", "0.010", "", false)))

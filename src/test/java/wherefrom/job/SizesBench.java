@@ -93,7 +93,12 @@ final class SizesBench {
         new Measuring(bench.job)
             .take(
                 new Measuring.Entry(
-                    new Subject.AFeature(feature, where), feature.key(), "mic", readings, true, ""));
+                    new Subject.AFeature(feature, where),
+                    feature.key(),
+                    "mic",
+                    readings,
+                    true,
+                    ""));
     if (!(answer instanceof Measuring.Answer.Kept)) {
       throw new IllegalStateException(answer.toString());
     }

@@ -82,8 +82,7 @@ class SurfaceSizesTest {
     }
     bench.toReplace("piston@B5");
     assertThat(bench.toBuy(PartKind.PISTON))
-        .containsExactly(
-            "0.020 in over (twenty over), once bored; the next step that cleans up");
+        .containsExactly("0.020 in over (twenty over), once bored; the next step that cleans up");
     assertThat(bench.fits("piston@B5").words()).isEqualTo("standard");
   }
 
@@ -180,8 +179,7 @@ class SurfaceSizesTest {
         wherefrom.inspection.Feature.ROD_JOURNAL, "B3", "2.0900", "2.0899", "2.0898", "2.0899");
     SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
     assertThat(
-            Stream.of(
-                    journal.standard(), journal.asCut(), journal.leastWorn(), journal.mostWorn())
+            Stream.of(journal.standard(), journal.asCut(), journal.leastWorn(), journal.mostWorn())
                 .map(size -> size.orElseThrow().text()))
         .containsExactly("2.1000 in", "2.0900 in", "2.0900 in", "2.0898 in");
     assertThat(bench.sizes().list()).hasSize(8 + 5 + 8);

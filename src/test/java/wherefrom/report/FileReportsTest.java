@@ -94,9 +94,31 @@ class FileReportsTest {
   @Test
   void aSlipNamesCountsSizesAndWhatMustNotGetLost() throws IOException {
     ShopLineAdded caps =
-        new ShopLineAdded(2, 1, "main caps", 5, "stay with the block", "", "", "", true, ShopWork.OTHER, List.of());
+        new ShopLineAdded(
+            2,
+            1,
+            "main caps",
+            5,
+            "stay with the block",
+            "",
+            "",
+            "",
+            true,
+            ShopWork.OTHER,
+            List.of());
     ShopLineAdded block =
-        new ShopLineAdded(2, 2, "block", 1, "bore all eight", "4.0200", "0.0005", "in", false, ShopWork.OTHER, List.of());
+        new ShopLineAdded(
+            2,
+            2,
+            "block",
+            1,
+            "bore all eight",
+            "4.0200",
+            "0.0005",
+            "in",
+            false,
+            ShopWork.OTHER,
+            List.of());
     ShopVisit visit =
         new ShopVisit(
             2,

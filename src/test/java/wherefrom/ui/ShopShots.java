@@ -8,8 +8,8 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.Handling;
 import wherefrom.job.Instruments;
 import wherefrom.job.MachineShop;
-import wherefrom.job.Planning;
 import wherefrom.job.Measuring;
+import wherefrom.job.Planning;
 import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
@@ -72,13 +72,8 @@ final class ShopShots {
             ChoiceScreen.class,
             (window, sample) -> {
               new Planning(sample.job)
-                  .make(
-                      new Change(
-                          ChangeKind.ROD_JOURNALS_GROUND,
-                          "",
-                          "0.010 in"));
-              NewPartAsking.ask(
-                  window.shell.desk(), sample.part("rod-shell@R3U"), part -> {});
+                  .make(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in"));
+              NewPartAsking.ask(window.shell.desk(), sample.part("rod-shell@R3U"), part -> {});
             }));
     shots.add(
         away("shop-check-in", VisitScreen.class, (window, sample) -> window.press("Visit 1")));

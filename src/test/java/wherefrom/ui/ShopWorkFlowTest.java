@@ -70,8 +70,7 @@ class ShopWorkFlowTest {
 
   @Test
   void aNewShellIsAskedForItsSizeAndTheListsComesFirst() {
-    new Planning(sample.job)
-        .make(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in"));
+    new Planning(sample.job).make(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in"));
     Part old = sample.part("rod-shell@R3U");
     Toolkit.on(
         () -> {

@@ -124,9 +124,7 @@ public enum CutSurface {
   public Amount diameter(Amount standard, Amount off) {
     Amount same = off.to(standard.unit());
     return new Amount(
-        under
-            ? standard.number().subtract(same.number())
-            : standard.number().add(same.number()),
+        under ? standard.number().subtract(same.number()) : standard.number().add(same.number()),
         standard.unit());
   }
 

@@ -19,8 +19,7 @@ final class UsualSizes {
     List<String> steps = new ArrayList<>();
     CutSurface.find(kind)
         .ifPresent(
-            surface ->
-                surface.steps().list(unit).forEach(step -> steps.add(surface.words(step))));
+            surface -> surface.steps().list(unit).forEach(step -> steps.add(surface.words(step))));
     boolean sized =
         switch (kind) {
           case ROD_JOURNALS_GROUND,

@@ -156,8 +156,7 @@ public final class PartScreen implements Screen, Scannable {
   }
 
   private void replace(String reason) {
-    NewPartAsking.ask(
-        desk, model.part(), fresh -> print(() -> model.replace(reason, fresh)));
+    NewPartAsking.ask(desk, model.part(), fresh -> print(() -> model.replace(reason, fresh)));
   }
 
   /** The tag that a deed calls for is printed at once. */

@@ -51,8 +51,7 @@ final class LineAsking {
         "What goes?",
         THINGS,
         what ->
-            asking.count(
-                what, count -> asking.wanted(wanted -> asking.keep(what, count, wanted))));
+            asking.count(what, count -> asking.wanted(wanted -> asking.keep(what, count, wanted))));
   }
 
   /** Small pieces that go along and must not get lost. */
@@ -65,8 +64,7 @@ final class LineAsking {
         what ->
             asking.count(
                 what,
-                count ->
-                    asking.take(what, count, Wanted.of("come back with the rest"), true)));
+                count -> asking.take(what, count, Wanted.of("come back with the rest"), true)));
   }
 
   private void count(String what, Consumer<Integer> then) {

@@ -109,7 +109,6 @@ final class WorkAsking {
 
   private void finish(ShopWork work, List<String> where, int pieces, String size, String within) {
     done.accept(
-        new ShopOrder(
-            work, where, work.usualThing(), pieces, work.words(), size, within, false));
+        new ShopOrder(work, where, work.usualThing(), pieces, work.words(), size, within, false));
   }
 }

@@ -84,8 +84,7 @@ public final class BoreShape implements Working {
     Unit unit = terms.lengthUnit();
     Dual cut = cut(terms);
     Dual worn = wear.max(Dual.of(0)).times(2);
-    Optional<Dual> step =
-        SizeSteps.OVERSIZES.findStep(cut.minus(terms.get(NOMINAL)), wear, unit);
+    Optional<Dual> step = SizeSteps.OVERSIZES.findStep(cut.minus(terms.get(NOMINAL)), wear, unit);
     Values more = values.and("clean-up", "smallest clean bore", unit, cut.plus(worn));
     return step.map(s -> more.and("oversize", "next step over standard that cleans up", unit, s))
         .orElseGet(() -> more.note(pastLast()));

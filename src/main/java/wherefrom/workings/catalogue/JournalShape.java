@@ -64,9 +64,7 @@ public final class JournalShape implements Working {
             .and("wear", "wear", unit, wear);
     return SizeSteps.UNDERSIZES
         .findStep(standard.minus(cut), wear, unit)
-        .map(
-            step ->
-                values.and("undersize", "next step under standard that cleans up", unit, step))
+        .map(step -> values.and("undersize", "next step under standard that cleans up", unit, step))
         .orElseGet(() -> values.note(pastLast()));
   }
 

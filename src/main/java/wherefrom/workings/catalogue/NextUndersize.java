@@ -20,8 +20,7 @@ public final class NextUndersize implements Working {
       AmountInput.length("standard", "The journal's least standard diameter, not yet ground.");
   static final AmountInput AS_CUT =
       AmountInput.length(
-              "as-cut",
-              "The diameter it was last ground to; leave out where it was never ground.")
+              "as-cut", "The diameter it was last ground to; leave out where it was never ground.")
           .optional();
   private static final AmountInput SMALLEST =
       AmountInput.length("smallest", "The smallest diameter measured on the journal.");

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.NewPart;
 import wherefrom.job.Fitting;
 import wherefrom.job.Handled;
+import wherefrom.job.NewPart;
 import wherefrom.ui.part.PartModel.Deed;
 import wherefrom.ui.sample.SampleJob;
 
