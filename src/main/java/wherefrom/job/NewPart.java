@@ -36,7 +36,7 @@ public record NewPart(String size, String sort) {
   public static Optional<String> findSortWanted(EngineJob job, Part old) {
     return job.rules().listFor(old).stream()
         .filter(rule -> rule.binding() && rule.consequence().isOtherSort())
-        .map(rule -> rule.consequence().subject().split(" ")[0])
+        .map(rule -> rule.consequence().subject().split(" ", 2)[0])
         .reduce((earlier, later) -> later);
   }
 
