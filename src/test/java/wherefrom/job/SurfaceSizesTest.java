@@ -225,4 +225,43 @@ class SurfaceSizesTest {
     metric.bored("102.10 mm");
     assertThat(metric.toBuy(PartKind.PISTON)).containsExactly("0.50 mm over");
   }
+
+  private String missingOfRod(int cylinder) {
+    return new OilClearances(bench.bench.job.state())
+        .list().stream()
+            .filter(bearing -> bearing.words().equals("rod " + cylinder))
+            .map(bearing -> String.join(", ", bearing.missing()))
+            .findFirst()
+            .orElseThrow();
+  }
+
+  @Test
+  void aClearanceIsNotWorkedOutWithAJournalOfBeforeTheCut() {
+    bench.rodJournals("2.0990");
+    assertThat(missingOfRod(3)).doesNotContain("journal");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    assertThat(missingOfRod(3)).contains("journal");
+    bench.rodJournals("2.0899");
+    assertThat(missingOfRod(3)).doesNotContain("journal");
+  }
+
+  @Test
+  void theRecordKeepsTheThreeSizes() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.rodJournal(3, "2.0898");
+    RecordSection sizes =
+        BuildRecord.of(bench.bench.job).sections().stream()
+            .filter(section -> section.title().equals("Sizes"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(sizes.rows()).hasSize(8);
+    assertThat(sizes.rows().get(2).cells())
+        .containsExactly(
+            "cylinder 3, rod journal",
+            "2.1000 in",
+            "2.0900 in",
+            "2.0898 in",
+            "0.010 in under (ten under)",
+            "");
+  }
 }
