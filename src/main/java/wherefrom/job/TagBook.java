@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -34,9 +33,9 @@ public final class TagBook {
     return part.code(job.engine());
   }
 
-  /** Place cards count the layout's spots, so that tracking more kinds moves no number. */
+  /** Place cards count the spots as the job's opening does, whatever is tracked since. */
   public TagCode of(Spot spot) {
-    int item = Spots.all(job.layout()).indexOf(spot) + 1;
+    int item = job.cards().indexOf(spot) + 1;
     return new TagCode(TagType.PLACE_CARD, job.engine(), item, 1);
   }
 
@@ -117,7 +116,7 @@ public final class TagBook {
   }
 
   private Found findSpot(TagCode code) {
-    List<Spot> spots = Spots.all(job.layout());
+    List<Spot> spots = job.cards();
     return code.item() <= spots.size() && code.issue() == 1
         ? new Found.ASpot(spots.get(code.item() - 1))
         : notIssued(code);

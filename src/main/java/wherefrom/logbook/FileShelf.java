@@ -145,7 +145,7 @@ public final class FileShelf implements Shelf {
     try {
       logbook.append(
           clock.instant(),
-          new JobOpened(
+          JobOpened.of(
               begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
       return new OpenJob(logbook, clock);
     } catch (RuntimeException e) {

@@ -14,7 +14,10 @@ final class LaterFields {
   private static final JsonNode NOT_SAID = NODES.textNode("");
 
   private static final Map<String, Map<String, JsonNode>> FIELDS =
-      Map.of("part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID));
+      Map.of(
+          "part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID),
+          "job-opened", Map.of("items", NODES.arrayNode(), "cards", NODES.arrayNode()),
+          "kinds-tracked", Map.of("first", NODES.numberNode(0), "items", NODES.arrayNode()));
 
   private LaterFields() {}
 
@@ -28,7 +31,7 @@ final class LaterFields {
     later.forEach(
         (field, unsaid) -> {
           if (!whole.has(field)) {
-            whole.set(field, unsaid);
+            whole.set(field, unsaid.deepCopy());
           }
         });
     return whole;

@@ -33,7 +33,7 @@ public final class Benches {
     MemoryLogbook logbook = new MemoryLogbook();
     logbook.append(
         CLOCK.instant(),
-        new JobOpened(
+        JobOpened.of(
             "Barn V8",
             ENGINE,
             ReadyLayouts.find("v8-odd-even").orElseThrow(),

@@ -2,9 +2,7 @@ package wherefrom.ui.shop;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.job.EntryWords;
 import wherefrom.job.Found;
-import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.TagBook;
 import wherefrom.parts.Action;
@@ -54,13 +52,7 @@ final class Taking {
   }
 
   private void act(Action action) {
-    OpenJob job = desk.getJob();
-    said =
-        action == Action.UNDO
-            ? job.takeBack()
-                .map(step -> "Taken back: " + EntryWords.of(job.state(), step.entry()) + ".")
-                .orElse("There is nothing left to take back.")
-            : "";
+    said = action == Action.UNDO ? desk.getJob().undo().sentence() : "";
   }
 
   /** Takes the part that belongs at a spot, or sits there. */

@@ -56,7 +56,7 @@ public final class PaperShelf implements Shelf {
     PaperLogbook logbook = new PaperLogbook();
     logbook.append(
         SampleJob.CLOCK.instant(),
-        new JobOpened(
+        JobOpened.of(
             begun.name(), 100 + jobs.size(), begun.layout(), begun.kinds(), begun.units()));
     OpenJob job = new OpenJob(logbook, SampleJob.CLOCK);
     put(begun.name(), job);
