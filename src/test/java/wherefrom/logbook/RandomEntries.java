@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.Spot;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.parts.PartKind;
@@ -84,6 +85,9 @@ final class RandomEntries {
     }
     if (raw == BigDecimal.class) {
       return BigDecimal.valueOf(random.nextInt(100_000), random.nextInt(8));
+    }
+    if (raw == Spot.class) {
+      return PLACES.get(random.nextInt(PLACES.size())).spot();
     }
     if (raw == Place.class) {
       return PLACES.get(random.nextInt(PLACES.size()));

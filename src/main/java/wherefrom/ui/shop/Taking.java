@@ -10,7 +10,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.TypedCode;
 
 /** Hands codes and taps to a taker, and keeps what came of the last. */
 final class Taking {
@@ -74,17 +74,12 @@ final class Taking {
 
   /** Asks for the six digits on a tag. */
   void askCode() {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    "Type a code",
-                    "The six digits on the tag.",
-                    6,
-                    digits -> {
-                      desk.attempt(() -> scan(digits));
-                      desk.navigator().changed();
-                    }));
+    TypedCode.ask(
+        desk,
+        "The six digits on the tag.",
+        digits -> {
+          desk.attempt(() -> scan(digits));
+          desk.navigator().changed();
+        });
   }
 }
