@@ -48,6 +48,29 @@ record Bench(Shelf shelf, OpenJob job, JobNames names) implements AutoCloseable 
     return found;
   }
 
+  /** Something that is done in several steps, each of which may be refused. */
+  interface Steps {
+    void take() throws BadInput;
+  }
+
+  /** Takes several steps as one act: where one of them is refused, none is kept. */
+  void asOne(Steps steps) throws BadInput {
+    Optional<BadInput> refused =
+        job.asOne(
+            () -> {
+              try {
+                steps.take();
+                return Optional.<BadInput>empty();
+              } catch (BadInput e) {
+                return Optional.of(e);
+              }
+            },
+            Optional::isEmpty);
+    if (refused.isPresent()) {
+      throw refused.get();
+    }
+  }
+
   @Override
   public void close() {
     job.close();
