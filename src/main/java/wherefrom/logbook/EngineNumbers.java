@@ -12,7 +12,7 @@ import wherefrom.parts.TagType;
 
 /** Numbers that tell one engine's tags from another's. */
 final class EngineNumbers {
-  private static final int MOST_TRIES = 10_000;
+  private static final int MOST_TRIES = 2_000;
   private static final int ACTION_CARDS = 0;
 
   private final IntSupplier random;

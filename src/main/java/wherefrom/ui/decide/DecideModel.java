@@ -176,12 +176,16 @@ final class DecideModel {
         used(line.kind()).stream()
             .filter(part -> line.places().contains(part.part().home()))
             .toList();
-    for (PartRecord part : old) {
-      if (handling.replace(part.part().item(), line.reason()) instanceof Handled.Refused refused) {
-        return refused.sentence();
-      }
-    }
-    return "New parts: " + old.size() + ". Print their tags.";
+    Optional<String> refused =
+        job.asOne(
+            () ->
+                old.stream()
+                    .map(part -> handling.replace(part.part().item(), line.reason()))
+                    .filter(Handled.Refused.class::isInstance)
+                    .map(done -> ((Handled.Refused) done).sentence())
+                    .findFirst(),
+            Optional::isEmpty);
+    return refused.orElse("New parts: " + old.size() + ". Print their tags.");
   }
 
   /** {@code 3 EX, 5 EX, 7 IN}; from eight on, the first of them and how many more. */

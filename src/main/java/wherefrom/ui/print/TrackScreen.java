@@ -17,7 +17,7 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 
 /** Chooses more kinds of part to track in the job that is open. */
-final class TrackScreen implements Screen {
+public final class TrackScreen implements Screen {
   private static final int IN_A_ROW = 3;
 
   private final Desk desk;
