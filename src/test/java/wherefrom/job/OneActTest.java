@@ -17,6 +17,8 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.numbers.ClearanceLimits;
+import wherefrom.job.numbers.Kept;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
@@ -172,6 +174,19 @@ class OneActTest {
             book.begin(
                 Locale.US, () -> book.note(0, "boring", "", CostState.QUOTED, "240", 0, "")));
     assertOneAct(() -> book.begin(Locale.US, () -> book.setPrice("lifters", "12.50")));
+  }
+
+  @Test
+  void clearanceLimitsThatBeginToJudge() {
+    ClearanceLimits.set(job, "main", "lower", "0.0010in");
+    ClearanceLimits.set(job, "main", "upper", "0.0025in");
+    int entries = logbook.entries().size();
+    assertThat(ClearanceLimits.set(job, "main", "source", "manual, page 6-12"))
+        .isInstanceOf(Kept.Done.class);
+    assertThat(logbook.entries()).hasSize(entries + 1);
+    job.undo();
+    assertThat(ClearanceLimits.of(job, "main").source()).isEmpty();
+    assertThat(ClearanceLimits.of(job, "main").lower()).isPresent();
   }
 
   @Test
