@@ -114,16 +114,16 @@ final class MoneyCommands {
         (bench, call, answer) -> {
           MoneyBook book = new MoneyBook(bench.job());
           CostState state = state(call);
-          book.begin(Locale.getDefault());
+          int line = call.number("--line", 0, 1, MOST);
+          int plan = call.number("--plan", 0, 1, MOST);
+          String what = call.get("--what");
+          String about = call.find("--about").orElse("");
+          String amount = call.get("--amount");
+          String note = call.find("--note").orElse("");
           return said(
-              book.note(
-                  call.number("--line", 0, 1, MOST),
-                  call.get("--what"),
-                  call.find("--about").orElse(""),
-                  state,
-                  call.get("--amount"),
-                  call.number("--plan", 0, 1, MOST),
-                  call.find("--note").orElse("")),
+              book.begin(
+                  Locale.getDefault(),
+                  () -> book.note(line, what, about, state, amount, plan, note)),
               answer);
         });
   }
@@ -199,8 +199,9 @@ final class MoneyCommands {
           MoneyBook book = new MoneyBook(bench.job());
           Optional<String> what = call.find("--what");
           if (what.isPresent()) {
-            book.begin(Locale.getDefault());
-            return said(book.setPrice(what.get(), call.get("--amount")), answer);
+            String amount = call.get("--amount");
+            return said(
+                book.begin(Locale.getDefault(), () -> book.setPrice(what.get(), amount)), answer);
           }
           Tender tender = book.tender(Locale.getDefault());
           book.prices()

@@ -3,6 +3,7 @@ package wherefrom.job;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.CheckAnswered;
@@ -53,6 +54,9 @@ public final class EntryWords {
               .map(PartKind::plural)
               .sorted()
               .collect(Collectors.joining(", "));
+    }
+    if (entry instanceof Act act) {
+      return act.entries().stream().map(each -> of(job, each)).collect(Collectors.joining("; "));
     }
     if (entry instanceof TagsPrinted printed) {
       return printed.items().size() + " " + printed.type().word() + " tags printed";

@@ -119,7 +119,7 @@ public final class Handling {
 
   /** The part's tag is lost or spoilt: the next issue counts, the older ones are retired. */
   public Handled reissue(int item, String reason) {
-    int issue = job.state().getPart(item).part().issue() + 1;
+    int issue = job.nextIssue(item);
     if (reason.isBlank()) {
       return new Handled.Refused("Say why the tag is printed anew.");
     }

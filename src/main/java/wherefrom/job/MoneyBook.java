@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.CostDropped;
@@ -168,11 +169,19 @@ public final class MoneyBook {
     return findTender().orElseGet(() -> Tender.of(locale));
   }
 
-  /** Keeps the currency with the job's first amount, so that no other country changes it. */
-  public void begin(Locale locale) {
-    if (entries().findBudget().isEmpty()) {
-      job.record(new BudgetSet(0, CONTINGENCY, Tender.of(locale).letters()));
-    }
+  /**
+   * Keeps the currency with the job's first amount, so that no other country changes it: one act
+   * with what notes the amount, and nothing where that is refused.
+   */
+  public Answer begin(Locale locale, Supplier<Answer> amount) {
+    return job.asOne(
+        () -> {
+          if (entries().findBudget().isEmpty()) {
+            job.record(new BudgetSet(0, CONTINGENCY, Tender.of(locale).letters()));
+          }
+          return amount.get();
+        },
+        answer -> answer instanceof Answer.Kept);
   }
 
   /** The budget line as it is now. */

@@ -3,7 +3,6 @@ package wherefrom.job;
 import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
-import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -166,7 +165,10 @@ public final class PutTogether {
   }
 
   private Step judge(boolean turned) {
-    Verdict verdict = fitting.fit(part.orElseThrow(), spot.orElseThrow(), turned);
+    return judged(fitting.fit(part.orElseThrow(), spot.orElseThrow(), turned));
+  }
+
+  private Step judged(Verdict verdict) {
     if (verdict.stops()) {
       stop = Optional.of(verdict);
       reason = -1;
@@ -179,9 +181,13 @@ public final class PutTogether {
 
   /** No stop stands any more, those before the last one included. */
   private void solved() {
-    while (job.state().standingStop().isPresent()) {
-      job.takeBackStop();
-    }
+    job.asOne(
+        () -> {
+          while (job.state().standingStop().isPresent()) {
+            job.takeBackStop();
+          }
+          return mode;
+        });
   }
 
   private void clear() {
@@ -197,7 +203,7 @@ public final class PutTogether {
         || !(judged.verdict() instanceof Verdict.RightPlace right)) {
       return remember(new Step.Said("Scan the part first."));
     }
-    job.takeBack();
+    fitting.takeBack(right.part());
     part = Optional.of(right.part());
     spot = Optional.of(right.place().spot());
     return remember(judge(true));
@@ -209,13 +215,18 @@ public final class PutTogether {
    */
   public Step tookOut() {
     if (stop.isPresent() && stop.get() instanceof Verdict.PlaceTaken taken) {
-      job.record(new PartUnfitted(taken.fitted().item(), "made room for another part"));
-    } else if (stop.isPresent() && stop.get() instanceof Verdict.AlreadyFitted already) {
-      job.record(new PartUnfitted(already.part().item(), "moved"));
-    } else {
-      return remember(new Step.Said("Nothing stands in the way here."));
+      return remember(tookOut(taken.fitted(), "made room for another part"));
     }
-    return remember(judge(false));
+    if (stop.isPresent() && stop.get() instanceof Verdict.AlreadyFitted already) {
+      return remember(tookOut(already.part(), "moved"));
+    }
+    return remember(new Step.Said("Nothing stands in the way here."));
+  }
+
+  /** One act where the part then fits; a stop that comes instead stands for itself. */
+  private Step tookOut(Part there, String reason) {
+    Verdict verdict = fitting.tookOut(there, reason, part.orElseThrow(), spot.orElseThrow());
+    return judged(verdict);
   }
 
   /** Chooses why a part is fitted against the stop. */
@@ -272,10 +283,18 @@ public final class PutTogether {
     if (half) {
       return new Step.TookBack("the half that waited is dropped.");
     }
-    Step step = job.takeBackStop().or(job::takeBack).map(this::tookBack).orElse(NOTHING_LEFT);
+    Step step = job.takeBackStop().map(this::tookBack).orElseGet(this::takeBack);
     // What was taken back may have covered, or solved, a stop that then stands again.
     job.state().standingStop().ifPresent(this::resume);
     return step;
+  }
+
+  private Step takeBack() {
+    Undone undone = job.undo();
+    if (undone instanceof Undone.TookBack back) {
+      return new Step.TookBack(back.words() + ".");
+    }
+    return undone instanceof Undone.Kept kept ? new Step.Said(kept.sentence()) : NOTHING_LEFT;
   }
 
   private Step tookBack(LoggedEntry step) {

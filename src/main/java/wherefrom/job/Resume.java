@@ -44,7 +44,7 @@ public record Resume(
     Optional<String> stop = state.standingStop().map(StopGiven::sentence);
     return new Resume(
         last.time(),
-        EntryWords.of(state, last.entry()),
+        EntryWords.of(state, Undo.whole(standing, last.sequence()).entry()),
         stop,
         inEngine,
         missing,

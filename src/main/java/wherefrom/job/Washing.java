@@ -75,8 +75,11 @@ public final class Washing {
               + " were counted: count again, or scan each one; what is left then is missing.");
     }
     Handling handling = new Handling(job);
-    basket.get().parts().forEach(part -> handling.backFromWashing(part.part().item()));
-    return new Answer.Back("All " + went + " pieces of basket " + number + " are back.");
+    return job.asOne(
+        () -> {
+          basket.get().parts().forEach(part -> handling.backFromWashing(part.part().item()));
+          return new Answer.Back("All " + went + " pieces of basket " + number + " are back.");
+        });
   }
 
   /** What became of a request. */

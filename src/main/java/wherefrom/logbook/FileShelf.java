@@ -9,13 +9,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
+import wherefrom.job.DemoJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Resume;
@@ -29,6 +32,7 @@ public final class FileShelf implements Shelf {
   private final Path folder;
   private final Clock clock;
   private final EngineNumbers numbers;
+  private final TypedCodes typed;
   private final LayoutJson layouts = new LayoutJson();
 
   /**
@@ -39,6 +43,7 @@ public final class FileShelf implements Shelf {
     this.folder = folder.toAbsolutePath().normalize();
     this.clock = clock;
     this.numbers = new EngineNumbers(random);
+    this.typed = new TypedCodes(clock);
   }
 
   @Override
@@ -88,6 +93,11 @@ public final class FileShelf implements Shelf {
   @Override
   public Optional<String> find(int engine) {
     return Optional.ofNullable(openings().get(engine)).map(JobOpened::name);
+  }
+
+  @Override
+  public List<String> listTyped(String digits, int engine) {
+    return typed.list(jobFolders(folder), digits, engine);
   }
 
   /** Every job that can be read, by engine number. */
@@ -140,12 +150,15 @@ public final class FileShelf implements Shelf {
   }
 
   private OpenJob begin(Path job, NewJob begun) {
-    int engine = numbers.next(openings().keySet());
+    Set<Integer> known = new TreeSet<>(openings().keySet());
+    // The demo comes to a shelf with its own number, before or after.
+    known.add(DemoJob.ENGINE);
+    int engine = numbers.next(known);
     LogbookFile logbook = LogbookFile.create(job);
     try {
       logbook.append(
           clock.instant(),
-          new JobOpened(
+          JobOpened.of(
               begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
       return new OpenJob(logbook, clock);
     } catch (RuntimeException e) {

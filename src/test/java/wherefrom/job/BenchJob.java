@@ -30,7 +30,7 @@ final class BenchJob {
     MemoryLogbook logbook = new MemoryLogbook();
     logbook.append(
         Instant.EPOCH,
-        new JobOpened("Test engine", 1234567, layout, PartKind.all(), UnitSystem.INCH));
+        JobOpened.of("Test engine", 1234567, layout, PartKind.all(), UnitSystem.INCH));
     job = new OpenJob(logbook, Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
     job.state().parts().stream()
         .map(part -> part.part().item())

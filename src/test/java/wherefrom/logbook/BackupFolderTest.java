@@ -34,7 +34,7 @@ class BackupFolderTest {
     job = folder.resolve("engine");
     stick = folder.resolve("stick");
     JobOpened opened =
-        new JobOpened(
+        JobOpened.of(
             "engine", 7, ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC);
     try (LogbookFile logbook = LogbookFile.create(job)) {
       logbook.append(TIME, opened);

@@ -13,7 +13,6 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import wherefrom.job.EngineJob;
-import wherefrom.job.EntryWords;
 import wherefrom.job.Equipment;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
@@ -187,15 +186,7 @@ public final class Desk {
 
   /** Takes the last step of the job back and says which it was. */
   public void takeBack() {
-    attempt(
-        () -> {
-          OpenJob open = getJob();
-          String said =
-              open.takeBack()
-                  .map(step -> "Taken back: " + EntryWords.of(open.state(), step.entry()) + ".")
-                  .orElse("There is nothing left to take back.");
-          say(said);
-        });
+    attempt(() -> say(getJob().undo().sentence()));
     front.changed();
   }
 

@@ -24,15 +24,9 @@ public final class ScannedPart {
 
   /** Asks for the six digits of a tag instead of a scan. */
   public static void type(Desk desk, String wanted, IntConsumer done) {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    "Type a code",
-                    "The six digits on the tag.",
-                    6,
-                    typed ->
-                        desk.attempt(() -> find(desk, typed, wanted).ifPresent(done::accept))));
+    TypedCode.ask(
+        desk,
+        "The six digits on the tag.",
+        typed -> desk.attempt(() -> find(desk, typed, wanted).ifPresent(done::accept)));
   }
 }

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
-import wherefrom.job.EntryWords;
 import wherefrom.job.Found;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
@@ -188,10 +187,7 @@ final class BenchMapModel {
 
   private Optional<Cue> act(Action action) {
     if (action == Action.UNDO) {
-      said =
-          job.takeBack()
-              .map(step -> "Taken back: " + EntryWords.of(state(), step.entry()) + ".")
-              .orElse("There is nothing left to take back.");
+      said = job.undo().sentence();
     } else {
       said = prompt();
     }

@@ -20,6 +20,7 @@ import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.controls.EngineDrawing;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.FitText;
@@ -220,14 +221,9 @@ public final class BenchMapScreen implements Screen, Scannable {
   }
 
   private void typeCode() {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    "Type a code",
-                    "The six digits on the tag.",
-                    6,
-                    digits -> desk.attempt(() -> answer(model.scan(digits)))));
+    TypedCode.ask(
+        desk,
+        "The six digits on the tag.",
+        digits -> desk.attempt(() -> answer(model.scan(digits))));
   }
 }

@@ -108,8 +108,9 @@ final class MoneyModel {
   }
 
   String note(String what, CostState state, String amount, int plan) {
-    book().begin(locale);
-    return said(book().note(0, what, about(what), state, amount, plan, ""));
+    MoneyBook book = book();
+    return said(
+        book.begin(locale, () -> book.note(0, what, about(what), state, amount, plan, "")));
   }
 
   /** The key of a kind of part; empty for a service. */
@@ -200,8 +201,8 @@ final class MoneyModel {
   }
 
   String setPrice(String what, String amount) {
-    book().begin(locale);
-    return said(book().setPrice(what, amount));
+    MoneyBook book = book();
+    return said(book.begin(locale, () -> book.setPrice(what, amount)));
   }
 
   List<Plan> plans() {

@@ -16,11 +16,11 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.controls.Panes;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
@@ -120,11 +120,7 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk, "Type a code", question, 6, typed -> answer(model.scan(typed))));
+    TypedCode.ask(desk, question, typed -> answer(model.scan(typed)));
   }
 
   private final class WorkKeys implements WorkView.Keys {

@@ -9,7 +9,6 @@ import java.util.function.Supplier;
 import wherefrom.engine.Spot;
 import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
-import wherefrom.job.EntryWords;
 import wherefrom.job.Found;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
@@ -56,8 +55,7 @@ final class TakeApartModel {
 
   /** The part that is to come out next; skipped ones come last. */
   Optional<PartRecord> next() {
-    List<PartRecord> inside =
-        state().parts().stream().filter(part -> part.where() == Whereabouts.IN_ENGINE).toList();
+    List<PartRecord> inside = TakeApart.listInside(state());
     return inside.stream()
         .filter(part -> !skipped.contains(part.part().item()))
         .findFirst()
@@ -153,10 +151,7 @@ final class TakeApartModel {
   }
 
   private void undo() {
-    String said =
-        job.takeBack()
-            .map(step -> "Taken back: " + EntryWords.of(state(), step.entry()) + ".")
-            .orElse("There is nothing left to take back.");
+    String said = job.undo().sentence();
     inHand = Optional.empty();
     answer = next(said);
   }

@@ -18,6 +18,7 @@ import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.EngineDrawing;
 import wherefrom.ui.controls.EngineSide;
@@ -133,11 +134,7 @@ public final class TakeApartScreen implements Screen, Watching {
   }
 
   private void typeCode() {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk, "Type a code", "The six digits on the tag.", 6, this::typed));
+    TypedCode.ask(desk, "The six digits on the tag.", this::typed);
   }
 
   private void typed(String digits) {
