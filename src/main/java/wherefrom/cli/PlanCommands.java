@@ -102,7 +102,7 @@ final class PlanCommands {
   private static Status change(Bench bench, Call call, Answer answer) throws BadInput {
     Change change = change(call, one(call, "kind of change"));
     Planning planning = new Planning(bench.job());
-    Optional<String> fault = change.findFault(bench.job().state().layout());
+    Optional<String> fault = new wherefrom.job.Planning(bench.job()).findWrong(change);
     if (fault.isPresent()) {
       throw new BadInput(fault.get());
     }

@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.job.CostItem;
 import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.PlanBook;
@@ -101,7 +102,7 @@ final class PlanNumbersCommand implements Command {
     effects.ifPresent(
         known ->
             fields
-                .and("follows", known.lines().stream().map(PlanEffects.Line::sentence).toList())
+                .and("follows", known.lines().stream().map(CostItem::sentence).toList())
                 .and("checks", known.checks())
                 .and("cost", known.sum().text()));
     return fields;

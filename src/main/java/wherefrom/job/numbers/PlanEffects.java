@@ -2,6 +2,7 @@ package wherefrom.job.numbers;
 
 import java.util.List;
 import wherefrom.job.Budget;
+import wherefrom.job.CostItem;
 import wherefrom.quantity.Money;
 
 /**
@@ -12,20 +13,7 @@ import wherefrom.quantity.Money;
  * @param sum of the lines that have a price
  * @param withIt the budget line as it would be
  */
-public record PlanEffects(List<Line> lines, List<String> checks, Money sum, Budget withIt) {
-
-  /**
-   * Something to buy or to have done.
-   *
-   * @param because the rule that asks for it, or what the figures say
-   */
-  public record Line(String what, int pieces, boolean priced, Money amount, String because) {
-    /** {@code 2 × head gaskets, 40.00 (R14)}. */
-    public String sentence() {
-      String money = priced ? amount.text() : "no price typed";
-      return pieces + " × " + what + ", " + money + " (" + because + ")";
-    }
-  }
+public record PlanEffects(List<CostItem> lines, List<String> checks, Money sum, Budget withIt) {
 
   public PlanEffects {
     lines = List.copyOf(lines);

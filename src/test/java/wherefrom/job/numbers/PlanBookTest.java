@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.CostItem;
 import wherefrom.job.EngineJob;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.OpenJob;
@@ -129,7 +130,7 @@ class PlanBookTest {
     book.add(1);
     book.set(1, "target", "9.5");
     PlanEffects effects = PlanFollowing.of(job, column(1));
-    assertThat(effects.lines().stream().map(PlanEffects.Line::sentence).toList())
+    assertThat(effects.lines().stream().map(CostItem::sentence).toList())
         .containsExactlyInAnyOrder(
             "2 × head milled, no price typed (service)",
             "2 × intake faces or manifold cut, no price typed (service)",
@@ -159,7 +160,7 @@ class PlanBookTest {
     }
     book.set(1, input, text);
     return PlanFollowing.of(job, column(1)).lines().stream()
-        .map(PlanEffects.Line::sentence)
+        .map(CostItem::sentence)
         .toList();
   }
 

@@ -14,6 +14,7 @@ import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Reach;
+import wherefrom.rules.consequence.Setting;
 import wherefrom.ui.sample.SampleJob;
 
 class ChangesModelTest {
@@ -52,7 +53,7 @@ class ChangesModelTest {
                                         Change.at(
                                                 ChangeKind.SLOT_UNKNOWN,
                                                 kind.key() + "@" + cell.where())
-                                            .findFault(layout))
+                                            .findFault(new Setting(layout, List.of())))
                                     .isEmpty()));
       }
     }
