@@ -104,7 +104,7 @@ final class PlanNumbersCommand implements Command {
             fields
                 .and("follows", known.lines().stream().map(CostItem::sentence).toList())
                 .and("checks", known.checks())
-                .and("cost", known.sum().text()));
+                .and("cost", known.cost().sum().text()));
     return fields;
   }
 
@@ -128,7 +128,7 @@ final class PlanNumbersCommand implements Command {
         known -> {
           known.lines().forEach(line -> lines.add(Answer.cells("follows", line.sentence())));
           known.checks().forEach(check -> lines.add(Answer.cells("check", check)));
-          lines.add(Answer.cells("cost", known.moneyWords(), known.withIt().sentence()));
+          lines.add(Answer.cells("cost", known.moneyWords(), known.cost().total()));
         });
     return lines;
   }

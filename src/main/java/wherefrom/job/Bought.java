@@ -1,6 +1,7 @@
 package wherefrom.job;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -46,10 +47,10 @@ final class Bought {
     }
     return job.rules().all().stream()
         .filter(rule -> rule.sequence() < since.get(part.item()))
-        .map(StandingRule::consequence)
-        .filter(one -> one.isOtherSort() && one.places().contains(part.home()))
-        .map(Consequence::what)
-        .findFirst()
+        .filter(rule -> rule.consequence().isOtherSort())
+        .filter(rule -> rule.consequence().places().contains(part.home()))
+        .max(Comparator.comparingLong(StandingRule::sequence))
+        .map(rule -> rule.consequence().what())
         .orElse("");
   }
 

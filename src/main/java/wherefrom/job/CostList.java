@@ -1,6 +1,7 @@
 package wherefrom.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -106,10 +107,11 @@ final class CostList {
   /** The sort that a part at this place must be of now. */
   private String sort(Place place) {
     return job.rules().all().stream()
-        .map(StandingRule::consequence)
-        .filter(one -> one.isOtherSort() && one.places().contains(place))
-        .map(Consequence::what)
-        .reduce("", (before, later) -> later);
+        .filter(rule -> rule.consequence().isOtherSort())
+        .filter(rule -> rule.consequence().places().contains(place))
+        .max(Comparator.comparingLong(StandingRule::sequence))
+        .map(rule -> rule.consequence().what())
+        .orElse("");
   }
 
   /** What is banned and tracked stands among the parts to replace already. */

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import wherefrom.inspection.Decision;
 import wherefrom.job.entry.CostState;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Consequence;
 
@@ -66,7 +67,8 @@ final class Foreseen {
     Set<String> spokenOf = spokenOf(line -> line.state() == CostState.AVOIDED);
     Map<String, Integer> reused = new TreeMap<>();
     for (PartRecord part : job.state().parts()) {
-      boolean may = job.state().findBan(part.part().item()).isEmpty();
+      boolean used = !part.part().fresh() && part.where() != Whereabouts.RETIRED;
+      boolean may = used && job.state().findBan(part.part().item()).isEmpty();
       if (may && part.decision().equals(Optional.of(Decision.REUSE))) {
         reused.merge(part.part().kind().plural(), part.part().pieces(), Integer::sum);
       }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PlanCost;
 import wherefrom.job.Planning;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.Consequence;
@@ -24,7 +23,6 @@ public final class PlanFollowing {
         checks.add(one.sentence() + " (" + one.rule() + ")");
       }
     }
-    PlanCost cost = new MoneyBook(job).effect(changes);
-    return new PlanEffects(cost.lines(), List.copyOf(checks), cost.sum(), cost.withIt());
+    return new PlanEffects(new MoneyBook(job).effect(changes), List.copyOf(checks));
   }
 }
