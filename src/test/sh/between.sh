@@ -134,7 +134,9 @@ run 0 wash list --job "$demo"
 lines 3 "basket 4"
 run 0 back --job "$demo" "$(tag 'cylinder 6, intake, rocker')"
 run 1 wash count --job "$demo" --basket 4 --pieces 3
-run 0 wash count --job "$demo" --basket 4 --pieces 2
+run 1 wash count --job "$demo" --basket 4 --pieces 2
+says "Did the tags stay on"
+run 0 wash count --job "$demo" --basket 4 --pieces 2 --tags on
 run 0 wash list --job "$demo"
 silent "basket 4"
 

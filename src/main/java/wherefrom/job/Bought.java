@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wherefrom.engine.LifterType;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.parts.Part;
@@ -52,6 +53,14 @@ final class Bought {
         .max(Comparator.comparingLong(StandingRule::sequence))
         .map(rule -> rule.consequence().what())
         .orElse("");
+  }
+
+  /** Whether a lifter is flat or a roller: as the engine came in, or as it was bought. */
+  LifterType lifterType(Part lifter) {
+    String sort = lifter.fresh() ? sort(lifter) : "";
+    return sort.startsWith("roller")
+        ? LifterType.ROLLER
+        : sort.startsWith("flat") ? LifterType.FLAT : job.layout().lifters();
   }
 
   /** Whether the new part that is in use at a place does for what a coming change asks there. */

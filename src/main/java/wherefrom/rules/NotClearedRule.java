@@ -38,7 +38,7 @@ final class NotClearedRule implements VerdictRule {
               held(
                   attempt,
                   "it is recorded as missing",
-                  "If you have found it, say so on its page first."));
+                  "It is in your hand: say that it is found, then scan it again."));
       default -> Optional.empty();
     };
   }

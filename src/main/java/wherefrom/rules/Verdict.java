@@ -2,6 +2,7 @@ package wherefrom.rules;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
+import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
@@ -133,7 +134,7 @@ public sealed interface Verdict
   }
 
   /** The right part, but end for end or the other way round. */
-  record WrongEnd(Part part, Place place) implements Verdict {
+  record WrongEnd(Part part, Place place, Orientation orientation) implements Verdict {
     @Override
     public String word() {
       return "wrong end";
@@ -146,7 +147,7 @@ public sealed interface Verdict
           + " belongs at "
           + place.words()
           + ", but it is turned: "
-          + part.kind().orientation().mark()
+          + orientation.mark()
           + ".";
     }
 
