@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.inspection.Decision;
 import wherefrom.job.Deciding;
 import wherefrom.job.Equipment;
@@ -14,6 +15,7 @@ import wherefrom.job.Replacement;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
+import wherefrom.quantity.Money;
 
 /** Reuse, machine or replace: proposed, decided, and what must be bought. */
 final class DecideCommands {
@@ -169,26 +171,38 @@ final class DecideCommands {
   }
 
   private Status buy(Bench bench, Call call, Answer answer) {
-    for (Replacement line : new Deciding(bench.job()).replacements()) {
+    Deciding deciding = new Deciding(bench.job());
+    for (Replacement line : deciding.replacements()) {
       List<String> places = line.places().stream().map(place -> place.words()).toList();
-      answer.row(
+      row(
+          answer,
           Fields.of("kind", line.kind().key())
               .and("pieces", line.pieces())
               .and("size", line.size())
               .and("places", places)
               .and("reason", line.reason()),
           Answer.cells(
-              Integer.toString(line.pieces()), line.kind().plural(), line.size(), line.reason()));
+              Integer.toString(line.pieces()), line.kind().plural(), line.size(), line.reason()),
+          deciding.findCost(line));
     }
-    for (Purchase thing : new Deciding(bench.job()).purchases()) {
-      answer.row(
+    for (Purchase thing : deciding.purchases()) {
+      row(
+          answer,
           Fields.of("kind", thing.what())
               .and("pieces", thing.pieces())
               .and("size", "")
               .and("places", List.of())
               .and("reason", thing.reason()),
-          Answer.cells(Integer.toString(thing.pieces()), thing.what(), "", thing.reason()));
+          Answer.cells(Integer.toString(thing.pieces()), thing.what(), "", thing.reason()),
+          deciding.findCost(thing));
     }
     return Status.RIGHT;
+  }
+
+  private static void row(Answer answer, Fields fields, String cells, Optional<Money> cost) {
+    String amount = cost.map(Money::text).orElse("");
+    answer.row(
+        fields.and("amount", amount),
+        Answer.cells(cells, amount.isEmpty() ? "no price typed" : amount));
   }
 }

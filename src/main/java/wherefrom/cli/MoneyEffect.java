@@ -9,6 +9,7 @@ import wherefrom.job.Equipment;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.CostItem;
 import wherefrom.job.PlanCost;
+import wherefrom.job.Planning;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -51,7 +52,7 @@ final class MoneyEffect implements Command {
             .orElseThrow(() -> new BadInput("There is no change \"" + wanted + "\": see --help."));
     Change change = Change.at(kind, call.find("--where").orElse(""));
     try (Bench bench = Bench.open(equipment, call, answer)) {
-      var fault = new wherefrom.job.Planning(bench.job()).findWrong(change);
+      var fault = new Planning(bench.job()).findWrong(change);
       if (fault.isPresent()) {
         throw new BadInput(fault.get());
       }
@@ -68,7 +69,7 @@ final class MoneyEffect implements Command {
     }
   }
 
-  private static List<Object> rows(List<CostItem> items) {
+  static List<Object> rows(List<CostItem> items) {
     List<Object> rows = new ArrayList<>();
     for (CostItem item : items) {
       rows.add(

@@ -195,12 +195,19 @@ final class CostList {
     return List.copyOf(lines.values());
   }
 
-  /** What a tracked part at this place is bought as; empty where none is wanted there. */
-  Optional<String> findWhat(Place place) {
-    return asks.values().stream()
-        .filter(ask -> ask.at().equals(Bought.at(place)))
-        .map(Ask::what)
-        .reduce((before, last) -> last);
+  /** What new parts for these places cost; empty where one has no price. */
+  Optional<Money> findCost(List<Place> places, Map<String, Money> prices) {
+    Money sum = Money.ZERO;
+    for (Place place : places) {
+      Optional<Money> price =
+          Optional.ofNullable(prices.get(Wanted.of(place, sort(place)).what()));
+      if (price.isEmpty()) {
+        return Optional.empty();
+      }
+      long cents = Math.multiplyExact(price.get().cents(), (long) pieces(place));
+      sum = sum.plus(Money.ofCents(cents));
+    }
+    return Optional.of(sum);
   }
 
   private static List<CostItem> items(

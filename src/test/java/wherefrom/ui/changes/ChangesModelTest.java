@@ -25,9 +25,20 @@ class ChangesModelTest {
   void everyKindOfChangeIsOfferedOnce() {
     List<ChangeKind> offered = new ArrayList<>();
     for (ChangesModel.Group group : ChangesModel.Group.values()) {
-      offered.addAll(ChangesModel.kinds(group));
+      offered.addAll(model.kinds(group));
     }
-    assertThat(offered).doesNotHaveDuplicates().containsAll(EnumSet.allOf(ChangeKind.class));
+    assertThat(offered)
+        .doesNotHaveDuplicates()
+        .containsExactlyInAnyOrderElementsOf(
+            EnumSet.complementOf(EnumSet.of(ChangeKind.ROLLER_TO_FLAT)));
+  }
+
+  @Test
+  void whatAnEngineWithRollersCannotHaveIsNotOffered() {
+    model.make(Change.of(ChangeKind.FLAT_TO_ROLLER));
+    assertThat(model.kinds(ChangesModel.Group.WORK))
+        .contains(ChangeKind.ROLLER_TO_FLAT)
+        .doesNotContain(ChangeKind.FLAT_TO_ROLLER);
   }
 
   @Test
