@@ -40,12 +40,18 @@ final class PlanCommands {
                     WHERE,
                     SIZE,
                     ONLY_SHOW)
-                .noting(KINDS, "A line a consequence: effect and parts, rule, sentence, source. The last line is its"
+                .noting(
+                    KINDS,
+                    "A line a consequence: effect and parts, rule, sentence, source. The last line is its"
                         + " money, at the prices typed."),
             PlanCommands::change,
             equipment),
         new JobCommand(
-            Usage.of("plan list", "", "Lists plans, what was made or found, and what each costs.", Option.JOB),
+            Usage.of(
+                "plan list",
+                "",
+                "Lists plans, what was made or found, and what each costs.",
+                Option.JOB),
             PlanCommands::list,
             equipment),
         new JobCommand(

@@ -61,8 +61,7 @@ final class WashCommands {
                 call.number("--pieces", 0, 0, TagCode.MOST_ITEM),
                 tags(call));
     boolean back = came instanceof Washing.Answer.Back;
-    String next =
-        came instanceof Washing.Answer.Asked ? " Say --tags on, or --tags off." : "";
+    String next = came instanceof Washing.Answer.Asked ? " Say --tags on, or --tags off." : "";
     String sentence = came.sentence() + next;
     answer.only(Fields.of("back", back).and("sentence", sentence), sentence);
     return Status.stoppedIf(!back);

@@ -18,8 +18,8 @@ import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Wanted;
 
 /**
- * The one list of what costs money: what, at which place, and the how-manieth that is bought for it.
- * Whoever asks for the same piece asks for it once; every sum is a sum of this list.
+ * The one list of what costs money: what, at which place, and the how-manieth that is bought for
+ * it. Whoever asks for the same piece asks for it once; every sum is a sum of this list.
  */
 final class CostList {
   private static final String CAM = "cam";
@@ -34,7 +34,13 @@ final class CostList {
    * @param open asked for by a rule alone: not bought yet, and not on the list of parts to replace
    */
   record Ask(
-      String what, String at, int pieces, boolean work, boolean open, Set<String> rules, String why) {}
+      String what,
+      String at,
+      int pieces,
+      boolean work,
+      boolean open,
+      Set<String> rules,
+      String why) {}
 
   private final EngineJob job;
   private final Bought bought;
@@ -188,8 +194,7 @@ final class CostList {
         lines.merge(
             ask.what(),
             new Purchase(ask.what(), ask.pieces(), ask.why()),
-            (one, more) ->
-                new Purchase(one.what(), one.pieces() + more.pieces(), one.reason()));
+            (one, more) -> new Purchase(one.what(), one.pieces() + more.pieces(), one.reason()));
       }
     }
     return List.copyOf(lines.values());
@@ -199,8 +204,7 @@ final class CostList {
   Optional<Money> findCost(List<Place> places, Map<String, Money> prices) {
     Money sum = Money.ZERO;
     for (Place place : places) {
-      Optional<Money> price =
-          Optional.ofNullable(prices.get(Wanted.of(place, sort(place)).what()));
+      Optional<Money> price = Optional.ofNullable(prices.get(Wanted.of(place, sort(place)).what()));
       if (price.isEmpty()) {
         return Optional.empty();
       }

@@ -18,8 +18,8 @@ import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Consequence;
 
 /**
- * What decisions, changes and open plans will cost, and what reuse avoids, at the prices typed. What
- * a cost line speaks of is left to that line.
+ * What decisions, changes and open plans will cost, and what reuse avoids, at the prices typed.
+ * What a cost line speaks of is left to that line.
  */
 final class Foreseen {
   private static final Set<String> KINDS =
@@ -86,8 +86,7 @@ final class Foreseen {
   /** Whether it counts nothing: no price is typed, and no cost line speaks of it. */
   boolean isUncounted(CostItem item) {
     return !item.priced()
-        && !isAmong(
-            spokenOf(line -> line.state() != CostState.AVOIDED), item.what(), item.thing());
+        && !isAmong(spokenOf(line -> line.state() != CostState.AVOIDED), item.what(), item.thing());
   }
 
   private Set<String> spokenOf(Predicate<CostLine> counts) {
@@ -102,8 +101,7 @@ final class Foreseen {
     return spokenOf.contains(plain(what))
         || (KINDS.contains(thing) && spokenOf.contains(thing))
         || BILLS.entrySet().stream()
-            .anyMatch(
-                bill -> bill.getValue().contains(what) && spokenOf.contains(bill.getKey()));
+            .anyMatch(bill -> bill.getValue().contains(what) && spokenOf.contains(bill.getKey()));
   }
 
   /** The plural of a kind, whether its key, its word or its plural stands there. */

@@ -144,9 +144,7 @@ public final class Handling {
 
   /** A lost part that someone holds is found. */
   private static String found(PartRecord part) {
-    return part.where() == Whereabouts.LOST
-        ? " If it is in your hand, say that it is found."
-        : "";
+    return part.where() == Whereabouts.LOST ? " If it is in your hand, say that it is found." : "";
   }
 
   private Handled log(int item, JobEntry entry) {

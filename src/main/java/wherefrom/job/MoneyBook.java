@@ -2,26 +2,22 @@ package wherefrom.job;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.PriceNoted;
-import wherefrom.parts.Place;
 import wherefrom.quantity.Money;
 import wherefrom.quantity.Tender;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.Consequence;
-import wherefrom.rules.consequence.Effect;
 
 /** Money: quoted, committed, paid, avoided by reuse, and what plans would do to the budget. */
 public final class MoneyBook {

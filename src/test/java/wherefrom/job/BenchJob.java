@@ -34,8 +34,7 @@ final class BenchJob {
   private BenchJob(Layout layout, Set<PartKind> kinds) {
     MemoryLogbook logbook = new MemoryLogbook();
     logbook.append(
-        Instant.EPOCH,
-        new JobOpened("Test engine", 1234567, layout, kinds, UnitSystem.INCH));
+        Instant.EPOCH, new JobOpened("Test engine", 1234567, layout, kinds, UnitSystem.INCH));
     job = new OpenJob(logbook, Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
     job.state().parts().stream()
         .map(part -> part.part().item())
@@ -67,19 +66,19 @@ final class BenchJob {
   private static Layout v8(LifterType lifters, RockerMount rockers) {
     Layout flat = ReadyLayouts.find("v8-odd-even").orElseThrow();
     return new Layout(
-            "other",
-            "Other V8",
-            flat.arrangement(),
-            flat.banks(),
-            flat.leadingBank(),
-            flat.firingOrder(),
-            flat.mains(),
-            flat.thrustMain(),
-            flat.mainCaps(),
-            flat.rodJournals(),
-            flat.camBearings(),
-            lifters,
-            rockers);
+        "other",
+        "Other V8",
+        flat.arrangement(),
+        flat.banks(),
+        flat.leadingBank(),
+        flat.firingOrder(),
+        flat.mains(),
+        flat.thrustMain(),
+        flat.mainCaps(),
+        flat.rodJournals(),
+        flat.camBearings(),
+        lifters,
+        rockers);
   }
 
   /** The part that owns a place, such as {@code lifter@3EX}. */

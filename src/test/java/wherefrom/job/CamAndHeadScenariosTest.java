@@ -129,8 +129,7 @@ class CamAndHeadScenariosTest {
     }
     made(ChangeKind.NEW_FLAT_CAM, "");
     assertThat(beforeClosing()).contains("R35:piston-valve", "R35:degree", "R6:end-play");
-    waitsForAll(
-        "pushrod@3EX", "R1:pushrod-ends", "R11:pushrod-length");
+    waitsForAll("pushrod@3EX", "R1:pushrod-ends", "R11:pushrod-length");
   }
 
   @Test
@@ -169,8 +168,7 @@ class CamAndHeadScenariosTest {
             "R9:piston-valve",
             "R11:pushrod-length",
             "R37:true-ratio");
-    waitsForAll(
-        "pushrod@3EX", "R37:pushrod-hole", "R37:pushrod-ends", "R11:pushrod-length");
+    waitsForAll("pushrod@3EX", "R37:pushrod-hole", "R37:pushrod-ends", "R11:pushrod-length");
   }
 
   @Test

@@ -48,8 +48,7 @@ class LifterTypeTest {
     BenchJob roller = BenchJob.rollerV8();
     Verdict turned =
         new Fitting(roller.job)
-            .judge(
-                roller.part("lifter@3EX"), roller.part("lifter@3EX").home().spot(), true);
+            .judge(roller.part("lifter@3EX"), roller.part("lifter@3EX").home().spot(), true);
     assertThat(turned).isInstanceOf(Verdict.WrongEnd.class);
     assertThat(turned.sentence()).contains("same way round").doesNotContain(": .");
   }

@@ -77,8 +77,7 @@ class OneCostListTest {
   @Test
   void eachChangeAddsItsOwnParts() {
     assertThat(lines(ChangeKind.GASKET_THICKNESS, "")).containsExactly("2 head gaskets");
-    assertThat(lines(ChangeKind.HONED, "B3"))
-        .containsExactly("1 honed only", "1 piston ring sets");
+    assertThat(lines(ChangeKind.HONED, "B3")).containsExactly("1 honed only", "1 piston ring sets");
     assertThat(lines(ChangeKind.LARGER_INTAKE_VALVES, "left"))
         .containsExactlyInAnyOrder(
             "4 valves", "4 valve stem seals", "4 seats and throats cut for larger valves");
@@ -91,7 +90,8 @@ class OneCostListTest {
 
   @Test
   void aCapIsNotSoldAloneTheRodComesWithIt() {
-    assertThat(lines(ChangeKind.CAP_LOST, "R3")).containsExactlyInAnyOrder("1 rods", "2 rod shells");
+    assertThat(lines(ChangeKind.CAP_LOST, "R3"))
+        .containsExactlyInAnyOrder("1 rods", "2 rod shells");
     assertThat(lines(ChangeKind.CAP_LOST, "M2"))
         .containsExactlyInAnyOrder(
             "1 main caps", "2 main shells", "1 main housing machined for another cap");
@@ -108,8 +108,7 @@ class OneCostListTest {
     assertThat(cost.perhaps()).extracting(CostItem::what).doesNotHaveDuplicates();
     assertThat(cost.perhaps())
         .extracting(item -> item.pieces() + " " + item.what())
-        .containsExactlyInAnyOrder(
-            "16 pushrods", "16 valve springs", "16 screw-in rocker studs");
+        .containsExactlyInAnyOrder("16 pushrods", "16 valve springs", "16 screw-in rocker studs");
   }
 
   @Test

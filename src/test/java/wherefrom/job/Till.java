@@ -185,9 +185,7 @@ final class Till {
       case HOT_TANKED ->
           new Asked(
               each("cam bearings", List.of("C1", "C2", "C3")),
-              all(
-                  each("block hot-tanked", ENGINE),
-                  each("core plugs and gallery plugs", ENGINE)));
+              all(each("block hot-tanked", ENGINE), each("core plugs and gallery plugs", ENGINE)));
       case SPRINGS_CHANGED -> new Asked(each("valve springs", VALVES), List.of());
       case PISTONS_CHANGED ->
           new Asked(each("pistons", CYLINDERS), each("piston ring sets", CYLINDERS));
@@ -313,7 +311,9 @@ final class Till {
     return new Piece(kind, kind, place.substring(place.indexOf('@') + 1));
   }
 
-  /** A slip of paper for each piece, the sort written on it; a second slip for it is thrown away. */
+  /**
+   * A slip of paper for each piece, the sort written on it; a second slip for it is thrown away.
+   */
   private final class Slips {
     private final Map<String, Piece> slips = new LinkedHashMap<>();
 
@@ -363,7 +363,8 @@ final class Till {
         (place, count) -> IntStream.rangeClosed(1, count).forEach(n -> slips.put(usual(place), n)));
     bought.keySet().stream()
         .filter(place -> place.startsWith("valve@"))
-        .forEach(place -> slips.put(new Piece("valve stem seals", "valve stem seals", at(place)), 1));
+        .forEach(
+            place -> slips.put(new Piece("valve stem seals", "valve stem seals", at(place)), 1));
     decided.forEach(
         (place, decision) -> {
           if (decision == Decision.REPLACE) {

@@ -58,8 +58,7 @@ class WashingTest {
   @Test
   void oneOfEachKindIsToldByItsKind() {
     basket("pushrod@3EX", "rocker@3EX");
-    assertThat(washing.backByCount(2, 2, Optional.empty()))
-        .isInstanceOf(Washing.Answer.Back.class);
+    assertThat(washing.backByCount(2, 2, Optional.empty())).isInstanceOf(Washing.Answer.Back.class);
   }
 
   @Test

@@ -104,11 +104,7 @@ final class CamRules {
                   "A flat-tappet cam takes flat lifters: roller lifters must not run on it.")
               .ofSort("flat lifters")
               .mustBeNew(
-                  "longer",
-                  BLOCK,
-                  ALL,
-                  PUSHRODS,
-                  "Flat lifters stand lower: new, longer pushrods.")
+                  "longer", BLOCK, ALL, PUSHRODS, "Flat lifters stand lower: new, longer pushrods.")
               .because(Renewal.SORT)
               .first(
                   "lifter-bores",

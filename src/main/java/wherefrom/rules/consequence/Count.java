@@ -27,13 +27,16 @@ enum Count {
       case PER_VALVE -> spread(PartKind.VALVE, cover, change, setting, Spot::key);
       case PER_MAIN ->
           spread(
-              PartKind.MAIN_SHELL, cover, change, setting, spot -> "M" + ((MainSpot) spot).number());
+              PartKind.MAIN_SHELL,
+              cover,
+              change,
+              setting,
+              spot -> "M" + ((MainSpot) spot).number());
     };
   }
 
   private static Function<Spot, String> bank(Setting setting) {
-    return spot ->
-        setting.layout().findBank(((BoreSpot) spot).cylinder()).orElseThrow().name();
+    return spot -> setting.layout().findBank(((BoreSpot) spot).cylinder()).orElseThrow().name();
   }
 
   private static List<String> spread(

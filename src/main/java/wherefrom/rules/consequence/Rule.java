@@ -86,15 +86,13 @@ public record Rule(
   }
 
   Rule buy(String name, Cover cover, Count count, String what) {
-    return then(
-        Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what + "."));
+    return then(Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what + "."));
   }
 
   /** The parts that the change itself brings in. */
   Rule brings(PartKind kind, Cover cover) {
     String sentence = "Buy new: " + kind.plural() + ".";
-    return then(
-        Then.ofParts("part", Severity.WARN, Effect.BUY, cover, Set.of(kind), sentence));
+    return then(Then.ofParts("part", Severity.WARN, Effect.BUY, cover, Set.of(kind), sentence));
   }
 
   /** Work that is paid for, wherever the change is made. */
@@ -109,8 +107,7 @@ public record Rule(
 
   /** A check that parts of these kinds wait for. */
   Rule first(String name, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(
-        Then.ofParts(name, Severity.CHECK, Effect.CHECK_FIRST, cover, kinds, sentence));
+    return then(Then.ofParts(name, Severity.CHECK, Effect.CHECK_FIRST, cover, kinds, sentence));
   }
 
   /** A check that no part waits for. */

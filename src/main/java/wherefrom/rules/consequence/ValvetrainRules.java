@@ -49,7 +49,8 @@ final class ValvetrainRules {
                       + " against the open spring load: have them pinned or changed to screw-in.")
               .perhaps(Count.PER_VALVE, "screw-in rocker studs")
               .onlyFor(Setting::isStudded)
-              .after("studs-after", "Straightedge over the rocker studs again: none may have risen.")
+              .after(
+                  "studs-after", "Straightedge over the rocker studs again: none may have risen.")
               .onlyFor(Setting::isStudded)
               .after("piston-valve", "Check the clearance from piston to valve with clay or dial."),
           Rule.of("R10", "New rocker", ChangeKind.ROCKER_REPLACED)

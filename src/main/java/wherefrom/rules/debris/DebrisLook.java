@@ -42,8 +42,7 @@ public enum DebrisLook {
       Suspect.CHAIN,
       Suspect.PUMP,
       Suspect.ROLLER_NEEDLES),
-  GREY_PASTE(
-      "grey paste", "fine grey paste on the magnet", false, List.of(), Suspect.NORMAL_WEAR),
+  GREY_PASTE("grey paste", "fine grey paste on the magnet", false, List.of(), Suspect.NORMAL_WEAR),
   SILVER_GLITTER(
       "glitter", "silver-grey glitter that no magnet draws", true, List.of(), Suspect.OVERLAY),
   COPPER("copper", "copper or bronze colour", true, List.of(), Suspect.SHELL_LINING),
@@ -59,12 +58,7 @@ public enum DebrisLook {
       Suspect.TIMING_COVER,
       Suspect.CRACK,
       Suspect.CONDENSATION),
-  SEALANT(
-      "sealant",
-      "square-edged rubber or sealant",
-      false,
-      List.of(),
-      Suspect.SEALANT_STRINGS);
+  SEALANT("sealant", "square-edged rubber or sealant", false, List.of(), Suspect.SEALANT_STRINGS);
 
   private final String brief;
   private final String words;

@@ -15,8 +15,7 @@ enum Suspect {
   ROLLER_NEEDLES("the needles of a roller", Opening.LIFTERS),
   PUMP("the pump", Opening.PUMP),
   PISTON_SKIRT("a scuffed piston skirt", Opening.BORES),
-  OVERLAY(
-      "the overlay of the bearings: tin or lead", Opening.FIRST_BEARINGS, Opening.ALL_BEARINGS),
+  OVERLAY("the overlay of the bearings: tin or lead", Opening.FIRST_BEARINGS, Opening.ALL_BEARINGS),
   ALUMINIUM_SHELL("a bearing lined with aluminium", Opening.FIRST_BEARINGS),
   SHELL_LINING(
       "the lining of a shell, or a bush: a bearing is worn through",

@@ -185,8 +185,7 @@ final class MoneyModel {
     Map<String, Optional<Money>> prices = new TreeMap<>();
     job.state().kinds().forEach(kind -> prices.put(kind.plural(), Optional.empty()));
     book().toBuy().forEach(item -> prices.put(item.what(), Optional.empty()));
-    asked.ifPresent(
-        change -> book().effect(change).lines().forEach(item -> noPrice(prices, item)));
+    asked.ifPresent(change -> book().effect(change).lines().forEach(item -> noPrice(prices, item)));
     asked.ifPresent(
         change -> book().effect(change).perhaps().forEach(item -> noPrice(prices, item)));
     book().prices().forEach((what, price) -> prices.put(what, Optional.of(price)));

@@ -159,9 +159,7 @@ class PlanBookTest {
       book.add(1);
     }
     book.set(1, input, text);
-    return PlanFollowing.of(job, column(1)).lines().stream()
-        .map(CostItem::sentence)
-        .toList();
+    return PlanFollowing.of(job, column(1)).lines().stream().map(CostItem::sentence).toList();
   }
 
   @Test

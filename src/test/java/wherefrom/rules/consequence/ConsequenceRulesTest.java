@@ -107,9 +107,7 @@ class ConsequenceRulesTest {
       for (Then then : rule.thens()) {
         String name = rule.number() + ":" + then.name();
         if (then.effect().bans()) {
-          assertThat(then.renewal())
-              .as(name)
-              .isEqualTo(RENEWALS.getOrDefault(name, Renewal.WEAR));
+          assertThat(then.renewal()).as(name).isEqualTo(RENEWALS.getOrDefault(name, Renewal.WEAR));
         }
       }
     }
