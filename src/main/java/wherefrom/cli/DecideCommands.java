@@ -181,9 +181,11 @@ final class DecideCommands {
               .and("size", line.size())
               .and("places", places)
               .and("reason", line.reason()),
-          Answer.cells(
-              Integer.toString(line.pieces()), line.kind().plural(), line.size(), line.reason()),
-          deciding.findCost(line));
+          deciding.findCost(line),
+          Integer.toString(line.pieces()),
+          line.kind().plural(),
+          line.size(),
+          line.reason());
     }
     for (Purchase thing : deciding.purchases()) {
       row(
@@ -193,16 +195,19 @@ final class DecideCommands {
               .and("size", "")
               .and("places", List.of())
               .and("reason", thing.reason()),
-          Answer.cells(Integer.toString(thing.pieces()), thing.what(), "", thing.reason()),
-          deciding.findCost(thing));
+          deciding.findCost(thing),
+          Integer.toString(thing.pieces()),
+          thing.what(),
+          "",
+          thing.reason());
     }
     return Status.RIGHT;
   }
 
-  private static void row(Answer answer, Fields fields, String cells, Optional<Money> cost) {
+  private static void row(Answer answer, Fields fields, Optional<Money> cost, String... cells) {
     String amount = cost.map(Money::text).orElse("");
-    answer.row(
-        fields.and("amount", amount),
-        Answer.cells(cells, amount.isEmpty() ? "no price typed" : amount));
+    List<String> all = new ArrayList<>(List.of(cells));
+    all.add(amount.isEmpty() ? "no price typed" : amount);
+    answer.row(fields.and("amount", amount), Answer.cells(all.toArray(String[]::new)));
   }
 }

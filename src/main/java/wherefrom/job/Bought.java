@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,16 +24,17 @@ final class Bought {
   private static final Pattern SIZE = Pattern.compile("\\s*([0-9]+[.,]?[0-9]*)\\s*(in|mm)\\b.*");
 
   private final EngineJob job;
-  private final Map<Integer, PartReplaced> taken = new HashMap<>();
-  private final Map<Integer, Long> since = new HashMap<>();
+  /** A new part as it was taken on, and by which entry. */
+  private record Taken(PartReplaced entry, long sequence) {}
+
+  private final Map<Integer, Taken> taken = new HashMap<>();
   private final Set<Integer> run = new HashSet<>();
 
   Bought(EngineJob job) {
     this.job = job;
     for (LoggedEntry logged : job.standing()) {
       if (logged.entry() instanceof PartReplaced replaced) {
-        taken.put(replaced.newItem(), replaced);
-        since.put(replaced.newItem(), logged.sequence());
+        taken.put(replaced.newItem(), new Taken(replaced, logged.sequence()));
       } else if (logged.entry() instanceof PartFitted fit) {
         run.add(fit.item());
       }
@@ -41,13 +43,21 @@ final class Bought {
 
   /** The sort of a new part in words, such as {@code roller lifters}; empty for the usual one. */
   String sort(Part part) {
-    String said = taken.get(part.item()).sort().strip();
+    return findTaken(part).map(one -> sort(part, one)).orElse("");
+  }
+
+  private Optional<Taken> findTaken(Part part) {
+    return Optional.ofNullable(taken.get(part.item()));
+  }
+
+  private String sort(Part part, Taken one) {
+    String said = one.entry().sort().strip();
     String plural = part.kind().plural();
     if (!said.isEmpty()) {
       return said.endsWith(plural) ? said : said + " " + plural;
     }
     return job.rules().all().stream()
-        .filter(rule -> rule.sequence() < since.get(part.item()))
+        .filter(rule -> rule.sequence() < one.sequence())
         .filter(rule -> rule.consequence().isOtherSort())
         .filter(rule -> rule.consequence().places().contains(part.home()))
         .max(Comparator.comparingLong(StandingRule::sequence))
@@ -77,7 +87,10 @@ final class Bought {
     }
     return switch (asked.renewal()) {
       case WEAR -> !run.contains(part.item());
-      case SIZE -> isOfSize(taken.get(part.item()), asked.firstCause().detail());
+      case SIZE ->
+          findTaken(part)
+              .filter(one -> isOfSize(one.entry(), asked.firstCause().detail()))
+              .isPresent();
       case SORT -> asked.isOtherSort() && sort(part).equals(asked.what());
     };
   }

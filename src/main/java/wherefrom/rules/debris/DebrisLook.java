@@ -63,7 +63,12 @@ public enum DebrisLook {
   private final String brief;
   private final String words;
   private final boolean harmful;
+
+  /** Where more of it lies, whatever it came from. */
+  @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
   private final List<Opening> besides;
+
+  @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
   private final List<Suspect> suspects;
 
   DebrisLook(
@@ -71,7 +76,7 @@ public enum DebrisLook {
     this.brief = brief;
     this.words = words;
     this.harmful = harmful;
-    this.besides = besides;
+    this.besides = List.copyOf(besides);
     this.suspects = List.of(suspects);
   }
 

@@ -35,6 +35,8 @@ enum Suspect {
   CONDENSATION("or only condensation from short trips", Opening.DRAINED_OIL);
 
   private final String words;
+
+  @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
   private final List<Opening> openings;
 
   Suspect(String words, Opening... openings) {
