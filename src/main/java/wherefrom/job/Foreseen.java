@@ -68,7 +68,7 @@ final class Foreseen {
     Map<String, Integer> reused = new TreeMap<>();
     for (PartRecord part : job.state().parts()) {
       boolean used = !part.part().fresh() && part.where() != Whereabouts.RETIRED;
-      boolean may = used && job.state().findBan(part.part().item()).isEmpty();
+      boolean may = used && job.state().rules().findBan(part).isEmpty();
       if (may && part.decision().equals(Optional.of(Decision.REUSE))) {
         reused.merge(part.part().kind().plural(), part.part().pieces(), Integer::sum);
       }

@@ -117,7 +117,11 @@ class ChangeCommandsTest {
         .containsExactly(
             "1\tpushrods\tas the old one; where that is damaged, measure a sound neighbour"
                 + "\tdecided: bent");
+    assertThat(json("decide", "list", "--job", job, "--json")).isEmpty();
+    assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(73);
+    shop.right("decide", "ask", "--job", job, "every");
     assertThat(json("decide", "list", "--job", job, "--json")).hasSize(73);
+    shop.right("decide", "ask", "--job", job, "doubtful");
     assertThat(shop.right("decide", "propose", "--job", job, tag).out())
         .contains("Nobody has looked yet");
     shop.right("plan", "made", "--job", job, "rod-journals-ground");
@@ -128,6 +132,6 @@ class ChangeCommandsTest {
     assertThat(stopped.out()).contains("(R16; ");
     shop.right("decide", "set", "--job", job, "rod-shell", "--as", "replace", "--reason", "set");
     assertThat(json("decide", "buy", "--job", job, "--json")).hasSize(2);
-    assertThat(json("decide", "list", "--job", job, "--json")).hasSize(57);
+    assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(57);
   }
 }

@@ -85,7 +85,7 @@ class OneCostListTest {
         .containsExactly("8 screw-in rocker studs", "1 head machined for screw-in studs");
     assertThat(lines(ChangeKind.ROCKER_RATIO, "")).containsExactly("16 rockers", "16 pivots");
     assertThat(lines(ChangeKind.ROCKER_REPLACED, "3EX")).containsExactly("1 rockers", "1 pivots");
-    assertThat(lines(ChangeKind.ROD_REPLACED, "B3")).containsExactly("1 rods", "2 rod shells");
+    assertThat(lines(ChangeKind.ROD_REPLACED, "R3")).containsExactly("1 rods", "2 rod shells");
   }
 
   @Test

@@ -73,7 +73,7 @@ class WashingTest {
   @Test
   void aLostPartInTheHandIsToBeSaidFound() {
     bench.record(new PartLost(bench.item("pushrod@3EX"), ""));
-    assertThat(bench.verdict("pushrod@3EX").wayOut()).contains("say that it is found");
+    assertThat(bench.verdict("pushrod@3EX").wayOut()).containsIgnoringCase("say that it is found");
     Handled washed = new Handling(bench.job).offForWashing(bench.item("pushrod@3EX"), 1);
     assertThat(((Handled.Refused) washed).sentence()).endsWith("say that it is found.");
   }

@@ -57,6 +57,15 @@ enum Cover {
       return side && BANK.covers(change, place, layout);
     }
   },
+  /** The very place that is named; where only a spot is, all there. */
+  SELF {
+    @Override
+    boolean covers(Change change, Place place, Layout layout) {
+      return Place.find(change.where())
+          .map(place::equals)
+          .orElseGet(() -> HERE.covers(change, place, layout));
+    }
+  },
   /** The place itself and its mates. */
   MATES {
     @Override

@@ -8,9 +8,12 @@ import static wherefrom.rules.consequence.ChangeKind.LOBE_FAILED;
 import static wherefrom.rules.consequence.ChangeKind.SLOT_UNKNOWN;
 import static wherefrom.rules.consequence.Cover.ALL;
 import static wherefrom.rules.consequence.Cover.HERE;
+import static wherefrom.rules.consequence.Cover.MATES;
+import static wherefrom.rules.consequence.Cover.SELF;
 import static wherefrom.rules.consequence.Severity.BLOCK;
 import static wherefrom.rules.consequence.Severity.WARN;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import wherefrom.inspection.Sources;
@@ -19,6 +22,9 @@ import wherefrom.parts.PartKind;
 /** Lifters on the cam that is in, and lobes that failed. */
 final class LifterRules {
   private static final Set<PartKind> LIFTERS = Set.of(PartKind.LIFTER);
+
+  private static final String NEW_MATE =
+      "Nobody knows where it came from: check it as a new mate of what it runs with.";
 
   static final List<Rule> ROWS =
       List.of(
@@ -31,7 +37,7 @@ final class LifterRules {
                   LIFTERS,
                   "A used flat lifter goes back to the very lobe it came from, or not at all.")
               .from(Sources.OVERHAUL_ARTICLE)
-              .first(
+              .later(
                   "crown",
                   HERE,
                   LIFTERS,
@@ -52,16 +58,21 @@ final class LifterRules {
               .only(Setting::isFlat)
               .forbid(
                   "machinist",
-                  HERE,
+                  SELF,
                   LIFTERS,
                   "Nobody knows which lobe this flat lifter ran on, so it cannot be used again."
-                      + " Buy the lifter set and the cam, or have a machinist inspect both.")
+                      + " Buy the lifter set and the cam, or have a machinist inspect both."),
+          Rule.of("R3", "Slot of another part unknown", SLOT_UNKNOWN)
+              .first(
+                  "as-new-mate", SELF, EnumSet.complementOf(EnumSet.of(PartKind.LIFTER)), NEW_MATE)
+              .first("as-new-roller", SELF, LIFTERS, NEW_MATE)
+              .onlyFor(Setting::isRoller)
               .know(
-                  "set-and-cam",
+                  "mates",
                   WARN,
-                  ALL,
-                  LIFTERS,
-                  "One lifter of unknown slot puts the set in doubt: reckon with set and cam."),
+                  MATES,
+                  PartKind.all(),
+                  "What runs here with a part of unknown place may not be worn in to it."),
           Rule.of("R4", "New lifter on the used cam", LIFTER_REPLACED)
               .brings(PartKind.LIFTER, HERE)
               .know(

@@ -110,6 +110,11 @@ public record Rule(
     return then(Then.ofParts(name, Severity.CHECK, Effect.CHECK_FIRST, cover, kinds, sentence));
   }
 
+  /** A check of these parts that none of them waits for. */
+  Rule later(String name, Cover cover, Set<PartKind> kinds, String sentence) {
+    return then(Then.ofParts(name, Severity.CHECK, Effect.CHECK_AFTER, cover, kinds, sentence));
+  }
+
   /** A check that no part waits for. */
   Rule after(String name, String sentence) {
     return then(
