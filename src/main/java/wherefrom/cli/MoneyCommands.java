@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wherefrom.job.Budget;
+import wherefrom.job.CostItem;
 import wherefrom.job.CostLine;
 import wherefrom.job.Equipment;
 import wherefrom.job.MoneyBook;
@@ -66,8 +67,13 @@ final class MoneyCommands {
                     budget.text(line.amount()),
                     line.note()));
           }
+          List<CostItem> toBuy = book.toBuy();
+          toBuy.stream()
+              .filter(CostItem::priced)
+              .forEach(item -> lines.add(Answer.cells("-", item.sentence(), "", "to buy")));
           lines.add(budget.sentence());
-          answer.only(fields(budget).and("lines", rows), lines);
+          answer.only(
+              fields(budget).and("lines", rows).and("items", MoneyEffect.rows(toBuy)), lines);
           return Status.RIGHT;
         });
   }

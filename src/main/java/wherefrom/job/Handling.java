@@ -155,7 +155,12 @@ public final class Handling {
     PartRecord part = job.state().getPart(item);
     return wanted.contains(part.where())
         ? log(item, entry)
-        : new Handled.Refused(rule + ". This one is " + part.where().words() + ".");
+        : new Handled.Refused(rule + ". This one is " + part.where().words() + "." + found(part));
+  }
+
+  /** A lost part that someone holds is found. */
+  private static String found(PartRecord part) {
+    return part.where() == Whereabouts.LOST ? " If it is in your hand, say that it is found." : "";
   }
 
   private Handled log(int item, JobEntry entry) {

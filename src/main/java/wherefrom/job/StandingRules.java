@@ -53,6 +53,7 @@ public final class StandingRules {
         // A later change asks for the same check anew; one that binds outweighs one that doesn't.
         found.merge(consequence.key() + consequence.effect(), rule, StandingRules::stronger);
       }
+      setting = setting.after(made.change());
     }
     return new StandingRules(new ArrayList<>(found.values()), new SurfaceSizes(job));
   }

@@ -66,7 +66,7 @@ final class PlanDetails {
     rows.add(
         ResultRows.Row.of(
             "Together: " + effects.moneyWords(),
-            effects.withIt().sentence(),
+            effects.cost().total(),
             "Prices are typed on the Money screen, by these names."));
     effects.lines().forEach(line -> rows.add(ResultRows.Row.of(line.sentence())));
     effects.checks().forEach(check -> rows.add(ResultRows.Row.of("Check", check)));

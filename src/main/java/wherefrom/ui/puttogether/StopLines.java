@@ -52,7 +52,7 @@ final class StopLines {
     }
     if (verdict instanceof Verdict.WrongEnd end) {
       String first = name(end.part()) + " is turned";
-      String mark = "Mark: " + end.part().kind().orientation().mark();
+      String mark = "Mark: " + end.orientation().mark();
       Spot spot = end.place().spot();
       return answer(verdict, end.part(), spot, first, mark, "Turn it, scan it again");
     }
