@@ -198,17 +198,19 @@ final class PlanCommands {
   private static void row(Bench bench, Answer answer, int plan, String state, Change change) {
     MoneyBook book = new MoneyBook(bench.job());
     PlanCost cost = book.effect(change);
+    long unpriced = cost.lines().stream().filter(item -> !item.priced()).count();
     answer.row(
         Fields.of("plan", plan)
             .and("state", state)
             .and("change", change.words())
             .and("sum", cost.sum().text())
-            .and("unpriced", cost.lines().stream().filter(item -> !item.priced()).count()),
+            .and("unpriced", unpriced),
         Answer.cells(
             plan == 0 ? "-" : Integer.toString(plan),
             state,
             change.words(),
-            book.budget().text(cost.sum())));
+            book.budget().text(cost.sum())
+                + (unpriced == 0 ? "" : ", " + unpriced + " without a price")));
   }
 
   private static Status made(Bench bench, Call call, Answer answer) throws BadInput {

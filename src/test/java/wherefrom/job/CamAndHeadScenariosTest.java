@@ -127,7 +127,7 @@ class CamAndHeadScenariosTest {
             ChangeKind.FLAT_TO_ROLLER)) {
       assertThat(names(planning.preview(Change.of(cam))))
           .as(cam.words())
-          .contains("coil-bind", "retainer-seal", "piston-valve", "degree");
+          .contains("coil-bind", "retainer-seal", "piston-valve", "degree", "studs");
     }
     made(ChangeKind.NEW_FLAT_CAM, "");
     assertThat(beforeClosing()).contains("R35:piston-valve", "R35:degree", "R6:end-play");

@@ -142,7 +142,13 @@ final class CamRules {
                   "retainer-seal",
                   ALL,
                   SPRINGS,
-                  "Check the gap from retainer to seal at the lift of this cam.")
+                  "Check the gap from retainer to seal and guide top at the lift of this cam.")
+              .after(
+                  "studs",
+                  "Lift up: straightedge over press-in rocker studs, before and after, and against"
+                      + " the open spring load; see that each rocker's slot is long enough.")
+              .perhaps(Count.PER_VALVE, "screw-in rocker studs")
+              .onlyFor(Setting::isStudded)
               .after(
                   "piston-valve",
                   "Lift or duration up: check the clearance from piston to valve with clay or"
