@@ -2,7 +2,9 @@ package wherefrom.cli;
 
 import wherefrom.rules.CodeVerdict;
 
-/** A typed code may be another engine's: nothing is wrong with the call, but it waits for a word. */
+/**
+ * A typed code may be another engine's: nothing is wrong with the call, but it waits for a word.
+ */
 final class AskFirst extends BadInput {
   private static final long serialVersionUID = 1;
 

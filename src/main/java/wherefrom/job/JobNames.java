@@ -3,8 +3,10 @@ package wherefrom.job;
 import java.util.List;
 import java.util.Optional;
 
-/** Names of the other jobs on the shelf, to say whose a foreign tag is, and which typed codes are
- * theirs too. */
+/**
+ * Names of the other jobs on the shelf, to say whose a foreign tag is, and which typed codes are
+ * theirs too.
+ */
 @FunctionalInterface
 public interface JobNames {
   Optional<String> find(int engine);

@@ -35,8 +35,7 @@ public final class OpenJob implements AutoCloseable {
   public OpenJob(Logbook logbook, Clock clock) {
     this.logbook = logbook;
     this.clock = clock;
-    this.entries =
-        new ArrayList<>(logbook.entries().stream().flatMap(LoggedEntry::each).toList());
+    this.entries = new ArrayList<>(logbook.entries().stream().flatMap(LoggedEntry::each).toList());
     try {
       this.state = EngineJob.of(entries);
     } catch (IllegalStateException e) {
@@ -151,7 +150,9 @@ public final class OpenJob implements AutoCloseable {
     return undo.findStep();
   }
 
-  /** Takes the last step back; where that cannot be, tells why, and asked again takes one before. */
+  /**
+   * Takes the last step back; where that cannot be, tells why, and asked again takes one before.
+   */
   public Undone undo() {
     return undo.press();
   }

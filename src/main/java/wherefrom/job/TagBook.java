@@ -135,8 +135,7 @@ public final class TagBook {
     List<TagCode> matches = matches(digits);
     List<TagCode> current =
         matches.stream().filter(code -> !(find(code) instanceof Found.Refused)).toList();
-    List<String> others =
-        current.isEmpty() ? List.of() : names.listTyped(digits, job.engine());
+    List<String> others = current.isEmpty() ? List.of() : names.listTyped(digits, job.engine());
     if (current.size() > 1 || !others.isEmpty()) {
       return new Found.Refused(alsoFits(current, others));
     }
@@ -160,7 +159,9 @@ public final class TagBook {
         .toList();
   }
 
-  /** The typed codes of the tags that can hang in this job, without spaces; action cards are any's. */
+  /**
+   * The typed codes of the tags that can hang in this job, without spaces; action cards are any's.
+   */
   public Set<String> typed() {
     return issued().stream()
         .filter(code -> code.type() != TagType.ACTION_CARD)

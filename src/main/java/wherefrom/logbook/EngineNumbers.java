@@ -26,8 +26,9 @@ final class EngineNumbers {
 
   /**
    * A number from 1 to 9,999,999 that is not in use; 0 is that of the action cards. Where there is
-   * one, its typed codes are none of the engines' in use, action cards included: first of no type of
-   * tag, else of the same type. 97 engines can differ so; where all do, the number alone differs.
+   * one, its typed codes are none of the engines' in use, action cards included: first of no type
+   * of tag, else of the same type. 97 engines can differ so; where all do, the number alone
+   * differs.
    */
   int next(Set<Integer> inUse) {
     Set<Integer> known = new TreeSet<>(inUse);

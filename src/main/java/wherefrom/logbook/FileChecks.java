@@ -90,7 +90,10 @@ public final class FileChecks implements JobChecks {
       throws IOException {
     Set<String> named = new HashSet<>();
     for (LoggedEntry logged : scanned.entries()) {
-      logged.each().flatMap(one -> Photograph.find(one).stream()).forEach(it -> named.add(it.file()));
+      logged
+          .each()
+          .flatMap(one -> Photograph.find(one).stream())
+          .forEach(it -> named.add(it.file()));
     }
     Set<String> there = new HashSet<>(JobFiles.photos(job));
     for (String name : named.stream().sorted().toList()) {

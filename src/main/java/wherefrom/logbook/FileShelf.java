@@ -158,8 +158,7 @@ public final class FileShelf implements Shelf {
     try {
       logbook.append(
           clock.instant(),
-          JobOpened.of(
-              begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
+          JobOpened.of(begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
       return new OpenJob(logbook, clock);
     } catch (RuntimeException e) {
       logbook.close();

@@ -5,13 +5,13 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.Layout;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
-import wherefrom.engine.BoreSpot;
-import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 
@@ -56,11 +56,9 @@ public final class FirstNumbering {
   public static List<Spot> cards(Layout layout) {
     List<Integer> cylinders = layout.cylinders();
     List<Spot> spots = new ArrayList<>();
-    cylinders.forEach(
-        cylinder -> SIDES.forEach(side -> spots.add(new ValveSpot(cylinder, side))));
+    cylinders.forEach(cylinder -> SIDES.forEach(side -> spots.add(new ValveSpot(cylinder, side))));
     cylinders.forEach(cylinder -> spots.add(new BoreSpot(cylinder)));
-    cylinders.forEach(
-        cylinder -> HALVES.forEach(half -> spots.add(new RodSpot(cylinder, half))));
+    cylinders.forEach(cylinder -> HALVES.forEach(half -> spots.add(new RodSpot(cylinder, half))));
     for (int main = 1; main <= layout.mains(); main++) {
       for (ShellHalf half : HALVES) {
         spots.add(new MainSpot(main, half));

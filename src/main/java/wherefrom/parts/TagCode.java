@@ -45,8 +45,7 @@ public record TagCode(TagType type, int engine, int item, int issue) {
    * the other's tag with the same item and issue, where both are of these types. The check digits
    * know an engine only by what it leaves when divided by 97.
    */
-  public static boolean typedAlike(
-      int engine, TagType type, int otherEngine, TagType otherType) {
+  public static boolean typedAlike(int engine, TagType type, int otherEngine, TagType otherType) {
     return CheckDigits.alike(front(type, engine), front(otherType, otherEngine));
   }
 

@@ -104,7 +104,9 @@ class TypedCodeTest {
     assertThat(shop.state(job, "cylinder 3, exhaust, pushrod")).isEqualTo("out");
   }
 
-  /** Whatever command takes a code: nothing is logged, status 1, and with the word it goes through. */
+  /**
+   * Whatever command takes a code: nothing is logged, status 1, and with the word it goes through.
+   */
   @Test
   void everyCommandThatTakesACodeAsks() {
     shop.right("out", "--job", job, codes.tag());
@@ -135,8 +137,7 @@ class TypedCodeTest {
   }
 
   private Shop.Outcome run(String[] call, String... more) {
-    java.util.List<String> words =
-        new java.util.ArrayList<>(java.util.List.of(call[0].split(" ")));
+    java.util.List<String> words = new java.util.ArrayList<>(java.util.List.of(call[0].split(" ")));
     words.addAll(java.util.List.of("--job", job));
     words.addAll(java.util.List.of(call).subList(1, call.length));
     words.addAll(java.util.List.of(more));
@@ -148,7 +149,8 @@ class TypedCodeTest {
   @Test
   void onlyCodesThatTheOtherJobHasAsk() {
     shop.right("out", "--job", job, codes.tag());
-    String fresh = shop.right("replace", "--job", job, "--reason", "worn", codes.tag()).rows().get(0)[0];
+    String fresh =
+        shop.right("replace", "--job", job, "--reason", "worn", codes.tag()).rows().get(0)[0];
     String typed = TagCode.find(fresh).orElseThrow().typed().replace(" ", "");
     assertThat(shop.run("where", "--job", job, typed).status()).isZero();
     Shop.Codes theirs = shop.codes(other, "cylinder 3, exhaust, pushrod");

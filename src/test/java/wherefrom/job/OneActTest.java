@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Spot;
+import wherefrom.inspection.Subject;
 import wherefrom.inspection.match.Match;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.CostState;
@@ -23,7 +24,6 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Dimension;
-import wherefrom.inspection.Subject;
 
 /**
  * One act is one entry: all of it or nothing is there after a power cut, and one UNDO gives the
@@ -144,8 +144,7 @@ class OneActTest {
     new Handling(job).offForWashing(item, 2);
     Retagging retagging = new Retagging(job);
     Retagging.Answer proposed =
-        retagging.propose(
-            List.of(item), "pushrod-length", "calliper", Map.of("A", "7.9000"));
+        retagging.propose(List.of(item), "pushrod-length", "calliper", Map.of("A", "7.9000"));
     Match match = ((Retagging.Answer.Proposed) proposed).matches().get(0);
     assertOneAct(
         () ->

@@ -81,7 +81,8 @@ class TrackingTest {
     OpenJob whole = Benches.fresh();
     new Tracking(whole).track(Set.of(PartKind.SPRING, PartKind.PIVOT));
     Set<PartKind> kinds = whole.state().kinds();
-    List<Place> order = TakeApart.listInside(whole.state()).stream().map(it -> it.part().home()).toList();
+    List<Place> order =
+        TakeApart.listInside(whole.state()).stream().map(it -> it.part().home()).toList();
     assertThat(order).isEqualTo(Places.of(whole.state().layout(), kinds));
     assertThat(whole.state().places()).containsExactlyElementsOf(order);
   }
@@ -92,8 +93,7 @@ class TrackingTest {
     assertThat(track(PartKind.PUSHROD, PartKind.VALVE))
         .isEqualTo(
             new Tracking.Answer.Refused("The pushrods are tracked already: leave them out."));
-    assertThat(track())
-        .isEqualTo(new Tracking.Answer.Refused("Name the kinds of part to track."));
+    assertThat(track()).isEqualTo(new Tracking.Answer.Refused("Name the kinds of part to track."));
     assertThat(logbook.entries()).hasSize(entries);
   }
 

@@ -66,7 +66,8 @@ class UndoTest {
   void whatWasPrintedAndWhatIsTrackedStays() {
     TagPrinting printing = new TagPrinting(job);
     printing.printed(printing.faces(new TagChoice.OfKind(PartKind.PUSHROD)), "a4");
-    assertThat(kept().why()).isEqualTo("Not taken back: 16 part tags printed. What is printed exists.");
+    assertThat(kept().why())
+        .isEqualTo("Not taken back: 16 part tags printed. What is printed exists.");
     new Tracking(job).track(List.of(PartKind.VALVE));
     assertThat(kept().why())
         .isEqualTo("Not taken back: tracked too: valves. Their tags may exist.");
@@ -89,7 +90,9 @@ class UndoTest {
     assertThat(job.undo().sentence()).startsWith("Taken back: note on ");
   }
 
-  /** The tag of a new part was printed anew, then the new part is taken back: the job still opens. */
+  /**
+   * The tag of a new part was printed anew, then the new part is taken back: the job still opens.
+   */
   @Test
   void aReprintOfAPartThatIsTakenBackStandsForNothing() {
     Handled replaced = new Handling(job).replace(part.item(), "worn out");

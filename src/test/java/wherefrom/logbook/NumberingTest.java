@@ -128,9 +128,7 @@ class NumberingTest {
               "engine", ENGINE, plain.layout(), plain.kinds(), plain.units(), items, cards);
       try (OpenJob job = job(shuffled)) {
         assertMeans(
-            job,
-            items.stream().map(Place::key).toList(),
-            cards.stream().map(Spot::key).toList());
+            job, items.stream().map(Place::key).toList(), cards.stream().map(Spot::key).toList());
       }
     }
   }

@@ -70,9 +70,7 @@ class FirstNumberingTest {
     for (PartKind kind : PartKind.all()) {
       assertThat(keys(FirstNumbering.items(v8, java.util.EnumSet.of(kind))))
           .isEqualTo(
-              printed(v8, "all").stream()
-                  .filter(key -> key.startsWith(kind.key() + "@"))
-                  .toList());
+              printed(v8, "all").stream().filter(key -> key.startsWith(kind.key() + "@")).toList());
     }
   }
 }

@@ -26,7 +26,9 @@ public final class TypedCode {
                     desk, "Type a code", question, 6, typed -> settle(desk, typed, taker)));
   }
 
-  /** Hands a code on; where it may be another engine's, only once the person said that it is not. */
+  /**
+   * Hands a code on; where it may be another engine's, only once the person said that it is not.
+   */
   public static void settle(Desk desk, String code, Consumer<String> taker) {
     Optional<CodeVerdict.AlsoFits> question = find(desk, code);
     if (question.isEmpty()) {

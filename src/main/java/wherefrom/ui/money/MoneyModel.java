@@ -109,8 +109,7 @@ final class MoneyModel {
 
   String note(String what, CostState state, String amount, int plan) {
     MoneyBook book = book();
-    return said(
-        book.begin(locale, () -> book.note(0, what, about(what), state, amount, plan, "")));
+    return said(book.begin(locale, () -> book.note(0, what, about(what), state, amount, plan, "")));
   }
 
   /** The key of a kind of part; empty for a service. */

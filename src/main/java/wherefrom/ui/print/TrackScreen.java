@@ -31,9 +31,7 @@ public final class TrackScreen implements Screen {
     tracking = new Tracking(desk.getJob());
     total = desk.touch().text("");
     Pager<List<PartKind>> list = Pager.list(desk.touch(), this::row);
-    view =
-        Panes.column(
-            desk.scale(), total, list, desk.touch().primary("Track them", this::track));
+    view = Panes.column(desk.scale(), total, list, desk.touch().primary("Track them", this::track));
     list.setItems(rows());
     count();
   }

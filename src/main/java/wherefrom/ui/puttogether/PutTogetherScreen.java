@@ -19,8 +19,8 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.app.Watching;
 import wherefrom.ui.app.TypedCode;
+import wherefrom.ui.app.Watching;
 import wherefrom.ui.controls.Panes;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
