@@ -92,6 +92,26 @@ public final class PutTogether {
     return last;
   }
 
+  /** What the person is to do now, whatever was answered last; a half that waits is named. */
+  public Step due() {
+    if (stop.isEmpty() && part.isPresent()) {
+      return new Step.WaitingForSpot(job.state().getPart(part.get().item()), false);
+    }
+    return stop.isEmpty() && spot.isPresent()
+        ? new Step.WaitingForPart(spot.get(), false)
+        : prompts().next();
+  }
+
+  /** The step that UNDO would take back; empty where it drops a half that waits, or has nothing. */
+  public Optional<LoggedEntry> findUndone() {
+    return isHalf() ? Optional.empty() : job.findStandingStop().or(job::findLastStep);
+  }
+
+  /** Whether a part or a place waits for its other half. */
+  public boolean isHalf() {
+    return stop.isEmpty() && (part.isPresent() || spot.isPresent());
+  }
+
   /** The place that the list names now; empty when nothing is missing. */
   public Optional<Place> target() {
     return list.target();
@@ -267,7 +287,7 @@ public final class PutTogether {
   }
 
   private Step undo() {
-    boolean half = stop.isEmpty() && (part.isPresent() || spot.isPresent());
+    boolean half = isHalf();
     clear();
     if (half) {
       return new Step.TookBack("the half that waited is dropped.");

@@ -15,6 +15,7 @@ import javafx.application.Platform;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
 import wherefrom.job.Equipment;
+import wherefrom.job.Found;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Settings;
@@ -168,6 +169,21 @@ public final class Desk {
   /** Tells the person something in a sentence that stays until it is put away. */
   public void say(String sentence) {
     front.say(sentence);
+  }
+
+  /** Something else is scanned: what was said before is not about it. */
+  void superseded() {
+    front.superseded();
+  }
+
+  /**
+   * A code that the screen cannot take is answered over the whole screen, so that nothing on it can
+   * be taken for the answer.
+   *
+   * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
+   */
+  public void refuse(Found found, String wanted) {
+    front.refuse(Refusal.of(found, wanted));
   }
 
   /**

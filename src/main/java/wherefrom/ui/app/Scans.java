@@ -13,6 +13,7 @@ final class Scans {
   }
 
   void hand(String text) {
+    desk.superseded();
     if (current.get() instanceof Scannable screen) {
       desk.attempt(() -> screen.scan(text));
       desk.navigator().changed();

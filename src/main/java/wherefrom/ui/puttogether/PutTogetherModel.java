@@ -22,6 +22,7 @@ import wherefrom.parts.TagType;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.Answer;
 
 /** What the screen for putting together shows and does. */
@@ -153,8 +154,9 @@ final class PutTogetherModel {
       beforeAsk = Optional.empty();
       return Optional.empty();
     }
-    beforeAsk = before.or(() -> Optional.of(answer));
-    answer = Answers.asking(hint, beforeAsk.orElseThrow());
+    // What was said of another part must not come back as the answer to the tag in view.
+    beforeAsk = before.or(() -> Optional.of(due()));
+    answer = Answers.asking(hint, due());
     return Optional.of(Cue.ASK);
   }
 
@@ -230,33 +232,44 @@ final class PutTogetherModel {
               : Optional.empty();
       return show(step);
     } catch (LogbookException | IllegalArgumentException e) {
-      trouble = String.valueOf(e.getMessage());
+      String why = String.valueOf(e.getMessage());
+      if (stop().isPresent()) {
+        trouble = why;
+      } else {
+        answer = Answer.notKept(why);
+      }
       return Optional.of(Cue.ASK);
     }
   }
 
+  /** What is to be done now, as it would stand on the screen by itself. */
+  private Answer due() {
+    return Answers.of(state(), together.due());
+  }
+
   private Optional<Cue> show(Step step) {
     Answer next = Answers.of(state(), step);
-    // A foreign code and plain words leave the card of a waiting half as it stands.
-    boolean words = next.headline().isEmpty() || isForeign(step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
       answer = Answers.of(state(), new Step.Judged(stop().orElseThrow()));
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    if (words && !answer.headline().isEmpty()) {
-      trouble = next.small();
-      return isForeign(step) ? Optional.of(Cue.ASK) : Optional.empty();
-    }
-    answer = next;
+    answer = isAside(step) ? Answers.beside(next, due()) : next;
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue();
   }
 
-  private static boolean isForeign(Step step) {
-    return step instanceof Step.Judged judged
-        && judged.verdict() instanceof CodeVerdict.NotOneOfOurs foreign
-        && !foreign.ourForm();
+  /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
+  private static boolean isAside(Step step) {
+    return step instanceof Step.Said
+        || (step instanceof Step.Judged judged && judged.verdict() instanceof CodeVerdict);
+  }
+
+  /** What UNDO would take back, in few words. */
+  String undoes() {
+    return together.isHalf()
+        ? "the half that waits: " + String.join(", ", due().lines())
+        : UndoWords.of(state(), together.findUndone());
   }
 
   /** How many places are open. */

@@ -84,6 +84,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   @Override
+  public String undoes(Desk over) {
+    return model.undoes();
+  }
+
+  @Override
   public void undo(Desk over) {
     answer(model.act(Action.UNDO));
   }

@@ -101,7 +101,7 @@ public final class SampleWindow {
 
   /** A moment passes: enough for the next press to count. */
   public void moment() {
-    nanos.addAndGet(450_000_000L);
+    nanos.addAndGet(550_000_000L);
   }
 
   /**
