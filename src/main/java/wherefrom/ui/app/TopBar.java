@@ -1,5 +1,6 @@
 package wherefrom.ui.app;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
@@ -48,11 +49,15 @@ final class TopBar extends HBox {
     VBox names = Panes.grow(new VBox(title, job));
     names.setAlignment(Pos.CENTER_LEFT);
     names.setMinWidth(0);
-    where = Panes.row(desk.scale(), bench, names, camera);
+    // Large words need the room of the key as well.
+    where = Panes.row(desk.scale(), names, camera);
+    if (touch.isLarge()) {
+      where.getChildren().add(0, bench);
+    }
     where.setAlignment(Pos.CENTER_LEFT);
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("top-bar");
-    getChildren().addAll(back, middle(), undo);
+    getChildren().setAll(touch.isLarge() ? List.of(back, middle(), undo) : List.of(back, bench, middle(), undo));
     where.visibleProperty().bind(message.visibleProperty().not());
   }
 
