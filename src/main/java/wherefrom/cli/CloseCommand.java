@@ -40,6 +40,10 @@ final class CloseCommand implements Command {
       StillMissing missing = new StillMissing(bench.job());
       Section section = section(missing, call.operands().get(0));
       List<String> open = missing.places(section).stream().map(Place::words).toList();
+      List<String> against =
+          missing.fittedBut(section).stream()
+              .map(one -> one.place().words() + ": " + one.sentence())
+              .toList();
       boolean closed = missing.close(section);
       List<String> lines = new ArrayList<>();
       lines.add(
@@ -47,9 +51,9 @@ final class CloseCommand implements Command {
               ? "Closed: " + section.words() + "."
               : "Not closed: "
                   + section.words()
-                  + ". Still missing: "
-                  + String.join("; ", open)
-                  + ".");
+                  + "."
+                  + (open.isEmpty() ? "" : " Still missing: " + String.join("; ", open) + ".")
+                  + (against.isEmpty() ? "" : " Fitted, but: " + String.join(" ", against)));
       boolean last = closed && new FirstStart(bench.job()).isDue();
       List<FirstStart.Point> points = last ? pointsBeforeStart(bench) : List.of();
       if (last) {
@@ -60,6 +64,7 @@ final class CloseCommand implements Command {
           Fields.of("section", section.key())
               .and("closed", closed)
               .and("missing", open)
+              .and("fittedBut", against)
               .and("firstStart", points.stream().map(CloseCommand::fields).toList()),
           lines);
       return Status.stoppedIf(!closed);

@@ -33,8 +33,22 @@ final class DecideCommands {
     DecideCommands commands = new DecideCommands(equipment, in);
     return List.of(
         commands.command(
-            Usage.of("decide list", "", "Lists the parts without a decision.", Option.JOB),
+            Usage.of(
+                "decide list",
+                "",
+                "Lists the parts that wait for a decision.",
+                Option.JOB,
+                Option.flag("--all", "every used part without a decision, held up or not")),
             commands::list),
+        commands.command(
+            Usage.of(
+                    "decide ask",
+                    "every|doubtful",
+                    "Asks for a decision on every used part before it is fitted, or only on those"
+                        + " that something speaks against.",
+                    Option.JOB)
+                .noting("Identity is checked always; at first only doubtful parts wait."),
+            commands::ask),
         commands.command(
             Usage.of(
                 "decide propose",
@@ -66,10 +80,32 @@ final class DecideCommands {
 
   private Status list(Bench bench, Call call, Answer answer) {
     Deciding deciding = new Deciding(bench.job());
-    for (Part part : deciding.listUndecided()) {
+    List<Part> parts =
+        call.find("--all").isPresent() ? deciding.listWithoutDecision() : deciding.listUndecided();
+    for (Part part : parts) {
       Proposal proposal = deciding.propose(part.item());
       row(bench, answer, part, proposal);
     }
+    return Status.RIGHT;
+  }
+
+  private Status ask(Bench bench, Call call, Answer answer) throws BadInput {
+    List<String> operands = call.operands();
+    if (!List.of(List.of("every"), List.of("doubtful")).contains(operands)) {
+      throw call.wrong("Give every or doubtful.");
+    }
+    boolean every = operands.equals(List.of("every"));
+    Deciding deciding = new Deciding(bench.job());
+    deciding.askEveryPart(every);
+    int waiting = deciding.listUndecided().size();
+    answer.row(
+        Fields.of("everyPart", every).and("waiting", waiting),
+        (every
+                ? "Every used part wants a decision before it is fitted. "
+                : "Only parts that something speaks against want a decision. ")
+            + "Waiting now: "
+            + waiting
+            + ".");
     return Status.RIGHT;
   }
 

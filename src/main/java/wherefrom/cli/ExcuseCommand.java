@@ -27,7 +27,7 @@ final class ExcuseCommand implements Command {
     return Usage.of(
         "excuse",
         "CODE…|-",
-        "Leaves the home of a part, or the place at a place card, empty for a reason.",
+        "Leaves the home of a part, or the place at a place card, empty or as it is, for a reason.",
         Option.JOB,
         Option.REASON,
         Option.maybe("--kind", "KIND", "whose place at the card, where several are tracked"));
@@ -37,7 +37,7 @@ final class ExcuseCommand implements Command {
   public Status run(Call call, Answer answer) throws BadInput, IOException {
     String reason = call.get("--reason");
     if (reason.isBlank()) {
-      throw call.wrong("Say why the place stays empty.");
+      throw call.wrong("Say why the place stays as it is.");
     }
     try (Bench bench = Bench.open(equipment, call, answer)) {
       return codes.each(call, answer, code -> excuse(bench, code.get(0), call, reason, answer));
@@ -47,13 +47,22 @@ final class ExcuseCommand implements Command {
   private static Status excuse(Bench bench, String code, Call call, String reason, Answer answer)
       throws BadInput {
     Place place = place(bench, code, call.find("--kind"));
-    if (bench.job().state().findFitted(place).isPresent()) {
-      throw new BadInput("A part is fitted at " + place.words() + ": it is not empty.");
+    if (bench.job().state().findSeated(place).isPresent()
+        && bench.job().state().listAgainst(place).isEmpty()) {
+      throw new BadInput(
+          "A part sits at "
+              + place.words()
+              + " and nothing stands against it: no excuse is needed.");
     }
+    boolean empty = bench.job().state().findSeated(place).isEmpty();
     new StillMissing(bench.job()).excuse(place, reason);
     answer.row(
         Fields.of("place", place.words()).and("reason", reason.strip()),
-        "Left empty: " + place.words() + ": " + Answer.cell(reason.strip()) + ".");
+        (empty ? "Left empty: " : "Left as it is: ")
+            + place.words()
+            + ": "
+            + Answer.cell(reason.strip())
+            + ".");
     return Status.RIGHT;
   }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.PlaceExcused;
@@ -20,6 +21,7 @@ final class Assembly {
   private final Map<Place, Integer> fitted = new LinkedHashMap<>();
   private final Map<Integer, Place> fittedAt = new LinkedHashMap<>();
   private final Map<Integer, PartFitted> onPurpose = new LinkedHashMap<>();
+  private final Map<Integer, Kept> kept = new LinkedHashMap<>();
   private final Map<Place, String> excused = new LinkedHashMap<>();
   private final Set<String> closed = new LinkedHashSet<>();
   private Optional<StopGiven> standingStop = Optional.empty();
@@ -37,6 +39,19 @@ final class Assembly {
     return Collections.unmodifiableMap(onPurpose);
   }
 
+  /** A reason for a part to sit where it sits, and the entry that gave it. */
+  record Kept(String reason, long since) {}
+
+  /** Why a part sits where it sits although something stood against it. */
+  Optional<Kept> findKept(int item) {
+    return Optional.ofNullable(kept.get(item));
+  }
+
+  /** A reason was given for a part to stay where it sits. */
+  void keep(int item, String reason, long sequence) {
+    kept.put(item, new Kept(reason, sequence));
+  }
+
   Map<Place, String> excused() {
     return Collections.unmodifiableMap(excused);
   }
@@ -49,11 +64,14 @@ final class Assembly {
     return standingStop;
   }
 
-  void apply(JobEntry entry) {
+  void apply(LoggedEntry logged) {
+    JobEntry entry = logged.entry();
     if (entry instanceof PartFitted fit) {
-      fit(fit);
+      fit(fit, logged.sequence());
     } else if (entry instanceof PartUnfitted unfitted) {
       remove(unfitted.item());
+    } else if (entry instanceof PartOut out) {
+      kept.remove(out.item());
     } else if (entry instanceof PartReplaced replaced) {
       remove(replaced.oldItem());
     } else if (entry instanceof StopGiven stop && stop.stands()) {
@@ -65,17 +83,19 @@ final class Assembly {
     }
   }
 
-  private void fit(PartFitted fit) {
+  private void fit(PartFitted fit, long sequence) {
     remove(fit.item());
     Integer before = fitted.put(fit.place(), fit.item());
     if (before != null) {
       fittedAt.remove(before);
       onPurpose.remove(before);
+      kept.remove(before);
     }
     fittedAt.put(fit.item(), fit.place());
     excused.remove(fit.place());
     if (fit.wasOnPurpose()) {
       onPurpose.put(fit.item(), fit);
+      keep(fit.item(), fit.onPurpose(), sequence);
     }
     // A fit is made only by solving the stop that stands, if one does.
     standingStop = Optional.empty();
@@ -84,6 +104,7 @@ final class Assembly {
   private void remove(int item) {
     Place place = fittedAt.remove(item);
     onPurpose.remove(item);
+    kept.remove(item);
     if (place != null) {
       fitted.remove(place);
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Sources;
 import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.SetDecided;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -108,13 +109,45 @@ public final class Deciding {
     return new Answer.Decided(decision, set);
   }
 
-  /** The parts that nobody has decided about; new ones need no decision. */
+  /**
+   * The parts that want a decision and have none: used ones that something speaks against, or every
+   * used one where the job asks for it.
+   */
   public List<Part> listUndecided() {
+    return job.state().parts().stream().filter(this::isWanted).map(PartRecord::part).toList();
+  }
+
+  /** Every used part without a decision, whether it wants one or not. */
+  public List<Part> listWithoutDecision() {
     return job.state().parts().stream()
         .filter(part -> part.decision().isEmpty() && part.where() != Whereabouts.RETIRED)
         .map(PartRecord::part)
         .filter(part -> !part.fresh())
         .toList();
+  }
+
+  /** Whether a part wants a decision and has none. */
+  public boolean isWanted(int item) {
+    return isWanted(job.state().getPart(item));
+  }
+
+  private boolean isWanted(PartRecord part) {
+    EngineJob state = job.state();
+    int item = part.part().item();
+    if (part.decision().isPresent() || part.where() == Whereabouts.RETIRED) {
+      return false;
+    }
+    return state.worst(item).isDoubtful()
+        || (!part.part().fresh()
+            && ((state.decisionsAskedOfAll() && part.where() != Whereabouts.IN_ENGINE)
+                || state.findBan(item).isPresent()));
+  }
+
+  /** Asks for a decision on every used part before it is fitted, or no longer. */
+  public void askEveryPart(boolean everyPart) {
+    if (job.state().decisionsAskedOfAll() != everyPart) {
+      job.record(new DecisionsAsked(everyPart));
+    }
   }
 
   /** The shopping list, with sizes. */

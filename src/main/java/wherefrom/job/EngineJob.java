@@ -3,23 +3,27 @@ package wherefrom.job;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
+import wherefrom.engine.Section;
 import wherefrom.inspection.Decision;
-import wherefrom.inspection.Look;
 import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.StopGiven;
@@ -31,14 +35,18 @@ import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.Ban;
 import wherefrom.rules.Bench;
+import wherefrom.rules.Evidence;
+import wherefrom.rules.Objection;
+import wherefrom.rules.Objections;
+import wherefrom.rules.OpenCheck;
 
 /**
  * The state of one engine job: the fold over its logbook's entries, less those taken back. It
  * changes only through {@link OpenJob}.
  */
 public final class EngineJob implements Bench {
-  /** From the first of these on, a part must be decided about before it is fitted. */
-  private static final Set<Class<?>> FINDINGS =
+  /** From the first of these on, what a mere replacement or swap asks for binds, too. */
+  private static final Set<Class<?>> INSPECTION =
       Set.of(
           LookRecorded.class,
           FeatureLooked.class,
@@ -46,14 +54,23 @@ public final class EngineJob implements Bench {
           DecisionMade.class,
           SetDecided.class);
 
+  /** What a part stands in rightly, or nothing for a reason. */
+  private static final Set<PlaceState> FILLED =
+      Set.of(PlaceState.IN, PlaceState.FITTED, PlaceState.OTHER_FITTED, PlaceState.EXCUSED);
+
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();
   private final PartsLedger parts = new PartsLedger();
   private final Assembly assembly = new Assembly();
   private final Set<PartKind> kinds;
-  private boolean decisionsWanted;
+  private final Pairs pairs = new Pairs(parts, assembly);
+  private final Seats seats = new Seats(parts, assembly, pairs);
+  private boolean inspecting;
+  private Optional<Long> decisionsAskedSince = Optional.empty();
   private Optional<StandingRules> rules = Optional.empty();
   private Optional<MeasureBook> measures = Optional.empty();
+  private Optional<Findings> findings = Optional.empty();
+  private final Map<Integer, List<Objection>> against = new HashMap<>();
 
   private EngineJob(JobOpened opened) {
     this.opened = opened;
@@ -90,16 +107,28 @@ public final class EngineJob implements Bench {
     standing.add(logged);
     rules = Optional.empty();
     measures = Optional.empty();
+    findings = Optional.empty();
+    against.clear();
+    take(logged);
+    pairs.apply(logged.entry());
+  }
+
+  private void take(LoggedEntry logged) {
     JobEntry entry = logged.entry();
     if (entry instanceof JobOpened first) {
       parts.open(first);
     } else if (entry instanceof KindsTracked tracked) {
       kinds.addAll(tracked.kinds());
       parts.track(layout(), tracked);
+    } else if (entry instanceof DecisionsAsked asked) {
+      decisionsAskedSince = asked.everyPart() ? Optional.of(logged.sequence()) : Optional.empty();
+    } else if (entry instanceof PlaceExcused excuse && findSeated(excuse.place()).isPresent()) {
+      int item = findSeated(excuse.place()).get().item();
+      assembly.keep(item, excuse.reason(), logged.sequence());
     } else {
-      decisionsWanted |= FINDINGS.contains(entry.getClass());
+      inspecting |= INSPECTION.contains(entry.getClass());
       parts.apply(logged);
-      assembly.apply(entry);
+      assembly.apply(logged);
     }
   }
 
@@ -175,8 +204,36 @@ public final class EngineJob implements Bench {
     return Optional.ofNullable(assembly.excused().get(place));
   }
 
+  /** Why a part sits where it sits although something stood against it. */
+  public Optional<String> findKept(int item) {
+    return assembly.findKept(item).map(Assembly.Kept::reason);
+  }
+
+  /**
+   * The sections that are closed: somebody closed them, and everything in them is right to this
+   * day.
+   */
   public Set<String> closedSections() {
-    return assembly.closed();
+    Set<String> closed = new LinkedHashSet<>(assembly.closed());
+    places().stream()
+        .filter(place -> !isFilled(place))
+        .forEach(place -> closed.remove(Section.of(layout(), place.spot()).key()));
+    return closed;
+  }
+
+  /** Whether a place needs nothing more: its part is in and right, or it is empty for a reason. */
+  public boolean isFilled(Place place) {
+    return FILLED.contains(state(place));
+  }
+
+  /** What stands against the part that sits in a place; empty where nothing does or none sits. */
+  public List<Objection> listAgainst(Place place) {
+    return findSeated(place)
+        .map(
+            part ->
+                against.computeIfAbsent(
+                    part.item(), item -> Objections.ofSeated(this, part, place)))
+        .orElse(List.of());
   }
 
   /** The stop that waits to be solved. */
@@ -186,9 +243,9 @@ public final class EngineJob implements Bench {
 
   /** What is so at a place. */
   public PlaceState state(Place place) {
-    Optional<Part> here = findFitted(place);
+    Optional<Part> here = findSeated(place);
     if (here.isPresent()) {
-      return here.get().home().equals(place) ? PlaceState.FITTED : PlaceState.OTHER_FITTED;
+      return seated(here.get(), place);
     }
     if (findExcuse(place).isPresent()) {
       return PlaceState.EXCUSED;
@@ -198,18 +255,33 @@ public final class EngineJob implements Bench {
       return PlaceState.OPEN;
     }
     return switch (whereabouts(owner.get().item())) {
-      case IN_ENGINE -> PlaceState.IN;
       case OUT -> PlaceState.OUT;
       case WASHING -> PlaceState.WASHING;
       case AT_SHOP -> PlaceState.AT_SHOP;
       case LOST -> PlaceState.MISSING;
-      case FITTED, RETIRED -> PlaceState.OPEN;
+      case IN_ENGINE, FITTED, RETIRED -> PlaceState.OPEN;
     };
+  }
+
+  private PlaceState seated(Part part, Place place) {
+    boolean fitted = findFittedAt(part.item()).isPresent();
+    if (!listAgainst(place).isEmpty()) {
+      return fitted ? PlaceState.FITTED_BUT : PlaceState.IN_BUT;
+    }
+    if (!fitted) {
+      return PlaceState.IN;
+    }
+    return part.home().equals(place) ? PlaceState.FITTED : PlaceState.OTHER_FITTED;
   }
 
   @Override
   public Whereabouts whereabouts(int item) {
     return parts.get(item).where();
+  }
+
+  @Override
+  public long movedAt(int item) {
+    return parts.get(item).dates().movedAt();
   }
 
   @Override
@@ -219,7 +291,7 @@ public final class EngineJob implements Bench {
 
   @Override
   public Optional<Part> findFitted(Place place) {
-    return Optional.ofNullable(assembly.fitted().get(place)).map(item -> parts.get(item).part());
+    return seats.findFitted(place);
   }
 
   @Override
@@ -228,8 +300,38 @@ public final class EngineJob implements Bench {
   }
 
   @Override
+  public Optional<Part> findSeated(Place place) {
+    return seats.findSeated(place);
+  }
+
+  @Override
+  public Optional<Place> findSeat(int item) {
+    return seats.findSeat(item);
+  }
+
+  @Override
   public Optional<Part> findOwner(Place place) {
     return parts.findOwner(place);
+  }
+
+  @Override
+  public Optional<Part> findRightful(Place place) {
+    return seats.findRightful(place);
+  }
+
+  @Override
+  public Optional<Part> findLeader(int item) {
+    return pairs.findLeader(item);
+  }
+
+  @Override
+  public boolean isUnrun(int item) {
+    return parts.get(item).isUnrun();
+  }
+
+  @Override
+  public boolean awaitsNew(Place place) {
+    return parts.awaitsNew(place);
   }
 
   @Override
@@ -238,18 +340,13 @@ public final class EngineJob implements Bench {
   }
 
   @Override
-  public Look worstLook(int item) {
-    Look looked = parts.get(item).worstLook();
-    return worse(looked, new Findings(this).measured(item, 0));
-  }
-
-  private static Look worse(Look one, Look other) {
-    return one.compareTo(other) > 0 ? one : other;
+  public Evidence worst(int item) {
+    return findings().worst(item);
   }
 
   @Override
-  public Look worstSinceDecision(int item) {
-    return new Findings(this).sinceDecision(item);
+  public Evidence worstSinceDecision(int item) {
+    return findings().sinceDecision(item);
   }
 
   @Override
@@ -258,18 +355,49 @@ public final class EngineJob implements Bench {
   }
 
   @Override
-  public boolean decisionsWanted() {
-    return decisionsWanted;
+  public long decidedAt(int item) {
+    return parts.get(item).dates().decidedAt();
   }
 
   @Override
+  public Optional<Long> decisionsAskedSince() {
+    return decisionsAskedSince;
+  }
+
+  @Override
+  public long reasonGiven(int item) {
+    return assembly.findKept(item).map(Assembly.Kept::since).orElse(0L);
+  }
+
+  @Override
+  public List<Ban> listBans(int item, Place place) {
+    return rules().listBans(parts.get(item), place);
+  }
+
+  @Override
+  public List<OpenCheck> listOpenChecks(int item, Place place) {
+    return rules().listOpenChecks(parts.get(item).part(), place);
+  }
+
+  /** The first rule that forbids a part at the place where it sits or else at its home. */
   public Optional<Ban> findBan(int item) {
-    return rules().findBan(parts.get(item).part());
+    Place place = findSeat(item).orElse(parts.get(item).part().home());
+    return listBans(item, place).stream().findFirst();
   }
 
-  @Override
-  public Optional<String> findOpenCheck(int item) {
-    return rules().findOpenCheck(parts.get(item).part());
+  /** Whether a cap was machined with the rod it goes with, or bought together with it. */
+  boolean isMatched(int cap) {
+    return pairs.isMatched(cap);
+  }
+
+  /** Whether somebody has looked, measured or decided in this job. */
+  public boolean isInspecting() {
+    return inspecting;
+  }
+
+  /** Whether the job asks for a decision on every used part before it goes back. */
+  public boolean decisionsAskedOfAll() {
+    return decisionsAskedSince.isPresent();
   }
 
   /** What follows from the changes that were made and the findings that stand. */
@@ -283,6 +411,12 @@ public final class EngineJob implements Bench {
   public MeasureBook measures() {
     MeasureBook now = measures.orElseGet(() -> MeasureBook.of(this));
     measures = Optional.of(now);
+    return now;
+  }
+
+  private Findings findings() {
+    Findings now = findings.orElseGet(() -> new Findings(this));
+    findings = Optional.of(now);
     return now;
   }
 }

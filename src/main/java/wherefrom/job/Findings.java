@@ -1,51 +1,63 @@
 package wherefrom.job;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import wherefrom.job.entry.DecisionEntry;
-import wherefrom.job.entry.LookRecorded;
 import wherefrom.parts.Part;
+import wherefrom.rules.Evidence;
 
-/** What looks and readings say of a part, and since when. */
+/** What looks and readings say of each part, and since when: worked out once for a state. */
 final class Findings {
   private final EngineJob job;
+  private final Map<String, List<MeasuredResult>> results;
+  private final Map<Integer, Evidence> worst = new HashMap<>();
+  private final Map<Integer, Evidence> sinceDecision = new HashMap<>();
 
   Findings(EngineJob job) {
     this.job = job;
+    this.results =
+        job.measures().all().stream()
+            .collect(Collectors.groupingBy(result -> result.subject().key()));
   }
 
-  /** The worst judgement of a part's readings and, for a shell, of its bearing's clearance. */
-  Look measured(int item, long after) {
-    Part part = job.getPart(item).part();
-    Stream<Look> own =
-        job.measures().listResults(Subject.ofPart(item)).stream()
-            .filter(result -> result.sequence() > after)
-            .map(MeasuredResult::worst);
-    Stream<Look> clearance =
-        new OilClearances(job)
-            .findFor(part).stream()
-                .filter(found -> found.sequence() > after)
-                .map(BearingClearance::look);
-    return Stream.concat(own, clearance).max(Look::compareTo).orElse(Look.NOT_LOOKED);
+  /** The worst of all that was found on a part. */
+  Evidence worst(int item) {
+    return worst.computeIfAbsent(item, it -> after(it, 0));
   }
 
   /** The worst that was found after the latest decision. */
-  Look sinceDecision(int item) {
-    long decided = 0;
-    Map<String, Look> since = new HashMap<>();
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof DecisionEntry made && made.items().contains(item)) {
-        decided = logged.sequence();
-        since.clear();
-      } else if (logged.entry() instanceof LookRecorded look && look.item() == item) {
-        since.put(look.check(), look.look());
-      }
-    }
-    Look looked = since.values().stream().max(Look::compareTo).orElse(Look.NOT_LOOKED);
-    Look measured = measured(item, decided);
-    return measured.compareTo(looked) > 0 ? measured : looked;
+  Evidence sinceDecision(int item) {
+    return sinceDecision.computeIfAbsent(
+        item, it -> after(it, job.getPart(it).dates().decidedAt()));
+  }
+
+  private Evidence after(int item, long sequence) {
+    return Stream.concat(looks(item), measured(item))
+        .filter(evidence -> evidence.since() > sequence)
+        .reduce(Evidence.NONE, Evidence::or);
+  }
+
+  private Stream<Evidence> looks(int item) {
+    PartRecord record = job.getPart(item);
+    return record.looks().entrySet().stream()
+        .map(
+            one ->
+                new Evidence(
+                    one.getValue(), record.dates().lookedAt().getOrDefault(one.getKey(), 0L)));
+  }
+
+  /** The judgements of a part's readings and, for a shell, of its bearing's clearance. */
+  private Stream<Evidence> measured(int item) {
+    Part part = job.getPart(item).part();
+    Stream<Evidence> own =
+        results.getOrDefault(Subject.ofPart(item).key(), List.of()).stream()
+            .map(result -> new Evidence(result.worst(), result.sequence()));
+    Stream<Evidence> clearance =
+        new OilClearances(job)
+            .findFor(part).stream().map(found -> new Evidence(found.look(), found.sequence()));
+    return Stream.concat(own, clearance);
   }
 }

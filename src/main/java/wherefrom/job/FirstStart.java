@@ -1,8 +1,11 @@
 package wherefrom.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wherefrom.inspection.Sources;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.PartFitted;
@@ -47,16 +50,8 @@ public final class FirstStart {
   /** What the job shows as open, then what is always done. */
   public List<Point> points() {
     List<Point> points = new ArrayList<>();
-    for (StandingRule check : new Planning(job).openChecks()) {
-      String note =
-          check.answer().map(CheckAnswered::words).filter(words -> !words.isEmpty()).orElse("");
-      points.add(
-          new Point(
-              check.answer().isPresent() ? "Check not passed" : "Open check",
-              check.consequence().sentence() + (note.isEmpty() ? "" : " Seen: " + note + "."),
-              check.consequence().rule() + "; " + check.consequence().source(),
-              true));
-    }
+    points.addAll(fittedBut());
+    points.addAll(checks());
     if (new DebrisBook(job).map().mains() == ReachedMains.OPEN) {
       points.add(
           new Point(
@@ -68,11 +63,59 @@ public final class FirstStart {
     for (String open : TorqueRecord.open(job.state())) {
       points.add(new Point("Torque card open", open + ".", Sources.PRACTICE, true));
     }
-    for (PartFitted fit : job.state().onPurpose()) {
+    points.addAll(forAReason());
+    points.addAll(ALWAYS);
+    return points;
+  }
+
+  private List<Point> fittedBut() {
+    return new StillMissing(job)
+        .fittedBut().stream()
+            .map(
+                one ->
+                    new Point("Fitted, but", one.place().words() + ": " + one.sentence(), "", true))
+            .toList();
+  }
+
+  /** Each open check once, with the places that it is open at. */
+  private List<Point> checks() {
+    Map<String, List<StandingRule>> alike = new LinkedHashMap<>();
+    for (StandingRule check : new Planning(job).openChecks()) {
+      String seen = check.answer().map(CheckAnswered::words).orElse("");
+      String key = check.consequence().rule() + check.consequence().sentence() + seen;
+      alike.computeIfAbsent(key + check.answer().isPresent(), it -> new ArrayList<>()).add(check);
+    }
+    return alike.values().stream().map(FirstStart::point).toList();
+  }
+
+  private static Point point(List<StandingRule> alike) {
+    StandingRule check = alike.get(0);
+    String note =
+        check.answer().map(CheckAnswered::words).filter(words -> !words.isEmpty()).orElse("");
+    String where =
+        alike.stream()
+            .map(one -> one.consequence().cause().where())
+            .filter(words -> !words.isEmpty())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return new Point(
+        check.answer().isPresent() ? "Check not passed" : "Open check",
+        check.consequence().sentence()
+            + (alike.size() > 1 ? " At " + where + "." : "")
+            + (note.isEmpty() ? "" : " Seen: " + note + "."),
+        check.consequence().rule() + "; " + check.consequence().source(),
+        true);
+  }
+
+  /** What sits or is missing somewhere because somebody said why. */
+  private List<Point> forAReason() {
+    EngineJob state = job.state();
+    List<Point> points = new ArrayList<>();
+    for (PartFitted fit : state.onPurpose()) {
       points.add(
           new Point(
               "Fitted on purpose",
-              job.state().getPart(fit.item()).part().words()
+              state.getPart(fit.item()).part().words()
                   + ", at "
                   + fit.place().words()
                   + ": "
@@ -81,13 +124,27 @@ public final class FirstStart {
               Sources.PRACTICE,
               true));
     }
-    for (Place place : job.state().places()) {
-      Optional<String> excuse = job.state().findExcuse(place);
-      excuse.ifPresent(
-          words ->
-              points.add(new Point("Left empty", place.words() + ": " + words + ".", "", true)));
+    for (Place place : state.places()) {
+      state
+          .findExcuse(place)
+          .map(words -> new Point("Left empty", place.words() + ": " + words + ".", "", true))
+          .or(() -> kept(place))
+          .ifPresent(points::add);
     }
-    points.addAll(ALWAYS);
     return points;
+  }
+
+  /** A part that was excused where it sits; a fit on purpose is told by itself. */
+  private Optional<Point> kept(Place place) {
+    EngineJob state = job.state();
+    return state
+        .findSeated(place)
+        .flatMap(part -> state.findKept(part.item()))
+        .filter(words -> state.onPurpose().stream().noneMatch(fit -> isSame(fit, place, words)))
+        .map(words -> new Point("Left in", place.words() + ": " + words + ".", "", true));
+  }
+
+  private static boolean isSame(PartFitted fit, Place place, String words) {
+    return fit.place().equals(place) && fit.onPurpose().equals(words);
   }
 }

@@ -83,6 +83,7 @@ public final class Fitting {
     }
     job.state()
         .findFitted(place)
+        .filter(there -> there.item() != part.item())
         .ifPresent(
             there -> job.record(new PartUnfitted(there.item(), "made room for another part")));
     job.record(new PartFitted(part.item(), place, reason.strip(), against.word()));

@@ -45,7 +45,7 @@ final class Foreseen {
   Money avoided() {
     Map<String, Integer> reused = new TreeMap<>();
     for (PartRecord part : job.state().parts()) {
-      boolean may = job.state().rules().findBan(part.part()).isEmpty();
+      boolean may = job.state().rules().findBan(part).isEmpty();
       if (may && part.decision().equals(Optional.of(Decision.REUSE))) {
         reused.merge(part.part().kind().plural(), part.part().pieces(), Integer::sum);
       }

@@ -8,5 +8,6 @@ import wherefrom.rules.consequence.Change;
  * @param sequence the entry that made it
  * @param binding whether what follows from it binds; a replacement alone does so only once somebody
  *     has looked, measured or decided
+ * @param about the part that it was found on; 0 where it speaks of no single part
  */
-record MadeChange(long sequence, Change change, boolean binding) {}
+record MadeChange(long sequence, Change change, boolean binding, int about) {}

@@ -7,14 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
-import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.DebrisFound;
-import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookRecorded;
@@ -48,7 +47,17 @@ final class MadeChanges {
           "lobe-look", ChangeKind.LOBE_FAILED,
           "lifter-foot", ChangeKind.FOOT_WORN,
           "stud-line", ChangeKind.STUD_MOVED,
-          "gear-teeth", ChangeKind.PLASTIC_GEAR_BROKEN);
+          "gear-teeth", ChangeKind.PLASTIC_GEAR_BROKEN,
+          "rod-cap-mark", ChangeKind.CAP_LOST,
+          "rod-mark", ChangeKind.CAP_LOST,
+          "main-cap-mark", ChangeKind.CAP_LOST);
+
+  /** Found on one part, they say nothing of another that may sit in its place. */
+  private static final Set<ChangeKind> OF_ONE_PART =
+      EnumSet.of(ChangeKind.FOOT_WORN, ChangeKind.PUSHROD_BENT, ChangeKind.SLOT_UNKNOWN);
+
+  private static final Set<ChangeKind> CAPS =
+      EnumSet.of(ChangeKind.CAP_LOST, ChangeKind.CAP_REPLACED);
 
   /** A rejected reading by these plans is one, too. */
   private static final Map<String, ChangeKind> REJECTED =
@@ -87,22 +96,51 @@ final class MadeChanges {
     JobEntry entry = logged.entry();
     long sequence = logged.sequence();
     if (entry instanceof ChangeMade made) {
-      Change change = new Change(made.change(), made.where(), made.detail());
-      put("made " + sequence, sequence, change, true);
+      takeMade(new Change(made.change(), made.where(), made.detail()), sequence);
     } else if (entry instanceof LookRecorded look) {
       Part part = job.getPart(look.item()).part();
-      take(Subject.ofPart(look.item()).key(), look.check(), look.look(), where(part), sequence);
+      String subject = Subject.ofPart(look.item()).key();
+      take(subject, look.check(), look.look(), where(part), sequence, look.item());
     } else if (entry instanceof FeatureLooked look) {
       String where = look.subject().substring(look.subject().indexOf('@') + 1);
-      take(look.subject(), look.check(), look.look(), where, sequence);
+      take(look.subject(), look.check(), look.look(), where, sequence, 0);
     } else if (entry instanceof PartReplaced replaced) {
-      Part old = job.getPart(replaced.oldItem()).part();
-      changes.remove(ChangeKind.LIFTER_REUSED + where(old));
-      Optional.ofNullable(REPLACED.get(old.kind()))
-          .ifPresent(
-              kind -> put(kind + where(old), sequence, Change.at(kind, where(old)), wanted()));
+      takeReplaced(replaced, sequence);
     } else {
       takeWhereabouts(entry, sequence);
+    }
+  }
+
+  /** Work that was done; a housing that was machined again has its own cap from then on. */
+  private void takeMade(Change change, long sequence) {
+    put("made " + sequence, sequence, change, true, 0);
+    if (change.kind() == ChangeKind.ROD_RESIZED) {
+      String rod = change.where().isEmpty() ? "R" : "R" + change.where().substring(1);
+      removeCaps(where -> change.where().isEmpty() ? where.startsWith(rod) : where.equals(rod));
+    } else if (change.kind() == ChangeKind.LINE_HONED) {
+      removeCaps(where -> where.startsWith("M"));
+    }
+  }
+
+  private void removeCaps(Predicate<String> where) {
+    changes
+        .values()
+        .removeIf(made -> CAPS.contains(made.change().kind()) && where.test(made.change().where()));
+  }
+
+  private void takeReplaced(PartReplaced replaced, long sequence) {
+    Part old = job.getPart(replaced.oldItem()).part();
+    String where = where(old);
+    if (old.kind() == PartKind.ROD) {
+      removeCaps(where::equals);
+      put("rod " + where, sequence, Change.at(ChangeKind.ROD_REPLACED, where), true, 0);
+    } else if (old.kind() == PartKind.ROD_CAP || old.kind() == PartKind.MAIN_CAP) {
+      if (!job.isMatched(replaced.newItem())) {
+        put("cap " + where, sequence, Change.at(ChangeKind.CAP_REPLACED, where), true, 0);
+      }
+    } else {
+      Optional.ofNullable(REPLACED.get(old.kind()))
+          .ifPresent(kind -> put(kind + where, sequence, Change.at(kind, where), binds(), 0));
     }
   }
 
@@ -114,41 +152,39 @@ final class MadeChanges {
               ? feature.where()
               : where(job.getPart(((Subject.APart) result.subject()).item()).part());
       String key = result.subject().key() + " " + result.plan().key();
-      put(key, result.sequence(), Change.at(kind, where), true);
+      int item = result.subject() instanceof Subject.APart tagged ? tagged.item() : 0;
+      put(key, result.sequence(), Change.at(kind, where), true, aboutOne(kind, item));
     }
   }
 
   private void takeWhereabouts(JobEntry entry, long sequence) {
-    if (entry instanceof PartOut) {
-      changes.putIfAbsent(
-          "apart", new MadeChange(sequence, Change.of(ChangeKind.TAKEN_APART), false));
+    if (entry instanceof PartOut out) {
+      takeOut(job.getPart(out.item()).part(), sequence);
     } else if (entry instanceof SlotUnknown unknown) {
       Place home = job.getPart(unknown.item()).part().home();
       Change change = Change.at(ChangeKind.SLOT_UNKNOWN, home.key());
-      put("slot " + unknown.item(), sequence, change, true);
+      put("slot " + unknown.item(), sequence, change, true, unknown.item());
     } else if (entry instanceof PartLost lost) {
       Part part = job.getPart(lost.item()).part();
       boolean cap = part.kind() == PartKind.MAIN_CAP || part.kind() == PartKind.ROD_CAP;
       if (cap && job.whereabouts(lost.item()) == Whereabouts.LOST) {
-        put("cap " + lost.item(), sequence, Change.at(ChangeKind.CAP_LOST, where(part)), true);
+        put("cap " + lost.item(), sequence, Change.at(ChangeKind.CAP_LOST, where(part)), true, 0);
       }
     } else if (entry instanceof DebrisFound found && found.look().isHarmful()) {
-      put("debris", sequence, Change.of(ChangeKind.DEBRIS_LOOSE), true);
+      put("debris", sequence, Change.of(ChangeKind.DEBRIS_LOOSE), true, 0);
     } else if (entry instanceof PartFitted fit) {
       takeFit(fit, sequence);
-    } else if (entry instanceof DecisionEntry made) {
-      made.items().forEach(item -> takeDecision(item, made.decision(), sequence));
     }
   }
 
-  private void takeDecision(int item, Decision decision, long sequence) {
-    Part part = job.getPart(item).part();
-    boolean reused = decision == Decision.REUSE && !part.fresh();
-    String key = ChangeKind.LIFTER_REUSED + where(part);
-    if (part.kind() == PartKind.LIFTER && reused) {
-      put(key, sequence, Change.at(ChangeKind.LIFTER_REUSED, where(part)), true);
-    } else if (part.kind() == PartKind.LIFTER) {
-      changes.remove(key);
+  /** What used lifters ask that go back belongs to them, whatever anybody decides. */
+  private void takeOut(Part part, long sequence) {
+    changes.putIfAbsent(
+        "apart", new MadeChange(sequence, Change.of(ChangeKind.TAKEN_APART), false, 0));
+    boolean inUse = job.whereabouts(part.item()) != Whereabouts.RETIRED;
+    if (part.kind() == PartKind.LIFTER && inUse) {
+      Change reused = Change.of(ChangeKind.LIFTER_REUSED);
+      changes.putIfAbsent("lifters", new MadeChange(sequence, reused, true, 0));
     }
   }
 
@@ -159,28 +195,33 @@ final class MadeChanges {
     if (fit.wasOnPurpose() && stands && !home.equals(fit.place())) {
       for (Place place : List.of(fit.place(), home)) {
         Change change = Change.at(ChangeKind.SWAPPED, place.key());
-        put("swap " + place.key(), sequence, change, wanted());
+        put("swap " + place.key(), sequence, change, binds(), 0);
       }
     }
   }
 
-  private void take(String subject, String check, Look look, String where, long sequence) {
+  private void take(
+      String subject, String check, Look look, String where, long sequence, int item) {
     ChangeKind kind = FAILED.get(check);
     if (kind != null) {
       String key = subject + " " + check;
       changes.remove(key);
       if (look == Look.FAIL) {
-        put(key, sequence, Change.at(kind, where), true);
+        put(key, sequence, Change.at(kind, where), true, aboutOne(kind, item));
       }
     }
   }
 
-  private void put(String key, long sequence, Change change, boolean binding) {
-    changes.put(key, new MadeChange(sequence, change, binding));
+  private static int aboutOne(ChangeKind kind, int item) {
+    return OF_ONE_PART.contains(kind) ? item : 0;
   }
 
-  private boolean wanted() {
-    return job.decisionsWanted();
+  private void put(String key, long sequence, Change change, boolean binding, int about) {
+    changes.put(key, new MadeChange(sequence, change, binding, about));
+  }
+
+  private boolean binds() {
+    return job.isInspecting();
   }
 
   /** {@code R3} and {@code M2} for a big end and a main, else the spot's key. */

@@ -21,6 +21,7 @@ import wherefrom.parts.Whereabouts;
  * @param looks the latest answer to each check
  * @param decision the latest decision
  * @param remarks notes and photographs, oldest first
+ * @param dates when things happened to it
  */
 public record PartRecord(
     Part part,
@@ -29,15 +30,17 @@ public record PartRecord(
     String note,
     Map<String, Look> looks,
     Optional<Decision> decision,
-    List<Remark> remarks) {
+    List<Remark> remarks,
+    PartDates dates) {
 
   public PartRecord {
     looks = Collections.unmodifiableMap(new LinkedHashMap<>(looks));
     remarks = List.copyOf(remarks);
   }
 
-  static PartRecord of(Part part, Whereabouts where) {
-    return new PartRecord(part, where, Optional.empty(), "", Map.of(), Optional.empty(), List.of());
+  static PartRecord of(Part part, Whereabouts where, PartDates dates) {
+    return new PartRecord(
+        part, where, Optional.empty(), "", Map.of(), Optional.empty(), List.of(), dates);
   }
 
   /** The worst answer of all its checks. */
@@ -45,35 +48,42 @@ public record PartRecord(
     return looks.values().stream().max(Look::compareTo).orElse(Look.NOT_LOOKED);
   }
 
+  /** Whether it is new and was never fitted. */
+  public boolean isUnrun() {
+    return part.fresh() && dates.firstFitted() == 0;
+  }
+
   PartRecord with(Part changed) {
-    return new PartRecord(changed, where, awayTo, note, looks, decision, remarks);
+    return new PartRecord(changed, where, awayTo, note, looks, decision, remarks, dates);
   }
 
-  PartRecord at(Whereabouts now) {
-    return new PartRecord(part, now, Optional.empty(), "", looks, decision, remarks);
+  PartRecord at(Whereabouts now, PartDates when) {
+    return at(now, "", when);
   }
 
-  PartRecord at(Whereabouts now, String words) {
-    return new PartRecord(part, now, Optional.empty(), words, looks, decision, remarks);
+  PartRecord at(Whereabouts now, String words, PartDates when) {
+    return new PartRecord(part, now, Optional.empty(), words, looks, decision, remarks, when);
   }
 
-  PartRecord away(Whereabouts now, String to) {
-    return new PartRecord(part, now, Optional.of(to), "", looks, decision, remarks);
+  PartRecord away(Whereabouts now, String to, PartDates when) {
+    return new PartRecord(part, now, Optional.of(to), "", looks, decision, remarks, when);
   }
 
-  PartRecord looked(String check, Look look) {
+  PartRecord looked(String check, Look look, long sequence) {
     Map<String, Look> more = new LinkedHashMap<>(looks);
     more.put(check, look);
-    return new PartRecord(part, where, awayTo, note, more, decision, remarks);
+    PartDates when = dates.looked(check, sequence);
+    return new PartRecord(part, where, awayTo, note, more, decision, remarks, when);
   }
 
-  PartRecord decided(Optional<Decision> now) {
-    return new PartRecord(part, where, awayTo, note, looks, now, remarks);
+  PartRecord decided(Optional<Decision> now, long sequence) {
+    PartDates when = dates.decided(sequence);
+    return new PartRecord(part, where, awayTo, note, looks, now, remarks, when);
   }
 
   PartRecord remarked(Remark remark) {
     List<Remark> more = new ArrayList<>(remarks);
     more.add(remark);
-    return new PartRecord(part, where, awayTo, note, looks, decision, more);
+    return new PartRecord(part, where, awayTo, note, looks, decision, more, dates);
   }
 }

@@ -30,6 +30,7 @@ import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.TagReissued;
+import wherefrom.parts.Interchange;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -41,6 +42,7 @@ final class PartsLedger {
   private final Map<Integer, PartRecord> parts = new TreeMap<>();
   private final Map<Place, Integer> owners = new LinkedHashMap<>();
   private final Map<Integer, Integer> replacements = new LinkedHashMap<>();
+  private Optional<Layout> layout = Optional.empty();
 
   Collection<PartRecord> all() {
     return Collections.unmodifiableCollection(parts.values());
@@ -66,11 +68,30 @@ final class PartsLedger {
     return Optional.ofNullable(owners.get(place)).flatMap(this::find).map(PartRecord::part);
   }
 
+  /** The part in use that came in place of this one, over all that were replaced in between. */
   Optional<Part> findReplacement(int item) {
-    return Optional.ofNullable(replacements.get(item)).flatMap(this::find).map(PartRecord::part);
+    Optional<Integer> next = Optional.ofNullable(replacements.get(item));
+    while (next.filter(replacements::containsKey).isPresent()) {
+      next = next.map(replacements::get);
+    }
+    return next.flatMap(this::find).map(PartRecord::part);
+  }
+
+  /** Whether a part may still be used: it was not replaced. */
+  boolean isInUse(int item) {
+    return get(item).where() != Whereabouts.RETIRED;
+  }
+
+  /** Whether a new part is still to be fitted at a place. */
+  boolean awaitsNew(Place place) {
+    return Optional.ofNullable(owners.get(place))
+        .flatMap(this::find)
+        .filter(PartRecord::isUnrun)
+        .isPresent();
   }
 
   void open(JobOpened opened) {
+    layout = Optional.of(opened.layout());
     add(opened.layout(), opened.kinds());
   }
 
@@ -83,44 +104,72 @@ final class PartsLedger {
     for (Place place : Places.of(layout, Set.copyOf(kinds))) {
       if (!owners.containsKey(place)) {
         int item = parts.keySet().stream().mapToInt(Integer::intValue).max().orElse(0) + 1;
-        parts.put(item, PartRecord.of(new Part(item, place, 1, 1, false), Whereabouts.IN_ENGINE));
+        Part part = new Part(item, place, 1, 1, false);
+        parts.put(item, PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER));
         owners.put(place, item);
       }
     }
   }
 
   void apply(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (!applyWhereabouts(entry)) {
+    if (!applyWhereabouts(logged.entry(), logged.sequence())) {
       applyFindings(logged);
     }
   }
 
-  private boolean applyWhereabouts(JobEntry entry) {
+  private boolean applyWhereabouts(JobEntry entry, long sequence) {
     if (entry instanceof PartOut out) {
-      change(out.item(), part -> part.at(Whereabouts.OUT));
+      move(out.item(), Whereabouts.OUT, "", sequence);
     } else if (entry instanceof PartLost lost) {
-      change(lost.item(), part -> part.at(Whereabouts.LOST, lost.note()));
+      move(lost.item(), Whereabouts.LOST, lost.note(), sequence);
     } else if (entry instanceof PartFound found) {
-      change(found.item(), part -> part.at(Whereabouts.OUT));
+      move(found.item(), Whereabouts.OUT, "", sequence);
     } else if (entry instanceof OffForWashing off) {
-      change(off.item(), part -> part.away(Whereabouts.WASHING, "basket " + off.basket()));
+      away(List.of(off.item()), Whereabouts.WASHING, "basket " + off.basket(), sequence);
     } else if (entry instanceof BackFromWashing back) {
-      change(back.item(), part -> part.at(Whereabouts.OUT));
+      move(back.item(), Whereabouts.OUT, "", sequence);
     } else if (entry instanceof SentToShop sent) {
-      changeAll(sent.items(), part -> part.away(Whereabouts.AT_SHOP, "visit " + sent.visit()));
+      away(sent.items(), Whereabouts.AT_SHOP, "visit " + sent.visit(), sequence);
     } else if (entry instanceof BackFromShop back) {
-      changeAll(back.items(), part -> spent(part.at(Whereabouts.OUT)));
+      back.items().forEach(item -> move(item, Whereabouts.OUT, "", sequence));
+      changeAll(back.items(), PartsLedger::spent);
     } else if (entry instanceof PartFitted fitted) {
-      change(fitted.item(), part -> part.at(Whereabouts.FITTED));
+      fit(fitted, sequence);
     } else if (entry instanceof PartUnfitted unfitted) {
-      change(unfitted.item(), part -> part.at(Whereabouts.OUT));
+      move(unfitted.item(), Whereabouts.OUT, "", sequence);
     } else if (entry instanceof PartReplaced replaced) {
-      replace(replaced);
+      replace(replaced, sequence);
     } else {
       return false;
     }
     return true;
+  }
+
+  private void move(int item, Whereabouts to, String note, long sequence) {
+    change(item, part -> part.at(to, note, part.dates().moved(sequence)));
+  }
+
+  private void away(List<Integer> items, Whereabouts where, String to, long sequence) {
+    changeAll(items, part -> part.away(where, to, part.dates().moved(sequence)));
+  }
+
+  /**
+   * A new part from a box is bound to no place until it is fitted: where it goes into another place
+   * that waits for one like it, the two change homes.
+   */
+  private void fit(PartFitted fitted, long sequence) {
+    PartRecord part = get(fitted.item());
+    Place home = part.part().home();
+    Place place = fitted.place();
+    boolean alike = layout.filter(engine -> Interchange.areAlike(engine, home, place)).isPresent();
+    if (!place.equals(home) && part.isUnrun() && alike && awaitsNew(place)) {
+      int other = owners.getOrDefault(place, fitted.item());
+      change(other, one -> one.with(one.part().withHome(home)));
+      change(fitted.item(), one -> one.with(one.part().withHome(place)));
+      owners.put(home, other);
+      owners.put(place, fitted.item());
+    }
+    change(fitted.item(), one -> one.at(Whereabouts.FITTED, one.dates().fitted(sequence)));
   }
 
   private void applyFindings(LoggedEntry logged) {
@@ -130,9 +179,10 @@ final class PartsLedger {
     } else if (entry instanceof PiecesCounted counted) {
       change(counted.item(), part -> part.with(part.part().withPieces(counted.pieces())));
     } else if (entry instanceof LookRecorded look) {
-      change(look.item(), part -> part.looked(look.check(), look.look()));
+      change(look.item(), part -> part.looked(look.check(), look.look(), logged.sequence()));
     } else if (entry instanceof DecisionEntry made) {
-      changeAll(made.items(), part -> part.decided(Optional.of(made.decision())));
+      changeAll(
+          made.items(), part -> part.decided(Optional.of(made.decision()), logged.sequence()));
     } else if (entry instanceof NoteAdded note && note.item() > 0) {
       Remark remark = new Remark(logged.time(), note.text(), Optional.empty());
       change(note.item(), part -> part.remarked(remark));
@@ -144,17 +194,19 @@ final class PartsLedger {
 
   /** What was decided for machining is done once the part is back: decide anew. */
   private static PartRecord spent(PartRecord part) {
-    return part.decided(part.decision().filter(decision -> decision != Decision.MACHINE));
+    return part.decision().equals(Optional.of(Decision.MACHINE))
+        ? part.decided(Optional.empty(), 0)
+        : part;
   }
 
-  private void replace(PartReplaced replaced) {
+  private void replace(PartReplaced replaced, long sequence) {
     PartRecord old = get(replaced.oldItem());
     Place home = old.part().home();
     Part fresh = new Part(replaced.newItem(), home, 1, old.part().pieces(), true);
-    parts.put(fresh.item(), PartRecord.of(fresh, Whereabouts.OUT));
+    parts.put(fresh.item(), PartRecord.of(fresh, Whereabouts.OUT, PartDates.takenOn(sequence)));
     owners.put(home, fresh.item());
     replacements.put(replaced.oldItem(), fresh.item());
-    change(replaced.oldItem(), part -> part.at(Whereabouts.RETIRED, replaced.reason()));
+    move(replaced.oldItem(), Whereabouts.RETIRED, replaced.reason(), sequence);
   }
 
   private void changeAll(List<Integer> items, UnaryOperator<PartRecord> change) {

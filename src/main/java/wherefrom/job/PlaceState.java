@@ -9,6 +9,8 @@ public enum PlaceState {
   MISSING("missing", "?"),
   FITTED("fitted", "F"),
   OTHER_FITTED("other part fitted", "X"),
+  FITTED_BUT("fitted, but", "!"),
+  IN_BUT("in, but", "!"),
   OPEN("open", "–"),
   EXCUSED("left empty", "E");
 

@@ -34,7 +34,7 @@ final class Proposals {
   }
 
   Proposal of(Part part) {
-    Optional<Ban> ban = job.rules().findBan(part);
+    Optional<Ban> ban = job.rules().findBan(job.getPart(part.item()));
     if (ban.isPresent()) {
       return proposal(
           part,

@@ -35,7 +35,7 @@ final class ReplacementList {
     Map<PartKind, String> reasons = new EnumMap<>(PartKind.class);
     for (PartRecord record : job.parts()) {
       Part part = record.part();
-      Optional<Ban> ban = job.rules().findBan(part);
+      Optional<Ban> ban = job.rules().findBan(record);
       boolean replace = record.decision().equals(Optional.of(Decision.REPLACE)) || ban.isPresent();
       if (replace && record.where() != Whereabouts.RETIRED) {
         wanted.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(part);

@@ -26,8 +26,9 @@ final class Settled {
     boolean domed =
         !consequence.places().isEmpty()
             && consequence.places().stream()
-                .allMatch(
-                    place -> job.findOwner(place).filter(part -> isDomed(job, part)).isPresent());
+                .flatMap(place -> job.findOwner(place).stream())
+                .filter(part -> !part.fresh())
+                .allMatch(part -> isDomed(job, part));
     return domed
         ? Optional.of(new CheckAnswered(consequence.key(), Look.PASS, "looked at or measured"))
         : Optional.empty();

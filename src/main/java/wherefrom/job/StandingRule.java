@@ -3,6 +3,8 @@ package wherefrom.job;
 import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.CheckAnswered;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 
@@ -11,14 +13,26 @@ import wherefrom.rules.consequence.Effect;
  *
  * @param sequence the entry that it follows from
  * @param binding whether it binds, or is only to be known
- * @param answer the answer to its check, given after the change
+ * @param individual the one part that it speaks of; 0 where it goes by place
+ * @param answered the answer to its check, given after the change
+ * @param settled what a look or a reading says in answer to its check
  */
 public record StandingRule(
-    Consequence consequence, long sequence, boolean binding, Optional<CheckAnswered> answer) {
+    Consequence consequence,
+    long sequence,
+    boolean binding,
+    int individual,
+    Optional<LoggedEntry> answered,
+    Optional<CheckAnswered> settled) {
+
+  /** The answer to its check. */
+  public Optional<CheckAnswered> answer() {
+    return answered.map(logged -> (CheckAnswered) logged.entry()).or(() -> settled);
+  }
 
   /** Whether its check is passed. */
   public boolean isPassed() {
-    return answer.filter(given -> given.look() == Look.PASS).isPresent();
+    return answer().filter(given -> given.look() == Look.PASS).isPresent();
   }
 
   /** A check that nobody has passed yet. */
@@ -26,7 +40,12 @@ public record StandingRule(
     return consequence.effect().isCheck() && !isPassed();
   }
 
-  /** Whether it forbids used parts now. */
+  /** The entry from which on it stands as it does: the change, or the answer that was no pass. */
+  long since() {
+    return answered.map(LoggedEntry::sequence).orElse(sequence);
+  }
+
+  /** Whether it forbids parts now. */
   boolean bans() {
     boolean lifted = consequence.effect() == Effect.FORBIDDEN && isPassed();
     return binding && consequence.effect().bans() && !lifted;
@@ -34,5 +53,10 @@ public record StandingRule(
 
   boolean holds() {
     return binding && consequence.effect() == Effect.CHECK_FIRST && isOpenCheck();
+  }
+
+  /** Whether it speaks of a part at a place. */
+  boolean concerns(Part part, Place place) {
+    return individual > 0 ? part.item() == individual : consequence.places().contains(place);
   }
 }

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.rules.Ban;
+import wherefrom.rules.OpenCheck;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.ConsequenceRules;
 import wherefrom.rules.consequence.Setting;
@@ -38,8 +40,9 @@ public final class StandingRules {
                 consequence,
                 made.sequence(),
                 made.binding(),
-                findAnswer(answers, consequence.key(), made.sequence())
-                    .or(() -> Settled.find(job, consequence)));
+                individual(job, made, consequence),
+                findAnswer(answers, consequence.key(), made.sequence()),
+                Settled.find(job, consequence));
         // A later change asks for the same check anew; one that binds outweighs one that doesn't.
         found.merge(consequence.key() + consequence.effect(), rule, StandingRules::stronger);
       }
@@ -47,11 +50,17 @@ public final class StandingRules {
     return new StandingRules(new ArrayList<>(found.values()));
   }
 
-  private static Optional<CheckAnswered> findAnswer(
+  private static Optional<LoggedEntry> findAnswer(
       Map<String, LoggedEntry> answers, String key, long after) {
-    return Optional.ofNullable(answers.get(key))
-        .filter(logged -> logged.sequence() > after)
-        .map(logged -> (CheckAnswered) logged.entry());
+    return Optional.ofNullable(answers.get(key)).filter(logged -> logged.sequence() > after);
+  }
+
+  /** What was found on one part and concerns nothing but its own place speaks of it alone. */
+  private static int individual(EngineJob job, MadeChange made, Consequence consequence) {
+    boolean alone =
+        made.about() > 0
+            && consequence.places().equals(List.of(job.getPart(made.about()).part().home()));
+    return alone ? made.about() : 0;
   }
 
   private static StandingRule stronger(StandingRule before, StandingRule now) {
@@ -70,24 +79,49 @@ public final class StandingRules {
 
   /** What concerns a part: at its home place. */
   public List<StandingRule> listFor(Part part) {
-    return all.stream().filter(rule -> concerns(rule, part)).toList();
+    return all.stream().filter(rule -> rule.concerns(part, part.home())).toList();
   }
 
-  Optional<Ban> findBan(Part part) {
-    return part.fresh()
-        ? Optional.empty()
-        : all.stream()
-            .filter(rule -> rule.bans() && concerns(rule, part))
-            .map(StandingRule::consequence)
-            .findFirst()
-            .map(rule -> new Ban(rule.rule(), rule.sentence(), rule.source()));
-  }
-
-  Optional<String> findOpenCheck(Part part) {
+  /** The rules that forbid a part at a place. */
+  List<Ban> listBans(PartRecord part, Place place) {
     return all.stream()
-        .filter(rule -> rule.holds() && concerns(rule, part))
-        .findFirst()
-        .map(rule -> words(rule.consequence()));
+        .filter(rule -> rule.bans() && rule.concerns(part.part(), place) && hits(rule, part))
+        .map(StandingRules::ban)
+        .toList();
+  }
+
+  /** The first that forbids a part at its home. */
+  Optional<Ban> findBan(PartRecord part) {
+    return listBans(part, part.part().home()).stream().findFirst();
+  }
+
+  private static Ban ban(StandingRule rule) {
+    Consequence one = rule.consequence();
+    return new Ban(one.rule(), one.sentence(), one.source(), rule.since());
+  }
+
+  /**
+   * Whether a ban speaks of this very part. A new part was not there before it was taken on, and
+   * what wears did not wear it before it was fitted; but of the wrong size or sort it may be.
+   */
+  private static boolean hits(StandingRule rule, PartRecord part) {
+    if (!part.part().fresh()) {
+      return true;
+    }
+    return switch (rule.consequence().renewal()) {
+      case WEAR -> part.dates().firstFitted() > 0 && part.dates().firstFitted() < rule.sequence();
+      case SIZE, SORT -> part.dates().takenOn() <= rule.sequence();
+    };
+  }
+
+  /** The checks that a part waits for at a place. */
+  List<OpenCheck> listOpenChecks(Part part, Place place) {
+    return all.stream()
+        .filter(rule -> rule.holds() && rule.concerns(part, place))
+        .map(
+            rule ->
+                new OpenCheck(rule.consequence().key(), words(rule.consequence()), rule.since()))
+        .toList();
   }
 
   /** {@code a check is open (R11): check the pushrod length with a checking pushrod}. */
@@ -98,9 +132,5 @@ public final class StandingRules {
         + "): "
         + sentence.substring(0, 1).toLowerCase(Locale.ROOT)
         + sentence.substring(1, sentence.length() - 1);
-  }
-
-  private static boolean concerns(StandingRule rule, Part part) {
-    return rule.consequence().places().contains(part.home());
   }
 }

@@ -3,17 +3,34 @@ package wherefrom.job;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import wherefrom.engine.Section;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.Objection;
 
-/** The places that are still open, and the closing of sections. */
+/**
+ * What is still to be done in putting together: places to fit, and parts that sit in a place where
+ * something stands against them. A section closes only when neither is left in it.
+ */
 public final class StillMissing {
-  /** A place that a part stands in, or that was left empty for a reason, is not missing. */
-  private static final Set<PlaceState> FILLED =
-      Set.of(PlaceState.IN, PlaceState.FITTED, PlaceState.OTHER_FITTED, PlaceState.EXCUSED);
+
+  /**
+   * A part that sits in a place where something stands against it.
+   *
+   * @param against all of it, the most serious first; never empty
+   */
+  public record FittedBut(Place place, Part part, List<Objection> against) {
+    public FittedBut {
+      against = List.copyOf(against);
+    }
+
+    /** What stands against it most, in a sentence. */
+    public String sentence() {
+      return against.get(0).verdict().sentence();
+    }
+  }
 
   private final OpenJob job;
 
@@ -21,25 +38,43 @@ public final class StillMissing {
     this.job = job;
   }
 
-  /** Every open place, in the order of putting together: bottom end first. */
+  /** Every place to fit, in the order of putting together: bottom end first. */
   public List<Place> places() {
     EngineJob state = job.state();
-    return inOrder(state.places().stream().filter(this::isOpen).toList());
+    return inOrder(
+        state.places().stream()
+            .filter(place -> !state.isFilled(place) && state.findSeated(place).isEmpty())
+            .toList());
   }
 
   public List<Place> places(Section section) {
-    return places().stream()
-        .filter(place -> Section.of(job.state().layout(), place.spot()).equals(section))
-        .toList();
+    return places().stream().filter(place -> isIn(section, place)).toList();
   }
 
-  /** Whether every place is filled, or left empty for a reason. */
+  /** Every part that sits in a place where something stands against it, in the same order. */
+  public List<FittedBut> fittedBut() {
+    EngineJob state = job.state();
+    List<FittedBut> all = new ArrayList<>();
+    for (Place place : inOrder(List.copyOf(state.places()))) {
+      List<Objection> against = state.listAgainst(place);
+      if (!against.isEmpty()) {
+        all.add(new FittedBut(place, state.findSeated(place).orElseThrow(), against));
+      }
+    }
+    return all;
+  }
+
+  public List<FittedBut> fittedBut(Section section) {
+    return fittedBut().stream().filter(one -> isIn(section, one.place())).toList();
+  }
+
+  private boolean isIn(Section section, Place place) {
+    return Section.of(job.state().layout(), place.spot()).equals(section);
+  }
+
+  /** Whether every place is filled rightly, or left as it is for a reason. */
   public static boolean isNothing(EngineJob state) {
-    return state.places().stream().map(state::state).allMatch(FILLED::contains);
-  }
-
-  private boolean isOpen(Place place) {
-    return !FILLED.contains(job.state().state(place));
+    return state.places().stream().allMatch(state::isFilled);
   }
 
   /**
@@ -62,17 +97,17 @@ public final class StillMissing {
         .toList();
   }
 
-  /** Leaves a place empty, for a reason that stands in the build record. */
+  /** Leaves a place as it is, empty or not, for a reason that stands in the build record. */
   public void excuse(Place place, String reason) {
     if (reason.isBlank()) {
-      throw new IllegalArgumentException("Say why the place stays empty.");
+      throw new IllegalArgumentException("Say why the place is left as it is.");
     }
     job.record(new PlaceExcused(place, reason.strip()));
   }
 
-  /** Closes a section; false, and nothing is logged, while a place in it is open. */
+  /** Closes a section; false, and nothing is logged, while anything in it is open. */
   public boolean close(Section section) {
-    if (!places(section).isEmpty()) {
+    if (!places(section).isEmpty() || !fittedBut(section).isEmpty()) {
       return false;
     }
     job.record(new SectionClosed(section.key()));

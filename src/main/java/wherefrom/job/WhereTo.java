@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.rules.Belonging;
 
 /** Where a part goes and what belongs at a spot, in words. */
 public final class WhereTo {
@@ -15,11 +16,12 @@ public final class WhereTo {
   /** {@code Cylinder 3, exhaust, pushrod. It is out, on the bench.} */
   public static String words(EngineJob job, Part part) {
     PartRecord record = job.getPart(part.item());
+    Belonging belongs = Belonging.of(job, part);
     String where =
         job.findFittedAt(part.item())
             .map(
                 place ->
-                    place.equals(part.home())
+                    place.equals(belongs.place())
                         ? "It is fitted."
                         : "It is fitted elsewhere: " + place.words() + ".")
             .orElseGet(
@@ -28,7 +30,28 @@ public final class WhereTo {
                         + record.where().words()
                         + record.awayTo().map(to -> " (" + to + ")").orElse("")
                         + ".");
-    return "It belongs at " + part.home().words() + ". " + where;
+    return belongs(job, part, belongs) + " " + where + against(job, part);
+  }
+
+  private static String belongs(EngineJob job, Part part, Belonging belongs) {
+    if (job.isUnrun(part.item())) {
+      return "It is new, for " + part.home().words() + " or another place that waits for one.";
+    }
+    return "It belongs at "
+        + belongs.place().words()
+        + belongs
+            .with()
+            .map(with -> ", with the " + with.kind().word() + " from " + with.home().figures())
+            .orElse("")
+        + ".";
+  }
+
+  /** What stands against it where it sits. */
+  private static String against(EngineJob job, Part part) {
+    return job.findSeat(part.item())
+        .flatMap(seat -> job.listAgainst(seat).stream().findFirst())
+        .map(objection -> " But: " + objection.verdict().sentence())
+        .orElse("");
   }
 
   /** Every part that belongs at a spot, and where it is. */

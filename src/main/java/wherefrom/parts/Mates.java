@@ -3,10 +3,12 @@ package wherefrom.parts;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
+import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
 
 /**
@@ -55,6 +57,36 @@ public record Mates(Set<PartKind> kinds, List<String> surfaces) {
     return !one.equals(other)
         && of(one.kind()).kinds().contains(other.kind())
         && isSame(one.spot(), other.spot());
+  }
+
+  /**
+   * The place of the part that what lives here moves with: it was machined or worn in with that
+   * very individual, and goes where that one goes. Cap and shells go with their rod, a lower main
+   * shell with its cap, a pivot with its rocker (common practice, no source; rod and cap are
+   * "matched sets", TM 9-2815-247-34, WP 0070). Empty for what runs on a surface of block, head,
+   * crank or cam: that surface does not move.
+   */
+  public static Optional<Place> findLeader(Place place) {
+    Spot spot = place.spot();
+    return switch (place.kind()) {
+      case ROD_CAP, ROD_SHELL ->
+          Optional.of(
+              new Place(PartKind.ROD, new RodSpot(((RodSpot) spot).cylinder(), ShellHalf.UPPER)));
+      case MAIN_SHELL ->
+          Place.canLive(PartKind.MAIN_CAP, spot)
+              ? Optional.of(new Place(PartKind.MAIN_CAP, spot))
+              : Optional.empty();
+      case PIVOT -> Optional.of(new Place(PartKind.ROCKER, spot));
+      default -> Optional.empty();
+    };
+  }
+
+  /** Where a part of this home belongs while the part it moves with sits at {@code leader}. */
+  public static Place beside(Place home, Place leader) {
+    if (home.spot() instanceof RodSpot rod && leader.spot() instanceof RodSpot other) {
+      return new Place(home.kind(), new RodSpot(other.cylinder(), rod.half()));
+    }
+    return new Place(home.kind(), leader.spot());
   }
 
   private static boolean isSame(Spot one, Spot other) {

@@ -19,6 +19,10 @@ public record Part(int item, Place home, int issue, int pieces, boolean fresh) {
     return new Part(item, home, newIssue, pieces, fresh);
   }
 
+  public Part withHome(Place newHome) {
+    return new Part(item, newHome, issue, pieces, fresh);
+  }
+
   public Part withPieces(int count) {
     return new Part(item, home, issue, count, fresh);
   }

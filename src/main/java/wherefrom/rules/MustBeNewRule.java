@@ -1,15 +1,15 @@
 package wherefrom.rules;
 
-import java.util.Optional;
+import java.util.List;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
-/** A used part that a consequence rule forbids. */
-final class MustBeNewRule implements VerdictRule {
+/** A part that a consequence rule forbids. */
+final class MustBeNewRule implements ObjectionRule {
   @Override
-  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
-    Place place = new Place(attempt.part().kind(), attempt.spot());
-    return bench
-        .findBan(attempt.part().item())
-        .map(ban -> new Verdict.MustBeNew(attempt.part(), place, ban));
+  public List<Objection> find(Bench bench, Part part, Place place) {
+    return bench.listBans(part.item(), place).stream()
+        .map(ban -> new Objection(new Verdict.MustBeNew(part, place, ban), ban.since()))
+        .toList();
   }
 }

@@ -1,89 +1,150 @@
 package wherefrom.rules;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.parts.Whereabouts;
 
-/** A part that is away, failed, undecided, or waits for a check. */
-final class NotClearedRule implements VerdictRule {
+/** A part that is away, bad, undecided, or waits for a check. */
+final class NotClearedRule implements ObjectionRule {
   @Override
-  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
-    Part part = attempt.part();
-    return away(bench, attempt)
-        .or(() -> decision(bench, attempt))
-        .or(
-            () ->
-                bench
-                    .findOpenCheck(part.item())
-                    .map(check -> held(attempt, check, "Do the check and record it.")));
+  public List<Objection> find(Bench bench, Part part, Place place) {
+    Stream<Objection> checks =
+        bench.listOpenChecks(part.item(), place).stream().map(check -> open(part, place, check));
+    return Stream.concat(
+            Stream.of(away(bench, part, place), decision(bench, part, place))
+                .flatMap(Optional::stream),
+            checks)
+        .toList();
   }
 
-  private static Optional<Verdict> away(Bench bench, Attempt attempt) {
-    int item = attempt.part().item();
+  private static Objection open(Part part, Place place, OpenCheck check) {
+    return new Objection(
+        new Verdict.NotCleared(
+            part,
+            place,
+            Hold.CHECK_OPEN,
+            check.words(),
+            "Do the check and record it.",
+            check.key()),
+        check.since());
+  }
+
+  private static Optional<Objection> away(Bench bench, Part part, Place place) {
+    int item = part.item();
     String where = bench.findAwayTo(item).map(to -> " (" + to + ")").orElse("");
     return switch (bench.whereabouts(item)) {
       case WASHING ->
           Optional.of(
-              held(attempt, "it is off for washing" + where, "Check it back from washing first."));
+              held(
+                  bench.movedAt(item),
+                  part,
+                  place,
+                  Hold.WASHING,
+                  "it is off for washing" + where,
+                  "Check it back from washing first."));
       case AT_SHOP ->
           Optional.of(
               held(
-                  attempt,
+                  bench.movedAt(item),
+                  part,
+                  place,
+                  Hold.AT_SHOP,
                   "it is still at the machine shop" + where,
                   "Check it in from the machine shop first."));
       case LOST ->
           Optional.of(
               held(
-                  attempt,
+                  bench.movedAt(item),
+                  part,
+                  place,
+                  Hold.LOST,
                   "it is recorded as missing",
-                  "If you have found it, say so on its page first."));
+                  "Is it in your hand? Say that it is found."));
       default -> Optional.empty();
     };
   }
 
-  private static Optional<Verdict> decision(Bench bench, Attempt attempt) {
-    int item = attempt.part().item();
+  private static Optional<Objection> decision(Bench bench, Part part, Place place) {
+    int item = part.item();
     Optional<Decision> decision = bench.findDecision(item);
-    if (decision.isPresent()) {
-      return switch (decision.get()) {
-        case REUSE -> since(bench, attempt);
-        case MACHINE ->
-            Optional.of(
-                held(
-                    attempt,
-                    "it is to be machined",
-                    "Check it in from the machine shop and decide anew."));
-        case REPLACE ->
-            Optional.of(held(attempt, "it is to be replaced", "Replace it and fit the new part."));
-      };
+    if (decision.isEmpty()) {
+      return undecided(bench, part, place);
     }
-    Look worst = bench.worstLook(item);
-    if (worst == Look.FAIL || worst == Look.SUSPECT) {
-      String found = worst == Look.FAIL ? "a check failed" : "a check was suspect";
+    return switch (decision.get()) {
+      case REUSE -> since(bench, part, place);
+      case MACHINE ->
+          Optional.of(
+              held(
+                  bench.decidedAt(item),
+                  part,
+                  place,
+                  Hold.TO_MACHINE,
+                  "it is to be machined",
+                  "Check it in from the machine shop and decide anew."));
+      case REPLACE ->
+          Optional.of(
+              held(
+                  bench.decidedAt(item),
+                  part,
+                  place,
+                  Hold.TO_REPLACE,
+                  "it is to be replaced",
+                  "Replace it and fit the new part."));
+    };
+  }
+
+  private static Optional<Objection> undecided(Bench bench, Part part, Place place) {
+    Evidence worst = bench.worst(part.item());
+    if (worst.isDoubtful()) {
+      String found = worst.look() == Look.FAIL ? "a check failed" : "a check was suspect";
       return Optional.of(
-          held(attempt, found + " and nothing is decided", "Decide: reuse, machine or replace."));
+          held(
+              worst.since(),
+              part,
+              place,
+              Hold.FOUND_BAD,
+              found + " and nothing is decided",
+              "Decide: reuse, machine or replace."));
     }
-    return bench.decisionsWanted() && !attempt.part().fresh()
-        ? Optional.of(
-            held(attempt, "nothing is decided about it", "Decide: reuse, machine or replace."))
-        : Optional.empty();
+    boolean comesBack = !part.fresh() && bench.whereabouts(part.item()) != Whereabouts.IN_ENGINE;
+    return bench
+        .decisionsAskedSince()
+        .filter(asked -> comesBack)
+        .map(
+            asked ->
+                held(
+                    asked,
+                    part,
+                    place,
+                    Hold.NOT_DECIDED,
+                    "nothing is decided about it",
+                    "Decide: reuse, machine or replace."));
   }
 
   /** What nobody knew when it was decided to use the part again. */
-  private static Optional<Verdict> since(Bench bench, Attempt attempt) {
-    Look worst = bench.worstSinceDecision(attempt.part().item());
-    if (worst != Look.FAIL && worst != Look.SUSPECT) {
+  private static Optional<Objection> since(Bench bench, Part part, Place place) {
+    Evidence worst = bench.worstSinceDecision(part.item());
+    if (!worst.isDoubtful()) {
       return Optional.empty();
     }
-    String found = worst == Look.FAIL ? "it failed" : "it was found suspect";
+    String found = worst.look() == Look.FAIL ? "it failed" : "it was found suspect";
     return Optional.of(
-        held(attempt, found + " after the decision to reuse it", "Look at it and decide anew."));
+        held(
+            worst.since(),
+            part,
+            place,
+            Hold.FOUND_BAD,
+            found + " after the decision to reuse it",
+            "Look at it and decide anew."));
   }
 
-  private static Verdict held(Attempt attempt, String why, String wayOut) {
-    Place place = new Place(attempt.part().kind(), attempt.spot());
-    return new Verdict.NotCleared(attempt.part(), place, why, wayOut);
+  private static Objection held(
+      long since, Part part, Place place, Hold hold, String why, String wayOut) {
+    return new Objection(new Verdict.NotCleared(part, place, hold, why, wayOut, ""), since);
   }
 }

@@ -1,15 +1,20 @@
 package wherefrom.rules;
 
-import java.util.Optional;
+import java.util.List;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
-/** A part that came out of another place. */
-final class OtherPlaceRule implements VerdictRule {
+/** A part that belongs at another place. */
+final class OtherPlaceRule implements ObjectionRule {
   @Override
-  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
-    Place place = new Place(attempt.part().kind(), attempt.spot());
-    return attempt.part().home().equals(place)
-        ? Optional.empty()
-        : Optional.of(new Verdict.OtherPlace(attempt.part(), place, bench.findOwner(place)));
+  public List<Objection> find(Bench bench, Part part, Place place) {
+    if (Belonging.isAt(bench, part, place)) {
+      return List.of();
+    }
+    Belonging belongs = Belonging.of(bench, part);
+    return List.of(
+        new Objection(
+            new Verdict.OtherPlace(part, place, belongs, bench.findRightful(place)),
+            belongs.since()));
   }
 }

@@ -13,7 +13,7 @@ final class RetiredPartRule implements VerdictRule {
     String wayOut =
         bench
             .findReplacement(attempt.part().item())
-            .map(fresh -> "Fit its replacement, number " + Words.number(fresh) + ".")
+            .map(fresh -> "Fit the part in use, number " + Words.number(fresh) + ".")
             .orElse("Put it away from the bench.");
     return Optional.of(
         new Verdict.Retired(attempt.part(), "this part was replaced and is retired.", wayOut));

@@ -9,11 +9,13 @@ import wherefrom.parts.Place;
 public sealed interface Verdict
     permits Verdict.RightPlace,
         Verdict.OtherPlace,
+        Verdict.WrongMate,
         Verdict.WrongKind,
         Verdict.WrongHalf,
         Verdict.WrongEnd,
         Verdict.PlaceTaken,
         Verdict.AlreadyFitted,
+        Verdict.FittedBut,
         Verdict.NotCleared,
         Verdict.MustBeNew,
         Verdict.Retired,
@@ -66,8 +68,14 @@ public sealed interface Verdict
     }
   }
 
-  /** The part came out of another place. */
-  record OtherPlace(Part part, Place place, Optional<Part> rightPart) implements Verdict {
+  /**
+   * The part belongs at another place.
+   *
+   * @param belongs where, and with which part it goes where that is not its home
+   * @param rightPart the part that belongs here
+   */
+  record OtherPlace(Part part, Place place, Belonging belongs, Optional<Part> rightPart)
+      implements Verdict {
     @Override
     public String word() {
       return "other place";
@@ -75,7 +83,26 @@ public sealed interface Verdict
 
     @Override
     public String sentence() {
-      return "This came from " + part.home().words() + ". You are at " + place.words() + ".";
+      return from() + " You are at " + place.words() + ".";
+    }
+
+    private String from() {
+      return belongs
+          .with()
+          .map(
+              with ->
+                  "This goes with the "
+                      + with.kind().word()
+                      + " from "
+                      + with.home().figures()
+                      + ", which sits at "
+                      + belongs.place().figures()
+                      + ".")
+          .orElseGet(
+              () ->
+                  part.fresh()
+                      ? "This new " + part.kind().word() + " is for " + part.home().words() + "."
+                      : "This came from " + part.home().words() + ".");
     }
 
     @Override
@@ -83,6 +110,47 @@ public sealed interface Verdict
       return rightPart
           .map(right -> "The right part is number " + Words.number(right) + ".")
           .orElse("No part is listed for this place.");
+    }
+  }
+
+  /**
+   * The part was machined or worn in with another individual than the one that is here.
+   *
+   * @param own the part it belongs with
+   * @param seated what sits here in its stead; empty where the part's own mate was replaced
+   * @param rightPart the mate of what sits here, where one is known
+   */
+  record WrongMate(
+      Part part, Place place, Part own, Optional<Part> seated, Optional<Part> rightPart)
+      implements Verdict {
+    @Override
+    public String word() {
+      return "wrong mate";
+    }
+
+    @Override
+    public String sentence() {
+      String mate = own.kind().word() + " from " + own.home().figures();
+      return Words.capital(part.words())
+          + ": it belongs with the "
+          + mate
+          + seated
+              .map(
+                  here ->
+                      ". The "
+                          + (here.fresh() ? "new " : "")
+                          + here.kind().word()
+                          + (here.fresh() ? " for " : " from ")
+                          + here.home().figures()
+                          + " is here.")
+              .orElse(", which was replaced.");
+    }
+
+    @Override
+    public String wayOut() {
+      return rightPart
+          .map(right -> "The right part is number " + Words.number(right) + ".")
+          .orElse("Fit the mate of what is here, or a new " + part.kind().word() + ".");
     }
   }
 
@@ -214,8 +282,36 @@ public sealed interface Verdict
     }
   }
 
-  /** The part may not be fitted yet. */
-  record NotCleared(Part part, Place place, String why, String wayOut) implements Verdict {
+  /**
+   * The part is fitted here, and something stands against it now.
+   *
+   * @param against the most serious of it
+   */
+  record FittedBut(Part part, Place place, Verdict against) implements Verdict {
+    @Override
+    public String word() {
+      return "fitted, but";
+    }
+
+    @Override
+    public String sentence() {
+      return "It is fitted, but: " + against.sentence();
+    }
+
+    @Override
+    public String wayOut() {
+      return "Take it out, or say why it stays. " + against.wayOut();
+    }
+  }
+
+  /**
+   * The part may not be fitted yet.
+   *
+   * @param hold what keeps it
+   * @param check the key of the check that is open; empty where none is
+   */
+  record NotCleared(Part part, Place place, Hold hold, String why, String wayOut, String check)
+      implements Verdict {
     @Override
     public String word() {
       return "not cleared";
@@ -227,7 +323,7 @@ public sealed interface Verdict
     }
   }
 
-  /** A rule forbids the used part. */
+  /** A rule forbids the part. */
   record MustBeNew(Part part, Place place, Ban ban) implements Verdict {
     @Override
     public String word() {

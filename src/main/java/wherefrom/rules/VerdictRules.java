@@ -9,34 +9,46 @@ import wherefrom.parts.Places;
 
 /**
  * Judges a part at a spot. The rules are asked in order and the first that applies gives the
- * verdict; only when none does is it the right place, so a rule that is forgotten by the caller
- * cannot turn a wrong place into a right one: the last rule compares the places.
+ * verdict; then all that stands against the part in that place ({@link Objections}), identity
+ * before clearance; only where nothing does is it the right place.
  */
 public final class VerdictRules {
-  private static final List<VerdictRule> RULES =
+  private static final List<VerdictRule> BEFORE =
       List.of(
           new RetiredPartRule(),
           new WrongKindRule(),
           new AlreadyFittedRule(),
-          new MustBeNewRule(),
-          new NotClearedRule(),
-          new PlaceTakenRule(),
-          new OtherPlaceRule(),
-          new WrongEndRule());
+          new PlaceTakenRule());
+  private static final VerdictRule AFTER = new WrongEndRule();
 
   private VerdictRules() {}
 
   public static Verdict judge(Bench bench, Attempt attempt) {
-    return RULES.stream()
+    return BEFORE.stream()
         .map(rule -> rule.judge(bench, attempt))
         .flatMap(Optional::stream)
         .findFirst()
+        .or(() -> objection(bench, attempt))
+        .or(() -> AFTER.judge(bench, attempt))
         .orElseGet(() -> right(bench, attempt));
+  }
+
+  private static Optional<Verdict> objection(Bench bench, Attempt attempt) {
+    Place place = new Place(attempt.part().kind(), attempt.spot());
+    return Objections.of(bench, attempt.part(), place).stream().map(Objection::verdict).findFirst();
   }
 
   private static Verdict right(Bench bench, Attempt attempt) {
     Part part = attempt.part();
-    return new Verdict.RightPlace(part, new Place(part.kind(), attempt.spot()), hint(bench, part));
+    Place place = new Place(part.kind(), attempt.spot());
+    return new Verdict.RightPlace(part, place, (hint(bench, part) + retag(part, place)).strip());
+  }
+
+  /** A new part from the box may go to another place than its tag was printed for. */
+  private static String retag(Part part, Place place) {
+    return part.fresh() && !part.home().equals(place)
+        ? " Its tag names " + part.home().figures() + ": print it again."
+        : "";
   }
 
   /** What to watch while the part goes in. */

@@ -117,7 +117,11 @@ class ChangeCommandsTest {
         .containsExactly(
             "1\tpushrods\tas the old one; where that is damaged, measure a sound neighbour"
                 + "\tdecided: bent");
+    assertThat(json("decide", "list", "--job", job, "--json")).isEmpty();
+    assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(73);
+    shop.right("decide", "ask", "--job", job, "every");
     assertThat(json("decide", "list", "--job", job, "--json")).hasSize(73);
+    shop.right("decide", "ask", "--job", job, "doubtful");
     assertThat(shop.right("decide", "propose", "--job", job, tag).out())
         .contains("Nobody has looked yet");
     shop.right("plan", "made", "--job", job, "rod-journals-ground");

@@ -133,9 +133,10 @@ class FittingTest {
   }
 
   @Test
-  void onceOneDecisionIsMadeEveryPartNeedsOne() {
-    assertThat(fit("pushrod@1IN", "1IN").stops()).isFalse();
+  void aJobThatAsksForEveryDecisionStopsWhatHasNone() {
     job.record(new DecisionMade(part(job, "pushrod@3EX").item(), Decision.REUSE, "fine"));
+    assertThat(fit("pushrod@1IN", "1IN").stops()).isFalse();
+    new Deciding(job).askEveryPart(true);
     assertThat(fit("pushrod@3EX", "3EX").stops()).isFalse();
     assertThat(fit("pushrod@5EX", "5EX").sentence()).contains("nothing is decided");
   }

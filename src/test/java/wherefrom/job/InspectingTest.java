@@ -117,6 +117,8 @@ class InspectingTest {
 
   @Test
   void theUndecidedListEndsWhenEveryPartIsDecided() {
+    assertThat(deciding.listUndecided()).isEmpty();
+    deciding.askEveryPart(true);
     assertThat(deciding.listUndecided()).hasSize(bench.job.state().parts().size());
     bench.reuseAll();
     assertThat(deciding.listUndecided()).isEmpty();
@@ -186,6 +188,7 @@ class InspectingTest {
   @Test
   void aProposalIsNoDecision() {
     all("pushrod@3EX", Look.PASS);
+    deciding.askEveryPart(true);
     deciding.propose(bench.item("pushrod@3EX"));
     assertThat(bench.job.state().findDecision(bench.item("pushrod@3EX")))
         .isEqualTo(Optional.empty());

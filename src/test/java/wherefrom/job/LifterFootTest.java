@@ -41,9 +41,16 @@ class LifterFootTest {
   }
 
   @Test
-  void decidedButNeverLookedAtItWaits() {
+  void neverLookedAtTheCheckStandsOpenWhateverIsDecided() {
+    assertThat(openChecks()).contains("R2:crown");
     reuse();
-    assertThat(bench.verdict(PLACE).sentence()).contains("R2").contains("domed");
+    assertThat(openChecks()).contains("R2:crown");
+    assertThat(bench.verdict(PLACE)).isInstanceOf(Verdict.RightPlace.class);
+  }
+
+  private List<String> openChecks() {
+    return new Planning(bench.job)
+        .openChecks().stream().map(rule -> rule.consequence().key()).toList();
   }
 
   @Test

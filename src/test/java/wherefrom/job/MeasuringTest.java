@@ -203,10 +203,11 @@ class MeasuringTest {
   }
 
   @Test
-  void fromTheFirstReadingOnDecisionsAreWanted() {
+  void aReadingOfOnePartHoldsNoOtherUp() {
     assertThat(bench.word("pushrod@5EX")).isEqualTo("right place");
     take(part("pushrod@3EX"), "pushrod-length", "calliper", "length", "8.0000");
-    assertThat(bench.word("pushrod@5EX")).isEqualTo("not cleared");
+    assertThat(bench.word("pushrod@5EX")).isEqualTo("right place");
+    assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
   }
 
   @Test

@@ -39,6 +39,7 @@ class OtherPartsScenariosTest {
     return planning.openChecks().stream()
         .map(StandingRule::consequence)
         .filter(consequence -> consequence.effect() == Effect.CHECK_AFTER)
+        .filter(consequence -> consequence.cause().kind() != ChangeKind.LIFTER_REUSED)
         .map(Consequence::sentence)
         .toList();
   }

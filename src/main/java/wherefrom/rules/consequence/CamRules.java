@@ -11,9 +11,12 @@ import static wherefrom.rules.consequence.ChangeKind.NEW_ROLLER_CAM;
 import static wherefrom.rules.consequence.ChangeKind.SLOT_UNKNOWN;
 import static wherefrom.rules.consequence.Cover.ALL;
 import static wherefrom.rules.consequence.Cover.HERE;
+import static wherefrom.rules.consequence.Cover.MATES;
+import static wherefrom.rules.consequence.Cover.SELF;
 import static wherefrom.rules.consequence.Severity.BLOCK;
 import static wherefrom.rules.consequence.Severity.WARN;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import wherefrom.inspection.Sources;
@@ -24,6 +27,8 @@ final class CamRules {
   private static final Set<PartKind> LIFTERS = Set.of(PartKind.LIFTER);
   private static final Set<PartKind> SPRINGS = Set.of(PartKind.SPRING);
 
+  private static final String NEW_MATE =
+      "Nobody knows where it came from: check it as a new mate of what it runs with.";
   static final List<Rule> ROWS =
       List.of(
           Rule.of("R1", "New or reground flat-tappet cam", NEW_FLAT_CAM, CAM_REGROUND)
@@ -52,7 +57,7 @@ final class CamRules {
                   HERE,
                   LIFTERS,
                   "A used flat lifter goes back to the very lobe it came from, or not at all.")
-              .first(
+              .later(
                   "crown",
                   HERE,
                   LIFTERS,
@@ -72,16 +77,21 @@ final class CamRules {
               .only(Setting::isFlat)
               .forbid(
                   "machinist",
-                  HERE,
+                  SELF,
                   LIFTERS,
                   "Nobody knows which lobe this flat lifter ran on, so it cannot be used again."
-                      + " Buy the lifter set and the cam, or have a machinist inspect both.")
+                      + " Buy the lifter set and the cam, or have a machinist inspect both."),
+          Rule.of("R3", "Slot of another part unknown", SLOT_UNKNOWN)
+              .first(
+                  "as-new-mate", SELF, EnumSet.complementOf(EnumSet.of(PartKind.LIFTER)), NEW_MATE)
+              .first("as-new-roller", SELF, LIFTERS, NEW_MATE)
+              .onlyFor(setting -> !setting.isFlat())
               .know(
-                  "set-and-cam",
+                  "mates",
                   WARN,
-                  ALL,
-                  LIFTERS,
-                  "One lifter of unknown slot puts the set in doubt: reckon with set and cam."),
+                  MATES,
+                  PartKind.all(),
+                  "What runs here with a part of unknown place may not be worn in to it."),
           Rule.of("R4", "New lifter on the used cam", LIFTER_REPLACED)
               .know(
                   "used-lobe",

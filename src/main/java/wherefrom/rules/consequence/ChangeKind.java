@@ -32,7 +32,7 @@ public enum ChangeKind {
   PUSHROD_REPLACED("new pushrod", Reach.VALVE, Origin.FOLLOWS),
   ROCKER_REPLACED("new rocker", Reach.VALVE, Origin.FOLLOWS),
   VALVE_REPLACED("new valve", Reach.VALVE, Origin.FOLLOWS),
-  ROD_REPLACED("new rod with its cap", Reach.CYLINDER, Origin.FOLLOWS),
+  ROD_REPLACED("new rod with its cap", Reach.ROD_OR_MAIN, Origin.FOLLOWS),
   CAP_REPLACED("cap of another housing", Reach.ROD_OR_MAIN, Origin.FOLLOWS),
   SWAPPED("part fitted at another place", Reach.PLACE, Origin.FOLLOWS),
   TAKEN_APART("engine taken apart", Reach.WHOLE, Origin.FOLLOWS),

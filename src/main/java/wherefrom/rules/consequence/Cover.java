@@ -43,6 +43,15 @@ enum Cover {
       return bank.isPresent() && bank.equals(cylinder(place.spot()).flatMap(layout::findBank));
     }
   },
+  /** The very place that is named; where only a spot is, all there. */
+  SELF {
+    @Override
+    boolean covers(Change change, Place place, Layout layout) {
+      return Place.find(change.where())
+          .map(place::equals)
+          .orElseGet(() -> HERE.covers(change, place, layout));
+    }
+  },
   /** The place itself and its mates. */
   MATES {
     @Override

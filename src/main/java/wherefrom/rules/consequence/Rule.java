@@ -119,6 +119,11 @@ public record Rule(
     return check(name, Effect.CHECK_FIRST, cover, kinds, sentence);
   }
 
+  /** A check of these parts that none of them waits for. */
+  Rule later(String name, Cover cover, Set<PartKind> kinds, String sentence) {
+    return check(name, Effect.CHECK_AFTER, cover, kinds, sentence);
+  }
+
   /** A check that no part waits for. */
   Rule after(String name, String sentence) {
     return check(name, Effect.CHECK_AFTER, Cover.ALL, Set.of(), sentence);

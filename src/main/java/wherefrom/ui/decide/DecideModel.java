@@ -46,12 +46,13 @@ final class DecideModel {
   String standing() {
     int open = deciding.listUndecided().size();
     if (open == 0) {
-      return "Every used part is decided about.";
+      return state().decisionsAskedOfAll()
+          ? "Every used part is decided about."
+          : "No part waits for a decision.";
     }
-    return state().decisionsWanted()
-        ? open + " parts without a decision: not cleared to fit."
-        : "Nobody has looked, measured or decided yet, so nothing is held up. From the first look"
-            + " on, a part without a decision is not cleared to fit.";
+    return open
+        + (open == 1 ? " part waits" : " parts wait")
+        + " for a decision: not cleared to fit.";
   }
 
   List<Group> groups() {

@@ -80,11 +80,9 @@ final class DecidePartModel {
     if (record().part().fresh()) {
       return new Line("It is new", List.of("A new part needs no decision."));
     }
-    return new Line(
-        "Not decided: not cleared to fit",
-        job.state().decisionsWanted()
-            ? List.of()
-            : List.of("It is not held up until somebody looks, measures or decides."));
+    return deciding.isWanted(item)
+        ? new Line("Not decided: not cleared to fit", List.of())
+        : new Line("Not decided", List.of("Nothing speaks against it: it needs no decision."));
   }
 
   private Optional<DecisionEntry> findDecision() {

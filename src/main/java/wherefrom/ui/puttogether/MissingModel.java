@@ -109,7 +109,15 @@ final class MissingModel {
         () ->
             missing.close(section)
                 ? ""
-                : "Not closed: " + missing.places(section).size() + " still missing.");
+                : notClosed(missing.places(section).size(), missing.fittedBut(section).size()));
+  }
+
+  private static String notClosed(int open, int fittedBut) {
+    return "Not closed: "
+        + open
+        + " still missing"
+        + (fittedBut == 0 ? "" : ", " + fittedBut + " fitted, but something stands against it")
+        + ".";
   }
 
   void excuse(Place place, String reason) {

@@ -56,6 +56,16 @@ final class StopLines {
       Spot spot = end.place().spot();
       return answer(verdict, end.part(), spot, first, mark, "Turn it, scan it again");
     }
+    if (verdict instanceof Verdict.WrongMate mate) {
+      String own = "It belongs with the " + mate.own().kind().word() + " from ";
+      return answer(
+          verdict,
+          mate.part(),
+          mate.place().spot(),
+          came(mate.part()),
+          own + mate.own().home().figures(),
+          right(mate.rightPart()));
+    }
     return taken(verdict);
   }
 
@@ -96,6 +106,16 @@ final class StopLines {
   }
 
   private Answer held(Verdict verdict) {
+    if (verdict instanceof Verdict.FittedBut fitted) {
+      Answer against = of(fitted.against());
+      return new Answer(
+          Optional.of(verdict.cue()),
+          verdict.word(),
+          against.lines(),
+          verdict.wayOut(),
+          Optional.of(fitted.part().kind()),
+          Set.of(fitted.place().spot()));
+    }
     if (verdict instanceof Verdict.NotCleared held) {
       return held(verdict, held.part(), held.place(), name(held.part()), sentence(held.why()));
     }
@@ -189,7 +209,7 @@ final class StopLines {
   }
 
   private static String came(Part part) {
-    return "This came from " + part.home().figures();
+    return (part.fresh() ? "This new one is for " : "This came from ") + part.home().figures();
   }
 
   private static String at(Spot spot) {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
+import wherefrom.job.Deciding;
 import wherefrom.job.Fitting;
 import wherefrom.job.Handling;
 import wherefrom.job.entry.LookRecorded;
@@ -37,16 +38,23 @@ class DecideModelTest {
   }
 
   @Test
-  void nothingIsHeldUpBeforeTheFirstLook() {
-    assertThat(model.standing()).contains("nothing is held up");
+  void onlyWhatSomethingSpeaksAgainstIsHeldUp() {
+    assertThat(model.standing()).isEqualTo("No part waits for a decision.");
     look("pushrod@3EX", Look.PASS);
-    assertThat(model.standing()).isEqualTo("74 parts without a decision: not cleared to fit.");
+    assertThat(model.standing()).isEqualTo("No part waits for a decision.");
+    look("pushrod@3EX", Look.SUSPECT);
+    assertThat(model.standing()).isEqualTo("1 part waits for a decision: not cleared to fit.");
+    new Deciding(sample.job).askEveryPart(true);
+    assertThat(model.standing()).isEqualTo("74 parts wait for a decision: not cleared to fit.");
   }
 
   @Test
   void aPartIsNotClearedUntilThePersonDecides() {
     look("pushrod@3EX", Look.PASS);
     DecidePartModel part = part("pushrod@3EX");
+    assertThat(part.lines().get(0).heading()).isEqualTo("Not decided");
+    assertThat(verdict("pushrod@3EX")).isEqualTo("right place");
+    new Deciding(sample.job).askEveryPart(true);
     assertThat(part.lines().get(0).heading()).isEqualTo("Not decided: not cleared to fit");
     assertThat(part.lines().get(1).heading()).isEqualTo("Proposed: reuse");
     assertThat(verdict("pushrod@3EX")).isEqualTo("not cleared");

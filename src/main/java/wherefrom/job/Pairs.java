@@ -1,0 +1,150 @@
+package wherefrom.job;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.ShellHalf;
+import wherefrom.inspection.Look;
+import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.KindsTracked;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.parts.Mates;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.rules.consequence.ChangeKind;
+
+/**
+ * Which individual each part was machined or worn in with, and goes where it goes: the fold over
+ * the entries that make and part such pairs. What came out together is a pair; a new part finds its
+ * mate when it is fitted; a new rod and a new cap that were both bought came together; a housing
+ * that was machined again makes a pair of the rod and the cap that it was machined with.
+ */
+final class Pairs {
+  private static final String MACHINED_AGAIN = "R23:align-bore@R";
+
+  private final PartsLedger parts;
+  private final Assembly assembly;
+  private final Map<Integer, Integer> leaders = new HashMap<>();
+  private final Set<Integer> matched = new HashSet<>();
+
+  Pairs(PartsLedger parts, Assembly assembly) {
+    this.parts = parts;
+    this.assembly = assembly;
+  }
+
+  /** The part that this one goes with. */
+  Optional<Part> findLeader(int item) {
+    return Optional.ofNullable(leaders.get(item)).flatMap(parts::find).map(PartRecord::part);
+  }
+
+  /** Whether a cap was machined with its rod, or both were bought together. */
+  boolean isMatched(int cap) {
+    return matched.contains(cap);
+  }
+
+  /** The part at home in such a place that goes with this leader. */
+  Optional<Part> findMate(Place place, Part leader) {
+    return parts.all().stream()
+        .filter(record -> leaders.getOrDefault(record.part().item(), 0) == leader.item())
+        .map(PartRecord::part)
+        .filter(part -> part.kind() == place.kind())
+        .filter(part -> parts.isInUse(part.item()))
+        .filter(part -> Mates.beside(part.home(), place).equals(place))
+        .findFirst();
+  }
+
+  /** Takes in an entry that parts and assembly have taken in already. */
+  void apply(JobEntry entry) {
+    if (entry instanceof JobOpened || entry instanceof KindsTracked) {
+      parts.all().forEach(record -> pairAtHome(record.part()));
+    } else if (entry instanceof PartReplaced replaced) {
+      bought(parts.get(replaced.newItem()).part());
+    } else if (entry instanceof PartFitted fitted) {
+      fitted(fitted);
+    } else if (entry instanceof ChangeMade made && made.change() == ChangeKind.ROD_RESIZED) {
+      parts.places().stream()
+          .filter(place -> place.kind() == PartKind.ROD_CAP)
+          .filter(place -> isAt(made.where(), place))
+          .forEach(this::machinedTogether);
+    } else if (entry instanceof CheckAnswered answered
+        && answered.look() == Look.PASS
+        && answered.check().startsWith(MACHINED_AGAIN)) {
+      String rod = "B" + answered.check().substring(MACHINED_AGAIN.length());
+      parts.places().stream()
+          .filter(place -> place.kind() == PartKind.ROD_CAP && isAt(rod, place))
+          .forEach(this::machinedTogether);
+    }
+  }
+
+  private void pairAtHome(Part part) {
+    if (!part.fresh() && !leaders.containsKey(part.item())) {
+      Mates.findLeader(part.home())
+          .flatMap(parts::findOwner)
+          .ifPresent(leader -> leaders.put(part.item(), leader.item()));
+    }
+  }
+
+  /** A cap comes with its rod: two new ones for one place, neither of them fitted yet. */
+  private void bought(Part fresh) {
+    if (fresh.home().spot() instanceof RodSpot rod) {
+      Optional<PartRecord> cap = unrun(PartKind.ROD_CAP, rod.cylinder(), ShellHalf.LOWER);
+      Optional<PartRecord> newRod = unrun(PartKind.ROD, rod.cylinder(), ShellHalf.UPPER);
+      if (cap.isPresent() && newRod.isPresent()) {
+        comeTogether(cap.get().part().item(), newRod.get().part().item());
+      }
+    }
+  }
+
+  /** A rod comes with one cap; a second one is of another housing. */
+  private void comeTogether(int cap, int rod) {
+    boolean hasCap = matched.stream().anyMatch(other -> leaders.getOrDefault(other, 0) == rod);
+    if (!hasCap && !matched.contains(cap)) {
+      leaders.put(cap, rod);
+      matched.add(cap);
+    }
+  }
+
+  private Optional<PartRecord> unrun(PartKind kind, int cylinder, ShellHalf half) {
+    return parts
+        .findOwner(new Place(kind, new RodSpot(cylinder, half)))
+        .map(part -> parts.get(part.item()))
+        .filter(PartRecord::isUnrun);
+  }
+
+  /** A new part runs in with what it is fitted beside. */
+  private void fitted(PartFitted fitted) {
+    Mates.findLeader(fitted.place())
+        .flatMap(place -> Optional.ofNullable(assembly.fitted().get(place)))
+        .ifPresent(leader -> leaders.putIfAbsent(fitted.item(), leader));
+    assembly
+        .fitted()
+        .forEach(
+            (place, item) -> {
+              if (Mates.findLeader(place).equals(Optional.of(fitted.place()))) {
+                leaders.putIfAbsent(item, fitted.item());
+              }
+            });
+  }
+
+  private void machinedTogether(Place cap) {
+    Optional<Part> rod = Mates.findLeader(cap).flatMap(parts::findOwner);
+    parts.findOwner(cap).ifPresent(part -> rod.ifPresent(own -> match(part.item(), own.item())));
+  }
+
+  private void match(int cap, int rod) {
+    leaders.put(cap, rod);
+    matched.add(cap);
+  }
+
+  private static boolean isAt(String where, Place place) {
+    return where.isEmpty() || where.equals("B" + ((RodSpot) place.spot()).cylinder());
+  }
+}

@@ -1,0 +1,39 @@
+package wherefrom.rules;
+
+import java.util.Optional;
+import wherefrom.parts.Interchange;
+import wherefrom.parts.Mates;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+
+/**
+ * Where a part belongs now.
+ *
+ * @param place its home; or beside the part it moves with, where that one sits elsewhere on purpose
+ * @param since the entry that made it so; 0 for the home
+ * @param with the part that it goes with, where that one sits elsewhere
+ */
+public record Belonging(Place place, long since, Optional<Part> with) {
+
+  /** Where a part belongs, whatever place is asked about. */
+  public static Belonging of(Bench bench, Part part) {
+    Optional<Part> leader = bench.findLeader(part.item());
+    Optional<Place> seat = leader.flatMap(one -> bench.findSeat(one.item()));
+    if (leader.isEmpty() || seat.isEmpty()) {
+      return new Belonging(part.home(), 0, Optional.empty());
+    }
+    long since = bench.movedAt(leader.get().item());
+    Place beside = Mates.beside(part.home(), seat.get());
+    return beside.equals(part.home())
+        ? new Belonging(part.home(), since, Optional.empty())
+        : new Belonging(beside, since, leader);
+  }
+
+  /** Whether the part belongs at this very place. A new one from a box waits for any like it. */
+  static boolean isAt(Bench bench, Part part, Place place) {
+    return of(bench, part).place().equals(place)
+        || (bench.isUnrun(part.item())
+            && bench.awaitsNew(place)
+            && Interchange.areAlike(bench.layout(), part.home(), place));
+  }
+}

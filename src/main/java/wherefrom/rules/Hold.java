@@ -1,0 +1,16 @@
+package wherefrom.rules;
+
+/** What keeps a part from being cleared: each has a deed of its own that leads out of it. */
+public enum Hold {
+  WASHING,
+  AT_SHOP,
+  LOST,
+  TO_MACHINE,
+  TO_REPLACE,
+  /** Found bad, or looked upon as suspect, and nobody has decided since. */
+  FOUND_BAD,
+  /** The job asks for a decision on every part. */
+  NOT_DECIDED,
+  /** A rule's check that nobody has passed. */
+  CHECK_OPEN
+}

@@ -1,0 +1,34 @@
+package wherefrom.rules;
+
+import java.util.List;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+
+/**
+ * What stands against a part in a place, at any time: before it goes in, while it sits there, and
+ * in an engine that was never opened so far. Whoever wants to know whether a part is right asks
+ * here. Identity comes first: whose place it is, then with whom it runs, then whether it may be
+ * used.
+ */
+public final class Objections {
+  private static final List<ObjectionRule> RULES =
+      List.of(new OtherPlaceRule(), new WrongMateRule(), new MustBeNewRule(), new NotClearedRule());
+
+  private Objections() {}
+
+  /** Everything, the most serious first; the place must be one that the part can live at. */
+  public static List<Objection> of(Bench bench, Part part, Place place) {
+    return RULES.stream().flatMap(rule -> rule.find(bench, part, place).stream()).toList();
+  }
+
+  /**
+   * What stands against a part that sits in a place: less what was known when somebody gave a
+   * reason for it to sit there all the same.
+   */
+  public static List<Objection> ofSeated(Bench bench, Part part, Place place) {
+    long reason = bench.reasonGiven(part.item());
+    return of(bench, part, place).stream()
+        .filter(objection -> reason == 0 || objection.since() >= reason)
+        .toList();
+  }
+}
