@@ -96,7 +96,7 @@ final class TopBar extends HBox {
   /** The count stands first: it is never cut. */
   private static String toFit(OpenJob open) {
     int left = new StillMissing(open).places().size();
-    return (left == 0 ? "none" : left) + " to fit · ";
+    return (left == 0 ? "none" : left) + " to\u00a0fit · ";
   }
 
   /** What the camera sees stands in the job's name's place where its pane has no room. */
