@@ -232,10 +232,29 @@ public final class PutTogether {
       job.record(new PartUnfitted(taken.fitted().item(), "made room for another part"));
     } else if (stop.isPresent() && stop.get() instanceof Verdict.AlreadyFitted already) {
       job.record(new PartUnfitted(already.part().item(), "moved"));
+    } else if (stop.isPresent() && stop.get() instanceof Verdict.FittedBut fitted) {
+      job.record(new PartUnfitted(fitted.part().item(), "something stands against it"));
+      clear();
+      String open = "Taken out: " + fitted.part().words() + ". Its place is open.";
+      return remember(new Step.Said(open));
     } else {
       return remember(new Step.Said("Nothing stands in the way here."));
     }
     return remember(judge(false));
+  }
+
+  /** The part that a stop speaks of; empty where none stands, or its tag stood for no part. */
+  public Optional<Part> stopped() {
+    return stop.flatMap(standing -> part);
+  }
+
+  /** Judges the scan that was stopped again, once what led to the stop was seen to. */
+  public Step again() {
+    if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
+      return last;
+    }
+    Verdict now = fitting.judge(part.get(), spot.get(), false);
+    return remember(now.equals(stop.get()) ? new Step.Judged(now) : judge(false));
   }
 
   /** Chooses why a part is fitted against the stop. */

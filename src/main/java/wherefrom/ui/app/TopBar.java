@@ -95,8 +95,11 @@ final class TopBar extends HBox {
 
   /** The count stands first: it is never cut. */
   private static String toFit(OpenJob open) {
-    int left = new StillMissing(open).places().size();
-    return (left == 0 ? "none" : left) + " to\u00a0fit · ";
+    StillMissing missing = new StillMissing(open);
+    int left = missing.places().size();
+    int but = missing.fittedBut().size();
+    String against = but == 0 ? "" : but + " in,\u00a0but · ";
+    return (left == 0 ? "none" : left) + " to\u00a0fit · " + against;
   }
 
   /** What the camera sees stands in the job's name's place where its pane has no room. */

@@ -52,6 +52,15 @@ final class Answers {
         : Answer.said("", ((Step.Said) step).sentence());
   }
 
+  /** What stands when the screen comes up: parts that cannot be fitted yet are counted first. */
+  static Answer start(int undecided, Answer prompt) {
+    if (undecided == 0) {
+      return prompt;
+    }
+    String waiting = undecided == 1 ? "1 part waits" : undecided + " parts wait";
+    return Answer.said(waiting + " for a decision", prompt.small());
+  }
+
   /** What the camera asks for; a half that waits is named, so that it is not forgotten. */
   static Answer asking(String hint, Answer due) {
     return Answer.notRead(hint, waiting(due));

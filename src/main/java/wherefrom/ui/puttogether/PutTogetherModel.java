@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.engine.Spot;
+import wherefrom.job.Deciding;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobNames;
 import wherefrom.job.LogbookException;
@@ -31,6 +32,7 @@ final class PutTogetherModel {
   private final OpenJob job;
   private final PutTogether together;
   private final StillMissing missing;
+  private final Answer start;
   private Answer answer;
   private Optional<Answer> beforeAsk = Optional.empty();
   private Optional<Verdict> right = Optional.empty();
@@ -49,6 +51,10 @@ final class PutTogetherModel {
             .orElseGet(() -> job.state().kinds().stream().sorted().findFirst().orElseThrow());
     this.answer = Answers.of(job.state(), together.last());
     answer.kind().ifPresent(shown -> kind = shown);
+    if (stop().isEmpty()) {
+      answer = Answers.start(new Deciding(job).listUndecided().size(), answer);
+    }
+    start = answer;
   }
 
   EngineJob state() {
@@ -90,6 +96,11 @@ final class PutTogetherModel {
 
   void show(PartKind shown) {
     kind = shown;
+  }
+
+  /** Whether the screen has just come up, and says how many parts wait for a decision. */
+  boolean decisionsWait() {
+    return answer == start && !answer.headline().isEmpty() && stop().isEmpty();
   }
 
   /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
@@ -168,13 +179,23 @@ final class PutTogetherModel {
     return take(together::tookOut);
   }
 
-  /** Whether what stands in the way of the stop can be taken out. */
-  boolean canTakeOut() {
-    return stop()
-        .filter(
-            verdict ->
-                verdict instanceof Verdict.PlaceTaken || verdict instanceof Verdict.AlreadyFitted)
-        .isPresent();
+  /** The deeds that lead out of the stop that stands. */
+  StopModel stopped() {
+    return new StopModel(job, together);
+  }
+
+  /** The stopped part is in the hand, and not away; then the same scan is judged again. */
+  Optional<Cue> isHere(Cure cure) {
+    return take(
+        () -> {
+          stopped().isHere(cure);
+          return together.again();
+        });
+  }
+
+  /** Something was done about the stop on another screen: the same scan is judged again. */
+  Optional<Cue> again() {
+    return take(together::again);
   }
 
   /** Whether the part that was just fitted could be in turned. */
