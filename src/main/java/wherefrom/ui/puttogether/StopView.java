@@ -104,7 +104,8 @@ final class StopView extends VBox {
       }
       model.reason().ifPresent(words -> keys.add(touch.hold("Hold: " + words, ways::onPurpose)));
     }
-    if (model.stopped().isFittedBut() && !touch.isLarge()) {
+    boolean led = model.stopped().cure().filter(cure -> cure != Cure.PAGE).isPresent();
+    if (model.stopped().isFittedBut() && led && !touch.isLarge()) {
       keys.add(touch.primary("Its page", ways::page));
     }
     HBox row = new HBox(touch.scale().px(APART_MM));
