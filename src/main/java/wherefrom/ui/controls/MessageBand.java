@@ -26,6 +26,7 @@ public final class MessageBand extends HBox {
     this.reading = reading;
     words = Panes.grow(touch.text("").within(LINES));
     key = touch.primary(PUT_AWAY, this::press);
+    HBox.setMargin(words, new Insets(touch.scale().px(1.2), 0, touch.scale().px(1.2), 0));
     setPadding(new Insets(0, 0, 0, touch.scale().px(2.2)));
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("band");

@@ -17,7 +17,9 @@ public final class SayingKey extends HBox {
     named.setMinWidth(USE_PREF_SIZE);
     words = touch.small("").within(LINES);
     setMinHeight(touch.scale().px(Scale.PRIMARY_MM));
-    setPadding(new Insets(0, touch.scale().px(2.2), 0, touch.scale().px(2.2)));
+    double aside = touch.scale().px(2.2);
+    double above = touch.scale().px(1.6);
+    setPadding(new Insets(above, aside, above, aside));
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().addAll("key", "primary");
     getChildren().addAll(named, Panes.wide(words, WORDS_MM, touch.scale()));

@@ -114,7 +114,7 @@ public final class TakeApartScreen implements Screen, Watching {
     if (!desk.touch().isLarge() && model.asked().isEmpty()) {
       keys.add(tray);
     }
-    boolean cautioned = !model.cautionWords().isEmpty();
+    boolean cautioned = !model.cautionWords().isEmpty() && model.asked().isEmpty();
     if (cautioned && desk.touch().isLarge()) {
       cautions.setWords("Care!");
       keys.add(cautions);
