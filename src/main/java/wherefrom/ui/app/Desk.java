@@ -22,6 +22,7 @@ import wherefrom.job.Settings;
 import wherefrom.job.Shelf;
 import wherefrom.job.TagBook;
 import wherefrom.parts.TagCode;
+import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -183,7 +184,11 @@ public final class Desk {
    * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
    */
   public void refuse(Found found, String wanted) {
-    front.refuse(Refusal.of(found, wanted));
+    refuse(Refusal.of(found, wanted));
+  }
+
+  void refuse(Answer answer) {
+    front.refuse(answer);
   }
 
   /**

@@ -251,7 +251,10 @@ final class TakeApartModel {
    * @param hint what would help; empty when that is over
    */
   Optional<Cue> ask(String hint) {
-    answer = hint.isEmpty() ? next("") : Answer.notRead(hint, "");
+    answer = next("");
+    if (!hint.isEmpty()) {
+      answer = Answer.notRead(hint, "");
+    }
     return answer.cue();
   }
 

@@ -152,6 +152,11 @@ public final class SampleWindow {
   /** Presses a target in its middle. */
   public void press(Node target) {
     moment();
+    tap(target);
+  }
+
+  /** Presses a target in its middle, however soon after the last press. */
+  public void tap(Node target) {
     target.getOnMousePressed().handle(event(target, MouseEvent.MOUSE_PRESSED));
     target.getOnMouseReleased().handle(event(target, MouseEvent.MOUSE_RELEASED));
     layOut();
