@@ -50,7 +50,7 @@ final class AnswerShots {
             MessageScreen.class,
             (window, sample) -> {
               say(window, LONG);
-              window.press("Read on");
+              window.press(window.shell.desk().touch().brief("Read on", "More"));
             }),
         new Shot("answer-out-of-turn", TakeApartScreen.class, AnswerShots::outOfTurn),
         stop("answer-stop-lost", AnswerShots::lost),

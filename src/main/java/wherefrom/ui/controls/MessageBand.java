@@ -10,10 +10,8 @@ import javafx.scene.layout.HBox;
  * Where the place is too small for it, its key leads to all of it.
  */
 public final class MessageBand extends HBox {
-  private static final String PUT_AWAY = "Put away";
-  private static final String READ_ON = "Read on";
-  private static final int LINES = 2;
-
+  private final String putAway;
+  private final String readOn;
   private final Consumer<String> reading;
   private final FitText words;
   private final TouchKey key;
@@ -24,8 +22,11 @@ public final class MessageBand extends HBox {
   public MessageBand(Touch touch, Consumer<String> reading) {
     super(touch.scale().gap());
     this.reading = reading;
-    words = Panes.grow(touch.text("").within(LINES));
-    key = touch.primary(PUT_AWAY, this::press);
+    putAway = touch.brief("Put away", "OK");
+    readOn = touch.brief("Read on", "More");
+    // Large words need one line at least, and have more where the title beside them does.
+    words = Panes.grow(touch.text("").within(touch.isLarge() ? 1 : 2));
+    key = touch.primary(putAway, this::press);
     HBox.setMargin(words, new Insets(touch.scale().px(1.2), 0, touch.scale().px(1.2), 0));
     setPadding(new Insets(0, 0, 0, touch.scale().px(2.2)));
     setAlignment(Pos.CENTER_LEFT);
@@ -67,6 +68,6 @@ public final class MessageBand extends HBox {
   @Override
   protected void layoutChildren() {
     super.layoutChildren();
-    key.setWords(isWhole() ? PUT_AWAY : READ_ON);
+    key.setWords(isWhole() ? putAway : readOn);
   }
 }

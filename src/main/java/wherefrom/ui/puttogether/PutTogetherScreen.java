@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import javafx.animation.PauseTransition;
 import javafx.scene.layout.Region;
@@ -26,7 +27,6 @@ import wherefrom.ui.changes.ConsequenceScreen;
 import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.decide.DecidePartScreen;
-import wherefrom.ui.part.PartScreen;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements Screen, Watching {
@@ -205,8 +205,8 @@ public final class PutTogetherScreen implements Screen, Watching {
     public void cure(Cure cure) {
       switch (cure) {
         case FOUND, BACK, BACK_FROM_SHOP -> answer(model.isHere(cure));
-        case DECIDE -> about(item -> DecidePartScreen.once(desk, item));
-        case CHECK -> about(this::check);
+        case DECIDE -> open(item -> DecidePartScreen.once(desk, item));
+        case CHECK -> open(this::check);
         case PAGE -> page();
       }
     }
@@ -221,18 +221,22 @@ public final class PutTogetherScreen implements Screen, Watching {
 
     @Override
     public void page() {
-      about(item -> new PartScreen(desk, item));
+      about(item -> desk.navigator().show(ScreenId.PART, item));
+    }
+
+    private void open(IntFunction<Screen> screen) {
+      about(item -> desk.navigator().open(() -> screen.apply(item)));
     }
 
     /** Another screen about the stopped part; the way back leads to the same scan. */
-    private void about(IntFunction<Screen> screen) {
+    private void about(IntConsumer way) {
       model
           .stopped()
           .part()
           .ifPresent(
               part -> {
                 curing = true;
-                desk.navigator().open(() -> screen.apply(part.item()));
+                way.accept(part.item());
               });
     }
 
