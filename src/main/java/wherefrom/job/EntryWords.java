@@ -8,6 +8,7 @@ import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.DecisionEntry;
+import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -62,10 +63,16 @@ public final class EntryWords {
       return printed.items().size() + " " + printed.type().word() + " tags printed";
     }
     if (entry instanceof PlaceExcused excused) {
-      return excused.place().words() + " left empty: " + excused.reason();
+      String how = job.findSeated(excused.place()).isPresent() ? " left as it is: " : " left empty: ";
+      return excused.place().words() + how + excused.reason();
     }
     if (entry instanceof SectionClosed closed) {
       return "section closed: " + closed.section();
+    }
+    if (entry instanceof DecisionsAsked asked) {
+      return asked.everyPart()
+          ? "a decision asked of every part"
+          : "a decision asked only of parts in doubt";
     }
     if (entry instanceof StopGiven stop) {
       return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word();

@@ -169,12 +169,16 @@ public final class OpenJob implements AutoCloseable {
     return last;
   }
 
+  /** The stop that stands, whatever was logged since; empty when none does. */
+  public Optional<LoggedEntry> findStandingStop() {
+    return state.standingStop().stream()
+        .flatMap(stop -> state.standing().stream().filter(it -> it.entry() == stop))
+        .findFirst();
+  }
+
   /** Takes back the stop that stands, whatever was logged since; empty when none stands. */
   public Optional<LoggedEntry> takeBackStop() {
-    Optional<LoggedEntry> standing =
-        state.standingStop().stream()
-            .flatMap(stop -> state.standing().stream().filter(it -> it.entry() == stop))
-            .findFirst();
+    Optional<LoggedEntry> standing = findStandingStop();
     standing.ifPresent(step -> record(new TakenBack(step.sequence())));
     return standing;
   }

@@ -3,6 +3,7 @@ package wherefrom.job;
 import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
+import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -89,6 +90,26 @@ public final class PutTogether {
 
   public Step last() {
     return last;
+  }
+
+  /** What the person is to do now, whatever was answered last; a half that waits is named. */
+  public Step due() {
+    if (stop.isEmpty() && part.isPresent()) {
+      return new Step.WaitingForSpot(job.state().getPart(part.get().item()), false);
+    }
+    return stop.isEmpty() && spot.isPresent()
+        ? new Step.WaitingForPart(spot.get(), false)
+        : prompts().next();
+  }
+
+  /** The step that UNDO would take back; empty where it drops a half that waits, or has nothing. */
+  public Optional<LoggedEntry> findUndone() {
+    return isHalf() ? Optional.empty() : job.findStandingStop().or(job::findLastStep);
+  }
+
+  /** Whether a part or a place waits for its other half. */
+  public boolean isHalf() {
+    return stop.isEmpty() && (part.isPresent() || spot.isPresent());
   }
 
   /** The place that the list names now; empty when nothing is missing. */
@@ -220,6 +241,12 @@ public final class PutTogether {
     if (stop.isPresent() && stop.get() instanceof Verdict.AlreadyFitted already) {
       return remember(tookOut(already.part(), "moved"));
     }
+    if (stop.isPresent() && stop.get() instanceof Verdict.FittedBut fitted) {
+      job.record(new PartUnfitted(fitted.part().item(), "something stands against it"));
+      clear();
+      return remember(
+          new Step.Said("Taken out: " + fitted.part().words() + ". Its place is open."));
+    }
     return remember(new Step.Said("Nothing stands in the way here."));
   }
 
@@ -227,6 +254,20 @@ public final class PutTogether {
   private Step tookOut(Part there, String reason) {
     Verdict verdict = fitting.tookOut(there, reason, part.orElseThrow(), spot.orElseThrow());
     return judged(verdict);
+  }
+
+  /** The part that a stop speaks of; empty where none stands, or its tag stood for no part. */
+  public Optional<Part> stopped() {
+    return stop.flatMap(standing -> part);
+  }
+
+  /** Judges the scan that was stopped again, once what led to the stop was seen to. */
+  public Step again() {
+    if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
+      return last;
+    }
+    Verdict now = fitting.judge(part.get(), spot.get(), false);
+    return remember(now.equals(stop.get()) ? new Step.Judged(now) : judge(false));
   }
 
   /** Chooses why a part is fitted against the stop. */
@@ -278,7 +319,7 @@ public final class PutTogether {
   }
 
   private Step undo() {
-    boolean half = stop.isEmpty() && (part.isPresent() || spot.isPresent());
+    boolean half = isHalf();
     clear();
     if (half) {
       return new Step.TookBack("the half that waited is dropped.");

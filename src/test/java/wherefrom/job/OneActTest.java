@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Spot;
 import wherefrom.inspection.Subject;
@@ -161,7 +162,7 @@ class OneActTest {
     for (String key : List.of("pushrod@3EX", "pushrod@5EX", "lifter@1IN")) {
       new Handling(job).offForWashing(part(key).item(), 2);
     }
-    assertOneAct(() -> new Washing(job).backByCount(2, 3));
+    assertOneAct(() -> new Washing(job).backByCount(2, 3, Optional.of(true)));
     assertThat(new Washing(job).findBasket(2).orElseThrow().pieces()).isEqualTo(3);
   }
 

@@ -14,12 +14,14 @@ import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import wherefrom.job.EngineJob;
 import wherefrom.job.Equipment;
+import wherefrom.job.Found;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Settings;
 import wherefrom.job.Shelf;
 import wherefrom.job.TagBook;
 import wherefrom.parts.TagCode;
+import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -167,6 +169,25 @@ public final class Desk {
   /** Tells the person something in a sentence that stays until it is put away. */
   public void say(String sentence) {
     front.say(sentence);
+  }
+
+  /** Something else is scanned: what was said before is not about it. */
+  void superseded() {
+    front.superseded();
+  }
+
+  /**
+   * A code that the screen cannot take is answered over the whole screen, so that nothing on it can
+   * be taken for the answer.
+   *
+   * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
+   */
+  public void refuse(Found found, String wanted) {
+    refuse(Refusal.of(found, wanted));
+  }
+
+  void refuse(Answer answer) {
+    front.refuse(answer);
   }
 
   /**

@@ -18,6 +18,7 @@ final class Scans {
   }
 
   void hand(String text) {
+    desk.superseded();
     if (current.get() instanceof Scannable screen) {
       TypedCode.settle(desk, text, code -> hand(screen, code));
     } else {

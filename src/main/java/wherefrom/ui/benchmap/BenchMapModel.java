@@ -43,6 +43,7 @@ final class BenchMapModel {
   private int basket = 1;
   private PartKind kind;
   private Optional<Integer> opened = Optional.empty();
+  private Optional<Found> refused = Optional.empty();
   private String said = "";
 
   BenchMapModel(OpenJob job, JobNames names) {
@@ -76,6 +77,13 @@ final class BenchMapModel {
     Optional<Integer> item = opened;
     opened = Optional.empty();
     return item;
+  }
+
+  /** The code that stands for nothing here and is to be answered; asked once. */
+  Optional<Found> takeRefused() {
+    Optional<Found> found = refused;
+    refused = Optional.empty();
+    return found;
   }
 
   /** What came of the last scan, in a sentence. */
@@ -176,8 +184,9 @@ final class BenchMapModel {
     if (found instanceof Found.AnAction action) {
       return act(action.action());
     }
-    said = ((Found.Refused) found).verdict().sentence();
-    return Optional.of(((Found.Refused) found).verdict().cue()).map(cue -> Cue.ASK);
+    refused = Optional.of(found);
+    said = "";
+    return Optional.empty();
   }
 
   private Optional<Cue> tapAs(PartKind shown, Spot spot) {

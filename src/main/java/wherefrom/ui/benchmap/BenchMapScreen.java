@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
+import wherefrom.job.Found;
 import wherefrom.job.PlaceState;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
@@ -97,7 +98,10 @@ public final class BenchMapScreen implements Screen, Scannable {
   private void answer(Optional<Cue> cue) {
     cue.ifPresent(desk.sounds()::play);
     Optional<Integer> opened = model.takeOpened();
-    if (opened.isPresent()) {
+    Optional<Found> refused = model.takeRefused();
+    if (refused.isPresent()) {
+      desk.refuse(refused.get(), "");
+    } else if (opened.isPresent()) {
       desk.navigator().show(ScreenId.PART, opened.get());
     } else {
       desk.navigator().changed();

@@ -56,6 +56,16 @@ final class DecideModel {
         + " for a decision: not cleared to fit.";
   }
 
+  /** Whether the job asks for a decision on every used part before it is fitted. */
+  boolean isAskedOfAll() {
+    return state().decisionsAskedOfAll();
+  }
+
+  /** Asks for a decision on every used part, or only where something speaks against one. */
+  void turnAsking() {
+    deciding.askEveryPart(!isAskedOfAll());
+  }
+
   List<Group> groups() {
     List<Group> groups = new ArrayList<>();
     for (PartKind kind : state().kinds().stream().sorted().toList()) {

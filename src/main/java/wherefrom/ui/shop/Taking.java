@@ -44,10 +44,9 @@ final class Taking {
       came(taker.basket(basket.number()));
     } else if (found instanceof Found.AnAction action) {
       act(action.action());
-    } else if (found instanceof Found.Refused refused) {
-      came(Came.ask(refused.verdict().sentence() + " " + refused.verdict().wayOut()));
     } else {
-      came(Came.ask("This is a place card: scan the tag on a part."));
+      forget();
+      desk.refuse(found, "Scan the tag on a part.");
     }
   }
 

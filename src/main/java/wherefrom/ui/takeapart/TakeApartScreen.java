@@ -111,11 +111,11 @@ public final class TakeApartScreen implements Screen, Watching {
     card.show(model.answer());
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
     drawing.light(model.answer().lit());
-    List<TouchKey> keys = new ArrayList<>(acts);
-    if (!desk.touch().isLarge()) {
+    List<TouchKey> keys = new ArrayList<>(model.asked().isPresent() ? answers() : acts);
+    if (!desk.touch().isLarge() && model.asked().isEmpty()) {
       keys.add(tray);
     }
-    boolean cautioned = !model.cautionWords().isEmpty();
+    boolean cautioned = !model.cautionWords().isEmpty() && model.asked().isEmpty();
     if (cautioned && desk.touch().isLarge()) {
       cautions.setWords("Care!");
       keys.add(cautions);
@@ -127,6 +127,19 @@ public final class TakeApartScreen implements Screen, Watching {
       words.getChildren().add(1, cautions);
     }
     view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
+  }
+
+  /** The part that was tapped is not the next one: both ways on. */
+  private List<TouchKey> answers() {
+    Touch touch = desk.touch();
+    return List.of(
+        touch.primary("No: wrong place", this::dismiss),
+        touch.primary("Yes: " + model.askedWords(), () -> answer(model.confirm())));
+  }
+
+  private void dismiss() {
+    model.dismiss();
+    draw();
   }
 
   private void sources() {

@@ -112,7 +112,7 @@ public final class SampleWindow {
 
   /** A moment passes: enough for the next press to count. */
   public void moment() {
-    nanos.addAndGet(450_000_000L);
+    nanos.addAndGet(550_000_000L);
   }
 
   /**
@@ -166,6 +166,11 @@ public final class SampleWindow {
    */
   public void press(Node target) {
     moment();
+    tap(target);
+  }
+
+  /** Presses a target in its middle, however soon after the last press. */
+  public void tap(Node target) {
     String words = words(target);
     Optional<OpenJob> job = shell.desk().job();
     long before = job.map(SampleWindow::entries).orElse(0L);
