@@ -116,7 +116,7 @@ final class PlanNumbersCommand implements Command {
   }
 
   private static String word(Margin margin) {
-    return margin.standing().name().toLowerCase(java.util.Locale.ROOT);
+    return margin.standing().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
   }
 
   private static List<String> lines(PlanColumn column, Optional<PlanEffects> effects) {

@@ -32,7 +32,9 @@ final class PlanDetails {
           ResultRows.Row.of(value.words() + ": " + value.text(), margin, ResultRows.better(value)));
     }
     for (Note note : column.result().notes()) {
-      rows.add(ResultRows.Row.of("To know", note.text(), "Source: " + note.source().text()));
+      rows.add(
+          ResultRows.Row.of(
+              ResultRows.heading(note), note.text(), "Source: " + note.source().text()));
     }
     column.consequences().forEach(c -> rows.add(ResultRows.Row.of("What changes", c.words())));
     return rows;
