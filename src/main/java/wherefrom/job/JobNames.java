@@ -23,6 +23,12 @@ public interface JobNames {
 
   /** The same names, once a person has said that what is typed is this engine's. */
   default JobNames confirmed() {
-    return this::find;
+    JobNames asking = this;
+    return new JobNames() {
+      @Override
+      public Optional<String> find(int engine) {
+        return asking.find(engine);
+      }
+    };
   }
 }
