@@ -24,6 +24,7 @@ final class Bought {
   private static final Pattern SIZE = Pattern.compile("\\s*([0-9]+[.,]?[0-9]*)\\s*(in|mm)\\b.*");
 
   private final EngineJob job;
+
   /** A new part as it was taken on, and by which entry. */
   private record Taken(PartReplaced entry, long sequence) {}
 

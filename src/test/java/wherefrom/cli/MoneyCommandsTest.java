@@ -58,8 +58,7 @@ class MoneyCommandsTest {
     money("price", "--what", "head milled", "--amount", "115");
     assertThat(money("effect", "--change", "head-milled", "--where", "left").out())
         .startsWith("+1 head milled, +1 head gaskets, +1 intake faces or manifold cut (no price");
-    assertThat(
-            shop.right("plan", "change", "--job", job, "head-milled", "--where", "left").lines())
+    assertThat(shop.right("plan", "change", "--job", job, "head-milled", "--where", "left").lines())
         .last()
         .asString()
         // (46 + 115) · 1.2 = 193.20
