@@ -63,7 +63,8 @@ public final class EntryWords {
       return printed.items().size() + " " + printed.type().word() + " tags printed";
     }
     if (entry instanceof PlaceExcused excused) {
-      String how = job.findSeated(excused.place()).isPresent() ? " left as it is: " : " left empty: ";
+      String how =
+          job.findSeated(excused.place()).isPresent() ? " left as it is: " : " left empty: ";
       return excused.place().words() + how + excused.reason();
     }
     if (entry instanceof SectionClosed closed) {

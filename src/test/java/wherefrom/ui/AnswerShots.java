@@ -85,9 +85,11 @@ final class AnswerShots {
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
               fittedBut(window, sample);
-              Section section =
-                  Section.of(sample.job.state().layout(), sample.spot("3EX"));
-              window.shell.desk().navigator()
+              Section section = Section.of(sample.job.state().layout(), sample.spot("3EX"));
+              window
+                  .shell
+                  .desk()
+                  .navigator()
                   .open(() -> new SectionScreen(window.shell.desk(), section));
             }));
   }

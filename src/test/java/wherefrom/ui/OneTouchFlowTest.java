@@ -14,7 +14,9 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
-/** One touch is one deed, UNDO says what it does, and no code is answered by another part's page. */
+/**
+ * One touch is one deed, UNDO says what it does, and no code is answered by another part's page.
+ */
 class OneTouchFlowTest {
   private static final long MILLI = 1_000_000L;
 

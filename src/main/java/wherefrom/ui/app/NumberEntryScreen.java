@@ -12,12 +12,7 @@ public final class NumberEntryScreen extends Asking {
   private static final int MOST_SIGNED = 9;
 
   private NumberEntryScreen(
-      Desk desk,
-      String title,
-      String question,
-      Keypad pad,
-      boolean signed,
-      Consumer<String> done) {
+      Desk desk, String title, String question, Keypad pad, boolean signed, Consumer<String> done) {
     super(desk, title, pad, done);
     VBox side = Panes.column(desk.scale(), Panes.grow(desk.touch().text(question)));
     if (signed) {
@@ -31,7 +26,8 @@ public final class NumberEntryScreen extends Asking {
   /** Asks for whole figures, such as the six digits of a tag. */
   public static NumberEntryScreen digits(
       Desk desk, String title, String question, int most, Consumer<String> done) {
-    return new NumberEntryScreen(desk, title, question, Keypad.digits(desk.touch(), most), false, done);
+    return new NumberEntryScreen(
+        desk, title, question, Keypad.digits(desk.touch(), most), false, done);
   }
 
   /** Asks for a size, with the decimal mark of the person's language. */

@@ -35,7 +35,6 @@ final class Refusal {
   }
 
   private static Answer answer(Cue cue, String headline, String small) {
-    return new Answer(
-        Optional.of(cue), headline, List.of(), small, Optional.empty(), Set.of());
+    return new Answer(Optional.of(cue), headline, List.of(), small, Optional.empty(), Set.of());
   }
 }

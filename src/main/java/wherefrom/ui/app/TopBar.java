@@ -32,8 +32,7 @@ final class TopBar extends HBox {
   private final MessageBand message;
   private final CameraSide live;
 
-  TopBar(
-      Desk desk, CameraSide live, Runnable undoing, Runnable turning, MessageBand message) {
+  TopBar(Desk desk, CameraSide live, Runnable undoing, Runnable turning, MessageBand message) {
     super(desk.scale().gap());
     this.desk = desk;
     this.live = live;
@@ -57,7 +56,9 @@ final class TopBar extends HBox {
     where.setAlignment(Pos.CENTER_LEFT);
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("top-bar");
-    getChildren().setAll(touch.isLarge() ? List.of(back, middle(), undo) : List.of(back, bench, middle(), undo));
+    getChildren()
+        .setAll(
+            touch.isLarge() ? List.of(back, middle(), undo) : List.of(back, bench, middle(), undo));
     where.visibleProperty().bind(message.visibleProperty().not());
   }
 

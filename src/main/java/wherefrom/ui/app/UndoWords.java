@@ -33,7 +33,8 @@ public final class UndoWords {
     String words = EntryWords.of(job, entry);
     for (int item : EntryItems.of(entry)) {
       String whole = words;
-      words = job.findPart(item).map(PartRecord::part).map(part -> shorter(whole, part)).orElse(words);
+      words =
+          job.findPart(item).map(PartRecord::part).map(part -> shorter(whole, part)).orElse(words);
     }
     return entry instanceof PartFitted fitted ? shorter(words, fitted.place()) : words;
   }

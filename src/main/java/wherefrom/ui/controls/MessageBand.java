@@ -27,6 +27,7 @@ public final class MessageBand extends HBox {
     // Large words need one line at least, and have more where the title beside them does.
     words = Panes.grow(touch.text("").within(touch.isLarge() ? 1 : 2));
     key = touch.primary(putAway, this::press);
+    key.setMinWidth(Math.max(key.minWidth(-1), touch.primary(readOn, this::press).minWidth(-1)));
     HBox.setMargin(words, new Insets(touch.scale().px(1.2), 0, touch.scale().px(1.2), 0));
     setPadding(new Insets(0, 0, 0, touch.scale().px(2.2)));
     setAlignment(Pos.CENTER_LEFT);

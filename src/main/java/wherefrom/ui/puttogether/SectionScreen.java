@@ -88,7 +88,9 @@ public final class SectionScreen implements Screen {
     }
     rows.refill(lines);
     close.setWords(
-        closed && settled ? "Closed" : settled ? "Close the section" : left(open.size(), against.size()));
+        closed && settled
+            ? "Closed"
+            : settled ? "Close the section" : left(open.size(), against.size()));
   }
 
   /**
@@ -139,8 +141,7 @@ public final class SectionScreen implements Screen {
   }
 
   private void leave(StillMissing.FittedBut one) {
-    Reasons.ask(
-        desk, "Why does it stay?", OnPurpose.REASONS, words -> excuse(one.place(), words));
+    Reasons.ask(desk, "Why does it stay?", OnPurpose.REASONS, words -> excuse(one.place(), words));
   }
 
   private void show(int item) {

@@ -98,7 +98,8 @@ final class StopView extends VBox {
     }
     if (model.canFitOnPurpose()) {
       if (!touch.isLarge() || model.reason().isEmpty()) {
-        String whole = model.stopped().isFittedBut() ? "Leave it, with a reason" : "Fit it here on purpose";
+        String whole =
+            model.stopped().isFittedBut() ? "Leave it, with a reason" : "Fit it here on purpose";
         String brief = model.stopped().isFittedBut() ? "Leave it" : "On purpose";
         keys.add(touch.primary(touch.brief(whole, brief), ways::chooseReason));
       }

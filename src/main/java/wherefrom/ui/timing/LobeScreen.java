@@ -88,7 +88,8 @@ public final class LobeScreen implements Screen {
 
   private void add() {
     model.forget();
-    desk.navigator().open(() -> NumberEntryScreen.signed(desk, title() + ": wheel", ANGLE, this::angle));
+    desk.navigator()
+        .open(() -> NumberEntryScreen.signed(desk, title() + ": wheel", ANGLE, this::angle));
   }
 
   private void angle(String typed) {
