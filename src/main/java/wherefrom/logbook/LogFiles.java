@@ -13,6 +13,9 @@ import java.util.regex.Pattern;
 final class LogFiles {
   private static final Pattern NAME = Pattern.compile("logbook-(\\d{4,9})\\.jsonl");
 
+  /** Where the first entry is written before it gets its name. */
+  static final String PART = ".logbook-begun.part";
+
   private LogFiles() {}
 
   static String name(int number) {

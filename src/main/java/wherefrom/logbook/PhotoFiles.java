@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Folders;
 import wherefrom.job.Photos;
 
 /** Photographs in a job's folder, each named by the SHA-256 of its bytes. */
@@ -41,7 +42,7 @@ public final class PhotoFiles implements Photos {
     if (!Files.exists(kept)) {
       try {
         files.write(kept, bytes);
-        AtomicFile.forceFolder(jobFolder);
+        Folders.force(jobFolder);
       } catch (IOException e) {
         throw new IOException("The photograph could not be kept: " + Reasons.andRemedy(e) + ".", e);
       }

@@ -7,14 +7,16 @@ import java.util.List;
 /** A stretch of a file up to a line end, or up to the end of the file. */
 final class Piece {
   private final int line;
-  private final int offset;
-  private final byte[] bytes;
+  private final byte[] file;
+  private final int from;
+  private final int to;
   private final boolean ended;
 
-  private Piece(int line, int offset, byte[] bytes, boolean ended) {
+  private Piece(int line, byte[] file, int from, int to, boolean ended) {
     this.line = line;
-    this.offset = offset;
-    this.bytes = bytes;
+    this.file = file;
+    this.from = from;
+    this.to = to;
     this.ended = ended;
   }
 
@@ -25,17 +27,17 @@ final class Piece {
 
   /** Of its first byte in the file. */
   int offset() {
-    return offset;
+    return from;
   }
 
-  /** What it holds, without the line end; not a copy. */
-  byte[] bytes() {
-    return bytes;
+  /** In bytes, without the line end. */
+  int length() {
+    return to - from;
   }
 
-  /** Whether its line end is there. */
-  boolean ended() {
-    return ended;
+  /** The file that it is a stretch of; not a copy. */
+  byte[] file() {
+    return file;
   }
 
   /** A file in pieces; the last one has no line end where the file does not end with one. */
@@ -44,22 +46,23 @@ final class Piece {
     int start = 0;
     for (int at = 0; at < file.length; at++) {
       if (file[at] == '\n') {
-        pieces.add(of(pieces.size() + 1, file, start, at, true));
+        pieces.add(new Piece(pieces.size() + 1, file, start, at, true));
         start = at + 1;
       }
     }
     if (start < file.length) {
-      pieces.add(of(pieces.size() + 1, file, start, file.length, false));
+      pieces.add(new Piece(pieces.size() + 1, file, start, file.length, false));
     }
     return pieces;
   }
 
-  private static Piece of(int line, byte[] file, int from, int to, boolean ended) {
-    return new Piece(line, from, Arrays.copyOfRange(file, from, to), ended);
+  boolean isWhole() {
+    return ended && LogLine.isSealed(file, from, to);
   }
 
-  boolean isWhole() {
-    return ended && LogLine.isSealed(bytes);
+  /** What the line after it must say of it. */
+  String sum() {
+    return Sums.chain(file, from, length());
   }
 
   /**
@@ -68,8 +71,8 @@ final class Piece {
    */
   boolean holdsAnotherEntry() {
     byte[] start = LogLine.ENTRY_START;
-    for (int at = 1; at + start.length <= bytes.length; at++) {
-      if (Arrays.equals(bytes, at, at + start.length, start, 0, start.length)) {
+    for (int at = from + 1; at + start.length <= to; at++) {
+      if (Arrays.equals(file, at, at + start.length, start, 0, start.length)) {
         return true;
       }
     }

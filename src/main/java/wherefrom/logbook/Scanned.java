@@ -9,7 +9,10 @@ import wherefrom.job.LoggedEntry;
  *
  * @param entries the entries that count, oldest first
  * @param tip the chain sum of the last line that counts; empty while there is none
+ * @param recent the last lines that count, from the one before the last entry on
  * @param lastNumber the highest number of a file; 0 when there is none
+ * @param lastSize its size in bytes
+ * @param lastLine the length of its last line, without its end
  * @param lastWhole whether the last file can be gone on with
  * @param cuts the cut ends of files, in the order of the files
  * @param voided entries that were whole on disk, but failed when they were written and do not count
@@ -18,15 +21,45 @@ import wherefrom.job.LoggedEntry;
 record Scanned(
     List<LoggedEntry> entries,
     String tip,
+    List<Link> recent,
     int lastNumber,
+    long lastSize,
+    int lastLine,
     boolean lastWhole,
     List<Cut> cuts,
     int voided,
     Optional<Trouble> trouble) {
 
+  /**
+   * A line that counts.
+   *
+   * @param sum its chain sum
+   * @param entry whether it is an entry; else it is a header
+   */
+  record Link(String sum, boolean entry) {}
+
   Scanned {
+    recent = List.copyOf(recent);
     entries = List.copyOf(entries);
     cuts = List.copyOf(cuts);
+  }
+
+  /**
+   * Whether this is the history that ends with a line.
+   *
+   * @param line the chain sum of that line; empty for none
+   * @param failed the chain sum of an entry that may stand behind it and does not count
+   */
+  boolean isAt(String line, Optional<String> failed) {
+    int at = recent.size();
+    while (at > 0 && !recent.get(at - 1).sum().equals(line)) {
+      at--;
+      Link behind = recent.get(at);
+      if (behind.entry() && !failed.equals(Optional.of(behind.sum()))) {
+        return false;
+      }
+    }
+    return at > 0 || line.isEmpty();
   }
 
   /** The cut end of the last file; earlier ones have been stepped over. */

@@ -13,16 +13,22 @@ final class Sums {
 
   private Sums() {}
 
-  /** CRC-32C (Castagnoli) as eight hexadecimal digits. */
-  static String crc(byte[] bytes, int length) {
+  /** CRC-32C (Castagnoli) of a stretch of bytes. */
+  static int crc(byte[] bytes, int from, int length) {
     CRC32C crc = new CRC32C();
-    crc.update(bytes, 0, length);
-    return String.format(Locale.ROOT, "%08x", crc.getValue());
+    crc.update(bytes, from, length);
+    return (int) crc.getValue();
   }
 
   /** What the next line says of a line: the first 128 bits of its SHA-256, in hexadecimal. */
   static String chain(byte[] line) {
-    return HexFormat.of().formatHex(sha256().digest(line), 0, CHAIN_BYTES);
+    return chain(line, 0, line.length);
+  }
+
+  static String chain(byte[] bytes, int from, int length) {
+    MessageDigest sum = sha256();
+    sum.update(bytes, from, length);
+    return HexFormat.of().formatHex(sum.digest(), 0, CHAIN_BYTES);
   }
 
   /** SHA-256 in hexadecimal. */

@@ -114,6 +114,22 @@ final class MemoryDisk implements LogDisk {
   }
 
   @Override
+  public Named look(Path file, int tail) throws IOException {
+    Content content = content(file);
+    int length = content.bytes.length;
+    byte[] last = Arrays.copyOfRange(content.bytes, Math.max(0, length - tail), length);
+    return new Named(content, length, last);
+  }
+
+  @Override
+  public void rename(Path from, Path to) throws IOException {
+    operation("renaming");
+    Content content = content(from);
+    live.remove(from);
+    live.put(to, content);
+  }
+
+  @Override
   public Output create(Path file) throws IOException {
     operation("creating");
     if (live.containsKey(file)) {
