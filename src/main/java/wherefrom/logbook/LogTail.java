@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Arrays;
 
 /**
  * The file that lines are written to, with what is known of it: which file it is, how long, and how
@@ -93,8 +92,7 @@ final class LogTail implements Closeable {
    * @throws IOException when it may not be on disk
    */
   void write(byte[] line) throws IOException {
-    byte[] ended = Arrays.copyOf(line, line.length + 1);
-    ended[line.length] = '\n';
+    byte[] ended = Sums.ended(line);
     ByteBuffer bytes = ByteBuffer.wrap(ended);
     int idle = 0;
     while (bytes.hasRemaining()) {

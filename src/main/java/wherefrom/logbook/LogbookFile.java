@@ -2,11 +2,13 @@ package wherefrom.logbook;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.files.Folders;
 import wherefrom.job.Logbook;
 import wherefrom.job.LogbookCondition;
@@ -80,7 +82,7 @@ public final class LogbookFile implements Logbook {
   /** A beginning that was interrupted before its first entry is nothing. */
   private static Scanned requireUnused(Path folder, LogDisk disk) throws IOException {
     Scanned there = LogScan.of(folder, disk);
-    if (there.trouble().isPresent() || !there.entries().isEmpty()) {
+    if (!there.isUnused()) {
       throw new LogbookException(folder + " holds a job already. Choose another folder.");
     }
     return there;
@@ -119,19 +121,7 @@ public final class LogbookFile implements Logbook {
 
   /** Reads a logbook as it stands, without holding it against anyone. */
   public static LogbookFile read(Path folder) {
-    RealDisk disk = new RealDisk();
-    requireJob(folder, disk);
-    return reading(folder, scan(folder, disk), "It is open for reading only.");
-  }
-
-  /** What is wrong with a logbook, in a sentence; empty when it is sound. */
-  static String trouble(Path folder) {
-    Scanned scanned = scan(folder, new RealDisk());
-    return scanned
-        .trouble()
-        .map(trouble -> trouble.sentence(scanned.entries().size()))
-        .or(() -> scanned.lastCut().map(Cut::sentence))
-        .orElse("");
+    return of(folder, scan(folder));
   }
 
   private static LogbookFile opened(Path folder, LogDisk disk, JobLock lock) throws IOException {
@@ -180,6 +170,31 @@ public final class LogbookFile implements Logbook {
             + ": no "
             + LogFiles.name(1)
             + " lies there. Choose the job's own folder.");
+  }
+
+  /** Whether a job can be begun in a folder: it is not there, or nothing was ever kept in it. */
+  static boolean isFree(Path folder) {
+    if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return true;
+    }
+    try (Stream<Path> inside = Files.list(folder)) {
+      return inside.map(each -> String.valueOf(each.getFileName())).allMatch(LogFiles::isLeft)
+          && LogScan.of(folder, new RealDisk()).isUnused();
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** What there is to read in a folder, which must hold a job. */
+  static Scanned scan(Path folder) {
+    RealDisk disk = new RealDisk();
+    requireJob(folder, disk);
+    return scan(folder, disk);
+  }
+
+  /** A logbook as it was read, for reading only. */
+  static LogbookFile of(Path folder, Scanned scanned) {
+    return reading(folder, scanned, "It is open for reading only.");
   }
 
   private static Scanned scan(Path folder, LogDisk disk) {

@@ -39,7 +39,7 @@ public final class PhotoFiles implements Photos {
                             + " is no picture that can be kept. Use a PNG or JPEG file."));
     String name = Sums.digest(bytes) + "." + type.extension();
     Path kept = locate(jobFolder, name);
-    if (!Files.exists(kept)) {
+    if (!Files.exists(kept) || !isWhole(kept)) {
       try {
         files.write(kept, bytes);
         Folders.force(jobFolder);
@@ -75,7 +75,11 @@ public final class PhotoFiles implements Photos {
 
   /** Whether a file is what its name says. */
   static boolean isWhole(Path file) throws IOException {
-    String digest = Sums.digest(Files.readAllBytes(file));
-    return String.valueOf(file.getFileName()).startsWith(digest + ".");
+    return isWhole(file, Files.readAllBytes(file));
+  }
+
+  /** Whether these bytes are what the file's name says. */
+  static boolean isWhole(Path file, byte[] bytes) {
+    return String.valueOf(file.getFileName()).startsWith(Sums.digest(bytes) + ".");
   }
 }

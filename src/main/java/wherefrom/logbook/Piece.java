@@ -70,9 +70,17 @@ final class Piece {
    * which no cut can do.
    */
   boolean holdsAnotherEntry() {
-    byte[] start = LogLine.ENTRY_START;
-    for (int at = from + 1; at + start.length <= to; at++) {
-      if (Arrays.equals(file, at, at + start.length, start, 0, start.length)) {
+    return isFrom(from + 1, LogLine.ENTRY_START);
+  }
+
+  /** Whether these bytes stand anywhere in it. */
+  boolean holds(byte[] some) {
+    return isFrom(from, some);
+  }
+
+  private boolean isFrom(int first, byte[] some) {
+    for (int at = first; at + some.length <= to; at++) {
+      if (Arrays.equals(file, at, at + some.length, some, 0, some.length)) {
         return true;
       }
     }

@@ -1,5 +1,6 @@
 package wherefrom.logbook;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.LoggedEntry;
@@ -60,6 +61,27 @@ record Scanned(
       }
     }
     return at > 0 || line.isEmpty();
+  }
+
+  /** Whether no job was begun: it was interrupted before its first entry. */
+  boolean isUnused() {
+    return entries.isEmpty() && trouble.isEmpty();
+  }
+
+  /** That no job was begun in a folder, in a sentence. */
+  static String unused(Path folder) {
+    return "No job was begun in "
+        + folder
+        + ": it was interrupted before anything was kept. Begin it again there, or remove the"
+        + " folder.";
+  }
+
+  /** What there is to say of it: where it is damaged, or its end cut; empty when it is sound. */
+  String sentence() {
+    return trouble
+        .map(found -> found.sentence(entries.size()))
+        .or(() -> lastCut().map(Cut::sentence))
+        .orElse("");
   }
 
   /** The cut end of the last file; earlier ones have been stepped over. */

@@ -2,6 +2,7 @@ package wherefrom.logbook;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Locale;
 import java.util.zip.CRC32C;
@@ -34,6 +35,13 @@ final class Sums {
   /** SHA-256 in hexadecimal. */
   static String digest(byte[] bytes) {
     return HexFormat.of().formatHex(sha256().digest(bytes));
+  }
+
+  /** A line with its end. */
+  static byte[] ended(byte[] line) {
+    byte[] ended = Arrays.copyOf(line, line.length + 1);
+    ended[line.length] = '\n';
+    return ended;
   }
 
   static MessageDigest sha256() {

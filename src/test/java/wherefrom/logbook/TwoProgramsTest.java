@@ -7,14 +7,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.LogbookException;
+import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.NoteAdded;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.UnitSystem;
 
 /** Two real programs at one job: at no time do both write. */
 class TwoProgramsTest {
@@ -28,12 +31,17 @@ class TwoProgramsTest {
     job = shelf.resolve("job");
     file = job.resolve(LogFiles.name(1));
     logbook = LogbookFile.create(job);
-    work();
+    logbook.append(Instant.EPOCH, opening());
   }
 
   @AfterEach
   void close() {
     logbook.close();
+  }
+
+  private static JobOpened opening() {
+    return new JobOpened(
+        "engine", 7, ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC);
   }
 
   private void work() {
@@ -57,11 +65,11 @@ class TwoProgramsTest {
 
   /** On POSIX systems closing any channel to a locked file frees the lock. */
   @Test
-  void readingTheJobInTheSameProgramDoesNotFreeTheLock() throws IOException {
+  void readingTheJobInTheSameProgramDoesNotFreeTheLock() throws Exception {
     LogbookFile.read(job).close();
     new FileChecks().check(job);
     new BackupFolder().copy(job, Files.createDirectory(shelf.resolve("stick")));
-    Files.writeString(file, "cut", StandardOpenOption.APPEND);
+    SecondProgram.writeBehind(file);
     work();
     assertThat(job.resolve(LogFiles.name(2))).as("the first file was left").exists();
     Files.delete(job.resolve(JobLock.FILE));

@@ -1,0 +1,63 @@
+package wherefrom.logbook;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
+
+/** The opening of a job where it stands in almost every logbook: in the second line. */
+final class OpeningLine {
+  private static final byte[] TYPE = ascii("\"type\":\"job-opened\"");
+  private static final int SHORT = 4096;
+  private static final int LONG = 1 << 20;
+
+  private final Piece header;
+  private final Piece line;
+
+  private OpeningLine(Piece header, Piece line) {
+    this.header = header;
+    this.line = line;
+  }
+
+  /** Of the first file of a logbook; empty where it stands elsewhere, or is no whole line. */
+  static Optional<OpeningLine> of(Path job) {
+    Path file = job.resolve(LogFiles.name(1));
+    try {
+      Optional<OpeningLine> found = in(HeldFiles.read(file, 0, SHORT));
+      return found.isPresent() ? found : in(HeldFiles.read(file, 0, LONG));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<OpeningLine> in(byte[] bytes) {
+    List<Piece> pieces = Piece.split(bytes);
+    return pieces.size() > 1 && pieces.get(1).isWhole() && pieces.get(1).holds(TYPE)
+        ? Optional.of(new OpeningLine(pieces.get(0), pieces.get(1)))
+        : Optional.empty();
+  }
+
+  /** Whether it can be the opening of the job with this engine number: a quick no. */
+  boolean mayBeOf(int engine) {
+    return line.holds(ascii("\"engine\":" + engine + ","));
+  }
+
+  /** What it says; empty where it does not follow its header. */
+  Optional<JobOpened> find() {
+    try {
+      JobEntry entry = LogLine.read(line, 1, Optional.of(header.sum())).entry();
+      return entry instanceof JobOpened opened && header.isWhole()
+          ? Optional.of(opened)
+          : Optional.empty();
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static byte[] ascii(String text) {
+    return text.getBytes(StandardCharsets.US_ASCII);
+  }
+}
