@@ -43,8 +43,9 @@ public final class FileShelf implements Shelf {
 
   @Override
   public List<Entry> list() {
-    return jobFolders(folder).stream()
-        .map(job -> new JobIndex(job, clock, ProgramStamp.get()).entry())
+    return mayBeJobs(folder).stream()
+        .map(job -> new JobIndex(job, clock, ProgramStamp.get()).find())
+        .flatMap(Optional::stream)
         .sorted(Comparator.comparing(FileShelf::lastTouched).reversed())
         .toList();
   }
@@ -60,14 +61,13 @@ public final class FileShelf implements Shelf {
 
   /** The jobs in a folder; where the folder is a job itself, it is the only one. */
   static List<Path> jobFolders(Path folder) {
+    return mayBeJobs(folder).stream().filter(LogFiles::isJob).toList();
+  }
+
+  private static List<Path> mayBeJobs(Path folder) {
     if (LogFiles.isJob(folder)) {
       return List.of(folder);
     }
-    return folders(folder).stream().filter(LogFiles::isJob).toList();
-  }
-
-  /** What may be jobs in a folder. */
-  private static List<Path> folders(Path folder) {
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
@@ -83,7 +83,7 @@ public final class FileShelf implements Shelf {
 
   @Override
   public Optional<String> find(int engine) {
-    for (Path job : LogFiles.isJob(folder) ? List.of(folder) : folders(folder)) {
+    for (Path job : mayBeJobs(folder)) {
       Optional<JobOpened> opened = Openings.find(job, engine);
       if (opened.isPresent()) {
         return opened.map(JobOpened::name);

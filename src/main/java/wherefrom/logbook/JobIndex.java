@@ -1,12 +1,13 @@
 package wherefrom.logbook;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.LogbookException;
@@ -22,7 +23,7 @@ import wherefrom.job.Shelf;
 final class JobIndex {
   static final String FILE = "logbook.index";
   static final String PART = ".logbook-index.part";
-  private static final int VERSION = 1;
+  private static final String FORMAT = "wherefrom-index 1";
 
   private final Path job;
   private final Clock clock;
@@ -38,20 +39,22 @@ final class JobIndex {
     this.program = program;
   }
 
-  /** What there is to say of the job, read anew where it has changed. */
-  Shelf.Entry entry() {
+  /** What there is to say of the job, read anew where it has changed; empty where it is no job. */
+  Optional<Shelf.Entry> find() {
     try {
-      JsonNode stamp = FileStamp.of(job);
-      Optional<Shelf.Entry> known = find(stamp);
-      if (known.isPresent()) {
-        return known.get();
-      }
-      Shelf.Entry read = read();
-      keep(stamp, read);
-      return read;
+      List<String> stamp = FileStamp.of(job);
+      return stamp.isEmpty() ? Optional.empty() : find(stamp).or(() -> Optional.of(read(stamp)));
+    } catch (NotDirectoryException | NoSuchFileException e) {
+      return Optional.empty();
     } catch (IOException e) {
-      return nameless(job + " cannot be read: " + Reasons.of(e) + ".");
+      return Optional.of(nameless(job + " cannot be read: " + Reasons.of(e) + "."));
     }
+  }
+
+  private Shelf.Entry read(List<String> stamp) {
+    Shelf.Entry read = read();
+    keep(stamp, read);
+    return read;
   }
 
   private Shelf.Entry read() {
@@ -73,44 +76,43 @@ final class JobIndex {
     return new Shelf.Entry(job, String.valueOf(job.getFileName()), Optional.empty(), trouble);
   }
 
-  private Optional<Shelf.Entry> find(JsonNode stamp) {
+  private Optional<Shelf.Entry> find(List<String> stamp) {
+    List<String> wanted = head(stamp);
     try {
-      byte[] bytes = Files.readAllBytes(job.resolve(FILE));
-      List<Piece> lines = Piece.split(bytes);
-      if (lines.size() != 1 || !lines.get(0).isWhole()) {
-        return Optional.empty();
-      }
-      JsonNode kept = LogLine.json(lines.get(0));
-      boolean counts =
-          kept.path("version").asInt() == VERSION
-              && kept.path("program").asText().equals(program)
-              && kept.path("of").equals(stamp);
-      return counts ? Optional.of(entry(kept)) : Optional.empty();
-    } catch (IOException | IllegalArgumentException e) {
+      return SealedLines.find(Files.readAllBytes(job.resolve(FILE)))
+          .filter(lines -> lines.size() > wanted.size() + 1)
+          .filter(lines -> lines.subList(0, wanted.size()).equals(wanted))
+          .map(lines -> entry(lines.subList(wanted.size(), lines.size())));
+    } catch (IOException e) {
       return Optional.empty();
     }
   }
 
-  private Shelf.Entry entry(JsonNode kept) {
+  /** What an index of this logbook by this program begins with. */
+  private List<String> head(List<String> stamp) {
+    List<String> head = new ArrayList<>(List.of(FORMAT, program, String.valueOf(stamp.size())));
+    head.addAll(stamp);
+    return head;
+  }
+
+  private Shelf.Entry entry(List<String> lines) {
+    List<String> resume = lines.subList(2, lines.size());
     return new Shelf.Entry(
         job,
-        kept.path("name").asText(),
-        Optional.of(kept.path("resume")).filter(JsonNode::isObject).map(ResumeJson::read),
-        kept.path("trouble").asText());
+        lines.get(0),
+        resume.isEmpty() ? Optional.empty() : Optional.of(ResumeLines.read(resume)),
+        lines.get(1));
   }
 
   /** Where it cannot be kept, as on a stick that is write-protected, the list takes longer. */
-  private void keep(JsonNode stamp, Shelf.Entry entry) {
-    ObjectNode object = EntryCodec.MAPPER.createObjectNode();
-    object.put("version", VERSION);
-    object.put("program", program);
-    object.set("of", stamp);
-    object.put("name", entry.name());
-    entry.resume().ifPresent(resume -> object.set("resume", ResumeJson.write(resume)));
-    object.put("trouble", entry.trouble());
+  private void keep(List<String> stamp, Shelf.Entry entry) {
+    List<String> lines = head(stamp);
+    lines.add(entry.name());
+    lines.add(entry.trouble());
+    entry.resume().map(ResumeLines::of).ifPresent(lines::addAll);
     try {
       Path part = job.resolve(PART);
-      Files.write(part, Sums.ended(LogLine.seal(object)));
+      Files.write(part, SealedLines.seal(lines));
       Files.move(part, job.resolve(FILE), StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException e) {
       // Nothing rests on it.

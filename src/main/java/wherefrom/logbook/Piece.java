@@ -80,7 +80,7 @@ final class Piece {
 
   private boolean isFrom(int first, byte[] some) {
     for (int at = first; at + some.length <= to; at++) {
-      if (Arrays.equals(file, at, at + some.length, some, 0, some.length)) {
+      if (file[at] == some[0] && Arrays.equals(file, at, at + some.length, some, 0, some.length)) {
         return true;
       }
     }
