@@ -14,6 +14,7 @@ final class LogScan {
   /** The last lines that count: from the one before the last entry on. */
   private final List<Scanned.Link> recent = new ArrayList<>();
 
+  private final LineReader lines = new LineReader();
   private final List<LoggedEntry> entries = new ArrayList<>();
   private final List<Cut> cuts = new ArrayList<>();
   private Optional<String> tip = Optional.of("");
@@ -91,7 +92,7 @@ final class LogScan {
       if (piece.line() == 1) {
         header(LogHeader.read(piece), piece, name);
       } else {
-        entry(LogLine.read(piece, entries.size() + 1L, tip), piece);
+        entry(lines.read(piece, entries.size() + 1L, tip), piece);
       }
     } catch (EntryCodec.UnknownTypeException e) {
       stop(name, piece, Reasons.of(e), true);
@@ -107,7 +108,7 @@ final class LogScan {
       // What this version understands of it is read all the same.
       reading = true;
     }
-    link(new Scanned.Link(piece.sum(), false));
+    link(new Scanned.Link(lines.sum(piece), false));
   }
 
   /**
@@ -136,7 +137,7 @@ final class LogScan {
     if (recent.size() > 1) {
       recent.subList(0, recent.size() - 1).clear();
     }
-    link(new Scanned.Link(piece.sum(), true));
+    link(new Scanned.Link(lines.sum(piece), true));
   }
 
   private void link(Scanned.Link next) {

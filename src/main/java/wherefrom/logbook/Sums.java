@@ -29,6 +29,11 @@ final class Sums {
   static String chain(byte[] bytes, int from, int length) {
     MessageDigest sum = sha256();
     sum.update(bytes, from, length);
+    return chain(sum);
+  }
+
+  /** The chain sum of what was put in, which is then empty again. */
+  static String chain(MessageDigest sum) {
     return HexFormat.of().formatHex(sum.digest(), 0, CHAIN_BYTES);
   }
 
