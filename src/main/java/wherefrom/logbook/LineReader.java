@@ -57,7 +57,7 @@ final class LineReader {
           || !isNext(json, "time", JsonToken.VALUE_STRING)) {
         return Optional.empty();
       }
-      Instant time = Instant.parse(json.getText());
+      Instant time = Times.parse(json.getText());
       Optional<JobEntry> entry = findEntry(json);
       boolean whole = entry.isPresent() && isNext(json, "prev", JsonToken.VALUE_STRING);
       return whole && (before.isEmpty() || json.getText().equals(before.get()))

@@ -93,7 +93,7 @@ final class LogLine {
       throw new IOException("it does not follow the line before it");
     }
     try {
-      Instant time = Instant.parse(object.path("time").asText());
+      Instant time = Times.parse(object.path("time").asText());
       return new LoggedEntry(
           sequence, time, EntryCodec.entry(object.path("type").asText(), object.path("body")));
     } catch (DateTimeException e) {

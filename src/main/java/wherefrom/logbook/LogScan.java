@@ -52,26 +52,25 @@ final class LogScan {
   }
 
   private void file(String name, byte[] bytes) {
-    List<Piece> pieces = Piece.split(bytes);
+    Pieces pieces = new Pieces(bytes);
     lastWhole = false;
     lastSize = bytes.length;
-    if (pieces.isEmpty()) {
+    if (!pieces.hasNext()) {
       cuts.add(new Cut(name, 1, 0, 0));
-      return;
     }
-    for (int at = 0; at < pieces.size(); at++) {
-      Piece piece = pieces.get(at);
+    while (pieces.hasNext()) {
+      Piece piece = pieces.next();
+      boolean whole = piece.isWhole();
+      lastLine = piece.length();
       if (!reading) {
-        trouble = trouble.map(found -> found.withBehind(piece));
-      } else if (piece.isWhole()) {
+        trouble = trouble.map(found -> found.withBehind(whole));
+      } else if (whole) {
         take(name, piece);
       } else {
-        broken(name, piece, at == pieces.size() - 1);
+        broken(name, piece, !pieces.hasNext());
       }
+      lastWhole = reading && whole;
     }
-    Piece last = pieces.get(pieces.size() - 1);
-    lastLine = last.length();
-    lastWhole = reading && last.isWhole();
   }
 
   private void broken(String name, Piece piece, boolean last) {

@@ -3,7 +3,6 @@ package wherefrom.logbook;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
@@ -34,9 +33,17 @@ final class OpeningLine {
   }
 
   private static Optional<OpeningLine> in(byte[] bytes) {
-    List<Piece> pieces = Piece.split(bytes);
-    return pieces.size() > 1 && pieces.get(1).isWhole() && pieces.get(1).holds(TYPE)
-        ? Optional.of(new OpeningLine(pieces.get(0), pieces.get(1)))
+    Pieces pieces = new Pieces(bytes);
+    if (!pieces.hasNext()) {
+      return Optional.empty();
+    }
+    Piece header = pieces.next();
+    if (!pieces.hasNext()) {
+      return Optional.empty();
+    }
+    Piece line = pieces.next();
+    return line.isWhole() && line.holds(TYPE)
+        ? Optional.of(new OpeningLine(header, line))
         : Optional.empty();
   }
 

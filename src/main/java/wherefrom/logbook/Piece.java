@@ -1,8 +1,6 @@
 package wherefrom.logbook;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /** A stretch of a file up to a line end, or up to the end of the file. */
 final class Piece {
@@ -12,7 +10,7 @@ final class Piece {
   private final int to;
   private final boolean ended;
 
-  private Piece(int line, byte[] file, int from, int to, boolean ended) {
+  Piece(int line, byte[] file, int from, int to, boolean ended) {
     this.line = line;
     this.file = file;
     this.from = from;
@@ -38,22 +36,6 @@ final class Piece {
   /** The file that it is a stretch of; not a copy. */
   byte[] file() {
     return file;
-  }
-
-  /** A file in pieces; the last one has no line end where the file does not end with one. */
-  static List<Piece> split(byte[] file) {
-    List<Piece> pieces = new ArrayList<>();
-    int start = 0;
-    for (int at = 0; at < file.length; at++) {
-      if (file[at] == '\n') {
-        pieces.add(new Piece(pieces.size() + 1, file, start, at, true));
-        start = at + 1;
-      }
-    }
-    if (start < file.length) {
-      pieces.add(new Piece(pieces.size() + 1, file, start, file.length, false));
-    }
-    return pieces;
   }
 
   boolean isWhole() {
