@@ -48,7 +48,8 @@ final class ReadBack {
     while (at < bytes.length) {
       room.rewind();
       int read = channel.read(room, at);
-      if (read <= 0 || read > bytes.length - at) {
+      boolean endsEarly = read % block != 0 && at + read < bytes.length;
+      if (read <= 0 || read > bytes.length - at || endsEarly) {
         return false;
       }
       byte[] some = new byte[read];
