@@ -83,13 +83,7 @@ public final class FileShelf implements Shelf {
 
   @Override
   public Optional<String> find(int engine) {
-    for (Path job : mayBeJobs(folder)) {
-      Optional<JobOpened> opened = Openings.find(job, engine);
-      if (opened.isPresent()) {
-        return opened.map(JobOpened::name);
-      }
-    }
-    return Optional.empty();
+    return new EngineIndex(folder, mayBeJobs(folder)).find(engine).map(JobOpened::name);
   }
 
   /** Every job that can be read, by engine number. */

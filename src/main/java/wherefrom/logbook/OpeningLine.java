@@ -10,6 +10,7 @@ import wherefrom.job.entry.JobOpened;
 /** The opening of a job where it stands in almost every logbook: in the second line. */
 final class OpeningLine {
   private static final byte[] TYPE = ascii("\"type\":\"job-opened\"");
+  private static final byte[] ENGINE = ascii("\"engine\":");
   private static final int SHORT = 4096;
   private static final int LONG = 1 << 20;
 
@@ -50,6 +51,11 @@ final class OpeningLine {
   /** Whether it can be the opening of the job with this engine number: a quick no. */
   boolean mayBeOf(int engine) {
     return line.holds(ascii("\"engine\":" + engine + ","));
+  }
+
+  /** The engine number that it speaks of, without looking at anything else. */
+  Optional<Integer> findEngine() {
+    return line.findNumber(ENGINE);
   }
 
   /** What it says; empty where it does not follow its header. */

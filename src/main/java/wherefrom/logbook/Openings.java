@@ -33,7 +33,10 @@ final class Openings {
 
   /** How the job with this engine number was opened; empty when this is another job. */
   static Optional<JobOpened> find(Path job, int engine) {
-    Optional<OpeningLine> line = OpeningLine.of(job);
+    return find(job, OpeningLine.of(job), engine);
+  }
+
+  static Optional<JobOpened> find(Path job, Optional<OpeningLine> line, int engine) {
     boolean another = line.isPresent() && !line.get().mayBeOf(engine);
     return another ? Optional.empty() : find(job).filter(opened -> opened.engine() == engine);
   }

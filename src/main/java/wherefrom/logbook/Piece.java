@@ -1,9 +1,13 @@
 package wherefrom.logbook;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Optional;
 
 /** A stretch of a file up to a line end, or up to the end of the file. */
 final class Piece {
+  private static final int DIGITS = 9;
+
   private final int line;
   private final byte[] file;
   private final int from;
@@ -52,20 +56,34 @@ final class Piece {
    * which no cut can do.
    */
   boolean holdsAnotherEntry() {
-    return isFrom(from + 1, LogLine.ENTRY_START);
+    return find(from + 1, LogLine.ENTRY_START) >= 0;
   }
 
   /** Whether these bytes stand anywhere in it. */
   boolean holds(byte[] some) {
-    return isFrom(from, some);
+    return find(from, some) >= 0;
   }
 
-  private boolean isFrom(int first, byte[] some) {
+  /** The whole number of at most nine digits behind these bytes, where they stand first. */
+  Optional<Integer> findNumber(byte[] some) {
+    int found = find(from, some);
+    int start = found + some.length;
+    int end = start;
+    while (found >= 0 && end < to && end - start < DIGITS && file[end] >= '0' && file[end] <= '9') {
+      end++;
+    }
+    return found < 0 || end == start
+        ? Optional.empty()
+        : Optional.of(
+            Integer.parseInt(new String(file, start, end - start, StandardCharsets.US_ASCII)));
+  }
+
+  private int find(int first, byte[] some) {
     for (int at = first; at + some.length <= to; at++) {
       if (file[at] == some[0] && Arrays.equals(file, at, at + some.length, some, 0, some.length)) {
-        return true;
+        return at;
       }
     }
-    return false;
+    return -1;
   }
 }

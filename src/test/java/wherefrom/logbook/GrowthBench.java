@@ -57,11 +57,15 @@ class GrowthBench {
     say("list of %d jobs: %d ms anew, %d ms with indexes, ratio %.3f", JOBS, first, again,
         (double) again / first);
     begun = processor();
+    assertThat(shelf.find(1000)).contains("Job 0");
+    long once = processor() - begun;
+    begun = processor();
     assertThat(shelf.find(1000 + JOBS - 1)).contains("Job " + (JOBS - 1));
     long named = processor() - begun;
     begun = processor();
     assertThat(shelf.find(1)).isEmpty();
-    say("foreign tag: named in %d ms, known to be of no job in %d ms", named, processor() - begun);
+    long none = processor() - begun;
+    say("foreign tag: named in %d ms (the first one in %d), of no job: %d ms", named, once, none);
     assertThat(again).isLessThanOrEqualTo(2000);
     assertThat(named).isLessThanOrEqualTo(100);
   }
