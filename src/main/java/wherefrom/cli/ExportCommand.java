@@ -30,7 +30,8 @@ final class ExportCommand implements Command {
     Path file = call.path("--out");
     equipment.archives().export(call.path("--job"), file);
     List<String> damage = Damage.of(equipment.checks(), call.path("--job"));
-    answer.only(Fields.of("file", file.toString()).and("damage", damage), "Exported to " + file + ".");
+    answer.only(
+        Fields.of("file", file.toString()).and("damage", damage), "Exported to " + file + ".");
     damage.forEach(answer::say);
     return Status.stoppedIf(!damage.isEmpty());
   }

@@ -34,7 +34,8 @@ final class ImportCommand implements Command {
     equipment.shelves().apply(shop).tidy();
     Path job = equipment.archives().restore(file, shop);
     List<String> damage = Damage.of(equipment.checks(), job);
-    answer.only(Fields.of("folder", job.toString()).and("damage", damage), "Imported into " + job + ".");
+    answer.only(
+        Fields.of("folder", job.toString()).and("damage", damage), "Imported into " + job + ".");
     damage.forEach(answer::say);
     return Status.stoppedIf(!damage.isEmpty());
   }

@@ -133,7 +133,16 @@ public record Settings(
     Map<String, Copy> copies = new HashMap<>(copied);
     copies.put(key(job), copy);
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copies);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copies);
   }
 
   /** How far a job was last copied, and when. */

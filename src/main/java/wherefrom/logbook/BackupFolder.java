@@ -46,8 +46,7 @@ public final class BackupFolder implements Backups {
       boolean sound = FileChecks.isSound(scanned);
       Path folder = sound ? target : aside(job, target);
       int files = copyAll(job, folder);
-      return new Copied(
-          folder, files, scanned.entries().size(), damage, settling.settle(folder));
+      return new Copied(folder, files, scanned.entries().size(), damage, settling.settle(folder));
     } catch (LogbookException e) {
       throw new IOException(e.getMessage(), e);
     } catch (FileSystemException e) {

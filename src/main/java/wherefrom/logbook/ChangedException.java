@@ -25,7 +25,8 @@ final class ChangedException extends IOException {
   /** While the line was being written: whether it is there after all is for the caller to find. */
   static ChangedException meanwhile() {
     return new ChangedException(
-        "its logbook was exchanged at that moment", "Look whether it is there; if not, do it again.");
+        "its logbook was exchanged at that moment",
+        "Look whether it is there; if not, do it again.");
   }
 
   /**

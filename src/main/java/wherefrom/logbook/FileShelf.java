@@ -159,7 +159,9 @@ public final class FileShelf implements Shelf {
     } catch (LogbookException e) {
       logbook.close();
       String sentence = logbook.condition().sentence();
-      throw sentence.isEmpty() || logbook.condition().writable() ? e : new LogbookException(sentence, e);
+      throw sentence.isEmpty() || logbook.condition().writable()
+          ? e
+          : new LogbookException(sentence, e);
     }
   }
 

@@ -11,9 +11,9 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /**
- * By what a logbook is known again without reading it: of each file its name, size and time, and how
- * it ends: with the sums of the last line and of the line before that, which names the one before
- * it, and so on to the first.
+ * By what a logbook is known again without reading it: of each file its name, size and time, and
+ * how it ends: with the sums of the last line and of the line before that, which names the one
+ * before it, and so on to the first.
  */
 final class FileStamp {
   /** The last two fields of an entry: {@code "prev":"…","crc":"…"} are 60 bytes. */

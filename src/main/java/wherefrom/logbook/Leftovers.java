@@ -99,8 +99,7 @@ final class Leftovers {
 
   private boolean isOld(Path path) {
     try {
-      Instant changed =
-          Files.getLastModifiedTime(path, LinkOption.NOFOLLOW_LINKS).toInstant();
+      Instant changed = Files.getLastModifiedTime(path, LinkOption.NOFOLLOW_LINKS).toInstant();
       return changed.isBefore(before);
     } catch (IOException e) {
       return false;

@@ -84,8 +84,7 @@ final class LineReader {
     }
   }
 
-  private static boolean isNext(JsonParser json, String field, JsonToken value)
-      throws IOException {
+  private static boolean isNext(JsonParser json, String field, JsonToken value) throws IOException {
     return json.nextToken() == JsonToken.FIELD_NAME
         && json.currentName().equals(field)
         && json.nextToken() == value;
@@ -99,9 +98,7 @@ final class LineReader {
     Class<? extends JobEntry> found =
         EntryTypes.find(type).orElseThrow(() -> new EntryCodec.UnknownTypeException(type));
     ObjectReader made =
-        EntryCodec.MAPPER
-            .readerFor(found)
-            .without(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+        EntryCodec.MAPPER.readerFor(found).without(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
     readers.put(type, made);
     return made;
   }

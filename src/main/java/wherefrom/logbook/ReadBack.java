@@ -11,8 +11,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Reads a copy back from its disk. The file is opened anew and, where the file system can, read past
- * the system's memory, which would only give back what was just put into it.
+ * Reads a copy back from its disk. The file is opened anew and, where the file system can, read
+ * past the system's memory, which would only give back what was just put into it.
  */
 final class ReadBack {
   private static final int BLOCKS = 64;

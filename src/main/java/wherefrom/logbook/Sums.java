@@ -4,7 +4,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
-import java.util.Locale;
 import java.util.zip.CRC32C;
 
 /** The sums that guard the logbook. */

@@ -10,7 +10,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Damaged jobs are copied with status 1 and a sentence; a job open for reading takes nothing in. */
+/**
+ * Damaged jobs are copied with status 1 and a sentence; a job open for reading takes nothing in.
+ */
 class DamagedJobTest {
   private static final byte[] PICTURE =
       HexFormat.of().parseHex("89504e470d0a1a0a0000000d49484452" + "0000000049454e44ae426082");
@@ -46,13 +48,16 @@ class DamagedJobTest {
 
   @Test
   void aSoundJobIsCopiedAndTheStickCanBePulledOutWhereTheSystemSaysSo() {
-    Shop.Outcome outcome = shop.right("backup", "--job", job, "--to", folder.resolve("s").toString());
+    Shop.Outcome outcome =
+        shop.right("backup", "--job", job, "--to", folder.resolve("s").toString());
     assertThat(outcome.lines().get(0)).startsWith("Copied to ").endsWith(": files written 1.");
     assertThat(outcome.lines().get(1))
         .isIn(
             "Everything is on it: safe to pull out.",
             "Eject it before you pull it out: this system does not say when all is on it.");
-    assertThat(shop.right("backup", "--json", "--job", job, "--to", folder.resolve("s").toString()).out())
+    assertThat(
+            shop.right("backup", "--json", "--job", job, "--to", folder.resolve("s").toString())
+                .out())
         .contains("\"damage\":[]", "\"safeToPullOut\":", "\"upTo\":6");
   }
 

@@ -74,8 +74,7 @@ class BackupFolderTest {
     for (int sitting = 0; sitting < 4; sitting++) {
       work(3);
       assertThat(backups.copy(job, stick))
-          .isEqualTo(
-              new Backups.Copied(copy().getParent(), 1, 4 + 3 * sitting, List.of(), true));
+          .isEqualTo(new Backups.Copied(copy().getParent(), 1, 4 + 3 * sitting, List.of(), true));
       assertThat(Files.readAllBytes(copy())).isEqualTo(original());
     }
     assertThat(backups.copy(job, stick).files()).as("nothing new").isZero();

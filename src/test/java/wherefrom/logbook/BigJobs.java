@@ -15,7 +15,9 @@ import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.ReadingsTaken;
 
-/** Jobs of any length, written at once: the first demo, then its looks, readings and notes again. */
+/**
+ * Jobs of any length, written at once: the first demo, then its looks, readings and notes again.
+ */
 final class BigJobs {
   private static final Instant BEGUN = Instant.parse("2026-03-01T12:00:00Z");
   private static final List<Class<?>> AGAIN =

@@ -152,8 +152,7 @@ class DamagedCopiesTest {
   void whatWasNeverBegunIsNotCopied() throws IOException {
     Path dead = Files.createDirectory(folder.resolve("dead"));
     Files.write(
-        dead.resolve(LogFiles.name(1)),
-        Sums.ended(new LogHeader(LogHeader.VERSION, "", 1).line()));
+        dead.resolve(LogFiles.name(1)), Sums.ended(new LogHeader(LogHeader.VERSION, "", 1).line()));
     assertThatThrownBy(() -> backups.copy(dead, stick))
         .isInstanceOf(IOException.class)
         .hasMessageContaining("No job was begun in");

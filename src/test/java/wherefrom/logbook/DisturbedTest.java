@@ -106,7 +106,9 @@ class DisturbedTest {
     Files.move(job, shelf.resolve("old"));
     copyFolder(shelf.resolve("old"), job);
     work(2);
-    assertThat(JobLock.tryTake(shelf.resolve("old")).isPresent()).as("the old one is free").isTrue();
+    assertThat(JobLock.tryTake(shelf.resolve("old")).isPresent())
+        .as("the old one is free")
+        .isTrue();
     everythingIsThere();
   }
 

@@ -54,8 +54,9 @@ class GrowthBench {
     begun = processor();
     assertThat(shelf.list()).hasSize(JOBS);
     long again = processor() - begun;
-    say("list of %d jobs: %d ms anew, %d ms with indexes, ratio %.3f", JOBS, first, again,
-        (double) again / first);
+    say(
+        "list of %d jobs: %d ms anew, %d ms with indexes, ratio %.3f",
+        JOBS, first, again, (double) again / first);
     begun = processor();
     assertThat(shelf.find(1000)).contains("Job 0");
     long once = processor() - begun;

@@ -184,8 +184,10 @@ class JobIndexTest {
       assertThat(throwsDateTime(() -> Times.parse(text))).as(text).isTrue();
       assertThat(throwsDateTime(() -> Instant.parse(text))).as(text).isTrue();
     }
-    assertThat(Times.parse("2016-12-31T23:59:60Z")).isEqualTo(Instant.parse("2016-12-31T23:59:60Z"));
-    assertThat(Times.parse("2016-12-31T24:00:00Z")).isEqualTo(Instant.parse("2016-12-31T24:00:00Z"));
+    assertThat(Times.parse("2016-12-31T23:59:60Z"))
+        .isEqualTo(Instant.parse("2016-12-31T23:59:60Z"));
+    assertThat(Times.parse("2016-12-31T24:00:00Z"))
+        .isEqualTo(Instant.parse("2016-12-31T24:00:00Z"));
   }
 
   private static boolean throwsDateTime(Runnable deed) {

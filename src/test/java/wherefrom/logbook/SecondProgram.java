@@ -39,8 +39,8 @@ final class SecondProgram {
   }
 
   /**
-   * Writes a word behind the end of a file: not from the program that holds it, which would lose its
-   * lock by closing the file.
+   * Writes a word behind the end of a file: not from the program that holds it, which would lose
+   * its lock by closing the file.
    */
   static void writeBehind(Path file) throws IOException, InterruptedException {
     start(SecondProgram.class, file.toString()).waitFor();

@@ -26,7 +26,9 @@ final class Quiet {
     return !since.plus(WHILE).isAfter(now);
   }
 
-  /** The last entry was written before the clock was put back: it is counted from when it was seen. */
+  /**
+   * The last entry was written before the clock was put back: it is counted from when it was seen.
+   */
   private Instant seen(OpenJob job, Instant now) {
     Optional<Seen> before =
         last.filter(seen -> seen.job().equals(job.folder()))
