@@ -76,13 +76,7 @@ final class LogTail implements Closeable {
     } catch (NoSuchFileException e) {
       return false;
     }
-    return now.key().equals(key) && now.size() == size && endsAsKnown(now.tail());
-  }
-
-  private boolean endsAsKnown(byte[] tail) {
-    return tail.length == lastLine + 1
-        && tail[lastLine] == '\n'
-        && Sums.chain(tail, 0, lastLine).equals(lastSum);
+    return now.key().equals(key) && now.size() == size && now.end().equals(lastSum);
   }
 
   /**

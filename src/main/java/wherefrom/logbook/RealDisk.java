@@ -30,7 +30,7 @@ final class RealDisk implements LogDisk {
   public Named look(Path file, int tail) throws IOException {
     Object key = HeldFiles.key(file);
     long size = Files.size(file);
-    return new Named(key, size, HeldFiles.read(file, Math.max(0, size - tail), tail));
+    return Named.of(key, size, HeldFiles.read(file, Math.max(0, size - tail), tail));
   }
 
   @Override

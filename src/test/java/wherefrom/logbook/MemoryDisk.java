@@ -147,7 +147,7 @@ final class MemoryDisk implements LogDisk {
     Content content = content(file);
     int length = content.bytes.length;
     byte[] last = Arrays.copyOfRange(content.bytes, Math.max(0, length - tail), length);
-    return new Named(content, length, last);
+    return Named.of(content, length, last);
   }
 
   @Override
