@@ -24,24 +24,28 @@ final class Times {
   }
 
   private static boolean isUsual(String text) {
-    int fraction = text.length() - SHAPE.length() - 2;
-    if (fraction != -1 && (fraction < 1 || fraction > DIGITS || text.charAt(SHAPE.length()) != '.')
-        || text.charAt(text.length() - 1) != 'Z') {
-      return false;
-    }
-    for (int at = 0; at < SHAPE.length(); at++) {
-      char wanted = SHAPE.charAt(at);
+    return hasUsualLength(text) && text.endsWith("Z") && isOfDigits(text) && isOfADay(text);
+  }
+
+  /** Whole seconds, or a point and up to nine digits of them. */
+  private static boolean hasUsualLength(String text) {
+    int more = text.length() - SHAPE.length() - 1;
+    return more == 0 || (more >= 2 && more <= DIGITS + 1 && text.charAt(SHAPE.length()) == '.');
+  }
+
+  private static boolean isOfDigits(String text) {
+    for (int at = 0; at < text.length() - 1; at++) {
+      char wanted = at < SHAPE.length() ? SHAPE.charAt(at) : '0';
       boolean fits = wanted == '0' ? isDigit(text.charAt(at)) : text.charAt(at) == wanted;
-      if (!fits) {
+      if (!fits && at != SHAPE.length()) {
         return false;
       }
     }
-    for (int at = SHAPE.length() + 1; at < text.length() - 1; at++) {
-      if (!isDigit(text.charAt(at))) {
-        return false;
-      }
-    }
-    // The end of a day as 24:00 and leap seconds are for those who know them.
+    return true;
+  }
+
+  /** The end of a day as 24:00 and leap seconds are for those who know them. */
+  private static boolean isOfADay(String text) {
     return number(text, 11, 13) < 24 && number(text, 17, 19) < 60;
   }
 
