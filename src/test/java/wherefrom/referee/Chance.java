@@ -1,0 +1,143 @@
+package wherefrom.referee;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import wherefrom.referee.Act.Verb;
+
+/** A history drawn from a seed: a few places of an engine, a few changes, and what is done there. */
+final class Chance {
+  private static final List<String> CHANGES =
+      List.of(
+          "NEW_FLAT_CAM", "CAM_REGROUND", "FLAT_TO_ROLLER", "LIFT_INCREASED", "HEAD_MILLED bank",
+          "DECK_MILLED bank", "GASKET_THICKNESS", "VALVE_JOB bank", "ROD_JOURNALS_GROUND",
+          "MAIN_JOURNALS_GROUND", "CRANK_POLISHED", "BORED bore", "HONED bore", "ROD_RESIZED bore",
+          "LINE_HONED", "HOT_TANKED", "SPRINGS_CHANGED", "CRANK_CHANGED", "PISTONS_CHANGED");
+
+  private static final Set<String> FLAT_ONLY =
+      Set.of("NEW_FLAT_CAM", "CAM_REGROUND", "FLAT_TO_ROLLER");
+
+  /** A quick test of each kind; failing some of them is a finding with rules of its own. */
+  private static final Map<Kind, List<String>> LOOKS = new EnumMap<>(Kind.class);
+
+  static {
+    LOOKS.put(Kind.ROCKER, List.of("rocker-faces"));
+    LOOKS.put(Kind.PIVOT, List.of("pivot-face"));
+    LOOKS.put(Kind.PUSHROD, List.of("pushrod-roll", "pushrod-ends"));
+    LOOKS.put(Kind.LIFTER, List.of("lifter-foot", "lifter-sink"));
+    LOOKS.put(Kind.KEEPERS, List.of("keeper-beads"));
+    LOOKS.put(Kind.RETAINER, List.of("retainer-cone"));
+    LOOKS.put(Kind.SPRING, List.of("spring-wire"));
+    LOOKS.put(Kind.VALVE, List.of("valve-margin"));
+    LOOKS.put(Kind.PISTON, List.of("piston-skirt"));
+    LOOKS.put(Kind.ROD, List.of("rod-bend"));
+    LOOKS.put(Kind.ROD_CAP, List.of("rod-cap-mark"));
+    LOOKS.put(Kind.ROD_SHELL, List.of("rod-shell-face", "rod-shell-back"));
+    LOOKS.put(Kind.MAIN_CAP, List.of("main-cap-mark"));
+    LOOKS.put(Kind.MAIN_SHELL, List.of("main-shell-face", "main-shell-back"));
+    LOOKS.put(Kind.CAM_BEARING, List.of("cam-bearing-face"));
+  }
+
+  private final Motor motor;
+  private final Random random;
+  private final Deeds deeds;
+
+  Chance(Motor motor, long seed) {
+    this.motor = motor;
+    this.random = new Random(seed);
+    Set<Integer> slots = places();
+    List<String> changes = new ArrayList<>();
+    for (int at = 0; at < 3; at++) {
+      change().ifPresent(changes::add);
+    }
+    Map<Kind, String> looks = new EnumMap<>(Kind.class);
+    LOOKS.forEach((kind, all) -> looks.put(kind, any(all)));
+    this.deeds = new Deeds(motor, slots, slots, changes, looks);
+  }
+
+  private <T> T any(List<T> all) {
+    return all.get(random.nextInt(all.size()));
+  }
+
+  /** The places where this history happens. */
+  Set<Integer> slots() {
+    return deeds.slots();
+  }
+
+  /** Two or three journals, or valves of one side, with all that lives there. */
+  private Set<Integer> places() {
+    Set<String> journals = new TreeSet<>();
+    String like = any(motor.slots).journal();
+    List<String> alike =
+        motor.slots.stream()
+            .map(Slot::journal)
+            .filter(it -> shape(it).equals(shape(like)))
+            .distinct()
+            .toList();
+    for (int at = 0; at < 3; at++) {
+      journals.add(any(alike));
+    }
+    Set<Integer> slots = new TreeSet<>();
+    motor.slots.stream()
+        .filter(slot -> journals.contains(slot.journal()))
+        .filter(slot -> slot.kind().home.equals("valve") ? random.nextInt(2) == 0 : true)
+        .forEach(slot -> slots.add(slot.at()));
+    return slots;
+  }
+
+  private static String shape(String journal) {
+    return journal.replaceAll("\\d", "").replaceAll("IN|EX", "valve");
+  }
+
+  private Optional<String> change() {
+    String[] words = any(CHANGES).split(" ");
+    if (motor.roller && FLAT_ONLY.contains(words[0])) {
+      return Optional.empty();
+    }
+    List<Slot> cylinders = motor.slots.stream().filter(slot -> slot.cylinder() > 0).toList();
+    if (words.length == 1) {
+      return Optional.of(words[0]);
+    }
+    boolean bore = words[1].equals("bore");
+    Slot slot = any(cylinders);
+    return Optional.of(words[0] + " " + (bore ? "B" + slot.cylinder() : slot.bank()));
+  }
+
+  /** What is done next, as things stand: each verb is as likely as every other. */
+  Act next(Story story) {
+    if (random.nextInt(6) == 0) {
+      return oddFit(story);
+    }
+    Map<Verb, List<Act>> byVerb = new EnumMap<>(Verb.class);
+    deeds
+        .next(story)
+        .forEach(act -> byVerb.computeIfAbsent(act.verb(), verb -> new ArrayList<>()).add(act));
+    if (byVerb.containsKey(Verb.FIT) && random.nextInt(3) == 0) {
+      return any(byVerb.getOrDefault(Verb.FIT, List.of()));
+    }
+    return any(any(List.copyOf(byVerb.values())));
+  }
+
+  /** Any part at any place of its kind, or turned, or where none of its kind lives. */
+  private Act oddFit(Story story) {
+    List<Integer> pieces =
+        story.scene().pieces.values().stream()
+            .filter(piece -> slots().contains(piece.home))
+            .map(piece -> piece.number)
+            .toList();
+    int piece = any(pieces);
+    Kind kind = story.scene().piece(piece).kind;
+    int way = random.nextInt(8);
+    List<Slot> where =
+        motor.slots.stream()
+            .filter(slot -> way == 0 ? !motor.canLive(kind, slot) : slot.kind() == kind)
+            .toList();
+    int slot = way < 4 ? any(where).at() : story.scene().piece(piece).home;
+    return new Act(Verb.FIT, piece, slot, "", way == 7 ? "turned" : "");
+  }
+}
