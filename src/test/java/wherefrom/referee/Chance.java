@@ -60,6 +60,19 @@ final class Chance {
     this.deeds = new Deeds(motor, slots, slots, changes, looks);
   }
 
+  /** Every change, at this bank and this bore where it names one. */
+  static List<String> everyChange(String bank, String bore) {
+    return CHANGES.stream()
+        .map(change -> change.replace(" bank", " " + bank).replace(" bore", " " + bore))
+        .toList();
+  }
+
+  static Map<Kind, String> oneLookEach() {
+    Map<Kind, String> looks = new EnumMap<>(Kind.class);
+    LOOKS.forEach((kind, all) -> looks.put(kind, all.get(0)));
+    return looks;
+  }
+
   private <T> T any(List<T> all) {
     return all.get(random.nextInt(all.size()));
   }

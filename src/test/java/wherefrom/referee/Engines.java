@@ -70,7 +70,15 @@ record Engines(Motor motor, Layout layout) {
 
   /** Everything lies on the bench. */
   Bout apart() {
-    Bout bout = bout();
+    return apart(bout());
+  }
+
+  /** Everything lies on the bench of this program. */
+  Bout apart(Program program) {
+    return apart(new Bout(motor, program));
+  }
+
+  private Bout apart(Bout bout) {
     motor.slots.forEach(slot -> bout.perform(Act.of(Act.Verb.OUT, slot.at())));
     return bout;
   }

@@ -86,14 +86,17 @@ class Program {
     return new OpenJob(logbook, CLOCK);
   }
 
-  /** The program opened anew on the same logbook, to go on in another way. */
+  /** The program opened anew on the logbook of another, to go on in another way. */
+  Program(Program other) {
+    this(
+        other.motor,
+        opened(other.job.history().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)));
+    items.putAll(other.items);
+    entries.addAll(other.entries);
+  }
+
   Program copy() {
-    JobEntry[] logged =
-        job.history().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new);
-    Program copy = new Program(motor, opened(logged));
-    copy.items.putAll(items);
-    copy.entries.addAll(this.entries);
-    return copy;
+    return new Program(this);
   }
 
   /** Does an act; whether the program did it. */

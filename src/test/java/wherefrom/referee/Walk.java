@@ -13,59 +13,65 @@ import java.util.Set;
  * either order: only one order is walked.
  */
 final class Walk {
+  private static final int MOST_FOUND = 30;
+  private static final Set<String> ALL = Set.of("all");
+
+  /** How many histories were judged, and where program and referee came apart. */
+  record Found(long histories, List<String> differences, long milliseconds) {}
+
   private final Deeds deeds;
   private final Deque<Act> path = new ArrayDeque<>();
   private final List<String> differences = new ArrayList<>();
   private long histories;
 
-  Walk(Deeds deeds) {
+  private Walk(Deeds deeds) {
     this.deeds = deeds;
   }
 
-  long histories() {
-    return histories;
+  /** Every history of up to so many acts after a start. */
+  static Found everyHistory(Bout start, Deeds deeds, int length) {
+    long began = System.nanoTime();
+    List<Walk> walks =
+        deeds.next(start.story()).parallelStream()
+            .map(
+                act -> {
+                  Walk walk = new Walk(deeds);
+                  walk.step(start.copy(), act, length, deeds.touches(start.story(), act));
+                  return walk;
+                })
+            .toList();
+    return new Found(
+        walks.stream().mapToLong(walk -> walk.histories).sum(),
+        walks.stream().flatMap(walk -> walk.differences.stream()).limit(MOST_FOUND).toList(),
+        (System.nanoTime() - began) / 1_000_000);
   }
 
-  List<String> differences() {
-    return differences;
-  }
-
-  /** Walks on from here, at most so many acts more, until too much is found. */
-  void on(Bout bout, int depth, Set<String> lastTouched, String last, int mostFound) {
-    histories++;
-    if (depth == 0) {
-      return;
-    }
-    for (Act act : deeds.next(bout.story())) {
-      Set<String> touched = deeds.touches(bout.story(), act);
-      String words = act.toString();
-      boolean otherOrder =
-          !touched.contains("all")
-              && !lastTouched.contains("all")
-              && Collections.disjoint(touched, lastTouched)
-              && words.compareTo(last) < 0;
-      if (!otherOrder && differences.size() < mostFound) {
-        step(bout.copy(), act, depth, touched, words, mostFound);
-      }
-    }
-  }
-
-  private void step(
-      Bout bout, Act act, int depth, Set<String> touched, String words, int mostFound) {
+  private void step(Bout bout, Act act, int length, Set<String> touched) {
     path.addLast(act);
+    histories++;
     Optional<String> found = bout.perform(act).or(() -> bout.compareAll(1));
-    if (found.isPresent()) {
-      histories++;
-      differences.add(describe() + "\n    " + found.get());
-    } else {
-      on(bout, depth - 1, touched, words, mostFound);
+    found.ifPresent(it -> differences.add(words() + "\n    " + it));
+    if (found.isEmpty() && length > 1) {
+      on(bout, act, length - 1, touched);
     }
     path.removeLast();
   }
 
-  private String describe() {
-    StringBuilder words = new StringBuilder();
-    path.forEach(act -> words.append(words.length() == 0 ? "" : "; ").append(act.words(deeds.motor())));
-    return words.toString();
+  private void on(Bout bout, Act last, int length, Set<String> lastTouched) {
+    for (Act act : deeds.next(bout.story())) {
+      Set<String> touched = deeds.touches(bout.story(), act);
+      boolean otherOrder =
+          !touched.equals(ALL)
+              && !lastTouched.equals(ALL)
+              && Collections.disjoint(touched, lastTouched)
+              && act.toString().compareTo(last.toString()) < 0;
+      if (!otherOrder && differences.size() < MOST_FOUND) {
+        step(bout.copy(), act, length, touched);
+      }
+    }
+  }
+
+  private String words() {
+    return String.join("; ", path.stream().map(act -> act.words(deeds.motor())).toList());
   }
 }
