@@ -109,13 +109,15 @@ lines 1 suspect
 says "3 IN${t}+0.2794 mm${t}suspect"
 run 0 compare --job "$demo" --plan pushrod-length
 
-# ---- decide: who is not decided about is not cleared
+# ---- decide: asked for every part, who is not decided about is not cleared
 fits() { run "$1" fit --job "$demo" "$(tag "$2")" "$(card "$2")"; first "$3"; }
+run 0 decide ask --job "$demo" every
 fits 1 "cylinder 1, intake, rocker" "not cleared"
 run 0 take-back --job "$demo"
 run 0 decide --job "$demo" --as reuse --reason "every test passed" \
   "$(tag 'cylinder 1, intake, rocker')"
 fits 0 "cylinder 1, intake, rocker" "right place"
+run 0 decide ask --job "$demo" doubtful
 fits 1 "cylinder 3, exhaust, lifter" "must be new"
 run 0 take-back --job "$demo"
 run 1 decide --job "$demo" --as reuse --reason "looks good" "$(tag 'cylinder 3, exhaust, lifter')"

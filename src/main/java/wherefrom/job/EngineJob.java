@@ -63,8 +63,8 @@ public final class EngineJob implements Bench {
   private final PartsLedger parts = new PartsLedger();
   private final Assembly assembly = new Assembly();
   private final Set<PartKind> kinds;
-  private final Pairs pairs = new Pairs(parts, assembly);
-  private final Seats seats = new Seats(parts, assembly, pairs);
+  private final Seats seats = new Seats(parts, assembly);
+  private final Pairs pairs = new Pairs(parts, seats);
   private boolean inspecting;
   private Optional<Long> decisionsAskedSince = Optional.empty();
   private Optional<StandingRules> rules = Optional.empty();
@@ -316,7 +316,7 @@ public final class EngineJob implements Bench {
 
   @Override
   public Optional<Part> findRightful(Place place) {
-    return seats.findRightful(place);
+    return pairs.findRightful(place);
   }
 
   @Override

@@ -167,7 +167,7 @@ final class MadeChanges {
     } else if (entry instanceof PartLost lost) {
       Part part = job.getPart(lost.item()).part();
       boolean cap = part.kind() == PartKind.MAIN_CAP || part.kind() == PartKind.ROD_CAP;
-      if (cap && job.whereabouts(lost.item()) == Whereabouts.LOST) {
+      if (cap && hasItsRod(lost.item()) && job.whereabouts(lost.item()) == Whereabouts.LOST) {
         put("cap " + lost.item(), sequence, Change.at(ChangeKind.CAP_LOST, where(part)), true, 0);
       }
     } else if (entry instanceof DebrisFound found && found.look().isHarmful()) {
@@ -206,10 +206,18 @@ final class MadeChanges {
     if (kind != null) {
       String key = subject + " " + check;
       changes.remove(key);
-      if (look == Look.FAIL) {
+      boolean meant = kind != ChangeKind.CAP_LOST || hasItsRod(item);
+      if (look == Look.FAIL && meant) {
         put(key, sequence, Change.at(kind, where), true, aboutOne(kind, item));
       }
     }
+  }
+
+  /** The cap of a rod that was replaced is the new rod's no more, lost or not. */
+  private boolean hasItsRod(int cap) {
+    return job.findLeader(cap)
+        .filter(rod -> job.whereabouts(rod.item()) == Whereabouts.RETIRED)
+        .isEmpty();
   }
 
   private static int aboutOne(ChangeKind kind, int item) {

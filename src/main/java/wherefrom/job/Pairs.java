@@ -31,13 +31,13 @@ final class Pairs {
   private static final String MACHINED_AGAIN = "R23:align-bore@R";
 
   private final PartsLedger parts;
-  private final Assembly assembly;
+  private final Seats seats;
   private final Map<Integer, Integer> leaders = new HashMap<>();
   private final Set<Integer> matched = new HashSet<>();
 
-  Pairs(PartsLedger parts, Assembly assembly) {
+  Pairs(PartsLedger parts, Seats seats) {
     this.parts = parts;
-    this.assembly = assembly;
+    this.seats = seats;
   }
 
   /** The part that this one goes with. */
@@ -50,8 +50,16 @@ final class Pairs {
     return matched.contains(cap);
   }
 
+  /** The mate of what sits in the place that this one goes with; else the place's owner. */
+  Optional<Part> findRightful(Place place) {
+    return Mates.findLeader(place)
+        .flatMap(seats::findSeated)
+        .flatMap(leader -> findMate(place, leader))
+        .or(() -> parts.findOwner(place));
+  }
+
   /** The part at home in such a place that goes with this leader. */
-  Optional<Part> findMate(Place place, Part leader) {
+  private Optional<Part> findMate(Place place, Part leader) {
     return parts.all().stream()
         .filter(record -> leaders.getOrDefault(record.part().item(), 0) == leader.item())
         .map(PartRecord::part)
@@ -122,16 +130,12 @@ final class Pairs {
   /** A new part runs in with what it is fitted beside. */
   private void fitted(PartFitted fitted) {
     Mates.findLeader(fitted.place())
-        .flatMap(place -> Optional.ofNullable(assembly.fitted().get(place)))
-        .ifPresent(leader -> leaders.putIfAbsent(fitted.item(), leader));
-    assembly
-        .fitted()
-        .forEach(
-            (place, item) -> {
-              if (Mates.findLeader(place).equals(Optional.of(fitted.place()))) {
-                leaders.putIfAbsent(item, fitted.item());
-              }
-            });
+        .flatMap(seats::findSeated)
+        .ifPresent(leader -> leaders.putIfAbsent(fitted.item(), leader.item()));
+    parts.places().stream()
+        .filter(place -> Mates.findLeader(place).equals(Optional.of(fitted.place())))
+        .flatMap(place -> seats.findSeated(place).stream())
+        .forEach(mate -> leaders.putIfAbsent(mate.item(), fitted.item()));
   }
 
   private void machinedTogether(Place cap) {

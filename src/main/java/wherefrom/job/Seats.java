@@ -1,21 +1,18 @@
 package wherefrom.job;
 
 import java.util.Optional;
-import wherefrom.parts.Mates;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 
-/** What sits where: fitted, or never taken out; and what belongs beside it. */
+/** What sits where: fitted, or never taken out. */
 final class Seats {
   private final PartsLedger parts;
   private final Assembly assembly;
-  private final Pairs pairs;
 
-  Seats(PartsLedger parts, Assembly assembly, Pairs pairs) {
+  Seats(PartsLedger parts, Assembly assembly) {
     this.parts = parts;
     this.assembly = assembly;
-    this.pairs = pairs;
   }
 
   Optional<Part> findFitted(Place place) {
@@ -34,13 +31,5 @@ final class Seats {
 
   private boolean neverCameOut(Part part) {
     return parts.get(part.item()).where() == Whereabouts.IN_ENGINE;
-  }
-
-  /** The mate of what sits in the place that this one goes with; else the place's owner. */
-  Optional<Part> findRightful(Place place) {
-    return Mates.findLeader(place)
-        .flatMap(this::findSeated)
-        .flatMap(leader -> pairs.findMate(place, leader))
-        .or(() -> parts.findOwner(place));
   }
 }

@@ -57,6 +57,10 @@ public record StandingRule(
 
   /** Whether it speaks of a part at a place. */
   boolean concerns(Part part, Place place) {
-    return individual > 0 ? part.item() == individual : consequence.places().contains(place);
+    if (individual > 0) {
+      return part.item() == individual;
+    }
+    Place asked = consequence.cause().isOfItsOwnParts() ? part.home() : place;
+    return consequence.places().contains(asked);
   }
 }

@@ -14,6 +14,8 @@ import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.ConsequenceRules;
+import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Renewal;
 import wherefrom.rules.consequence.Setting;
 
 /** All that the consequence rules say about the job as it stands. */
@@ -97,7 +99,9 @@ public final class StandingRules {
 
   private static Ban ban(StandingRule rule) {
     Consequence one = rule.consequence();
-    return new Ban(one.rule(), one.sentence(), one.source(), rule.since());
+    boolean work = one.effect() == Effect.FORBIDDEN && one.renewal() == Renewal.SIZE;
+    String check = work ? one.key() : "";
+    return new Ban(one.rule(), one.sentence(), one.source(), rule.since(), check);
   }
 
   /**

@@ -7,5 +7,13 @@ package wherefrom.rules;
  * @param reason why, in a sentence
  * @param source where the rule comes from, or "common practice, no source"
  * @param since the entry from which on it holds
+ * @param check the check that lifts it once the work is done, by its key; empty where only another
+ *     part will do
  */
-public record Ban(String rule, String reason, String source, long since) {}
+public record Ban(String rule, String reason, String source, long since, String check) {
+
+  /** {@code Caps are machined on their own housing … (R23; common practice, no source)}. */
+  String words() {
+    return reason + " (" + rule + "; " + source + ")";
+  }
+}

@@ -22,11 +22,17 @@ public record Belonging(Place place, long since, Optional<Part> with) {
     if (leader.isEmpty() || seat.isEmpty()) {
       return new Belonging(part.home(), 0, Optional.empty());
     }
-    long since = bench.movedAt(leader.get().item());
     Place beside = Mates.beside(part.home(), seat.get());
+    long since = movedAway(bench, leader.get());
     return beside.equals(part.home())
         ? new Belonging(part.home(), since, Optional.empty())
         : new Belonging(beside, since, leader);
+  }
+
+  /** The entry that took a part away from its home; 0 where it sits there, which is no news. */
+  static long movedAway(Bench bench, Part part) {
+    boolean atHome = bench.findSeat(part.item()).equals(Optional.of(part.home()));
+    return atHome ? 0 : bench.movedAt(part.item());
   }
 
   /** Whether the part belongs at this very place. A new one from a box waits for any like it. */

@@ -11,6 +11,8 @@ public enum Hold {
   FOUND_BAD,
   /** The job asks for a decision on every part. */
   NOT_DECIDED,
+  /** A rule forbids it until work is done, as machining a housing with its cap. */
+  WORK_OPEN,
   /** A rule's check that nobody has passed. */
   CHECK_OPEN
 }

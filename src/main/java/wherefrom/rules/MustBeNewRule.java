@@ -4,12 +4,25 @@ import java.util.List;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
-/** A part that a consequence rule forbids. */
+/** A part that a consequence rule forbids: for good, or until work is done on it. */
 final class MustBeNewRule implements ObjectionRule {
   @Override
   public List<Objection> find(Bench bench, Part part, Place place) {
     return bench.listBans(part.item(), place).stream()
-        .map(ban -> new Objection(new Verdict.MustBeNew(part, place, ban), ban.since()))
+        .map(ban -> new Objection(verdict(part, place, ban), ban.since()))
         .toList();
+  }
+
+  private static Verdict verdict(Part part, Place place, Ban ban) {
+    if (ban.check().isEmpty()) {
+      return new Verdict.MustBeNew(part, place, ban);
+    }
+    return new Verdict.NotCleared(
+        part,
+        place,
+        Hold.WORK_OPEN,
+        ban.words(),
+        "Have it done and measured. Then record the check.",
+        ban.check());
   }
 }

@@ -332,7 +332,7 @@ public sealed interface Verdict
 
     @Override
     public String sentence() {
-      return ban.reason() + " (" + ban.rule() + "; " + ban.source() + ")";
+      return ban.words();
     }
 
     @Override

@@ -34,7 +34,7 @@ final class WrongMateRule implements ObjectionRule {
   private static Objection objection(
       Bench bench, Part part, Place place, Part own, Optional<Part> seated) {
     Optional<Part> right = bench.findRightful(place).filter(other -> other.item() != part.item());
-    long since = bench.movedAt(seated.orElse(own).item());
+    long since = Belonging.movedAway(bench, seated.orElse(own));
     return new Objection(new Verdict.WrongMate(part, place, own, seated, right), since);
   }
 }

@@ -132,6 +132,6 @@ class ChangeCommandsTest {
     assertThat(stopped.out()).contains("(R16; ");
     shop.right("decide", "set", "--job", job, "rod-shell", "--as", "replace", "--reason", "set");
     assertThat(json("decide", "buy", "--job", job, "--json")).hasSize(2);
-    assertThat(json("decide", "list", "--job", job, "--json")).hasSize(57);
+    assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(57);
   }
 }

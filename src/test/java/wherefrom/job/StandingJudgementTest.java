@@ -167,7 +167,8 @@ class StandingJudgementTest {
   @Test
   void aNewMainCapWaitsUntilTheMainsAreLineHoned() {
     bench.replace("main-cap@M2L");
-    assertThat(bench.word("main-cap@M2L")).isEqualTo("must be new");
+    assertThat(bench.word("main-cap@M2L")).isEqualTo("not cleared");
+    assertThat(bench.verdict("main-cap@M2L").sentence()).contains("(R23;");
     assertThat(bench.word("main-shell@M2L")).isEqualTo("wrong mate");
     made(ChangeKind.LINE_HONED, "");
     assertThat(bench.verdict("main-cap@M2L").sentence()).contains("R21");

@@ -1,6 +1,8 @@
 package wherefrom.rules.consequence;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
@@ -13,6 +15,14 @@ import wherefrom.parts.Place;
  * @param detail size or remark, such as {@code 0.010 in}; may be empty
  */
 public record Change(ChangeKind kind, String where, String detail) {
+  private static final Set<ChangeKind> OWN_PARTS =
+      EnumSet.of(
+          ChangeKind.LIFTER_REPLACED,
+          ChangeKind.PUSHROD_REPLACED,
+          ChangeKind.ROCKER_REPLACED,
+          ChangeKind.VALVE_REPLACED,
+          ChangeKind.ROD_REPLACED,
+          ChangeKind.ROD_RESIZED);
 
   public static Change of(ChangeKind kind) {
     return new Change(kind, "", "");
@@ -20,6 +30,17 @@ public record Change(ChangeKind kind, String where, String detail) {
 
   public static Change at(ChangeKind kind, String where) {
     return new Change(kind, where, "");
+  }
+
+  /**
+   * Whether it speaks of the very parts that have their home there, wherever they sit: a new
+   * rocker, a resized rod with its cap. Anything else speaks of surfaces of block, head, crank or
+   * cam, and so of whatever sits there.
+   */
+  public boolean isOfItsOwnParts() {
+    boolean housingOfARod =
+        where.startsWith("R") && (kind == ChangeKind.CAP_LOST || kind == ChangeKind.CAP_REPLACED);
+    return housingOfARod || OWN_PARTS.contains(kind);
   }
 
   /** In words: {@code head milled, left bank, 0.010 in}. */
