@@ -115,6 +115,19 @@ final class Bout {
     return compareLists();
   }
 
+  /** Every piece in one way, another for each: at its home, turned there, or at the next slot. */
+  Optional<String> compareEach() {
+    for (Piece piece : List.copyOf(story.scene().pieces.values())) {
+      boolean next = piece.number % 4 == 0;
+      int slot = next ? neighbours(piece, 1).stream().findFirst().orElse(piece.home) : piece.home;
+      Optional<String> found = differ(piece.number, slot, piece.number % 4 == 1);
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return compareLists();
+  }
+
   private List<Integer> neighbours(Piece piece, int most) {
     List<Integer> found = new ArrayList<>();
     int count = motor.slots.size();
@@ -127,7 +140,7 @@ final class Bout {
     return found;
   }
 
-  /** What is missing, what is filled but objected to, and what may be closed. */
+  /** What is missing, what is filled but objected to, and what is closed. */
   Optional<String> compareLists() {
     Referee referee = story.referee();
     Set<Integer> missing = new TreeSet<>();
@@ -140,11 +153,10 @@ final class Bout {
         filledBut.add(slot.at());
       }
     }
-    Set<String> closable = new TreeSet<>();
-    motor.sections.stream().filter(referee::canClose).forEach(closable::add);
+    Set<String> closed = referee.closedSections();
     return same("missing", () -> names(program.missing()), () -> names(missing))
         .or(() -> same("filled but", () -> names(program.filledBut()), () -> names(filledBut)))
-        .or(() -> same("can be closed", program::closable, () -> closable));
+        .or(() -> same("closed", program::closed, () -> closed));
   }
 
   private Set<String> names(Set<Integer> slots) {

@@ -60,11 +60,19 @@ final class Causes {
     }
   }
 
-  /** A housing that was machined again, or replaced, is in order whatever its cap was before. */
+  /**
+   * A housing that was machined again, or replaced, is in order whatever its cap was before; and
+   * the cap of a rod that was replaced says nothing of the new one.
+   */
   private void add(Change change) {
     boolean ofCap = change.what().startsWith("CAP_");
-    if (!ofCap || change.since() > scene.soundSince(change.where())) {
+    boolean ofOldRod = change.what().equals("CAP_LOST") && hasNoRod(scene.piece(change.piece()));
+    if (!ofCap || !ofOldRod && change.since() > scene.soundSince(change.where())) {
       all.add(change);
     }
+  }
+
+  private boolean hasNoRod(Piece cap) {
+    return cap.leader >= 0 && scene.piece(cap.leader).state == State.RETIRED;
   }
 }

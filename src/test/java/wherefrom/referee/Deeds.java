@@ -43,6 +43,11 @@ record Deeds(
         acts.add(Act.excuse(slot));
       }
     }
+    slots.stream()
+        .map(slot -> motor.slot(slot).section())
+        .distinct()
+        .filter(section -> !story.scene().closed.contains(section))
+        .forEach(section -> acts.add(Act.close(section)));
     if (story.hasFacts()) {
       acts.add(Act.takeBack());
     }

@@ -20,10 +20,14 @@ final class Mates {
         : piece.home;
   }
 
-  /** Since when it belongs there: since ever, or since its mate came to sit where it sits. */
+  /** Since when it belongs there: since ever, or since its mate sits away from its own home. */
   static int belongsSince(Scene scene, Piece piece) {
     boolean sits = piece.leader >= 0 && scene.piece(piece.leader).sits >= 0;
-    return sits ? scene.piece(piece.leader).since : 0;
+    return sits ? awaySince(scene.piece(piece.leader)) : 0;
+  }
+
+  private static int awaySince(Piece piece) {
+    return piece.sits == piece.home ? 0 : piece.since;
   }
 
   /**
@@ -42,7 +46,7 @@ final class Mates {
     if (there == NOBODY || there == leader) {
       return Piece.NEVER;
     }
-    return scene.piece(there).since;
+    return awaySince(scene.piece(there));
   }
 
   /** Whether a new part that never ran may go where another new part like it is awaited. */

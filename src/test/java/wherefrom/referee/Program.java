@@ -252,15 +252,9 @@ class Program {
         new StillMissing(job).fittedBut().stream().map(StillMissing.FittedBut::place).toList());
   }
 
-  /** The sections that it would let be closed. */
-  Set<String> closable() {
-    StillMissing missing = new StillMissing(job);
-    Set<String> sections = new TreeSet<>();
-    missing.sections().stream()
-        .filter(section -> missing.places(section).isEmpty())
-        .filter(section -> missing.fittedBut(section).isEmpty())
-        .forEach(section -> sections.add(section.key()));
-    return sections;
+  /** The sections that are closed to this day. */
+  Set<String> closed() {
+    return job.state().closedSections();
   }
 
   private Set<Integer> numbers(List<Place> wanted) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import wherefrom.referee.Piece.State;
 import wherefrom.referee.Rulebook.Row;
 import wherefrom.referee.Scene.Change;
@@ -44,8 +46,10 @@ final class Referee {
 
   private final Marks unsuited;
 
-  /** The checks that parts wait for. */
+  /** The checks that parts wait for, and the work without which they cannot be used. */
   private final Marks waits;
+
+  private final Marks work;
 
   private final Map<String, Boolean> openKeys = new LinkedHashMap<>();
 
@@ -55,6 +59,7 @@ final class Referee {
     this.worn = new Marks(motor);
     this.unsuited = new Marks(motor);
     this.waits = new Marks(motor);
+    this.work = new Marks(motor);
     for (Change cause : Causes.of(scene)) {
       for (Row row : Rulebook.ROWS) {
         if (row.changes().contains(cause.what()) && isAbout(row, cause)) {
@@ -78,7 +83,7 @@ final class Referee {
       case "wear" -> worn.mark(row, cause, cause.since());
       case "size", "sort" -> unsuited.mark(row, cause, cause.since());
       case "refuse" -> worn.mark(row, cause, openSince(row, cause));
-      case "forbid" -> unsuited.mark(row, cause, openSince(row, cause));
+      case "forbid" -> work.mark(row, cause, openSince(row, cause));
       default -> waits.mark(row, cause, openSince(row, cause));
     }
   }
@@ -157,8 +162,13 @@ final class Referee {
 
   private int notClearedSince(Piece piece, int slot, int home) {
     boolean away = piece.state == State.AWAY || piece.state == State.LOST;
-    int since = away ? piece.since : NONE;
+    int since = Math.max(away ? piece.since : NONE, workSince(piece, slot, home));
     return Math.max(since, Math.max(decisionSince(piece), waits.of(piece, slot, home)));
+  }
+
+  private int workSince(Piece piece, int slot, int home) {
+    int since = work.of(piece, slot, home);
+    return !piece.isNew || piece.takenOn <= since ? since : NONE;
   }
 
   private int decisionSince(Piece piece) {
@@ -196,9 +206,16 @@ final class Referee {
         .noneMatch(slot -> isMissing(slot.at()) || isFilledBut(slot.at()));
   }
 
-  /** Whether a part must be new, where it sits or else at its home. */
+  /** What was closed, unless something in it is open again. */
+  Set<String> closedSections() {
+    return scene.closed.stream().filter(this::canClose).collect(Collectors.toSet());
+  }
+
+  /** Whether a part must be new or machined, where it sits or else at its home. */
   boolean isBanned(int number) {
     Piece piece = scene.piece(number);
-    return bannedSince(piece, piece.sits >= 0 ? piece.sits : piece.home, piece.home) != NONE;
+    int slot = piece.sits >= 0 ? piece.sits : piece.home;
+    return bannedSince(piece, slot, piece.home) != NONE
+        || workSince(piece, slot, piece.home) != NONE;
   }
 }

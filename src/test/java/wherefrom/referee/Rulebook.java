@@ -51,7 +51,7 @@ final class Rulebook {
       R3  | SLOT_UNKNOWN                  | flat | refuse | machinist        | self | lifter
       R3  | SLOT_UNKNOWN                  |      | check  | as-new-mate      | self | others
       R3  | SLOT_UNKNOWN                  | roll | check  | as-new-mate      | self | lifter
-      R4  | LIFTER_REPLACED               |      | check  | lobe-lift        | here | lifter
+      R4  | LIFTER_REPLACED               |      | check  | lobe-lift        | own  | lifter
       R5  | LOBE_FAILED                   |      | wear   | new              | all  | lifter
       R5  | LOBE_FAILED                   |      | check  | lifter-bores     | all  | lifter
       R7  | FLAT_TO_ROLLER                |      | sort   | new              | all  | lifter
@@ -60,13 +60,13 @@ final class Rulebook {
       R7  | NEW_ROLLER_CAM                | flat | sort   | new              | all  | lifter
       R7  | NEW_ROLLER_CAM                | flat | sort   | shorter          | all  | pushrod
       R7  | NEW_ROLLER_CAM                | flat | check  | springs          | all  | spring
-      R8  | PUSHROD_REPLACED              |      | check  | both-ends        | here | pushrod
+      R8  | PUSHROD_REPLACED              |      | check  | both-ends        | own  | pushrod
       R9  | LIFT_INCREASED                |      | check  | coil-bind        | all  | spring
       R9  | LIFT_INCREASED                |      | check  | retainer-seal    | all  | spring
       R9  | LIFT_INCREASED                |      | check  | rocker-slot      | all  | rocker
-      R10 | ROCKER_REPLACED               |      | wear   | new              | here | pivot
-      R10 | ROCKER_REPLACED               |      | check  | ratio            | here | rocker
-      R10 | ROCKER_REPLACED               |      | check  | oil-hole         | here | rocker
+      R10 | ROCKER_REPLACED               |      | wear   | new              | own  | pivot
+      R10 | ROCKER_REPLACED               |      | check  | ratio            | own  | rocker
+      R10 | ROCKER_REPLACED               |      | check  | oil-hole         | own  | rocker
       R11 | NEW_FLAT_CAM CAM_REGROUND FLAT_TO_ROLLER GASKET_THICKNESS | | check | pushrod-length | here | pushrod
       R11 | NEW_ROLLER_CAM                | flat | check  | pushrod-length   | here | pushrod
       R11 | HEAD_MILLED DECK_MILLED VALVE_JOB | |   check  | pushrod-length   | here | pushrod
@@ -74,8 +74,8 @@ final class Rulebook {
       R12 | VALVE_JOB                     |      | check  | installed-height | bank | spring
       R12 | VALVE_JOB                     |      | check  | tip-height       | bank | valve
       R12 | VALVE_JOB                     |      | check  | margin           | bank | valve
-      R13 | VALVE_REPLACED                |      | check  | guide            | here | valve
-      R13 | VALVE_REPLACED                |      | check  | seat             | here | valve
+      R13 | VALVE_REPLACED                |      | check  | guide            | own  | valve
+      R13 | VALVE_REPLACED                |      | check  | seat             | own  | valve
       R16 | ROD_JOURNALS_GROUND           |      | size   | rod-new          | all  | rod-shell
       R16 | ROD_JOURNALS_GROUND           |      | check  | rod-fillets      | all  | rod-shell
       R16 | MAIN_JOURNALS_GROUND          |      | size   | main-new         | all  | main-shell
@@ -84,16 +84,16 @@ final class Rulebook {
       R18 | BORED                         |      | size   | new              | all  | piston
       R18 | BORED                         |      | check  | piston-clearance | all  | piston
       R19 | HONED                         |      | check  | piston-clearance | here | piston
-      R20 | ROD_RESIZED                   |      | wear   | new              | here | rod-shell
-      R20 | ROD_RESIZED                   |      | check  | round            | here | rod-shell
+      R20 | ROD_RESIZED                   |      | wear   | new              | own  | rod-shell
+      R20 | ROD_RESIZED                   |      | check  | round            | own  | rod-shell
       R21 | LINE_HONED                    |      | wear   | new              | all  | main-shell
       R21 | LINE_HONED                    |      | check  | caps             | all  | main-cap
       R22 | BEARING_FAILED                |      | wear   | new              | all  | rod-shell main-shell
       R22 | BEARING_FAILED LOBE_FAILED    |      | check  | journals         | all  | rod-shell main-shell
       R22 | BEARING_FAILED LOBE_FAILED    |      | check  | galleries        | all  | rod-shell main-shell
-      R23 | CAP_LOST CAP_REPLACED         |      | forbid | align-bore       | here | rod-cap rod-shell rod
+      R23 | CAP_LOST CAP_REPLACED         |      | forbid | align-bore       | own  | rod-cap rod-shell rod
       R23 | CAP_LOST CAP_REPLACED         |      | forbid | align-bore       | here | main-cap main-shell
-      R23 | CAP_LOST CAP_REPLACED         |      | check  | align-bore-done  | here | rod-shell
+      R23 | CAP_LOST CAP_REPLACED         |      | check  | align-bore-done  | own  | rod-shell
       R23 | CAP_LOST CAP_REPLACED         |      | check  | align-bore-done  | here | main-shell
       R25 | PUSHROD_BENT                  |      | wear   | new              | self | pushrod
       R25 | PUSHROD_BENT                  |      | check  | lifter           | here | lifter
@@ -111,8 +111,8 @@ final class Rulebook {
       R32 | PISTONS_CHANGED               |      | sort   | new              | all  | piston
       R32 | PISTONS_CHANGED               |      | check  | piston-to-bore   | all  | piston
       R32 | PISTONS_CHANGED               |      | check  | pin-and-front    | all  | piston
-      R33 | ROD_REPLACED                  |      | wear   | new              | here | rod-shell
-      R33 | ROD_REPLACED                  |      | check  | big-end          | here | rod
+      R33 | ROD_REPLACED                  |      | wear   | new              | own  | rod-shell
+      R33 | ROD_REPLACED                  |      | check  | big-end          | own  | rod
       """;
 
   static final List<Row> ROWS = TABLE.lines().map(Rulebook::row).toList();

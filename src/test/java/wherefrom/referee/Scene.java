@@ -3,9 +3,11 @@ package wherefrom.referee;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import wherefrom.referee.Piece.State;
 
 /** What the acts that counted have made of the engine: who sits where, and what was said of it. */
@@ -23,7 +25,7 @@ final class Scene {
 
   final int[] fitted;
   final boolean[] leftEmpty;
-  final boolean[] closed;
+  final Set<String> closed = new HashSet<>();
   final List<Change> changes = new ArrayList<>();
   final List<Change> bought = new ArrayList<>();
 
@@ -42,7 +44,6 @@ final class Scene {
     this.owner = new int[count];
     this.fitted = new int[count];
     this.leftEmpty = new boolean[count];
-    this.closed = new boolean[motor.sections.size()];
     Arrays.fill(fitted, NOBODY);
     for (Slot slot : motor.slots) {
       owner[slot.at()] = slot.at();
@@ -90,7 +91,7 @@ final class Scene {
       case CHECK -> check(act, now);
       case SLOT_UNKNOWN -> piece(act.piece()).slotUnknown = now;
       case EXCUSE -> excuse(act.slot(), now);
-      case CLOSE -> closed[List.copyOf(motor.sections).indexOf(act.what())] = true;
+      case CLOSE -> closed.add(act.what());
       case LOOK -> look(piece(act.piece()).looks, act.what(), act.answer(), now);
       case LOBE -> look(lobes, motor.slot(act.slot()).spot(), act.answer(), now);
       case DECIDE -> decide(piece(act.piece()), act.answer(), now);

@@ -15,14 +15,14 @@ record Trial(List<Act> acts, String difference) {
     Chance chance = new Chance(motor, seed);
     Bout bout = start.copy();
     List<Act> acts = new ArrayList<>();
-    int length = 4 + (int) Math.floorMod(seed * 31, 12L);
+    int length = 3 + (int) Math.floorMod(seed * 31, 10L);
     while (acts.size() < length) {
       Act act = chance.next(bout.story());
       acts.add(act);
       Optional<String> found =
           bout.perform(act)
               .or(() -> bout.compareThese(chance.slots()))
-              .or(() -> acts.size() == length ? bout.compareAll(1) : Optional.empty());
+              .or(() -> acts.size() == length ? bout.compareEach() : Optional.empty());
       if (found.isPresent()) {
         return found.map(it -> new Trial(acts, it));
       }
