@@ -45,8 +45,7 @@ final class BackwardCall {
   }
 
   private Status solve(Inputs known, String result, String value, Answer answer) throws BadInput {
-    AmountReading reading =
-        result.contains("ratio") ? AmountText.read(value, Unit.ONE) : AmountText.read(value);
+    AmountReading reading = AmountText.read(value, Unit.ONE);
     if (reading instanceof AmountReading.NotUnderstood not) {
       throw new BadInput(not.sentence());
     }

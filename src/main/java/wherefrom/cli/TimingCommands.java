@@ -256,6 +256,7 @@ final class TimingCommands {
             answer.row(Fields.of("open", open), open);
           }
           check.compare(cylinder).forEach(each -> row(each, answer));
+          check.notes(cylinder).forEach(note -> answer.row(Fields.of("note", note), note));
           return Status.stoppedIf(!check.open(cylinder).isEmpty());
         });
   }

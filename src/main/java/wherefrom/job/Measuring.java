@@ -143,9 +143,13 @@ public final class Measuring {
   private List<Question> questions(
       ReadingPlan plan, Subject subject, Tool tool, List<TakenReading> taken) {
     List<Question> questions = new ArrayList<>();
-    for (Sample sample : MeasureBook.samples(plan, taken)) {
+    List<Sample> samples = MeasureBook.samples(plan, taken);
+    for (Sample sample : samples) {
       double[] others = others(plan, subject, sample.station());
       questions.addAll(Plausibility.ask(plan, sample, tool, others));
+    }
+    if (questions.isEmpty()) {
+      questions.addAll(Plausibility.askSisters(plan, samples));
     }
     return questions;
   }

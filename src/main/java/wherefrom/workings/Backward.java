@@ -21,6 +21,9 @@ public final class Backward {
   private static final double MISS = 1e-9;
   private static final int MOST_STEPS = 200;
 
+  /** Past the places usual for a unit, where the ends of a span are told. */
+  private static final int MORE_PLACES = 2;
+
   private final Working working;
   private final Inputs known;
   private final AmountInput unknown;
@@ -51,12 +54,12 @@ public final class Backward {
             .filter(AmountInput.class::isInstance)
             .map(AmountInput.class::cast)
             .orElseThrow(() -> new IllegalArgumentException("no input figure " + unknownKey));
-    return new Backward(working, known, unknown, resultKey, wanted).solve();
+    return new Backward(working, working.completed(known), unknown, resultKey, wanted).solve();
   }
 
   private BackwardAnswer solve() {
     WorkingCard card = working.card();
-    Amount start = base(unknown.range().most().doubleValue());
+    Amount start = new Amount(unknown.range().most(), Unit.getBase(unknown.dimension()));
     Optional<WorkingAnswer> trouble =
         InputCheck.findTrouble(card, known.with(unknown.key(), start));
     if (trouble.isPresent()) {
@@ -67,6 +70,10 @@ public final class Backward {
       return probe.findMissing().get();
     }
     Survey survey = Survey.of(probe, unknown.range());
+    Optional<Nonsense> unlike = probe.findResultUnit().flatMap(this::findWrongUnit);
+    if (unlike.isPresent()) {
+      return unlike.get();
+    }
     if (survey.isFlat()) {
       return new NoAnswer(
           "The result does not depend on " + unknown.words() + " with these figures.");
@@ -77,6 +84,24 @@ public final class Backward {
         .min(Comparator.comparingDouble(this::distanceFromStart))
         .<BackwardAnswer>map(x -> solution(probe, x))
         .orElseGet(() -> noAnswer(survey));
+  }
+
+  /** A wanted volume is no length, whatever its figure. */
+  private Optional<Nonsense> findWrongUnit(Unit shown) {
+    if (shown.dimension() == wanted.dimension()) {
+      return Optional.empty();
+    }
+    String like = shown.symbol().isEmpty() ? "" : ", such as " + shown.symbol();
+    return Optional.of(
+        new Nonsense(
+            resultKey,
+            resultKey
+                + " is "
+                + shown.dimension().words()
+                + like
+                + "; what is wanted was given as "
+                + wanted.text()
+                + "."));
   }
 
   private static double root(Probe probe, Survey.Bracket bracket) {
@@ -129,8 +154,9 @@ public final class Backward {
 
   private String shown(double inBase) {
     Amount amount = base(inBase, wanted.dimension()).to(wanted.unit());
-    BigDecimal short5 = amount.number().round(new MathContext(5));
-    return new Amount(short5, wanted.unit()).text();
+    BigDecimal digits = amount.number().round(new MathContext(5));
+    int places = Math.min(digits.scale(), wanted.unit().decimals() + MORE_PLACES);
+    return amount.rounded(Math.max(0, places)).text();
   }
 
   private Amount base(double inBase) {
@@ -138,7 +164,7 @@ public final class Backward {
   }
 
   private static Amount base(double inBase, Dimension dimension) {
-    return new Amount(new BigDecimal(inBase), Unit.getBase(dimension));
+    return new Amount(BigDecimal.valueOf(inBase), Unit.getBase(dimension));
   }
 
   /** The unit a figure was entered in; empty where none was. */

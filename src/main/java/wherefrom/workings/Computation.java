@@ -24,9 +24,10 @@ final class Computation {
             .filter(input -> inputs.findMeasured(input.key()).isPresent())
             .<InputSpec>map(input -> input)
             .toList();
-    Evaluation evaluation = working.evaluate(new Terms(card, inputs, duals(figures, inputs)));
+    Terms terms = new Terms(card, inputs, duals(figures, inputs));
+    Evaluation evaluation = working.evaluate(terms);
     if (evaluation instanceof Values values) {
-      return result(values, figures, inputs);
+      return result(values.notes(Questions.of(working, terms, inputs)), figures, inputs);
     }
     return (WorkingAnswer) evaluation;
   }

@@ -9,6 +9,8 @@ public record Note(Kind kind, String key, String text, Source source) {
     CONCLUSION,
     /** A margin under a minimum, or something that can hurt. */
     CAUTION,
+    /** A figure that is not usual: it may be a slip, and may be right. */
+    QUESTION,
     /** What was left out, or how a figure is meant. */
     REMARK
   }
@@ -19,6 +21,10 @@ public record Note(Kind kind, String key, String text, Source source) {
 
   public static Note caution(String key, String text, Source source) {
     return new Note(Kind.CAUTION, key, text, source);
+  }
+
+  public static Note question(String key, String text, Source source) {
+    return new Note(Kind.QUESTION, key, text, source);
   }
 
   public static Note remark(String key, String text, Source source) {

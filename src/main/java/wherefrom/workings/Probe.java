@@ -20,6 +20,7 @@ final class Probe {
   private final double wanted;
   private final Map<String, Dual> figures = new HashMap<>();
   private final Terms complete;
+  private Optional<Unit> resultUnit = Optional.empty();
 
   Probe(Working working, Inputs known, AmountInput unknown, String resultKey, double wanted) {
     this.working = working;
@@ -70,9 +71,19 @@ final class Probe {
     }
     return values.figures().stream()
         .filter(figure -> figure.key().equals(resultKey))
-        .map(Figure::inBase)
+        .map(this::seen)
         .filter(dual -> Double.isFinite(dual.toDouble()))
         .findFirst();
+  }
+
+  private Dual seen(Figure figure) {
+    resultUnit = Optional.of(figure.unit());
+    return figure.inBase();
+  }
+
+  /** The unit that the result is shown in; empty where none was seen so far. */
+  Optional<Unit> findResultUnit() {
+    return resultUnit;
   }
 
   private Evaluation evaluate(double x) {

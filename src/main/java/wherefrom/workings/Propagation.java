@@ -39,7 +39,8 @@ final class Propagation {
     Unit unit = figure.unit();
     double value = inUnit(figure.inBase().value(), unit);
     double u = inUnit(DoubleDouble.of(Math.sqrt(variance)), unit);
-    return new ResultValue(figure.key(), figure.words(), unit, value, u, shares(figure, variance));
+    return new ResultValue(
+        figure.key(), figure.words(), unit, value, u, shares(figure, variance), figure.rounding());
   }
 
   private double part(Figure figure, int index) {

@@ -47,6 +47,10 @@ public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
     return base.compareTo(most) > 0;
   }
 
+  public boolean holds(BigDecimal base) {
+    return !isTooSmall(base) && !isTooLarge(base);
+  }
+
   private static BigDecimal most(Dimension dimension) {
     return switch (dimension) {
       case NUMBER -> BigDecimal.valueOf(1_000_000);

@@ -15,6 +15,7 @@ import wherefrom.quantity.Unit;
  * @param standardUncertainty in {@code unit}; zero where no input had one
  * @param shares each input's part in the variance, the largest first; inputs without uncertainty
  *     are left out
+ * @param rounding which way the value goes where it is shown with fewer places
  */
 public record ResultValue(
     String key,
@@ -22,11 +23,22 @@ public record ResultValue(
     Unit unit,
     double value,
     double standardUncertainty,
-    List<Share> shares) {
+    List<Share> shares,
+    Rounding rounding) {
   private static final int EXTRA_PLACES = 3;
 
   public ResultValue {
     shares = List.copyOf(shares);
+  }
+
+  public ResultValue(
+      String key,
+      String words,
+      Unit unit,
+      double value,
+      double standardUncertainty,
+      List<Share> shares) {
+    this(key, words, unit, value, standardUncertainty, shares, Rounding.NEAREST);
   }
 
   /** The input whose better measurement would help most; empty where none had an uncertainty. */
@@ -49,8 +61,8 @@ public record ResultValue(
    */
   public String text() {
     double least = Math.pow(10, -(unit.decimals() + EXTRA_PLACES));
-    if (standardUncertainty < least) {
-      return amount().rounded(unit.decimals()).text();
+    if (standardUncertainty < least || rounding != Rounding.NEAREST) {
+      return new Amount(rounding.rounded(amount().number(), unit.decimals()), unit).text();
     }
     BigDecimal u = BigDecimal.valueOf(standardUncertainty).round(new MathContext(2));
     int decimals = Math.max(0, u.scale());

@@ -23,9 +23,22 @@ public record Values(List<Figure> figures, List<Note> notes) implements Evaluati
     return new Values(more, notes);
   }
 
+  /** A limit, which is shown rounded to the side that claims less. */
+  public Values andLimit(String key, String words, Unit unit, Dual inBase, Rounding rounding) {
+    List<Figure> more = new ArrayList<>(figures);
+    more.add(new Figure(key, words, unit, inBase, rounding));
+    return new Values(more, notes);
+  }
+
   public Values note(Note note) {
     List<Note> more = new ArrayList<>(notes);
     more.add(note);
+    return new Values(figures, more);
+  }
+
+  public Values notes(List<Note> others) {
+    List<Note> more = new ArrayList<>(notes);
+    more.addAll(others);
     return new Values(figures, more);
   }
 

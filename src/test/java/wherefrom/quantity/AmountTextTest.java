@@ -3,6 +3,7 @@ package wherefrom.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -104,5 +105,24 @@ class AmountTextTest {
 
   private static String refusedMeasure(String text) {
     return ((MeasuredReading.NotUnderstood) MeasuredText.read(text)).sentence();
+  }
+
+  /** The same unit as people write it: pound-force with or without its f, either way round. */
+  @Test
+  void aPoundIsAForceHoweverItIsWritten() {
+    for (String unit : List.of("lb/in", "lbf/in", "lbs/in", "LBF/IN")) {
+      assertThat(AmountText.read("220 " + unit))
+          .isEqualTo(new AmountReading.Understood(Amount.of("220", Unit.POUND_PER_INCH)));
+    }
+    for (String unit : List.of("lb·ft", "lbf·ft", "lbf.ft", "lbf-ft", "ft-lb", "ft·lbf")) {
+      assertThat(AmountText.read("65 " + unit))
+          .isEqualTo(new AmountReading.Understood(Amount.of("65", Unit.POUND_FOOT)));
+    }
+    for (String unit : List.of("lb-in", "lbf·in", "in-lb", "in·lbf")) {
+      assertThat(AmountText.read("65 " + unit))
+          .isEqualTo(new AmountReading.Understood(Amount.of("65", Unit.POUND_INCH)));
+    }
+    assertThat(AmountText.read("11500000 lbf/in²"))
+        .isEqualTo(new AmountReading.Understood(Amount.of("11500000", Unit.PSI)));
   }
 }

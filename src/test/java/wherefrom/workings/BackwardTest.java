@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -170,6 +171,148 @@ class BackwardTest {
     assertThatThrownBy(
             () -> Backward.solve(working("ratio-after-cut"), inputs, "colour", "ratio", nine))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  private static BackwardAnswer solve(
+      String key, String unknown, String result, Amount wanted, String... texts) {
+    InputsReading read = InputText.read(working(key), List.of(texts));
+    return Backward.solve(
+        working(key), ((InputsReading.Understood) read).inputs(), unknown, result, wanted);
+  }
+
+  @Test
+  void aNamedLubricantNeedsNoNutFactor() {
+    // The fastener article's own case: K 0.20 dry, 3/8 in, 4,940 lb at 30.88 lb·ft; ±30 % of it.
+    Solution dry =
+        (Solution)
+            solve(
+                "torque",
+                "preload",
+                "torque",
+                Amount.of("30.875", Unit.POUND_FOOT),
+                "diameter=0.375in",
+                "lubricant=dry");
+    assertThat(dry.unknown().value()).isCloseTo(4940, within(1e-6));
+    assertThat(dry.unknown().standardUncertainty())
+        .isCloseTo(4940 * 0.30 / Math.sqrt(3), within(1e-6));
+    Solution torque =
+        (Solution)
+            solve(
+                "preload",
+                "torque",
+                "preload",
+                Amount.of("4940", Unit.POUND),
+                "diameter=0.375in",
+                "lubricant=oiled");
+    assertThat(torque.unknown().amount().in(Unit.POUND_FOOT))
+        .isCloseTo(30.875 * 0.15 / 0.20, within(1e-6));
+    assertThat(
+            solve(
+                "torque",
+                "preload",
+                "torque",
+                Amount.of("30", Unit.POUND_FOOT),
+                "diameter=0.375in",
+                "lubricant=own"))
+        .isInstanceOf(MissingInputs.class);
+  }
+
+  @Test
+  void theReadingsOwnBandServesBackwards() {
+    Solution upper =
+        (Solution)
+            solve(
+                "accept",
+                "upper",
+                "accept-to",
+                Amount.of("0.0020", Unit.INCH),
+                "reading=0.0010in±0.0001in");
+    assertThat(upper.unknown().value()).isCloseTo(0.002165, within(1e-9));
+  }
+
+  /** Every figure that a working takes, found again: nothing is refused with a tail of digits. */
+  @Test
+  void endsOfARangeAreWithinIt() {
+    Solution gap =
+        (Solution)
+            solve("ring-gap", "gap-per-bore", "gap", Amount.of("0.016", Unit.INCH), "bore=4in");
+    assertThat(gap.unknown().value()).isCloseTo(0.004, within(1e-12));
+    Solution most =
+        (Solution)
+            solve("ring-gap", "gap-per-bore", "gap", Amount.of("0.080", Unit.INCH), "bore=4in");
+    assertThat(most.unknown().value()).isCloseTo(0.02, within(1e-12));
+    assertThat(most.result().findNote("unusual-gap-per-bore").orElseThrow().text())
+        .contains("gap per bore 0.02: usual are 0.002 to 0.01.");
+    NoAnswer none =
+        (NoAnswer)
+            solve("ring-gap", "gap-per-bore", "gap", Amount.of("0.2", Unit.INCH), "bore=4in");
+    assertThat(none.sentence()).doesNotContainPattern("\\d{12}");
+  }
+
+  @Test
+  void aWantedResultOfAnotherKindIsRefused() {
+    Nonsense refused =
+        (Nonsense)
+            solve(
+                "ring-gap",
+                "gap-per-bore",
+                "gap",
+                Amount.of("16", Unit.CUBIC_CENTIMETRE),
+                "bore=4in");
+    assertThat(refused.sentence()).contains("gap is a length", "16 cc");
+  }
+
+  @Test
+  void anAnswerAtWhichPartsTouchSaysSo() {
+    Solution deck =
+        (Solution)
+            solve(
+                "compression-ratio",
+                "deck",
+                "ratio",
+                Amount.ofNumber("12"),
+                "bore=4in",
+                "stroke=3.48in",
+                "chamber=70cc",
+                "gasket-bore=4in",
+                "gasket-thickness=0.020in",
+                "piston-volume=5cc");
+    assertThat(deck.result().findNote("piston-to-head-touches").orElseThrow().text())
+        .contains("The piston would hit the head");
+    Solution gasket =
+        (Solution)
+            solve(
+                "compression-ratio",
+                "gasket-thickness",
+                "ratio",
+                Amount.ofNumber("6"),
+                "bore=4in",
+                "stroke=3.48in",
+                "chamber=70cc",
+                "gasket-bore=4in",
+                "deck=0.020in",
+                "piston-volume=5cc");
+    assertThat(gasket.result().findNote("unusual-gasket-thickness").orElseThrow().kind())
+        .isEqualTo(Note.Kind.QUESTION);
+  }
+
+  @Test
+  void anOwnNutFactorScattersAsTheOthersUnlessItSaysHowMuch() {
+    String[] texts = {"diameter=0.375in", "preload=4940lb", "lubricant=own", "k=0.20"};
+    ResultValue own = torque(texts);
+    texts[2] = "lubricant=dry";
+    texts[3] = "k=0.20";
+    assertThat(torque(texts).standardUncertainty()).isEqualTo(own.standardUncertainty());
+    assertThat(own.standardUncertainty() / own.value())
+        .isCloseTo(0.30 / Math.sqrt(3), within(1e-9));
+    texts[3] = "k=0.20±0.01";
+    assertThat(torque(texts).standardUncertainty() / own.value()).isCloseTo(0.05, within(1e-9));
+  }
+
+  private static ResultValue torque(String... texts) {
+    InputsReading read = InputText.read(working("torque"), List.of(texts));
+    Inputs inputs = ((InputsReading.Understood) read).inputs();
+    return ((Result) working("torque").compute(inputs)).getValue("torque");
   }
 
   @Test

@@ -4,6 +4,7 @@ import java.util.List;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Sources;
 import wherefrom.parts.PartKind;
+import wherefrom.workings.catalogue.Sisters;
 
 /** Crank, shells, housings, bores, pistons, faces. */
 final class BottomEndPlans {
@@ -23,6 +24,7 @@ final class BottomEndPlans {
               .at("axial-middle", "Along the engine, middle")
               .at("axial-bottom", "Along the engine, bottom of the ring travel")
               .between(40, 200)
+              .alikeWithin(Sisters.BORE)
               .source(Sources.FAA_32),
           ReadingPlan.of(PartKind.PISTON, "piston-diameter", "Piston at the skirt", Shape.VALUE)
               .at("skirt", "At the skirt, square to the pin")
@@ -55,6 +57,7 @@ final class BottomEndPlans {
         .at("rear-horizontal", "Rear end, turned by 90°")
         .how("Clear of the fillets and of the oil hole.")
         .between(20, 150)
+        .alikeWithin(Sisters.SHAFT)
         .source(Sources.TM_262);
   }
 
@@ -65,6 +68,7 @@ final class BottomEndPlans {
         .at("rear", "Crown, near the rear edge")
         .how("Ball-anvil micrometer, away from the parting line.")
         .between(0.8, 8)
+        .alikeWithin(Sisters.SHAFT)
         .source(Sources.TM_604);
   }
 
@@ -74,7 +78,8 @@ final class BottomEndPlans {
         .at("left", "45° to the left")
         .at("right", "45° to the right")
         .how("Shells out, cap torqued.")
-        .between(20, 170);
+        .between(20, 170)
+        .alikeWithin(Sisters.BORE);
   }
 
   private static ReadingPlan flatness(Feature feature, String key, String title, String source) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
+import wherefrom.workings.catalogue.Sisters;
 
 /**
  * Questions readings that may be slips: printed and typed figures are often wrong, inch and
@@ -27,6 +28,9 @@ public final class Plausibility {
 
   private static final int FEWEST_OTHERS = 3;
 
+  /** By how many times more two of a kind may differ than readings of one surface. */
+  private static final double OF_TWO = 1.5;
+
   private Plausibility() {}
 
   /**
@@ -39,7 +43,7 @@ public final class Plausibility {
     for (Amount reading : sample.readings()) {
       unitSlip(plan, sample.station(), reading, others)
           .or(() -> implausible(plan, sample.station(), reading))
-          .or(() -> farFromOthers(sample.station(), reading, others))
+          .or(() -> farFromOthers(plan, sample.station(), reading, others))
           .ifPresent(questions::add);
     }
     repeats(sample, tool).ifPresent(questions::add);
@@ -85,11 +89,11 @@ public final class Plausibility {
   }
 
   private static Optional<Question> farFromOthers(
-      Station station, Amount reading, double[] others) {
+      ReadingPlan plan, Station station, Amount reading, double[] others) {
     double base = reading.inBase().doubleValue();
     if (others.length < FEWEST_OTHERS
         || median(others) < LARGE
-        || Math.abs(base - median(others)) <= FAR * median(others)) {
+        || Math.abs(base - median(others)) <= far(plan, median(others))) {
       return Optional.empty();
     }
     return Optional.of(
@@ -100,6 +104,40 @@ public final class Plausibility {
                 + " at \""
                 + station.words()
                 + "\" is far from the others of its kind. Read again."));
+  }
+
+  /** Two of a kind differ by wear and by what a maker allows; a few surfaces only by little. */
+  private static double far(ReadingPlan plan, double median) {
+    double byShare = FAR * median;
+    return plan.apart() > 0 ? Math.min(byShare, OF_TWO * plan.apart()) : byShare;
+  }
+
+  /** Readings of one surface, each of which is asked back where it is far from the rest. */
+  public static List<Question> askSisters(ReadingPlan plan, List<Sample> samples) {
+    List<Question> questions = new ArrayList<>();
+    double[] sizes =
+        samples.stream()
+            .mapToDouble(one -> Amount.of(one.mean(), one.unit()).inBase().doubleValue())
+            .toArray();
+    for (int at = 0; plan.apart() > 0 && at < sizes.length; at++) {
+      if (Sisters.distance(sizes, at) > plan.apart()) {
+        questions.add(sister(samples.get(at), Sisters.distance(sizes, at)));
+      }
+    }
+    return questions;
+  }
+
+  private static Question sister(Sample sample, double distance) {
+    Unit unit = sample.unit();
+    return new Question(
+        Question.Kind.FAR_FROM_OTHERS,
+        sample.station().key(),
+        Amount.of(sample.mean(), unit).rounded(unit.decimals()).text()
+            + " at \""
+            + sample.station().words()
+            + "\" is "
+            + Amount.of(distance, Unit.MILLIMETRE).to(unit).rounded(unit.decimals()).text()
+            + " from the other readings. Read again.");
   }
 
   private static Optional<Question> repeats(Sample sample, Tool tool) {

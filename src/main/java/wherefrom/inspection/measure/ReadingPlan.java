@@ -15,6 +15,8 @@ import wherefrom.parts.PartKind;
  * @param how what to watch
  * @param least the least plausible reading, in mm or newtons
  * @param most the most plausible reading, in mm or newtons
+ * @param apart how far readings of one surface may differ, in mm, before it is asked back; 0 where
+ *     they are of different things
  * @param source where the way of measuring comes from
  */
 public record ReadingPlan(
@@ -26,6 +28,7 @@ public record ReadingPlan(
     String how,
     double least,
     double most,
+    double apart,
     String source) {
 
   public ReadingPlan {
@@ -41,7 +44,7 @@ public record ReadingPlan(
   }
 
   private static ReadingPlan start(String of, String key, String title, Shape shape) {
-    return new ReadingPlan(key, of, title, List.of(), shape, "", 0, 0, Sources.PRACTICE);
+    return new ReadingPlan(key, of, title, List.of(), shape, "", 0, 0, 0, Sources.PRACTICE);
   }
 
   ReadingPlan at(String station, String words) {
@@ -51,20 +54,25 @@ public record ReadingPlan(
   ReadingPlan at(Station station) {
     List<Station> more = new ArrayList<>(stations);
     more.add(station);
-    return new ReadingPlan(key, of, title, more, shape, how, least, most, source);
+    return new ReadingPlan(key, of, title, more, shape, how, least, most, apart, source);
   }
 
   /** Plausible readings, in mm or newtons. */
   ReadingPlan between(double low, double high) {
-    return new ReadingPlan(key, of, title, stations, shape, how, low, high, source);
+    return new ReadingPlan(key, of, title, stations, shape, how, low, high, apart, source);
+  }
+
+  /** Its stations read one surface, and differ by wear alone. */
+  ReadingPlan alikeWithin(double millimetres) {
+    return new ReadingPlan(key, of, title, stations, shape, how, least, most, millimetres, source);
   }
 
   ReadingPlan how(String words) {
-    return new ReadingPlan(key, of, title, stations, shape, words, least, most, source);
+    return new ReadingPlan(key, of, title, stations, shape, words, least, most, apart, source);
   }
 
   ReadingPlan source(String text) {
-    return new ReadingPlan(key, of, title, stations, shape, how, least, most, text);
+    return new ReadingPlan(key, of, title, stations, shape, how, least, most, apart, text);
   }
 
   public Optional<Station> findStation(String station) {

@@ -5,6 +5,7 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Sources;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Dimension;
+import wherefrom.workings.catalogue.Sisters;
 
 /** Pushrods, lifters, lobes, studs, valves and springs. */
 final class ValvetrainPlans {
@@ -30,13 +31,15 @@ final class ValvetrainPlans {
               .at("foot-a", "Near the foot")
               .at("foot-b", "Near the foot, turned by 90°")
               .between(10, 40)
+              .alikeWithin(Sisters.SHAFT)
               .source(Sources.TM_653),
           ReadingPlan.of(Feature.LIFTER_BORE, "lifter-bore", "Lifter bore", Shape.SPREAD)
               .at("top-a", "Top")
               .at("top-b", "Top, turned by 90°")
               .at("bottom-a", "Bottom")
               .at("bottom-b", "Bottom, turned by 90°")
-              .between(10, 40),
+              .between(10, 40)
+              .alikeWithin(Sisters.SHAFT),
           ReadingPlan.of(Feature.LOBE, "lobe-lift", "Lobe lift", Shape.LIFT)
               .at("heel-toe", "Heel to toe")
               .at("across", "Across, square to it")
@@ -52,6 +55,7 @@ final class ValvetrainPlans {
               .at("middle", "Middle of the worn length")
               .at("bottom", "Bottom of the worn length")
               .between(4, 16)
+              .alikeWithin(Sisters.SHAFT)
               .source(Sources.TM_653),
           ReadingPlan.of(PartKind.VALVE, "valve-margin", "Valve margin", Shape.SPREAD)
               .at("one", "Thickness of the rim")

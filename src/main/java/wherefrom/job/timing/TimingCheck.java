@@ -142,7 +142,33 @@ public final class TimingCheck {
     }
     LobeTiming timing = ((LobeAnswer.Fitted) answer).timing();
     AngleValue centre = timing.centreLine();
-    return "centre line " + centre.text() + ", duration " + timing.duration().text();
+    return "centre line "
+        + centre.text()
+        + ", duration "
+        + timing.duration().text()
+        + "; "
+        + flankWords(timing.flanks());
+  }
+
+  /** Between which lifts the centre line was taken, and how far it moves there. */
+  private String flankWords(LobeTiming.Flanks flanks) {
+    return String.format(
+        Locale.ROOT,
+        "centre taken between %s and %s of lift, where it moves by %.1f deg",
+        Amount.of(flanks.from(), unit).rounded(unit.decimals()).text(),
+        Amount.of(flanks.to(), unit).rounded(unit.decimals()).text(),
+        Math.abs(flanks.lean()));
+  }
+
+  /** Where each centre line of a cylinder was taken, a sentence a lobe; none while one is open. */
+  public List<String> notes(int cylinder) {
+    List<String> notes = new ArrayList<>();
+    for (ValveSide side : ValveSide.values()) {
+      if (fit(new ValveSpot(cylinder, side)) instanceof LobeAnswer.Fitted fitted) {
+        notes.add(side.word() + ": " + flankWords(fitted.timing().flanks()));
+      }
+    }
+    return notes;
   }
 
   /** The lift at which the events count, in words. */

@@ -43,7 +43,9 @@ final class PlanDetails {
         switch (margin.standing()) {
           case CLEAR -> "Clear of the usual least, ";
           case UNDECIDED -> "Too near to say: usual least ";
+          case NOT_KNOWN -> "Not known, measure again: usual least ";
           case UNDER -> "Under the usual least, ";
+          case TOUCHES -> margin.gap().touchWords() + ". Usual least ";
         };
     return standing
         + margin.least().words()

@@ -51,12 +51,17 @@ final class PlanModel {
 
     /** {@code under 0.080 in}, {@code near 0.080 in}; empty where nothing is to be said. */
     String mark() {
-      return marked
-          .map(
-              margin ->
-                  (margin.standing() == Margin.Standing.UNDER ? "under " : "near ")
-                      + margin.least().words())
-          .orElse("");
+      return marked.map(Cell::words).orElse("");
+    }
+
+    private static String words(Margin margin) {
+      return switch (margin.standing()) {
+        case CLEAR -> "";
+        case UNDECIDED -> "near " + margin.least().words();
+        case NOT_KNOWN -> "not known, measure again";
+        case UNDER -> "under " + margin.least().words();
+        case TOUCHES -> margin.gap().touchWords();
+      };
     }
   }
 
@@ -193,12 +198,14 @@ final class PlanModel {
       return Cell.of(key.equals(RATIO) ? "cannot be" : "");
     }
     Optional<Margin> marked =
-        column.listMarked().stream().filter(m -> m.result().key().equals(key)).findFirst();
+        column.listMarked().stream().filter(m -> m.gap().key().equals(key)).findFirst();
     return column
         .result()
         .findValue(key)
-        .map(value -> new Cell(brief(value), marked))
-        .orElse(Cell.of(""));
+        .map(PlanModel::brief)
+        .or(() -> column.findAtLeast(key).map(value -> "≥ " + brief(value)))
+        .map(words -> new Cell(words, marked))
+        .orElseGet(() -> Cell.of(column.isNotKnown(key) ? "not known" : ""));
   }
 
   /** {@code 0.0425 ± 0.0033 in}: the unit once. */
@@ -225,7 +232,7 @@ final class PlanModel {
 
   private static List<Note> needs(PlanColumn column) {
     return column.result().notes().stream()
-        .filter(note -> note.key().startsWith("needs-"))
+        .filter(note -> note.key().startsWith("needs-") || note.key().startsWith("not-known-"))
         .toList();
   }
 

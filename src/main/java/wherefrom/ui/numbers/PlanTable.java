@@ -13,7 +13,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.workings.plan.Margin;
 
 /** The plan's table: rows of cells under keys that choose a column; in pages where it is long. */
 final class PlanTable extends Region {
@@ -64,7 +63,7 @@ final class PlanTable extends Region {
     if (cell.marked().isEmpty()) {
       return value;
     }
-    Polygon figure = figure(cell.marked().get().standing() == Margin.Standing.UNDER);
+    Polygon figure = figure(cell.marked().get().isBad());
     HBox mark = new HBox(touch.scale().px(2), figure, Panes.grow(touch.small(cell.mark())));
     mark.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     VBox both = new VBox(value, mark);
@@ -72,7 +71,7 @@ final class PlanTable extends Region {
     return both;
   }
 
-  /** A full triangle: under; an empty one: too near to say. */
+  /** A full triangle: under or touching; an empty one: too near to say, or not known. */
   private Polygon figure(boolean under) {
     double side = touch.scale().px(4.5) * touch.scale().textFactor();
     Polygon figure = new Polygon(0, 0, side, 0, side / 2, side);

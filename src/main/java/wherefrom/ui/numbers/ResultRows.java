@@ -58,6 +58,7 @@ final class ResultRows {
     return switch (note.kind()) {
       case CONCLUSION -> "Conclusion";
       case CAUTION -> "Caution";
+      case QUESTION -> "Is this right?";
       case REMARK -> "To know";
     };
   }

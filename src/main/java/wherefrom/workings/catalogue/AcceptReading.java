@@ -2,7 +2,6 @@ package wherefrom.workings.catalogue;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
@@ -12,11 +11,11 @@ import wherefrom.workings.Inputs;
 import wherefrom.workings.MissingInputs;
 import wherefrom.workings.Nonsense;
 import wherefrom.workings.Note;
+import wherefrom.workings.Rounding;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
-import wherefrom.workings.WorkingAnswer;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.maths.Dual;
 
@@ -51,16 +50,13 @@ public final class AcceptReading implements Working {
 
   /** The ± of the reading serves as its uncertainty. */
   @Override
-  public WorkingAnswer compute(Inputs inputs) {
-    Optional<Measured> stated =
-        inputs
-            .findMeasured(READING.key())
-            .filter(reading -> inputs.find(UNCERTAINTY.key()).isEmpty());
-    return Working.super.compute(
-        stated
-            .flatMap(Measured::standardUncertainty)
-            .map(u -> inputs.with(UNCERTAINTY.key(), u))
-            .orElse(inputs));
+  public Inputs completed(Inputs inputs) {
+    return inputs
+        .findMeasured(READING.key())
+        .filter(reading -> inputs.find(UNCERTAINTY.key()).isEmpty())
+        .flatMap(Measured::standardUncertainty)
+        .map(u -> inputs.with(UNCERTAINTY.key(), u))
+        .orElse(inputs);
   }
 
   @Override
@@ -90,19 +86,26 @@ public final class AcceptReading implements Working {
     Dual factor = Dual.of(Double.toString(Acceptance.GUARD_FACTOR));
     Dual guard = terms.get(UNCERTAINTY).times(factor);
     Values values =
-        Values.of("guard-band", "guard band", unit, guard)
+        new Values(List.of(), List.of())
+            .andLimit("guard-band", "guard band", unit, guard, Rounding.UP)
             .and(
                 "probability",
                 "chance to lie within",
                 Unit.PERCENT,
                 Dual.of(acceptance.probability()));
     if (terms.has(LOWER)) {
-      values = values.and("accept-from", "accept from", unit, terms.get(LOWER).plus(guard));
-      values = values.and("reject-below", "reject below", unit, terms.get(LOWER).minus(guard));
+      Dual lower = terms.get(LOWER);
+      values =
+          values
+              .andLimit("accept-from", "accept from", unit, lower.plus(guard), Rounding.UP)
+              .andLimit("reject-below", "reject below", unit, lower.minus(guard), Rounding.DOWN);
     }
     if (terms.has(UPPER)) {
-      values = values.and("accept-to", "accept up to", unit, terms.get(UPPER).minus(guard));
-      values = values.and("reject-above", "reject above", unit, terms.get(UPPER).plus(guard));
+      Dual upper = terms.get(UPPER);
+      values =
+          values
+              .andLimit("accept-to", "accept up to", unit, upper.minus(guard), Rounding.DOWN)
+              .andLimit("reject-above", "reject above", unit, upper.plus(guard), Rounding.UP);
     }
     return values
         .note(conclusion(acceptance.decision()))

@@ -1,8 +1,10 @@
 package wherefrom.workings.catalogue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Evaluation;
@@ -67,6 +69,23 @@ public final class BoreShape implements Working {
             .and("taper", "taper", unit, taper)
             .and("wear", "wear", unit, wear);
     return withOversize(terms, values, wear);
+  }
+
+  @Override
+  public List<Note> questions(Terms terms) {
+    List<Note> questions =
+        new ArrayList<>(
+            Sisters.ask(
+                terms, Stream.concat(THRUST.stream(), AXIAL.stream()).toList(), Sisters.BORE));
+    List<Dual> readings = Stream.concat(THRUST.stream(), AXIAL.stream()).map(terms::get).toList();
+    if (Spread.largest(readings).isLessThan(terms.get(NOMINAL))) {
+      questions.add(
+          Note.question(
+              "under-nominal",
+              "Every reading is under the nominal size. Is that size right?",
+              Source.commonPractice()));
+    }
+    return questions;
   }
 
   private static Values withOversize(Terms terms, Values values, Dual wear) {

@@ -13,6 +13,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.WheelAngle;
 
 /** How far the crank turns before the cam follows. */
 public final class CamSlack implements Working {
@@ -33,7 +34,7 @@ public final class CamSlack implements Working {
           "cam-slack",
           "Slack from crank to cam",
           List.of(FORWARD, BACKWARD),
-          "slack = |forward − backward|, in crank degrees",
+          "slack = |forward − backward| the shorter way round, in crank degrees",
           Source.commonPractice(),
           List.of("Backlash of the rotor's own drive is in it: read at the cam where you can."));
 
@@ -44,7 +45,7 @@ public final class CamSlack implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual slack = terms.get(FORWARD).minus(terms.get(BACKWARD)).abs();
+    Dual slack = new WheelAngle(terms.get(FORWARD)).from(new WheelAngle(terms.get(BACKWARD))).abs();
     return Values.of("slack", "slack in crank degrees", Unit.DEGREE, slack)
         .noteIf(
             Dual.of(5).isLessThan(slack),

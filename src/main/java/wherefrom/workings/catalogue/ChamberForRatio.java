@@ -67,6 +67,8 @@ public final class ChamberForRatio implements Working {
             .map(
                 now -> values.and("remove", "to remove", Unit.CUBIC_CENTIMETRE, now.minus(chamber)))
             .orElse(values);
-    return CombustionSpace.withNotes(terms, all);
+    boolean mustGrow = terms.find(NOW).filter(now -> now.isLessThan(chamber)).isPresent();
+    return CombustionSpace.withNotes(terms, CombustionSpace.pistonToHead(terms), all)
+        .noteIf(mustGrow, CombustionSpace::ratioAbove);
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.workings.catalogue;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Evaluation;
 import wherefrom.workings.Nonsense;
+import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
@@ -14,6 +15,9 @@ final class Clearances {
   static final Source SOURCE =
       Source.published(
           "NAVEDTRA 14050 (plain measuring); about 0.001 in per in of journal is usual");
+
+  /** Four times what is usual per diameter. */
+  private static final double WIDE = 0.004;
 
   private Clearances() {}
 
@@ -31,6 +35,13 @@ final class Clearances {
             "per-diameter",
             "clearance per journal diameter",
             wherefrom.quantity.Unit.ONE,
-            clearance.dividedBy(terms.get(JOURNAL)));
+            clearance.dividedBy(terms.get(JOURNAL)))
+        .noteIf(
+            terms.get(JOURNAL).times(WIDE).isLessThan(clearance),
+            () ->
+                Note.question(
+                    "clearance-wide",
+                    "About 0.001 in per in of journal is usual. Read every size again.",
+                    SOURCE));
   }
 }

@@ -3,11 +3,11 @@ package wherefrom.workings.catalogue;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Evaluation;
 import wherefrom.workings.MissingInputs;
 import wherefrom.workings.Nonsense;
-import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
@@ -27,10 +27,6 @@ public final class CoilBind implements Working {
       AmountInput.of("coils", Dimension.NUMBER, "All coils, the ground ends counted.").optional();
   private static final AmountInput WIRE =
       AmountInput.length("wire", "The wire's diameter.").optional();
-
-  /** 0.060 in. */
-  public static final Minimum LEAST =
-      new Minimum("0.060 in (0.050 to 0.100 in are named)", "1.524", Source.fromMemory());
 
   private static final WorkingCard CARD =
       new WorkingCard(
@@ -61,19 +57,14 @@ public final class CoilBind implements Working {
               + ": it is solid at that height already.");
     }
     Dual margin = terms.get(INSTALLED).minus(solid.get()).minus(terms.get(LIFT));
-    return Values.of("margin", "left before coil bind", terms.lengthUnit(), margin)
-        .and("solid", "solid height", terms.lengthUnit(), solid.get())
-        .noteIf(LEAST.isUndercutBy(margin), CoilBind::caution);
+    Unit unit = terms.lengthUnit();
+    Values values =
+        Values.of("margin", "left before coil bind", unit, margin)
+            .and("solid", "solid height", unit, solid.get());
+    return Gap.COIL_BIND.withNote(values, margin, unit);
   }
 
   private static List<wherefrom.workings.InputSpec> missing(Terms terms) {
     return terms.has(COILS) ? List.of(WIRE) : List.of(SOLID);
-  }
-
-  static Note caution() {
-    return Note.caution(
-        "coil-bind-near",
-        "Under the usual least of " + LEAST.words() + ": a bound spring bends the valvetrain.",
-        LEAST.source());
   }
 }

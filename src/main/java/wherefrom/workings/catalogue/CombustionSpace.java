@@ -1,5 +1,7 @@
 package wherefrom.workings.catalogue;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,8 +59,11 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
           .optional();
   public static final AmountInput CREVICE_GAP =
       AmountInput.length("crevice-gap", "The radial gap round the piston above the top ring.")
-          .orZero()
+          .in(Range.between("0", "10"))
           .optional();
+
+  private static final double LEAST_RATIO = 5;
+  private static final double MOST_RATIO = 14;
 
   private static final List<AmountInput> ALL =
       List.of(
@@ -122,9 +127,45 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
     return swept.dividedBy(ratio.minus(Dual.of(1)));
   }
 
-  /** Says when the crevice is left out, and when the gasket would hang into the bore. */
-  static Values withNotes(Terms terms, Values values) {
-    return values
+  /** What a negative cut means. */
+  static Note ratioAbove() {
+    return Note.conclusion(
+        "ratio-above-target",
+        "The ratio is above the wanted one already: nothing is to be cut.",
+        Source.workedOut("the inputs given"));
+  }
+
+  /** What is left between piston edge and head: deck and gasket. */
+  static Dual pistonToHead(Terms terms) {
+    return terms.get(DECK).plus(terms.get(GASKET_THICKNESS));
+  }
+
+  /** As {@link #withNotes}, and asks back where no engine has such a ratio. */
+  static Values withRatioNotes(Terms terms, Dual pistonToHead, Dual ratio, Values values) {
+    return askRatio(ratio, withNotes(terms, pistonToHead, values));
+  }
+
+  /** Asks back where no engine that burns petrol has such a ratio. */
+  public static Values askRatio(Dual ratio, Values values) {
+    boolean usual = ratio.toDouble() >= LEAST_RATIO && ratio.toDouble() <= MOST_RATIO;
+    return values.noteIf(
+        !usual,
+        () ->
+            Note.question(
+                "unusual-ratio",
+                "A ratio of "
+                    + new BigDecimal(ratio.toDouble()).round(new MathContext(3)).toPlainString()
+                    + ": petrol engines have 5 to 14. Read every figure again.",
+                Source.commonPractice()));
+  }
+
+  /**
+   * Says when the piston would hit the head or comes near it, when the crevice is left out, and
+   * when the gasket would hang into the bore.
+   */
+  static Values withNotes(Terms terms, Dual pistonToHead, Values values) {
+    return Gap.PISTON_TO_HEAD
+        .withNote(values, pistonToHead, terms.lengthUnit())
         .noteIf(
             !terms.has(CREVICE_HEIGHT),
             () ->

@@ -49,7 +49,8 @@ public final class CompressionRatio implements Working {
         Values.of("ratio", "compression ratio", Unit.ONE, space.ratio(clearance))
             .and("swept", "swept volume", Unit.CUBIC_CENTIMETRE, space.swept())
             .and("clearance", "clearance volume", Unit.CUBIC_CENTIMETRE, clearance);
-    return CombustionSpace.withNotes(terms, values);
+    return CombustionSpace.withRatioNotes(
+        terms, CombustionSpace.pistonToHead(terms), space.ratio(clearance), values);
   }
 
   /** Nothing is left above the piston. */

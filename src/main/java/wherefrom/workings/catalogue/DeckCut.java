@@ -51,7 +51,9 @@ public final class DeckCut implements Working {
     Values values =
         Values.of("cut", "cut of the deck", unit, terms.get(DECK).minus(newDeck))
             .and("deck", "deck afterwards", unit, newDeck)
-            .and(PistonToHead.KEY, "piston to head", unit, quench);
-    return PistonToHead.withCaution(quench, CombustionSpace.withNotes(terms, values));
+            .and(Gap.PISTON_TO_HEAD.key(), "piston to head", unit, quench);
+    boolean nothing = terms.get(DECK).isLessThan(newDeck);
+    return CombustionSpace.withNotes(terms, quench, values)
+        .noteIf(nothing, CombustionSpace::ratioAbove);
   }
 }

@@ -28,6 +28,9 @@ public final class HeadCut implements Working {
           "The chamber's opening at the deck, traced (in², cm²) or poured (cc/thou, cc/mm)."
               + " Measure it: chamber walls slope, so no table is safe.");
 
+  /** In mm: 0.12 in. */
+  private static final double MOST_USUAL = 3;
+
   private static final WorkingCard CARD =
       new WorkingCard(
           "head-cut",
@@ -59,7 +62,15 @@ public final class HeadCut implements Working {
               + terms.text(CHAMBER_NOW)
               + "): milling only makes it smaller.");
     }
-    return Values.of("cut", "cut", terms.lengthUnit(), removed.dividedBy(terms.get(OPENING)))
+    Dual cut = removed.dividedBy(terms.get(OPENING));
+    return Values.of("cut", "cut", terms.lengthUnit(), cut)
+        .noteIf(
+            Dual.of(MOST_USUAL).isLessThan(cut),
+            () ->
+                Note.question(
+                    "cut-deep",
+                    "More than any usual head can lose. Read volumes and opening again.",
+                    Source.commonPractice()))
         .note(
             Note.caution(
                 "least-head",

@@ -1,5 +1,6 @@
 package wherefrom.workings.catalogue;
 
+import java.util.ArrayList;
 import java.util.List;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
@@ -61,6 +62,17 @@ public final class JournalShape implements Working {
         .findStep(wear.max(Dual.of(0)).times(2), unit)
         .map(step -> values.and("undersize", "next undersize that cleans up", unit, step))
         .orElseGet(() -> values.note(pastLast()));
+  }
+
+  @Override
+  public List<Note> questions(Terms terms) {
+    List<AmountInput> inputs = List.of(FRONT_A, FRONT_B, REAR_A, REAR_B);
+    List<Note> questions = new ArrayList<>(Sisters.ask(terms, inputs, Sisters.SHAFT));
+    Dual smallest = Spread.smallest(inputs.stream().map(terms::get).toList());
+    if (terms.get(NextUndersize.STANDARD).isLessThan(smallest)) {
+      questions.add(NextUndersize.overStandard());
+    }
+    return questions;
   }
 
   private static Note pastLast() {

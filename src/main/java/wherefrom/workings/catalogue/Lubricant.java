@@ -1,5 +1,6 @@
 package wherefrom.workings.catalogue;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -17,8 +18,10 @@ import wherefrom.workings.Range;
  * scatter of ±30 % (fastener article, 2020).
  */
 public enum Lubricant {
-  DRY("dry", "0.20", "0.06"),
-  OILED("oiled", "0.15", "0.045");
+  DRY("dry", "0.20"),
+  OILED("oiled", "0.15");
+
+  private static final BigDecimal SCATTER = new BigDecimal("0.30");
 
   static final String OWN = "own";
   static final ChoiceInput CHOICE =
@@ -29,27 +32,34 @@ public enum Lubricant {
           "oiled",
           OWN);
   static final AmountInput NUT_FACTOR =
-      AmountInput.of("k", Dimension.NUMBER, "The nut factor K, with lubricant=own.")
+      AmountInput.of(
+              "k",
+              Dimension.NUMBER,
+              "The nut factor K, with lubricant=own; without its own ± it scatters by ±30 %.")
           .in(Range.above("0", "1"))
           .optional();
 
   private final String word;
   private final String factor;
-  private final String scatter;
 
-  Lubricant(String word, String factor, String scatter) {
+  Lubricant(String word, String factor) {
     this.word = word;
     this.factor = factor;
-    this.scatter = scatter;
   }
 
   public String word() {
     return word;
   }
 
-  /** K with its scatter, each value within ±30 % taken as equally likely. */
+  /** K with its scatter. */
   public Measured nutFactor() {
-    return Measured.ofLimits(Amount.ofNumber(factor), Amount.ofNumber(scatter));
+    return scattered(Amount.ofNumber(factor));
+  }
+
+  /** Each value within ±30 % taken as equally likely. */
+  private static Measured scattered(Amount factor) {
+    BigDecimal spread = factor.number().multiply(SCATTER).abs();
+    return Measured.ofLimits(factor, new Amount(spread, factor.unit()));
   }
 
   public static Optional<Lubricant> find(String word) {
@@ -60,10 +70,16 @@ public enum Lubricant {
     return List.of(CHOICE, NUT_FACTOR);
   }
 
-  /** The inputs with K put in for a named lubricant, unless K was entered, too. */
+  /**
+   * The inputs with K put in for a named lubricant, unless K was entered, too. A K that was entered
+   * without its ± scatters as the others do.
+   */
   static Inputs withNutFactor(Inputs inputs) {
-    if (inputs.find(NUT_FACTOR.key()).isPresent()) {
-      return inputs;
+    Optional<Measured> own = inputs.findMeasured(NUT_FACTOR.key());
+    if (own.isPresent() || inputs.find(NUT_FACTOR.key()).isPresent()) {
+      return own.filter(k -> k.standardUncertainty().isEmpty())
+          .map(k -> inputs.with(NUT_FACTOR.key(), scattered(k.value())))
+          .orElse(inputs);
     }
     return inputs
         .find(CHOICE.key())

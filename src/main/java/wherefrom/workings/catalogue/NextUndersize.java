@@ -53,6 +53,20 @@ public final class NextUndersize implements Working {
     return withStep(terms, standard, wear, step.get());
   }
 
+  @Override
+  public List<Note> questions(Terms terms) {
+    return terms.get(STANDARD).isLessThan(terms.get(SMALLEST))
+        ? List.of(overStandard())
+        : List.of();
+  }
+
+  static Note overStandard() {
+    return Note.question(
+        "over-standard",
+        "The smallest reading is over the standard size. Is that size right?",
+        Source.commonPractice());
+  }
+
   private static Values withStep(Terms terms, Dual standard, Dual wear, Dual step) {
     Unit unit = terms.lengthUnit();
     return Values.of("undersize", "next undersize", unit, step)

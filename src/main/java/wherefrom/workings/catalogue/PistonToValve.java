@@ -2,10 +2,10 @@ package wherefrom.workings.catalogue;
 
 import java.util.List;
 import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.ChoiceInput;
 import wherefrom.workings.Evaluation;
-import wherefrom.workings.Note;
 import wherefrom.workings.Range;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
@@ -38,12 +38,6 @@ public final class PistonToValve implements Working {
                   + " rise of its tip; 0 if unchanged.")
           .orZero();
 
-  /** 0.080 in. */
-  public static final Minimum LEAST_INTAKE = new Minimum("0.080 in", "2.032", Source.fromMemory());
-
-  /** 0.100 in. */
-  public static final Minimum LEAST_EXHAUST = new Minimum("0.100 in", "2.54", Source.fromMemory());
-
   private static final WorkingCard CARD =
       new WorkingCard(
           "piston-to-valve",
@@ -73,20 +67,9 @@ public final class PistonToValve implements Working {
             terms.get(VALVE_TILT),
             flat,
             terms.get(SEAT_SINK));
-    Minimum least = least(terms.getChoice(SIDE));
-    return Values.of("clearance", "piston to valve", terms.lengthUnit(), left)
-        .noteIf(least.isUndercutBy(left), () -> caution(terms.getChoice(SIDE), least));
-  }
-
-  public static Minimum least(String side) {
-    return side.equals("intake") ? LEAST_INTAKE : LEAST_EXHAUST;
-  }
-
-  static Note caution(String side, Minimum least) {
-    return Note.caution(
-        "valve-near",
-        "Under the usual least of " + least.words() + " for the " + side + " valve.",
-        least.source());
+    Gap gap = terms.getChoice(SIDE).equals("intake") ? Gap.PISTON_TO_INTAKE : Gap.PISTON_TO_EXHAUST;
+    Unit unit = terms.lengthUnit();
+    return gap.withNote(Values.of("clearance", "piston to valve", unit, left), left, unit);
   }
 
   /**

@@ -9,7 +9,6 @@ import wherefrom.workings.MissingInputs;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
-import wherefrom.workings.WorkingAnswer;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.maths.Dual;
 
@@ -35,8 +34,8 @@ public final class PreloadFromTorque implements Working {
   }
 
   @Override
-  public WorkingAnswer compute(Inputs inputs) {
-    return Working.super.compute(Lubricant.withNutFactor(inputs));
+  public Inputs completed(Inputs inputs) {
+    return Lubricant.withNutFactor(inputs);
   }
 
   @Override

@@ -70,7 +70,7 @@ public final class RatioAfterCut implements Working {
             .and("chamber", "chamber afterwards", cc, chamber)
             .and("clearance", "clearance volume", cc, clearance)
             .and("deck", "deck afterwards", terms.lengthUnit(), deck)
-            .and(PistonToHead.KEY, "piston to head", terms.lengthUnit(), gap);
-    return PistonToHead.withCaution(gap, CombustionSpace.withNotes(terms, values));
+            .and(Gap.PISTON_TO_HEAD.key(), "piston to head", terms.lengthUnit(), gap);
+    return CombustionSpace.withRatioNotes(terms, gap, space.ratio(clearance), values);
   }
 }

@@ -1,9 +1,9 @@
 package wherefrom.workings.catalogue;
 
 import java.util.List;
+import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Evaluation;
-import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
@@ -15,9 +15,6 @@ import wherefrom.workings.maths.Dual;
 public final class RetainerToSeal implements Working {
   public static final AmountInput GAP =
       AmountInput.length("seal-gap", "Retainer to seal or guide top, valve closed.");
-
-  /** 0.050 in. */
-  public static final Minimum LEAST = new Minimum("0.050 in", "1.27", Source.fromMemory());
 
   private static final WorkingCard CARD =
       new WorkingCard(
@@ -36,14 +33,8 @@ public final class RetainerToSeal implements Working {
   @Override
   public Evaluation evaluate(Terms terms) {
     Dual margin = terms.get(GAP).minus(terms.get(CoilBind.LIFT));
-    return Values.of("margin", "retainer to seal at full lift", terms.lengthUnit(), margin)
-        .noteIf(LEAST.isUndercutBy(margin), RetainerToSeal::caution);
-  }
-
-  static Note caution() {
-    return Note.caution(
-        "seal-near",
-        "Under the usual least of " + LEAST.words() + ": the retainer may crush the seal.",
-        LEAST.source());
+    Unit unit = terms.lengthUnit();
+    return Gap.RETAINER_TO_SEAL.withNote(
+        Values.of("margin", "retainer to seal at full lift", unit, margin), margin, unit);
   }
 }

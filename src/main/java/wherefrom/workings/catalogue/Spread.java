@@ -1,5 +1,6 @@
 package wherefrom.workings.catalogue;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BinaryOperator;
 import wherefrom.workings.maths.Dual;
@@ -16,8 +17,14 @@ final class Spread {
     return fold(readings, Dual::min);
   }
 
+  /**
+   * The largest reading less the smallest, of at least two. They are always two different readings:
+   * where all agree, each still has its own uncertainty, as readings that agree do not take the
+   * tool's step away (JCGM 100:2008, F.2.2.1).
+   */
   static Dual range(List<Dual> readings) {
-    return largest(readings).minus(smallest(readings));
+    List<Dual> sorted = readings.stream().sorted(Comparator.comparing(Dual::value)).toList();
+    return sorted.get(sorted.size() - 1).minus(sorted.get(0));
   }
 
   private static Dual fold(List<Dual> readings, BinaryOperator<Dual> choice) {

@@ -3,6 +3,7 @@ package wherefrom.workings.catalogue;
 import java.util.List;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Evaluation;
+import wherefrom.workings.Nonsense;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
@@ -31,8 +32,15 @@ public final class StripWidth implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual area = Geometry.disc(terms.get(StripClearance.STRAND));
-    return Values.of(
-        "width", "width to expect", terms.lengthUnit(), area.dividedBy(terms.get(CLEARANCE)));
+    Dual strand = terms.get(StripClearance.STRAND);
+    Dual width = Geometry.disc(strand).dividedBy(terms.get(CLEARANCE));
+    if (width.isLessThan(strand)) {
+      return new Nonsense(
+          CLEARANCE.key(),
+          "At "
+              + terms.text(CLEARANCE)
+              + " the strip would not be pressed wider than it is: take a thicker strip.");
+    }
+    return Values.of("width", "width to expect", terms.lengthUnit(), width);
   }
 }

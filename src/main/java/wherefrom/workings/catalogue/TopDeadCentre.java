@@ -5,12 +5,14 @@ import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Evaluation;
+import wherefrom.workings.Nonsense;
 import wherefrom.workings.Range;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
+import wherefrom.workings.maths.WheelAngle;
 
 /** Top dead centre on the degree wheel, midway between two touches of a stop. */
 public final class TopDeadCentre implements Working {
@@ -30,9 +32,11 @@ public final class TopDeadCentre implements Working {
           "top-dead-centre",
           "Top dead centre by a stop",
           List.of(BEFORE, AFTER),
-          "top dead centre = (before + after) / 2",
+          "top dead centre = midway between before and after, the shorter way round",
           Source.commonPractice(),
-          List.of("The same stop, untouched, for both readings; turn by hand, plugs out."));
+          List.of(
+              "The same stop, untouched, for both readings; turn by hand, plugs out.",
+              "The stop must touch within a quarter turn of the top."));
 
   @Override
   public WorkingCard card() {
@@ -41,10 +45,14 @@ public final class TopDeadCentre implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    return Values.of(
-        "centre",
-        "top dead centre on the wheel",
-        Unit.DEGREE,
-        terms.get(BEFORE).plus(terms.get(AFTER)).times(0.5));
+    WheelAngle before = new WheelAngle(terms.get(BEFORE));
+    WheelAngle after = new WheelAngle(terms.get(AFTER));
+    if (before.isOpposite(after)) {
+      return new Nonsense(
+          AFTER.key(),
+          "The readings lie half a turn apart, with a dead centre midway on either side: set the"
+              + " stop to touch nearer to the top.");
+    }
+    return Values.of("centre", "top dead centre on the wheel", Unit.DEGREE, before.midway(after));
   }
 }

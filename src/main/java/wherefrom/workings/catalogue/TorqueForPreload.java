@@ -10,7 +10,6 @@ import wherefrom.workings.Note;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
-import wherefrom.workings.WorkingAnswer;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.maths.Dual;
 
@@ -38,8 +37,8 @@ public final class TorqueForPreload implements Working {
   }
 
   @Override
-  public WorkingAnswer compute(Inputs inputs) {
-    return Working.super.compute(Lubricant.withNutFactor(inputs));
+  public Inputs completed(Inputs inputs) {
+    return Lubricant.withNutFactor(inputs);
   }
 
   @Override

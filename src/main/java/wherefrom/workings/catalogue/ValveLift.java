@@ -40,7 +40,7 @@ public final class ValveLift implements Working {
   @Override
   public Evaluation evaluate(Terms terms) {
     Dual lift = lift(terms.get(LOBE_LIFT), terms.get(ROCKER_RATIO), terms.get(LASH));
-    if (lift.isLessThan(Dual.of(0))) {
+    if (!Dual.of(0).isLessThan(lift)) {
       return new Nonsense(
           LASH.key(), "With a lash of " + terms.text(LASH) + " the valve would never open.");
     }

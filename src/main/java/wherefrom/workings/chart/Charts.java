@@ -118,7 +118,9 @@ public final class Charts {
     return switch (standing) {
       case CLEAR -> "clear";
       case UNDECIDED -> "undecided";
+      case NOT_KNOWN -> "not known";
       case UNDER -> "under usual least";
+      case TOUCHES -> "touches";
     };
   }
 

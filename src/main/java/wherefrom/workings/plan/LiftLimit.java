@@ -1,39 +1,30 @@
 package wherefrom.workings.plan;
 
-import wherefrom.workings.Source;
-import wherefrom.workings.catalogue.CoilBind;
-import wherefrom.workings.catalogue.Minimum;
-import wherefrom.workings.catalogue.RetainerToSeal;
+import wherefrom.workings.catalogue.Gap;
 
-/** What can stop a valve from lifting farther, with the usual least margin. */
+/** What can stop a valve from lifting farther. */
 public enum LiftLimit {
-  COIL_BIND("coil-bind", "coil bind"),
-  SEAL("retainer-to-seal", "retainer to seal"),
-  SLOT("rocker-slot", "rocker slot");
+  COIL_BIND(Gap.COIL_BIND, "coil bind"),
+  SEAL(Gap.RETAINER_TO_SEAL, "retainer to seal"),
+  SLOT(Gap.ROCKER_SLOT, "rocker slot");
 
-  private static final Minimum SLOT_LEAST = new Minimum("0.030 in", "0.762", Source.fromMemory());
-
-  private final String key;
+  private final Gap gap;
   private final String words;
 
-  LiftLimit(String key, String words) {
-    this.key = key;
+  LiftLimit(Gap gap, String words) {
+    this.gap = gap;
     this.words = words;
   }
 
+  public Gap gap() {
+    return gap;
+  }
+
   public String key() {
-    return key;
+    return gap.key();
   }
 
   public String words() {
     return words;
-  }
-
-  public Minimum least() {
-    return switch (this) {
-      case COIL_BIND -> CoilBind.LEAST;
-      case SEAL -> RetainerToSeal.LEAST;
-      case SLOT -> SLOT_LEAST;
-    };
   }
 }

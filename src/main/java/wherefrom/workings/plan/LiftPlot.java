@@ -40,7 +40,7 @@ public record LiftPlot(Unit unit, double lift, double band, List<Bar> bars) {
     for (LiftLimit limit : LiftLimit.values()) {
       result
           .findValue(limit.key())
-          .map(gap -> new Margin(gap, limit.least()))
+          .map(gap -> new Margin(gap, limit.gap()))
           .ifPresent(margin -> bars.add(bar(limit, lift, margin)));
     }
     double band = Plot.COVERAGE * lift.standardUncertainty();

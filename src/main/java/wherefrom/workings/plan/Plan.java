@@ -2,6 +2,7 @@ package wherefrom.workings.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.workings.AmountInput;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.MissingInputs;
 import wherefrom.workings.Nonsense;
@@ -9,12 +10,12 @@ import wherefrom.workings.Note;
 import wherefrom.workings.Result;
 import wherefrom.workings.WorkingAnswer;
 import wherefrom.workings.catalogue.CombustionSpace;
+import wherefrom.workings.catalogue.ValveLift;
 
 /** How things are now, and up to three what-ifs. */
 public record Plan(Inputs now, List<WhatIf> whatIfs) {
   public static final int MOST_WHAT_IFS = 3;
   private static final String NOW = "now";
-  private static final PlanWorking WORKING = new PlanWorking();
 
   /**
    * @throws IllegalArgumentException where there are more than three what-ifs
@@ -29,22 +30,29 @@ public record Plan(Inputs now, List<WhatIf> whatIfs) {
   /** All inputs of a what-if: those of now with its changes. */
   public Inputs inputsOf(WhatIf whatIf) {
     Inputs then = now.withAll(whatIf.changes());
-    String gasket = CombustionSpace.GASKET_THICKNESS.key();
-    boolean otherGasket = !now.find(gasket).equals(then.find(gasket));
-    return now.findMeasured(gasket)
-        .filter(before -> otherGasket)
-        .map(before -> then.with(PlanInputs.GASKET_BEFORE.key(), before))
+    then = withBefore(then, CombustionSpace.GASKET_THICKNESS, PlanInputs.GASKET_BEFORE);
+    then = withBefore(then, ValveLift.ROCKER_RATIO, PlanInputs.RATIO_BEFORE);
+    return withBefore(then, ValveLift.LASH, PlanInputs.LASH_BEFORE);
+  }
+
+  /** Where a figure is another than now, the one of now stands beside it. */
+  private Inputs withBefore(Inputs then, AmountInput input, AmountInput before) {
+    boolean other = !now.find(input.key()).equals(then.find(input.key()));
+    return now.findMeasured(input.key())
+        .filter(figure -> other)
+        .map(figure -> then.with(before.key(), figure))
         .orElse(then);
   }
 
   /** Now first, then the what-ifs in their order. */
   public List<PlanAnswer> work() {
     List<PlanAnswer> answers = new ArrayList<>();
-    WorkingAnswer first = WORKING.compute(now);
+    WorkingAnswer first = new PlanWorking().compute(now);
     answers.add(answer(NOW, now, first, first));
     for (WhatIf whatIf : whatIfs) {
       Inputs then = inputsOf(whatIf);
-      answers.add(answer(whatIf.name(), then, first, WORKING.compute(then)));
+      PlanWorking working = new PlanWorking(ClearanceBasis.of(now, whatIf));
+      answers.add(answer(whatIf.name(), then, first, working.compute(then)));
     }
     return List.copyOf(answers);
   }

@@ -1,8 +1,10 @@
 package wherefrom.workings.plan;
 
 import java.util.List;
+import java.util.Optional;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
+import wherefrom.workings.ResultValue;
 
 /**
  * One worked-out column of the plan.
@@ -19,6 +21,16 @@ public record PlanColumn(
   public PlanColumn {
     margins = List.copyOf(margins);
     consequences = List.copyOf(consequences);
+  }
+
+  /** Whether the gap or result with the key was there and is not known with the column's parts. */
+  public boolean isNotKnown(String key) {
+    return result.findNote(RoomAtValves.NOT_KNOWN + key).isPresent();
+  }
+
+  /** The least that a gap is known to be, where no more is known. */
+  public Optional<ResultValue> findAtLeast(String key) {
+    return result.findValue(key + ClearanceBasis.AT_LEAST);
   }
 
   /** The margins that are under their least or too near it for the uncertainty. */

@@ -12,6 +12,7 @@ import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
+import wherefrom.workings.catalogue.Gap;
 import wherefrom.workings.maths.Dual;
 
 /** A column of the plan while it is being worked out, step by step. */
@@ -54,6 +55,12 @@ final class PlanDraft {
 
   void length(String key, String words, Dual value) {
     add(key, words, terms.lengthUnit(), value);
+  }
+
+  /** A gap, and in plain words what touches where none is left. */
+  void gap(Gap gap, String words, Dual left) {
+    length(gap.key(), words, left);
+    gap.findTouch(left, terms.lengthUnit()).ifPresent(notes::add);
   }
 
   void add(String key, String words, Unit unit, Dual value) {

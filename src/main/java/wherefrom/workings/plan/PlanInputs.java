@@ -12,6 +12,7 @@ import static wherefrom.workings.catalogue.CombustionSpace.STROKE;
 
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.quantity.Dimension;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.ChoiceInput;
 import wherefrom.workings.InputSpec;
@@ -30,6 +31,14 @@ public final class PlanInputs {
   /** Set by the plan itself when a what-if has another gasket. */
   public static final AmountInput GASKET_BEFORE =
       AmountInput.length("gasket-before", "The thickness of the gasket used up to now.").orZero();
+
+  /** Set by the plan itself when a what-if has another rocker ratio. */
+  public static final AmountInput RATIO_BEFORE =
+      AmountInput.of("rocker-ratio-before", Dimension.NUMBER, "The rocker ratio used up to now.");
+
+  /** Set by the plan itself when a what-if has another lash. */
+  public static final AmountInput LASH_BEFORE =
+      AmountInput.length("lash-before", "The lash used up to now.").orZero();
 
   public static final AmountInput SLOT_ROOM =
       AmountInput.length(
@@ -62,6 +71,8 @@ public final class PlanInputs {
           ValveLift.LOBE_LIFT,
           ValveLift.ROCKER_RATIO,
           ValveLift.LASH,
+          RATIO_BEFORE,
+          LASH_BEFORE,
           CoilBind.INSTALLED,
           CoilBind.SOLID,
           RetainerToSeal.GAP,

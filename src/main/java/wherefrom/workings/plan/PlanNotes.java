@@ -25,6 +25,19 @@ final class PlanNotes {
               + " base circle or ratio measure again.",
           Source.commonPractice());
 
+  static final Note NEVER_OPENS =
+      Note.caution(
+          "never-opens",
+          "With this lash the valve would never open: check lobe lift, ratio and lash.",
+          Source.workedOut("the three figures"));
+
+  static final Note RATIO_OF_THE_CUT =
+      Note.remark(
+          "ratio-of-the-cut",
+          "The ratio's band is that of a head cut by exactly the figure shown: what the other"
+              + " readings leave open.",
+          Source.workedOut("the inputs given"));
+
   static final Note CHECKING_PUSHROD =
       Note.remark(
           "checking-pushrod",

@@ -26,6 +26,17 @@ public final class PlanWorking implements Working {
               "A cut that is not given counts as none; a result that lacks an input is left out.",
               "The limits that matter are the engine's own; usual least margins are marked so."));
 
+  private final ClearanceBasis basis;
+
+  /** A column whose clearances were measured with the parts that it has. */
+  public PlanWorking() {
+    this(ClearanceBasis.SAME_PARTS);
+  }
+
+  PlanWorking(ClearanceBasis basis) {
+    this.basis = basis;
+  }
+
   @Override
   public WorkingCard card() {
     return CARD;
@@ -39,6 +50,7 @@ public final class PlanWorking implements Working {
       return trouble.get();
     }
     ValvetrainStep.work(draft);
+    RoomAtValves.work(draft, basis);
     return draft.values();
   }
 }

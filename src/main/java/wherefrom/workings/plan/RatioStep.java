@@ -17,9 +17,9 @@ import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.catalogue.ChamberForRatio;
 import wherefrom.workings.catalogue.CombustionSpace;
+import wherefrom.workings.catalogue.Gap;
 import wherefrom.workings.catalogue.Geometry;
 import wherefrom.workings.catalogue.HeadCut;
-import wherefrom.workings.catalogue.PistonToHead;
 import wherefrom.workings.maths.Dual;
 
 /** From the wanted ratio, or the cuts themselves, to the ratio and the lowering of the head. */
@@ -58,7 +58,7 @@ final class RatioStep {
     Dual rest = space.withoutChamber().minus(slice);
     draft.add("swept", "swept volume", Unit.CUBIC_CENTIMETRE, space.swept());
     Optional<Dual> cut = findHeadCut(draft, space, rest);
-    Optional<Dual> chamber = cut.flatMap(known -> findChamber(draft, known));
+    Optional<Dual> chamber = cut.flatMap(known -> findChamber(draft, asMade(draft, known)));
     if (chamber.isEmpty() || !isZero(cut.get()) || !isZero(deckCut)) {
       uncut(draft, space);
     }
@@ -73,7 +73,7 @@ final class RatioStep {
     Dual deck = draft.get(DECK).minus(deckCut);
     cut.ifPresent(known -> draft.length("head-cut", "cut off the head", known));
     draft.length("deck", "deck", deck);
-    draft.length(PistonToHead.KEY, "piston to head", deck.plus(draft.get(GASKET_THICKNESS)));
+    draft.gap(Gap.PISTON_TO_HEAD, "piston to head", deck.plus(draft.get(GASKET_THICKNESS)));
     return Optional.empty();
   }
 
@@ -127,6 +127,18 @@ final class RatioStep {
       return Dual.of(0);
     }
     return cut;
+  }
+
+  /**
+   * A cut that was worked out is made as shown: where it comes from too large a chamber, the ratio
+   * after it is off as well, and says so with its band.
+   */
+  private static Dual asMade(PlanDraft draft, Dual cut) {
+    if (draft.terms().has(HEAD_CUT) || isZero(cut)) {
+      return cut;
+    }
+    draft.note(PlanNotes.RATIO_OF_THE_CUT);
+    return Dual.of(cut.value());
   }
 
   private static boolean isZero(Dual dual) {

@@ -2,14 +2,14 @@ package wherefrom.workings.plan;
 
 import java.util.Optional;
 import wherefrom.workings.catalogue.CoilBind;
+import wherefrom.workings.catalogue.Gap;
 import wherefrom.workings.catalogue.IntakeCorrection;
-import wherefrom.workings.catalogue.PistonToValve;
 import wherefrom.workings.catalogue.PushrodLength;
 import wherefrom.workings.catalogue.RetainerToSeal;
 import wherefrom.workings.catalogue.ValveLift;
 import wherefrom.workings.maths.Dual;
 
-/** From the lowering of the head to intake, pushrod, lift limits and the room at the valves. */
+/** From the lowering of the head to intake, pushrod and lift limits. */
 final class ValvetrainStep {
   private ValvetrainStep() {}
 
@@ -18,8 +18,6 @@ final class ValvetrainStep {
     lowering.ifPresent(known -> intake(draft, known));
     lowering.ifPresent(known -> pushrod(draft, known));
     lift(draft);
-    lowering.ifPresentOrElse(
-        known -> pistonToValve(draft, known), () -> draft.note(PlanNotes.CUT_NOT_KNOWN));
   }
 
   private static void intake(PlanDraft draft, Dual lowering) {
@@ -60,38 +58,22 @@ final class ValvetrainStep {
             draft.get(ValveLift.LOBE_LIFT),
             draft.get(ValveLift.ROCKER_RATIO),
             draft.get(ValveLift.LASH));
+    if (!Dual.of(0).isLessThan(lift)) {
+      draft.note(PlanNotes.NEVER_OPENS);
+      return;
+    }
     draft.length("lift", "valve lift", lift);
     if (draft.hasAll("coil bind", CoilBind.INSTALLED, CoilBind.SOLID)) {
       Dual travel = draft.get(CoilBind.INSTALLED).minus(draft.get(CoilBind.SOLID));
-      draft.length(LiftLimit.COIL_BIND.key(), "left before coil bind", travel.minus(lift));
+      draft.gap(Gap.COIL_BIND, "left before coil bind", travel.minus(lift));
     }
     if (draft.hasAll("retainer to seal", RetainerToSeal.GAP)) {
       Dual gap = draft.get(RetainerToSeal.GAP);
-      draft.length(LiftLimit.SEAL.key(), "retainer to seal", gap.minus(lift));
+      draft.gap(Gap.RETAINER_TO_SEAL, "retainer to seal", gap.minus(lift));
     }
     if (draft.hasAll("rocker slot", PlanInputs.SLOT_ROOM)) {
       Dual room = draft.get(PlanInputs.SLOT_ROOM);
-      draft.length(LiftLimit.SLOT.key(), "left in the rocker's slot", room.minus(lift));
+      draft.gap(Gap.ROCKER_SLOT, "left in the rocker's slot", room.minus(lift));
     }
-  }
-
-  private static void pistonToValve(PlanDraft draft, Dual lowering) {
-    if (!draft.hasAll("piston to valve", PistonToValve.VALVE_TILT, PistonToValve.CROWN)) {
-      return;
-    }
-    if (draft.hasAll("piston to intake valve", PlanInputs.CLEARANCE_INTAKE)) {
-      Dual now = draft.get(PlanInputs.CLEARANCE_INTAKE);
-      draft.length("piston-to-intake", "piston to intake valve", left(draft, lowering, now));
-    }
-    if (draft.hasAll("piston to exhaust valve", PlanInputs.CLEARANCE_EXHAUST)) {
-      Dual now = draft.get(PlanInputs.CLEARANCE_EXHAUST);
-      draft.length("piston-to-exhaust", "piston to exhaust valve", left(draft, lowering, now));
-    }
-  }
-
-  private static Dual left(PlanDraft draft, Dual lowering, Dual now) {
-    boolean flat = draft.terms().getChoice(PistonToValve.CROWN).equals("flat");
-    Dual sink = draft.orZero(PistonToValve.SEAT_SINK);
-    return PistonToValve.left(now, lowering, draft.get(PistonToValve.VALVE_TILT), flat, sink);
   }
 }

@@ -2,6 +2,7 @@ package wherefrom.workings.timing;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import wherefrom.workings.maths.WheelAngle;
 
 /**
  * One value as found beside the card's.
@@ -15,14 +16,18 @@ public record Comparison(TimingValue value, AngleValue found, OptionalDouble car
 
   /** Whether the readings can tell the two apart. */
   public boolean differs() {
-    return card.isPresent()
-        && Math.abs(found.degrees() - card.getAsDouble()) > COVERAGE * found.standardUncertainty();
+    return card.isPresent() && Math.abs(off()) > COVERAGE * found.standardUncertainty();
+  }
+
+  /** Found less card. Marks of the wheel are compared as such: 250° is 110° before. */
+  private double off() {
+    double off = found.degrees() - card.orElseThrow();
+    return value.isMark() ? WheelAngle.near(off, 0) : off;
   }
 
   /** What was found, with its standard uncertainty. */
   public String foundWords() {
-    return value.said(found.degrees())
-        + String.format(Locale.ROOT, " ± %.1f deg", found.standardUncertainty());
+    return value.said(found.degrees()) + found.band();
   }
 
   /** What the card says; empty where nothing was typed. */
@@ -35,7 +40,7 @@ public record Comparison(TimingValue value, AngleValue found, OptionalDouble car
     if (card.isEmpty()) {
       return "no card value typed";
     }
-    double off = found.degrees() - card.getAsDouble();
+    double off = off();
     String by = String.format(Locale.ROOT, "%.1f deg %s", Math.abs(off), off < 0 ? "less" : "more");
     return differs()
         ? "DIFFERS: " + by + ", more than the readings leave open"

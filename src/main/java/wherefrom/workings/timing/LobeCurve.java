@@ -1,35 +1,31 @@
 package wherefrom.workings.timing;
 
 import java.util.OptionalDouble;
-import org.hipparchus.analysis.interpolation.AkimaSplineInterpolator;
+import org.hipparchus.analysis.interpolation.SplineInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
-/** A smooth curve through the readings of one lobe, and where its flanks pass a lift. */
+/**
+ * A smooth curve through the readings of one lobe, and where its flanks pass a lift. It is the
+ * natural cubic spline: a cam's acceleration has no jumps but for those of its ramps.
+ */
 final class LobeCurve {
-  /** The part of the full lift from which the flanks are steep enough to be used. */
-  static final double LOW = 0.2;
-
-  /** The part of the full lift above which the nose is too round to be used. */
-  static final double HIGH = 0.8;
-
   private static final int HALVINGS = 48;
 
   private final double[] angles;
   private final double[] lifts;
   private final int top;
   private final PolynomialSplineFunction curve;
-  private final PolynomialSplineFunction slope;
 
   LobeCurve(double[] angles, double[] lifts, int top) {
     this.angles = angles.clone();
     this.lifts = lifts.clone();
     this.top = top;
-    this.curve = new AkimaSplineInterpolator().interpolate(angles, lifts);
-    this.slope = curve.polynomialSplineDerivative();
+    this.curve = new SplineInterpolator().interpolate(angles, lifts);
   }
 
-  double slope(double angle) {
-    return slope.value(angle);
+  /** Midway between both flanks at a lift; not a number where one of them does not reach down. */
+  double midpoint(double lift) {
+    return (findRising(lift).orElse(Double.NaN) + findFalling(lift).orElse(Double.NaN)) / 2;
   }
 
   /** Where the rising flank passes the lift, looking down from the nose. */

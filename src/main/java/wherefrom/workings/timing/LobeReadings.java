@@ -3,6 +3,7 @@ package wherefrom.workings.timing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.workings.maths.WheelAngle;
 
 /**
  * The readings over one lobe with the uncertainties they were taken with.
@@ -19,9 +20,21 @@ public record LobeReadings(
     double centreUncertainty) {
   public static final int LEAST = 9;
 
-  /** Sorts the readings by angle. */
+  /**
+   * Brings every reading onto the turn of the highest one, and that one next to top dead centre, as
+   * 350° on a wheel is −10°; then sorts them by angle.
+   */
   public LobeReadings {
-    readings = readings.stream().sorted(Comparator.comparingDouble(DialReading::degrees)).toList();
+    double nose =
+        readings.stream()
+            .max(Comparator.comparingDouble(DialReading::lift))
+            .map(highest -> WheelAngle.near(highest.degrees(), 0))
+            .orElse(0.0);
+    readings =
+        readings.stream()
+            .map(each -> new DialReading(WheelAngle.near(each.degrees(), nose), each.lift()))
+            .sorted(Comparator.comparingDouble(DialReading::degrees))
+            .toList();
   }
 
   /** What keeps the readings from being fitted, as a sentence; empty where nothing does. */
@@ -35,7 +48,9 @@ public record LobeReadings(
     for (int i = 1; i < readings.size(); i++) {
       if (readings.get(i).degrees() <= readings.get(i - 1).degrees()) {
         return Optional.of(
-            "Two readings stand at " + readings.get(i).degrees() + " deg: keep one of them.");
+            "Two readings stand at "
+                + readings.get(i).degrees()
+                + " deg, a whole turn being the same mark: keep one of them.");
       }
     }
     return findFlankFault(checkingLift);
@@ -43,7 +58,7 @@ public record LobeReadings(
 
   private Optional<String> findFlankFault(double checkingLift) {
     int top = top();
-    double least = LobeCurve.LOW * readings.get(top).lift();
+    double least = LobeEvents.LOW * readings.get(top).lift();
     double start = readings.get(0).lift();
     double end = readings.get(readings.size() - 1).lift();
     if (top == 0 || top == readings.size() - 1 || start > least || end > least) {

@@ -2,10 +2,9 @@ package wherefrom.workings.timing;
 
 /**
  * One lobe's timing at a stated lift, in crank degrees from top dead centre. The uncertainties are
- * those of the readings; the wheel's zero adds {@code centreUncertainty} to opening, closing and
- * middle, all alike, and nothing to the duration.
- *
- * @param lean how far the lobe leans: the shift of its middle from low to high lift
+ * those of the readings, of what lies between them, and for the middle of unequal flanks; the
+ * wheel's zero adds {@code centreUncertainty} to opening, closing and middle, all alike, and
+ * nothing to the duration.
  */
 public record LobeTiming(
     double checkingLift,
@@ -13,8 +12,17 @@ public record LobeTiming(
     AngleValue closingOnWheel,
     AngleValue middleOnWheel,
     AngleValue duration,
-    double lean,
+    Flanks flanks,
     double centreUncertainty) {
+
+  /**
+   * Where the middle was taken.
+   *
+   * @param from the lowest lift used, in the unit of the readings
+   * @param to the highest
+   * @param lean how far the lobe leans: the shift of its middle from the lowest to the highest
+   */
+  public record Flanks(double from, double to, double lean) {}
 
   public AngleValue opening() {
     return openingOnWheel.with(centreUncertainty);

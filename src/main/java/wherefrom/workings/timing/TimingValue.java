@@ -34,6 +34,11 @@ public enum TimingValue {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  /** Whether it is a mark on the wheel, where a whole turn changes nothing; else a difference. */
+  boolean isMark() {
+    return event;
+  }
+
   public static Optional<TimingValue> find(String key) {
     return Arrays.stream(values()).filter(value -> value.key().equals(key)).findFirst();
   }

@@ -8,7 +8,7 @@ public record ValveTiming(LobeTiming intake, LobeTiming exhaust) {
    * none. The wheel's zero does not matter.
    */
   public AngleValue overlap() {
-    return exhaust.closingOnWheel().minus(intake.openingOnWheel());
+    return exhaust.closingOnWheel().from(intake.openingOnWheel());
   }
 
   /** Between the two lobes' middles, in cam degrees. The wheel's zero does not matter. */

@@ -5,13 +5,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import wherefrom.workings.InputText;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.InputsReading;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Source;
+import wherefrom.workings.catalogue.Gap;
 import wherefrom.workings.catalogue.Workings;
 
 class PlanTest {
@@ -108,13 +115,153 @@ class PlanTest {
   }
 
   @Test
-  void aTargetRatioIsMetExactlyHoweverUncertainTheChamberIs() {
-    // With the cut set by the target, chamber errors move the cut, not the ratio.
-    ResultValue ratio = whatIf("target=9.5").result().getValue("ratio");
-    assertThat(ratio.standardUncertainty()).isLessThan(1e-12);
-    ResultValue given = whatIf("head-cut=0.0425in±0.0005in").result().getValue("ratio");
-    assertThat(given.value()).isCloseTo(9.5, within(0.001));
-    assertThat(given.standardUncertainty()).isGreaterThan(0.04);
+  void theRatioOfAWantedCutIsNoSurerThanThatOfTheSameCutTyped() {
+    // The mill cuts the figure shown; what chamber, deck and gasket leave open stays in the ratio.
+    PlanColumn wanted = whatIf("target=9.5");
+    ResultValue cut = wanted.result().getValue("head-cut");
+    ResultValue ratio = wanted.result().getValue("ratio");
+    PlanColumn typed = whatIf("head-cut=" + String.format(Locale.ROOT, "%.12fin", cut.value()));
+    assertThat(ratio.value()).isCloseTo(9.5, within(1e-9));
+    assertThat(cut.standardUncertainty()).isPositive();
+    for (String key : List.of("ratio", "chamber")) {
+      assertThat(wanted.result().getValue(key).standardUncertainty())
+          .isPositive()
+          .isCloseTo(typed.result().getValue(key).standardUncertainty(), within(1e-9));
+    }
+    // By hand: u of the volume over the piston times (9.5 − 1)² / swept.
+    double uncut = wanted.result().getValue("ratio-uncut").standardUncertainty();
+    double volume = uncut * 720.7407 / Math.pow(8.8510 - 1, 2);
+    double opening = 0.005 * cut.value() * 1000;
+    double expected = Math.hypot(volume, opening) * Math.pow(9.5 - 1, 2) / 720.7407;
+    assertThat(ratio.standardUncertainty()).isCloseTo(expected, within(0.001));
+  }
+
+  private static String standing(PlanColumn column, Gap gap) {
+    return column.margins().stream()
+        .filter(margin -> margin.gap() == gap)
+        .map(margin -> margin.standing().name())
+        .collect(Collectors.joining(","));
+  }
+
+  /** What was measured with another cam, piston or crank says nothing of this one. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "lobe-lift=0.320in",
+        "lobe-lift=0.280in",
+        "base-radius-loss=0.010in",
+        "bore=4.030in",
+        "stroke=3.750in",
+        "deck=0.010in",
+        "piston-volume=2cc"
+      })
+  void pistonToValveIsNotKnownWithOtherPartsThanItWasMeasuredWith(String change) {
+    PlanColumn column = whatIf(change);
+    for (Gap gap : List.of(Gap.PISTON_TO_INTAKE, Gap.PISTON_TO_EXHAUST)) {
+      assertThat(column.result().findValue(gap.key())).isEmpty();
+      assertThat(column.isNotKnown(gap.key())).isTrue();
+      assertThat(column.findAtLeast(gap.key())).isEmpty();
+      assertThat(standing(column, gap)).isEmpty();
+    }
+    PlanColumn again = whatIf(change, "clearance-intake=0.095in±0.003in");
+    assertThat(value(again, "piston-to-intake")).isCloseTo(0.095, within(1e-12));
+    assertThat(standing(again, Gap.PISTON_TO_INTAKE)).isEqualTo("CLEAR");
+    assertThat(again.isNotKnown("piston-to-exhaust")).isTrue();
+  }
+
+  @Test
+  void anotherRatioLeavesAtLeastWhatItsLiftTakes() {
+    // 0.300·(1.6 − 1.5) = 0.030 in more lift at most: 0.120 − 0.030 = 0.090 and 0.150 − 0.030.
+    PlanColumn little = whatIf("rocker-ratio=1.6±0.001");
+    assertThat(little.result().findValue("piston-to-intake")).isEmpty();
+    assertThat(little.findAtLeast("piston-to-intake").orElseThrow().value())
+        .isCloseTo(0.090, within(1e-12));
+    assertThat(standing(little, Gap.PISTON_TO_EXHAUST)).isEqualTo("CLEAR");
+    PlanColumn much = whatIf("rocker-ratio=1.7±0.001");
+    assertThat(standing(much, Gap.PISTON_TO_INTAKE)).isEqualTo("NOT_KNOWN");
+    assertThat(much.listMarked()).anyMatch(margin -> margin.gap() == Gap.PISTON_TO_INTAKE);
+    // Less ratio and more lash leave no less than before.
+    PlanColumn less = whatIf("rocker-ratio=1.4", "lash=0.010in");
+    assertThat(less.findAtLeast("piston-to-intake").orElseThrow().value())
+        .isCloseTo(0.120, within(1e-12));
+    Plan bare =
+        new Plan(NOW.without("lobe-lift"), List.of(new WhatIf("x", inputs("rocker-ratio=1.6"))));
+    assertThat(column(bare, 1).isNotKnown("piston-to-intake")).isTrue();
+    assertThat(column(bare, 1).findAtLeast("piston-to-intake")).isEmpty();
+  }
+
+  /** The referee moves valve and piston through every degree, on seeded engines. */
+  @Test
+  void atNoAngleIsLessLeftThanTheLeastThatIsSaid() {
+    Random random = new Random(20261128);
+    for (int run = 0; run < 300; run++) {
+      double before = 1.3 + 0.4 * random.nextDouble();
+      double after = 1.3 + 0.4 * random.nextDouble();
+      double lobe = 6 + 3 * random.nextDouble();
+      double lashBefore = 0.5 * random.nextDouble();
+      double lashAfter = 0.5 * random.nextDouble();
+      double centre = 100 + 20 * random.nextDouble();
+      double crank = 40 + 10 * random.nextDouble();
+      double gap = 8 + 4 * random.nextDouble();
+      double now = Double.POSITIVE_INFINITY;
+      double then = Double.POSITIVE_INFINITY;
+      for (double at = -60; at < 60; at += 0.5) {
+        double half = Math.cos(Math.PI / 2 * Math.min(1, Math.abs(at - centre) / 140));
+        double cam = lobe * half * half;
+        double drop = crank * (1 - Math.cos(Math.toRadians(at)));
+        now = Math.min(now, gap + drop - Math.max(0, cam * before - lashBefore));
+        then = Math.min(then, gap + drop - Math.max(0, cam * after - lashAfter));
+      }
+      Inputs measured =
+          inputs(
+              mm("lobe-lift", lobe),
+              "rocker-ratio=" + before,
+              mm("lash", lashBefore),
+              mm("clearance-intake", now),
+              "valve-tilt=0deg",
+              "crown=flat");
+      Plan plan =
+          new Plan(
+              measured,
+              List.of(new WhatIf("x", inputs("rocker-ratio=" + after, mm("lash", lashAfter)))));
+      double least = column(plan, 1).findAtLeast("piston-to-intake").orElseThrow().value();
+      assertThat(then).as("run %d", run).isGreaterThanOrEqualTo(least - 1e-9);
+      assertThat(least).isLessThanOrEqualTo(now + 1e-9);
+    }
+  }
+
+  private static String mm(String key, double size) {
+    return String.format(Locale.ROOT, "%s=%.12fmm", key, size);
+  }
+
+  /** Each gap, driven below nothing, says in plain words what would touch. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "PISTON_TO_HEAD|deck-cut=0.070in|The piston would hit the head",
+        "COIL_BIND|installed-height=1.580in|coils would bind",
+        "RETAINER_TO_SEAL|seal-gap=0.440in|retainer would hit the seal",
+        "ROCKER_SLOT|slot-room=0.440in|slot would hit its stud",
+        "PISTON_TO_INTAKE|head-cut=0.130in|intake valve would hit the piston",
+        "PISTON_TO_EXHAUST|clearance-exhaust=0.010in,head-cut=0.020in|exhaust valve would hit"
+      })
+  void partsThatWouldTouchAreNamed(Gap gap, String change, String words) {
+    PlanColumn column = whatIf(change.split(","));
+    assertThat(standing(column, gap)).isEqualTo("TOUCHES");
+    assertThat(column.margins())
+        .filteredOn(margin -> margin.gap() == gap)
+        .allMatch(margin -> margin.sentence().contains(words));
+    assertThat(column.result().findNote(gap.key() + "-touches").orElseThrow().text())
+        .contains(words, "short by 0.0");
+  }
+
+  @Test
+  void aLashThatEatsTheLiftLeavesNoLift() {
+    PlanColumn column = whatIf("lash=0.5in");
+    assertThat(column.result().findValue("lift")).isEmpty();
+    assertThat(column.result().findValue("coil-bind")).isEmpty();
+    assertThat(column.result().findNote("never-opens")).isPresent();
   }
 
   private static PlanColumn withoutOpening(String... changes) {

@@ -28,6 +28,29 @@ class ComparisonTest {
     assertThat(alone.foundWords()).isEqualTo("12.0 deg ± 0.3 deg");
   }
 
+  @Test
+  void marksOfTheWheelAreComparedAsMarks() {
+    Comparison exhaust =
+        new Comparison(
+            TimingValue.EXHAUST_CENTRE, new AngleValue(-110, 0.3), OptionalDouble.of(250));
+    assertThat(exhaust.differs()).isFalse();
+    assertThat(exhaust.verdict()).contains("0.0 deg");
+    Comparison opens =
+        new Comparison(
+            TimingValue.INTAKE_OPENING, new AngleValue(-30, 0.3), OptionalDouble.of(332));
+    assertThat(opens.verdict()).startsWith("DIFFERS: 2.0 deg less");
+    Comparison duration =
+        new Comparison(
+            TimingValue.INTAKE_DURATION, new AngleValue(230, 0.3), OptionalDouble.of(590));
+    assertThat(duration.verdict()).startsWith("DIFFERS: 360.0 deg less");
+  }
+
+  @Test
+  void aBandTooSmallForItsPlaceIsNotShownAsNone() {
+    assertThat(new AngleValue(108, 0.02).text()).isEqualTo("108.0 deg ± 0.1 deg");
+    assertThat(new AngleValue(108, 0).text()).isEqualTo("108.0 deg ± 0.0 deg");
+  }
+
   /** Two lobes of a cam whose card is right; wheel, dial and zero off as ± a, all as likely. */
   private static ValveTiming measured(SplittableRandom random) {
     double zero = 0.5 * (2 * random.nextDouble() - 1);

@@ -48,12 +48,13 @@ class LobeFitTest {
     for (double middle : new double[] {-112.5, 0, 106.25, 110}) {
       LobeTiming timing = fit(readings(middle, 5, 0, 0, new Random(1)), 0.050);
       assertThat(timing.centreLine().degrees()).isCloseTo(middle, within(0.02));
-      assertThat(timing.opening().degrees()).isCloseTo(middle - halfDuration(0.050), within(0.1));
-      assertThat(timing.closing().degrees()).isCloseTo(middle + halfDuration(0.050), within(0.1));
-      assertThat(timing.duration().degrees()).isCloseTo(2 * halfDuration(0.050), within(0.1));
-      assertThat(timing.lean()).isCloseTo(0, within(0.1));
-      assertThat(timing.duration().standardUncertainty()).isZero();
-      assertThat(timing.centreLine().standardUncertainty()).isEqualTo(0.3);
+      assertThat(timing.opening().degrees()).isCloseTo(middle - halfDuration(0.050), within(0.001));
+      assertThat(timing.closing().degrees()).isCloseTo(middle + halfDuration(0.050), within(0.001));
+      assertThat(timing.duration().degrees()).isCloseTo(2 * halfDuration(0.050), within(0.001));
+      assertThat(timing.flanks().lean()).isCloseTo(0, within(0.1));
+      // Exact readings leave open only what lies between them.
+      assertThat(timing.duration().standardUncertainty()).isBetween(1e-9, 0.01);
+      assertThat(timing.centreLine().standardUncertainty()).isCloseTo(0.3, within(0.001));
     }
   }
 
@@ -111,7 +112,7 @@ class LobeFitTest {
     }
     LobeTiming timing = fit(new LobeReadings(readings, 0, 0, 0), 0.050);
     // Every point was shifted by 10° times its part of the full lift; used are 0.2 to 0.8 of it.
-    assertThat(timing.lean()).isCloseTo(6, within(0.5));
+    assertThat(timing.flanks().lean()).isCloseTo(6, within(0.5));
   }
 
   @Test
@@ -137,8 +138,36 @@ class LobeFitTest {
         new AngleValue(closes, 0.2),
         new AngleValue(middle, 0.1),
         new AngleValue(closes - opens, 0.28),
-        0,
+        new LobeTiming.Flanks(0.06, 0.24, 0),
         zero);
+  }
+
+  /** A wheel numbered 0 to 360: the intake opens at 328, the exhaust closes at 42. */
+  @Test
+  void readingsOverTheWheelsZeroAreOneLobe() {
+    for (double middle : new double[] {108, -112, 20}) {
+      LobeReadings typed = readings(middle, 5, 0.1, 0.0002, new Random(5));
+      LobeTiming plain = fit(typed, 0.050);
+      for (double turn : new double[] {0, 360, 720}) {
+        List<DialReading> marks =
+            typed.readings().stream()
+                .map(it -> new DialReading((it.degrees() + turn) % 360, it.lift()))
+                .map(it -> new DialReading((it.degrees() + 360) % 360, it.lift()))
+                .toList();
+        LobeTiming marked = fit(new LobeReadings(marks, 0.1, 0.0002, 0.3), 0.050);
+        assertThat(marked.centreLine().degrees())
+            .isCloseTo(plain.centreLine().degrees(), within(1e-6));
+        assertThat(marked.opening().degrees()).isCloseTo(plain.opening().degrees(), within(1e-6));
+        assertThat(marked.duration().degrees()).isCloseTo(plain.duration().degrees(), within(1e-6));
+      }
+    }
+  }
+
+  @Test
+  void theLiftsBetweenWhichTheMiddleIsTakenAreSaid() {
+    LobeTiming timing = fit(readings(108, 2, 0, 0, new Random(6)), 0.050);
+    assertThat(timing.flanks().from()).isCloseTo(0.2 * FULL, within(0.0002));
+    assertThat(timing.flanks().to()).isCloseTo(0.8 * FULL, within(0.0002));
   }
 
   @Test

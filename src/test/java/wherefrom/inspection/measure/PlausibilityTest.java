@@ -1,0 +1,124 @@
+package wherefrom.inspection.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.ResultValue;
+import wherefrom.workings.catalogue.Acceptance.Decision;
+
+class PlausibilityTest {
+  private static Tool tool(String step) {
+    return new Tool(
+        "gauge",
+        Amount.of(step, Unit.INCH),
+        Amount.of(step, Unit.INCH),
+        Amount.of(step, Unit.INCH));
+  }
+
+  private static List<Sample> samples(ReadingPlan plan, String... sizes) {
+    List<Sample> samples = new ArrayList<>();
+    for (int at = 0; at < sizes.length; at++) {
+      samples.add(new Sample(plan.stations().get(at), List.of(Amount.of(sizes[at], Unit.INCH))));
+    }
+    return samples;
+  }
+
+  private static ReadingPlan plan(String key) {
+    return ReadingPlans.find(key).orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "bore, 4.0010, 4.0210, 4.0080",
+    "rod-journal, 2.0990, 2.0790, 2.0960",
+    "main-journal, 2.4490, 2.4690, 2.4480",
+    "lifter-diameter, 0.8420, 0.8220, 0.8400",
+    "stem-diameter, 0.3410, 0.3310, 0.3390",
+    "rod-shell-wall, 0.0620, 0.0720, 0.0610",
+    "main-housing, 2.6400, 2.6600, 2.6410"
+  })
+  void oneReadingFarFromItsSistersIsAskedBack(String key, String size, String slip, String worn) {
+    ReadingPlan plan = plan(key);
+    String[] sizes = new String[plan.stations().size()];
+    java.util.Arrays.fill(sizes, size);
+    assertThat(Plausibility.askSisters(plan, samples(plan, sizes))).isEmpty();
+    sizes[1] = worn;
+    assertThat(Plausibility.askSisters(plan, samples(plan, sizes))).isEmpty();
+    sizes[1] = slip;
+    assertThat(Plausibility.askSisters(plan, samples(plan, sizes)))
+        .singleElement()
+        .satisfies(
+            question -> {
+              assertThat(question.kind()).isEqualTo(Question.Kind.FAR_FROM_OTHERS);
+              assertThat(question.station()).isEqualTo(plan.stations().get(1).key());
+              assertThat(question.sentence()).contains(slip, "from the other readings");
+            });
+  }
+
+  @Test
+  void twoReadingsAloneSayNothingOfEachOther() {
+    ReadingPlan plan = plan("bore");
+    assertThat(Plausibility.askSisters(plan, samples(plan, "4.0010", "4.0210"))).isEmpty();
+    assertThat(Plausibility.askSisters(plan, samples(plan, "4.0010", "4.0210", "4.0010")))
+        .hasSize(1);
+  }
+
+  @Test
+  void readingsOfDifferentThingsMayDiffer() {
+    ReadingPlan rings = plan("ring-gap");
+    assertThat(Plausibility.askSisters(rings, samples(rings, "0.016", "0.040"))).isEmpty();
+  }
+
+  @Test
+  void aBoreFarFromTheOtherBoresIsAskedBack() {
+    ReadingPlan plan = plan("bore");
+    double[] others = {101.6, 101.62, 101.61};
+    Sample slip = samples(plan, "4.0210").get(0);
+    Sample worn = samples(plan, "4.0070").get(0);
+    assertThat(Plausibility.ask(plan, slip, tool("0.0001"), others)).hasSize(1);
+    assertThat(Plausibility.ask(plan, worn, tool("0.0001"), others)).isEmpty();
+  }
+
+  /**
+   * Six readings that agree on a gauge of half-thou steps: a taper of 0.0002 in hides in one step,
+   * so it cannot be said that there is none (JCGM 100:2008, F.2.2.1; ISO 14253-1).
+   */
+  @Test
+  void sixEqualReadingsOfACoarseGaugeDoNotMakeAFineTaper() {
+    ReadingPlan plan = plan("bore");
+    Limit limit =
+        new Limit(
+            "bore", "taper", Optional.empty(), Optional.of(Amount.of("0.0002", Unit.INCH)), "x");
+    List<Sample> samples =
+        samples(plan, "4.0005", "4.0005", "4.0005", "4.0005", "4.0005", "4.0005");
+    for (String result : List.of("taper", "out-of-round")) {
+      ResultValue coarse =
+          find(Results.of(plan, samples, tool("0.0005"), Optional.empty()), result);
+      assertThat(coarse.value()).isZero();
+      assertThat(coarse.standardUncertainty()).isGreaterThan(0.0005 * 0.29 * Math.sqrt(2));
+      assertThat(limit.judge(coarse).decision()).isEqualTo(Decision.UNDECIDED);
+    }
+    // Either way round through the plan's other shapes: a spread, a lift.
+    ReadingPlan stem = plan("stem-diameter");
+    ResultValue spread =
+        find(
+            Results.of(
+                stem,
+                samples(stem, "0.3410", "0.3410", "0.3410"),
+                tool("0.0005"),
+                Optional.empty()),
+            "spread");
+    assertThat(spread.standardUncertainty()).isGreaterThan(0.0005 * 0.29 * Math.sqrt(2) - 1e-6);
+  }
+
+  private static ResultValue find(List<ResultValue> values, String key) {
+    return values.stream().filter(value -> value.key().equals(key)).findFirst().orElseThrow();
+  }
+}
