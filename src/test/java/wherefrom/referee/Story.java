@@ -54,6 +54,11 @@ final class Story {
     return bought;
   }
 
+  /** How many acts were done, those taken back and the taking back included. */
+  int length() {
+    return acts;
+  }
+
   /** Whether anything is left to take back. */
   boolean hasFacts() {
     return !facts.isEmpty();

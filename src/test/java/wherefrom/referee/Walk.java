@@ -49,9 +49,11 @@ final class Walk {
   private void step(Bout bout, Act act, int length, Set<String> touched) {
     path.addLast(act);
     histories++;
+    int before = bout.story().length();
     Optional<String> found = bout.perform(act).or(() -> bout.compareAll(1));
     found.ifPresent(it -> differences.add(words() + "\n    " + it));
-    if (found.isEmpty() && length > 1) {
+    boolean happened = bout.story().length() > before;
+    if (found.isEmpty() && happened && length > 1) {
       on(bout, act, length - 1, touched);
     }
     path.removeLast();
