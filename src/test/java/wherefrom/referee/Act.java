@@ -27,6 +27,7 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
     LOOK,
     LOBE,
     DECIDE,
+    ASK,
     CHECK,
     SLOT_UNKNOWN,
     EXCUSE,
@@ -59,6 +60,11 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
   /** {@code REUSE}, {@code MACHINE} or {@code REPLACE}. */
   static Act decide(int piece, String decision) {
     return new Act(Verb.DECIDE, piece, -1, "", decision);
+  }
+
+  /** From now on a decision is wanted on {@code every} used part, or on doubtful ones only. */
+  static Act ask(String about) {
+    return new Act(Verb.ASK, -1, -1, "", about);
   }
 
   /** {@code PASS} or {@code FAIL} to a check that a rule asks for. */

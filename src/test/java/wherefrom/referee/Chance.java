@@ -123,9 +123,14 @@ final class Chance {
 
   /** What is done next, as things stand: each verb is as likely as every other. */
   Act next(Story story) {
-    if (random.nextInt(6) == 0) {
+    int way = random.nextInt(20);
+    if (way < 3) {
       return oddFit(story);
     }
+    return way == 3 ? oddWord(story) : vary(usual(story));
+  }
+
+  private Act usual(Story story) {
     Map<Verb, List<Act>> byVerb = new EnumMap<>(Verb.class);
     deeds
         .next(story)
@@ -134,6 +139,36 @@ final class Chance {
       return any(byVerb.getOrDefault(Verb.FIT, List.of()));
     }
     return any(any(List.copyOf(byVerb.values())));
+  }
+
+  /** The same in another way that the walk through every history leaves out. */
+  private Act vary(Act act) {
+    boolean other = random.nextInt(3) == 0;
+    return !other
+        ? act
+        : switch (act.verb()) {
+          case SEND -> Act.of(Verb.WASH, act.piece());
+          case LOOK -> Act.look(act.piece(), act.what(), "SUSPECT");
+          case CHECK -> Act.check(act.what(), "FAIL");
+          case DECIDE -> Act.decide(act.piece(), any(List.of("MACHINE", "REUSE", "REPLACE")));
+          default -> act;
+        };
+  }
+
+  /** What is said of a part or a lobe, or asked of the whole job. */
+  private Act oddWord(Story story) {
+    int piece = any(List.copyOf(slots()));
+    Slot slot = motor.slot(piece);
+    boolean decidable = story.scene().piece(piece).state != Piece.State.RETIRED;
+    return switch (random.nextInt(4)) {
+      case 0 -> Act.ask(any(List.of("every", "doubtful")));
+      case 1 -> new Act(Verb.SLOT_UNKNOWN, piece, -1, "", "");
+      case 2 ->
+          slot.kind() == Kind.LIFTER
+              ? Act.lobe(piece, any(List.of("FAIL", "PASS", "SUSPECT")))
+              : Act.ask("every");
+      default -> decidable ? Act.decide(piece, "REUSE") : Act.ask("every");
+    };
   }
 
   /** Any part at any place of its kind, or turned, or where none of its kind lives. */
@@ -145,12 +180,12 @@ final class Chance {
             .toList();
     int piece = any(pieces);
     Kind kind = story.scene().piece(piece).kind;
-    int way = random.nextInt(8);
+    int odd = random.nextInt(8);
     List<Slot> where =
         motor.slots.stream()
-            .filter(slot -> way == 0 ? !motor.canLive(kind, slot) : slot.kind() == kind)
+            .filter(slot -> odd == 0 ? !motor.canLive(kind, slot) : slot.kind() == kind)
             .toList();
-    int slot = way < 4 ? any(where).at() : story.scene().piece(piece).home;
-    return new Act(Verb.FIT, piece, slot, "", way == 7 ? "turned" : "");
+    int slot = odd < 4 ? any(where).at() : story.scene().piece(piece).home;
+    return new Act(Verb.FIT, piece, slot, "", odd == 7 ? "turned" : "");
   }
 }

@@ -66,7 +66,7 @@ record Deeds(
       case IN -> acts.add(Act.of(Verb.OUT, it));
       case FITTED -> acts.add(Act.of(Verb.TAKE_OUT, it));
       case LOST -> acts.add(Act.of(Verb.FIND, it));
-      case AWAY -> acts.add(Act.of(Verb.BACK, it));
+      case AWAY -> acts.add(Act.of(piece.atShop ? Verb.BACK : Verb.WASHED, it));
       default -> {}
     }
     acts.add(Act.at(Verb.REPLACE, it, story.nextPiece()));

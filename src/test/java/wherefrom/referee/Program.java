@@ -152,8 +152,15 @@ class Program {
       case DECIDE ->
           new Deciding(job).decide(item(act), Decision.valueOf(act.answer()), "so it is")
               instanceof Deciding.Answer.Decided;
+      case ASK -> ask(act.answer().equals("every"));
       default -> excuse(act);
     };
+  }
+
+  private boolean ask(boolean every) {
+    int before = job.history().size();
+    new Deciding(job).askEveryPart(every);
+    return job.history().size() > before;
   }
 
   private boolean excuse(Act act) {

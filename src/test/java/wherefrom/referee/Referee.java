@@ -176,6 +176,12 @@ final class Referee {
     if (!piece.decision.isEmpty() && !reused) {
       return piece.decided;
     }
+    int bad = foundBadSince(piece, reused);
+    boolean asked = !reused && !piece.isNew && piece.state != State.IN;
+    return bad != NONE || !asked ? bad : scene.asked;
+  }
+
+  private static int foundBadSince(Piece piece, boolean reused) {
     return piece.looks.values().stream()
         .filter(answer -> answer.look().equals("FAIL") || answer.look().equals("SUSPECT"))
         .filter(answer -> !reused || answer.since() > piece.decided)

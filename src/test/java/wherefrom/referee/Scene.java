@@ -38,6 +38,9 @@ final class Scene {
   /** Whether anybody has looked, measured or decided. */
   boolean inspected;
 
+  /** Since when a decision is wanted on every used part; -1 where it is not. */
+  int asked = Piece.NEVER;
+
   Scene(Motor motor) {
     this.motor = motor;
     int count = motor.slots.size();
@@ -94,6 +97,7 @@ final class Scene {
       case CLOSE -> closed.add(act.what());
       case LOOK -> look(piece(act.piece()).looks, act.what(), act.answer(), now);
       case LOBE -> look(lobes, motor.slot(act.slot()).spot(), act.answer(), now);
+      case ASK -> asked = act.answer().equals("every") ? now : Piece.NEVER;
       case DECIDE -> decide(piece(act.piece()), act.answer(), now);
       default -> throw new IllegalArgumentException(act.verb() + " changes nothing here");
     }

@@ -134,6 +134,7 @@ final class Story {
       case CHECK -> referee.checks().containsKey(act.what());
       case CLOSE -> referee.canClose(act.what());
       case TAKE_BACK -> hasFacts();
+      case ASK -> act.answer().equals("every") == scene.asked < 0;
       case FIT, CHANGE, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
     };
   }
