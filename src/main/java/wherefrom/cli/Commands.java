@@ -35,6 +35,7 @@ final class Commands {
     commands.addAll(InstrumentCommands.all(equipment));
     commands.add(new CompareCommand(equipment));
     commands.add(new ClearanceCommand(equipment));
+    commands.add(new SizesCommand(equipment));
     commands.addAll(PlanCommands.all(equipment));
     commands.addAll(DebrisCommands.all(equipment));
     commands.addAll(DecideCommands.all(equipment, in));

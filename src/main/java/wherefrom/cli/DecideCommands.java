@@ -14,6 +14,7 @@ import wherefrom.job.Replacement;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
+import wherefrom.quantity.Amount;
 
 /** Reuse, machine or replace: proposed, decided, and what must be bought. */
 final class DecideCommands {
@@ -211,6 +212,7 @@ final class DecideCommands {
           Fields.of("kind", line.kind().key())
               .and("pieces", line.pieces())
               .and("size", line.size())
+              .and("step", line.step().map(Amount::text).orElse(""))
               .and("places", places)
               .and("reason", line.reason()),
           Answer.cells(
@@ -221,6 +223,7 @@ final class DecideCommands {
           Fields.of("kind", thing.what())
               .and("pieces", thing.pieces())
               .and("size", "")
+              .and("step", "")
               .and("places", List.of())
               .and("reason", thing.reason()),
           Answer.cells(Integer.toString(thing.pieces()), thing.what(), "", thing.reason()));

@@ -2,11 +2,14 @@ package wherefrom.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.util.Optional;
 import wherefrom.job.Equipment;
+import wherefrom.job.FittingSize;
 import wherefrom.job.Found;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
 import wherefrom.job.PartRecord;
+import wherefrom.job.SurfaceSizes;
 
 /** Something that is done to parts between the two days; each is a command of its own. */
 final class HandlingCommand implements Command {
@@ -49,8 +52,26 @@ final class HandlingCommand implements Command {
     if (handled instanceof Handled.Refused refused) {
       throw new BadInput(refused.sentence());
     }
-    list(bench, ((Handled.Logged) handled).part(), answer);
+    PartRecord logged = ((Handled.Logged) handled).part();
+    list(bench, logged, answer);
+    sizeUnsaid(bench, logged, part.part()).ifPresent(answer::say);
     return Status.RIGHT;
+  }
+
+  /** What to do where a new part was taken on of which the list knows the size and nobody said. */
+  private static Optional<String> sizeUnsaid(Bench bench, PartRecord now, PartRecord before) {
+    SurfaceSizes sizes = new SurfaceSizes(bench.job().state());
+    boolean taken = now.part().item() != before.part().item();
+    return taken && sizes.findSizeOf(now.part().item()).isEmpty()
+        ? sizes
+            .findToBuy(now.part().home())
+            .filter(FittingSize::isKnown)
+            .map(
+                size ->
+                    "Nobody said its size. The list says "
+                        + size.words()
+                        + ": take back, and replace it with --size listed.")
+        : Optional.empty();
   }
 
   private static void list(Bench bench, PartRecord part, Answer answer) {

@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.io.BufferedReader;
 import java.util.List;
 import wherefrom.job.Equipment;
+import wherefrom.job.NewPart;
 import wherefrom.parts.TagCode;
 
 /** Washed, mislaid, found, noted, replaced, tagged anew, taken out again. */
@@ -82,9 +83,18 @@ final class HandlingCommands {
     return command(
         "replace",
         "Retires parts and takes on new ones for their places; gives the new tags' digits.",
-        (handling, item, call) -> handling.replace(item, call.get("--reason")),
+        (handling, item, call) ->
+            handling.replace(
+                item,
+                call.get("--reason"),
+                new NewPart(call.find("--size").orElse(""), call.find("--sort").orElse(""))),
         Option.JOB,
-        Option.REASON);
+        Option.REASON,
+        Option.maybe(
+            "--size",
+            "SIZE",
+            "of shells and pistons: 0.010 in, standard, or listed, as decide buy says"),
+        Option.maybe("--sort", "SORT", "where it is of another sort, such as roller"));
   }
 
   private Command reprint() {

@@ -164,6 +164,9 @@ final class PlanCommands {
         row(answer, made.plan(), "made", change);
       }
     }
+    for (Change change : new Planning(bench.job()).fromShop()) {
+      row(answer, 0, "made", change);
+    }
     return Status.RIGHT;
   }
 

@@ -5,15 +5,21 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.job.Equipment;
 import wherefrom.job.Found;
 import wherefrom.job.MachineShop;
+import wherefrom.job.ShopOrder;
 import wherefrom.job.ShopVisit;
 import wherefrom.job.Unprintable;
+import wherefrom.rules.consequence.ShopWork;
 
 /** Visits to the machine shop: what goes, what is wanted, what is back. */
 final class ShopCommands {
   private static final int MOST = 9999;
+  private static final Option WORK =
+      Option.maybe("--work", "WORK", "its kind: counted back, it is the change");
+  private static final String WORKS = "Works: " + Names.all(List.of(ShopWork.values())) + ".";
   private static final Option VISIT = Option.needed("--visit", "N", "the visit's number");
 
   private final Equipment equipment;
@@ -47,12 +53,14 @@ final class ShopCommands {
   private Command send() {
     return command(
         Usage.of(
-            "shop send",
-            "CODE…|-",
-            "Puts tagged parts on a visit's slip.",
-            Option.JOB,
-            VISIT,
-            Option.needed("--wanted", "TEXT", "the work, with numbers")),
+                "shop send",
+                "CODE…|-",
+                "Puts tagged parts on a visit's slip.",
+                Option.JOB,
+                VISIT,
+                Option.needed("--wanted", "TEXT", "the work, with numbers"),
+                WORK)
+            .noting("Works for tagged parts: resize (rods, caps), valves, crack-test, other."),
         (bench, call, answer) ->
             codes.each(call, answer, code -> send(bench, call, code.get(0), answer)));
   }
@@ -61,9 +69,14 @@ final class ShopCommands {
     int visit = call.number("--visit", 0, 1, MOST);
     int item = item(bench, code);
     return said(
-        new MachineShop(bench.job()).send(visit, List.of(item), call.get("--wanted")),
+        new MachineShop(bench.job()).send(visit, List.of(item), call.get("--wanted"), work(call)),
         bench.job().state().getPart(item).part().words(),
         answer);
+  }
+
+  private static ShopWork work(Call call) throws BadInput {
+    Optional<String> work = call.find("--work");
+    return work.isEmpty() ? ShopWork.OTHER : Names.find(ShopWork.class, "kind of work", work.get());
   }
 
   private static int item(Bench bench, String code) throws BadInput {
@@ -77,30 +90,40 @@ final class ShopCommands {
   private Command add() {
     return command(
         Usage.of(
-            "shop add",
-            "",
-            "Puts what carries no tag on a visit's slip.",
-            Option.JOB,
-            VISIT,
-            Option.needed("--what", "TEXT", "what goes, such as block"),
-            Option.needed("--count", "N", "how many pieces"),
-            Option.needed("--wanted", "TEXT", "the work"),
-            Option.maybe("--size", "SIZE", "the size wanted back"),
-            Option.maybe("--within", "SIZE", "how far from it is good"),
-            Option.flag("--do-not-lose", "lists it among what must not get lost")),
-        (bench, call, answer) ->
-            said(
-                new MachineShop(bench.job())
-                    .add(
-                        call.number("--visit", 0, 1, MOST),
-                        call.get("--what"),
-                        call.number("--count", 0, 1, MOST),
-                        call.get("--wanted"),
-                        call.find("--size").orElse(""),
-                        call.find("--within").orElse(""),
-                        call.find("--do-not-lose").isPresent()),
-                call.get("--what"),
-                answer));
+                "shop add",
+                "",
+                "Puts what carries no tag on a visit's slip.",
+                Option.JOB,
+                VISIT,
+                WORK,
+                Option.several("--where", "WHERE", "at which: B1, B2 or left; left out for all"),
+                Option.maybe("--what", "TEXT", "what goes, such as block"),
+                Option.needed("--count", "N", "how many pieces"),
+                Option.maybe("--wanted", "TEXT", "the work in words; needed without --work"),
+                Option.maybe("--size", "SIZE", "the size wanted back, or a step, as ten under"),
+                Option.maybe("--within", "SIZE", "how far from it is good"),
+                Option.flag("--do-not-lose", "lists it among what must not get lost"))
+            .noting(WORKS),
+        (bench, call, answer) -> {
+          ShopOrder order = order(call);
+          return said(
+              new MachineShop(bench.job()).add(call.number("--visit", 0, 1, MOST), order),
+              order.what(),
+              answer);
+        });
+  }
+
+  private static ShopOrder order(Call call) throws BadInput {
+    ShopWork work = work(call);
+    return new ShopOrder(
+        work,
+        call.listed("--where"),
+        call.find("--what").orElse(work.usualThing()),
+        call.number("--count", 0, 1, MOST),
+        call.find("--wanted").orElse(""),
+        call.find("--size").orElse(""),
+        call.find("--within").orElse(""),
+        call.find("--do-not-lose").isPresent());
   }
 
   private Command back() {
@@ -127,15 +150,16 @@ final class ShopCommands {
   private Command count() {
     return command(
         Usage.of(
-            "shop count",
-            "",
-            "Checks pieces of a line in by count, and by value where a size was wanted.",
-            Option.JOB,
-            VISIT,
-            Option.needed("--line", "N", "the line's number, as shop list gives it"),
-            Option.needed("--pieces", "N", "how many were counted"),
-            Option.maybe("--size", "SIZE", "the size measured"),
-            Option.maybe("--done", "TEXT", "what was done")),
+                "shop count",
+                "",
+                "Checks pieces of a line in by count, and by value where a size was wanted.",
+                Option.JOB,
+                VISIT,
+                Option.needed("--line", "N", "the line's number, as shop list gives it"),
+                Option.needed("--pieces", "N", "how many were counted"),
+                Option.maybe("--size", "SIZE", "the size measured"),
+                Option.maybe("--done", "TEXT", "what was done"))
+            .noting("Exit status 1 where the size that came back should not be taken home."),
         (bench, call, answer) ->
             said(
                 new MachineShop(bench.job())
@@ -159,9 +183,10 @@ final class ShopCommands {
             .and("what", what)
             .and("pieces", done.visit().pieces())
             .and("away", done.visit().missing())
+            .and("good", done.good())
             .and("sentence", done.sentence()),
         Answer.cells("visit " + done.visit().number(), what, done.sentence()));
-    return Status.RIGHT;
+    return Status.stoppedIf(!done.good());
   }
 
   private Command list() {

@@ -55,6 +55,7 @@ public record BuildRecord(
             new RecordSeen(state).section(),
             new RecordParts(state).section(),
             RecordTables.measurements(state),
+            new RecordSizes(state).section(),
             RecordTables.tools(state),
             TorqueRecord.section(state),
             TimingRecord.section(job),

@@ -28,9 +28,10 @@ final class ClearancePieces {
     return (main ? "main " : "rod ") + journal.where().substring(1);
   }
 
-  /** Every reading of the journal; empty while one is missing. */
+  /** Every reading of the journal as it is now; empty while one is missing. */
   Optional<MeasuredResult> journal() {
-    return whole(journal, journal.feature().key());
+    return whole(journal, journal.feature().key())
+        .filter(result -> !new SurfaceSizes(job).isOfBefore(result));
   }
 
   /** As far as it is read: only the reading square to the parting line counts. */

@@ -65,6 +65,7 @@ public final class EngineJob implements Bench {
   private final Set<PartKind> kinds;
   private final Seats seats = new Seats(parts, assembly);
   private final Pairs pairs = new Pairs(parts, seats);
+  private final ShopChanges shopChanges = new ShopChanges(this);
   private boolean inspecting;
   private Optional<Long> decisionsAskedSince = Optional.empty();
   private Optional<StandingRules> rules = Optional.empty();
@@ -112,6 +113,7 @@ public final class EngineJob implements Bench {
     against.clear();
     take(logged);
     pairs.apply(logged.entry());
+    shopChanges.take(logged).forEach(pairs::made);
   }
 
   private void take(LoggedEntry logged) {

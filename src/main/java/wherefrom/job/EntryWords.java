@@ -92,6 +92,7 @@ public final class EntryWords {
       return part(replaced.oldItem())
           + " replaced by new part "
           + number(replaced.newItem())
+          + NewSizes.words(replaced)
           + ": "
           + replaced.reason();
     }

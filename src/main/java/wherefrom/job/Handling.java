@@ -79,12 +79,17 @@ public final class Handling {
         new PartUnfitted(item, reason.strip()));
   }
 
+  /** A new part takes the place of this one; nobody says its size. */
+  public Handled replace(int item, String reason) {
+    return replace(item, reason, NewPart.LIKE_THE_OLD);
+  }
+
   /**
    * A new part takes the place of this one, which is retired.
    *
    * @return the new part, whose tag can be printed
    */
-  public Handled replace(int item, String reason) {
+  public Handled replace(int item, String reason, NewPart part) {
     if (reason.isBlank()) {
       return new Handled.Refused("Say why the part is replaced.");
     }
@@ -92,13 +97,24 @@ public final class Handling {
     if (fresh > TagCode.MOST_ITEM) {
       return new Handled.Refused("All part numbers of this job are used up.");
     }
+    return part.read(
+        job.state(),
+        job.state().getPart(item).part(),
+        (size, unit) ->
+            replace(new PartReplaced(item, fresh, reason.strip(), size, unit, part.plainSort())),
+        Handled.Refused::new);
+  }
+
+  private Handled replace(PartReplaced entry) {
     Handled done =
         require(
-            item,
+            entry.oldItem(),
             EnumSet.complementOf(EnumSet.of(Whereabouts.RETIRED)),
             "The part is replaced already",
-            PartReplaced.like(item, fresh, reason.strip()));
-    return done instanceof Handled.Logged ? new Handled.Logged(job.state().getPart(fresh)) : done;
+            entry);
+    return done instanceof Handled.Logged
+        ? new Handled.Logged(job.state().getPart(entry.newItem()))
+        : done;
   }
 
   /** The part's tag is lost or spoilt: the next issue counts, the older ones are retired. */

@@ -15,14 +15,20 @@ import wherefrom.job.entry.ShopLineBack;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.ShopWork;
 
 /** Visits to the machine shop: the slip, and checking in by scan, by count and by value. */
 public final class MachineShop {
 
   /** What became of a request. */
   public sealed interface Answer {
-    /** Recorded; the visit as it is now. */
-    record Done(ShopVisit visit, String sentence) implements Answer {}
+    /**
+     * Recorded.
+     *
+     * @param visit as it is now
+     * @param good false of a size that came back and should not be taken home
+     */
+    record Done(ShopVisit visit, String sentence, boolean good) implements Answer {}
 
     /** Nothing was recorded; the sentence says why and what to do. */
     record Refused(String sentence) implements Answer {}
@@ -47,8 +53,13 @@ public final class MachineShop {
     return highest + 1;
   }
 
-  /** Tagged parts go, with what is wanted of them. */
+  /** Tagged parts go, with what is wanted of them; no change follows from it by itself. */
   public Answer send(int visit, Collection<Integer> items, String wanted) {
+    return send(visit, items, wanted, ShopWork.OTHER);
+  }
+
+  /** Tagged parts go for a kind of work, with what is wanted of them. */
+  public Answer send(int visit, Collection<Integer> items, String wanted, ShopWork work) {
     if (visit < 1 || items.isEmpty() || wanted.isBlank()) {
       return new Answer.Refused("Name the parts and say what is wanted of them, with numbers.");
     }
@@ -65,8 +76,12 @@ public final class MachineShop {
                             + ".")
                 .orElse("There is no part number " + item + " in this job."));
       }
+      if (!work.isFor(part.get().part().kind())) {
+        return new Answer.Refused(
+            "\"" + work.words() + "\" is no work for a " + part.get().part().kind().word() + ".");
+      }
     }
-    job.record(new SentToShop(visit, List.copyOf(items), wanted.strip()));
+    job.record(new SentToShop(visit, List.copyOf(items), wanted.strip(), work));
     return done(visit, items.size() + " on the slip.");
   }
 
@@ -85,52 +100,25 @@ public final class MachineShop {
       String target,
       String tolerance,
       boolean keep) {
-    if (visit < 1 || what.isBlank() || wanted.isBlank() || count < 1) {
-      return new Answer.Refused("Say what goes, how many pieces, and what is wanted.");
-    }
-    int line = nextLine(visit);
-    if (target.isBlank()) {
-      String no = "";
-      return record(
-          new ShopLineAdded(visit, line, what.strip(), count, wanted.strip(), no, no, no, keep));
-    }
-    return read(
-        target,
-        size ->
-            tolerance.isBlank()
-                ? record(line(visit, line, what, count, wanted, size, "", keep))
-                : read(
-                    tolerance,
-                    good -> {
-                      String within = good.to(size.unit()).number().toPlainString();
-                      return record(line(visit, line, what, count, wanted, size, within, keep));
-                    }));
-  }
-
-  private static ShopLineAdded line(
-      int visit,
-      int line,
-      String what,
-      int count,
-      String wanted,
-      Amount size,
-      String within,
-      boolean keep) {
-    return new ShopLineAdded(
+    return add(
         visit,
-        line,
-        what.strip(),
-        count,
-        wanted.strip(),
-        size.number().toPlainString(),
-        within,
-        size.unit().symbol(),
-        keep);
+        new ShopOrder(ShopWork.OTHER, List.of(), what, count, wanted, target, tolerance, keep));
   }
 
-  private Answer record(ShopLineAdded line) {
-    job.record(line);
-    return done(line.visit(), line.count() + " " + line.what() + " on the slip.");
+  /** Adds a line for a kind of work: counted back, it is the change that it amounts to. */
+  public Answer add(int visit, ShopOrder order) {
+    if (visit < 1) {
+      return new Answer.Refused("Visits are numbered from 1.");
+    }
+    return order.line(
+        job.state(),
+        visit,
+        nextLine(visit),
+        line -> {
+          job.record(line);
+          return done(line.visit(), line.count() + " " + line.what() + " on the slip.");
+        },
+        Answer.Refused::new);
   }
 
   /** A tagged part is back, by its scan. */
@@ -172,6 +160,10 @@ public final class MachineShop {
     return read(
         figure,
         size -> {
+          ShopValue came = new ShopValue(known.get().line(), size);
+          if (came.isMixedUp()) {
+            return new Answer.Refused(came.words());
+          }
           job.record(
               new ShopLineBack(
                   visit,
@@ -180,7 +172,8 @@ public final class MachineShop {
                   size.number().toPlainString(),
                   size.unit().symbol(),
                   done.strip()));
-          return done(visit, count + " back. " + ShopValue.words(known.get().line(), size));
+          return new Answer.Done(
+              findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());
         });
   }
 
@@ -271,7 +264,7 @@ public final class MachineShop {
   }
 
   private Answer done(int visit, String sentence) {
-    return new Answer.Done(findVisit(visit).orElseThrow(), sentence);
+    return new Answer.Done(findVisit(visit).orElseThrow(), sentence, true);
   }
 
   private Answer read(String text, java.util.function.Function<Amount, Answer> then) {

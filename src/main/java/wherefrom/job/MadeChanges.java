@@ -74,10 +74,12 @@ final class MadeChanges {
           PartKind.VALVE, ChangeKind.VALVE_REPLACED);
 
   private final EngineJob job;
+  private final ShopChanges shop;
   private final Map<String, MadeChange> changes = new LinkedHashMap<>();
 
   private MadeChanges(EngineJob job) {
     this.job = job;
+    shop = new ShopChanges(job);
   }
 
   static List<MadeChange> of(EngineJob job) {
@@ -95,8 +97,11 @@ final class MadeChanges {
   private void take(LoggedEntry logged) {
     JobEntry entry = logged.entry();
     long sequence = logged.sequence();
+    shop.take(logged)
+        .forEach(change -> takeMade("shop " + sequence + change.where(), change, sequence));
     if (entry instanceof ChangeMade made) {
-      takeMade(new Change(made.change(), made.where(), made.detail()), sequence);
+      Change change = new Change(made.change(), made.where(), made.detail());
+      takeMade("made " + sequence, change, sequence);
     } else if (entry instanceof LookRecorded look) {
       Part part = job.getPart(look.item()).part();
       String subject = Subject.ofPart(look.item()).key();
@@ -112,8 +117,8 @@ final class MadeChanges {
   }
 
   /** Work that was done; a housing that was machined again has its own cap from then on. */
-  private void takeMade(Change change, long sequence) {
-    put("made " + sequence, sequence, change, true, 0);
+  private void takeMade(String key, Change change, long sequence) {
+    put(key, sequence, change, true, 0);
     if (change.kind() == ChangeKind.ROD_RESIZED) {
       String rod = change.where().isEmpty() ? "R" : "R" + change.where().substring(1);
       removeCaps(where -> change.where().isEmpty() ? where.startsWith(rod) : where.equals(rod));

@@ -25,6 +25,7 @@ import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
+import wherefrom.rules.size.CutSurface;
 import wherefrom.workings.ResultValue;
 
 /** Tools, limits and readings of a job: the fold over the entries that speak of measuring. */
@@ -39,10 +40,14 @@ public final class MeasureBook {
   private final Map<String, Amount> sizes = new LinkedHashMap<>();
   private final Map<String, Taken> taken = new LinkedHashMap<>();
 
-  private MeasureBook() {}
+  private final SurfaceCuts cuts;
+
+  private MeasureBook(SurfaceCuts cuts) {
+    this.cuts = cuts;
+  }
 
   static MeasureBook of(EngineJob job) {
-    MeasureBook book = new MeasureBook();
+    MeasureBook book = new MeasureBook(SurfaceCuts.of(job));
     job.standing().forEach(book::take);
     return book;
   }
@@ -132,6 +137,13 @@ public final class MeasureBook {
     return Optional.ofNullable(taken.get(subject.key() + " " + plan)).flatMap(this::result);
   }
 
+  /** The entry of the latest readings of a plan on a subject; 0 where there are none. */
+  long takenAt(Subject subject, String plan) {
+    return Optional.ofNullable(taken.get(subject.key() + " " + plan))
+        .map(one -> one.logged().sequence())
+        .orElse(0L);
+  }
+
   /** The latest results of a plan, on whatever it was measured. */
   public List<MeasuredResult> listResults(String plan) {
     return taken.values().stream()
@@ -164,7 +176,8 @@ public final class MeasureBook {
     }
     List<Sample> samples = samples(plan.get(), one.readings().readings());
     List<ResultValue> values =
-        Results.of(plan.get(), samples, tool.get(), findSize(plan.get().key()));
+        Results.of(
+            plan.get(), samples, tool.get(), findSize(plan.get().key()), asCut(one, plan.get()));
     return Optional.of(
         new MeasuredResult(
             Math.max(one.logged().sequence(), limited.getOrDefault(plan.get().key(), 0L)),
@@ -178,6 +191,21 @@ public final class MeasureBook {
             samples.size() < plan.get().stations().size() ? List.of() : judge(plan.get(), values),
             one.readings().confirmed(),
             one.readings().note()));
+  }
+
+  /** What a journal or a bore had been cut to when it was read. */
+  private Optional<Amount> asCut(Taken one, ReadingPlan plan) {
+    return Subject.find(one.readings().subject())
+        .filter(Subject.AFeature.class::isInstance)
+        .map(Subject.AFeature.class::cast)
+        .flatMap(
+            at ->
+                CutSurface.find(at.feature())
+                    .filter(surface -> surface.plan().equals(plan.key()))
+                    .flatMap(
+                        surface ->
+                            cuts.findBefore(surface, at.where(), one.logged().sequence())
+                                .flatMap(cut -> cut.findDiameter(surface, findSize(plan.key())))));
   }
 
   private List<Judgement> judge(ReadingPlan plan, List<ResultValue> values) {

@@ -21,6 +21,7 @@ import wherefrom.parts.Mates;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
 /**
@@ -85,18 +86,12 @@ final class Pairs {
       bought(parts.get(replaced.newItem()).part());
     } else if (entry instanceof PartFitted fitted) {
       fitted(fitted);
-    } else if (entry instanceof ChangeMade made && made.change() == ChangeKind.ROD_RESIZED) {
-      parts.places().stream()
-          .filter(place -> place.kind() == PartKind.ROD_CAP)
-          .filter(place -> isAt(made.where(), place))
-          .forEach(this::machinedTogether);
+    } else if (entry instanceof ChangeMade made) {
+      made(new Change(made.change(), made.where(), made.detail()));
     } else if (entry instanceof CheckAnswered answered
         && answered.look() == Look.PASS
         && answered.check().startsWith(MACHINED_AGAIN)) {
-      String rod = "B" + answered.check().substring(MACHINED_AGAIN.length());
-      parts.places().stream()
-          .filter(place -> place.kind() == PartKind.ROD_CAP && isAt(rod, place))
-          .forEach(this::machinedTogether);
+      machinedAgain("B" + answered.check().substring(MACHINED_AGAIN.length()));
     }
   }
 
@@ -104,6 +99,19 @@ final class Pairs {
     Mates.findLeader(place)
         .ifPresent(
             leader -> followers.computeIfAbsent(leader, it -> new ArrayList<>()).add(place));
+  }
+
+  /** Work that was done, recorded by itself or counted back from the machine shop. */
+  void made(Change change) {
+    if (change.kind() == ChangeKind.ROD_RESIZED) {
+      machinedAgain(change.where());
+    }
+  }
+
+  private void machinedAgain(String where) {
+    parts.places().stream()
+        .filter(place -> place.kind() == PartKind.ROD_CAP && isAt(where, place))
+        .forEach(this::machinedTogether);
   }
 
   private void pairAtHome(Part part) {

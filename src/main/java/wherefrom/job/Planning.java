@@ -12,12 +12,15 @@ import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.SlotUnknown;
+import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.ConsequenceRules;
 import wherefrom.rules.consequence.OneCam;
 import wherefrom.rules.consequence.Setting;
+import wherefrom.rules.size.CutSurface;
+import wherefrom.rules.size.SizeText;
 
 /** Plans and changes: what each would mean, shown before money is spent, and what it does mean. */
 public final class Planning {
@@ -128,6 +131,16 @@ public final class Planning {
     return new ArrayList<>(open.values());
   }
 
+  /** The changes that were recorded, and those that came back from the machine shop, in order. */
+  public List<Change> made() {
+    return WorkDone.of(job.state()).stream().map(MadeChange::change).toList();
+  }
+
+  /** The changes that came back from the machine shop. */
+  public List<Change> fromShop() {
+    return WorkDone.fromShop(job.state());
+  }
+
   /** What speaks against a change among the open plans, in a sentence. */
   public Optional<String> findContradiction(Change change) {
     return plans().stream()
@@ -162,7 +175,25 @@ public final class Planning {
   }
 
   private Optional<Answer> findFault(Change change) {
-    return change.findFault(job.state().layout()).map(Answer.Refused::new);
+    return change
+        .findFault(job.state().layout())
+        .or(() -> findSizeFault(change))
+        .map(Answer.Refused::new);
+  }
+
+  /** A size that nobody can read would be forgotten where the parts for it are bought. */
+  private Optional<String> findSizeFault(Change change) {
+    boolean readable =
+        change.detail().isBlank()
+            || CutSurface.find(change.kind()).isEmpty()
+            || SizeText.read(change.detail(), Typed.usual(job.state().units(), Dimension.LENGTH))
+                .isPresent();
+    return readable
+        ? Optional.empty()
+        : Optional.of(
+            "\""
+                + change.detail()
+                + "\" is no size: say how far from standard, such as 0.010 in, or the diameter.");
   }
 
   private static Answer noSuchPlan(int plan) {

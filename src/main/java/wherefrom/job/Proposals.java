@@ -36,9 +36,10 @@ final class Proposals {
   Proposal of(Part part) {
     Optional<Ban> ban = job.rules().findBan(job.getPart(part.item()));
     if (ban.isPresent()) {
+      boolean work = !ban.get().check().isEmpty() && MACHINABLE.contains(part.kind());
       return proposal(
           part,
-          Decision.REPLACE,
+          work ? Decision.MACHINE : Decision.REPLACE,
           new Reason(ban.get().rule() + ": " + ban.get().reason(), ban.get().source()));
     }
     if (part.fresh()) {

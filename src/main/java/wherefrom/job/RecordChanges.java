@@ -23,8 +23,11 @@ final class RecordChanges {
   }
 
   RecordSection section() {
+    ShopChanges shop = new ShopChanges(state);
     for (LoggedEntry logged : state.standing()) {
       JobEntry entry = logged.entry();
+      shop.take(logged)
+          .forEach(change -> row(false, "done at the shop: " + change.words(), "", logged));
       if (entry instanceof ChangePlanned plan && planned.contains(plan.plan())) {
         Change change = new Change(plan.change(), plan.where(), plan.detail());
         row(false, "planned, not made: " + change.words(), "plan " + plan.plan(), logged);

@@ -3,23 +3,19 @@ package wherefrom.job;
 import static wherefrom.rules.consequence.ChangeKind.FLAT_TO_ROLLER;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Decision;
-import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
-import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
-import wherefrom.quantity.Unit;
 import wherefrom.rules.Ban;
-import wherefrom.workings.ResultValue;
 
 /** What must be bought, with sizes from the readings. */
 final class ReplacementList {
@@ -29,14 +25,16 @@ final class ReplacementList {
     this.job = job;
   }
 
-  /** One line for each kind; parts that are replaced already are left out. */
+  /** One line for each kind and size; parts that are replaced already are left out. */
   List<Replacement> lines() {
     Map<PartKind, List<Part>> wanted = new EnumMap<>(PartKind.class);
     Map<PartKind, String> reasons = new EnumMap<>(PartKind.class);
     for (PartRecord record : job.parts()) {
       Part part = record.part();
       Optional<Ban> ban = job.rules().findBan(record);
-      boolean replace = record.decision().equals(Optional.of(Decision.REPLACE)) || ban.isPresent();
+      boolean replace =
+          record.decision().equals(Optional.of(Decision.REPLACE))
+              || ban.filter(one -> asksForAnother(one, part)).isPresent();
       if (replace && record.where() != Whereabouts.RETIRED) {
         wanted.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(part);
         reasons.putIfAbsent(
@@ -45,7 +43,28 @@ final class ReplacementList {
       }
     }
     return wanted.entrySet().stream()
-        .map(line -> line(line.getKey(), line.getValue(), reasons.getOrDefault(line.getKey(), "")))
+        .flatMap(one -> lines(one.getValue(), reasons.getOrDefault(one.getKey(), "")).stream())
+        .toList();
+  }
+
+  /** What waits for work on it is not bought, save the cap that the work is done with. */
+  private static boolean asksForAnother(Ban ban, Part part) {
+    return ban.check().isEmpty() || (isCap(part.kind()) && !part.fresh());
+  }
+
+  private static boolean isCap(PartKind kind) {
+    return kind == PartKind.ROD_CAP || kind == PartKind.MAIN_CAP;
+  }
+
+  /** Parts of one kind: a line for each size that fits. */
+  private List<Replacement> lines(List<Part> parts, String reason) {
+    SurfaceSizes sizes = new SurfaceSizes(job);
+    Map<Optional<FittingSize>, List<Part>> bySize = new LinkedHashMap<>();
+    for (Part part : parts) {
+      bySize.computeIfAbsent(sizes.findToBuy(part.home()), size -> new ArrayList<>()).add(part);
+    }
+    return bySize.entrySet().stream()
+        .map(one -> line(one.getValue(), one.getKey(), reason))
         .toList();
   }
 
@@ -60,19 +79,15 @@ final class ReplacementList {
     return reason.isEmpty() ? "decided" : "decided: " + reason;
   }
 
-  private Replacement line(PartKind kind, List<Part> parts, String reason) {
-    List<Place> places = parts.stream().map(Part::home).toList();
-    int pieces = parts.stream().mapToInt(Part::pieces).sum();
-    return new Replacement(kind, places, pieces, size(kind, parts), reason);
-  }
-
-  private String size(PartKind kind, List<Part> parts) {
-    return switch (kind) {
-      case ROD_SHELL -> step(Feature.ROD_JOURNAL, "rod-journal", "undersize");
-      case MAIN_SHELL -> step(Feature.MAIN_JOURNAL, "main-journal", "undersize");
-      case PISTON -> step(Feature.BORE, "bore", "oversize");
-      default -> likeTheOld(kind, parts);
-    };
+  private Replacement line(List<Part> parts, Optional<FittingSize> size, String reason) {
+    PartKind kind = parts.get(0).kind();
+    return new Replacement(
+        kind,
+        parts.stream().map(Part::home).toList(),
+        parts.stream().mapToInt(Part::pieces).sum(),
+        size.map(FittingSize::words).orElseGet(() -> likeTheOld(kind, parts)),
+        size.filter(FittingSize::isKnown).flatMap(FittingSize::step),
+        reason);
   }
 
   /** A bent or worn part does not tell its own size; nor does one of another sort than the new. */
@@ -87,6 +102,13 @@ final class ReplacementList {
     if (conversion && kind == PartKind.PUSHROD) {
       return "not known: find the length with a checking pushrod first";
     }
+    if (kind == PartKind.ROD_CAP) {
+      return "not sold alone: a rod with its cap, or have this rod machined with another cap;"
+          + " then measure its big end";
+    }
+    if (kind == PartKind.MAIN_CAP) {
+      return "not sold alone: have the mains line-honed with another cap; then measure every main";
+    }
     boolean allSound = parts.stream().noneMatch(this::isFailed);
     return allSound
         ? "as the old one; where that is damaged, measure a sound neighbour"
@@ -98,34 +120,5 @@ final class ReplacementList {
     return byLook
         || job.measures().listResults(Subject.ofPart(part.item())).stream()
             .anyMatch(result -> result.worst() == Look.FAIL);
-  }
-
-  /** The largest step that any of them needs: all alike. */
-  private String step(Feature feature, String plan, String key) {
-    List<MeasuredResult> results = job.measures().listResults(plan);
-    int wanted = feature.where(job.layout()).size();
-    if (results.size() < wanted) {
-      return "not known: "
-          + (wanted - results.size())
-          + " of "
-          + wanted
-          + " "
-          + feature.word()
-          + (wanted == 1 ? "" : "s")
-          + " not measured";
-    }
-    if (results.stream().anyMatch(result -> result.findValue(key).isEmpty())) {
-      return job.measures().findSize(plan).isEmpty()
-          ? "not known: type the standard size of the " + feature.word() + " first"
-          : "not known: worn past the last usual step, or a station was left out";
-    }
-    ResultValue most =
-        results.stream()
-            .map(result -> result.findValue(key).orElseThrow())
-            .max(Comparator.comparingDouble(value -> value.amount().in(Unit.MILLIMETRE)))
-            .orElseThrow();
-    return most.value() == 0
-        ? "standard"
-        : most.amount().rounded(most.unit() == Unit.MILLIMETRE ? 2 : 3).text() + " " + key;
   }
 }

@@ -1,36 +1,56 @@
 package wherefrom.job;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 
 /** A size that came back, held against the size that was wanted. */
-final class ShopValue {
-  private ShopValue() {}
+record ShopValue(ShopLineAdded line, Amount size) {
+
+  private Optional<Amount> target() {
+    return line.target().isEmpty()
+        ? Optional.empty()
+        : Unit.find(line.unit()).map(unit -> new Amount(new BigDecimal(line.target()), unit));
+  }
+
+  private Amount off(Amount target) {
+    return new Amount(size.to(target.unit()).number().subtract(target.number()), target.unit());
+  }
+
+  /** Whether it is so far from what was wanted that the unit must be another. */
+  boolean isMixedUp() {
+    return target()
+        .map(target -> size.inBase().doubleValue() / target.inBase().doubleValue())
+        .map(ratio -> ratio > 20 || ratio < 0.05)
+        .orElse(false);
+  }
+
+  /** Whether nothing speaks against taking it home. */
+  boolean isGood() {
+    return target()
+        .filter(target -> !line.tolerance().isEmpty())
+        .map(target -> off(target).number().abs().compareTo(new BigDecimal(line.tolerance())) <= 0)
+        .orElse(true);
+  }
 
   /** In a sentence; where nothing was wanted, only the size. */
-  static String words(ShopLineAdded line, Amount size) {
-    if (line.target().isEmpty()) {
-      return "Measured " + size.text() + ".";
-    }
-    Unit unit = Unit.find(line.unit()).orElseThrow();
-    Amount target = new Amount(new BigDecimal(line.target()), unit);
-    Amount off = new Amount(size.to(unit).number().subtract(target.number()), unit);
+  String words() {
+    return target().map(this::words).orElse("Measured " + size.text() + ".");
+  }
+
+  private String words(Amount target) {
     String measured = "Measured " + size.text() + ", wanted " + target.text() + ": ";
-    double ratio = size.inBase().doubleValue() / target.inBase().doubleValue();
-    if (ratio > 20 || ratio < 0.05) {
-      return measured + "inch and millimetre may be mixed up. Read again.";
+    if (isMixedUp()) {
+      return measured + "inch and millimeter may be mixed up. Nothing is counted: read again.";
     }
     if (line.tolerance().isEmpty()) {
-      return measured + "off by " + off.text() + ".";
+      return measured + "off by " + off(target).text() + ".";
     }
-    boolean good = off.number().abs().compareTo(new BigDecimal(line.tolerance())) <= 0;
-    return measured
-        + (good ? "within " : "NOT within ")
-        + line.tolerance()
-        + " "
-        + line.unit()
-        + (good ? "." : ". Do not take it home: talk to the shop.");
+    String within = "within " + line.tolerance() + " " + line.unit() + ".";
+    return isGood()
+        ? measured + within
+        : measured + "NOT " + within + " Do not take it home: talk to the shop.";
   }
 }

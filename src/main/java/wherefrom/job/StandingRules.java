@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import wherefrom.inspection.Sources;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
@@ -19,9 +22,11 @@ import wherefrom.rules.consequence.Renewal;
 /** All that the consequence rules say about the job as it stands. */
 public final class StandingRules {
   private final List<StandingRule> all;
+  private final SurfaceSizes sizes;
 
-  private StandingRules(List<StandingRule> all) {
+  private StandingRules(List<StandingRule> all, SurfaceSizes sizes) {
     this.all = List.copyOf(all);
+    this.sizes = sizes;
   }
 
   static StandingRules of(EngineJob job) {
@@ -46,7 +51,7 @@ public final class StandingRules {
         found.merge(consequence.key() + consequence.effect(), rule, StandingRules::stronger);
       }
     }
-    return new StandingRules(new ArrayList<>(found.values()));
+    return new StandingRules(new ArrayList<>(found.values()), new SurfaceSizes(job));
   }
 
   private static Optional<LoggedEntry> findAnswer(
@@ -63,7 +68,10 @@ public final class StandingRules {
   }
 
   private static StandingRule stronger(StandingRule before, StandingRule now) {
-    return before.binding() && !now.binding() ? before : now;
+    if (before.binding() != now.binding()) {
+      return before.binding() ? before : now;
+    }
+    return before.sequence() > now.sequence() ? before : now;
   }
 
   /** Every consequence that stands, in the order of the changes. */
@@ -81,12 +89,22 @@ public final class StandingRules {
     return all.stream().filter(rule -> rule.concerns(part, part.home())).toList();
   }
 
-  /** The rules that forbid a part at a place. */
+  /** The rules that forbid a part at a place, and a new part's size where it does not fit. */
   List<Ban> listBans(PartRecord part, Place place) {
-    return all.stream()
-        .filter(rule -> rule.bans() && rule.concerns(part.part(), place) && hits(rule, part))
-        .map(StandingRules::ban)
-        .toList();
+    Stream<Ban> bans =
+        all.stream()
+            .filter(rule -> rule.bans() && rule.concerns(part.part(), place))
+            .filter(rule -> hits(rule, part, place))
+            .map(StandingRules::ban);
+    Stream<Ban> size = part.part().fresh() ? wrongSize(part, place).stream() : Stream.of();
+    return Stream.concat(bans, size).toList();
+  }
+
+  private Optional<Ban> wrongSize(PartRecord part, Place place) {
+    String rule = part.part().kind() == PartKind.PISTON ? "R18" : "R16";
+    return sizes
+        .findObjection(part.part().item(), place)
+        .map(why -> new Ban(rule, why, Sources.PRACTICE, part.dates().takenOn(), ""));
   }
 
   /** The first that forbids a part at its home. */
@@ -105,14 +123,24 @@ public final class StandingRules {
    * Whether a ban speaks of this very part. A new part was not there before it was taken on, and
    * what wears did not wear it before it was fitted; but of the wrong size or sort it may be.
    */
-  private static boolean hits(StandingRule rule, PartRecord part) {
+  private boolean hits(StandingRule rule, PartRecord part, Place place) {
     if (!part.part().fresh()) {
       return true;
     }
+    boolean before = part.dates().takenOn() <= rule.sequence();
     return switch (rule.consequence().renewal()) {
       case WEAR -> part.dates().firstFitted() > 0 && part.dates().firstFitted() < rule.sequence();
-      case SIZE, SORT -> part.dates().takenOn() <= rule.sequence();
+      case SIZE -> before && !sizes.isOfSize(part.part().item(), place);
+      case SORT -> before && !isOfSort(rule, part);
     };
+  }
+
+  /** Whether the sort that the rule wants was said of a new part. */
+  private boolean isOfSort(StandingRule rule, PartRecord part) {
+    return sizes
+        .findSortOf(part.part().item())
+        .filter(sort -> rule.consequence().what().startsWith(sort + " "))
+        .isPresent();
   }
 
   /** The checks that a part waits for at a place. */

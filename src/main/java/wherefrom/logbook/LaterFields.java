@@ -13,8 +13,13 @@ final class LaterFields {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final JsonNode NOT_SAID = NODES.textNode("");
 
+  private static final JsonNode OTHER_WORK = NODES.textNode("other");
+
   private static final Map<String, Map<String, JsonNode>> FIELDS =
-      Map.of("part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID));
+      Map.of(
+          "part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID),
+          "shop-line-added", Map.of("work", OTHER_WORK, "where", NODES.arrayNode()),
+          "sent-to-shop", Map.of("work", OTHER_WORK));
 
   private LaterFields() {}
 

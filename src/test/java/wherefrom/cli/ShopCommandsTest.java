@@ -89,7 +89,7 @@ class ShopCommandsTest {
         .contains("measure run-out", "4.0200 in, within 0.0005 in", "DO NOT LOSE", "5 main caps");
     assertThat(shop.right("shop", "back", "--job", job, tag(PUSHROD)).out()).contains("is back");
     Shop.Outcome sized =
-        shop.right(
+        shop.run(
             "shop",
             "count",
             "--job",
@@ -103,10 +103,61 @@ class ShopCommandsTest {
             "--size",
             "4.0215");
     assertThat(sized.out()).contains("NOT within");
+    assertThat(sized.status()).isEqualTo(1);
     shop.right("shop", "count", "--job", job, "--visit", "1", "--line", "2", "--pieces", "4");
     assertThat(shop.right("shop", "list", "--job", job, "--away").rows())
         .containsExactly(
             new String[] {"visit 1", "2", "main caps", "stay with the block", "1 of 5 away"});
+  }
+
+  private Shop.Outcome call(String words) {
+    return shop.run(words.replace("JOB", "--job " + job).split(" "));
+  }
+
+  @Test
+  void groundJournalsThatAreCountedBackAreTheChangeAndTheirSizeIsBought() {
+    assertThat(call("shop add JOB --visit 1 --work grind-rods --count 1 --size ten").err())
+        .contains("type the standard size of the rod journal first");
+    assertThat(call("shop add JOB --visit 1 --work grind-rods --count 1 --size 2.0900").status())
+        .isZero();
+    assertThat(call("plan list JOB").out()).doesNotContain("ground");
+    assertThat(call("shop count JOB --visit 1 --line 1 --pieces 1 --size 2.0899").status())
+        .isZero();
+    assertThat(call("plan list JOB").out()).contains("made\trod journals ground, 2.0899 in");
+    assertThat(call("limit size JOB --plan rod-journal --size 2.1000 --source manual").status())
+        .isZero();
+    assertThat(call("decide buy JOB").out())
+        .contains("16\trod shells\t0.010 in under (ten under)\tR16");
+    assertThat(call("sizes JOB").rows())
+        .contains(
+            new String[] {
+              "cylinder 3, rod journal", "2.1000 in", "2.0899 in", "-", "0.010 in under (ten under)"
+            });
+  }
+
+  @Test
+  void aNewShellSaysItsSizeOrIsAskedForIt() {
+    assertThat(call("limit size JOB --plan rod-journal --size 2.1000 --source manual").status())
+        .isZero();
+    call("plan made JOB rod-journals-ground --size 0.010in");
+    Shop.Outcome unsaid = call("replace JOB --reason ground " + tag("rod 3, upper shell"));
+    assertThat(unsaid.status()).isZero();
+    assertThat(unsaid.err()).contains("Nobody said its size", "0.010 in under", "--size listed");
+    Shop.Outcome said =
+        call("replace JOB --reason ground --size listed " + tag("rod 3, lower shell"));
+    assertThat(said.status()).isZero();
+    assertThat(said.err()).isEmpty();
+    Shop.Outcome wrong =
+        call("replace JOB --reason ground --size 4lb " + tag("rod 5, lower shell"));
+    assertThat(wrong.status()).isEqualTo(2);
+    assertThat(wrong.err()).contains("is no size of such a part");
+  }
+
+  @Test
+  void aSizeThatNobodyCanReadIsRefusedForACut() {
+    Shop.Outcome wrong = call("plan made JOB rod-journals-ground --size some");
+    assertThat(wrong.status()).isEqualTo(2);
+    assertThat(wrong.err()).contains("\"some\" is no size");
   }
 
   @Test

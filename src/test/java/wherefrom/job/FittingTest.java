@@ -115,7 +115,7 @@ class FittingTest {
     job.record(new OffForWashing(item, 4));
     assertThat(fit("pushrod@3EX", "3EX").sentence()).contains("off for washing (basket 4)");
     job.record(new BackFromWashing(item));
-    job.record(new SentToShop(1, List.of(item), "check straightness"));
+    job.record(SentToShop.of(1, List.of(item), "check straightness"));
     assertThat(fit("pushrod@3EX", "3EX").sentence()).contains("machine shop (visit 1)");
     job.record(new BackFromShop(1, List.of(item), "straight"));
     assertThat(fit("pushrod@3EX", "3EX").word()).isEqualTo("right place");
@@ -146,7 +146,7 @@ class FittingTest {
     int item = part(job, "rocker@3EX").item();
     job.record(new DecisionMade(item, Decision.MACHINE, "tip worn"));
     assertThat(fit("rocker@3EX", "3EX").word()).isEqualTo("not cleared");
-    job.record(new SentToShop(1, List.of(item), "reface"));
+    job.record(SentToShop.of(1, List.of(item), "reface"));
     job.record(new BackFromShop(1, List.of(item), "refaced"));
     assertThat(job.state().findDecision(item)).isEmpty();
     job.record(new DecisionMade(item, Decision.REUSE, "refaced"));

@@ -336,19 +336,24 @@ class MeasuringTest {
   }
 
   @Test
-  void thePistonsOnTheShoppingListGetTheirOversizeOnlyWhenEveryBoreIsMeasured() {
+  void thePistonsOnTheShoppingListGetTheNextStepOnlyWhenEveryBoreToBeBoredIsMeasured() {
     tools.size("bore", "4.0000", "this engine's manual, p. 3");
-    new Planning(bench.job)
-        .make(
-            wherefrom.rules.consequence.Change.at(
-                wherefrom.rules.consequence.ChangeKind.BORED, "B1"));
+    for (int at = 1; at <= 8; at++) {
+      new Planning(bench.job)
+          .plan(
+              wherefrom.rules.consequence.Change.at(
+                  wherefrom.rules.consequence.ChangeKind.BORED, "B" + at));
+      bench.decide("piston@B" + at, wherefrom.inspection.Decision.REPLACE);
+    }
     for (int at = 1; at <= 7; at++) {
       bore("B" + at);
     }
     Deciding deciding = new Deciding(bench.job);
     assertThat(deciding.replacements().get(0).size()).contains("1 of 8 cylinder bores");
     bore("B8");
-    assertThat(deciding.replacements().get(0).size()).isEqualTo("0.020 in oversize");
+    assertThat(deciding.replacements()).hasSize(1);
+    assertThat(deciding.replacements().get(0).size())
+        .isEqualTo("0.020 in over (twenty over), once bored; the next step that cleans up");
     assertThat(deciding.replacements().get(0).pieces()).isEqualTo(8);
   }
 }

@@ -61,6 +61,7 @@ class ShopAndMoneyTest {
                 "1 of main caps are still there; you counted 2. Count again."));
     MachineShop.Answer wrong = shop.backByCount(1, 1, 1, "4.0215", "");
     assertThat(((MachineShop.Answer.Done) wrong).sentence()).contains("NOT within");
+    assertThat(((MachineShop.Answer.Done) wrong).good()).isFalse();
     assertThat(visit(1).missing()).isEqualTo(1);
   }
 
@@ -68,7 +69,10 @@ class ShopAndMoneyTest {
   void aMillimetreFigureForAnInchSizeIsNoticed() {
     shop.add(1, "block", 1, "bore", "4.0200", "0.0005", false);
     MachineShop.Answer answer = shop.backByCount(1, 1, 1, "102.108 in", "");
-    assertThat(((MachineShop.Answer.Done) answer).sentence()).contains("mixed up");
+    assertThat(((MachineShop.Answer.Refused) answer).sentence())
+        .contains("mixed up")
+        .contains("Nothing is counted");
+    assertThat(visit(1).missing()).isEqualTo(1);
   }
 
   @Test

@@ -20,9 +20,13 @@ import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.consequence.ShopWork;
 
 class EntryCodecTest {
 
@@ -141,5 +145,26 @@ class EntryCodecTest {
             .put("against", "");
     assertThatThrownBy(() -> EntryCodec.entry("part-fitted", fitted))
         .hasMessageContaining("pushrod@M1U");
+  }
+
+  /** Lines of slips and new parts from before their kinds and sizes were asked for. */
+  @Test
+  void fieldsThatCameLaterReadAsNotSaidInOlderFiles() throws IOException {
+    assertThat(
+            read(
+                "shop-line-added",
+                "{'visit':1,'line':2,'what':'block','count':1,'wanted':'bore','target':'4.02',"
+                    + "'tolerance':'','unit':'in','keep':false}"))
+        .isEqualTo(
+            new ShopLineAdded(
+                1, 2, "block", 1, "bore", "4.02", "", "in", false, ShopWork.OTHER, List.of()));
+    assertThat(read("sent-to-shop", "{'visit':1,'items':[3],'wanted':'measure'}"))
+        .isEqualTo(new SentToShop(1, List.of(3), "measure", ShopWork.OTHER));
+    assertThat(read("part-replaced", "{'oldItem':3,'newItem':75,'reason':'bent'}"))
+        .isEqualTo(PartReplaced.like(3, 75, "bent"));
+  }
+
+  private static JobEntry read(String type, String body) throws IOException {
+    return EntryCodec.entry(type, EntryCodec.MAPPER.readTree(body.replace('\'', '"')));
   }
 }

@@ -5,9 +5,10 @@ package wherefrom.referee;
  *
  * @param piece the part's number with the referee: the original parts are numbered as their slots,
  *     new ones count on
- * @param slot the slot, or the number of the new part that is bought
- * @param what a change, a check, a section
- * @param answer where the change is made, or the answer to the check
+ * @param slot the slot; or the number of the new part that is bought; or of a cut how many
+ *     thousandths of an inch it is from standard, -1 where nobody says
+ * @param what a change, a check, a section; of a new part how many thousandths it is from standard
+ * @param answer where the change is made, the answer to the check, the sort of the new part
  */
 record Act(Verb verb, int piece, int slot, String what, String answer) {
 
@@ -24,6 +25,7 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
     SEND,
     BACK,
     CHANGE,
+    WORK,
     LOOK,
     LOBE,
     DECIDE,
@@ -45,6 +47,20 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
 
   static Act change(String what, String where) {
     return new Act(Verb.CHANGE, -1, -1, what, where);
+  }
+
+  /** The same change, to a size, and by the machine shop or not. */
+  Act cutTo(int thousandths, boolean byShop) {
+    return new Act(byShop ? Verb.WORK : verb, piece, thousandths, what, answer);
+  }
+
+  boolean isChange() {
+    return verb == Verb.CHANGE || verb == Verb.WORK;
+  }
+
+  /** The same part bought, of a size and a sort. */
+  Act of(String thousandths, String sort) {
+    return new Act(verb, piece, slot, thousandths, sort);
   }
 
   /** {@code PASS}, {@code SUSPECT} or {@code FAIL} to a quick test of a part. */
@@ -92,6 +108,8 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
     }
     if (verb == Verb.REPLACE) {
       words.append(" by new#").append(slot);
+    } else if (isChange()) {
+      words.append(slot >= 0 ? " 0.0" + slot : "");
     } else if (slot >= 0) {
       words.append(" at ").append(motor.slot(slot).key());
     }

@@ -19,6 +19,15 @@ final class Chance {
           "MAIN_JOURNALS_GROUND", "CRANK_POLISHED", "BORED bore", "HONED bore", "ROD_RESIZED bore",
           "LINE_HONED", "HOT_TANKED", "SPRINGS_CHANGED", "CRANK_CHANGED", "PISTONS_CHANGED");
 
+  private static final Set<String> CUTS =
+      Set.of("ROD_JOURNALS_GROUND", "MAIN_JOURNALS_GROUND", "BORED");
+
+  /** What the machine shop does, too. */
+  private static final Set<String> WORKS =
+      Set.of(
+          "ROD_JOURNALS_GROUND", "MAIN_JOURNALS_GROUND", "BORED", "HONED", "CRANK_POLISHED",
+          "ROD_RESIZED", "LINE_HONED", "HEAD_MILLED", "DECK_MILLED", "VALVE_JOB");
+
   private static final Set<String> FLAT_ONLY =
       Set.of("NEW_FLAT_CAM", "CAM_REGROUND", "FLAT_TO_ROLLER");
 
@@ -127,7 +136,7 @@ final class Chance {
     if (way < 3) {
       return oddFit(story);
     }
-    return way == 3 ? oddWord(story) : vary(usual(story));
+    return way == 3 ? oddWord(story) : vary(story, usual(story));
   }
 
   private Act usual(Story story) {
@@ -142,7 +151,10 @@ final class Chance {
   }
 
   /** The same in another way that the walk through every history leaves out. */
-  private Act vary(Act act) {
+  private Act vary(Story story, Act act) {
+    if (act.isChange() || act.verb() == Verb.REPLACE) {
+      return sized(story, act);
+    }
     boolean other = random.nextInt(3) == 0;
     return !other
         ? act
@@ -153,6 +165,20 @@ final class Chance {
           case DECIDE -> Act.decide(act.piece(), any(List.of("MACHINE", "REUSE", "REPLACE")));
           default -> act;
         };
+  }
+
+  /** A cut, or a part bought, of a size or a sort; or nobody says. */
+  private Act sized(Story story, Act act) {
+    if (act.isChange()) {
+      boolean cut = CUTS.contains(act.what());
+      boolean byShop = WORKS.contains(act.what()) && random.nextInt(2) == 0;
+      return act.cutTo(cut ? any(List.of(-1, 10, 20)) : -1, byShop);
+    }
+    Kind kind = story.scene().piece(act.piece()).kind;
+    if (kind.isShell() || kind == Kind.PISTON) {
+      return act.of(any(List.of("", "", "0", "10", "20")), "");
+    }
+    return kind == Kind.LIFTER ? act.of("", any(List.of("", "roller"))) : act;
   }
 
   /** What is said of a part or a lobe, or asked of the whole job. */

@@ -43,6 +43,10 @@ final class Piece {
   /** Of a cap: whether it was machined with that one, or bought together with it. */
   boolean matched;
 
+  /** Of a new part: how many thousandths of an inch from standard; -1 where nobody said. */
+  int size = NOWHERE;
+
+  String sort = "";
   boolean atShop;
   String decision = "";
   int decided;

@@ -4,10 +4,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
@@ -25,8 +27,11 @@ import wherefrom.job.Inspecting;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.MachineShop;
 import wherefrom.job.MemoryLogbook;
+import wherefrom.job.NewPart;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Planning;
+import wherefrom.job.ShopOrder;
+import wherefrom.job.ShopVisit;
 import wherefrom.job.StillMissing;
 import wherefrom.job.TagBook;
 import wherefrom.job.TakeApart;
@@ -40,6 +45,7 @@ import wherefrom.referee.Referee.Word;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.ShopWork;
 
 /** The program under judgement: does each act through its use cases, and answers for itself. */
 class Program {
@@ -139,8 +145,9 @@ class Program {
     return switch (act.verb()) {
       case CHANGE ->
           new Planning(job)
-                  .make(new Change(ChangeKind.valueOf(act.what()), act.answer(), ""))
+                  .make(new Change(ChangeKind.valueOf(act.what()), act.answer(), size(act)))
               instanceof Planning.Answer.Made;
+      case WORK -> work(act);
       case CHECK ->
           new Planning(job).answer(act.what(), Look.valueOf(act.answer()), "seen")
               instanceof Planning.Answer.Answered;
@@ -161,6 +168,26 @@ class Program {
     int before = job.history().size();
     new Deciding(job).askEveryPart(every);
     return job.history().size() > before;
+  }
+
+  private static String size(Act act) {
+    return act.slot() < 0 ? "" : "0.0" + act.slot() + " in";
+  }
+
+  /** Orders work at the machine shop and counts it back. */
+  private boolean work(Act act) {
+    ShopWork work =
+        Arrays.stream(ShopWork.values())
+            .filter(one -> one.change().equals(Optional.of(ChangeKind.valueOf(act.what()))))
+            .findFirst()
+            .orElseThrow();
+    List<String> where = act.answer().isEmpty() ? List.of() : List.of(act.answer());
+    MachineShop shop = new MachineShop(job);
+    boolean ordered =
+        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", size(act), "", false)));
+    List<ShopVisit.Line> lines = shop.findVisit(9).orElseThrow().lines();
+    int line = lines.get(lines.size() - 1).line().line();
+    return ordered && done(shop.backByCount(9, line, 1, "", ""));
   }
 
   private boolean excuse(Act act) {
@@ -190,7 +217,9 @@ class Program {
   }
 
   private boolean replace(Act act) {
-    Handled handled = new Handling(job).replace(item(act), "worn out");
+    String size = act.what().isEmpty() ? "" : "0.0" + act.what() + " in";
+    Handled handled =
+        new Handling(job).replace(item(act), "worn out", new NewPart(size, act.answer()));
     if (handled instanceof Handled.Logged logged) {
       items.put(act.slot(), logged.part().part().item());
       return true;

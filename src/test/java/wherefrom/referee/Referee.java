@@ -44,7 +44,9 @@ final class Referee {
   /** What renews parts that have worn in, or that are not of the size or the sort. */
   private final Marks worn;
 
-  private final Marks unsuited;
+  private final Marks size;
+
+  private final Marks sort;
 
   /** The checks that parts wait for, and the work without which they cannot be used. */
   private final Marks waits;
@@ -57,7 +59,8 @@ final class Referee {
     this.scene = scene;
     this.motor = scene.motor;
     this.worn = new Marks(motor);
-    this.unsuited = new Marks(motor);
+    this.size = new Marks(motor);
+    this.sort = new Marks(motor);
     this.waits = new Marks(motor);
     this.work = new Marks(motor);
     for (Change cause : Causes.of(scene)) {
@@ -81,7 +84,8 @@ final class Referee {
   private void apply(Row row, Change cause) {
     switch (row.does()) {
       case "wear" -> worn.mark(row, cause, cause.since());
-      case "size", "sort" -> unsuited.mark(row, cause, cause.since());
+      case "size" -> size.mark(row, cause, cause.since());
+      case "sort" -> sort.mark(row, cause, cause.since());
       case "refuse" -> worn.mark(row, cause, openSince(row, cause));
       case "forbid" -> work.mark(row, cause, openSince(row, cause));
       default -> waits.mark(row, cause, openSince(row, cause));
@@ -153,11 +157,28 @@ final class Referee {
 
   /** A used part is banned by any; a new one by wear once it ran, by size and sort if older. */
   private int bannedSince(Piece piece, int slot, int home) {
-    int wear = worn.of(piece, slot, home);
-    int size = unsuited.of(piece, slot, home);
-    boolean ran = piece.ran != Piece.NEVER && piece.ran < wear;
-    return Math.max(
-        !piece.isNew || ran ? wear : NONE, !piece.isNew || piece.takenOn <= size ? size : NONE);
+    int worn = this.worn.of(piece, slot, home);
+    boolean ran = !piece.isNew || piece.ran != Piece.NEVER && piece.ran < worn;
+    int sort = this.sort.of(piece, slot, home);
+    boolean other = !piece.isNew || piece.takenOn <= sort && !piece.sort.equals("roller");
+    int since = Math.max(ran ? worn : NONE, other ? sort : NONE);
+    since = Math.max(since, sizeSince(piece, slot, this.size.of(piece, slot, home)));
+    return isOfWrongSize(piece, slot) ? Math.max(since, piece.takenOn) : since;
+  }
+
+  /** What asks for another size hits a used part, and a new one of before that is not of it. */
+  private int sizeSince(Piece piece, int slot, int since) {
+    boolean old = piece.takenOn <= since && !isOfSize(piece, slot);
+    return !piece.isNew || old ? since : NONE;
+  }
+
+  private boolean isOfSize(Piece piece, int slot) {
+    return piece.size >= 0 && piece.size == scene.cut(motor.slot(slot));
+  }
+
+  private boolean isOfWrongSize(Piece piece, int slot) {
+    int cut = scene.cut(motor.slot(slot));
+    return piece.size >= 0 && cut >= 0 && piece.size != cut;
   }
 
   private int notClearedSince(Piece piece, int slot, int home) {
@@ -167,8 +188,7 @@ final class Referee {
   }
 
   private int workSince(Piece piece, int slot, int home) {
-    int since = work.of(piece, slot, home);
-    return !piece.isNew || piece.takenOn <= since ? since : NONE;
+    return sizeSince(piece, slot, work.of(piece, slot, home));
   }
 
   private int decisionSince(Piece piece) {

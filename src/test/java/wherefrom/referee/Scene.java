@@ -29,6 +29,9 @@ final class Scene {
   final List<Change> changes = new ArrayList<>();
   final List<Change> bought = new ArrayList<>();
 
+  /** What was cut from standard: all rods, all mains, each bore. */
+  private final Map<String, Integer> cuts = new HashMap<>();
+
   /** When a rod's or a main's housing was last machined again, or replaced. */
   private final Map<String, Integer> sound = new HashMap<>();
 
@@ -83,14 +86,14 @@ final class Scene {
       case LOSE -> piece(act.piece()).become(State.LOST, now);
       case FIT, ON_PURPOSE -> fit(piece(act.piece()), act, now);
       case TAKE_OUT -> takeOut(piece(act.piece()), now);
-      case REPLACE -> replace(piece(act.piece()), act.slot(), now);
+      case REPLACE -> replace(piece(act.piece()), act, now);
       default -> say(act, now);
     }
   }
 
   private void say(Act act, int now) {
     switch (act.verb()) {
-      case CHANGE -> change(act, now);
+      case CHANGE, WORK -> change(act, now);
       case CHECK -> check(act, now);
       case SLOT_UNKNOWN -> piece(act.piece()).slotUnknown = now;
       case EXCUSE -> excuse(act.slot(), now);
@@ -105,11 +108,31 @@ final class Scene {
 
   private void change(Act act, int now) {
     changes.add(new Change(act.what(), act.answer(), now, NOBODY));
+    cut(act);
     if (act.what().equals("ROD_RESIZED")) {
       machined("R" + act.answer().substring(1), now);
     } else if (act.what().equals("LINE_HONED")) {
       motor.slots.forEach(slot -> sound.put(slot.journal().replace('R', '-'), now));
     }
+  }
+
+  private void cut(Act act) {
+    switch (act.what()) {
+      case "ROD_JOURNALS_GROUND" -> cuts.put("R", act.slot());
+      case "MAIN_JOURNALS_GROUND" -> cuts.put("M", act.slot());
+      case "BORED" -> cuts.put(act.answer(), act.slot());
+      case "CRANK_CHANGED" -> {
+        cuts.put("R", NOBODY);
+        cuts.put("M", NOBODY);
+      }
+      default -> {}
+    }
+  }
+
+  /** How many thousandths from standard what a slot's part runs on was cut; -1: nobody knows. */
+  int cut(Slot slot) {
+    String surface = slot.kind().isShell() ? slot.journal().substring(0, 1) : slot.journal();
+    return cuts.getOrDefault(surface, 0);
   }
 
   private void check(Act act, int now) {
@@ -214,10 +237,13 @@ final class Scene {
     }
   }
 
-  private void replace(Piece old, int number, int now) {
+  private void replace(Piece old, Act act, int now) {
+    int number = act.slot();
     leave(old);
     old.become(State.RETIRED, now);
     Piece bought = new Piece(number, old.kind, old.home, true, now);
+    bought.size = act.what().isEmpty() ? NOBODY : Integer.parseInt(act.what());
+    bought.sort = act.answer();
     pieces.put(number, bought);
     owner[old.home] = number;
     String journal = motor.slot(old.home).journal();

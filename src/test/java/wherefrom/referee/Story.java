@@ -135,7 +135,7 @@ final class Story {
       case CLOSE -> referee.canClose(act.what());
       case TAKE_BACK -> hasFacts();
       case ASK -> act.answer().equals("every") == scene.asked < 0;
-      case FIT, CHANGE, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
+      case FIT, CHANGE, WORK, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
     };
   }
 

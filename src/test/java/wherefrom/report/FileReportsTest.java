@@ -18,6 +18,7 @@ import wherefrom.job.Csv;
 import wherefrom.job.RecordSection;
 import wherefrom.job.ShopVisit;
 import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.rules.consequence.ShopWork;
 
 class FileReportsTest {
   @TempDir Path folder;
@@ -93,9 +94,31 @@ class FileReportsTest {
   @Test
   void aSlipNamesCountsSizesAndWhatMustNotGetLost() throws IOException {
     ShopLineAdded caps =
-        new ShopLineAdded(2, 1, "main caps", 5, "stay with the block", "", "", "", true);
+        new ShopLineAdded(
+            2,
+            1,
+            "main caps",
+            5,
+            "stay with the block",
+            "",
+            "",
+            "",
+            true,
+            ShopWork.OTHER,
+            List.of());
     ShopLineAdded block =
-        new ShopLineAdded(2, 2, "block", 1, "bore all eight", "4.0200", "0.0005", "in", false);
+        new ShopLineAdded(
+            2,
+            2,
+            "block",
+            1,
+            "bore all eight",
+            "4.0200",
+            "0.0005",
+            "in",
+            false,
+            ShopWork.OTHER,
+            List.of());
     ShopVisit visit =
         new ShopVisit(
             2,

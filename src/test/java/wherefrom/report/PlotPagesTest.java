@@ -219,7 +219,7 @@ class PlotPagesTest {
         assertThat(text)
             .contains(plot.title(), plot.chart().up().words(), plot.chart().across().words());
       }
-      assertThat(text).contains("thrust", "axial", "nominal", "usual margin kept");
+      assertThat(text).contains("thrust", "axial", "standard", "usual margin kept");
     }
     assertThat(record.plots()).hasSize(8);
   }

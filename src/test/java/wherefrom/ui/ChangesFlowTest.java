@@ -95,9 +95,9 @@ class ChangesFlowTest {
           open(window, sample, ScreenId.CHANGES);
           window.press("Plan work");
           window.pressOnSomePage("Rod journals ground");
-          window.press("0.010 in undersize");
+          window.press("0.010 in under");
           window.press("Plan it");
-          window.press("Plan 1: rod journals ground, 0.010 in undersize");
+          window.press("Plan 1: rod journals ground, 0.010 in under");
           window.press("Drop the plan");
           assertThat(window.words()).contains("Plan 1 is dropped", "Open checks: 2");
           fit(window, sample, "rod-shell@R3U", "R3U");

@@ -108,7 +108,7 @@ final class Gallery {
     sample.job.record(new PartOut(2));
     sample.job.record(new PartOut(3));
     sample.job.record(new OffForWashing(1, 4));
-    sample.job.record(new SentToShop(1, List.of(2, 3), "measure run-out"));
+    sample.job.record(SentToShop.of(1, List.of(2, 3), "measure run-out"));
     window.shell.desk().open(sample.job);
   }
 

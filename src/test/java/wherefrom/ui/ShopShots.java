@@ -9,7 +9,12 @@ import wherefrom.job.Handling;
 import wherefrom.job.Instruments;
 import wherefrom.job.MachineShop;
 import wherefrom.job.Measuring;
+import wherefrom.job.Planning;
 import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -43,6 +48,32 @@ final class ShopShots {
               window.press("What is wanted?");
               window.press("measure run-out");
               scan(window, sample.tag("pushrod@5EX"));
+            }));
+    shots.add(
+        shot(
+            "shop-which-work",
+            ChoiceScreen.class,
+            (window, sample) -> {
+              window.press("New visit");
+              choose(window, "No tag");
+            }));
+    shots.add(
+        shot(
+            "shop-work-where",
+            ChoiceScreen.class,
+            (window, sample) -> {
+              window.press("New visit");
+              choose(window, "No tag");
+              window.press("Bore");
+            }));
+    shots.add(
+        shot(
+            "shop-new-size",
+            ChoiceScreen.class,
+            (window, sample) -> {
+              new Planning(sample.job)
+                  .make(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in"));
+              NewPartAsking.ask(window.shell.desk(), sample.part("rod-shell@R3U"), part -> {});
             }));
     shots.add(
         away("shop-check-in", VisitScreen.class, (window, sample) -> window.press("Visit 1")));

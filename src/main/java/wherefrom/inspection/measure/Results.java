@@ -21,15 +21,26 @@ public final class Results {
 
   private Results() {}
 
+  /** The same for a surface that was never cut. */
+  public static List<ResultValue> of(
+      ReadingPlan plan, List<Sample> samples, Tool tool, Optional<Amount> standard) {
+    return of(plan, samples, tool, standard, Optional.empty());
+  }
+
   /**
    * Works a plan's results out; empty where the working refuses the figures, as when a station was
    * left out.
    *
    * @param standard the size when new, for journals and bores; without it wear and the next size
    *     are left out
+   * @param asCut the diameter that a journal or a bore was cut to last; empty where it never was
    */
   public static List<ResultValue> of(
-      ReadingPlan plan, List<Sample> samples, Tool tool, Optional<Amount> standard) {
+      ReadingPlan plan,
+      List<Sample> samples,
+      Tool tool,
+      Optional<Amount> standard,
+      Optional<Amount> asCut) {
     if (samples.isEmpty()) {
       return List.of();
     }
@@ -39,8 +50,8 @@ public final class Results {
       case LARGEST -> List.of(value("largest", "largest reading", largest(samples, tool), 1));
       case SPREAD -> spread(samples, tool);
       case LIFT -> lift(samples, tool);
-      case JOURNAL -> shape(new JournalShape(), "standard", samples, tool, standard, false);
-      case BORE -> shape(new BoreShape(), "nominal", samples, tool, standard, true);
+      case JOURNAL -> shape(new JournalShape(), "standard", samples, tool, standard, asCut, false);
+      case BORE -> shape(new BoreShape(), "nominal", samples, tool, standard, asCut, true);
     };
   }
 
@@ -118,8 +129,12 @@ public final class Results {
       List<Sample> samples,
       Tool tool,
       Optional<Amount> standard,
+      Optional<Amount> asCut,
       boolean bore) {
     Inputs inputs = Inputs.empty();
+    if (standard.isPresent() && asCut.isPresent()) {
+      inputs = inputs.with("as-cut", asCut.get());
+    }
     for (Sample sample : samples) {
       inputs = inputs.with(sample.station().key(), sample.measured(tool));
     }

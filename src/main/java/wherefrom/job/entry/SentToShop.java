@@ -1,10 +1,21 @@
 package wherefrom.job.entry;
 
 import java.util.List;
+import wherefrom.rules.consequence.ShopWork;
 
-/** Parts went to the machine shop, on one visit. */
-public record SentToShop(int visit, List<Integer> items, String wanted) implements JobEntry {
+/**
+ * Parts went to the machine shop, on one visit.
+ *
+ * @param work its kind; entries of before kinds were asked for are {@link ShopWork#OTHER}
+ */
+public record SentToShop(int visit, List<Integer> items, String wanted, ShopWork work)
+    implements JobEntry {
   public SentToShop {
     items = List.copyOf(items);
+  }
+
+  /** Work from which no change follows by itself. */
+  public static SentToShop of(int visit, List<Integer> items, String wanted) {
+    return new SentToShop(visit, items, wanted, ShopWork.OTHER);
   }
 }

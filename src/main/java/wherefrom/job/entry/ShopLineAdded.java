@@ -1,5 +1,8 @@
 package wherefrom.job.entry;
 
+import java.util.List;
+import wherefrom.rules.consequence.ShopWork;
+
 /**
  * A line of a machine-shop slip for what carries no tag, or for work with a figure.
  *
@@ -9,6 +12,8 @@ package wherefrom.job.entry;
  * @param target the size wanted back, as typed; may be empty
  * @param tolerance how far from it is good, as typed; may be empty
  * @param keep true of what must not get lost
+ * @param work its kind; lines of before kinds were asked for are {@link ShopWork#OTHER}
+ * @param where the cylinders or banks it is done at; empty for all there are
  */
 public record ShopLineAdded(
     int visit,
@@ -19,5 +24,11 @@ public record ShopLineAdded(
     String target,
     String tolerance,
     String unit,
-    boolean keep)
-    implements JobEntry {}
+    boolean keep,
+    ShopWork work,
+    List<String> where)
+    implements JobEntry {
+  public ShopLineAdded {
+    where = List.copyOf(where);
+  }
+}

@@ -2,6 +2,7 @@ package wherefrom.ui.changes;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -9,14 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Plan;
 import wherefrom.job.PlanCost;
 import wherefrom.job.Planning;
 import wherefrom.job.StandingRule;
-import wherefrom.job.entry.ChangeMade;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
@@ -88,12 +87,8 @@ final class ChangesModel {
 
   /** The changes and findings that were recorded here, the latest first. */
   List<Change> made() {
-    List<Change> made = new ArrayList<>();
-    for (LoggedEntry logged : state().standing()) {
-      if (logged.entry() instanceof ChangeMade entry) {
-        made.add(0, new Change(entry.change(), entry.where(), entry.detail()));
-      }
-    }
+    List<Change> made = new ArrayList<>(planning.made());
+    Collections.reverse(made);
     return made;
   }
 

@@ -2,7 +2,9 @@ package wherefrom.ui.changes;
 
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.CutSurface;
 
 /** Sizes that changes usually come in (common practice, no source); any other can be typed. */
 final class UsualSizes {
@@ -13,20 +15,11 @@ final class UsualSizes {
 
   /** The choices, {@link #OTHER} last; empty where a change has no size. */
   static List<String> steps(ChangeKind kind, boolean inch) {
-    List<String> steps =
-        new ArrayList<>(
-            switch (kind) {
-              case ROD_JOURNALS_GROUND, MAIN_JOURNALS_GROUND ->
-                  inch
-                      ? List.of("0.010 in", "0.020 in", "0.030 in")
-                      : List.of("0.25 mm", "0.50 mm", "0.75 mm");
-              case BORED ->
-                  inch
-                      ? List.of("0.020 in", "0.030 in", "0.040 in", "0.060 in")
-                      : List.of("0.25 mm", "0.50 mm", "0.75 mm", "1.00 mm");
-              default -> List.<String>of();
-            });
-    steps.replaceAll(step -> step + suffix(kind));
+    Unit unit = inch ? Unit.INCH : Unit.MILLIMETRE;
+    List<String> steps = new ArrayList<>();
+    CutSurface.find(kind)
+        .ifPresent(
+            surface -> surface.steps().list(unit).forEach(step -> steps.add(surface.words(step))));
     boolean sized =
         switch (kind) {
           case ROD_JOURNALS_GROUND,
@@ -45,12 +38,11 @@ final class UsualSizes {
     return steps;
   }
 
+  /** What stands behind a figure that is typed. */
   static String suffix(ChangeKind kind) {
-    return switch (kind) {
-      case ROD_JOURNALS_GROUND, MAIN_JOURNALS_GROUND -> " undersize";
-      case BORED -> " oversize";
-      default -> "";
-    };
+    return CutSurface.find(kind)
+        .map(surface -> surface.wearsSmaller() ? " under" : " over")
+        .orElse("");
   }
 
   static String question(ChangeKind kind) {

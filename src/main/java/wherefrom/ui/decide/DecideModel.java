@@ -11,6 +11,7 @@ import wherefrom.job.Deciding;
 import wherefrom.job.EngineJob;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
+import wherefrom.job.NewPart;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Proposal;
@@ -178,7 +179,9 @@ final class DecideModel {
             .filter(part -> line.places().contains(part.part().home()))
             .toList();
     for (PartRecord part : old) {
-      if (handling.replace(part.part().item(), line.reason()) instanceof Handled.Refused refused) {
+      NewPart fresh = NewPart.asListed(state(), part.part());
+      if (handling.replace(part.part().item(), line.reason(), fresh)
+          instanceof Handled.Refused refused) {
         return refused.sentence();
       }
     }

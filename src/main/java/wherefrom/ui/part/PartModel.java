@@ -11,6 +11,7 @@ import wherefrom.job.EntryWords;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.NewPart;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Photograph;
@@ -207,7 +208,7 @@ final class PartModel {
   }
 
   /** The answer names the new part. */
-  Handled replace(String reason) {
-    return new Handling(job).replace(item, reason);
+  Handled replace(String reason, NewPart fresh) {
+    return new Handling(job).replace(item, reason, fresh);
   }
 }

@@ -14,6 +14,7 @@ import wherefrom.job.TagBook;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Scannable;
@@ -155,7 +156,7 @@ public final class PartScreen implements Screen, Scannable {
   }
 
   private void replace(String reason) {
-    print(() -> model.replace(reason));
+    NewPartAsking.ask(desk, model.part(), fresh -> print(() -> model.replace(reason, fresh)));
   }
 
   /** The tag that a deed calls for is printed at once. */

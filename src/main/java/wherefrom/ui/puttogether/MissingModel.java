@@ -11,6 +11,7 @@ import wherefrom.job.FirstStart;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
 import wherefrom.job.LogbookException;
+import wherefrom.job.NewPart;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StillMissing;
 import wherefrom.job.torque.TorqueCards;
@@ -129,21 +130,21 @@ final class MissingModel {
   }
 
   /** The part of a place is replaced by a new one; its item number, whose tag can be printed. */
-  Optional<Integer> replace(Place place, String reason) {
+  Optional<Integer> replace(Place place, String reason, NewPart fresh) {
     Optional<Integer> owner = state().findOwner(place).map(part -> part.item());
-    int[] fresh = {0};
+    int[] taken = {0};
     owner.ifPresent(
         item ->
             attempt(
                 () -> {
-                  Handled done = new Handling(job).replace(item, reason);
+                  Handled done = new Handling(job).replace(item, reason, fresh);
                   if (done instanceof Handled.Logged logged) {
-                    fresh[0] = logged.part().part().item();
+                    taken[0] = logged.part().part().item();
                     return "";
                   }
                   return ((Handled.Refused) done).sentence();
                 }));
-    return fresh[0] == 0 ? Optional.empty() : Optional.of(fresh[0]);
+    return taken[0] == 0 ? Optional.empty() : Optional.of(taken[0]);
   }
 
   /** What is so in a section, in words. */

@@ -8,11 +8,13 @@ import javafx.scene.layout.Region;
 import wherefrom.engine.Section;
 import wherefrom.job.FirstStart;
 import wherefrom.job.Handling;
+import wherefrom.job.NewPart;
 import wherefrom.job.Planning;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -136,12 +138,18 @@ public final class SectionScreen implements Screen {
   }
 
   private void replace(Place place) {
-    Reasons.ask(desk, "Why a new part?", Handling.REPLACE_REASONS, words -> replace(place, words));
+    Reasons.ask(desk, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(place, words));
   }
 
-  private void replace(Place place, String reason) {
+  private void asked(Place place, String reason) {
+    desk.state()
+        .findOwner(place)
+        .ifPresent(old -> NewPartAsking.ask(desk, old, part -> replace(place, reason, part)));
+  }
+
+  private void replace(Place place, String reason, NewPart part) {
     model
-        .replace(place, reason)
+        .replace(place, reason, part)
         .ifPresent(item -> desk.navigator().show(ScreenId.PRINT_TAGS, item));
     told();
   }

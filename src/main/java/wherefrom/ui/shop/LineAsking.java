@@ -3,6 +3,8 @@ package wherefrom.ui.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import wherefrom.job.ShopOrder;
+import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -31,34 +33,30 @@ final class LineAsking {
           "keepers in a bag",
           "other");
 
-  /** Takes what was asked for. */
-  interface Taker {
-    void take(String what, int count, Wanted wanted, boolean keep);
-  }
-
   private final Desk desk;
-  private final Taker taker;
+  private final ShopWork work;
+  private final Consumer<ShopOrder> taker;
 
-  private LineAsking(Desk desk, Taker taker) {
+  private LineAsking(Desk desk, ShopWork work, Consumer<ShopOrder> taker) {
     this.desk = desk;
+    this.work = work;
     this.taker = taker;
   }
 
-  /** Work on something that carries no tag. */
-  static void ask(Desk desk, Taker taker) {
-    LineAsking asking = new LineAsking(desk, taker);
+  /** Work on something that carries no tag, in words. */
+  static void ask(Desk desk, ShopWork work, Consumer<ShopOrder> taker) {
+    LineAsking asking = new LineAsking(desk, work, taker);
     Reasons.ask(
         desk,
         "What goes?",
         THINGS,
         what ->
-            asking.count(
-                what, count -> WantedAsking.ask(desk, wanted -> asking.keep(what, count, wanted))));
+            asking.count(what, count -> asking.wanted(wanted -> asking.keep(what, count, wanted))));
   }
 
   /** Small pieces that go along and must not get lost. */
-  static void askSmall(Desk desk, Taker taker) {
-    LineAsking asking = new LineAsking(desk, taker);
+  static void askSmall(Desk desk, Consumer<ShopOrder> taker) {
+    LineAsking asking = new LineAsking(desk, ShopWork.OTHER, taker);
     Reasons.ask(
         desk,
         "Do not lose",
@@ -66,7 +64,7 @@ final class LineAsking {
         what ->
             asking.count(
                 what,
-                count -> taker.take(what, count, Wanted.of("come back with the rest"), true)));
+                count -> asking.take(what, count, Wanted.of("come back with the rest"), true)));
   }
 
   private void count(String what, Consumer<Integer> then) {
@@ -92,6 +90,21 @@ final class LineAsking {
                     desk,
                     "On the list “do not lose”?",
                     choices,
-                    keep -> taker.take(what, count, wanted, keep)));
+                    keep -> take(what, count, wanted, keep)));
+  }
+
+  /** A kind of work says itself what is wanted. */
+  private void wanted(Consumer<Wanted> then) {
+    if (work == ShopWork.OTHER) {
+      WantedAsking.ask(desk, then);
+    } else {
+      then.accept(Wanted.of(work.words()));
+    }
+  }
+
+  private void take(String what, int count, Wanted wanted, boolean keep) {
+    taker.accept(
+        new ShopOrder(
+            work, List.of(), what, count, wanted.work(), wanted.size(), wanted.within(), keep));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import wherefrom.job.MachineShop;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.ShopOrder;
 import wherefrom.job.ShopVisit;
 import wherefrom.parts.Part;
 
@@ -99,7 +100,7 @@ final class VisitModel implements Taker {
     return wanted.work().isEmpty()
         ? Came.ask("Say first what is wanted.")
         : came(
-            shop().send(number, List.of(part.part().item()), wanted.words()),
+            shop().send(number, List.of(part.part().item()), wanted.words(), wanted.kind()),
             part.part().words() + " is on the slip.");
   }
 
@@ -110,13 +111,16 @@ final class VisitModel implements Taker {
   }
 
   private static Came came(MachineShop.Answer answer) {
+    if (answer instanceof MachineShop.Answer.Done wrong && !wrong.good()) {
+      return Came.ask(wrong.sentence());
+    }
     return answer instanceof MachineShop.Answer.Done done
         ? came(answer, done.sentence())
         : came(answer, "");
   }
 
-  Came add(String what, int count, Wanted of, boolean keep) {
-    return came(shop().add(number, what, count, of.work(), of.size(), of.within(), keep));
+  Came add(ShopOrder order) {
+    return came(shop().add(number, order));
   }
 
   Came back(int line, int count, String figure) {

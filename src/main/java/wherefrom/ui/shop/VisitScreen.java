@@ -5,6 +5,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.job.ShopOrder;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -79,7 +80,7 @@ public final class VisitScreen implements Screen, Scannable {
         List.of(
             new Deeds.Deed("Tap on the engine", this::tap),
             new Deeds.Deed("Type a code", taking::askCode),
-            new Deeds.Deed("No tag…", () -> LineAsking.ask(desk, this::add)),
+            new Deeds.Deed("No tag…", () -> WorkAsking.ask(desk, this::add)),
             new Deeds.Deed("Do not lose…", () -> LineAsking.askSmall(desk, this::add)),
             new Deeds.Deed("Print the slip…", slip::print),
             new Deeds.Deed("Slip as PDF…", slip::save),
@@ -117,8 +118,8 @@ public final class VisitScreen implements Screen, Scannable {
     desk.navigator().open(() -> new TapScreen(desk, title(), taking));
   }
 
-  private void add(String what, int count, Wanted wanted, boolean keep) {
-    desk.attempt(() -> desk.say(model.add(what, count, wanted, keep).sentence()));
+  private void add(ShopOrder order) {
+    desk.attempt(() -> desk.say(model.add(order).sentence()));
     desk.navigator().changed();
   }
 

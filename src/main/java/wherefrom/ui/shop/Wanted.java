@@ -1,18 +1,25 @@
 package wherefrom.ui.shop;
 
+import wherefrom.rules.consequence.ShopWork;
+
 /**
  * What is wanted of something that goes to the machine shop.
  *
+ * @param kind the kind of work, for what follows once a tagged part is back
  * @param work in words; empty while nobody said
  * @param size the size wanted back, as typed; may be empty
  * @param within how far from it is good, as typed; may be empty
  * @param unit the unit of figures that carry none
  */
-record Wanted(String work, String size, String within, String unit) {
-  static final Wanted NOTHING = new Wanted("", "", "", "");
+record Wanted(ShopWork kind, String work, String size, String within, String unit) {
+  static final Wanted NOTHING = of("");
 
   static Wanted of(String work) {
-    return new Wanted(work, "", "", "");
+    return of(ShopWork.OTHER, work);
+  }
+
+  static Wanted of(ShopWork kind, String work) {
+    return new Wanted(kind, work, "", "", "");
   }
 
   /** {@code grind to 4.0200 in, within 0.0005 in}. */

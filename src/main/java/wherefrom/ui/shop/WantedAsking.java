@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -16,8 +17,10 @@ final class WantedAsking {
   /** Work that is asked for often. */
   private enum Work {
     RUN_OUT("measure run-out", false),
-    CRACKS("check for cracks", false),
+    CRACKS("check for cracks", ShopWork.CRACK_TEST, false),
     CLEAN("clean", false),
+    RESIZE("resize the big end", ShopWork.RESIZE, false),
+    VALVES("grind the valve face", ShopWork.VALVES, false),
     FACES("grind the faces", false),
     GUIDES("fit new guides", false),
     POLISH("polish", false),
@@ -27,10 +30,16 @@ final class WantedAsking {
     OTHER("something else", false);
 
     private final String words;
+    private final ShopWork kind;
     private final boolean sized;
 
     Work(String words, boolean sized) {
+      this(words, ShopWork.OTHER, sized);
+    }
+
+    Work(String words, ShopWork kind, boolean sized) {
       this.words = words;
+      this.kind = kind;
       this.sized = sized;
     }
   }
@@ -72,9 +81,9 @@ final class WantedAsking {
               figure(
                   work.words + " " + size + " " + unit,
                   "How far from it is good, in " + unit + "? Done alone: not said.",
-                  within -> finish(new Wanted(work.words, size, within, unit))));
+                  within -> finish(new Wanted(work.kind, work.words, size, within, unit))));
     } else {
-      finish(Wanted.of(work.words));
+      finish(Wanted.of(work.kind, work.words));
     }
   }
 

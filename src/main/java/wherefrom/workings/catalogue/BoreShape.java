@@ -24,7 +24,11 @@ public final class BoreShape implements Working {
   public static final List<AmountInput> AXIAL =
       List.of(reading("axial-top"), reading("axial-middle"), reading("axial-bottom"));
   public static final AmountInput NOMINAL =
-      AmountInput.length("nominal", "The bore's size when it was new or last bored.");
+      AmountInput.length("nominal", "The bore's standard size, not yet bored.");
+  private static final AmountInput AS_CUT =
+      AmountInput.length(
+              "as-cut", "The diameter it was last bored to; leave out where it was never bored.")
+          .optional();
 
   private static AmountInput reading(String key) {
     return AmountInput.length(
@@ -39,14 +43,17 @@ public final class BoreShape implements Working {
     List<InputSpec> inputs = new java.util.ArrayList<>(THRUST);
     inputs.addAll(AXIAL);
     inputs.add(NOMINAL);
+    inputs.add(AS_CUT);
     return new WorkingCard(
         "bore-shape",
         "Shape of a bore",
         inputs,
         "out-of-round = largest |thrust − axial| of a level; taper = largest difference along one"
-            + " way; wear = largest reading − nominal; clean-up = nominal + 2·wear",
+            + " way; wear = largest reading − as cut; clean-up = as cut + 2·wear; the first step over"
+            + " nominal that is no smaller",
         Source.published("FAA-H-8083-32, chapter 10: two positions 90° apart per plane"),
         List.of(
+            SizeSteps.COUNTED,
             "Wear is taken as one-sided (common practice), so boring takes twice as much.",
             "Where two readings are alike within their uncertainty, the band of out-of-round and"
                 + " taper is an approximation.",
@@ -62,7 +69,7 @@ public final class BoreShape implements Working {
             .mapToObj(i -> thrust.get(i).minus(axial.get(i)).abs())
             .toList();
     Dual taper = Spread.range(thrust).max(Spread.range(axial));
-    Dual wear = Spread.largest(thrust).max(Spread.largest(axial)).minus(terms.get(NOMINAL));
+    Dual wear = Spread.largest(thrust).max(Spread.largest(axial)).minus(cut(terms));
     Unit unit = terms.lengthUnit();
     Values values =
         Values.of("out-of-round", "out-of-round", unit, Spread.largest(outOfRound))
@@ -88,13 +95,17 @@ public final class BoreShape implements Working {
     return questions;
   }
 
+  private static Dual cut(Terms terms) {
+    return terms.find(AS_CUT).orElseGet(() -> terms.get(NOMINAL));
+  }
+
   private static Values withOversize(Terms terms, Values values, Dual wear) {
     Unit unit = terms.lengthUnit();
-    Dual needed = wear.max(Dual.of(0)).times(2);
-    Optional<Dual> step = SizeSteps.OVERSIZES.findStep(needed, unit);
-    Values more =
-        values.and("clean-up", "smallest clean bore", unit, terms.get(NOMINAL).plus(needed));
-    return step.map(s -> more.and("oversize", "next oversize that cleans up", unit, s))
+    Dual cut = cut(terms);
+    Dual worn = wear.max(Dual.of(0)).times(2);
+    Optional<Dual> step = SizeSteps.OVERSIZES.findStep(cut.minus(terms.get(NOMINAL)), wear, unit);
+    Values more = values.and("clean-up", "smallest clean bore", unit, cut.plus(worn));
+    return step.map(s -> more.and("oversize", "next step over standard that cleans up", unit, s))
         .orElseGet(() -> more.note(pastLast()));
   }
 

@@ -20,6 +20,8 @@ public final class JournalShape implements Working {
   private static final AmountInput REAR_A = reading("rear-vertical");
   private static final AmountInput REAR_B = reading("rear-horizontal");
 
+  private static final AmountInput AS_CUT = NextUndersize.AS_CUT;
+
   private static AmountInput reading(String key) {
     return AmountInput.length(key, "Clear of fillet and oil hole; the two ways 90° apart.");
   }
@@ -28,11 +30,12 @@ public final class JournalShape implements Working {
       new WorkingCard(
           "journal-shape",
           "Shape of a journal",
-          List.of(FRONT_A, FRONT_B, REAR_A, REAR_B, NextUndersize.STANDARD),
+          List.of(FRONT_A, FRONT_B, REAR_A, REAR_B, NextUndersize.STANDARD, AS_CUT),
           "out-of-round = largest |vertical − horizontal| of a plane; taper = largest |front − rear|"
-              + " one way; wear = standard − smallest reading",
+              + " one way; wear = as cut − smallest reading; next step under standard as next-undersize",
           Source.published("TM 5-3805-262-34, 4-24 (limits 0.0005 in for that engine)"),
           List.of(
+              SizeSteps.COUNTED,
               "Where two readings are alike within their uncertainty, the band of out-of-round and"
                   + " taper is an approximation.",
               "The limits are the engine's own."));
@@ -51,7 +54,9 @@ public final class JournalShape implements Working {
     Dual outOfRound = frontA.minus(frontB).abs().max(rearA.minus(rearB).abs());
     Dual taper = frontA.minus(rearA).abs().max(frontB.minus(rearB).abs());
     Dual smallest = Spread.smallest(List.of(frontA, frontB, rearA, rearB));
-    Dual wear = terms.get(NextUndersize.STANDARD).minus(smallest);
+    Dual standard = terms.get(NextUndersize.STANDARD);
+    Dual cut = terms.find(AS_CUT).orElse(standard);
+    Dual wear = cut.minus(smallest);
     Unit unit = terms.lengthUnit();
     Values values =
         Values.of("out-of-round", "out-of-round", unit, outOfRound)
@@ -59,8 +64,8 @@ public final class JournalShape implements Working {
             .and("smallest", "smallest reading", unit, smallest)
             .and("wear", "wear", unit, wear);
     return SizeSteps.UNDERSIZES
-        .findStep(wear.max(Dual.of(0)).times(2), unit)
-        .map(step -> values.and("undersize", "next undersize that cleans up", unit, step))
+        .findStep(standard.minus(cut), wear, unit)
+        .map(step -> values.and("undersize", "next step under standard that cleans up", unit, step))
         .orElseGet(() -> values.note(pastLast()));
   }
 

@@ -18,6 +18,10 @@ import wherefrom.workings.maths.Dual;
 public final class NextUndersize implements Working {
   static final AmountInput STANDARD =
       AmountInput.length("standard", "The journal's least standard diameter, not yet ground.");
+  static final AmountInput AS_CUT =
+      AmountInput.length(
+              "as-cut", "The diameter it was last ground to; leave out where it was never ground.")
+          .optional();
   private static final AmountInput SMALLEST =
       AmountInput.length("smallest", "The smallest diameter measured on the journal.");
 
@@ -25,10 +29,12 @@ public final class NextUndersize implements Working {
       new WorkingCard(
           "next-undersize",
           "Next undersize",
-          List.of(STANDARD, SMALLEST),
-          "clean-up = standard − 2·(standard − smallest); the first step that is no larger",
+          List.of(STANDARD, SMALLEST, AS_CUT),
+          "wear = as cut − smallest; clean-up = as cut − 2·wear; the first step under standard that"
+              + " is no larger",
           SizeSteps.UNDERSIZES.source(),
           List.of(
+              SizeSteps.COUNTED,
               "Wear is taken as one-sided, so grinding must take twice as much off the diameter.",
               "The grinder decides: cracks, fillets and hardening depth are not in it."));
 
@@ -40,8 +46,10 @@ public final class NextUndersize implements Working {
   @Override
   public Evaluation evaluate(Terms terms) {
     Dual standard = terms.get(STANDARD);
-    Dual wear = standard.minus(terms.get(SMALLEST));
-    Optional<Dual> step = SizeSteps.UNDERSIZES.findStep(wear.times(2), terms.lengthUnit());
+    Dual cut = terms.find(AS_CUT).orElse(standard);
+    Dual wear = cut.minus(terms.get(SMALLEST));
+    Optional<Dual> step =
+        SizeSteps.UNDERSIZES.findStep(standard.minus(cut), wear, terms.lengthUnit());
     if (step.isEmpty()) {
       return new Nonsense(
           SMALLEST.key(),
@@ -50,7 +58,7 @@ public final class NextUndersize implements Working {
               + " the journal is worn past the last usual undersize: check both figures, and ask"
               + " the machine shop about welding up or another crank.");
     }
-    return withStep(terms, standard, wear, step.get());
+    return withStep(terms, standard, cut.minus(wear.times(2)), step.get());
   }
 
   @Override
@@ -67,11 +75,11 @@ public final class NextUndersize implements Working {
         Source.commonPractice());
   }
 
-  private static Values withStep(Terms terms, Dual standard, Dual wear, Dual step) {
+  private static Values withStep(Terms terms, Dual standard, Dual cleanUp, Dual step) {
     Unit unit = terms.lengthUnit();
-    return Values.of("undersize", "next undersize", unit, step)
+    return Values.of("undersize", "next step under standard", unit, step)
         .and("diameter", "journal afterwards", unit, standard.minus(step))
-        .and("clean-up", "largest size that cleans up", unit, standard.minus(wear.times(2)))
+        .and("clean-up", "largest size that cleans up", unit, cleanUp)
         .note(
             Note.remark(
                 "all-alike",

@@ -29,10 +29,10 @@ public final class BoreShapePlot {
             "Shape of the bore",
             "level: 1 top, 2 middle, 3 bottom",
             Unit.PIECES,
-            "over nominal",
+            "over standard",
             unit,
             List.of(thrust.get(), axial.get()),
-            List.of(new Plot.Level("nominal", 0))));
+            List.of(new Plot.Level("standard", 0))));
   }
 
   private static Optional<Plot.Curve> curve(

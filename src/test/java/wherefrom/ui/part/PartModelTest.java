@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.Fitting;
 import wherefrom.job.Handled;
+import wherefrom.job.NewPart;
 import wherefrom.ui.part.PartModel.Deed;
 import wherefrom.ui.sample.SampleJob;
 
@@ -31,13 +32,13 @@ class PartModelTest {
     assertThat(model.deeds()).contains(Deed.WASH, Deed.LOST).doesNotContain(Deed.BACK, Deed.FOUND);
     model.lost("");
     assertThat(model.deeds()).contains(Deed.FOUND).doesNotContain(Deed.WASH);
-    model.replace("lost");
+    model.replace("lost", NewPart.LIKE_THE_OLD);
     assertThat(model.deeds()).containsExactly(Deed.NOTE, Deed.PHOTO);
   }
 
   @Test
   void theReplacementIsANewPartOfTheSamePlace() {
-    Handled done = model.replace("worn out");
+    Handled done = model.replace("worn out", NewPart.LIKE_THE_OLD);
     int fresh = ((Handled.Logged) done).part().part().item();
     assertThat(new PartModel(sample.job, SampleJob.CLOCK, fresh).title())
         .isEqualTo("3 EX new pushrod");

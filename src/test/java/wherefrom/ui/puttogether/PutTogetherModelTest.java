@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.job.Handling;
+import wherefrom.job.NewPart;
 import wherefrom.job.PlaceState;
 import wherefrom.job.PutTogether.Mode;
 import wherefrom.parts.Action;
@@ -176,7 +177,7 @@ class PutTogetherModelTest {
     String old = sample.tag("pushrod@3EX");
     assertThat(
             new MissingModel(sample.job)
-                .replace(Place.find("pushrod@3EX").orElseThrow(), "worn out"))
+                .replace(Place.find("pushrod@3EX").orElseThrow(), "worn out", NewPart.LIKE_THE_OLD))
         .contains(75);
     model.scan(old);
     assertThat(model.scan(sample.card("3EX"))).contains(Cue.STOP);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -116,5 +117,81 @@ class SizeStepTest {
   void undersizeOfAJournalIsTheFirstThatCleansUpItsWorstReading() {
     shapes(INCH_UNDER, -1, "journal-shape", 24_490, 10_000, "in");
     shapes(METRIC_UNDER, -1, "journal-shape", 62_200, 1_000, "mm");
+  }
+
+  /**
+   * A surface that was cut before: wear counts from the cut, the step from standard. A cut up to
+   * 0.002 in or 0.05 mm off a step is meant to be that step (common practice, no source).
+   */
+  private static void afterACut(
+      int[] steps, int direction, String working, int base, int perUnit, String unit, int near) {
+    String size = direction > 0 ? "nominal" : "standard";
+    String result = direction > 0 ? "oversize" : "undersize";
+    List<String> readings =
+        switch (working) {
+          case "bore-shape" ->
+              List.of(
+                  "thrust-top",
+                  "thrust-middle",
+                  "thrust-bottom",
+                  "axial-top",
+                  "axial-middle",
+                  "axial-bottom");
+          case "journal-shape" ->
+              List.of("front-vertical", "front-horizontal", "rear-vertical", "rear-horizontal");
+          default -> List.of("smallest");
+        };
+    for (int cut = 0; cut <= steps[steps.length - 1]; cut += 5) {
+      int at = cut;
+      int meant =
+          Arrays.stream(steps).filter(step -> Math.abs(step - at) <= near).findFirst().orElse(at);
+      for (int wear = 0; wear <= 60; wear += 7) {
+        int needed = meant + 2 * wear;
+        OptionalInt wanted = Arrays.stream(steps).filter(step -> step >= needed).findFirst();
+        String worn = size(base + direction * (cut + wear), perUnit, unit);
+        List<String> inputs = new java.util.ArrayList<>();
+        readings.forEach(reading -> inputs.add(reading + "=" + worn));
+        inputs.add(size + "=" + size(base, perUnit, unit));
+        inputs.add("as-cut=" + size(base + direction * cut, perUnit, unit));
+        WorkingAnswer answer = Ask.answer(working, inputs.toArray(String[]::new));
+        if (wanted.isPresent()) {
+          assertThat(found(answer, result))
+              .as("%s cut %d wear %d", working, cut, wear)
+              .isCloseTo((double) wanted.getAsInt() / perUnit, within(1e-12));
+        } else if (answer instanceof Result) {
+          assertThat(found(answer, result)).as("cut %d wear %d", cut, wear).isNaN();
+        } else {
+          assertThat(answer).isInstanceOf(Nonsense.class);
+        }
+      }
+    }
+  }
+
+  @Test
+  void theNextStepAfterACutCountsFromStandard() {
+    afterACut(INCH_UNDER, -1, "next-undersize", 27_480, 10_000, "in", 20);
+    afterACut(METRIC_UNDER, -1, "next-undersize", 69_800, 1_000, "mm", 50);
+    afterACut(INCH_UNDER, -1, "journal-shape", 24_490, 10_000, "in", 20);
+    afterACut(METRIC_UNDER, -1, "journal-shape", 62_200, 1_000, "mm", 50);
+    afterACut(INCH_OVER, 1, "bore-shape", 40_000, 10_000, "in", 20);
+    afterACut(METRIC_OVER, 1, "bore-shape", 101_600, 1_000, "mm", 50);
+  }
+
+  /** TM 5-3805-262-34, 4-24: 2.748 in ground to 2.738, 2.728 and 2.718 in. */
+  @Test
+  void aJournalAsGroundByAnArmyManualNeedsNoFurtherStep() {
+    String[] ground = {"2.738", "2.728", "2.718"};
+    double[] under = {0.010, 0.020, 0.030};
+    for (int at = 0; at < ground.length; at++) {
+      WorkingAnswer answer =
+          Ask.answer(
+              "next-undersize",
+              "standard=2.748in",
+              "as-cut=" + ground[at] + "in",
+              "smallest=" + ground[at] + "in");
+      assertThat(found(answer, "undersize")).isCloseTo(under[at], within(1e-12));
+      assertThat(found(answer, "diameter"))
+          .isCloseTo(Double.parseDouble(ground[at]), within(1e-12));
+    }
   }
 }

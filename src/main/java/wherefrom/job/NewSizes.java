@@ -1,0 +1,50 @@
+package wherefrom.job;
+
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+
+/** The sizes and sorts of new parts, as they were said when the parts were taken on. */
+final class NewSizes {
+  private final Map<Integer, PartReplaced> taken = new HashMap<>();
+
+  private NewSizes() {}
+
+  static NewSizes of(EngineJob job) {
+    NewSizes sizes = new NewSizes();
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof PartReplaced replaced) {
+        sizes.taken.put(replaced.newItem(), replaced);
+      }
+    }
+    return sizes;
+  }
+
+  /** {@code , size 0.010 in, roller}; empty where nothing was said. */
+  static String words(PartReplaced replaced) {
+    String size =
+        replaced.size().isEmpty()
+            ? ""
+            : replaced.size().matches("0[.0]*")
+                ? ", standard"
+                : ", size " + replaced.size() + " " + replaced.unit();
+    return size + (replaced.sort().isEmpty() ? "" : ", " + replaced.sort());
+  }
+
+  /** How far the part is from standard; empty where nobody said. */
+  Optional<Amount> findSize(int item) {
+    return Optional.ofNullable(taken.get(item))
+        .filter(one -> !one.size().isEmpty())
+        .flatMap(
+            one -> Unit.find(one.unit()).map(unit -> new Amount(new BigDecimal(one.size()), unit)));
+  }
+
+  /** Of which other sort it is; empty where nobody said. */
+  Optional<String> findSort(int item) {
+    return Optional.ofNullable(taken.get(item)).map(PartReplaced::sort).filter(s -> !s.isEmpty());
+  }
+}

@@ -1,0 +1,57 @@
+package wherefrom.job;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import wherefrom.job.entry.BackFromShop;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.job.entry.ShopLineBack;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ShopWork;
+
+/** The changes that work at the machine shop amounts to, from the entry on that it is back. */
+final class ShopChanges {
+  private record Line(int visit, int line) {}
+
+  private final EngineJob job;
+  private final Map<Line, ShopLineAdded> lines = new HashMap<>();
+  private final Map<Integer, ShopWork> sent = new HashMap<>();
+
+  /** Takes the entries of a job in their order. */
+  ShopChanges(EngineJob job) {
+    this.job = job;
+  }
+
+  /** The changes that this entry brings; empty for most. */
+  List<Change> take(LoggedEntry logged) {
+    if (logged.entry() instanceof ShopLineAdded line) {
+      lines.put(new Line(line.visit(), line.line()), line);
+    } else if (logged.entry() instanceof SentToShop parts) {
+      parts.items().forEach(item -> sent.put(item, parts.work()));
+    } else if (logged.entry() instanceof ShopLineBack back) {
+      return back(back);
+    } else if (logged.entry() instanceof BackFromShop back) {
+      return back.items().stream().flatMap(item -> back(item).stream()).distinct().toList();
+    }
+    return List.of();
+  }
+
+  /** What was measured on return counts before what was wanted. */
+  private List<Change> back(ShopLineBack back) {
+    ShopLineAdded line = lines.get(new Line(back.visit(), back.line()));
+    if (line == null) {
+      return List.of();
+    }
+    String wanted = line.target().isEmpty() ? "" : line.target() + " " + line.unit();
+    String size = back.figure().isEmpty() ? wanted : back.figure() + " " + back.unit();
+    return line.work().changes(line.where(), size, job.layout());
+  }
+
+  private List<Change> back(int item) {
+    ShopWork work = sent.getOrDefault(item, ShopWork.OTHER);
+    return work.findWhere(job.getPart(item).part().home(), job.layout())
+        .map(where -> work.changes(List.of(where), "", job.layout()))
+        .orElse(List.of());
+  }
+}

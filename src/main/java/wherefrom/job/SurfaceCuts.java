@@ -1,0 +1,68 @@
+package wherefrom.job;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.CutSurface;
+import wherefrom.rules.size.SizeText;
+
+/** What each journal and bore was cut to, by the changes made and the shop's lines come back. */
+final class SurfaceCuts {
+  private final EngineJob job;
+  private final Map<String, List<Cut>> cuts = new HashMap<>();
+
+  private SurfaceCuts(EngineJob job) {
+    this.job = job;
+  }
+
+  static SurfaceCuts of(EngineJob job) {
+    SurfaceCuts cuts = new SurfaceCuts(job);
+    WorkDone.of(job).forEach(cuts::take);
+    return cuts;
+  }
+
+  private void take(MadeChange made) {
+    Change change = made.change();
+    if (change.kind() == ChangeKind.CRANK_CHANGED) {
+      Cut other = new Cut(made.sequence(), Optional.empty(), true);
+      put(CutSurface.ROD_JOURNAL, "", other);
+      put(CutSurface.MAIN_JOURNAL, "", other);
+    }
+    CutSurface.find(change.kind())
+        .ifPresent(
+            surface ->
+                put(
+                    surface,
+                    change.where(),
+                    new Cut(
+                        made.sequence(),
+                        SizeText.read(change.detail(), Typed.usual(job.units(), Dimension.LENGTH)),
+                        false)));
+  }
+
+  private void put(CutSurface surface, String where, Cut cut) {
+    List<String> all = where.isEmpty() ? surface.listWhere(job.layout()) : List.of(where);
+    all.forEach(one -> cuts.computeIfAbsent(key(surface, one), any -> new ArrayList<>()).add(cut));
+  }
+
+  private static String key(CutSurface surface, String where) {
+    return surface.subject(where).key();
+  }
+
+  /** The last cut. */
+  Optional<Cut> find(CutSurface surface, String where) {
+    return findBefore(surface, where, Long.MAX_VALUE);
+  }
+
+  /** The last cut before an entry. */
+  Optional<Cut> findBefore(CutSurface surface, String where, long sequence) {
+    return cuts.getOrDefault(key(surface, where), List.of()).stream()
+        .filter(cut -> cut.sequence() < sequence)
+        .reduce((earlier, later) -> later);
+  }
+}

@@ -1,0 +1,114 @@
+package wherefrom.ui.shop;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Consumer;
+import wherefrom.engine.Layout;
+import wherefrom.engine.Spots;
+import wherefrom.job.ShopOrder;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.consequence.ShopWork;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+
+/** Asks for work on what carries no tag: its kind first, then where, then its size. */
+final class WorkAsking {
+  private final Desk desk;
+  private final Consumer<ShopOrder> done;
+  private final String unit;
+
+  private WorkAsking(Desk desk, Consumer<ShopOrder> done) {
+    this.desk = desk;
+    this.done = done;
+    unit = desk.state().units() == UnitSystem.INCH ? "in" : "mm";
+  }
+
+  /** Any other work, or such without a thing of its own, is asked for in words. */
+  static void ask(Desk desk, Consumer<ShopOrder> done) {
+    List<Choice<ShopWork>> choices =
+        Arrays.stream(ShopWork.values())
+            .map(work -> new Choice<>(work, capital(work.words()), ""))
+            .toList();
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    "Which work?",
+                    choices,
+                    work -> {
+                      if (work.usualThing().isEmpty()) {
+                        LineAsking.ask(desk, work, done);
+                      } else {
+                        new WorkAsking(desk, done).where(work);
+                      }
+                    }));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+
+  private void where(ShopWork work) {
+    Layout layout = desk.state().layout();
+    List<String> known = work.listWhere(layout);
+    if (known.size() == 1) {
+      size(work, List.of(), 1);
+      return;
+    }
+    List<Choice<List<String>>> choices = new ArrayList<>();
+    choices.add(new Choice<>(known, "All " + known.size(), ""));
+    for (String place : known) {
+      String words = Spots.find(place).map(spot -> spot.words()).orElse(place);
+      choices.add(new Choice<>(List.of(place), capital(words), ""));
+    }
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    capital(work.words()) + ": where?",
+                    choices,
+                    where -> size(work, where, work.countPieces(where))));
+  }
+
+  private void size(ShopWork work, List<String> where, int pieces) {
+    if (!work.isSized()) {
+      finish(work, where, pieces, "", "");
+      return;
+    }
+    String question =
+        work.isToDiameter()
+            ? "The diameter wanted, or the step from standard, in " + unit + "."
+            : "How much comes off, in " + unit + "?";
+    figure(
+        capital(work.words()),
+        question + " Done alone: not said.",
+        size -> {
+          if (size.isEmpty()) {
+            finish(work, where, pieces, "", "");
+          } else {
+            within(work, where, pieces, size);
+          }
+        });
+  }
+
+  private void within(ShopWork work, List<String> where, int pieces, String size) {
+    figure(
+        capital(work.words()) + " " + size + " " + unit,
+        "How far from it is good, in " + unit + "? Done alone: not said.",
+        within -> finish(work, where, pieces, size, within));
+  }
+
+  private void figure(String title, String question, Consumer<String> then) {
+    desk.navigator().open(() -> NumberEntryScreen.size(desk, title, question, 9, then));
+  }
+
+  private void finish(ShopWork work, List<String> where, int pieces, String size, String within) {
+    done.accept(
+        new ShopOrder(work, where, work.usualThing(), pieces, work.words(), size, within, false));
+  }
+}

@@ -1,0 +1,267 @@
+package wherefrom.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.job.FittingSize.Basis;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.size.CutSurface;
+
+/** What is bought fits the size as cut; standard where nothing was cut. */
+class SurfaceSizesTest {
+  private final SizesBench bench = SizesBench.typed();
+
+  @Test
+  void journalsGroundToTenUnderTakeShellsOfTenUnder() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.rodJournals("2.0900");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL)).containsExactly("0.010 in under (ten under)");
+  }
+
+  @Test
+  void aJournalALittleUnderItsCutStaysTenUnder() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
+    bench.rodJournals("2.0900");
+    bench.rodJournal(3, "2.0898");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL)).containsExactly("0.010 in under (ten under)");
+  }
+
+  @Test
+  void journalsThatMeasureTenUnderWereGroundThoughNobodyWroteItDown() {
+    bench.rodJournals("2.0900");
+    bench.rodJournal(3, "2.0898");
+    bench.toReplace("rod-shell@R3U", "rod-shell@R3L");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly("0.010 in under (ten under), as measured");
+  }
+
+  @Test
+  void aBlockBoredToThirtyOverTakesPistonsOfThirtyOver() {
+    bench.bored("4.0300 in");
+    for (int at = 1; at <= 8; at++) {
+      bench.bore(at, "4.0301", "4.0300");
+    }
+    assertThat(bench.toBuy(PartKind.PISTON)).containsExactly("0.030 in over (thirty over)");
+  }
+
+  @Test
+  void nothingGroundAndOneShellFailedTakesStandardShells() {
+    bench.rodJournal(3, "2.0998");
+    bench.toReplace("rod-shell@R3U", "rod-shell@R3L");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL)).containsExactly("standard");
+  }
+
+  @Test
+  void aBrokenRingLandTakesAPistonThatGoesIntoTheBoreAsItIs() {
+    bench.bore(5, "4.0052", "4.0010");
+    bench.toReplace("piston@B5");
+    assertThat(bench.toBuy(PartKind.PISTON)).containsExactly("standard");
+  }
+
+  @Test
+  void whereNothingIsMeasuredStandardIsSaidWithItsDoubt() {
+    bench.toReplace("rod-shell@R3U");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly("standard, if never ground before: measure the rod journal to be sure");
+    assertThat(bench.fits("rod-shell@R3U").isKnown()).isFalse();
+  }
+
+  @Test
+  void whatIsGoingToBeCutTakesTheNextStepThatCleansUp() {
+    for (int at = 1; at <= 8; at++) {
+      bench.planning.plan(Change.at(ChangeKind.BORED, "B" + at));
+      bench.bore(at, "4.0052", "4.0010");
+    }
+    bench.toReplace("piston@B5");
+    assertThat(bench.toBuy(PartKind.PISTON))
+        .containsExactly("0.020 in over (twenty over), once bored; the next step that cleans up");
+    assertThat(bench.fits("piston@B5").words()).isEqualTo("standard");
+  }
+
+  /** Ten under and worn by half a thousandth on one side: one more thousandth comes off. */
+  @Test
+  void theNextStepCountsFromStandardAndTheWearFromTheLastCut() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.rodJournals("2.0895");
+    bench.planning.plan(Change.of(ChangeKind.ROD_JOURNALS_GROUND));
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly(
+            "0.020 in under (twenty under), once ground; the next step that cleans up");
+  }
+
+  @Test
+  void aPlannedSizeIsBoughtAhead() {
+    bench.planning.plan(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in"));
+    bench.toReplace("rod-shell@R3U");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly("0.020 in under (twenty under), once ground");
+    assertThat(bench.fits("rod-shell@R3U").basis()).isEqualTo(Basis.PRESUMED);
+  }
+
+  @Test
+  void boresOfTwoSizesTakePistonsOfTwoSizes() {
+    bench.made(ChangeKind.BORED, "B3", "0.030 in");
+    bench.bore(1, "4.0012", "4.0010");
+    assertThat(bench.toBuy(PartKind.PISTON))
+        .containsExactly(
+            "standard",
+            "standard, if never bored before: measure the cylinder bore to be sure",
+            "0.030 in over (thirty over)");
+  }
+
+  @Test
+  void aCutOfUnknownSizeIsNotGuessed() {
+    bench.rodJournals("2.0998");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly(
+            "not known: say to which size the rod journal was ground, or measure it now");
+    bench.rodJournals("2.0900");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly("0.010 in under (ten under), as measured");
+  }
+
+  @Test
+  void aJournalThatMeasuresOtherwiseThanItWasCutIsMeasuredAgain() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.rodJournals("2.0900");
+    bench.rodJournal(6, "2.0850");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly(
+            "not known: cylinder 6, rod journal measures 2.0850 in, cut to 2.0900 in:"
+                + " measure it again, or ask the machine shop");
+  }
+
+  @Test
+  void anotherCrankIsMeasuredAnew() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.rodJournals("2.0900");
+    bench.made(ChangeKind.CRANK_CHANGED, "", "");
+    assertThat(bench.fits("rod-shell@R3U").basis()).isEqualTo(Basis.PRESUMED);
+    bench.rodJournals("2.0799");
+    assertThat(bench.fits("rod-shell@R3U").words())
+        .isEqualTo("0.020 in under (twenty under), as measured");
+  }
+
+  @Test
+  void withoutTheStandardSizeADiameterTellsNoStepAndASizeStillDoes() {
+    SizesBench untyped = SizesBench.untyped();
+    untyped.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
+    assertThat(untyped.fits("rod-shell@R3U").step()).isEmpty();
+    assertThat(untyped.fits("rod-shell@R3U").words())
+        .startsWith("not known: type the standard size of the rod journal first");
+    untyped.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize");
+    assertThat(untyped.fits("rod-shell@R3U").words()).isEqualTo("0.010 in under (ten under)");
+  }
+
+  @Test
+  void aReadingOfBeforeTheCutTellsNothingOfTheJournalAsItIs() {
+    bench.rodJournals("2.0990");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
+    assertThat(journal.measured()).isEmpty();
+    assertThat(journal.asCut().orElseThrow().text()).isEqualTo("2.0900 in");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL)).containsExactly("0.010 in under (ten under)");
+  }
+
+  @Test
+  void threeSizesAreKeptOfEachJournalAndBore() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.journal(
+        wherefrom.inspection.Feature.ROD_JOURNAL, "B3", "2.0900", "2.0899", "2.0898", "2.0899");
+    SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
+    assertThat(
+            Stream.of(journal.standard(), journal.asCut(), journal.leastWorn(), journal.mostWorn())
+                .map(size -> size.orElseThrow().text()))
+        .containsExactly("2.1000 in", "2.0900 in", "2.0900 in", "2.0898 in");
+    assertThat(bench.sizes().list()).hasSize(8 + 5 + 8);
+    SurfaceSize main = bench.sizes().get(CutSurface.MAIN_JOURNAL, "M1");
+    assertThat(main.asCut()).isEmpty();
+    assertThat(main.measured()).isEmpty();
+  }
+
+  /**
+   * TM 5-3805-262-34, 4-24: main journals of 2.748 to 2.749 in are ground to 2.738 to 2.739, 2.728
+   * to 2.729 or 2.718 to 2.719 in for shells of 0.010, 0.020 or 0.030 in undersize.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2.748, standard", "2.749, standard",
+    "2.738, 0.010 in under", "2.739, 0.010 in under",
+    "2.728, 0.020 in under", "2.729, 0.020 in under",
+    "2.718, 0.030 in under", "2.719, 0.030 in under"
+  })
+  void undersizesOfAnArmyManual(String cut, String size) {
+    for (String standard : List.of("2.748", "2.749")) {
+      SizesBench crank = SizesBench.untyped();
+      crank.standard("main-journal", standard);
+      crank.made(ChangeKind.MAIN_JOURNALS_GROUND, "", cut + " in");
+      FittingSize fits = crank.fits("main-shell@M2L");
+      assertThat(CutSurface.MAIN_JOURNAL.words(fits.step().orElseThrow())).isEqualTo(size);
+      assertThat(fits.basis()).isEqualTo(Basis.CUT);
+    }
+  }
+
+  @Test
+  void aJournalBetweenTheStepsIsNoStep() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0850 in");
+    assertThat(bench.fits("rod-shell@R3U").step()).isEmpty();
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.015 in");
+    assertThat(bench.fits("rod-shell@R3U").step()).contains(Amount.of("0.015", Unit.INCH));
+  }
+
+  @Test
+  void metricStepsAreSaidInMillimetres() {
+    SizesBench metric = SizesBench.untyped();
+    metric.standard("bore", "101.60 mm");
+    metric.bored("102.10 mm");
+    assertThat(metric.toBuy(PartKind.PISTON)).containsExactly("0.50 mm over");
+  }
+
+  private String missingOfRod(int cylinder) {
+    return new OilClearances(bench.bench.job.state())
+        .list().stream()
+            .filter(bearing -> bearing.words().equals("rod " + cylinder))
+            .map(bearing -> String.join(", ", bearing.missing()))
+            .findFirst()
+            .orElseThrow();
+  }
+
+  @Test
+  void aClearanceIsNotWorkedOutWithAJournalOfBeforeTheCut() {
+    bench.rodJournals("2.0990");
+    assertThat(missingOfRod(3)).doesNotContain("journal");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    assertThat(missingOfRod(3)).contains("journal");
+    bench.rodJournals("2.0899");
+    assertThat(missingOfRod(3)).doesNotContain("journal");
+  }
+
+  @Test
+  void theRecordKeepsTheThreeSizes() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.rodJournal(3, "2.0898");
+    RecordSection sizes =
+        BuildRecord.of(bench.bench.job).sections().stream()
+            .filter(section -> section.title().equals("Sizes"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(sizes.rows()).hasSize(8);
+    assertThat(sizes.rows().get(2).cells())
+        .containsExactly(
+            "cylinder 3, rod journal",
+            "2.1000 in",
+            "2.0900 in",
+            "2.0898 in",
+            "0.010 in under (ten under)",
+            "");
+  }
+}

@@ -1,0 +1,93 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.Planning;
+import wherefrom.job.SurfaceSizes;
+import wherefrom.parts.Part;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** A line of the slip asks its kind of work first; counted back, it is the change. */
+class ShopWorkFlowTest {
+  private final SampleJob sample = SampleJob.apart();
+
+  private SampleWindow visit() {
+    SampleWindow window = new SampleWindow(96, 100);
+    window.shell.desk().open(sample.job);
+    window.shell.desk().navigator().show(ScreenId.MACHINE_SHOP);
+    window.layOut();
+    window.press("New visit");
+    window.press("No tag");
+    return window;
+  }
+
+  private static void type(SampleWindow window, String figures) {
+    for (char digit : figures.toCharArray()) {
+      window.press(String.valueOf(digit));
+    }
+    window.press("Done");
+  }
+
+  @Test
+  void groundJournalsThatComeBackStopTheOldShells() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = visit();
+          window.press("Grind the rod journals");
+          type(window, "2.0900");
+          type(window, "0.0005");
+          assertThat(window.words()).contains("1 crankshaft on the slip");
+          assertThat(new Planning(sample.job).made()).isEmpty();
+          window.press("Check in");
+          window.press("1 × crankshaft");
+          type(window, "2.0915");
+          assertThat(window.words()).contains("NOT within", "Do not take it home");
+          assertThat(new Planning(sample.job).made())
+              .containsExactly(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0915 in"));
+          return window;
+        });
+  }
+
+  @Test
+  void aHeadIsMilledWhereItIsSaid() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = visit();
+          window.press("More");
+          window.press("Mill a head");
+          window.press("Left");
+          type(window, "0.010");
+          window.press("Done");
+          assertThat(window.words()).contains("1 cylinder heads on the slip");
+          return window;
+        });
+  }
+
+  @Test
+  void aNewShellIsAskedForItsSizeAndTheListsComesFirst() {
+    new Planning(sample.job).make(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in"));
+    Part old = sample.part("rod-shell@R3U");
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.desk().open(sample.job);
+          window.shell.desk().navigator().show(ScreenId.PART, old.item());
+          window.layOut();
+          window.press("A new part instead");
+          window.press("must be new");
+          assertThat(window.words())
+              .contains("Size of the new part", "As the list says", "0.010 in under (ten under)");
+          window.press("As the list says");
+          return window;
+        });
+    int fresh = sample.part("rod-shell@R3U").item();
+    assertThat(fresh).isNotEqualTo(old.item());
+    assertThat(new SurfaceSizes(sample.job.state()).findSizeOf(fresh).orElseThrow().text())
+        .isEqualTo("0.010 in");
+  }
+}
