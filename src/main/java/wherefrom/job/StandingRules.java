@@ -16,10 +16,8 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
 import wherefrom.rules.consequence.Consequence;
-import wherefrom.rules.consequence.ConsequenceRules;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Renewal;
-import wherefrom.rules.consequence.Setting;
 
 /** All that the consequence rules say about the job as it stands. */
 public final class StandingRules {
@@ -38,10 +36,9 @@ public final class StandingRules {
         answers.put(answered.check(), logged);
       }
     }
-    Setting setting = new Setting(job.layout(), job.places());
     Map<String, StandingRule> found = new LinkedHashMap<>();
     for (MadeChange made : MadeChanges.of(job)) {
-      for (Consequence consequence : ConsequenceRules.of(made.change(), setting)) {
+      for (Consequence consequence : job.meanings().of(made.change())) {
         StandingRule rule =
             new StandingRule(
                 consequence,
@@ -72,7 +69,10 @@ public final class StandingRules {
   }
 
   private static StandingRule stronger(StandingRule before, StandingRule now) {
-    return before.binding() && !now.binding() ? before : now;
+    if (before.binding() != now.binding()) {
+      return before.binding() ? before : now;
+    }
+    return before.sequence() > now.sequence() ? before : now;
   }
 
   /** Every consequence that stands, in the order of the changes. */
