@@ -18,6 +18,7 @@ import wherefrom.rules.OpenCheck;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Renewal;
+import wherefrom.rules.consequence.Setting;
 
 /** All that the consequence rules say about the job as it stands. */
 public final class StandingRules {
@@ -36,9 +37,10 @@ public final class StandingRules {
         answers.put(answered.check(), logged);
       }
     }
+    Setting setting = job.meanings().setting();
     Map<String, StandingRule> found = new LinkedHashMap<>();
     for (MadeChange made : MadeChanges.of(job)) {
-      for (Consequence consequence : job.meanings().of(made.change())) {
+      for (Consequence consequence : job.meanings().of(made.change(), setting)) {
         StandingRule rule =
             new StandingRule(
                 consequence,
