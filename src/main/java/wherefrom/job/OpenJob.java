@@ -61,6 +61,22 @@ public final class OpenJob implements AutoCloseable {
     return List.copyOf(entries);
   }
 
+  /** The sequence of the last entry: it grows with every step, whatever the clock says. */
+  public long sequence() {
+    return entries.get(entries.size() - 1).sequence();
+  }
+
+  /**
+   * To be asked before anything beside the logbook is written for the job.
+   *
+   * @throws LogbookException when the job is open for reading only
+   */
+  public void requireWritable() {
+    if (!condition().writable()) {
+      throw new LogbookException("Nothing was written. " + condition().sentence());
+    }
+  }
+
   /**
    * Writes an entry, then lets the state follow. Within {@link #asOne} it is written at the end.
    *

@@ -48,8 +48,9 @@ public final class FileShelf implements Shelf {
 
   @Override
   public List<Entry> list() {
-    return jobFolders(folder).stream()
-        .map(this::entry)
+    return mayBeJobs(folder).stream()
+        .map(job -> new JobIndex(job, clock, ProgramStamp.get()).find())
+        .flatMap(Optional::stream)
         .sorted(Comparator.comparing(FileShelf::lastTouched).reversed())
         .toList();
   }
@@ -58,21 +59,17 @@ public final class FileShelf implements Shelf {
     return entry.resume().map(Resume::lastTouched).orElse(Instant.EPOCH);
   }
 
-  private Entry entry(Path job) {
-    try (OpenJob read = new OpenJob(LogbookFile.read(job), clock)) {
-      String trouble = LogbookFile.trouble(job);
-      return new Entry(job, read.state().name(), Optional.of(Resume.of(read)), trouble);
-    } catch (LogbookException e) {
-      return new Entry(job, String.valueOf(job.getFileName()), Optional.empty(), words(e));
-    }
-  }
-
-  private static String words(LogbookException e) {
-    return String.valueOf(e.getMessage());
+  @Override
+  public void tidy() {
+    new Leftovers(clock.instant()).clearShop(folder);
   }
 
   /** The jobs in a folder; where the folder is a job itself, it is the only one. */
   static List<Path> jobFolders(Path folder) {
+    return mayBeJobs(folder).stream().filter(LogFiles::isJob).toList();
+  }
+
+  private static List<Path> mayBeJobs(Path folder) {
     if (LogFiles.isJob(folder)) {
       return List.of(folder);
     }
@@ -82,7 +79,6 @@ public final class FileShelf implements Shelf {
     try (Stream<Path> inside = Files.list(folder)) {
       return inside
           .filter(job -> !String.valueOf(job.getFileName()).startsWith("."))
-          .filter(LogFiles::isJob)
           .sorted()
           .toList();
     } catch (IOException e) {
@@ -92,7 +88,7 @@ public final class FileShelf implements Shelf {
 
   @Override
   public Optional<String> find(int engine) {
-    return Optional.ofNullable(openings().get(engine)).map(JobOpened::name);
+    return new EngineIndex(folder, mayBeJobs(folder)).find(engine).map(JobOpened::name);
   }
 
   @Override
@@ -113,20 +109,17 @@ public final class FileShelf implements Shelf {
   @Override
   public OpenJob create(NewJob begun) {
     require(begun);
-    return begin(FolderNames.free(folder, begun.name()), begun);
+    return begin(FolderNames.unused(folder, begun.name()), begun);
   }
 
   @Override
   public OpenJob createIn(Path job, NewJob begun) {
     require(begun);
-    if (Files.exists(job)) {
-      try (Stream<Path> inside = Files.list(job)) {
-        if (inside.findAny().isPresent()) {
-          throw new LogbookException(job + " is not empty. Choose a new folder for the job.");
-        }
-      } catch (IOException e) {
-        throw new LogbookException(job + " cannot be used: " + Reasons.of(e) + ".", e);
-      }
+    if (!LogbookFile.isFree(job)) {
+      throw new LogbookException(
+          LogFiles.isJob(job)
+              ? job + " holds a job already. Choose another folder."
+              : job + " is not empty. Choose a new folder for the job.");
     }
     return begin(job, begun);
   }
@@ -170,11 +163,24 @@ public final class FileShelf implements Shelf {
   public OpenJob open(Path job) {
     LogbookFile logbook = LogbookFile.open(job);
     try {
+      requireBegun(logbook);
+      if (logbook.condition().writable()) {
+        new Leftovers(clock.instant()).clearJob(job);
+      }
       return new OpenJob(logbook, clock);
     } catch (LogbookException e) {
       logbook.close();
       String sentence = logbook.condition().sentence();
-      throw sentence.isEmpty() ? e : new LogbookException(sentence, e);
+      throw sentence.isEmpty() || logbook.condition().writable()
+          ? e
+          : new LogbookException(sentence, e);
+    }
+  }
+
+  private static void requireBegun(LogbookFile logbook) {
+    boolean damaged = !logbook.condition().writable();
+    if (logbook.entries().isEmpty() && !damaged) {
+      throw new LogbookException(Scanned.unused(logbook.folder()));
     }
   }
 
