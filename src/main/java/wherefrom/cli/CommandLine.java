@@ -14,6 +14,7 @@ import wherefrom.job.LogbookException;
  * standard error.
  */
 public final class CommandLine {
+  private final Equipment equipment;
   private final List<Command> commands;
   private final PrintStream out;
   private final PrintStream err;
@@ -22,6 +23,7 @@ public final class CommandLine {
    * @param in where codes come from that are not in the call
    */
   public CommandLine(Equipment equipment, BufferedReader in, PrintStream out, PrintStream err) {
+    this.equipment = equipment;
     this.commands = Commands.all(equipment, in);
     this.out = out;
     this.err = err;
@@ -59,6 +61,7 @@ public final class CommandLine {
       Answer answer = new Answer(out, err, call.has(Option.JSON));
       Status status = command.run(call, answer);
       answer.finish();
+      equipment.settings().faults().forEach(answer::say);
       return status;
     } catch (BadInput e) {
       return refused(e.sentence());

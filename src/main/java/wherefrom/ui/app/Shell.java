@@ -56,6 +56,10 @@ public final class Shell extends VBox implements Front {
     getStyleClass().add("bench");
     getStylesheets().add(looks());
     push(maker(ScreenId.JOBS, 0));
+    List<String> faults = equipment.settings().faults();
+    if (!faults.isEmpty()) {
+      say(String.join(" ", faults));
+    }
   }
 
   private static String looks() {
