@@ -11,6 +11,7 @@ import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.LayoutJson;
+import wherefrom.logbook.MountedDrives;
 import wherefrom.logbook.PhotoFiles;
 import wherefrom.print.PdfSheetPrinter;
 import wherefrom.report.FileReports;
@@ -44,6 +45,7 @@ final class Wiring {
         new FileReports(),
         new FileChecks(),
         new BackupFolder(),
+        new MountedDrives(),
         clock);
   }
 

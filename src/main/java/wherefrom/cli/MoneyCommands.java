@@ -229,13 +229,16 @@ final class MoneyCommands {
             "",
             "Writes the cost lines as comma-separated values.",
             Option.JOB,
-            Option.needed("--out", "F.csv", "where to write")),
+            Option.needed("--out", "F.csv", "where to write; - for standard output"),
+            Outlet.REPLACE),
         (bench, call, answer) -> {
-          Path file = call.path("--out");
-          Files.writeString(file, new MoneyCsv(bench.job()).write(), StandardCharsets.UTF_8);
+          Outlet outlet = Outlet.get(call, "--out", answer);
+          byte[] table = new MoneyCsv(bench.job()).write().getBytes(StandardCharsets.UTF_8);
+          outlet.write(out -> out.write(table));
           int lines = new MoneyBook(bench.job()).lines().size();
           answer.only(
-              Fields.of("file", file.toString()).and("lines", lines), file + ": lines " + lines);
+              Fields.of("file", outlet.name()).and("lines", lines),
+              outlet.name() + ": lines " + lines);
           return Status.RIGHT;
         });
   }

@@ -23,4 +23,5 @@ public record Equipment(
     Reports reports,
     JobChecks checks,
     Backups backups,
+    Drives drives,
     Clock clock) {}

@@ -16,11 +16,13 @@ import java.util.stream.Stream;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
+import wherefrom.files.Outgoing;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Resume;
 import wherefrom.job.Shelf;
 import wherefrom.job.entry.JobOpened;
+import wherefrom.workings.Entry;
 
 /** A folder whose folders are jobs. The person's own layouts lie in one of them. */
 public final class FileShelf implements Shelf {
@@ -188,7 +190,8 @@ public final class FileShelf implements Shelf {
   public void keepLayout(Layout layout) {
     requireSound(layout);
     try {
-      layouts.write(layout, folder.resolve(LAYOUTS).resolve(layout.name() + ".json"));
+      Path file = folder.resolve(LAYOUTS).resolve(layout.name() + ".json");
+      layouts.write(layout, Outgoing.replacing(file));
     } catch (IOException e) {
       throw new LogbookException(Reasons.of(e), e);
     }

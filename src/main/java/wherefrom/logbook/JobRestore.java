@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Beside;
 import wherefrom.job.entry.JobOpened;
 
 /**
@@ -82,7 +83,7 @@ final class JobRestore {
 
   private Path restore(ZipFile zip, Manifest manifest) throws IOException {
     Files.createDirectories(shelf);
-    Path temporary = Files.createTempDirectory(shelf, ".import");
+    Path temporary = Beside.folder(shelf, ".import");
     try {
       for (Manifest.Item item : manifest.items()) {
         byte[] bytes = bytes(zip, item.name(), item.size());

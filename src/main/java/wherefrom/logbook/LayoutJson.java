@@ -20,7 +20,7 @@ import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
 import wherefrom.engine.LifterType;
 import wherefrom.engine.RockerMount;
-import wherefrom.files.AtomicFile;
+import wherefrom.files.Outgoing;
 import wherefrom.job.LayoutFiles;
 
 /** Layouts as JSON files, with the fields of {@link Layout} by their names. */
@@ -121,12 +121,12 @@ public final class LayoutJson implements LayoutFiles {
   }
 
   @Override
-  public void write(Layout layout, Path file) throws IOException {
+  public void write(Layout layout, Outgoing out) throws IOException {
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
     printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
     byte[] json = EntryCodec.MAPPER.writer(printer).writeValueAsBytes(layout);
     try {
-      new AtomicFile().write(file, json);
+      out.write(stream -> stream.write(json));
     } catch (IOException e) {
       throw new IOException("The layout could not be written: " + Reasons.of(e) + ".", e);
     }

@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import wherefrom.job.Archives;
+import wherefrom.job.Drives;
 import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Photos;
@@ -79,6 +80,7 @@ final class Shop {
             new FileReports(),
             new FileChecks(),
             new BackupFolder(),
+            Drives.NONE,
             CLOCK);
   }
 

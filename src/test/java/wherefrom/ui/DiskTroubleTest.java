@@ -60,7 +60,7 @@ class DiskTroubleTest {
                 Optional.of(shelf),
                 work -> work.run(),
                 equipment -> {
-                  equipment.settings = equipment.settings.withShop(shop);
+                  equipment.settings = equipment.settings.withShop(shop).withLastSaved(shop);
                   arranged.accept(equipment);
                 }));
   }

@@ -14,6 +14,7 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.stream.ImageInputStream;
+import wherefrom.files.Outgoing;
 import wherefrom.job.ColourImage;
 import wherefrom.job.GreyImage;
 import wherefrom.job.PictureMark;
@@ -82,8 +83,8 @@ public final class PictureFiles implements Pictures {
   }
 
   @Override
-  public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) throws IOException {
-    MarkedPicture.save(picture, marks, file);
+  public void saveMarked(GreyImage picture, List<PictureMark> marks, Outgoing png) throws IOException {
+    MarkedPicture.save(picture, marks, png);
   }
 
   private GreyImage load(Path file, ImageReader reader) throws IOException {

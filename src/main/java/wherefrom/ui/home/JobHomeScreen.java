@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.job.FileNames;
 import wherefrom.job.OpenJob;
 import wherefrom.ui.app.Copying;
 import wherefrom.ui.app.Desk;
@@ -19,7 +20,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.files.FilesScreen;
 
 /** Where the job was left, and a key to each thing that can be done with it. */
 public final class JobHomeScreen implements Screen {
@@ -46,7 +46,7 @@ public final class JobHomeScreen implements Screen {
                 to("Bench map", ScreenId.BENCH_MAP),
                 to("Put together", ScreenId.PUT_TOGETHER),
                 to("Between the days", ScreenId.BETWEEN),
-                touch.key("Copy to a stick", this::export),
+                touch.key("Copy to a USB drive", this::export),
                 touch.key("Settings", () -> desk.navigator().show(ScreenId.SETTINGS)),
                 touch.key("Other jobs", () -> desk.navigator().jobs())));
   }
@@ -56,22 +56,9 @@ public final class JobHomeScreen implements Screen {
   }
 
   private void export() {
-    Path start = desk.settings().shop();
-    desk.navigator()
-        .open(() -> FilesScreen.folder(desk, "Where to copy the job to", start, this::exportTo));
-  }
-
-  private void exportTo(Path folder) {
     Path job = desk.getJob().folder();
     String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
-    String name = desk.state().name().replaceAll("[^A-Za-z0-9-]+", "-");
-    Path file = folder.resolve(name + "-" + stamp + ".zip");
-    desk.background(
-        () -> {
-          desk.equipment().archives().export(job, file);
-          return file;
-        },
-        written -> desk.say("The whole job is copied to " + written + "."));
+    new DriveCopy(desk, job, FileNames.of(desk.state().name(), "job " + stamp, ".zip")).ask();
   }
 
   @Override

@@ -61,9 +61,8 @@ public final class JobsScreen implements Screen {
   }
 
   private void bringBack() {
-    Path shop = desk.settings().shop();
     desk.navigator()
-        .open(() -> FilesScreen.file(desk, "Bring a job back", shop, ARCHIVE, this::restore));
+        .open(() -> FilesScreen.file(desk, "Bring a job back", ARCHIVE, this::restore));
   }
 
   private void restore(Path file) {

@@ -50,14 +50,12 @@ public final class PhotoTaking {
   }
 
   private static void fromFile(Desk desk, About about) {
-    Path start = desk.settings().shop();
     desk.navigator()
         .open(
             () ->
                 FilesScreen.file(
                     desk,
                     "Photo: " + about.words(),
-                    start,
                     PICTURES,
                     file -> keep(desk, about, file)));
   }

@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.files.Outgoing;
 import wherefrom.job.Archives;
 import wherefrom.job.Backups;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Camera;
 import wherefrom.job.Cameras;
 import wherefrom.job.ColourImage;
+import wherefrom.job.Drives;
 import wherefrom.job.Equipment;
 import wherefrom.job.FrameSource;
 import wherefrom.job.GreyImage;
@@ -57,7 +59,7 @@ public final class SampleEquipment {
   public PrintOutcome fileOutcome = new PrintOutcome.Printed(0, 1);
 
   public final List<Path> exported = new ArrayList<>();
-  public final List<Path> reported = new ArrayList<>();
+  public final List<Outgoing> reported = new ArrayList<>();
   public final List<Camera> cameras = new ArrayList<>();
   public Settings settings = Settings.fresh(Path.of("shop"));
   public Reading reading = Reading.NOTHING;
@@ -67,6 +69,7 @@ public final class SampleEquipment {
 
   public Backups backups =
       (folder, second) -> new Backups.Copied(second.resolve(folder.getFileName()), 1);
+  public Drives drives = Drives.NONE;
   public Clock clock = SampleJob.CLOCK;
 
   /** Draws the sheets that are looked at before they are printed. */
@@ -97,6 +100,7 @@ public final class SampleEquipment {
         reports(),
         folder -> List.of(),
         (folder, second) -> backups.copy(folder, second),
+        drives,
         clock);
   }
 
@@ -104,17 +108,17 @@ public final class SampleEquipment {
   private Reports reports() {
     return new Reports() {
       @Override
-      public void writeRecord(BuildRecord record, Path pdf) {
+      public void writeRecord(BuildRecord record, Outgoing pdf) {
         reported.add(pdf);
       }
 
       @Override
-      public void writeTables(BuildRecord record, Path csv) {
+      public void writeTables(BuildRecord record, Outgoing csv) {
         reported.add(csv);
       }
 
       @Override
-      public void writeSlip(String jobName, ShopVisit visit, Path pdf) {
+      public void writeSlip(String jobName, ShopVisit visit, Outgoing pdf) {
         reported.add(pdf);
       }
     };
@@ -142,7 +146,7 @@ public final class SampleEquipment {
       }
 
       @Override
-      public void write(Layout layout, Path file) {}
+      public void write(Layout layout, Outgoing out) {}
     };
   }
 
@@ -201,7 +205,7 @@ public final class SampleEquipment {
       }
 
       @Override
-      public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) {}
+      public void saveMarked(GreyImage picture, List<PictureMark> marks, Outgoing png) {}
     };
   }
 
@@ -249,7 +253,7 @@ public final class SampleEquipment {
       }
 
       @Override
-      public PrintOutcome save(PrintOrder order, Path file) {
+      public PrintOutcome save(PrintOrder order, Outgoing out) {
         printed.add(order);
         return outcome();
       }
