@@ -1,6 +1,5 @@
 package wherefrom.job;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -10,8 +9,8 @@ import java.util.regex.Pattern;
 
 /** Names of files for other people: they carry the job and what the file is, in any script. */
 public final class FileNames {
-  /** File systems take 255 bytes; the rest is for what the file is and a number. */
-  private static final int MOST_BYTES = 150;
+  /** File systems take 255 bytes, and a sign has up to four in UTF-8. */
+  private static final int MOST_SIGNS = 40;
 
   private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
   private static final Pattern EDGES = Pattern.compile("^-+|-+$");
@@ -39,11 +38,8 @@ public final class FileNames {
   }
 
   private static String cut(String name) {
-    String kept = name;
-    while (kept.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
-      kept = kept.substring(0, kept.offsetByCodePoints(kept.length(), -1));
-    }
-    return kept;
+    boolean fits = name.codePointCount(0, name.length()) <= MOST_SIGNS;
+    return fits ? name : name.substring(0, name.offsetByCodePoints(0, MOST_SIGNS));
   }
 
   /** A name beside a file of which nothing is there yet: {@code money-2.csv} for {@code money.csv}. */

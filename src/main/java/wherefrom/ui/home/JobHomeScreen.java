@@ -20,6 +20,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.files.DriveFolder;
 
 /** Where the job was left, and a key to each thing that can be done with it. */
 public final class JobHomeScreen implements Screen {
@@ -58,7 +59,19 @@ public final class JobHomeScreen implements Screen {
   private void export() {
     Path job = desk.getJob().folder();
     String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
-    new DriveCopy(desk, job, FileNames.of(desk.state().name(), "job " + stamp, ".zip")).ask();
+    String name = FileNames.of(desk.state().name(), "job " + stamp, ".zip");
+    new DriveFolder(desk, "Where to copy the job to", job, folder -> export(job, folder, name))
+        .ask();
+  }
+
+  private void export(Path job, Path folder, String name) {
+    Path file = FileNames.beside(folder.resolve(name));
+    desk.background(
+        () -> {
+          desk.equipment().archives().export(job, file);
+          return file;
+        },
+        written -> desk.say("The whole job is copied to " + written + "."));
   }
 
   @Override

@@ -51,7 +51,7 @@ final class SettingsModel {
         new Line(
             What.COPY,
             "Copy of each job after a sitting",
-            now.secondCopy().map(Path::toString).orElse("none: choose a folder on a stick")));
+            now.secondCopy().map(Path::toString).orElse("none: choose a folder on a USB drive")));
   }
 
   private static String screen(Settings now) {
