@@ -53,8 +53,14 @@ final class Wiring {
     return new FfmpegCameras();
   }
 
+  /** The person's home; where the system knows none, it says so with a question mark. */
+  private static Path user() {
+    String home = System.getProperty("user.home", "");
+    return Path.of(home.equals("?") ? "" : home).toAbsolutePath();
+  }
+
   private static FileSettings settings() {
-    Path user = Path.of(System.getProperty("user.home", "."));
+    Path user = user();
     String home = System.getProperty(HOME, "");
     return home.isBlank()
         ? new FileSettings(user.resolve(".wherefrom"), user.resolve("Wherefrom"))

@@ -1,7 +1,6 @@
 package wherefrom.cli;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -13,6 +12,7 @@ import wherefrom.job.CostLine;
 import wherefrom.job.Equipment;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.MoneyCsv;
+import wherefrom.job.TableFile;
 import wherefrom.job.entry.CostState;
 import wherefrom.quantity.Tender;
 
@@ -258,7 +258,7 @@ final class MoneyCommands {
           Path file = call.path("F.csv", call.operands().get(0));
           MoneyBook book = new MoneyBook(bench.job());
           int before = book.lines().size();
-          Optional<String> fault = new MoneyCsv(bench.job()).read(Files.readString(file));
+          Optional<String> fault = new MoneyCsv(bench.job()).read(TableFile.read(file));
           if (fault.isPresent()) {
             throw new BadInput(file + ": " + fault.get());
           }

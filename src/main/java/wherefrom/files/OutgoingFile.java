@@ -44,8 +44,7 @@ final class OutgoingFile implements Outgoing {
 
   private static boolean isDevice(Path file) {
     String name = file.toAbsolutePath().normalize().toString();
-    boolean other = Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file);
-    return other || DEVICES.stream().anyMatch(name::startsWith);
+    return Incoming.isSpecial(file) || DEVICES.stream().anyMatch(name::startsWith);
   }
 
   @Override

@@ -127,6 +127,11 @@ public final class FileShelf implements Shelf {
     if (begun.name().isBlank()) {
       throw new IllegalArgumentException("Give the job a name that you will recognise.");
     }
+    if (begun.name().strip().codePointCount(0, begun.name().strip().length())
+        > JobOpened.MOST_LETTERS) {
+      throw new IllegalArgumentException(
+          "The job's name is longer than " + JobOpened.MOST_LETTERS + " letters: shorten it.");
+    }
     requireSound(begun.layout());
     if (begun.kinds().isEmpty()) {
       throw new IllegalArgumentException("Choose at least one kind of part to track.");

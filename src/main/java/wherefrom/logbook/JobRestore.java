@@ -23,6 +23,9 @@ import wherefrom.job.entry.JobOpened;
 final class JobRestore {
   private static final int MOST_MANIFEST = 10_000_000;
 
+  /** A logbook is packed to a tenth of its size or so; what shrinks far more is none. */
+  private static final int MOST_SQUEEZED = 200;
+
   private final Path shelf;
   private final AtomicFile files;
 
@@ -44,6 +47,9 @@ final class JobRestore {
     ZipEntry entry = zip.getEntry(name);
     if (entry == null) {
       throw new IOException("it holds no " + name + ".");
+    }
+    if (entry.getSize() > most || entry.getSize() / MOST_SQUEEZED > entry.getCompressedSize()) {
+      throw new IOException(name + " is larger than it should be.");
     }
     try (InputStream in = zip.getInputStream(entry)) {
       byte[] bytes = in.readNBytes(Math.toIntExact(most) + 1);

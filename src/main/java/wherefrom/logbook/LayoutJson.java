@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,13 +19,14 @@ import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
 import wherefrom.engine.LifterType;
 import wherefrom.engine.RockerMount;
+import wherefrom.files.Incoming;
 import wherefrom.files.Outgoing;
 import wherefrom.job.LayoutFiles;
 
 /** Layouts as JSON files, with the fields of {@link Layout} by their names. */
 public final class LayoutJson implements LayoutFiles {
   /** A layout file is a page of text at most; more is something else. */
-  private static final long MOST_BYTES = 1_000_000;
+  private static final int MOST_BYTES = 1_000_000;
 
   @Override
   public Layout read(Path file) throws IOException {
@@ -39,10 +39,7 @@ public final class LayoutJson implements LayoutFiles {
 
   private static byte[] bytes(Path file) throws IOException {
     try {
-      if (Files.size(file) > MOST_BYTES) {
-        throw new IOException("this is far too long for a layout.");
-      }
-      return Files.readAllBytes(file);
+      return Incoming.read(file, MOST_BYTES);
     } catch (java.nio.file.FileSystemException e) {
       throw new IOException("it cannot be read (" + Reasons.of(e) + ").", e);
     }
@@ -50,7 +47,7 @@ public final class LayoutJson implements LayoutFiles {
 
   private static JsonNode parsed(byte[] bytes) throws IOException {
     try {
-      return EntryCodec.MAPPER.readTree(bytes);
+      return JsonFields.MAPPER.readTree(bytes);
     } catch (JsonProcessingException e) {
       JsonLocation at = e.getLocation();
       String where =
@@ -58,7 +55,8 @@ public final class LayoutJson implements LayoutFiles {
               ? ""
               : String.format(
                   Locale.ROOT, " at line %d, column %d", at.getLineNr(), at.getColumnNr());
-      throw new IOException("this is not JSON" + where + ". Copy a ready layout and edit it.", e);
+      String what = JsonFields.isTwice(e) ? "a field stands twice" : "this is not JSON";
+      throw new IOException(what + where + ". Copy a ready layout and edit it.", e);
     }
   }
 

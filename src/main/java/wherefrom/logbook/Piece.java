@@ -6,6 +6,11 @@ import java.util.List;
 
 /** A stretch of a file up to a line end, or up to the end of the file. */
 final class Piece {
+  /** No line of a logbook is so short; after so many that are, the rest is one broken piece. */
+  private static final int SHORTEST = 40;
+
+  private static final int MOST_SCRAPS = 100_000;
+
   private final int line;
   private final int offset;
   private final byte[] bytes;
@@ -42,8 +47,10 @@ final class Piece {
   static List<Piece> split(byte[] file) {
     List<Piece> pieces = new ArrayList<>();
     int start = 0;
-    for (int at = 0; at < file.length; at++) {
+    int scraps = 0;
+    for (int at = 0; at < file.length && scraps < MOST_SCRAPS; at++) {
       if (file[at] == '\n') {
+        scraps += at - start < SHORTEST ? 1 : 0;
         pieces.add(of(pieces.size() + 1, file, start, at, true));
         start = at + 1;
       }

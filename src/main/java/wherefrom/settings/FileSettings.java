@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Incoming;
 import wherefrom.job.Settings;
 import wherefrom.job.SettingsStore;
 import wherefrom.job.wedge.ScannerSetup;
@@ -27,7 +28,7 @@ import wherefrom.quantity.UnitSystem;
 public final class FileSettings implements SettingsStore {
   static final String FILE = "settings.json";
   private static final int MOST_KEPT_ASIDE = 100;
-  private static final long MOST_BYTES = 1_000_000;
+  private static final int MOST_BYTES = 1_000_000;
 
   /** The screen of a large television, and four times a sharp telephone's. */
   private static final double LEAST_PIXELS_PER_MM = 0.5;
@@ -63,10 +64,7 @@ public final class FileSettings implements SettingsStore {
   }
 
   private Settings read(Path file) throws IOException {
-    if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
-      throw new IOException("no settings");
-    }
-    JsonNode json = new ObjectMapper().readTree(Files.readAllBytes(file));
+    JsonNode json = new ObjectMapper().readTree(Incoming.read(file, MOST_BYTES));
     if (!json.isObject()) {
       throw new IOException("no settings");
     }

@@ -12,8 +12,17 @@ import wherefrom.quantity.UnitSystem;
 public record JobOpened(
     String name, int engine, Layout layout, Set<PartKind> kinds, UnitSystem units)
     implements JobEntry {
+  /** A name of more letters is cut: it would fill every screen and tag. */
+  public static final int MOST_LETTERS = 80;
+
   public JobOpened {
+    name = cut(name);
     kinds = Set.copyOf(kinds);
+  }
+
+  private static String cut(String name) {
+    boolean fits = name.codePointCount(0, name.length()) <= MOST_LETTERS;
+    return fits ? name : name.substring(0, name.offsetByCodePoints(0, MOST_LETTERS - 1)) + "…";
   }
 
   @Override

@@ -13,6 +13,7 @@ import wherefrom.files.Outgoing;
 import wherefrom.job.CostLine;
 import wherefrom.job.FileNames;
 import wherefrom.job.MoneyCsv;
+import wherefrom.job.TableFile;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
@@ -157,7 +158,7 @@ public final class MoneyScreen implements Screen {
     desk.attempt(
         () -> {
           int before = model.lines().size();
-          String text = Tables.read(file);
+          String text = TableFile.read(file);
           desk.say(
               new MoneyCsv(desk.getJob())
                   .read(text)
