@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.function.Supplier;
 import wherefrom.job.Cameras;
 import wherefrom.job.Equipment;
+import wherefrom.job.Program;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -46,6 +47,7 @@ final class Wiring {
         new FileChecks(),
         new BackupFolder(),
         new MountedDrives(),
+        new Program(Version.read(), settingsFolder()),
         clock);
   }
 
@@ -60,10 +62,15 @@ final class Wiring {
   }
 
   private static FileSettings settings() {
-    Path user = user();
+    boolean moved = !System.getProperty(HOME, "").isBlank();
+    Path folder = settingsFolder();
+    return new FileSettings(
+        folder, moved ? folder.resolve("jobs") : user().resolve("Wherefrom"));
+  }
+
+  /** Holds the settings and the log. */
+  static Path settingsFolder() {
     String home = System.getProperty(HOME, "");
-    return home.isBlank()
-        ? new FileSettings(user.resolve(".wherefrom"), user.resolve("Wherefrom"))
-        : new FileSettings(Path.of(home), Path.of(home).resolve("jobs"));
+    return home.isBlank() ? user().resolve(".wherefrom") : Path.of(home);
   }
 }

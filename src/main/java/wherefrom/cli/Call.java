@@ -31,7 +31,7 @@ final class Call {
     call.requireShort(words);
     int at = 0;
     while (at < words.size()) {
-      String word = words.get(at);
+      String word = words.get(at).equals("-h") ? Option.HELP.name() : words.get(at);
       if (word.equals("--")) {
         call.operands.addAll(words.subList(at + 1, words.size()));
         break;
@@ -60,7 +60,7 @@ final class Call {
   }
 
   private int takeOption(List<String> words, int at) throws BadInput {
-    String word = words.get(at);
+    String word = words.get(at).equals("-h") ? Option.HELP.name() : words.get(at);
     int equals = word.indexOf('=');
     String name = equals < 0 ? word : word.substring(0, equals);
     Option option =

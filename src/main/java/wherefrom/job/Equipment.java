@@ -24,4 +24,5 @@ public record Equipment(
     JobChecks checks,
     Backups backups,
     Drives drives,
+    Program program,
     Clock clock) {}

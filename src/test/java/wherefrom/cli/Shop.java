@@ -21,6 +21,7 @@ import wherefrom.job.Drives;
 import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Photos;
+import wherefrom.job.Program;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -81,6 +82,7 @@ final class Shop {
             new FileChecks(),
             new BackupFolder(),
             Drives.NONE,
+            new Program("1.2.3", folder.resolve(".settings")),
             CLOCK);
   }
 

@@ -1,6 +1,7 @@
 package wherefrom.ui.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,6 +12,8 @@ import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Platform;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
@@ -35,6 +38,8 @@ public final class Desk {
   public interface Work {
     void run() throws IOException;
   }
+
+  private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
   private final Equipment equipment;
   private final LongSupplier nanos;
@@ -219,8 +224,14 @@ public final class Desk {
           try {
             T result = work.call();
             Platform.runLater(() -> done.accept(result));
-          } catch (Exception e) {
+          } catch (IOException
+              | UncheckedIOException
+              | LogbookException
+              | IllegalArgumentException e) {
             Platform.runLater(() -> say(sentence(e)));
+          } catch (Throwable e) {
+            // Nobody waits for this thread: what is not told and logged here is lost.
+            Platform.runLater(() -> unexpected("Work in the background failed", e));
           }
         });
   }
@@ -247,6 +258,14 @@ public final class Desk {
           }
         },
         done);
+  }
+
+  /** Logs what should not happen, and tells the person of it. */
+  public void unexpected(String where, Throwable fault) {
+    LOGGER.log(Level.SEVERE, where, fault);
+    say(
+        "Something went wrong in Wherefrom that should not. What was scanned is safe. It is logged:"
+            + " Settings, Save a report.");
   }
 
   private static String sentence(Exception e) {

@@ -42,6 +42,7 @@ public final class SettingsScreen implements Screen {
       case SCANNER -> open(() -> new ScannerScreen(desk));
       case CAMERA -> open(() -> new CameraScreen(desk));
       case COPY -> copy();
+      case REPORT -> new ReportSaving(desk).ask();
       case SHOP -> open(() -> FilesScreen.folder(desk, "Shop folder", shop(), this::shop));
     }
   }

@@ -28,6 +28,7 @@ import wherefrom.job.PictureMark;
 import wherefrom.job.Pictures;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
+import wherefrom.job.Program;
 import wherefrom.job.Reading;
 import wherefrom.job.Reports;
 import wherefrom.job.Settings;
@@ -101,6 +102,7 @@ public final class SampleEquipment {
         folder -> List.of(),
         (folder, second) -> backups.copy(folder, second),
         drives,
+        new Program("1.2.3", Path.of("no log")),
         clock);
   }
 
