@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import wherefrom.engine.Layout;
 import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
 import wherefrom.files.Outgoing;
+import wherefrom.files.Progress;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Resume;
@@ -45,8 +47,13 @@ public final class FileShelf implements Shelf {
 
   @Override
   public List<Entry> list() {
-    return jobFolders(folder).stream()
-        .map(this::entry)
+    List<Path> jobs = jobFolders(folder);
+    List<Entry> entries = new ArrayList<>();
+    for (Path job : jobs) {
+      entries.add(entry(job));
+      Progress.step(entries.size(), jobs.size());
+    }
+    return entries.stream()
         .sorted(Comparator.comparing(FileShelf::lastTouched).reversed())
         .toList();
   }

@@ -14,6 +14,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Beside;
+import wherefrom.files.Progress;
 import wherefrom.job.entry.JobOpened;
 
 /**
@@ -91,7 +92,9 @@ final class JobRestore {
     Files.createDirectories(shelf);
     Path temporary = Beside.folder(shelf, ".import");
     try {
+      int done = 0;
       for (Manifest.Item item : manifest.items()) {
+        Progress.step(done++, manifest.items().size());
         byte[] bytes = bytes(zip, item.name(), item.size());
         if (bytes.length != item.size() || !Sums.digest(bytes).equals(item.sha256())) {
           throw new IOException(item.name() + " is damaged: its sum does not agree.");

@@ -34,6 +34,10 @@ public final class LayoutJson implements LayoutFiles {
       return sound(parsed(bytes(file)));
     } catch (IOException e) {
       throw new IOException("Layout file " + file.getFileName() + ": " + e.getMessage(), e);
+    } catch (IllegalArgumentException e) {
+      // What is out of every range is found out only when it is asked for.
+      throw new IOException(
+          "Layout file " + file.getFileName() + ": a number in it has far too many digits.", e);
     }
   }
 

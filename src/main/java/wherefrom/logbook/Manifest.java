@@ -56,6 +56,14 @@ record Manifest(String job, int engine, List<Item> items) {
    * @throws IOException with a plain sentence when it is none, or names a file that no job has
    */
   static Manifest read(byte[] json) throws IOException {
+    try {
+      return readFields(json);
+    } catch (IllegalArgumentException e) {
+      throw new IOException("its manifest holds a number that is none.", e);
+    }
+  }
+
+  private static Manifest readFields(byte[] json) throws IOException {
     JsonFields fields = new JsonFields("", parsed(json));
     if (!fields.text("format").equals(FORMAT)) {
       throw new IOException("format: this is no exported job.");

@@ -57,7 +57,7 @@ public final class FileSettings implements SettingsStore {
     }
     try {
       return read(file);
-    } catch (IOException | StackOverflowError e) {
+    } catch (IOException | IllegalArgumentException | StackOverflowError e) {
       faults.add("The settings cannot be read, so that all are as new. " + aside(file).words());
       return fresh;
     }

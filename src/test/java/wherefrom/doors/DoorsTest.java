@@ -118,6 +118,6 @@ class DoorsTest {
     return said.strip().contains(" ")
         && !said.contains("java.")
         && !said.contains("Exception")
-        && !said.startsWith("null");
+        && !said.equals("null");
   }
 }

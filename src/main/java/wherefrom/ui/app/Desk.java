@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
@@ -15,6 +17,7 @@ import java.util.function.LongSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
+import wherefrom.files.Progress;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
 import wherefrom.job.Equipment;
@@ -234,6 +237,48 @@ public final class Desk {
             Platform.runLater(() -> unexpected("Work in the background failed", e));
           }
         });
+  }
+
+  /**
+   * Does long work away from the window's thread, with a bar, a count and a key that stops it beside
+   * the window once it takes a while; then hands over what came of it.
+   *
+   * @param title what is done, such as {@code Reading pictures}
+   * @param work tells how far it is by {@link Progress}
+   */
+  public <T> void longWork(String title, Callable<T> work, Consumer<T> done) {
+    AtomicReference<Runnable> news = new AtomicReference<>(() -> {});
+    LongWork watched = new LongWork(title, nanos, () -> Platform.runLater(news.get()));
+    news.set(() -> front.working(watched));
+    workers.execute(
+        () -> {
+          try {
+            T result = Progress.watched(watched, work);
+            onWindow(() -> ended(watched, () -> done.accept(result)));
+          } catch (CancellationException e) {
+            onWindow(() -> ended(watched, () -> say(watched.stoppedWords())));
+          } catch (IOException
+              | UncheckedIOException
+              | LogbookException
+              | IllegalArgumentException e) {
+            onWindow(() -> ended(watched, () -> say(sentence(e))));
+          } catch (Throwable e) {
+            onWindow(() -> ended(watched, () -> unexpected(title + " failed", e)));
+          }
+        });
+  }
+
+  private void ended(LongWork work, Runnable then) {
+    front.ended(work);
+    then.run();
+  }
+
+  private static void onWindow(Runnable work) {
+    if (Platform.isFxApplicationThread()) {
+      work.run();
+    } else {
+      Platform.runLater(work);
+    }
   }
 
   /** Held by whoever has a camera open. */

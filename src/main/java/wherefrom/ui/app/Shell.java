@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -28,6 +29,7 @@ public final class Shell extends VBox implements Front {
   private final CameraSide camera;
   private final List<Stop> stack = new ArrayList<>();
   private TopBar bar;
+  private final List<WorkBand> works = new ArrayList<>();
   private MessageBand band;
   private long saidAt;
 
@@ -129,7 +131,9 @@ public final class Shell extends VBox implements Front {
   }
 
   private void arrange() {
-    getChildren().setAll(bar, Panes.grow(camera.around(current())), band);
+    getChildren().setAll(bar, Panes.grow(camera.around(current())));
+    getChildren().addAll(works);
+    getChildren().add(band);
     bar.show(current(), stack.size() - 1);
   }
 
@@ -156,6 +160,28 @@ public final class Shell extends VBox implements Front {
   /** To be called every now and then: nobody may have worked for a while. */
   public void idle() {
     desk.copying().idle();
+  }
+
+  @Override
+  public void working(LongWork work) {
+    if (work.isEnded()) {
+      return;
+    }
+    Optional<WorkBand> shown = works.stream().filter(each -> each.work().equals(work)).findFirst();
+    if (shown.isPresent()) {
+      shown.get().follow();
+    } else {
+      works.add(new WorkBand(work, desk.touch()));
+      arrange();
+    }
+  }
+
+  @Override
+  public void ended(LongWork work) {
+    work.end();
+    if (works.removeIf(each -> each.work().equals(work))) {
+      arrange();
+    }
   }
 
   @Override
@@ -242,6 +268,7 @@ public final class Shell extends VBox implements Front {
     down();
     camera.rescale();
     bar = bar();
+    works.replaceAll(each -> new WorkBand(each.work(), desk.touch()));
     String said = band.words();
     band = new MessageBand(desk.touch());
     if (!said.isEmpty()) {

@@ -55,6 +55,7 @@ public record Saving<T>(Desk desk, String title, String name, Work<T> work, BiCo
   }
 
   private void write(Outgoing out, Path file) {
-    desk.background(() -> work.write(out), came -> done.accept(file, came));
+    desk.longWork(
+        "Writing " + file.getFileName(), () -> work.write(out), came -> done.accept(file, came));
   }
 }

@@ -66,7 +66,8 @@ public final class JobHomeScreen implements Screen {
 
   private void export(Path job, Path folder, String name) {
     Path file = FileNames.beside(folder.resolve(name));
-    desk.background(
+    desk.longWork(
+        "Copying the job",
         () -> {
           desk.equipment().archives().export(job, file);
           return file;
