@@ -197,7 +197,10 @@ public final class SampleEquipment {
   private static Pictures pictures() {
     return new Pictures() {
       @Override
-      public GreyImage load(Path file) {
+      public GreyImage load(Path file) throws IOException {
+        if (file.getFileName().toString().startsWith("bad")) {
+          throw new IOException(file + " is no picture that can be read.");
+        }
         return new GreyImage(1, 1, new byte[1]);
       }
 
