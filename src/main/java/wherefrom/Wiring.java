@@ -64,8 +64,7 @@ final class Wiring {
   private static FileSettings settings() {
     boolean moved = !System.getProperty(HOME, "").isBlank();
     Path folder = settingsFolder();
-    return new FileSettings(
-        folder, moved ? folder.resolve("jobs") : user().resolve("Wherefrom"));
+    return new FileSettings(folder, moved ? folder.resolve("jobs") : user().resolve("Wherefrom"));
   }
 
   /** Holds the settings and the log. */

@@ -48,7 +48,11 @@ final class Call {
     for (String word : words) {
       if (word.length() > MOST_LETTERS) {
         throw wrong(
-            "\"" + word.substring(0, SHOWN) + "…\" is longer than " + MOST_LETTERS + " letters:"
+            "\""
+                + word.substring(0, SHOWN)
+                + "…\" is longer than "
+                + MOST_LETTERS
+                + " letters:"
                 + " shorten it.");
       }
     }

@@ -25,7 +25,8 @@ final class LayoutsCommand implements Command {
             "[NAME]",
             "Lists the engine layouts, or writes one to a file for editing.",
             Option.maybe("--folder", "SHOP", "lists the layouts that are kept in this shop too"),
-            Option.maybe("--out", "F.json", "where to write the layout with this NAME; - for output"),
+            Option.maybe(
+                "--out", "F.json", "where to write the layout with this NAME; - for output"),
             Outlet.REPLACE)
         .noting("A line a layout: name, title, parts tracked always, parts with every kind on.");
   }

@@ -69,9 +69,7 @@ final class TagsCommand implements Command {
 
   private static void say(PrintOutcome.Printed printed, String file, Answer answer) {
     answer.only(
-        Fields.of("file", file)
-            .and("labels", printed.labels())
-            .and("pages", printed.pages()),
+        Fields.of("file", file).and("labels", printed.labels()).and("pages", printed.pages()),
         file + ": labels " + printed.labels() + ", pages " + printed.pages() + ".");
   }
 

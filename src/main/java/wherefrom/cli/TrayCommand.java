@@ -19,7 +19,10 @@ import wherefrom.job.Unread;
 /** One photograph of a whole tray: its parts are logged as out, or held against the bench plan. */
 final class TrayCommand implements Command {
   private static final Option PICTURE =
-      Option.maybe("--picture", "FILE", "a PNG of the photograph with every tag marked; - for standard output");
+      Option.maybe(
+          "--picture",
+          "FILE",
+          "a PNG of the photograph with every tag marked; - for standard output");
 
   /** What is done with the tray that was read. */
   private interface Deed {

@@ -39,8 +39,6 @@ public interface Outgoing {
 
   /** The sentence that a file is in the way; empty where the name is free, or names a device. */
   static Optional<String> findTaken(Path file) {
-    return OutgoingFile.isTaken(file)
-        ? Optional.of(file + " is there already.")
-        : Optional.empty();
+    return OutgoingFile.isTaken(file) ? Optional.of(file + " is there already.") : Optional.empty();
   }
 }

@@ -3,9 +3,9 @@ package wherefrom.job;
 import java.util.regex.Pattern;
 
 /**
- * Cells that a spreadsheet would take for a formula, kept as text: an apostrophe stands in front, as
- * a person would type it (OWASP, CSV Injection). That goes for the beginning of a cell, and for what
- * follows a semicolon, at which some spreadsheets part cells. A plain number stays one.
+ * Cells that a spreadsheet would take for a formula, kept as text: an apostrophe stands in front,
+ * as a person would type it (OWASP, CSV Injection). That goes for the beginning of a cell, and for
+ * what follows a semicolon, at which some spreadsheets part cells. A plain number stays one.
  */
 final class CsvText {
   private static final String SIGN = "[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20]";

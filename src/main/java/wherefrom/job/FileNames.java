@@ -42,7 +42,9 @@ public final class FileNames {
     return fits ? name : name.substring(0, name.offsetByCodePoints(0, MOST_SIGNS));
   }
 
-  /** A name beside a file of which nothing is there yet: {@code money-2.csv} for {@code money.csv}. */
+  /**
+   * A name beside a file of which nothing is there yet: {@code money-2.csv} for {@code money.csv}.
+   */
   public static Path beside(Path file) {
     String name = String.valueOf(file.getFileName());
     int point = name.lastIndexOf('.');

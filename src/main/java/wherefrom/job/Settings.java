@@ -52,7 +52,17 @@ public record Settings(
 
   public static Settings fresh(Path shop) {
     return new Settings(
-        shop, UnitSystem.INCH, 100, 0, true, Scanner.PLAIN, "", false, Optional.empty(), Map.of(), Optional.empty());
+        shop,
+        UnitSystem.INCH,
+        100,
+        0,
+        true,
+        Scanner.PLAIN,
+        "",
+        false,
+        Optional.empty(),
+        Map.of(),
+        Optional.empty());
   }
 
   public Settings withShop(Path folder) {
@@ -87,32 +97,92 @@ public record Settings(
 
   public Settings withTextPercent(int percent) {
     return new Settings(
-        shop, units, percent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copied, lastSaved);
+        shop,
+        units,
+        percent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withPixelsPerMm(double measured) {
     return new Settings(
-        shop, units, textPercent, measured, sound, scanner, camera, cameraOn, secondCopy, copied, lastSaved);
+        shop,
+        units,
+        textPercent,
+        measured,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withSound(boolean on) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, on, scanner, camera, cameraOn, secondCopy, copied, lastSaved);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        on,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withScanner(Scanner typing) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, typing, camera, cameraOn, secondCopy, copied, lastSaved);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        typing,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withCamera(String id) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, id, cameraOn, secondCopy, copied, lastSaved);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        id,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withCameraOn(boolean on) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, on, secondCopy, copied, lastSaved);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        on,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   /**
@@ -122,19 +192,48 @@ public record Settings(
    */
   public Settings withSecondCopy(Optional<Path> folder) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, folder, Map.of(), lastSaved);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        folder,
+        Map.of(),
+        lastSaved);
   }
 
   public Settings withCopied(Path job, Instant time) {
     Map<String, Instant> times = new HashMap<>(copied);
     times.put(key(job), time);
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, times, lastSaved);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        times,
+        lastSaved);
   }
 
   public Settings withLastSaved(Path folder) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copied,
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
         Optional.of(folder));
   }
 

@@ -23,7 +23,9 @@ final class JpegMarkers {
   /** Encoders write ten or so scans; every one goes over the whole picture. */
   private static final long MOST_PASSES = 1_500_000_000;
 
-  /** A scan of one colour needs a bit for 64 pixels; this far beyond, nearly all of it is missing. */
+  /**
+   * A scan of one colour needs a bit for 64 pixels; this far beyond, nearly all of it is missing.
+   */
   private static final long MOST_PIXELS_PER_BYTE = 2_000;
 
   private static final long SMALL = 20_000_000;

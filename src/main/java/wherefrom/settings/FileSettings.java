@@ -22,8 +22,8 @@ import wherefrom.quantity.UnitSystem;
 /**
  * The settings in a JSON file. A field that is missing has its fresh value and one that is not
  * known is passed over, so that older and newer versions live side by side. Each field is checked
- * alone: a wrong one has its fresh value, and the file as it was is kept aside; so is one that makes
- * no sense at all.
+ * alone: a wrong one has its fresh value, and the file as it was is kept aside; so is one that
+ * makes no sense at all.
  */
 public final class FileSettings implements SettingsStore {
   static final String FILE = "settings.json";

@@ -14,7 +14,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
-/** The fields of a settings file, each checked alone: a wrong one is noted and the fresh one taken. */
+/**
+ * The fields of a settings file, each checked alone: a wrong one is noted and the fresh one taken.
+ */
 final class SettingFields {
   /** Nothing that is set is longer, in letters; a path may be. */
   private static final int MOST_LETTERS = 200;
@@ -38,8 +40,7 @@ final class SettingFields {
   }
 
   int whole(String field, int fresh, Predicate<Integer> good) {
-    return take(
-        field, fresh, JsonNode::isInt, value -> Optional.of(value.intValue()).filter(good));
+    return take(field, fresh, JsonNode::isInt, value -> Optional.of(value.intValue()).filter(good));
   }
 
   double number(String field, double fresh, Predicate<Double> good) {

@@ -42,9 +42,9 @@ class HostileInputTest {
     Shop shop = shop();
     String job = shop.begin("job");
     String pipe = pipe("pipe.json").toString();
-    refused(shop.run("job", "new", "--folder", "x", "--layout-file", pipe, "--name", "x"), "a pipe");
     refused(
-        shop.run("tags", "--job", job, "--stock", pipe, "--out", shop.path("t.pdf")), "a pipe");
+        shop.run("job", "new", "--folder", "x", "--layout-file", pipe, "--name", "x"), "a pipe");
+    refused(shop.run("tags", "--job", job, "--stock", pipe, "--out", shop.path("t.pdf")), "a pipe");
     refused(shop.run("money", "in", "--job", job, pipe), "a pipe");
     refused(shop.run("photo", "--job", job, "lobe@3EX", pipe), "a pipe");
     refused(shop.run("read", pipe), "is no file of a picture");
@@ -71,8 +71,7 @@ class HostileInputTest {
       Path own = folder.resolve("own.json");
       Files.writeString(own, stock.replaceFirst("\"left\": *[0-9.]+", "\"left\": " + number));
       refused(
-          shop.run(
-              "tags", "--job", job, "--stock", own.toString(), "--out", shop.path("t.pdf")),
+          shop.run("tags", "--job", job, "--stock", own.toString(), "--out", shop.path("t.pdf")),
           "left must be a number in mm");
     }
   }
@@ -86,7 +85,13 @@ class HostileInputTest {
     Files.writeString(file, twice.replace("\"inline-6\"", "\"my-six\""));
     refused(
         shop.run(
-            "job", "new", "--folder", shop.path("x"), "--layout-file", file.toString(), "--name",
+            "job",
+            "new",
+            "--folder",
+            shop.path("x"),
+            "--layout-file",
+            file.toString(),
+            "--name",
             "x"),
         "a field stands twice at line ");
   }
@@ -107,7 +112,8 @@ class HostileInputTest {
   void linesWithoutEndOnStandardInputAreNotKept() {
     Shop shop = shop();
     String job = shop.begin("job");
-    Shop.Outcome outcome = shop.runWith("9".repeat(30_000_000) + "\n123\n", "out", "--job", job, "-");
+    Shop.Outcome outcome =
+        shop.runWith("9".repeat(30_000_000) + "\n123\n", "out", "--job", job, "-");
     assertThat(outcome.status()).isEqualTo(1);
     assertThat(outcome.rows()).hasSize(2).allMatch(row -> row[1].equals("not one of ours"));
     assertThat(outcome.out().length()).isLessThan(5_000);

@@ -31,7 +31,17 @@ class OutletTest {
     Shop shop = new Shop(folder);
     String job = shop.begin("job");
     shop.right(
-        "shop", "add", "--job", job, "--visit", "1", "--what", "block", "--count", "1", "--wanted",
+        "shop",
+        "add",
+        "--job",
+        job,
+        "--visit",
+        "1",
+        "--what",
+        "block",
+        "--count",
+        "1",
+        "--wanted",
         "bore all eight");
     return shop;
   }
@@ -67,14 +77,16 @@ class OutletTest {
       assertThat(outcome.err()).as(String.join(" ", call)).contains("standard output");
       assertThat(outcome.out()).doesNotContain("standard output");
     }
-    assertThat(starts).containsExactly("%PDF", "%PDF", "buil", "%PDF", "what", "PK\u0003\u0004", "{\n  ");
+    assertThat(starts)
+        .containsExactly("%PDF", "%PDF", "buil", "%PDF", "what", "PK\u0003\u0004", "{\n  ");
     assertThat(folder.resolve("-")).doesNotExist();
   }
 
   @Test
   void twoFilesDoNotGoToOnePlace() {
     Shop shop = shop();
-    Shop.Outcome outcome = shop.run("record", "--job", shop.path("job"), "--out", "-", "--csv", "-");
+    Shop.Outcome outcome =
+        shop.run("record", "--job", shop.path("job"), "--out", "-", "--csv", "-");
     assertThat(outcome.status()).isEqualTo(2);
     assertThat(outcome.err())
         .startsWith("Two files are to go to one place: give each its own name.");

@@ -100,8 +100,7 @@ final class Doors implements AutoCloseable {
   }
 
   private String qr(Nonsense nonsense) {
-    String text =
-        nonsense.below(3) == 0 ? nonsense.text() : spoilt(nonsense, nonsense.one(tags));
+    String text = nonsense.below(3) == 0 ? nonsense.text() : spoilt(nonsense, nonsense.one(tags));
     TagCode.find(text);
     new TagBook(job.state(), shop.equipment().shelves().apply(room)).find(text);
     return "";

@@ -107,7 +107,8 @@ class OutgoingTest {
   @Test
   void aLinkIsFollowed() throws IOException {
     Path real = Files.createDirectory(folder.resolve("other disk")).resolve("money.csv");
-    Path link = Files.createSymbolicLink(folder.resolve("money.csv"), Path.of("other disk/money.csv"));
+    Path link =
+        Files.createSymbolicLink(folder.resolve("money.csv"), Path.of("other disk/money.csv"));
     Outgoing.to(link).write(text("first"));
     assertThat(real).hasContent("first");
     assertThatThrownBy(() -> Outgoing.to(link).write(text("second")))

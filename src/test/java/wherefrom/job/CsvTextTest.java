@@ -25,7 +25,8 @@ class CsvTextTest {
   })
   void whatBeginsLikeAFormulaIsMarkedAsText(String cell, String written) {
     assertThat(Csv.write(List.of(List.of(cell)))).isEqualTo(written + "\r\n");
-    assertThat(Csv.read(Csv.write(List.of(List.of(cell, "x"))))).isEqualTo(List.of(List.of(cell, "x")));
+    assertThat(Csv.read(Csv.write(List.of(List.of(cell, "x")))))
+        .isEqualTo(List.of(List.of(cell, "x")));
   }
 
   @ParameterizedTest

@@ -25,7 +25,8 @@ class MountedDrivesTest {
   void aMountedFileSystemIsOffered() throws IOException {
     Path mounted = Path.of("/dev/shm");
     MountedDrives drives = new MountedDrives(List.of(Path.of("/dev")));
-    assumeTrue(Files.isWritable(mounted) && !drives.isSameDisk(mounted, Path.of("/dev")), "a mount");
+    assumeTrue(
+        Files.isWritable(mounted) && !drives.isSameDisk(mounted, Path.of("/dev")), "a mount");
     assertThat(drives.list()).extracting(Drives.Drive::folder).contains(mounted);
     assertThat(drives.isSameDisk(folder, folder.getParent())).isTrue();
   }

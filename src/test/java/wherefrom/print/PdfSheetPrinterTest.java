@@ -36,7 +36,8 @@ class PdfSheetPrinterTest {
 
   private PDDocument save(PrintOrder order) throws IOException {
     Path file = folder.resolve("tags.pdf");
-    assertThat(printer.save(order, Outgoing.replacing(file))).isInstanceOf(PrintOutcome.Printed.class);
+    assertThat(printer.save(order, Outgoing.replacing(file)))
+        .isInstanceOf(PrintOutcome.Printed.class);
     return Loader.loadPDF(file.toFile());
   }
 
@@ -51,7 +52,8 @@ class PdfSheetPrinterTest {
   void seventyFourTagsTakeFourSheets() throws IOException {
     Path file = folder.resolve("tags.pdf");
     PrintOrder order = PrintOrder.of("Tags", TAGS, PrintSetup.on(SHEET));
-    assertThat(printer.save(order, Outgoing.replacing(file))).isEqualTo(new PrintOutcome.Printed(74, 4));
+    assertThat(printer.save(order, Outgoing.replacing(file)))
+        .isEqualTo(new PrintOutcome.Printed(74, 4));
   }
 
   @Test

@@ -132,7 +132,8 @@ final class Gallery {
       String name = "picture-" + at + ".jpg";
       failed.add(
           new FailedScreen.Failed(
-              name, "/home/bench/" + name + " is empty: take the picture again, or copy it again."));
+              name,
+              "/home/bench/" + name + " is empty: take the picture again, or copy it again."));
     }
     desk.navigator().open(() -> new FailedScreen(desk, failed, 300));
   }

@@ -20,7 +20,9 @@ import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
-/** Saving files from the window: nothing is overwritten, and the next one begins where this went. */
+/**
+ * Saving files from the window: nothing is overwritten, and the next one begins where this went.
+ */
 class SavingFlowTest {
   @TempDir Path folder;
   private Path papers;

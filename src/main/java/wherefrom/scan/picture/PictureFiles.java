@@ -95,7 +95,8 @@ public final class PictureFiles implements Pictures {
   }
 
   @Override
-  public void saveMarked(GreyImage picture, List<PictureMark> marks, Outgoing png) throws IOException {
+  public void saveMarked(GreyImage picture, List<PictureMark> marks, Outgoing png)
+      throws IOException {
     MarkedPicture.save(picture, marks, png);
   }
 

@@ -18,8 +18,8 @@ import java.util.logging.Logger;
 import javafx.application.Platform;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
-import wherefrom.job.SecondCopies.Outcome;
 import wherefrom.job.SecondCopies;
+import wherefrom.job.SecondCopies.Outcome;
 import wherefrom.job.Settings;
 
 /**
@@ -91,8 +91,7 @@ public final class Copying {
   }
 
   private void begin(Path job, Path second) {
-    line =
-        line.exceptionally(Copying::logged).thenApplyAsync(before -> copy(job, second), workers);
+    line = line.exceptionally(Copying::logged).thenApplyAsync(before -> copy(job, second), workers);
   }
 
   private static boolean logged(Throwable failure) {

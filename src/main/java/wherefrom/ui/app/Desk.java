@@ -240,8 +240,8 @@ public final class Desk {
   }
 
   /**
-   * Does long work away from the window's thread, with a bar, a count and a key that stops it beside
-   * the window once it takes a while; then hands over what came of it.
+   * Does long work away from the window's thread, with a bar, a count and a key that stops it
+   * beside the window once it takes a while; then hands over what came of it.
    *
    * @param title what is done, such as {@code Reading pictures}
    * @param work tells how far it is by {@link Progress}

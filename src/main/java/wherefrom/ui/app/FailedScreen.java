@@ -19,9 +19,7 @@ public final class FailedScreen implements Screen {
    */
   public FailedScreen(Desk desk, List<Failed> failed, int all) {
     title = failed.size() + " of " + all + " failed; the others are done";
-    list =
-        Pager.list(
-            desk.touch(), one -> ListRow.told(desk.touch(), one.what(), one.why()));
+    list = Pager.list(desk.touch(), one -> ListRow.told(desk.touch(), one.what(), one.why()));
     list.setItems(failed);
   }
 

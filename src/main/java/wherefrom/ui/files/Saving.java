@@ -19,7 +19,8 @@ import wherefrom.ui.app.Desk;
  * @param work writes it, away from the window's thread
  * @param done is given the file and what came of it
  */
-public record Saving<T>(Desk desk, String title, String name, Work<T> work, BiConsumer<Path, T> done) {
+public record Saving<T>(
+    Desk desk, String title, String name, Work<T> work, BiConsumer<Path, T> done) {
 
   /** Writes a file. */
   @FunctionalInterface

@@ -64,8 +64,7 @@ public final class JobsScreen implements Screen {
   }
 
   private void bringBack() {
-    desk.navigator()
-        .open(() -> FilesScreen.file(desk, "Bring a job back", ARCHIVE, this::restore));
+    desk.navigator().open(() -> FilesScreen.file(desk, "Bring a job back", ARCHIVE, this::restore));
   }
 
   private void restore(Path file) {

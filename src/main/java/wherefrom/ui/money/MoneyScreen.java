@@ -148,10 +148,7 @@ public final class MoneyScreen implements Screen {
 
   private void in() {
     desk.navigator()
-        .open(
-            () ->
-                FilesScreen.file(
-                    desk, "Which table?", List.of(".csv"), this::read));
+        .open(() -> FilesScreen.file(desk, "Which table?", List.of(".csv"), this::read));
   }
 
   private void read(Path file) {

@@ -54,10 +54,7 @@ public final class PhotoTaking {
         .open(
             () ->
                 FilesScreen.file(
-                    desk,
-                    "Photo: " + about.words(),
-                    PICTURES,
-                    file -> keep(desk, about, file)));
+                    desk, "Photo: " + about.words(), PICTURES, file -> keep(desk, about, file)));
   }
 
   private static void keep(Desk desk, About about, Path picture) {

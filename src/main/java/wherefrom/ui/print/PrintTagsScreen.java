@@ -184,8 +184,7 @@ public final class PrintTagsScreen implements Screen {
       desk.navigator()
           .open(
               () ->
-                  FilesScreen.file(
-                      desk, "Stock file", STOCK_FILE, file -> stock(file.toString())));
+                  FilesScreen.file(desk, "Stock file", STOCK_FILE, file -> stock(file.toString())));
       return;
     }
     model.chooseStock(name);
@@ -217,8 +216,7 @@ public final class PrintTagsScreen implements Screen {
   }
 
   private void print(boolean testPage) {
-    order(testPage)
-        .ifPresent(order -> work(order, () -> desk.equipment().printer().print(order)));
+    order(testPage).ifPresent(order -> work(order, () -> desk.equipment().printer().print(order)));
   }
 
   private void save(boolean testPage) {
@@ -238,9 +236,7 @@ public final class PrintTagsScreen implements Screen {
   }
 
   private void work(PrintOrder order, Callable<PrintOutcome> work) {
-    desk.background(
-        work,
-        outcome -> printed(order, outcome, ""));
+    desk.background(work, outcome -> printed(order, outcome, ""));
   }
 
   private void printed(PrintOrder order, PrintOutcome outcome, String where) {

@@ -108,8 +108,7 @@ public final class RecordScreen implements Screen {
         .ask();
   }
 
-  private BuildRecord write(Writing writing, BuildRecord record, Outgoing out)
-      throws IOException {
+  private BuildRecord write(Writing writing, BuildRecord record, Outgoing out) throws IOException {
     writing.write(desk.equipment().reports(), record, out);
     return record;
   }

@@ -25,7 +25,8 @@ class CopyFolderTest {
                   100,
                   Optional.empty(),
                   Runnable::run,
-                  equipment -> equipment.settings = equipment.settings.withShop(shop).withLastSaved(folder));
+                  equipment ->
+                      equipment.settings = equipment.settings.withShop(shop).withLastSaved(folder));
           window.shell.desk().navigator().show(ScreenId.SETTINGS);
           window.layOut();
           return window;
