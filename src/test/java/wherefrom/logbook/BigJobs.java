@@ -58,7 +58,7 @@ final class BigJobs {
 
   private JobEntry entry(int sequence, String name, int engine) {
     if (sequence == 1) {
-      return new JobOpened(name, engine, opened.layout(), opened.kinds(), opened.units());
+      return JobOpened.of(name, engine, opened.layout(), opened.kinds(), opened.units());
     }
     int at = sequence - 2;
     return at < first.size() ? first.get(at) : again.get(at % again.size());

@@ -40,7 +40,7 @@ class TwoProgramsTest {
   }
 
   private static JobOpened opening() {
-    return new JobOpened(
+    return JobOpened.of(
         "engine", 7, ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC);
   }
 
