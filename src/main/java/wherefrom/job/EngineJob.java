@@ -71,6 +71,7 @@ public final class EngineJob implements Bench {
   private Optional<Long> decisionsAskedSince = Optional.empty();
   private final List<Spot> cards;
   private Optional<StandingRules> rules = Optional.empty();
+  private Optional<Meanings> meanings = Optional.empty();
   private Optional<MeasureBook> measures = Optional.empty();
   private Optional<Findings> findings = Optional.empty();
   private final Map<Integer, List<Objection>> against = new HashMap<>();
@@ -134,6 +135,7 @@ public final class EngineJob implements Bench {
       parts.open(first);
     } else if (entry instanceof KindsTracked tracked) {
       kinds.addAll(tracked.kinds());
+      meanings = Optional.empty();
       parts.track(layout(), tracked);
     } else if (entry instanceof DecisionsAsked asked) {
       decisionsAskedSince = asked.everyPart() ? Optional.of(logged.sequence()) : Optional.empty();
@@ -424,6 +426,13 @@ public final class EngineJob implements Bench {
   public StandingRules rules() {
     StandingRules now = rules.orElseGet(() -> StandingRules.of(this));
     rules = Optional.of(now);
+    return now;
+  }
+
+  /** What changes mean for this engine. */
+  Meanings meanings() {
+    Meanings now = meanings.orElseGet(() -> new Meanings(layout(), places()));
+    meanings = Optional.of(now);
     return now;
   }
 

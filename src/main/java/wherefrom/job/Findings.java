@@ -51,6 +51,9 @@ final class Findings {
 
   /** The judgements of a part's readings and, for a shell, of its bearing's clearance. */
   private Stream<Evidence> measured(int item) {
+    if (results.isEmpty()) {
+      return Stream.empty();
+    }
     Part part = job.getPart(item).part();
     Stream<Evidence> own =
         results.getOrDefault(Subject.ofPart(item).key(), List.of()).stream()

@@ -47,7 +47,7 @@ final class FittingSizes {
     if (cut.isPresent() && !cut.get().other()) {
       return cutUnsaid(here);
     }
-    return measured(here).orElseGet(() -> presumed(here));
+    return measured(here).orElseGet(() -> cut.isPresent() ? other(here) : presumed(here));
   }
 
   /** The size that somebody said, by change or by slip. */
@@ -146,6 +146,11 @@ final class FittingSizes {
     }
     String unsaid = first.number().signum() == 0 ? "" : ", as measured";
     return FittingSize.of(first, Basis.MEASURED, surface.said(first) + unsaid);
+  }
+
+  /** Nobody knows whether another crank is standard: its journals tell. */
+  private static FittingSize other(SurfaceSize here) {
+    return FittingSize.unknown("measure each " + here.surface().word() + " of the other crank");
   }
 
   private FittingSize presumed(SurfaceSize here) {

@@ -1,7 +1,9 @@
 package wherefrom.job;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -34,6 +36,10 @@ final class Pairs {
   private final PartsLedger parts;
   private final Seats seats;
   private final Map<Integer, Integer> leaders = new HashMap<>();
+
+  /** For each place the places of the parts that move with what sits there. */
+  private final Map<Place, List<Place>> followers = new HashMap<>();
+
   private final Set<Integer> matched = new HashSet<>();
 
   Pairs(PartsLedger parts, Seats seats) {
@@ -74,6 +80,8 @@ final class Pairs {
   void apply(JobEntry entry) {
     if (entry instanceof JobOpened || entry instanceof KindsTracked) {
       parts.all().forEach(record -> pairAtHome(record.part()));
+      followers.clear();
+      parts.places().forEach(this::listFollower);
     } else if (entry instanceof PartReplaced replaced) {
       bought(parts.get(replaced.newItem()).part());
     } else if (entry instanceof PartFitted fitted) {
@@ -85,6 +93,12 @@ final class Pairs {
         && answered.check().startsWith(MACHINED_AGAIN)) {
       machinedAgain("B" + answered.check().substring(MACHINED_AGAIN.length()));
     }
+  }
+
+  private void listFollower(Place place) {
+    Mates.findLeader(place)
+        .ifPresent(
+            leader -> followers.computeIfAbsent(leader, it -> new ArrayList<>()).add(place));
   }
 
   /** Work that was done, recorded by itself or counted back from the machine shop. */
@@ -140,8 +154,7 @@ final class Pairs {
     Mates.findLeader(fitted.place())
         .flatMap(seats::findSeated)
         .ifPresent(leader -> leaders.putIfAbsent(fitted.item(), leader.item()));
-    parts.places().stream()
-        .filter(place -> Mates.findLeader(place).equals(Optional.of(fitted.place())))
+    followers.getOrDefault(fitted.place(), List.of()).stream()
         .flatMap(place -> seats.findSeated(place).stream())
         .forEach(mate -> leaders.putIfAbsent(mate.item(), fitted.item()));
   }

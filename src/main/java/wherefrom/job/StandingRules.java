@@ -16,7 +16,6 @@ import wherefrom.parts.Place;
 import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
 import wherefrom.rules.consequence.Consequence;
-import wherefrom.rules.consequence.ConsequenceRules;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Renewal;
 import wherefrom.rules.consequence.Setting;
@@ -38,10 +37,10 @@ public final class StandingRules {
         answers.put(answered.check(), logged);
       }
     }
-    Setting setting = new Setting(job.layout(), job.places());
+    Setting setting = job.meanings().setting();
     Map<String, StandingRule> found = new LinkedHashMap<>();
     for (MadeChange made : MadeChanges.of(job)) {
-      for (Consequence consequence : ConsequenceRules.of(made.change(), setting)) {
+      for (Consequence consequence : job.meanings().of(made.change(), setting)) {
         StandingRule rule =
             new StandingRule(
                 consequence,
@@ -72,7 +71,10 @@ public final class StandingRules {
   }
 
   private static StandingRule stronger(StandingRule before, StandingRule now) {
-    return before.binding() && !now.binding() ? before : now;
+    if (before.binding() != now.binding()) {
+      return before.binding() ? before : now;
+    }
+    return before.sequence() > now.sequence() ? before : now;
   }
 
   /** Every consequence that stands, in the order of the changes. */

@@ -1,5 +1,6 @@
 package wherefrom.rules;
 
+import java.util.Comparator;
 import java.util.List;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -8,7 +9,9 @@ import wherefrom.parts.Place;
 final class MustBeNewRule implements ObjectionRule {
   @Override
   public List<Objection> find(Bench bench, Part part, Place place) {
+    // What must be new is not helped by work that is open: it is said first.
     return bench.listBans(part.item(), place).stream()
+        .sorted(Comparator.comparing(ban -> !ban.check().isEmpty()))
         .map(ban -> new Objection(verdict(part, place, ban), ban.since()))
         .toList();
   }

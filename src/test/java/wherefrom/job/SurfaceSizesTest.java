@@ -145,7 +145,7 @@ class SurfaceSizesTest {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
     bench.rodJournals("2.0900");
     bench.made(ChangeKind.CRANK_CHANGED, "", "");
-    assertThat(bench.fits("rod-shell@R3U").basis()).isEqualTo(Basis.PRESUMED);
+    assertThat(bench.fits("rod-shell@R3U").basis()).isEqualTo(Basis.UNKNOWN);
     bench.rodJournals("2.0799");
     assertThat(bench.fits("rod-shell@R3U").words())
         .isEqualTo("0.020 in under (twenty under), as measured");

@@ -1,0 +1,61 @@
+package wherefrom.referee;
+
+import java.util.Arrays;
+
+/** The kinds of part, one row a kind. */
+enum Kind {
+  // key in files, where it lives, may it be turned, which new parts are alike, what it moves with
+  ROCKER("rocker", "valve", true, Alike.ALL, ""),
+  PIVOT("pivot", "valve", false, Alike.ALL, "rocker"),
+  PUSHROD("pushrod", "valve", true, Alike.ALL, ""),
+  LIFTER("lifter", "valve", false, Alike.ALL, ""),
+  KEEPERS("keepers", "valve", false, Alike.ALL, ""),
+  RETAINER("retainer", "valve", false, Alike.ALL, ""),
+  SPRING("spring", "valve", true, Alike.ALL, ""),
+  VALVE("valve", "valve", false, Alike.SIDE, ""),
+  PISTON("piston", "bore", true, Alike.NONE, ""),
+  ROD("rod", "rod upper", true, Alike.NONE, ""),
+  ROD_CAP("rod-cap", "rod lower", true, Alike.NONE, "rod"),
+  ROD_SHELL("rod-shell", "rod", true, Alike.HALF, "rod"),
+  MAIN_CAP("main-cap", "main lower", true, Alike.NONE, ""),
+  MAIN_SHELL("main-shell", "main", true, Alike.THRUST, "main-cap"),
+  CAM_BEARING("cam-bearing", "cam", true, Alike.NONE, "");
+
+  /** Which places of a kind take the same new part. */
+  enum Alike {
+    NONE,
+    ALL,
+    /** Intake and exhaust differ. */
+    SIDE,
+    /** Upper and lower differ. */
+    HALF,
+    /** Upper and lower differ, and so does the main that takes the thrust. */
+    THRUST
+  }
+
+  final String key;
+  final String home;
+  final boolean turns;
+  final Alike alike;
+  final String movesWith;
+
+  Kind(String key, String home, boolean turns, Alike alike, String movesWith) {
+    this.key = key;
+    this.home = home;
+    this.turns = turns;
+    this.alike = alike;
+    this.movesWith = movesWith;
+  }
+
+  static Kind of(String key) {
+    return Arrays.stream(values()).filter(kind -> kind.key.equals(key)).findFirst().orElseThrow();
+  }
+
+  boolean isShell() {
+    return this == ROD_SHELL || this == MAIN_SHELL;
+  }
+
+  boolean isCap() {
+    return this == ROD_CAP || this == MAIN_CAP;
+  }
+}

@@ -1,0 +1,73 @@
+package wherefrom.referee;
+
+import wherefrom.referee.Piece.State;
+
+/** Which individual a part goes with, and where it belongs because of it. */
+final class Mates {
+  private static final int NOBODY = -1;
+
+  private Mates() {}
+
+  /** The slot that a part belongs to now: it follows its mate where that sits elsewhere. */
+  static int belongs(Scene scene, Piece piece) {
+    int leader = piece.leader;
+    boolean moved =
+        leader >= 0
+            && scene.piece(leader).sits >= 0
+            && scene.piece(leader).sits != scene.motor.leader[piece.home];
+    return moved
+        ? scene.motor.follower(scene.motor.slot(piece.home), scene.piece(leader).sits)
+        : piece.home;
+  }
+
+  /** Since when it belongs there: since ever, or since its mate sits away from its own home. */
+  static int belongsSince(Scene scene, Piece piece) {
+    boolean sits = piece.leader >= 0 && scene.piece(piece.leader).sits >= 0;
+    return sits ? awaySince(scene.piece(piece.leader)) : 0;
+  }
+
+  private static int awaySince(Piece piece) {
+    return piece.sits == piece.home ? 0 : piece.since;
+  }
+
+  /**
+   * Since when a part cannot go into a slot because of the mate that it would have there; -1 where
+   * it can.
+   */
+  static int wrongMateSince(Scene scene, Piece piece, int slot) {
+    int leader = piece.leader;
+    if (leader < 0) {
+      return Piece.NEVER;
+    }
+    if (scene.piece(leader).state == State.RETIRED) {
+      return scene.piece(leader).since;
+    }
+    int there = scene.sitting(scene.motor.leader[slot]);
+    if (there == NOBODY || there == leader) {
+      return Piece.NEVER;
+    }
+    return awaySince(scene.piece(there));
+  }
+
+  /** Whether a new part that never ran may go where another new part like it is awaited. */
+  static boolean isAwaited(Scene scene, Piece piece, int slot) {
+    Piece expected = scene.piece(scene.owner[slot]);
+    return slot != piece.home
+        && piece.isUnrun()
+        && expected.isUnrun()
+        && areAlike(scene.motor, scene.motor.slot(piece.home), scene.motor.slot(slot));
+  }
+
+  private static boolean areAlike(Motor motor, Slot one, Slot other) {
+    boolean half = one.isUpper() == other.isUpper();
+    boolean thrust = one.journal().equals(motor.thrust) == other.journal().equals(motor.thrust);
+    return one.kind() == other.kind()
+        && switch (one.kind().alike) {
+          case NONE -> false;
+          case ALL -> true;
+          case SIDE -> one.isExhaust() == other.isExhaust();
+          case HALF -> half;
+          case THRUST -> half && thrust;
+        };
+  }
+}

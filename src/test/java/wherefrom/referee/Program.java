@@ -1,0 +1,301 @@
+package wherefrom.referee;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import wherefrom.engine.Layout;
+import wherefrom.engine.Section;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.Benches;
+import wherefrom.job.Deciding;
+import wherefrom.job.Fitting;
+import wherefrom.job.Handled;
+import wherefrom.job.Handling;
+import wherefrom.job.Inspecting;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.MachineShop;
+import wherefrom.job.MemoryLogbook;
+import wherefrom.job.NewPart;
+import wherefrom.job.OpenJob;
+import wherefrom.job.Planning;
+import wherefrom.job.ShopOrder;
+import wherefrom.job.ShopVisit;
+import wherefrom.job.StillMissing;
+import wherefrom.job.TagBook;
+import wherefrom.job.TakeApart;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.referee.Referee.Word;
+import wherefrom.rules.Verdict;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.ShopWork;
+
+/** The program under judgement: does each act through its use cases, and answers for itself. */
+class Program {
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-03-01T09:00:00Z"), ZoneOffset.UTC);
+
+  private final Motor motor;
+  private final OpenJob job;
+  private final Place[] places;
+  private final Map<String, Integer> slots = new HashMap<>();
+
+  /** The item number of each piece that the referee knows. */
+  private final Map<Integer, Integer> items = new HashMap<>();
+
+  /** How many entries each act that stands has logged. */
+  private final Deque<Integer> entries = new ArrayDeque<>();
+
+  Program(Motor motor, Layout layout) {
+    this(
+        motor,
+        opened(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
+    for (Slot slot : motor.slots) {
+      items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
+    }
+  }
+
+  private Program(Motor motor, OpenJob job) {
+    this.motor = motor;
+    this.job = job;
+    this.places =
+        motor.slots.stream()
+            .map(slot -> Place.find(slot.key()).orElseThrow())
+            .toArray(Place[]::new);
+    for (Slot slot : motor.slots) {
+      slots.put(slot.key(), slot.at());
+    }
+  }
+
+  private static OpenJob opened(JobEntry... entries) {
+    MemoryLogbook logbook = new MemoryLogbook();
+    for (JobEntry entry : entries) {
+      logbook.append(CLOCK.instant(), entry);
+    }
+    return new OpenJob(logbook, CLOCK);
+  }
+
+  /** The program opened anew on the logbook of another, to go on in another way. */
+  Program(Program other) {
+    this(
+        other.motor,
+        opened(other.job.history().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)));
+    items.putAll(other.items);
+    entries.addAll(other.entries);
+  }
+
+  Program copy() {
+    return new Program(this);
+  }
+
+  /** Does an act; whether the program did it. */
+  boolean perform(Act act) {
+    int before = job.history().size();
+    boolean done = act.verb() == Act.Verb.TAKE_BACK ? takeBack() : doIt(act);
+    if (act.verb() != Act.Verb.TAKE_BACK && job.history().size() > before) {
+      entries.push(job.history().size() - before);
+    }
+    return done;
+  }
+
+  private boolean takeBack() {
+    int count = entries.isEmpty() ? 0 : entries.pop();
+    for (int at = 0; at < count; at++) {
+      job.takeBack();
+    }
+    return count > 0;
+  }
+
+  private boolean doIt(Act act) {
+    return switch (act.verb()) {
+      case OUT -> new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
+      case FIT -> fit(act);
+      case ON_PURPOSE -> fitOnPurpose(act);
+      case TAKE_OUT -> done(new Handling(job).tookOut(item(act), "again"));
+      case REPLACE -> replace(act);
+      case LOSE -> done(new Handling(job).lost(item(act), ""));
+      case FIND -> done(new Handling(job).found(item(act)));
+      case WASH -> done(new Handling(job).offForWashing(item(act), 1));
+      case WASHED -> done(new Handling(job).backFromWashing(item(act)));
+      case SEND -> done(new MachineShop(job).send(1, List.of(item(act)), "measure it"));
+      case BACK -> done(new MachineShop(job).backByScan(item(act), ""));
+      case CLOSE -> new StillMissing(job).close(section(act.what()));
+      default -> say(act);
+    };
+  }
+
+  private boolean say(Act act) {
+    return switch (act.verb()) {
+      case CHANGE ->
+          new Planning(job)
+                  .make(new Change(ChangeKind.valueOf(act.what()), act.answer(), size(act)))
+              instanceof Planning.Answer.Made;
+      case WORK -> work(act);
+      case CHECK ->
+          new Planning(job).answer(act.what(), Look.valueOf(act.answer()), "seen")
+              instanceof Planning.Answer.Answered;
+      case SLOT_UNKNOWN ->
+          new Planning(job).slotUnknown(item(act), "mixed up") instanceof Planning.Answer.Made;
+      case LOOK -> look(Subject.ofPart(item(act)), act);
+      case LOBE ->
+          look(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
+      case DECIDE ->
+          new Deciding(job).decide(item(act), Decision.valueOf(act.answer()), "so it is")
+              instanceof Deciding.Answer.Decided;
+      case ASK -> ask(act.answer().equals("every"));
+      default -> excuse(act);
+    };
+  }
+
+  private boolean ask(boolean every) {
+    int before = job.history().size();
+    new Deciding(job).askEveryPart(every);
+    return job.history().size() > before;
+  }
+
+  private static String size(Act act) {
+    return act.slot() < 0 ? "" : "0.0" + act.slot() + " in";
+  }
+
+  /** Orders work at the machine shop and counts it back. */
+  private boolean work(Act act) {
+    ShopWork work =
+        Arrays.stream(ShopWork.values())
+            .filter(one -> one.change().equals(Optional.of(ChangeKind.valueOf(act.what()))))
+            .findFirst()
+            .orElseThrow();
+    List<String> where = act.answer().isEmpty() ? List.of() : List.of(act.answer());
+    MachineShop shop = new MachineShop(job);
+    boolean ordered =
+        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", size(act), "", false)));
+    List<ShopVisit.Line> lines = shop.findVisit(9).orElseThrow().lines();
+    int line = lines.get(lines.size() - 1).line().line();
+    return ordered && done(shop.backByCount(9, line, 1, "", ""));
+  }
+
+  private boolean excuse(Act act) {
+    new StillMissing(job).excuse(places[act.slot()], "it can stay so");
+    return true;
+  }
+
+  private boolean look(Subject subject, Act act) {
+    return new Inspecting(job).answer(subject, act.what(), Look.valueOf(act.answer()), "")
+        instanceof Inspecting.Answer.Kept;
+  }
+
+  private boolean fit(Act act) {
+    new Fitting(job)
+        .fit(part(act.piece()), places[act.slot()].spot(), act.answer().equals("turned"));
+    return true;
+  }
+
+  private boolean fitOnPurpose(Act act) {
+    try {
+      new Fitting(job)
+          .fitOnPurpose(part(act.piece()), places[act.slot()].spot(), "measured, it suits");
+      return true;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  private boolean replace(Act act) {
+    String size = act.what().isEmpty() ? "" : "0.0" + act.what() + " in";
+    Handled handled =
+        new Handling(job).replace(item(act), "worn out", new NewPart(size, act.answer()));
+    if (handled instanceof Handled.Logged logged) {
+      items.put(act.slot(), logged.part().part().item());
+      return true;
+    }
+    return false;
+  }
+
+  private static boolean done(Handled handled) {
+    return handled instanceof Handled.Logged;
+  }
+
+  private static boolean done(MachineShop.Answer answer) {
+    return answer instanceof MachineShop.Answer.Done;
+  }
+
+  private int item(Act act) {
+    return items.get(act.piece());
+  }
+
+  private String tag(Act act) {
+    return new TagBook(job.state(), Benches.NO_NAMES).of(part(act.piece())).digits();
+  }
+
+  private Part part(int piece) {
+    return job.state().getPart(items.get(piece)).part();
+  }
+
+  private Section section(String key) {
+    return Section.all(job.state().layout()).stream()
+        .filter(section -> section.key().equals(key))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** What the program says of a part at a slot. */
+  Word judge(int piece, int slot, boolean turned) {
+    return word(new Fitting(job).judge(part(piece), places[slot].spot(), turned));
+  }
+
+  private static Word word(Verdict verdict) {
+    return switch (verdict.word()) {
+      case "right place" -> Word.RIGHT;
+      case "other place" -> Word.OTHER_PLACE;
+      case "wrong kind" -> Word.WRONG_KIND;
+      case "wrong half" -> Word.WRONG_HALF;
+      case "wrong end" -> Word.WRONG_END;
+      case "wrong mate" -> Word.WRONG_MATE;
+      case "must be new" -> Word.MUST_BE_NEW;
+      case "not cleared" -> Word.NOT_CLEARED;
+      case "place taken" -> Word.PLACE_TAKEN;
+      case "retired" -> Word.RETIRED;
+      case "fitted, but" -> Word.FITTED_BUT;
+      case "already fitted" -> verdict.stops() ? Word.FITTED_ELSEWHERE : Word.DONE;
+      default -> throw new IllegalStateException("no such word: " + verdict.word());
+    };
+  }
+
+  /** The slots that the program calls missing. */
+  Set<Integer> missing() {
+    return numbers(new StillMissing(job).places());
+  }
+
+  /** The slots that are filled with something that it holds something against. */
+  Set<Integer> filledBut() {
+    return numbers(
+        new StillMissing(job).fittedBut().stream().map(StillMissing.FittedBut::place).toList());
+  }
+
+  /** The sections that are closed to this day. */
+  Set<String> closed() {
+    return job.state().closedSections();
+  }
+
+  private Set<Integer> numbers(List<Place> wanted) {
+    Set<Integer> numbers = new TreeSet<>();
+    wanted.forEach(place -> numbers.add(slots.get(place.key())));
+    return numbers;
+  }
+}

@@ -1,0 +1,145 @@
+package wherefrom.referee;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.referee.Act.Verb;
+import wherefrom.referee.Piece.State;
+import wherefrom.referee.Referee.Word;
+
+/** What happened so far, act by act, as the referee has it from whoever did it. */
+final class Story {
+  /** @param stopped a fit that was refused: nothing moved, but the stop can be taken back */
+  private record Fact(Act act, int number, boolean stopped) {}
+
+  private final Motor motor;
+  private final List<Fact> facts = new ArrayList<>();
+  private int acts;
+  private int bought;
+  private Scene scene;
+  private Referee referee;
+
+  Story(Motor motor) {
+    this.motor = motor;
+    this.bought = motor.slots.size();
+    this.scene = new Scene(motor);
+    this.referee = new Referee(scene);
+  }
+
+  /** The same so far, to go on in another way. */
+  Story copy() {
+    Story copy = new Story(motor);
+    copy.facts.addAll(facts);
+    copy.acts = acts;
+    copy.bought = bought;
+    copy.retell();
+    return copy;
+  }
+
+  private void retell() {
+    scene = new Scene(motor);
+    facts.stream().filter(fact -> !fact.stopped()).forEach(f -> scene.take(f.act(), f.number()));
+    referee = new Referee(scene);
+  }
+
+  Scene scene() {
+    return scene;
+  }
+
+  Referee referee() {
+    return referee;
+  }
+
+  /** The number of the next part that is bought; none is used twice. */
+  int nextPiece() {
+    return bought;
+  }
+
+  /** How many acts were done, those taken back and the taking back included. */
+  int length() {
+    return acts;
+  }
+
+  /** Whether anything is left to take back. */
+  boolean hasFacts() {
+    return !facts.isEmpty();
+  }
+
+  /**
+   * Tells an act.
+   *
+   * @return whether it can be done as things stand; if not, nothing has happened
+   */
+  boolean tell(Act act) {
+    if (!isPossible(act)) {
+      return false;
+    }
+    acts++;
+    if (act.verb() == Verb.TAKE_BACK) {
+      facts.remove(facts.size() - 1);
+      retell();
+    } else {
+      add(act);
+      referee = new Referee(scene);
+    }
+    return true;
+  }
+
+  private void add(Act act) {
+    Fact fact = fact(act);
+    if (act.verb() == Verb.REPLACE) {
+      bought = Math.max(bought, act.slot() + 1);
+    }
+    boolean nothing = fact.act().verb() == Verb.FIT && word(act) == Word.DONE;
+    if (!nothing) {
+      facts.add(fact);
+    }
+    if (!nothing && !fact.stopped()) {
+      scene.take(fact.act(), acts);
+    }
+  }
+
+  /** Fitting on purpose where nothing speaks against it is an ordinary fit. */
+  private Fact fact(Act act) {
+    boolean fits = act.verb() == Verb.FIT || act.verb() == Verb.ON_PURPOSE;
+    boolean stops = fits && word(act).stops();
+    boolean plain = act.verb() == Verb.ON_PURPOSE && !stops;
+    return new Fact(
+        plain ? Act.at(Verb.FIT, act.piece(), act.slot()) : act,
+        acts,
+        act.verb() == Verb.FIT && stops);
+  }
+
+  /** What the referee says of a fit. */
+  Word word(Act fit) {
+    return referee.judge(fit.piece(), fit.slot(), fit.answer().equals("turned"));
+  }
+
+  private boolean isPossible(Act act) {
+    if (act.piece() >= 0 && !scene.pieces.containsKey(act.piece())) {
+      return false;
+    }
+    return switch (act.verb()) {
+      case OUT -> is(act, State.IN);
+      case TAKE_OUT -> is(act, State.FITTED);
+      case LOSE -> is(act, State.OUT) || is(act, State.AWAY);
+      case FIND -> is(act, State.LOST);
+      case WASH, SEND -> is(act, State.OUT);
+      case WASHED -> is(act, State.AWAY) && !scene.piece(act.piece()).atShop;
+      case BACK -> is(act, State.AWAY) && scene.piece(act.piece()).atShop;
+      case REPLACE -> !is(act, State.RETIRED);
+      case ON_PURPOSE -> !word(act).equals(Word.WRONG_KIND) && !is(act, State.RETIRED);
+      case DECIDE ->
+          !is(act, State.RETIRED)
+              && !(act.answer().equals("REUSE") && referee.isBanned(act.piece()));
+      case CHECK -> referee.checks().containsKey(act.what());
+      case CLOSE -> referee.canClose(act.what());
+      case TAKE_BACK -> hasFacts();
+      case ASK -> act.answer().equals("every") == scene.asked < 0;
+      case FIT, CHANGE, WORK, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
+    };
+  }
+
+  private boolean is(Act act, State state) {
+    return scene.piece(act.piece()).state == state;
+  }
+}
