@@ -64,9 +64,7 @@ class Program {
   private final Deque<Integer> entries = new ArrayDeque<>();
 
   Program(Motor motor, Layout layout) {
-    this(
-        motor,
-        opened(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
+    this(motor, opened(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
     for (Slot slot : motor.slots) {
       items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
     }
@@ -125,7 +123,8 @@ class Program {
 
   private boolean doIt(Act act) {
     return switch (act.verb()) {
-      case OUT -> new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
+      case OUT ->
+          new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
       case FIT -> fit(act);
       case ON_PURPOSE -> fitOnPurpose(act);
       case TAKE_OUT -> done(new Handling(job).tookOut(item(act), "again"));
@@ -154,8 +153,7 @@ class Program {
       case SLOT_UNKNOWN ->
           new Planning(job).slotUnknown(item(act), "mixed up") instanceof Planning.Answer.Made;
       case LOOK -> look(Subject.ofPart(item(act)), act);
-      case LOBE ->
-          look(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
+      case LOBE -> look(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
       case DECIDE ->
           new Deciding(job).decide(item(act), Decision.valueOf(act.answer()), "so it is")
               instanceof Deciding.Answer.Decided;

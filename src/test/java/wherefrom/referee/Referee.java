@@ -33,7 +33,9 @@ final class Referee {
     }
   }
 
-  /** @param since the act that it follows from; 0 where it was always so */
+  /**
+   * @param since the act that it follows from; 0 where it was always so
+   */
   private record Objection(Word word, int since) {}
 
   private static final int NONE = -1;
@@ -116,8 +118,7 @@ final class Referee {
     if (!motor.canLive(piece.kind, motor.slot(slot))) {
       return Word.WRONG_KIND;
     }
-    if (piece.kind.isShell()
-        && motor.slot(piece.home).isUpper() != motor.slot(slot).isUpper()) {
+    if (piece.kind.isShell() && motor.slot(piece.home).isUpper() != motor.slot(slot).isUpper()) {
       return Word.WRONG_HALF;
     }
     if (piece.state == State.FITTED) {
