@@ -2,8 +2,12 @@ package wherefrom.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** A file of the person's that is read whole: of a length that it can have, and no pipe. */
 public final class Incoming {
@@ -29,6 +33,22 @@ public final class Incoming {
             file + " is longer than " + size(most) + ": it is not what is wanted here.");
       }
       return bytes;
+    }
+  }
+
+  /** The text of a file in UTF-8; a mark stands for what is none. */
+  public static String text(Path file, int most) throws IOException {
+    return new String(read(file, most), StandardCharsets.UTF_8);
+  }
+
+  /** The text of a file; empty when it is none in UTF-8. */
+  public static Optional<String> findText(Path file, int most) throws IOException {
+    byte[] bytes = read(file, most);
+    try {
+      ByteBuffer whole = ByteBuffer.wrap(bytes);
+      return Optional.of(StandardCharsets.UTF_8.newDecoder().decode(whole).toString());
+    } catch (CharacterCodingException e) {
+      return Optional.empty();
     }
   }
 
