@@ -1,13 +1,11 @@
 package wherefrom.job;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import wherefrom.files.Incoming;
 
 /**
  * The program itself: what to say of it when something went wrong.
@@ -19,7 +17,6 @@ public record Program(String version, Path logs) {
   /** Files of the log; the newest has the lowest number. */
   public static final String LOG_PREFIX = "wherefrom-log-";
 
-  private static final int MOST_LOG = 2_000_000;
   private static final int MEGABYTE = 1_000_000;
 
   private static final List<String> SYSTEM =
@@ -60,7 +57,7 @@ public record Program(String version, Path logs) {
     StringBuilder text = new StringBuilder();
     try {
       for (Path file : files(logs, LOG_PREFIX)) {
-        text.append(new String(Incoming.read(file, MOST_LOG), StandardCharsets.UTF_8));
+        text.append(Files.readString(file));
       }
     } catch (IOException e) {
       text.append("The log cannot be read: ").append(e.getMessage()).append('\n');

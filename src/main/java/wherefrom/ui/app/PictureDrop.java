@@ -71,7 +71,8 @@ public final class PictureDrop {
         GreyImage picture = desk.equipment().pictures().load(file);
         read.readings().add(desk.equipment().reader().read(picture, issued));
       } catch (IOException e) {
-        read.failed().add(new Failed(String.valueOf(file.getFileName()), e.getMessage()));
+        read.failed()
+            .add(new Failed(String.valueOf(file.getFileName()), String.valueOf(e.getMessage())));
       }
       Progress.step(read.readings().size() + read.failed().size(), files.size());
     }
