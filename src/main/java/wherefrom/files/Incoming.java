@@ -7,7 +7,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 
 /** A file of the person's that is read whole: of a length that it can have, and no pipe. */
 public final class Incoming {
@@ -36,19 +35,18 @@ public final class Incoming {
     }
   }
 
-  /** The text of a file in UTF-8; a mark stands for what is none. */
-  public static String text(Path file, int most) throws IOException {
-    return new String(read(file, most), StandardCharsets.UTF_8);
-  }
-
-  /** The text of a file; empty when it is none in UTF-8. */
-  public static Optional<String> findText(Path file, int most) throws IOException {
+  /**
+   * The text of a file.
+   *
+   * @throws IOException with a plain sentence when it is no text in UTF-8, too; the sentence goes
+   *     on with what to do
+   */
+  public static String text(Path file, int most, String remedy) throws IOException {
     byte[] bytes = read(file, most);
     try {
-      ByteBuffer whole = ByteBuffer.wrap(bytes);
-      return Optional.of(StandardCharsets.UTF_8.newDecoder().decode(whole).toString());
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
-      return Optional.empty();
+      throw new IOException(file.getFileName() + " is no text in UTF-8: " + remedy, e);
     }
   }
 

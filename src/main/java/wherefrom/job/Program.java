@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import wherefrom.files.Incoming;
 
 /**
  * The program itself: what to say of it when something went wrong.
@@ -18,7 +17,6 @@ public record Program(String version, Path logs) {
   /** Files of the log; the newest has the lowest number. */
   public static final String LOG_PREFIX = "wherefrom-log-";
 
-  private static final int MOST_LOG = 2_000_000;
   private static final int MEGABYTE = 1_000_000;
 
   private static final List<String> SYSTEM =
@@ -46,7 +44,7 @@ public record Program(String version, Path logs) {
     StringBuilder text = new StringBuilder();
     try {
       for (Path file : files()) {
-        text.append(Incoming.text(file, MOST_LOG));
+        text.append(Files.readString(file));
       }
     } catch (IOException e) {
       text.append("The log cannot be read: ").append(e.getMessage()).append('\n');

@@ -60,7 +60,7 @@ final class JpegMarkers {
 
   /** Takes one segment in; gives whether the picture is in several scans. */
   private boolean take(int marker) throws IOException {
-    if (marker == 0 || marker == 1 || marker >= 0xD0 && marker <= 0xD8) {
+    if (marker == 0 || marker == 1 || (marker >= 0xD0 && marker <= 0xD8)) {
       return true;
     }
     int length = Math.max(0, in.readUnsignedShort() - 2);
@@ -73,7 +73,7 @@ final class JpegMarkers {
       takeScan(inScan);
       in.skipNBytes(Math.max(0, length));
       return isHeld(inScan);
-    } else if (marker >= FIRST_APPLICATION && marker <= LAST_APPLICATION || marker == COMMENT) {
+    } else if ((marker >= FIRST_APPLICATION && marker <= LAST_APPLICATION) || marker == COMMENT) {
       ballast += length;
       if (ballast > MOST_BALLAST) {
         throw PictureGate.ballast(ballast);
@@ -85,8 +85,8 @@ final class JpegMarkers {
 
   /** Tables and arithmetic conditioning have numbers among those of frames: C4, C8, CC. */
   private static boolean isFrame(int marker) {
-    return marker >= FIRST_FRAME && marker <= LAST_FRAME && marker % 4 != 0
-        || marker == FIRST_FRAME;
+    return marker == FIRST_FRAME
+        || (marker > FIRST_FRAME && marker <= LAST_FRAME && marker % 4 != 0);
   }
 
   /** Whether all of it is held until the last scan: it is progressive, or one colour at a time. */
@@ -106,7 +106,8 @@ final class JpegMarkers {
 
   private void takeScan(int inScan) throws PictureGate.TooMuch {
     scans++;
-    if (isHeld(inScan) && pixels * components > MOST_COEFFICIENTS || scans * pixels > MOST_PASSES) {
+    if ((isHeld(inScan) && pixels * components > MOST_COEFFICIENTS)
+        || scans * pixels > MOST_PASSES) {
       throw new PictureGate.TooMuch(
           "is stored in many passes over "
               + pixels / 1_000_000

@@ -140,7 +140,7 @@ public final class FileSettings implements SettingsStore {
   /** Not measured, or as coarse or as fine as screens are. */
   private static boolean isScreen(double pixelsPerMm) {
     return pixelsPerMm == 0
-        || pixelsPerMm >= LEAST_PIXELS_PER_MM && pixelsPerMm <= MOST_PIXELS_PER_MM;
+        || (pixelsPerMm >= LEAST_PIXELS_PER_MM && pixelsPerMm <= MOST_PIXELS_PER_MM);
   }
 
   private static boolean isTaught(String digits) {

@@ -72,7 +72,8 @@ public final class PictureDrop {
         GreyImage picture = desk.equipment().pictures().load(file);
         read.readings().add(desk.equipment().reader().read(picture, issued));
       } catch (IOException e) {
-        read.failed().add(new Failed(String.valueOf(file.getFileName()), e.getMessage()));
+        read.failed()
+            .add(new Failed(String.valueOf(file.getFileName()), String.valueOf(e.getMessage())));
       }
       Progress.step(read.readings().size() + read.failed().size(), files.size());
     }
@@ -91,11 +92,12 @@ public final class PictureDrop {
       desk.say(read.failed().get(0).why());
       return;
     }
-    if (!read.failed().isEmpty()) {
-      desk.navigator().open(() -> new FailedScreen(desk, read.failed(), all));
-    }
+    // First what was read: it is the business of the screen that is up now.
     if (!read.readings().isEmpty()) {
       take(read.readings());
+    }
+    if (!read.failed().isEmpty()) {
+      desk.navigator().open(() -> new FailedScreen(desk, read.failed(), all));
     }
   }
 
