@@ -2,17 +2,16 @@ package wherefrom.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
-import wherefrom.job.Program;
+import wherefrom.job.Equipment;
 
 /** Writes a report for whoever mends the program. */
 final class ReportCommand implements Command {
   private static final String JOB = "--job";
 
-  private final Program program;
+  private final Equipment equipment;
 
-  ReportCommand(Program program) {
-    this.program = program;
+  ReportCommand(Equipment equipment) {
+    this.equipment = equipment;
   }
 
   @Override
@@ -30,8 +29,10 @@ final class ReportCommand implements Command {
   @Override
   public Status run(Call call, Answer answer) throws BadInput, IOException {
     Outlet outlet = Outlet.get(call, "--out", answer);
-    Optional<String> job = call.find(JOB);
-    String text = job.isPresent() ? program.report(call.path(JOB)) : program.report();
+    String text = equipment.program().report();
+    if (call.find(JOB).isPresent()) {
+      text += equipment.archives().text(call.path(JOB));
+    }
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     outlet.write(out -> out.write(bytes));
     answer.only(Fields.of("file", outlet.name()), "The report is " + outlet.name() + ".");

@@ -2,6 +2,9 @@ package wherefrom.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -29,6 +32,21 @@ public final class Incoming {
             file + " is longer than " + size(most) + ": it is not what is wanted here.");
       }
       return bytes;
+    }
+  }
+
+  /**
+   * The text of a file.
+   *
+   * @throws IOException with a plain sentence when it is no text in UTF-8, too; the sentence goes
+   *     on with what to do
+   */
+  public static String text(Path file, int most, String remedy) throws IOException {
+    byte[] bytes = read(file, most);
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      throw new IOException(file.getFileName() + " is no text in UTF-8: " + remedy, e);
     }
   }
 

@@ -18,4 +18,11 @@ public interface Archives {
    * @throws IOException with a plain sentence when the file is no whole job
    */
   Path restore(Path file, Path shelfFolder) throws IOException;
+
+  /**
+   * The logbook of a job as text, line by line as it lies there, the names of its files between.
+   *
+   * @throws IOException when it cannot be read
+   */
+  String text(Path jobFolder) throws IOException;
 }

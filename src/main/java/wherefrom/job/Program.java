@@ -1,13 +1,11 @@
 package wherefrom.job;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import wherefrom.files.Incoming;
 
 /**
  * The program itself: what to say of it when something went wrong.
@@ -19,7 +17,6 @@ public record Program(String version, Path logs) {
   /** Files of the log; the newest has the lowest number. */
   public static final String LOG_PREFIX = "wherefrom-log-";
 
-  private static final int MOST_LOG = 2_000_000;
   private static final int MEGABYTE = 1_000_000;
 
   private static final List<String> SYSTEM =
@@ -43,24 +40,11 @@ public record Program(String version, Path logs) {
     return text.toString();
   }
 
-  /**
-   * The same with the logbook of a job, line by line as it lies there.
-   *
-   * @throws IOException when the logbook cannot be read
-   */
-  public String report(Path job) throws IOException {
-    StringBuilder text = new StringBuilder(report());
-    for (Path file : files(job, "logbook-")) {
-      text.append('\n').append(file.getFileName()).append('\n').append(Files.readString(file));
-    }
-    return text.toString();
-  }
-
   private String log() {
     StringBuilder text = new StringBuilder();
     try {
-      for (Path file : files(logs, LOG_PREFIX)) {
-        text.append(new String(Incoming.read(file, MOST_LOG), StandardCharsets.UTF_8));
+      for (Path file : files()) {
+        text.append(Files.readString(file));
       }
     } catch (IOException e) {
       text.append("The log cannot be read: ").append(e.getMessage()).append('\n');
@@ -68,14 +52,14 @@ public record Program(String version, Path logs) {
     return text.isEmpty() ? "nothing was logged\n" : text.toString();
   }
 
-  private static List<Path> files(Path folder, String prefix) throws IOException {
-    if (!Files.isDirectory(folder)) {
+  private List<Path> files() throws IOException {
+    if (!Files.isDirectory(logs)) {
       return List.of();
     }
-    try (Stream<Path> inside = Files.list(folder)) {
+    try (Stream<Path> inside = Files.list(logs)) {
       return inside
           .filter(Files::isRegularFile)
-          .filter(file -> String.valueOf(file.getFileName()).startsWith(prefix))
+          .filter(file -> String.valueOf(file.getFileName()).startsWith(LOG_PREFIX))
           .filter(file -> !String.valueOf(file.getFileName()).endsWith(".lck"))
           .sorted()
           .toList();

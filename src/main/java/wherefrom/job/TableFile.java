@@ -1,9 +1,6 @@
 package wherefrom.job;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import wherefrom.files.Incoming;
 
@@ -19,13 +16,6 @@ public final class TableFile {
    * @throws IOException with a plain sentence when the file is no text in UTF-8, or far too long
    */
   public static String read(Path file) throws IOException {
-    byte[] bytes = Incoming.read(file, MOST_BYTES);
-    try {
-      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-    } catch (CharacterCodingException e) {
-      throw new IOException(
-          file.getFileName() + " is no text in UTF-8: save it as CSV, UTF-8. Nothing was added.",
-          e);
-    }
+    return Incoming.text(file, MOST_BYTES, "save it as CSV, UTF-8. Nothing was added.");
   }
 }

@@ -1,6 +1,7 @@
 package wherefrom.logbook;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import wherefrom.files.AtomicFile;
@@ -47,6 +48,16 @@ public final class JobArchives implements Archives {
       throw new IOException(
           file.getFileName() + " was not imported: " + ended(reason) + " Nothing was changed.", e);
     }
+  }
+
+  @Override
+  public String text(Path jobFolder) throws IOException {
+    StringBuilder text = new StringBuilder();
+    for (Path file : LogFiles.in(jobFolder, new RealDisk()).values()) {
+      text.append('\n').append(file.getFileName()).append('\n');
+      text.append(new String(HeldFiles.read(file), StandardCharsets.UTF_8));
+    }
+    return text.toString();
   }
 
   private static String ended(String reason) {

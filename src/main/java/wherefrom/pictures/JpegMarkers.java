@@ -85,8 +85,8 @@ final class JpegMarkers {
 
   /** Tables and arithmetic conditioning have numbers among those of frames: C4, C8, CC. */
   private static boolean isFrame(int marker) {
-    return (marker >= FIRST_FRAME && marker <= LAST_FRAME && marker % 4 != 0)
-        || marker == FIRST_FRAME;
+    return marker == FIRST_FRAME
+        || (marker > FIRST_FRAME && marker <= LAST_FRAME && marker % 4 != 0);
   }
 
   /** Whether all of it is held until the last scan: it is progressive, or one colour at a time. */

@@ -83,12 +83,16 @@ final class SettingFields {
    * @param reaches the field that says how far each goes; of an older version it is missing
    */
   Map<String, Settings.Copy> copies(String times, String reaches) {
-    JsonNode made = object(times);
     JsonNode upTo = object(reaches);
     Map<String, Settings.Copy> copies = new HashMap<>();
-    for (Map.Entry<String, JsonNode> each : made.properties()) {
-      copy(each.getValue(), upTo.path(each.getKey()))
-          .ifPresentOrElse(copy -> copies.put(each.getKey(), copy), () -> note(times));
+    for (Map.Entry<String, JsonNode> each : object(times).properties()) {
+      try {
+        Instant time = Instant.parse(each.getValue().asText(""));
+        long reach = reach(reaches, upTo.path(each.getKey()));
+        copies.put(each.getKey(), new Settings.Copy(time, reach));
+      } catch (DateTimeParseException e) {
+        note(times);
+      }
     }
     return copies;
   }
@@ -97,17 +101,13 @@ final class SettingFields {
     return take(field, JsonNodeFactory.instance.objectNode(), JsonNode::isObject, Optional::of);
   }
 
-  private static Optional<Settings.Copy> copy(JsonNode time, JsonNode upTo) {
-    boolean counted = upTo.isIntegralNumber() && upTo.canConvertToLong() && upTo.longValue() >= 0;
-    if (!counted && !upTo.isMissingNode()) {
-      return Optional.empty();
+  /** How far a copy goes; 0, which is not known, where that is missing or wrong. */
+  private long reach(String field, JsonNode value) {
+    boolean counted = value.isIntegralNumber() && value.canConvertToLong() && value.asLong() >= 0;
+    if (!counted && !value.isMissingNode()) {
+      note(field);
     }
-    try {
-      Instant made = Instant.parse(time.asText(""));
-      return Optional.of(new Settings.Copy(made, counted ? upTo.longValue() : 0));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
+    return counted ? value.asLong() : 0;
   }
 
   private void note(String field) {

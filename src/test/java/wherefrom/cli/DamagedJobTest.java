@@ -72,6 +72,29 @@ class DamagedJobTest {
   }
 
   @Test
+  void aDamagedJobIsNeverExportedOverAnOlderFile() throws IOException {
+    Path zip = folder.resolve("engine.zip");
+    shop.right("export", "--job", job, "--out", zip.toString());
+    byte[] sound = Files.readAllBytes(zip);
+    shop.right("export", "--job", job, "--out", zip.toString(), "--replace");
+    damage();
+    Shop.Outcome refused = shop.run("export", "--job", job, "--out", zip.toString(), "--replace");
+    assertThat(refused.status()).isEqualTo(2);
+    assertThat(refused.err())
+        .contains("The logbook is damaged at logbook-0001.jsonl, line ")
+        .contains(zip + " may be a sound copy: it stays as it is. Give another name.");
+    assertThat(zip).hasBinaryContent(sound);
+  }
+
+  @Test
+  void aDamagedJobOnStandardOutputIsSaidBesideIt() throws IOException {
+    damage();
+    Shop.Outcome outcome = shop.run("export", "--job", job, "--out", "-");
+    saysTheDamage(outcome);
+    assertThat(outcome.out()).startsWith("PK").doesNotContain("damaged");
+  }
+
+  @Test
   void aDamagedJobIsBackedUpBesideTheSoundCopy() throws IOException {
     Path stick = folder.resolve("stick");
     shop.right("backup", "--job", job, "--to", stick.toString());

@@ -136,7 +136,7 @@ class OneEntryTest {
     call(1, "back", tag3);
     shop.right("wash", "--job", job, "--basket", "2", tag3, tag5);
     call(0, "wash list");
-    call(1, "wash count", "--basket", "2", "--pieces", "2");
+    call(1, "wash count", "--basket", "2", "--pieces", "2", "--tags", "on");
     call(1, "lost", tag3);
     call(1, "found", tag3);
     call(1, "note", "--text", "polished tip", tag3);
@@ -235,6 +235,7 @@ class OneEntryTest {
     call(1, "limit size", "--plan", "main-journal", "--size", "2.4500in", "--source", "p. 3");
     call(0, "compare", "--plan", "pushrod-length");
     call(0, "clearance");
+    call(0, "sizes");
   }
 
   private void planned() {
@@ -250,6 +251,8 @@ class OneEntryTest {
     call(1, "debris opened", "pan-and-pickup", "--look", "pass");
     call(0, 1, "debris map");
     call(0, "decide list");
+    call(1, "decide ask", "every");
+    call(1, "decide ask", "doubtful");
     call(0, "decide propose", tag3);
     call(1, "decide", "--as", "reuse", "--reason", "good", tag3);
     call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");
@@ -326,6 +329,7 @@ class OneEntryTest {
     call(0, "export", "--out", shop.path("engine.zip"));
     apart("import", shop.path("engine.zip"), "--folder", shop.path("other"));
     apart("workings");
+    call(0, "report", "--out", shop.path("report.txt"));
     apart("plan numbers", "--now", "bore=4in", "stroke=3.5in", "--what-if", "bore=4.03in");
   }
 

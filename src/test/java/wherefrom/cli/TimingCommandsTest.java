@@ -158,7 +158,15 @@ class TimingCommandsTest {
   private List<String> recordLines() throws IOException {
     Path csv = folder.resolve("record.csv");
     Path pdf = folder.resolve("record.pdf");
-    shop.right("record", "--job", job, "--out", pdf.toString(), "--csv", csv.toString());
+    shop.right(
+        "record",
+        "--job",
+        job,
+        "--out",
+        pdf.toString(),
+        "--csv",
+        csv.toString(),
+        "--replace");
     return Files.readAllLines(csv);
   }
 }

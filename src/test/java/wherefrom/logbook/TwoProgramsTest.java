@@ -69,6 +69,8 @@ class TwoProgramsTest {
     LogbookFile.read(job).close();
     new FileChecks().check(job);
     new BackupFolder().copy(job, Files.createDirectory(shelf.resolve("stick")));
+    new JobArchives().export(job, shelf.resolve("job.zip"));
+    assertThat(new JobArchives().text(job)).contains("job-opened");
     SecondProgram.writeBehind(file);
     work();
     assertThat(job.resolve(LogFiles.name(2))).as("the first file was left").exists();

@@ -97,6 +97,7 @@ class FileSettingsTest {
         "\"secondCopy\":false",
         "\"copied\":7",
         "\"copied\":{\"engine\":\"yesterday\"}",
+        "\"copiedUpTo\":[3]",
         "\"lastSaved\":[]",
         "\"scannerPrefix\":5",
         "\"scannerDigits\":\"11\"",
@@ -117,6 +118,33 @@ class FileSettingsTest {
     assertThat(settings.faults().get(0)).contains(": " + field + ". ").endsWith("-1.json.");
     assertThat(settings().load()).isEqualTo(mended);
     assertThat(home.resolve("settings-damaged-2.json")).doesNotExist();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\"far\"", "-1", "1.5", "1e30", "null", "{}"})
+  void aReachThatIsWrongIsNotKnownAndTheTimeStays(String wrong) throws IOException {
+    Files.writeString(
+        file,
+        "{\"copied\":{\"a\":\"2026-05-04T09:30:00Z\",\"b\":\"2026-05-04T09:30:00Z\"},"
+            + "\"copiedUpTo\":{\"a\":"
+            + wrong
+            + ",\"b\":7}}");
+    FileSettings settings = settings();
+    Instant time = Instant.parse("2026-05-04T09:30:00Z");
+    assertThat(settings.load().copied())
+        .isEqualTo(Map.of("a", new Settings.Copy(time, 0), "b", new Settings.Copy(time, 7)));
+    assertThat(settings.faults()).hasSize(1);
+    assertThat(settings.faults().get(0)).contains(": copiedUpTo. ");
+  }
+
+  @Test
+  void anOlderVersionsCopiesHaveATimeAndNoReach() throws IOException {
+    Files.writeString(file, "{\"copied\":{\"a\":\"2026-05-04T09:30:00Z\"}}");
+    FileSettings settings = settings();
+    assertThat(settings.load().copied())
+        .containsExactly(
+            Map.entry("a", new Settings.Copy(Instant.parse("2026-05-04T09:30:00Z"), 0)));
+    assertThat(settings.faults()).isEmpty();
   }
 
   @Test

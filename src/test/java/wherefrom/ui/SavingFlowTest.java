@@ -63,6 +63,11 @@ class SavingFlowTest {
       public Path restore(Path file, Path shelf) {
         throw new AssertionError();
       }
+
+      @Override
+      public String text(Path job) {
+        throw new AssertionError();
+      }
     };
   }
 

@@ -92,11 +92,12 @@ public final class PictureDrop {
       desk.say(read.failed().get(0).why());
       return;
     }
-    if (!read.failed().isEmpty()) {
-      desk.navigator().open(() -> new FailedScreen(desk, read.failed(), all));
-    }
+    // First what was read: it is the business of the screen that is up now.
     if (!read.readings().isEmpty()) {
       take(read.readings());
+    }
+    if (!read.failed().isEmpty()) {
+      desk.navigator().open(() -> new FailedScreen(desk, read.failed(), all));
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.job.Damage;
 import wherefrom.job.FileNames;
 import wherefrom.job.OpenJob;
 import wherefrom.ui.app.Copying;
@@ -69,9 +70,16 @@ public final class JobHomeScreen implements Screen {
         "Copying the job",
         () -> {
           desk.equipment().archives().export(job, file);
-          return file;
+          return Damage.of(desk.equipment().checks(), job);
         },
-        written -> desk.say("The whole job is copied to " + written + "."));
+        damage -> desk.say(copied(file, damage)));
+  }
+
+  /** A copy of a damaged job is not to be taken for a sound one. */
+  private static String copied(Path file, List<String> damage) {
+    return damage.isEmpty()
+        ? "The whole job is copied to " + file + "."
+        : "Copied to " + file + ", but the job is damaged. " + String.join(" ", damage);
   }
 
   @Override

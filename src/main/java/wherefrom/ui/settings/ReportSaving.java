@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.files.Outgoing;
+import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Program;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -23,19 +23,20 @@ final class ReportSaving {
 
   /** What goes into a report. */
   private interface Text {
-    String of(Program program) throws IOException;
+    String of(Equipment equipment) throws IOException;
   }
 
   void ask() {
     List<Choice<Text>> ways = new ArrayList<>();
-    ways.add(new Choice<>(Program::report, "Without any job", "version, system and log"));
+    ways.add(new Choice<>(equipment -> equipment.program().report(), "Without any job", "version, system and log"));
     desk.job()
         .map(OpenJob::folder)
         .ifPresent(
             job ->
                 ways.add(
                     new Choice<>(
-                        program -> program.report(job),
+                        equipment ->
+                            equipment.program().report() + equipment.archives().text(job),
                         "With the open job",
                         "its whole logbook goes along")));
     desk.navigator().open(() -> new ChoiceScreen<>(desk, "Save a report", ways, this::save));
@@ -52,7 +53,7 @@ final class ReportSaving {
   }
 
   private String write(Text text, Outgoing out) throws IOException {
-    String report = text.of(desk.equipment().program());
+    String report = text.of(desk.equipment());
     out.write(stream -> stream.write(report.getBytes(StandardCharsets.UTF_8)));
     return report;
   }

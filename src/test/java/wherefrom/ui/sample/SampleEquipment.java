@@ -164,6 +164,11 @@ public final class SampleEquipment {
       public Path restore(Path file, Path shelfFolder) throws IOException {
         throw new IOException(file + " is no whole job.");
       }
+
+      @Override
+      public String text(Path jobFolder) throws IOException {
+        throw new IOException(jobFolder + " holds no job.");
+      }
     };
   }
 
