@@ -174,7 +174,7 @@ class Program {
     return act.slot() < 0 ? "" : "0.0" + act.slot() + " in";
   }
 
-  /** Orders work at the machine shop and counts it back. */
+  /** Orders work at the machine shop, of no said size, and counts it back. */
   private boolean work(Act act) {
     ShopWork work =
         Arrays.stream(ShopWork.values())
@@ -184,7 +184,7 @@ class Program {
     List<String> where = act.answer().isEmpty() ? List.of() : List.of(act.answer());
     MachineShop shop = new MachineShop(job);
     boolean ordered =
-        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", size(act), "", false)));
+        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", "", "", false)));
     List<ShopVisit.Line> lines = shop.findVisit(9).orElseThrow().lines();
     int line = lines.get(lines.size() - 1).line().line();
     return ordered && done(shop.backByCount(9, line, 1, "", ""));

@@ -53,6 +53,12 @@ final class Referee {
 
   private final Marks work;
 
+  /** The causes of that work, and of refusals that a machinist can lift. */
+  private final Marks workBy;
+
+  private final Marks refused;
+  private final Marks refusedBy;
+
   private final Map<String, Boolean> openKeys = new LinkedHashMap<>();
 
   Referee(Scene scene) {
@@ -63,6 +69,9 @@ final class Referee {
     this.sort = new Marks(motor);
     this.waits = new Marks(motor);
     this.work = new Marks(motor);
+    this.workBy = new Marks(motor);
+    this.refused = new Marks(motor);
+    this.refusedBy = new Marks(motor);
     for (Change cause : Causes.of(scene)) {
       for (Row row : Rulebook.ROWS) {
         if (row.changes().contains(cause.what()) && isAbout(row, cause)) {
@@ -86,9 +95,17 @@ final class Referee {
       case "wear" -> worn.mark(row, cause, cause.since());
       case "size" -> size.mark(row, cause, cause.since());
       case "sort" -> sort.mark(row, cause, cause.since());
-      case "refuse" -> worn.mark(row, cause, openSince(row, cause));
-      case "forbid" -> work.mark(row, cause, openSince(row, cause));
+      case "refuse" -> forbid(row, cause, refused, refusedBy);
+      case "forbid" -> forbid(row, cause, work, workBy);
       default -> waits.mark(row, cause, openSince(row, cause));
+    }
+  }
+
+  private void forbid(Row row, Change cause, Marks since, Marks by) {
+    int open = openSince(row, cause);
+    if (open != NONE) {
+      since.mark(row, cause, open);
+      by.mark(row, cause, cause.since());
     }
   }
 
@@ -158,18 +175,24 @@ final class Referee {
   /** A used part is banned by any; a new one by wear once it ran, by size and sort if older. */
   private int bannedSince(Piece piece, int slot, int home) {
     int worn = this.worn.of(piece, slot, home);
-    boolean ran = !piece.isNew || piece.ran != Piece.NEVER && piece.ran < worn;
+    int refused = this.refused.of(piece, slot, home);
+    boolean knownRefused = hasRunBefore(piece, refusedBy.of(piece, slot, home));
     int sort = this.sort.of(piece, slot, home);
     boolean other = !piece.isNew || piece.takenOn <= sort && !piece.sort.equals("roller");
-    int since = Math.max(ran ? worn : NONE, other ? sort : NONE);
-    since = Math.max(since, sizeSince(piece, slot, this.size.of(piece, slot, home)));
+    int size = this.size.of(piece, slot, home);
+    int since = Math.max(hasRunBefore(piece, worn) ? worn : NONE, other ? sort : NONE);
+    since = Math.max(since, knownRefused ? refused : NONE);
+    since = Math.max(since, isOfBefore(piece, slot, size) ? size : NONE);
     return isOfWrongSize(piece, slot) ? Math.max(since, piece.takenOn) : since;
   }
 
+  private static boolean hasRunBefore(Piece piece, int act) {
+    return !piece.isNew || piece.ran != Piece.NEVER && piece.ran < act;
+  }
+
   /** What asks for another size hits a used part, and a new one of before that is not of it. */
-  private int sizeSince(Piece piece, int slot, int since) {
-    boolean old = piece.takenOn <= since && !isOfSize(piece, slot);
-    return !piece.isNew || old ? since : NONE;
+  private boolean isOfBefore(Piece piece, int slot, int act) {
+    return !piece.isNew || piece.takenOn <= act && !isOfSize(piece, slot);
   }
 
   private boolean isOfSize(Piece piece, int slot) {
@@ -188,7 +211,8 @@ final class Referee {
   }
 
   private int workSince(Piece piece, int slot, int home) {
-    return sizeSince(piece, slot, work.of(piece, slot, home));
+    boolean hit = isOfBefore(piece, slot, workBy.of(piece, slot, home));
+    return hit ? work.of(piece, slot, home) : NONE;
   }
 
   private int decisionSince(Piece piece) {

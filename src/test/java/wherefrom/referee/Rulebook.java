@@ -50,7 +50,7 @@ final class Rulebook {
       R2  | FOOT_WORN                     | flat | wear   | new              | self | lifter
       R3  | SLOT_UNKNOWN                  | flat | refuse | machinist        | self | lifter
       R3  | SLOT_UNKNOWN                  |      | check  | as-new-mate      | self | others
-      R3  | SLOT_UNKNOWN                  | roll | check  | as-new-mate      | self | lifter
+      R3  | SLOT_UNKNOWN                  | roll | check  | as-new-roller    | self | lifter
       R4  | LIFTER_REPLACED               |      | check  | lobe-lift        | own  | lifter
       R5  | LOBE_FAILED                   |      | wear   | new              | all  | lifter
       R5  | LOBE_FAILED                   |      | check  | lifter-bores     | all  | lifter
