@@ -136,7 +136,9 @@ run 0 wash list --job "$demo"
 lines 3 "basket 4"
 run 0 back --job "$demo" "$(tag 'cylinder 6, intake, rocker')"
 run 1 wash count --job "$demo" --basket 4 --pieces 3
-run 0 wash count --job "$demo" --basket 4 --pieces 2
+run 1 wash count --job "$demo" --basket 4 --pieces 2
+says "Did the tags stay on"
+run 0 wash count --job "$demo" --basket 4 --pieces 2 --tags on
 run 0 wash list --job "$demo"
 silent "basket 4"
 
@@ -261,11 +263,11 @@ cp "$here/said" "$here/places"
 pairs > "$here/fed"
 fed 1 fit --job "$small" -
 [ "$(grep -cx "not cleared" "$here/said")" = 8 ] || fail "not 8 pushrods held"
-says "a check is open (R11): check the pushrod length"
+says "a check is open (R1): look at the lower end of each old pushrod"
 lines 34 "this is where it belongs"
 run 1 close --job "$small" valvetrain
 says "Still missing: cylinder 1, intake, pushrod"
-grep -o '^R11:[^'"$t"']*' "$here/checks" > "$here/open"
+grep -oE '^(R1:pushrod-ends|R11:[^'"$t"']*)' "$here/checks" > "$here/open"
 while read -r check; do run 0 plan answer --job "$small" --look pass "$check"; done < "$here/open"
 grep -F ', pushrod' "$here/places" | awk -F '\t' '{ print $2, $1 }' > "$here/fed"
 fed 0 fit --job "$small" -

@@ -57,8 +57,15 @@ public final class Main {
   /** Apart, so that a command never loads the window's classes. */
   private static final class Window {
     static void open(Equipment equipment) {
+      Thread tidying = new Thread(() -> tidy(equipment), "tidying");
+      tidying.setDaemon(true);
+      tidying.start();
       double volume = equipment.settings().load().sound() ? VOLUME : 0;
       Start.run(equipment, System::nanoTime, new ToneSounds(volume));
+    }
+
+    private static void tidy(Equipment equipment) {
+      equipment.shelves().apply(equipment.settings().load().shop()).tidy();
     }
   }
 }

@@ -76,6 +76,7 @@ class ArchitectureTest {
                   "java.nio",
                   "java.io",
                   "java.security",
+                  "com.sun.nio.file",
                   "com.fasterxml.jackson",
                   "javax.imageio")),
           Map.entry("files", List.of("java.nio", "java.io")),

@@ -4,12 +4,18 @@ import java.nio.file.Path;
 import java.util.Optional;
 import wherefrom.job.Equipment;
 import wherefrom.job.Found;
+import wherefrom.job.JobNames;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Shelf;
 import wherefrom.job.TagBook;
+import wherefrom.rules.CodeVerdict;
 
-/** The job of a call, open, with its neighbours on the shelf. */
-record Bench(Shelf shelf, OpenJob job) implements AutoCloseable {
+/**
+ * The job of a call, open, with its neighbours on the shelf.
+ *
+ * @param names of the neighbours; where the call says so, their typed codes are left out
+ */
+record Bench(Shelf shelf, OpenJob job, JobNames names) implements AutoCloseable {
 
   /** Opens the job of {@code --job}; what was noticed on opening is said on standard error. */
   static Bench open(Equipment equipment, Call call, Answer answer) throws BadInput {
@@ -21,15 +27,48 @@ record Bench(Shelf shelf, OpenJob job) implements AutoCloseable {
     if (!noticed.isEmpty()) {
       answer.say(noticed);
     }
-    return new Bench(shelf, job);
+    return new Bench(shelf, job, call.has(Option.THIS_ENGINE) ? shelf.confirmed() : shelf);
   }
 
   TagBook book() {
-    return new TagBook(job.state(), shelf);
+    return new TagBook(job.state(), names);
   }
 
-  Found find(String code) {
-    return book().find(code);
+  /**
+   * What a code stands for.
+   *
+   * @throws AskFirst where it is a typed one that may be another engine's
+   */
+  Found find(String code) throws BadInput {
+    Found found = book().find(code);
+    if (found instanceof Found.Refused refused
+        && refused.verdict() instanceof CodeVerdict.AlsoFits question) {
+      throw new AskFirst(question);
+    }
+    return found;
+  }
+
+  /** Something that is done in several steps, each of which may be refused. */
+  interface Steps {
+    void take() throws BadInput;
+  }
+
+  /** Takes several steps as one act: where one of them is refused, none is kept. */
+  void asOne(Steps steps) throws BadInput {
+    Optional<BadInput> refused =
+        job.asOne(
+            () -> {
+              try {
+                steps.take();
+                return Optional.<BadInput>empty();
+              } catch (BadInput e) {
+                return Optional.of(e);
+              }
+            },
+            Optional::isEmpty);
+    if (refused.isPresent()) {
+      throw refused.get();
+    }
   }
 
   @Override

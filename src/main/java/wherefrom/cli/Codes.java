@@ -79,7 +79,7 @@ final class Codes {
       return taker.take(codes);
     } catch (BadInput e) {
       answer.say(e.sentence());
-      return Status.BAD_INPUT;
+      return e.status();
     }
   }
 

@@ -61,7 +61,8 @@ public final class CommandLine {
       answer.finish();
       return status;
     } catch (BadInput e) {
-      return refused(e.sentence());
+      err.println(e.sentence());
+      return e.status();
     } catch (LogbookException e) {
       return refused(String.valueOf(e.getMessage()));
     } catch (IOException e) {

@@ -14,6 +14,7 @@ final class Commands {
     commands.add(new LayoutsCommand(equipment));
     commands.add(new StocksCommand(equipment));
     commands.add(new JobNewCommand(equipment));
+    commands.add(JobTrackCommand.of(equipment));
     commands.add(new DemoCommand());
     commands.add(new JobListCommand(equipment));
     commands.add(new ResumeCommand(equipment));

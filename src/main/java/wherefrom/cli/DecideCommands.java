@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.inspection.Decision;
 import wherefrom.job.Deciding;
 import wherefrom.job.Equipment;
@@ -15,6 +16,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.Money;
 
 /** Reuse, machine or replace: proposed, decided, and what must be bought. */
 final class DecideCommands {
@@ -206,28 +208,45 @@ final class DecideCommands {
   }
 
   private Status buy(Bench bench, Call call, Answer answer) {
-    for (Replacement line : new Deciding(bench.job()).replacements()) {
+    Deciding deciding = new Deciding(bench.job());
+    for (Replacement line : deciding.replacements()) {
       List<String> places = line.places().stream().map(place -> place.words()).toList();
-      answer.row(
+      row(
+          answer,
           Fields.of("kind", line.kind().key())
               .and("pieces", line.pieces())
               .and("size", line.size())
               .and("step", line.step().map(Amount::text).orElse(""))
               .and("places", places)
               .and("reason", line.reason()),
-          Answer.cells(
-              Integer.toString(line.pieces()), line.kind().plural(), line.size(), line.reason()));
+          deciding.findCost(line),
+          Integer.toString(line.pieces()),
+          line.kind().plural(),
+          line.size(),
+          line.reason());
     }
-    for (Purchase thing : new Deciding(bench.job()).purchases()) {
-      answer.row(
+    for (Purchase thing : deciding.purchases()) {
+      row(
+          answer,
           Fields.of("kind", thing.what())
               .and("pieces", thing.pieces())
               .and("size", "")
               .and("step", "")
               .and("places", List.of())
               .and("reason", thing.reason()),
-          Answer.cells(Integer.toString(thing.pieces()), thing.what(), "", thing.reason()));
+          deciding.findCost(thing),
+          Integer.toString(thing.pieces()),
+          thing.what(),
+          "",
+          thing.reason());
     }
     return Status.RIGHT;
+  }
+
+  private static void row(Answer answer, Fields fields, Optional<Money> cost, String... cells) {
+    String amount = cost.map(Money::text).orElse("");
+    List<String> all = new ArrayList<>(List.of(cells));
+    all.add(amount.isEmpty() ? "no price typed" : amount);
+    answer.row(fields.and("amount", amount), Answer.cells(all.toArray(String[]::new)));
   }
 }

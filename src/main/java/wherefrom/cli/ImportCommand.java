@@ -2,6 +2,8 @@ package wherefrom.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import wherefrom.job.Damage;
 import wherefrom.job.Equipment;
 
 /** Brings a job back from one file. */
@@ -15,10 +17,11 @@ final class ImportCommand implements Command {
   @Override
   public Usage usage() {
     return Usage.of(
-        "import",
-        "FILE.zip",
-        "Brings a job back from one file, as a new folder.",
-        Option.needed("--folder", "SHOP", "the folder of the jobs"));
+            "import",
+            "FILE.zip",
+            "Brings a job back from one file, as a new folder.",
+            Option.needed("--folder", "SHOP", "the folder of the jobs"))
+        .noting("Exit status: 1 when the job was damaged already; it is brought back as it is.");
   }
 
   @Override
@@ -27,8 +30,13 @@ final class ImportCommand implements Command {
       throw call.wrong("Give the one file to import.");
     }
     Path file = call.path("FILE.zip", call.operands().get(0));
-    Path job = equipment.archives().restore(file, call.path("--folder"));
-    answer.only(Fields.of("folder", job.toString()), "Imported into " + job + ".");
-    return Status.RIGHT;
+    Path shop = call.path("--folder");
+    equipment.shelves().apply(shop).tidy();
+    Path job = equipment.archives().restore(file, shop);
+    List<String> damage = Damage.of(equipment.checks(), job);
+    answer.only(
+        Fields.of("folder", job.toString()).and("damage", damage), "Imported into " + job + ".");
+    damage.forEach(answer::say);
+    return Status.stoppedIf(!damage.isEmpty());
   }
 }

@@ -97,15 +97,18 @@ final class JobNewCommand implements Command {
       if (key.equals("all")) {
         kinds.addAll(PartKind.all());
       } else {
-        kinds.add(
-            PartKind.find(key)
-                .orElseThrow(
-                    () ->
-                        new BadInput(
-                            "There is no kind of part \"" + key + "\". Kinds: " + kinds() + ".")));
+        kinds.add(kind(key));
       }
     }
     return kinds;
+  }
+
+  /** The kind with this key; where there is none, which there are. */
+  static PartKind kind(String key) throws BadInput {
+    return PartKind.find(key)
+        .orElseThrow(
+            () ->
+                new BadInput("There is no kind of part \"" + key + "\". Kinds: " + kinds() + "."));
   }
 
   private UnitSystem units(Call call) throws BadInput {

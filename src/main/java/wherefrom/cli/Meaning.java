@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.util.Locale;
 import wherefrom.job.Found;
 import wherefrom.parts.TagCode;
+import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
 
 /** What a code stands for, in words. */
@@ -10,20 +11,7 @@ final class Meaning {
   private Meaning() {}
 
   static String of(Found found) {
-    if (found instanceof Found.APart part) {
-      return part.part().part().words();
-    }
-    if (found instanceof Found.ASpot spot) {
-      return "place card: " + spot.spot().words();
-    }
-    if (found instanceof Found.AnAction action) {
-      return "action card: " + action.action() + ", " + action.action().words();
-    }
-    if (found instanceof Found.ABasket basket) {
-      return "basket " + basket.number();
-    }
-    Verdict verdict = ((Found.Refused) found).verdict();
-    return verdict.word() + ": " + verdict.sentence();
+    return found.words();
   }
 
   /** The same with a full stop. */
@@ -48,6 +36,12 @@ final class Meaning {
 
   /** The sentence and the way out. */
   static String sentence(Verdict verdict) {
+    return verdict instanceof CodeVerdict.AlsoFits question
+        ? AskFirst.sentence(question)
+        : words(verdict);
+  }
+
+  static String words(Verdict verdict) {
     return (verdict.sentence() + " " + verdict.wayOut()).strip();
   }
 }

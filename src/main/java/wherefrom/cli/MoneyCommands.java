@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wherefrom.job.Budget;
+import wherefrom.job.CostItem;
 import wherefrom.job.CostLine;
 import wherefrom.job.Equipment;
 import wherefrom.job.MoneyBook;
@@ -66,8 +67,13 @@ final class MoneyCommands {
                     budget.text(line.amount()),
                     line.note()));
           }
+          List<CostItem> toBuy = book.toBuy();
+          toBuy.stream()
+              .filter(CostItem::priced)
+              .forEach(item -> lines.add(Answer.cells("-", item.sentence(), "", "to buy")));
           lines.add(budget.sentence());
-          answer.only(fields(budget).and("lines", rows), lines);
+          answer.only(
+              fields(budget).and("lines", rows).and("items", MoneyEffect.rows(toBuy)), lines);
           return Status.RIGHT;
         });
   }
@@ -114,16 +120,16 @@ final class MoneyCommands {
         (bench, call, answer) -> {
           MoneyBook book = new MoneyBook(bench.job());
           CostState state = state(call);
-          book.begin(Locale.getDefault());
+          int line = call.number("--line", 0, 1, MOST);
+          int plan = call.number("--plan", 0, 1, MOST);
+          String what = call.get("--what");
+          String about = call.find("--about").orElse("");
+          String amount = call.get("--amount");
+          String note = call.find("--note").orElse("");
           return said(
-              book.note(
-                  call.number("--line", 0, 1, MOST),
-                  call.get("--what"),
-                  call.find("--about").orElse(""),
-                  state,
-                  call.get("--amount"),
-                  call.number("--plan", 0, 1, MOST),
-                  call.find("--note").orElse("")),
+              book.begin(
+                  Locale.getDefault(),
+                  () -> book.note(line, what, about, state, amount, plan, note)),
               answer);
         });
   }
@@ -199,8 +205,9 @@ final class MoneyCommands {
           MoneyBook book = new MoneyBook(bench.job());
           Optional<String> what = call.find("--what");
           if (what.isPresent()) {
-            book.begin(Locale.getDefault());
-            return said(book.setPrice(what.get(), call.get("--amount")), answer);
+            String amount = call.get("--amount");
+            return said(
+                book.begin(Locale.getDefault(), () -> book.setPrice(what.get(), amount)), answer);
           }
           Tender tender = book.tender(Locale.getDefault());
           book.prices()

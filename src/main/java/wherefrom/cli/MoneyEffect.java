@@ -5,9 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import wherefrom.job.CostItem;
 import wherefrom.job.Equipment;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.PlanCost;
+import wherefrom.job.Planning;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -50,7 +52,7 @@ final class MoneyEffect implements Command {
             .orElseThrow(() -> new BadInput("There is no change \"" + wanted + "\": see --help."));
     Change change = Change.at(kind, call.find("--where").orElse(""));
     try (Bench bench = Bench.open(equipment, call, answer)) {
-      var fault = change.findFault(bench.job().state().layout());
+      var fault = new Planning(bench.job()).findWrong(change);
       if (fault.isPresent()) {
         throw new BadInput(fault.get());
       }
@@ -67,9 +69,9 @@ final class MoneyEffect implements Command {
     }
   }
 
-  private static List<Object> rows(List<PlanCost.Item> items) {
+  static List<Object> rows(List<CostItem> items) {
     List<Object> rows = new ArrayList<>();
-    for (PlanCost.Item item : items) {
+    for (CostItem item : items) {
       rows.add(
           Fields.of("what", item.what())
               .and("pieces", item.pieces())

@@ -12,6 +12,8 @@ package wherefrom.cli;
 record Option(String name, String value, String help, boolean required, boolean many) {
   static final Option JOB = needed("--job", "DIR", "the job's folder");
   static final Option REASON = needed("--reason", "TEXT", "why");
+  static final Option THIS_ENGINE =
+      flag("--this-engine", "a typed code that fits another job's tag too is this engine's");
   static final Option JSON = flag("--json", "answer as one JSON document");
   static final Option HELP = flag("--help", "show this help");
 

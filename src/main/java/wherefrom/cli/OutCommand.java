@@ -31,7 +31,7 @@ final class OutCommand implements Command {
   }
 
   private static Status out(Bench bench, String code, Answer answer) throws BadInput {
-    TakeApart.Answer out = new TakeApart(bench.job(), bench.shelf()).out(code);
+    TakeApart.Answer out = new TakeApart(bench.job(), bench.names()).out(code);
     if (out instanceof TakeApart.Answer.CameOut came) {
       return list(bench, "out", came.part(), answer);
     }

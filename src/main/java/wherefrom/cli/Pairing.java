@@ -30,8 +30,8 @@ final class Pairing {
 
   /** Takes a part's and a place's code, in either order. */
   Status fit(String one, String other) throws BadInput {
-    Found first = bench.find(one);
-    Found second = bench.find(other);
+    Found first = bench.book().find(one);
+    Found second = bench.book().find(other);
     if (first instanceof Found.Refused refused) {
       return refuse(refused.verdict(), spot(second));
     }

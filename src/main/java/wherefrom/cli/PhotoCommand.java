@@ -47,6 +47,7 @@ final class PhotoCommand implements Command {
         return Status.RIGHT;
       }
       Path picture = call.path("FILE", given.rest().get(0));
+      new Photographing(bench.job()).require(subject);
       String name = equipment.photos().add(bench.job().folder(), picture);
       new Photographing(bench.job()).add(subject, "", name, call.find(CAPTION.name()).orElse(""));
       answer.alone();

@@ -8,7 +8,9 @@ import wherefrom.inspection.Look;
 import wherefrom.job.Equipment;
 import wherefrom.job.Found;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.MoneyBook;
 import wherefrom.job.Plan;
+import wherefrom.job.PlanCost;
 import wherefrom.job.Planning;
 import wherefrom.job.StandingRule;
 import wherefrom.job.entry.ChangeMade;
@@ -38,11 +40,18 @@ final class PlanCommands {
                     WHERE,
                     SIZE,
                     ONLY_SHOW)
-                .noting(KINDS, "A line a consequence: effect and parts, rule, sentence, source."),
+                .noting(
+                    KINDS,
+                    "A line a consequence: effect and parts, rule, sentence, source. The last line is its"
+                        + " money, at the prices typed."),
             PlanCommands::change,
             equipment),
         new JobCommand(
-            Usage.of("plan list", "", "Lists plans, and what was made or found.", Option.JOB),
+            Usage.of(
+                "plan list",
+                "",
+                "Lists plans, what was made or found, and what each costs.",
+                Option.JOB),
             PlanCommands::list,
             equipment),
         new JobCommand(
@@ -102,19 +111,26 @@ final class PlanCommands {
   private static Status change(Bench bench, Call call, Answer answer) throws BadInput {
     Change change = change(call, one(call, "kind of change"));
     Planning planning = new Planning(bench.job());
-    Optional<String> fault = change.findFault(bench.job().state().layout());
+    Optional<String> fault = planning.findWrong(change);
     if (fault.isPresent()) {
       throw new BadInput(fault.get());
     }
     Optional<String> against = planning.findContradiction(change);
     if (call.has(ONLY_SHOW)) {
-      show(answer, "Only shown", 0, change, planning.preview(change), against);
+      show(answer, "Only shown", 0, change, planning.preview(change), against, cost(bench, change));
       return Status.RIGHT;
     }
     Planning.Answer planned = planning.plan(change);
     if (planned instanceof Planning.Answer.Planned done) {
       Plan plan = done.plan();
-      show(answer, "Plan " + plan.number(), plan.number(), change, plan.consequences(), against);
+      show(
+          answer,
+          "Plan " + plan.number(),
+          plan.number(),
+          change,
+          plan.consequences(),
+          against,
+          cost(bench, change));
     }
     return Status.RIGHT;
   }
@@ -125,7 +141,8 @@ final class PlanCommands {
       int plan,
       Change change,
       List<Consequence> consequences,
-      Optional<String> against) {
+      Optional<String> against,
+      PlanCost cost) {
     List<String> lines = new ArrayList<>(List.of(head + ": " + change.words()));
     against.ifPresent(lines::add);
     List<Map<String, Object>> rows = new ArrayList<>();
@@ -133,12 +150,20 @@ final class PlanCommands {
       lines.add(Answer.cells(one.headline(), one.rule(), one.sentence(), one.source()));
       rows.add(fields(one).all());
     }
+    lines.add(Answer.cells("money", cost.sentence()));
     answer.only(
         Fields.of("plan", plan)
             .and("change", change.words())
             .and("contradiction", against.orElse(""))
-            .and("consequences", rows),
+            .and("consequences", rows)
+            .and("items", MoneyEffect.rows(cost.lines()))
+            .and("perhaps", MoneyEffect.rows(cost.perhaps()))
+            .and("sum", cost.sum().text()),
         lines);
+  }
+
+  private static PlanCost cost(Bench bench, Change change) {
+    return new MoneyBook(bench.job()).effect(change);
   }
 
   private static Fields fields(Consequence one) {
@@ -156,24 +181,36 @@ final class PlanCommands {
 
   private static Status list(Bench bench, Call call, Answer answer) {
     for (Plan plan : new Planning(bench.job()).plans()) {
-      row(answer, plan.number(), "planned", plan.change());
+      row(bench, answer, plan.number(), "planned", plan.change());
     }
     for (LoggedEntry logged : bench.job().state().standing()) {
       if (logged.entry() instanceof ChangeMade made) {
         Change change = new Change(made.change(), made.where(), made.detail());
-        row(answer, made.plan(), "made", change);
+        row(bench, answer, made.plan(), "made", change);
       }
     }
     for (Change change : new Planning(bench.job()).fromShop()) {
-      row(answer, 0, "made", change);
+      row(bench, answer, 0, "made", change);
     }
     return Status.RIGHT;
   }
 
-  private static void row(Answer answer, int plan, String state, Change change) {
+  private static void row(Bench bench, Answer answer, int plan, String state, Change change) {
+    MoneyBook book = new MoneyBook(bench.job());
+    PlanCost cost = book.effect(change);
+    long unpriced = cost.lines().stream().filter(item -> !item.priced()).count();
     answer.row(
-        Fields.of("plan", plan).and("state", state).and("change", change.words()),
-        Answer.cells(plan == 0 ? "-" : Integer.toString(plan), state, change.words()));
+        Fields.of("plan", plan)
+            .and("state", state)
+            .and("change", change.words())
+            .and("sum", cost.sum().text())
+            .and("unpriced", unpriced),
+        Answer.cells(
+            plan == 0 ? "-" : Integer.toString(plan),
+            state,
+            change.words(),
+            book.budget().text(cost.sum())
+                + (unpriced == 0 ? "" : ", " + unpriced + " without a price")));
   }
 
   private static Status made(Bench bench, Call call, Answer answer) throws BadInput {
@@ -184,7 +221,14 @@ final class PlanCommands {
             ? planning.carryOut(Integer.parseInt(what))
             : planning.make(change(call, what));
     if (made instanceof Planning.Answer.Made done) {
-      show(answer, "Made", 0, done.change(), done.consequences(), Optional.empty());
+      show(
+          answer,
+          "Made",
+          0,
+          done.change(),
+          done.consequences(),
+          Optional.empty(),
+          cost(bench, done.change()));
     }
     return refused(made);
   }

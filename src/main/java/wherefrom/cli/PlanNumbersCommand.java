@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.job.CostItem;
 import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.PlanBook;
@@ -101,9 +102,9 @@ final class PlanNumbersCommand implements Command {
     effects.ifPresent(
         known ->
             fields
-                .and("follows", known.lines().stream().map(PlanEffects.Line::sentence).toList())
+                .and("follows", known.lines().stream().map(CostItem::sentence).toList())
                 .and("checks", known.checks())
-                .and("cost", known.sum().text()));
+                .and("cost", known.cost().sum().text()));
     return fields;
   }
 
@@ -115,7 +116,7 @@ final class PlanNumbersCommand implements Command {
   }
 
   private static String word(Margin margin) {
-    return margin.standing().name().toLowerCase(java.util.Locale.ROOT);
+    return margin.standing().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
   }
 
   private static List<String> lines(PlanColumn column, Optional<PlanEffects> effects) {
@@ -127,7 +128,7 @@ final class PlanNumbersCommand implements Command {
         known -> {
           known.lines().forEach(line -> lines.add(Answer.cells("follows", line.sentence())));
           known.checks().forEach(check -> lines.add(Answer.cells("check", check)));
-          lines.add(Answer.cells("cost", known.moneyWords(), known.withIt().sentence()));
+          lines.add(Answer.cells("cost", known.moneyWords(), known.cost().total()));
         });
     return lines;
   }

@@ -139,7 +139,7 @@ final class ReadCommand implements Command {
 
   private static String meaning(String text, Optional<Bench> bench) {
     return bench
-        .map(open -> Meaning.of(open.find(text)))
+        .map(open -> Meaning.of(open.book().find(text)))
         .or(() -> TagCode.find(text).map(Meaning::of))
         .orElse("not one of ours");
   }

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.match.Match;
 import wherefrom.job.Equipment;
-import wherefrom.job.Handled;
-import wherefrom.job.Handling;
 import wherefrom.job.Retagging;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -84,10 +82,6 @@ final class RetagCommands {
     int chosen = item == 0 ? Integer.parseInt(match.best()) : item;
     Retagging.Answer came = new Retagging(bench.job()).accept(match, chosen);
     if (came instanceof Retagging.Answer.Refused refused) {
-      throw new BadInput(refused.sentence());
-    }
-    Handled tagged = new Handling(bench.job()).reissue(chosen, "tag lost");
-    if (tagged instanceof Handled.Refused refused) {
       throw new BadInput(refused.sentence());
     }
     Part part = bench.job().state().getPart(chosen).part();

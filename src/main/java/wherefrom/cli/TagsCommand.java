@@ -35,6 +35,7 @@ final class TagsCommand implements Command {
             Option.maybe(
                 "--cards", "places|actions|baskets|scanner", "cards instead of the parts' tags"),
             Option.several("--only", "ITEM", "item numbers, codes or kinds of part"),
+            Option.THIS_ENGINE,
             Option.flag("--new", "only the tags that no sheet holds yet"),
             Option.maybe("--start", "N", "the first label to use on a half-used sheet"),
             Option.maybe("--count", "N", "how many baskets, 8 where not given"),

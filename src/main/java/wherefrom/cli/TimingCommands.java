@@ -70,13 +70,16 @@ final class TimingCommands {
             .noting(keys, "Source: " + working.card().source().text() + "."),
         (bench, call, answer) -> {
           WorkingBook book = new WorkingBook(working, Optional.of(bench.job()));
-          for (String text : call.operands()) {
-            String[] pair = pair(call, text);
-            if (working.card().findInput(pair[0]).isEmpty()) {
-              throw call.wrong("There is no figure \"" + pair[0] + "\" here.");
-            }
-            kept(book.set(pair[0], pair[1]));
-          }
+          bench.asOne(
+              () -> {
+                for (String text : call.operands()) {
+                  String[] pair = pair(call, text);
+                  if (working.card().findInput(pair[0]).isEmpty()) {
+                    throw call.wrong("There is no figure \"" + pair[0] + "\" here.");
+                  }
+                  kept(book.set(pair[0], pair[1]));
+                }
+              });
           return worked(book.answer(), answer);
         });
   }
@@ -120,13 +123,18 @@ final class TimingCommands {
             options.toArray(Option[]::new)),
         (bench, call, answer) -> {
           TimingBook book = new TimingBook(bench.job());
+          bench.asOne(
+              () -> {
+                for (TimingSetting setting : TimingSetting.values()) {
+                  Optional<String> typed = call.find("--" + setting.key());
+                  if (typed.isPresent()) {
+                    kept(book.set(setting, typed.get()));
+                  }
+                }
+              });
           Fields fields = Fields.of("lobes", book.lobes().size());
           List<String> lines = new ArrayList<>();
           for (TimingSetting setting : TimingSetting.values()) {
-            Optional<String> typed = call.find("--" + setting.key());
-            if (typed.isPresent()) {
-              kept(book.set(setting, typed.get()));
-            }
             String now = book.find(setting).map(amount -> amount.text()).orElse("not known");
             fields = fields.and(setting.key(), now);
             lines.add(Answer.cells(setting.key(), now));
@@ -156,10 +164,14 @@ final class TimingCommands {
         (bench, call, answer) -> {
           ValveSpot lobe = lobe(bench, call);
           TimingBook book = new TimingBook(bench.job());
-          for (String text : texts(call)) {
-            String[] pair = pair(call, text);
-            kept(book.read(lobe, pair[0], pair[1]));
-          }
+          List<String> texts = texts(call);
+          bench.asOne(
+              () -> {
+                for (String text : texts) {
+                  String[] pair = pair(call, text);
+                  kept(book.read(lobe, pair[0], pair[1]));
+                }
+              });
           return said(book, lobe, answer);
         });
   }
@@ -222,13 +234,17 @@ final class TimingCommands {
             .noting("Keys: " + keys + ".", ZERO),
         (bench, call, answer) -> {
           TimingBook book = new TimingBook(bench.job());
-          kept(book.cardSource(call.get("--source")));
-          for (String text : call.operands()) {
-            String[] pair = pair(call, text);
-            TimingValue value =
-                TimingValue.find(pair[0])
-                    .orElseThrow(() -> call.wrong("There is no card value \"" + pair[0] + "\"."));
-            kept(book.card(value, pair[1]));
+          List<TimingValue> values = new ArrayList<>();
+          bench.asOne(
+              () -> {
+                kept(book.cardSource(call.get("--source")));
+                for (String text : call.operands()) {
+                  String[] pair = pair(call, text);
+                  values.add(cardValue(call, pair[0]));
+                  kept(book.card(values.get(values.size() - 1), pair[1]));
+                }
+              });
+          for (TimingValue value : values) {
             double degrees = book.card(value).orElseThrow();
             answer.row(
                 Fields.of("value", value.key()).and("degrees", degrees),
@@ -236,6 +252,11 @@ final class TimingCommands {
           }
           return Status.RIGHT;
         });
+  }
+
+  private static TimingValue cardValue(Call call, String key) throws BadInput {
+    return TimingValue.find(key)
+        .orElseThrow(() -> call.wrong("There is no card value \"" + key + "\"."));
   }
 
   private Command show() {

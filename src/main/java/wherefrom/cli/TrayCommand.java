@@ -82,7 +82,7 @@ final class TrayCommand implements Command {
     try (Bench bench = Bench.open(equipment, call, answer)) {
       GreyImage picture = equipment.pictures().load(file);
       Reading reading = equipment.reader().read(picture, bench.book().issued());
-      Tray tray = Tray.of(bench.job().state(), bench.shelf(), reading);
+      Tray tray = Tray.of(bench.job().state(), bench.names(), reading);
       if (call.has(PICTURE)) {
         equipment.pictures().saveMarked(picture, PictureMark.of(tray), call.path(PICTURE.name()));
       }

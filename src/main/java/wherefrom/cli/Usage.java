@@ -29,8 +29,12 @@ record Usage(
     return new Usage(name, operands, summary, options, List.of(lines));
   }
 
+  /** Where codes are taken there is always a way to confirm a typed one. */
   List<Option> allOptions() {
     List<Option> all = new ArrayList<>(options);
+    if (operands.contains("CODE") && !options.contains(Option.THIS_ENGINE)) {
+      all.add(Option.THIS_ENGINE);
+    }
     all.add(Option.JSON);
     all.add(Option.HELP);
     return all;

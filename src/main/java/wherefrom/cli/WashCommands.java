@@ -1,6 +1,7 @@
 package wherefrom.cli;
 
 import java.util.List;
+import java.util.Optional;
 import wherefrom.job.Equipment;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Washing;
@@ -18,12 +19,17 @@ final class WashCommands {
             equipment),
         new JobCommand(
             Usage.of(
-                "wash count",
-                "",
-                "Checks a whole basket in by count; a wrong count is stopped.",
-                Option.JOB,
-                Option.needed("--basket", "N", "the basket's number"),
-                Option.needed("--pieces", "N", "how many pieces were counted")),
+                    "wash count",
+                    "",
+                    "Checks a whole basket in by count; a wrong count is stopped.",
+                    Option.JOB,
+                    Option.needed("--basket", "N", "the basket's number"),
+                    Option.needed("--pieces", "N", "how many pieces were counted"),
+                    Option.maybe("--tags", "on|off", "whether the tags stayed on in the wash"))
+                .noting(
+                    "A count tells that all came back, not which is which: where parts of a kind"
+                        + " lay together, say --tags on. With --tags off those stay in the basket"
+                        + " until \"retag\" has told them."),
             WashCommands::count,
             equipment));
   }
@@ -52,9 +58,20 @@ final class WashCommands {
         new Washing(bench.job())
             .backByCount(
                 call.number("--basket", 0, 1, TagCode.MOST_ITEM),
-                call.number("--pieces", 0, 0, TagCode.MOST_ITEM));
+                call.number("--pieces", 0, 0, TagCode.MOST_ITEM),
+                tags(call));
     boolean back = came instanceof Washing.Answer.Back;
-    answer.only(Fields.of("back", back).and("sentence", came.sentence()), came.sentence());
+    String next = came instanceof Washing.Answer.Asked ? " Say --tags on, or --tags off." : "";
+    String sentence = came.sentence() + next;
+    answer.only(Fields.of("back", back).and("sentence", sentence), sentence);
     return Status.stoppedIf(!back);
+  }
+
+  private static Optional<Boolean> tags(Call call) throws BadInput {
+    Optional<String> said = call.find("--tags");
+    if (said.isPresent() && !said.get().equals("on") && !said.get().equals("off")) {
+      throw call.wrong("--tags: \"" + said.get() + "\" is neither on nor off.");
+    }
+    return said.map("on"::equals);
   }
 }

@@ -35,7 +35,7 @@ final class WhereCommand implements Command {
 
   private static Status where(Bench bench, String code, Answer answer) {
     EngineJob state = bench.job().state();
-    Found found = bench.find(code);
+    Found found = bench.book().find(code);
     Fields fields = Fields.of("code", code).and("meaning", Meaning.of(found));
     if (found instanceof Found.Refused refused) {
       String sentence = Meaning.sentence(refused.verdict());

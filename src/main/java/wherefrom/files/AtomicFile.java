@@ -74,7 +74,7 @@ public final class AtomicFile {
     } finally {
       Files.deleteIfExists(temporary);
     }
-    forceFolder(folder);
+    Folders.force(folder);
   }
 
   private static Path folderOf(Path target) throws IOException {
@@ -82,7 +82,7 @@ public final class AtomicFile {
     if (folder == null) {
       throw new IOException(target + " is no file that can be written.");
     }
-    Files.createDirectories(folder);
+    Folders.make(folder);
     return folder;
   }
 
@@ -95,14 +95,11 @@ public final class AtomicFile {
   }
 
   /**
-   * Forces a folder, so that a file created in it is still named there after a power cut. Systems
-   * that cannot open a folder keep its names themselves: there it does nothing.
+   * Forces a folder; see {@link Folders#force}.
+   *
+   * @throws IOException when the disk fails
    */
-  public static void forceFolder(Path folder) {
-    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-      channel.force(true);
-    } catch (IOException e) {
-      // Not every system lets a folder be opened; what is in the file is forced all the same.
-    }
+  public static void forceFolder(Path folder) throws IOException {
+    Folders.force(folder);
   }
 }

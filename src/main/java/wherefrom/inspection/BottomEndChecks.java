@@ -12,8 +12,9 @@ import wherefrom.parts.PartKind;
 /** Shells, rods, caps, pistons and cam bearings. */
 final class BottomEndChecks {
   private static final String SHELL_PASS = "An even grey band over two thirds of the face.";
-  private static final String SHELL_SUSPECT = "Copper shows, light scores, or a band at one edge.";
-  private static final String SHELL_FAIL = "Grit in it, flaking, wiped, or blue from heat.";
+  private static final String SHELL_SUSPECT = "Light scores, or a band at one edge.";
+  private static final String SHELL_FAIL =
+      "Copper shows, grit in it, flaking, wiped, or blue from heat.";
 
   static final List<Check> ROWS =
       List.of(

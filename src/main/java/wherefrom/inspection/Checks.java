@@ -3,6 +3,7 @@ package wherefrom.inspection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.engine.LifterType;
 import wherefrom.parts.PartKind;
 
 /** Every quick test there is, by what it is for. */
@@ -21,6 +22,12 @@ public final class Checks {
   /** The tests for a kind of part, in the order of doing them; never empty. */
   public static List<Check> of(PartKind kind) {
     return of(kind.key());
+  }
+
+  /** The tests for a lifter of this type: a roller has no foot, a flat lifter no wheel. */
+  public static List<Check> ofLifter(LifterType type) {
+    String other = type == LifterType.ROLLER ? "lifter-foot" : "lifter-wheel";
+    return of(PartKind.LIFTER).stream().filter(check -> !check.key().equals(other)).toList();
   }
 
   public static List<Check> of(Feature feature) {

@@ -75,9 +75,9 @@ final class RockerChecks {
               .printed("fit 0.0006 to 0.0020 in, limit 0.0039 in", TM_653)
               .source(TM_653)
               .settledBy("lifter-diameter"),
-          Check.of(PartKind.LIFTER, "lifter-wheel", "Roller only: wheel and needles")
+          Check.of(PartKind.LIFTER, "lifter-wheel", "Wheel and needles")
               .how("Turn the wheel slowly; feel for play.", "The wheel and its axle.")
-              .tells("Smooth, no play; or it has no wheel.", "It clicks once.", "Pits, or rough."),
+              .tells("Smooth, no play.", "It clicks once.", "Pits, or rough."),
           Check.of(Feature.LIFTER_BORE, "lifter-bore-look", "Is the lifter bore clean?")
               .how("Look with a lamp; feel with a finger.", "All round the bore.")
               .tells("Smooth.", "Light scratches.", "Scored deep, or cracked."),

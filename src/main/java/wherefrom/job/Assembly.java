@@ -18,6 +18,9 @@ import wherefrom.parts.Place;
 
 /** What is fitted where: the fold over the entries that speak of putting together. */
 final class Assembly {
+  /** The word of the verdict on a part that sits where something stands against it. */
+  private static final String FITTED_BUT = "fitted, but";
+
   private final Map<Place, Integer> fitted = new LinkedHashMap<>();
   private final Map<Integer, Place> fittedAt = new LinkedHashMap<>();
   private final Map<Integer, PartFitted> onPurpose = new LinkedHashMap<>();
@@ -70,6 +73,7 @@ final class Assembly {
       fit(fit, logged.sequence());
     } else if (entry instanceof PartUnfitted unfitted) {
       remove(unfitted.item());
+      solve(unfitted.item());
     } else if (entry instanceof PartOut out) {
       kept.remove(out.item());
     } else if (entry instanceof PartReplaced replaced) {
@@ -99,6 +103,12 @@ final class Assembly {
     }
     // A fit is made only by solving the stop that stands, if one does.
     standingStop = Optional.empty();
+  }
+
+  /** A part that should not sit where it sits has been taken out: nothing is stopped any more. */
+  private void solve(int item) {
+    standingStop =
+        standingStop.filter(stop -> stop.item() != item || !stop.word().equals(FITTED_BUT));
   }
 
   private void remove(int item) {

@@ -2,6 +2,7 @@ package wherefrom.job;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 
 /** A second copy of a job, on a stick or another disk, made after each sitting. */
 public interface Backups {
@@ -11,8 +12,17 @@ public interface Backups {
    *
    * @param folder the copy
    * @param files how many files were written; the others were there already
+   * @param upTo the sequence of the last entry that the copy holds; 0 for none
+   * @param damage a sentence for each damage of the job; empty when it is sound. The copy of a
+   *     damaged logbook lies in a folder of its own, and the older copy is as it was
+   * @param settled whether the system said that everything is on the disk that holds the copy, so
+   *     that it can be pulled out
    */
-  record Copied(Path folder, int files) {}
+  record Copied(Path folder, int files, long upTo, List<String> damage, boolean settled) {
+    public Copied {
+      damage = List.copyOf(damage);
+    }
+  }
 
   /**
    * Brings the copy of a job up to date and reads it back.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.inspection.Decision;
@@ -14,6 +15,7 @@ import wherefrom.job.entry.SetDecided;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
+import wherefrom.quantity.Money;
 
 /** Decisions: proposed by the rules with their reasons, made by the person. */
 public final class Deciding {
@@ -158,6 +160,19 @@ public final class Deciding {
   /** What must be bought besides: things without a tag, such as the cam. */
   public List<Purchase> purchases() {
     return new PurchaseList(job.state()).lines();
+  }
+
+  /** What the parts of a line of the shopping list cost; empty where a price is missing. */
+  public Optional<Money> findCost(Replacement line) {
+    CostList list = CostList.standing(job.state());
+    Map<String, Money> prices = new MoneyEntries(job.state()).prices();
+    return list.findCost(line.places(), prices);
+  }
+
+  /** What a thing to buy besides costs; empty where it has no price. */
+  public Optional<Money> findCost(Purchase thing) {
+    return Optional.ofNullable(new MoneyEntries(job.state()).prices().get(thing.what()))
+        .map(price -> Money.ofCents(Math.multiplyExact(price.cents(), (long) thing.pieces())));
   }
 
   private List<PartRecord> current(PartKind kind) {

@@ -10,6 +10,9 @@ import java.util.Optional;
 
 /** The invented job that comes with the program: worked on as a copy, never changed itself. */
 public final class DemoJob {
+  /** The number of its engine. */
+  public static final int ENGINE = 4_410_274;
+
   private static final String FOLDER = "demo";
   private static final String ROOT = "/wherefrom/demo/";
   private static final String INDEX = "files.txt";

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Section;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Decision;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
@@ -68,6 +69,7 @@ public final class EngineJob implements Bench {
   private final ShopChanges shopChanges = new ShopChanges(this);
   private boolean inspecting;
   private Optional<Long> decisionsAskedSince = Optional.empty();
+  private final List<Spot> cards;
   private Optional<StandingRules> rules = Optional.empty();
   private Optional<Meanings> meanings = Optional.empty();
   private Optional<MeasureBook> measures = Optional.empty();
@@ -77,6 +79,7 @@ public final class EngineJob implements Bench {
   private EngineJob(JobOpened opened) {
     this.opened = opened;
     this.kinds = new TreeSet<>(opened.kinds());
+    this.cards = opened.numberedCards();
   }
 
   /**
@@ -89,19 +92,29 @@ public final class EngineJob implements Bench {
     if (entries.isEmpty() || !(entries.get(0).entry() instanceof JobOpened opened)) {
       throw new IllegalStateException("the logbook does not begin with the opening of a job");
     }
-    Set<Long> takenBack = new HashSet<>();
-    for (LoggedEntry logged : entries) {
-      if (logged.entry() instanceof TakenBack back) {
-        takenBack.add(back.sequence());
-      }
-    }
+    Set<Long> takenBack = takenBack(entries);
     EngineJob job = new EngineJob(opened);
-    for (LoggedEntry logged : entries) {
-      if (!(logged.entry() instanceof TakenBack) && !takenBack.contains(logged.sequence())) {
-        job.apply(logged);
+    entries.stream()
+        .filter(logged -> !takenBack.contains(logged.sequence()))
+        .flatMap(LoggedEntry::each)
+        .filter(logged -> !(logged.entry() instanceof TakenBack))
+        .forEach(job::apply);
+    return job;
+  }
+
+  /** Read from the end: what was taken back takes nothing back. */
+  private static Set<Long> takenBack(List<LoggedEntry> entries) {
+    Set<Long> takenBack = new HashSet<>();
+    for (int at = entries.size() - 1; at >= 0; at--) {
+      LoggedEntry logged = entries.get(at);
+      if (!takenBack.contains(logged.sequence())) {
+        logged
+            .each()
+            .filter(each -> each.entry() instanceof TakenBack)
+            .forEach(each -> takenBack.add(((TakenBack) each.entry()).sequence()));
       }
     }
-    return job;
+    return takenBack;
   }
 
   /** Takes in the next entry, which must not be one that takes back. */
@@ -152,6 +165,11 @@ public final class EngineJob implements Bench {
   @Override
   public Layout layout() {
     return opened.layout();
+  }
+
+  /** The spots by the number of their place card: the spot of card 1 first. */
+  public List<Spot> cards() {
+    return cards;
   }
 
   public Set<PartKind> kinds() {

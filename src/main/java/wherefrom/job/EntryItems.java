@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import wherefrom.inspection.Subject;
+import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.SubjectPhotographed;
 import wherefrom.job.entry.TagsPrinted;
@@ -21,6 +22,9 @@ public final class EntryItems {
   public static List<Integer> of(JobEntry entry) {
     if (entry instanceof TagsPrinted printed && printed.type() != TagType.PART) {
       return List.of();
+    }
+    if (entry instanceof Act act) {
+      return act.entries().stream().flatMap(each -> of(each).stream()).distinct().toList();
     }
     if (entry instanceof SubjectPhotographed photo) {
       return Subject.find(photo.subject())
@@ -49,7 +53,7 @@ public final class EntryItems {
     if (value instanceof Integer item && item > 0) {
       items.add(item);
     } else if (value instanceof List<?> several) {
-      several.forEach(each -> items.add((Integer) each));
+      several.forEach(each -> add(items, each));
     }
   }
 }

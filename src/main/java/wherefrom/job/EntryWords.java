@@ -3,10 +3,12 @@ package wherefrom.job;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.DecisionEntry;
+import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
@@ -54,14 +56,24 @@ public final class EntryWords {
               .sorted()
               .collect(Collectors.joining(", "));
     }
+    if (entry instanceof Act act) {
+      return act.entries().stream().map(each -> of(job, each)).collect(Collectors.joining("; "));
+    }
     if (entry instanceof TagsPrinted printed) {
       return printed.items().size() + " " + printed.type().word() + " tags printed";
     }
     if (entry instanceof PlaceExcused excused) {
-      return excused.place().words() + " left empty: " + excused.reason();
+      String how =
+          job.findSeated(excused.place()).isPresent() ? " left as it is: " : " left empty: ";
+      return excused.place().words() + how + excused.reason();
     }
     if (entry instanceof SectionClosed closed) {
       return "section closed: " + closed.section();
+    }
+    if (entry instanceof DecisionsAsked asked) {
+      return asked.everyPart()
+          ? "a decision asked of every part"
+          : "a decision asked only of parts in doubt";
     }
     if (entry instanceof StopGiven stop) {
       return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word();

@@ -1,10 +1,12 @@
 package wherefrom.job;
 
+import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
@@ -49,6 +51,39 @@ public final class Fitting {
     return stands;
   }
 
+  /**
+   * What stands in the way is taken out by hand, then the part is judged anew. Where it is right,
+   * both are one act; a stop that comes instead is an entry of its own, as it is solved alone.
+   */
+  public Verdict tookOut(Part inTheWay, String reason, Part part, Spot spot) {
+    Verdict verdict =
+        job.asOne(
+            () -> {
+              job.record(new PartUnfitted(inTheWay.item(), reason));
+              Verdict now = judge(part, spot, false);
+              return now.stops() ? now : fit(part, spot, false);
+            });
+    return verdict.stops() ? fit(part, spot, false) : verdict;
+  }
+
+  /**
+   * A fit that was none is taken back, whatever was logged since. Where another part made room in
+   * the same act, that stands: the part is taken out again.
+   */
+  public void takeBack(Part part) {
+    List<LoggedEntry> standing = job.state().standing();
+    Optional<LoggedEntry> fit =
+        standing.stream()
+            .filter(it -> it.entry() instanceof PartFitted one && one.item() == part.item())
+            .reduce((earlier, later) -> later)
+            .map(it -> Undo.whole(standing, it.sequence()));
+    if (fit.isPresent() && fit.get().entry() instanceof PartFitted) {
+      job.record(new TakenBack(fit.get().sequence()));
+    } else if (job.state().findFittedAt(part.item()).isPresent()) {
+      job.record(new PartUnfitted(part.item(), "it was in turned"));
+    }
+  }
+
   /** What fitting a part at a spot on purpose would un-mate; empty where it is at home there. */
   public Optional<Unmated> findUnmated(Part part, Spot spot) {
     return Place.canLive(part.kind(), spot)
@@ -81,12 +116,19 @@ public final class Fitting {
     if (!against.stops()) {
       return fit(part, spot, false);
     }
+    return job.asOne(
+        () -> {
+          makeRoom(place, part);
+          job.record(new PartFitted(part.item(), place, reason.strip(), against.word()));
+          return against;
+        });
+  }
+
+  private void makeRoom(Place place, Part part) {
     job.state()
         .findFitted(place)
         .filter(there -> there.item() != part.item())
         .ifPresent(
             there -> job.record(new PartUnfitted(there.item(), "made room for another part")));
-    job.record(new PartFitted(part.item(), place, reason.strip(), against.word()));
-    return against;
   }
 }

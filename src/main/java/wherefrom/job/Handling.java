@@ -119,7 +119,7 @@ public final class Handling {
 
   /** The part's tag is lost or spoilt: the next issue counts, the older ones are retired. */
   public Handled reissue(int item, String reason) {
-    int issue = job.state().getPart(item).part().issue() + 1;
+    int issue = job.nextIssue(item);
     if (reason.isBlank()) {
       return new Handled.Refused("Say why the tag is printed anew.");
     }
@@ -155,7 +155,12 @@ public final class Handling {
     PartRecord part = job.state().getPart(item);
     return wanted.contains(part.where())
         ? log(item, entry)
-        : new Handled.Refused(rule + ". This one is " + part.where().words() + ".");
+        : new Handled.Refused(rule + ". This one is " + part.where().words() + "." + found(part));
+  }
+
+  /** A lost part that someone holds is found. */
+  private static String found(PartRecord part) {
+    return part.where() == Whereabouts.LOST ? " If it is in your hand, say that it is found." : "";
   }
 
   private Handled log(int item, JobEntry entry) {

@@ -14,6 +14,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookRecorded;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 
 /** Quick tests at the bench: the cards of a part or a feature, their answers, what is left. */
@@ -133,7 +134,12 @@ public final class Inspecting {
     }
     return job.state()
         .findPart(((Subject.APart) subject).item())
-        .map(part -> Checks.of(part.part().kind()))
+        .map(PartRecord::part)
+        .map(
+            part ->
+                part.kind() == PartKind.LIFTER
+                    ? Checks.ofLifter(new Bought(job.state()).lifterType(part))
+                    : Checks.of(part.kind()))
         .orElse(List.of());
   }
 

@@ -1,6 +1,8 @@
 package wherefrom.job;
 
 import java.time.Instant;
+import java.util.stream.Stream;
+import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
 
 /**
@@ -9,4 +11,12 @@ import wherefrom.job.entry.JobEntry;
  * @param sequence 1 for the first, then one up
  * @param time when it was written, UTC
  */
-public record LoggedEntry(long sequence, Instant time, JobEntry entry) {}
+public record LoggedEntry(long sequence, Instant time, JobEntry entry) {
+
+  /** What it says, entry by entry: those of an act share its sequence and time. */
+  public Stream<LoggedEntry> each() {
+    return entry instanceof Act act
+        ? act.entries().stream().map(part -> new LoggedEntry(sequence, time, part))
+        : Stream.of(this);
+  }
+}

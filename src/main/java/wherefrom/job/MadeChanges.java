@@ -28,16 +28,11 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.OneCam;
+import wherefrom.rules.consequence.Setting;
 
 /** The changes that stand: those recorded, and those that looks and fits amount to. */
 final class MadeChanges {
-  private static final Set<ChangeKind> CAM_CHANGES =
-      EnumSet.of(
-          ChangeKind.NEW_FLAT_CAM,
-          ChangeKind.CAM_REGROUND,
-          ChangeKind.NEW_ROLLER_CAM,
-          ChangeKind.FLAT_TO_ROLLER);
-
   /** A failed answer to these checks is a finding that has rules of its own. */
   private static final Map<String, ChangeKind> FAILED =
       Map.of(
@@ -87,11 +82,20 @@ final class MadeChanges {
     job.standing().forEach(made::take);
     job.measures().all().forEach(made::take);
     List<MadeChange> all = new ArrayList<>(made.changes.values());
-    if (all.stream().anyMatch(change -> CAM_CHANGES.contains(change.change().kind()))) {
+    if (all.stream().anyMatch(change -> OneCam.isDecidedBy(change.change().kind()))) {
       all.removeIf(change -> change.change().kind() == ChangeKind.LIFTER_REPLACED);
       all.removeIf(change -> change.change().kind() == ChangeKind.LIFTER_REUSED);
     }
     return all;
+  }
+
+  /** The engine as these changes have left it. */
+  static Setting setting(EngineJob job) {
+    Setting setting = new Setting(job.layout(), job.places());
+    for (MadeChange made : of(job)) {
+      setting = setting.after(made.change());
+    }
+    return setting;
   }
 
   private void take(LoggedEntry logged) {

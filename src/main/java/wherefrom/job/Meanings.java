@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import wherefrom.engine.Layout;
+import wherefrom.engine.LifterType;
 import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.Consequence;
@@ -13,14 +14,23 @@ import wherefrom.rules.consequence.Setting;
 
 /** What changes mean for one engine, each worked out once: it is asked after every entry. */
 final class Meanings {
+  private record Key(Change change, LifterType lifters) {}
+
   private final Setting setting;
-  private final Map<Change, List<Consequence>> known = new HashMap<>();
+  private final Map<Key, List<Consequence>> known = new HashMap<>();
 
   Meanings(Layout layout, Collection<Place> places) {
     this.setting = new Setting(layout, places);
   }
 
-  List<Consequence> of(Change change) {
-    return known.computeIfAbsent(change, it -> ConsequenceRules.of(it, setting));
+  /** The engine as it came in. */
+  Setting setting() {
+    return setting;
+  }
+
+  /** What a change means for the engine as changes before it have left it. */
+  List<Consequence> of(Change change, Setting now) {
+    return known.computeIfAbsent(
+        new Key(change, now.lifters()), it -> ConsequenceRules.of(change, now));
   }
 }

@@ -2,26 +2,23 @@ package wherefrom.job;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.PriceNoted;
-import wherefrom.parts.Place;
 import wherefrom.quantity.Money;
 import wherefrom.quantity.Tender;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.Consequence;
-import wherefrom.rules.consequence.Effect;
 
 /** Money: quoted, committed, paid, avoided by reuse, and what plans would do to the budget. */
 public final class MoneyBook {
@@ -168,32 +165,31 @@ public final class MoneyBook {
     return findTender().orElseGet(() -> Tender.of(locale));
   }
 
-  /** Keeps the currency with the job's first amount, so that no other country changes it. */
-  public void begin(Locale locale) {
-    if (entries().findBudget().isEmpty()) {
-      job.record(new BudgetSet(0, CONTINGENCY, Tender.of(locale).letters()));
-    }
+  /**
+   * Keeps the currency with the job's first amount, so that no other country changes it: one act
+   * with what notes the amount, and nothing where that is refused.
+   */
+  public Answer begin(Locale locale, Supplier<Answer> amount) {
+    return job.asOne(
+        () -> {
+          if (entries().findBudget().isEmpty()) {
+            job.record(new BudgetSet(0, CONTINGENCY, Tender.of(locale).letters()));
+          }
+          return amount.get();
+        },
+        answer -> answer instanceof Answer.Kept);
   }
 
   /** The budget line as it is now. */
   public Budget budget() {
-    return budget(Optional.empty());
+    return budget(Foreseen.sum(toBuy()));
   }
 
-  /** The budget line with so much more on the side of the plans. */
-  public Budget budgetWith(Money more) {
-    return budget(Optional.empty(), more);
-  }
-
-  private Budget budget(Optional<Change> more) {
-    return budget(more, Money.ZERO);
-  }
-
-  private Budget budget(Optional<Change> more, Money onTop) {
+  private Budget budget(Money toBuy) {
     Map<CostState, Money> sums = new LinkedHashMap<>();
     Set<Integer> open =
         new Planning(job).plans().stream().map(Plan::number).collect(Collectors.toSet());
-    Money planned = onTop;
+    Money planned = Money.ZERO;
     for (CostLine line : lines()) {
       if (open.contains(line.plan()) && line.state() != CostState.AVOIDED) {
         planned = planned.plus(line.amount());
@@ -202,7 +198,6 @@ public final class MoneyBook {
       }
     }
     Foreseen foreseen = new Foreseen(job);
-    Money toBuy = foreseen.toBuy(more);
     BudgetSet set = entries().findBudget().orElse(new BudgetSet(0, 0, ""));
     Money quoted = sums.getOrDefault(CostState.QUOTED, Money.ZERO);
     Money committed = sums.getOrDefault(CostState.COMMITTED, Money.ZERO);
@@ -232,39 +227,34 @@ public final class MoneyBook {
   }
 
   /**
-   * What a change would cost: all that its rules say must be new, at the prices typed, and what its
-   * checks may ask for.
+   * What a change would cost: all that its rules say must be new or must be done, at the prices
+   * typed, and what its checks may ask for.
    */
   public PlanCost effect(Change change) {
-    Map<String, Money> prices = prices();
-    List<PlanCost.Item> items = new ArrayList<>();
-    List<PlanCost.Item> perhaps = new ArrayList<>();
-    Money sum = Money.ZERO;
-    for (Consequence consequence : new Planning(job).preview(change)) {
-      for (Map.Entry<String, Integer> one : Foreseen.split(consequence).entrySet()) {
-        PlanCost.Item item = item(one.getKey(), one.getValue(), prices, consequence);
-        sum = sum.plus(item.amount());
-        items.add(item);
-      }
-      if (consequence.effect() == Effect.CHECK_FIRST) {
-        consequence.places().stream()
-            .collect(Collectors.groupingBy(Place::kind, TreeMap::new, Collectors.counting()))
-            .forEach(
-                (kind, places) ->
-                    perhaps.add(item(kind.plural(), places.intValue(), prices, consequence)));
-      }
-    }
-    perhaps.removeIf(item -> items.stream().anyMatch(sure -> sure.what().equals(item.what())));
-    Foreseen foreseen = new Foreseen(job);
-    boolean atLeast = items.stream().anyMatch(item -> foreseen.isUncounted(item.what()));
-    return new PlanCost(items, perhaps, sum, atLeast, budget(Optional.of(change)));
+    return effect(List.of(change));
   }
 
-  private static PlanCost.Item item(
-      String what, int pieces, Map<String, Money> prices, Consequence because) {
-    Optional<Money> price = Optional.ofNullable(prices.get(what));
-    Money amount = Foreseen.times(price.orElse(Money.ZERO), pieces);
-    return new PlanCost.Item(what, pieces, price.isPresent(), amount, because.rule());
+  /** What changes would cost together: each piece once, whichever of them ask for it. */
+  public PlanCost effect(List<Change> changes) {
+    return cost(new Planning(job).preview(changes));
+  }
+
+  private PlanCost cost(List<Consequence> consequences) {
+    CostList list = CostList.of(job.state()).with(consequences);
+    List<CostItem> items = list.items(prices());
+    Foreseen foreseen = new Foreseen(job);
+    boolean atLeast = items.stream().anyMatch(foreseen::isUncounted);
+    return new PlanCost(
+        items,
+        list.perhaps(prices()),
+        Foreseen.sum(items),
+        atLeast,
+        budget(Foreseen.sum(foreseen.toBuy(consequences))));
+  }
+
+  /** What decisions, changes and open plans ask for and no cost line speaks of. */
+  public List<CostItem> toBuy() {
+    return new Foreseen(job).toBuy(List.of());
   }
 
   /** The prices typed, by what they are for. */

@@ -65,11 +65,14 @@ public final class MoneyCsv {
         return Optional.of("Row " + (at + 1) + " " + fault.get() + " Nothing was added.");
       }
     }
-    for (List<String> row : rows.subList(1, rows.size())) {
-      CostState state = state(row.get(2)).orElseThrow();
-      book.note(0, row.get(0), row.get(1), state, row.get(3), 0, row.get(4));
-    }
-    return Optional.empty();
+    return job.asOne(
+        () -> {
+          for (List<String> row : rows.subList(1, rows.size())) {
+            CostState state = state(row.get(2)).orElseThrow();
+            book.note(0, row.get(0), row.get(1), state, row.get(3), 0, row.get(4));
+          }
+          return Optional.<String>empty();
+        });
   }
 
   private static Optional<String> findFault(

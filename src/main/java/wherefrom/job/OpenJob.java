@@ -5,9 +5,15 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
+import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartReplaced;
-import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TakenBack;
 
 /**
@@ -18,7 +24,10 @@ public final class OpenJob implements AutoCloseable {
   private final Logbook logbook;
   private final Clock clock;
   private final List<LoggedEntry> entries;
+  private final Undo undo = new Undo(this);
   private EngineJob state;
+  private boolean inAct;
+  private int actFrom;
 
   /**
    * @throws LogbookException when the logbook's entries make no job
@@ -26,7 +35,7 @@ public final class OpenJob implements AutoCloseable {
   public OpenJob(Logbook logbook, Clock clock) {
     this.logbook = logbook;
     this.clock = clock;
-    this.entries = new ArrayList<>(logbook.entries());
+    this.entries = new ArrayList<>(logbook.entries().stream().flatMap(LoggedEntry::each).toList());
     try {
       this.state = EngineJob.of(entries);
     } catch (IllegalStateException e) {
@@ -47,54 +56,145 @@ public final class OpenJob implements AutoCloseable {
     return logbook.condition();
   }
 
-  /** Every entry ever written, those taken back included. */
+  /** Every entry ever written, those taken back included; those of an act each for itself. */
   public List<LoggedEntry> history() {
     return List.copyOf(entries);
   }
 
+  /** The sequence of the last entry: it grows with every step, whatever the clock says. */
+  public long sequence() {
+    return entries.get(entries.size() - 1).sequence();
+  }
+
   /**
-   * Writes an entry, then lets the state follow.
+   * To be asked before anything beside the logbook is written for the job.
+   *
+   * @throws LogbookException when the job is open for reading only
+   */
+  public void requireWritable() {
+    if (!condition().writable()) {
+      throw new LogbookException("Nothing was written. " + condition().sentence());
+    }
+  }
+
+  /**
+   * Writes an entry, then lets the state follow. Within {@link #asOne} it is written at the end.
    *
    * @throws LogbookException when it could not be written; the state is then as before
    */
   public LoggedEntry record(JobEntry entry) {
-    LoggedEntry logged = logbook.append(clock.instant(), entry);
-    entries.add(logged);
-    if (entry instanceof TakenBack) {
-      state = EngineJob.of(entries);
+    LoggedEntry logged = new LoggedEntry(nextSequence(), clock.instant(), entry);
+    Optional<EngineJob> after = entry instanceof TakenBack ? folded(logged) : Optional.empty();
+    if (!inAct) {
+      logged = logbook.append(logged.time(), entry);
+    }
+    logged.each().forEach(entries::add);
+    if (after.isPresent()) {
+      state = after.get();
     } else {
-      state.apply(logged);
+      logged.each().forEach(state::apply);
     }
     return logged;
   }
 
-  /** The last step that can be taken back; a stop counts only while it stands. */
-  public Optional<LoggedEntry> findLastStep() {
-    List<LoggedEntry> standing = state.standing();
-    for (int at = standing.size() - 1; at >= 0; at--) {
-      JobEntry entry = standing.get(at).entry();
-      boolean spentStop =
-          entry instanceof StopGiven && !state.standingStop().equals(Optional.of(entry));
-      if (entry.canBeTakenBack() && !spentStop) {
-        return Optional.of(standing.get(at));
-      }
-    }
-    return Optional.empty();
+  private long nextSequence() {
+    return entries.get(entries.size() - 1).sequence() + (inAct && entries.size() > actFrom ? 0 : 1);
   }
 
-  /** Takes the last step back and says which it was; empty when there is none left. */
+  /** The state with one more entry; tried before it is written, for it may make no job. */
+  private Optional<EngineJob> folded(LoggedEntry next) {
+    List<LoggedEntry> all = new ArrayList<>(entries);
+    all.add(next);
+    try {
+      return Optional.of(EngineJob.of(all));
+    } catch (IllegalStateException e) {
+      throw new LogbookException(
+          "This cannot be taken back, as later steps build on it: " + e.getMessage() + ".", e);
+    }
+  }
+
+  /**
+   * Does several things as one act: what is recorded meanwhile is written as one entry at the end,
+   * and taken back as one. Where the deed fails, nothing is written and the state is as before.
+   *
+   * @throws LogbookException when it could not be written; the state is then as before
+   */
+  public <T> T asOne(Supplier<T> deed) {
+    return asOne(deed, done -> true);
+  }
+
+  /**
+   * The same, where what came of it may be that it does not count: nothing is written then either.
+   *
+   * @param counts whether what came of the deed is to be kept
+   */
+  public <T> T asOne(Supplier<T> deed, Predicate<T> counts) {
+    if (inAct) {
+      return deed.get();
+    }
+    actFrom = entries.size();
+    inAct = true;
+    try {
+      T done = deed.get();
+      List<JobEntry> act = dropAct();
+      if (!act.isEmpty() && counts.test(done)) {
+        logbook.append(clock.instant(), Act.of(act)).each().forEach(entries::add);
+      }
+      return done;
+    } finally {
+      if (inAct) {
+        dropAct();
+      }
+      state = EngineJob.of(entries);
+    }
+  }
+
+  /** Ends the act; what was recorded in it. */
+  private List<JobEntry> dropAct() {
+    inAct = false;
+    List<LoggedEntry> tail = entries.subList(actFrom, entries.size());
+    List<JobEntry> act = tail.stream().map(LoggedEntry::entry).toList();
+    tail.clear();
+    return act;
+  }
+
+  /**
+   * The step that UNDO takes back next, an act whole. Empty where none is left, and where what was
+   * done last cannot be taken back: UNDO tells so first.
+   */
+  public Optional<LoggedEntry> findLastStep() {
+    return undo.findStep();
+  }
+
+  /**
+   * Takes the last step back; where that cannot be, tells why, and asked again takes one before.
+   */
+  public Undone undo() {
+    return undo.press();
+  }
+
+  /** Takes back the last step that can be, whatever stays that was done since. */
+  public Undone undoBefore() {
+    return undo.pressBefore();
+  }
+
+  /** Takes the last step back and says which it was; empty where there is none that can be. */
   public Optional<LoggedEntry> takeBack() {
     Optional<LoggedEntry> last = findLastStep();
     last.ifPresent(step -> record(new TakenBack(step.sequence())));
     return last;
   }
 
+  /** The stop that stands, whatever was logged since; empty when none does. */
+  public Optional<LoggedEntry> findStandingStop() {
+    return state.standingStop().stream()
+        .flatMap(stop -> state.standing().stream().filter(it -> it.entry() == stop))
+        .findFirst();
+  }
+
   /** Takes back the stop that stands, whatever was logged since; empty when none stands. */
   public Optional<LoggedEntry> takeBackStop() {
-    Optional<LoggedEntry> standing =
-        state.standingStop().stream()
-            .flatMap(stop -> state.standing().stream().filter(it -> it.entry() == stop))
-            .findFirst();
+    Optional<LoggedEntry> standing = findStandingStop();
     standing.ifPresent(step -> record(new TakenBack(step.sequence())));
     return standing;
   }
@@ -104,13 +204,34 @@ public final class OpenJob implements AutoCloseable {
    * back: their tags may hang on something.
    */
   public int nextItem() {
-    int highest = state.parts().stream().mapToInt(part -> part.part().item()).max().orElse(0);
-    for (LoggedEntry logged : entries) {
-      if (logged.entry() instanceof PartReplaced replaced) {
-        highest = Math.max(highest, replaced.newItem());
-      }
-    }
-    return highest + 1;
+    int standing = state.parts().stream().mapToInt(part -> part.part().item()).max().orElse(0);
+    int ever =
+        highest(
+            entry -> {
+              if (entry instanceof PartReplaced replaced) {
+                return replaced.newItem();
+              }
+              if (entry instanceof KindsTracked tracked) {
+                return tracked.first() + tracked.items().size() - 1;
+              }
+              return entry instanceof JobOpened opened ? opened.numberedItems().size() : 0;
+            });
+    return 1 + Math.max(standing, ever);
+  }
+
+  /** The issue for a part's new tag; never used twice, for the same reason. */
+  public int nextIssue(int item) {
+    int tagged =
+        highest(
+            entry ->
+                entry instanceof TagReissued reissued && reissued.item() == item
+                    ? reissued.issue()
+                    : 0);
+    return 1 + Math.max(tagged, state.getPart(item).part().issue());
+  }
+
+  private int highest(ToIntFunction<JobEntry> number) {
+    return entries.stream().map(LoggedEntry::entry).mapToInt(number).max().orElse(0);
   }
 
   @Override

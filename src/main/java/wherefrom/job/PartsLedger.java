@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
 import wherefrom.inspection.Decision;
 import wherefrom.job.entry.BackFromShop;
@@ -30,6 +31,7 @@ import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.TagReissued;
+import wherefrom.parts.FirstNumbering;
 import wherefrom.parts.Interchange;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -92,23 +94,45 @@ final class PartsLedger {
 
   void open(JobOpened opened) {
     layout = Optional.of(opened.layout());
-    add(opened.layout(), opened.kinds());
+    number(1, opened.numberedItems());
   }
 
   void track(Layout layout, KindsTracked tracked) {
-    add(layout, tracked.kinds());
+    if (tracked.items().isEmpty()) {
+      List<Place> places = FirstNumbering.items(layout, tracked.kinds());
+      int next = parts.keySet().stream().mapToInt(Integer::intValue).max().orElse(0) + 1;
+      number(next, places.stream().filter(place -> !owners.containsKey(place)).toList());
+    } else {
+      number(tracked.first(), tracked.items());
+    }
+    inOrderOfTakingApart(layout);
   }
 
-  /** Places that are there already keep their numbers; the new ones count on. */
-  private void add(Layout layout, Collection<PartKind> kinds) {
-    for (Place place : Places.of(layout, Set.copyOf(kinds))) {
-      if (!owners.containsKey(place)) {
-        int item = parts.keySet().stream().mapToInt(Integer::intValue).max().orElse(0) + 1;
-        Part part = new Part(item, place, 1, 1, false);
-        parts.put(item, PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER));
+  private void number(int first, List<Place> places) {
+    int item = first;
+    for (Place place : places) {
+      Part part = new Part(item, place, 1, 1, false);
+      if (parts.put(item, PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER))
+              != null
+          || owners.put(place, item) != null) {
+        throw new IllegalStateException("part " + item + ", " + place.key() + ", stands twice");
+      }
+      item++;
+    }
+  }
+
+  /** Numbers say nothing of when a part comes out. */
+  private void inOrderOfTakingApart(Layout layout) {
+    Set<PartKind> kinds = owners.keySet().stream().map(Place::kind).collect(Collectors.toSet());
+    Map<Place, Integer> numbered = new LinkedHashMap<>(owners);
+    owners.clear();
+    for (Place place : Places.of(layout, kinds)) {
+      Integer item = numbered.remove(place);
+      if (item != null) {
         owners.put(place, item);
       }
     }
+    owners.putAll(numbered);
   }
 
   void apply(LoggedEntry logged) {
@@ -175,7 +199,10 @@ final class PartsLedger {
   private void applyFindings(LoggedEntry logged) {
     JobEntry entry = logged.entry();
     if (entry instanceof TagReissued reissued) {
-      change(reissued.item(), part -> part.with(part.part().withIssue(reissued.issue())));
+      // The step that made the part may have been taken back; its tag then stands for nothing.
+      if (parts.containsKey(reissued.item())) {
+        change(reissued.item(), part -> part.with(part.part().withIssue(reissued.issue())));
+      }
     } else if (entry instanceof PiecesCounted counted) {
       change(counted.item(), part -> part.with(part.part().withPieces(counted.pieces())));
     } else if (entry instanceof LookRecorded look) {

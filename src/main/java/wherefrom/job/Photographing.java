@@ -28,6 +28,21 @@ public final class Photographing {
   }
 
   /**
+   * To be asked before the file is put into the job's folder: what cannot be recorded is not put
+   * there either.
+   *
+   * @throws LogbookException when the job is open for reading only
+   * @throws IllegalArgumentException with a sentence when the job has no such part or place
+   */
+  public void require(Optional<Subject> subject) {
+    job.requireWritable();
+    Optional<String> fault = subject.flatMap(this::findFault);
+    if (fault.isPresent()) {
+      throw new IllegalArgumentException(fault.get());
+    }
+  }
+
+  /**
    * Records a photograph that lies in the job's folder already.
    *
    * @param subject what it shows; empty for the whole engine
@@ -37,10 +52,7 @@ public final class Photographing {
    * @throws IllegalArgumentException with a sentence when the job has no such part or place
    */
   public void add(Optional<Subject> subject, String check, String file, String caption) {
-    Optional<String> fault = subject.flatMap(this::findFault);
-    if (fault.isPresent()) {
-      throw new IllegalArgumentException(fault.get());
-    }
+    require(subject);
     job.record(entry(subject, check, file, caption.strip()));
   }
 

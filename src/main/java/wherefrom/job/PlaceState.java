@@ -27,6 +27,11 @@ public enum PlaceState {
     return words;
   }
 
+  /** Whether something stands against the part that sits there. */
+  public boolean isAgainst() {
+    return this == FITTED_BUT || this == IN_BUT;
+  }
+
   /** The letter that stands for it on the drawn engine. */
   public String letter() {
     return letter;

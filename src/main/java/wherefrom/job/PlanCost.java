@@ -14,10 +14,7 @@ import wherefrom.quantity.Money;
  * @param withIt the budget line as it would then be
  */
 public record PlanCost(
-    List<Item> lines, List<Item> perhaps, Money sum, boolean atLeast, Budget withIt) {
-
-  /** A thing to buy: pieces times price; without a price it counts nothing, and says so. */
-  public record Item(String what, int pieces, boolean priced, Money amount, String because) {}
+    List<CostItem> lines, List<CostItem> perhaps, Money sum, boolean atLeast, Budget withIt) {
 
   public PlanCost {
     lines = List.copyOf(lines);
@@ -38,7 +35,7 @@ public record PlanCost(
     return atLeast ? withIt.sentenceAtLeast() : withIt.sentence();
   }
 
-  private static String words(String sign, List<Item> items) {
+  private static String words(String sign, List<CostItem> items) {
     return items.stream()
         .map(
             item ->

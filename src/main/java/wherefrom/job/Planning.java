@@ -55,8 +55,28 @@ public final class Planning {
 
   /** What a change would mean; nothing is recorded. */
   public List<Consequence> preview(Change change) {
-    EngineJob state = job.state();
-    return ConsequenceRules.of(change, new Setting(state.layout(), state.places()));
+    return ConsequenceRules.of(change, setting());
+  }
+
+  /** What several changes would mean, made one after the other; nothing is recorded. */
+  public List<Consequence> preview(List<Change> changes) {
+    List<Consequence> all = new ArrayList<>();
+    Setting setting = setting();
+    for (Change change : changes) {
+      all.addAll(ConsequenceRules.of(change, setting));
+      setting = setting.after(change);
+    }
+    return all;
+  }
+
+  /** The engine as the changes that were made have left it. */
+  public Setting setting() {
+    return MadeChanges.setting(job.state());
+  }
+
+  /** What is wrong with a change for this engine as it is now, in a sentence. */
+  public Optional<String> findWrong(Change change) {
+    return change.findFault(setting());
   }
 
   /** Plans a change. */
@@ -175,8 +195,7 @@ public final class Planning {
   }
 
   private Optional<Answer> findFault(Change change) {
-    return change
-        .findFault(job.state().layout())
+    return findWrong(change)
         .or(() -> findSizeFault(change))
         .map(Answer.Refused::new);
   }

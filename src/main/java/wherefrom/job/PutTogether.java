@@ -92,6 +92,26 @@ public final class PutTogether {
     return last;
   }
 
+  /** What the person is to do now, whatever was answered last; a half that waits is named. */
+  public Step due() {
+    if (stop.isEmpty() && part.isPresent()) {
+      return new Step.WaitingForSpot(job.state().getPart(part.get().item()), false);
+    }
+    return stop.isEmpty() && spot.isPresent()
+        ? new Step.WaitingForPart(spot.get(), false)
+        : prompts().next();
+  }
+
+  /** The step that UNDO would take back; empty where it drops a half that waits, or has nothing. */
+  public Optional<LoggedEntry> findUndone() {
+    return isHalf() ? Optional.empty() : job.findStandingStop().or(job::findLastStep);
+  }
+
+  /** Whether a part or a place waits for its other half. */
+  public boolean isHalf() {
+    return stop.isEmpty() && (part.isPresent() || spot.isPresent());
+  }
+
   /** The place that the list names now; empty when nothing is missing. */
   public Optional<Place> target() {
     return list.target();
@@ -166,7 +186,10 @@ public final class PutTogether {
   }
 
   private Step judge(boolean turned) {
-    Verdict verdict = fitting.fit(part.orElseThrow(), spot.orElseThrow(), turned);
+    return judged(fitting.fit(part.orElseThrow(), spot.orElseThrow(), turned));
+  }
+
+  private Step judged(Verdict verdict) {
     if (verdict.stops()) {
       stop = Optional.of(verdict);
       reason = -1;
@@ -179,9 +202,13 @@ public final class PutTogether {
 
   /** No stop stands any more, those before the last one included. */
   private void solved() {
-    while (job.state().standingStop().isPresent()) {
-      job.takeBackStop();
-    }
+    job.asOne(
+        () -> {
+          while (job.state().standingStop().isPresent()) {
+            job.takeBackStop();
+          }
+          return mode;
+        });
   }
 
   private void clear() {
@@ -197,7 +224,7 @@ public final class PutTogether {
         || !(judged.verdict() instanceof Verdict.RightPlace right)) {
       return remember(new Step.Said("Scan the part first."));
     }
-    job.takeBack();
+    fitting.takeBack(right.part());
     part = Optional.of(right.part());
     spot = Optional.of(right.place().spot());
     return remember(judge(true));
@@ -209,13 +236,38 @@ public final class PutTogether {
    */
   public Step tookOut() {
     if (stop.isPresent() && stop.get() instanceof Verdict.PlaceTaken taken) {
-      job.record(new PartUnfitted(taken.fitted().item(), "made room for another part"));
-    } else if (stop.isPresent() && stop.get() instanceof Verdict.AlreadyFitted already) {
-      job.record(new PartUnfitted(already.part().item(), "moved"));
-    } else {
-      return remember(new Step.Said("Nothing stands in the way here."));
+      return remember(tookOut(taken.fitted(), "made room for another part"));
     }
-    return remember(judge(false));
+    if (stop.isPresent() && stop.get() instanceof Verdict.AlreadyFitted already) {
+      return remember(tookOut(already.part(), "moved"));
+    }
+    if (stop.isPresent() && stop.get() instanceof Verdict.FittedBut fitted) {
+      job.record(new PartUnfitted(fitted.part().item(), "something stands against it"));
+      clear();
+      return remember(
+          new Step.Said("Taken out: " + fitted.part().words() + ". Its place is open."));
+    }
+    return remember(new Step.Said("Nothing stands in the way here."));
+  }
+
+  /** One act where the part then fits; a stop that comes instead stands for itself. */
+  private Step tookOut(Part there, String reason) {
+    Verdict verdict = fitting.tookOut(there, reason, part.orElseThrow(), spot.orElseThrow());
+    return judged(verdict);
+  }
+
+  /** The part that a stop speaks of; empty where none stands, or its tag stood for no part. */
+  public Optional<Part> stopped() {
+    return stop.flatMap(standing -> part);
+  }
+
+  /** Judges the scan that was stopped again, once what led to the stop was seen to. */
+  public Step again() {
+    if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
+      return last;
+    }
+    Verdict now = fitting.judge(part.get(), spot.get(), false);
+    return remember(now.equals(stop.get()) ? new Step.Judged(now) : judge(false));
   }
 
   /** Chooses why a part is fitted against the stop. */
@@ -267,15 +319,23 @@ public final class PutTogether {
   }
 
   private Step undo() {
-    boolean half = stop.isEmpty() && (part.isPresent() || spot.isPresent());
+    boolean half = isHalf();
     clear();
     if (half) {
       return new Step.TookBack("the half that waited is dropped.");
     }
-    Step step = job.takeBackStop().or(job::takeBack).map(this::tookBack).orElse(NOTHING_LEFT);
+    Step step = job.takeBackStop().map(this::tookBack).orElseGet(this::takeBack);
     // What was taken back may have covered, or solved, a stop that then stands again.
     job.state().standingStop().ifPresent(this::resume);
     return step;
+  }
+
+  private Step takeBack() {
+    Undone undone = job.undo();
+    if (undone instanceof Undone.TookBack back) {
+      return new Step.TookBack(back.words() + ".");
+    }
+    return undone instanceof Undone.Kept kept ? new Step.Said(kept.sentence()) : NOTHING_LEFT;
   }
 
   private Step tookBack(LoggedEntry step) {

@@ -173,6 +173,12 @@ final class RecordTables {
       rows.add(row(false, line.what(), line.state().words(), amount, line.note()));
     }
     Budget budget = book.budget();
+    for (CostItem item : book.toBuy()) {
+      if (item.priced()) {
+        String what = item.pieces() + " × " + item.what();
+        rows.add(row(false, what, "to buy", budget.text(item.amount()), item.because()));
+      }
+    }
     if (!rows.isEmpty() || budget.limit().cents() > 0) {
       rows.add(
           row(

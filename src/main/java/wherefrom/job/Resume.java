@@ -11,6 +11,7 @@ import wherefrom.parts.Whereabouts;
 /**
  * Where a job was left, to go on after months.
  *
+ * @param sequence of the last entry, those taken back included
  * @param lastTouched when it was last worked on
  * @param lastStep what was done last, in words
  * @param stop the stop that still stands, in words; empty when none does
@@ -21,6 +22,7 @@ import wherefrom.parts.Whereabouts;
  * @param doNext what to do now, in a sentence
  */
 public record Resume(
+    long sequence,
     Instant lastTouched,
     String lastStep,
     Optional<String> stop,
@@ -43,8 +45,9 @@ public record Resume(
     int fitted = state.fitted().size();
     Optional<String> stop = state.standingStop().map(StopGiven::sentence);
     return new Resume(
+        job.sequence(),
         last.time(),
-        EntryWords.of(state, last.entry()),
+        EntryWords.of(state, Undo.whole(standing, last.sequence()).entry()),
         stop,
         inEngine,
         missing,

@@ -232,22 +232,35 @@ public final class Retagging {
   /** Keeps the mathematics sound where a tool's card says that it is never off. */
   private static final double LEAST_U = 1e-5;
 
-  /** The person says yes: this untagged part is that one. It is back, and its tag goes on again. */
+  /**
+   * The person says yes: this untagged part is that one. It is back, and gets a new issue of its
+   * tag; all of it is one act.
+   */
   public Answer accept(Match match, int item) {
     Optional<PartRecord> part = job.state().findPart(item);
     if (part.isEmpty() || part.get().where() == Whereabouts.RETIRED) {
       return new Answer.Refused("There is no such part to come back.");
     }
-    job.record(new Reidentified(item, match.found(), match.sentence()));
-    if (part.get().where() == Whereabouts.WASHING) {
+    return job.asOne(
+        () -> {
+          job.record(new Reidentified(item, match.found(), match.sentence()));
+          back(item, part.get().where());
+          return new Handling(job).reissue(item, "tag lost") instanceof Handled.Refused refused
+              ? new Answer.Refused(refused.sentence())
+              : new Answer.Accepted(job.state().getPart(item).part());
+        },
+        answer -> answer instanceof Answer.Accepted);
+  }
+
+  private void back(int item, Whereabouts where) {
+    if (where == Whereabouts.WASHING) {
       job.record(new BackFromWashing(item));
-    } else if (part.get().where() == Whereabouts.LOST) {
+    } else if (where == Whereabouts.LOST) {
       job.record(new PartFound(item));
-    } else if (part.get().where() == Whereabouts.AT_SHOP) {
+    } else if (where == Whereabouts.AT_SHOP) {
       int visit = new MachineShop(job).visitOf(item);
       job.record(new BackFromShop(visit, List.of(item), "told by its readings"));
     }
-    return new Answer.Accepted(job.state().getPart(item).part());
   }
 
   private Optional<MeasuredResult> record(Part part, String plan) {

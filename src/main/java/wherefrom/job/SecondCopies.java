@@ -13,8 +13,12 @@ public final class SecondCopies {
 
   /** How a copy went. */
   public sealed interface Outcome {
-    /** The copy is up to date since this time. */
-    record Made(Instant time) implements Outcome {}
+    /**
+     * The copy is up to date.
+     *
+     * @param settled whether it can be pulled out
+     */
+    record Made(Settings.Copy copy, boolean settled) implements Outcome {}
 
     /**
      * There is no copy of what was done last.
@@ -43,11 +47,20 @@ public final class SecondCopies {
     }
     Instant begun = clock.instant();
     try {
-      backups.copy(job, second);
-      return new Outcome.Made(begun);
+      Backups.Copied copied = backups.copy(job, second);
+      return copied.damage().isEmpty()
+          ? new Outcome.Made(new Settings.Copy(begun, copied.upTo()), copied.settled())
+          : new Outcome.Failed(false, damaged(copied));
     } catch (IOException | UncheckedIOException | LogbookException e) {
       return new Outcome.Failed(false, e.getMessage() + " The job itself is safe here.");
     }
+  }
+
+  private static String damaged(Backups.Copied copied) {
+    return String.join(" ", copied.damage())
+        + " It was copied as it is to "
+        + copied.folder()
+        + "; what was sound there is as it was.";
   }
 
   /** That the folder for copies is not there, in a sentence; empty while it is. */

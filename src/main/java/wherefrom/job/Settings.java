@@ -19,7 +19,7 @@ import wherefrom.quantity.UnitSystem;
  * @param camera the id of the chosen camera; empty while none is chosen
  * @param cameraOn whether the camera reads beside the work
  * @param secondCopy the folder on a stick or another disk that gets a copy after each sitting
- * @param copied when each job was last copied there, by the job's folder
+ * @param copied how far each job was last copied there, by the job's folder
  */
 public record Settings(
     Path shop,
@@ -31,7 +31,7 @@ public record Settings(
     String camera,
     boolean cameraOn,
     Optional<Path> secondCopy,
-    Map<String, Instant> copied) {
+    Map<String, Copy> copied) {
   public Settings {
     copied = Map.copyOf(copied);
   }
@@ -47,6 +47,14 @@ public record Settings(
     /** Nothing is set: most scanners need nothing. */
     public static final Scanner PLAIN = new Scanner("", "", "");
   }
+
+  /**
+   * The last copy of a job.
+   *
+   * @param time when it was made, by the clock of that time
+   * @param upTo the sequence of the last entry that it holds; 0 where that is not known
+   */
+  public record Copy(Instant time, long upTo) {}
 
   public static Settings fresh(Path shop) {
     return new Settings(
@@ -121,15 +129,24 @@ public record Settings(
         shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, folder, Map.of());
   }
 
-  public Settings withCopied(Path job, Instant time) {
-    Map<String, Instant> times = new HashMap<>(copied);
-    times.put(key(job), time);
+  public Settings withCopied(Path job, Copy copy) {
+    Map<String, Copy> copies = new HashMap<>(copied);
+    copies.put(key(job), copy);
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, times);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copies);
   }
 
-  /** When a job was last copied. */
-  public Optional<Instant> findCopied(Path job) {
+  /** How far a job was last copied, and when. */
+  public Optional<Copy> findCopied(Path job) {
     return Optional.ofNullable(copied.get(key(job)));
   }
 

@@ -55,6 +55,9 @@ public interface Shelf extends JobNames {
    */
   OpenJob open(Path folder);
 
+  /** Removes what a kill left behind, where it is old and surely ours. */
+  default void tidy() {}
+
   /** The person's own layouts, kept on the shelf. */
   List<Layout> listLayouts();
 

@@ -18,6 +18,7 @@ import wherefrom.rules.OpenCheck;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Renewal;
+import wherefrom.rules.consequence.Setting;
 
 /** All that the consequence rules say about the job as it stands. */
 public final class StandingRules {
@@ -36,9 +37,10 @@ public final class StandingRules {
         answers.put(answered.check(), logged);
       }
     }
+    Setting setting = job.meanings().setting();
     Map<String, StandingRule> found = new LinkedHashMap<>();
     for (MadeChange made : MadeChanges.of(job)) {
-      for (Consequence consequence : job.meanings().of(made.change())) {
+      for (Consequence consequence : job.meanings().of(made.change(), setting)) {
         StandingRule rule =
             new StandingRule(
                 consequence,
@@ -50,6 +52,7 @@ public final class StandingRules {
         // A later change asks for the same check anew; one that binds outweighs one that doesn't.
         found.merge(consequence.key() + consequence.effect(), rule, StandingRules::stronger);
       }
+      setting = setting.after(made.change());
     }
     return new StandingRules(new ArrayList<>(found.values()), new SurfaceSizes(job));
   }

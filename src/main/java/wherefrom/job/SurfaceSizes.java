@@ -127,10 +127,10 @@ public final class SurfaceSizes {
 
   /**
    * What speaks against a new part's size in a place, in a sentence; empty where nobody said its
-   * size, or what fits is not known.
+   * size, or what fits is not known: an engine may have been ground before anybody wrote it down.
    */
   public Optional<String> findObjection(int item, Place place) {
-    Optional<FittingSize> fits = findFitting(place).filter(size -> size.step().isPresent());
+    Optional<FittingSize> fits = findFitting(place).filter(FittingSize::isKnown);
     Optional<Amount> said = findSizeOf(item);
     if (fits.isEmpty() || said.isEmpty() || isOfSize(item, place)) {
       return Optional.empty();
@@ -148,7 +148,6 @@ public final class SurfaceSizes {
     String size = surface.words(fits.step().orElseThrow());
     return switch (fits.basis()) {
       case MEASURED -> its + "measures " + size + ".";
-      case PRESUMED -> "nobody recorded that " + its + "was " + surface.cut() + ".";
       default -> its + "was cut to " + size + ".";
     };
   }

@@ -2,12 +2,15 @@ package wherefrom.job;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -34,9 +37,9 @@ public final class TagBook {
     return part.code(job.engine());
   }
 
-  /** Place cards count the layout's spots, so that tracking more kinds moves no number. */
+  /** Place cards count the spots as the job's opening does, whatever is tracked since. */
   public TagCode of(Spot spot) {
-    int item = Spots.all(job.layout()).indexOf(spot) + 1;
+    int item = job.cards().indexOf(spot) + 1;
     return new TagCode(TagType.PLACE_CARD, job.engine(), item, 1);
   }
 
@@ -117,7 +120,7 @@ public final class TagBook {
   }
 
   private Found findSpot(TagCode code) {
-    List<Spot> spots = Spots.all(job.layout());
+    List<Spot> spots = job.cards();
     return code.item() <= spots.size() && code.issue() == 1
         ? new Found.ASpot(spots.get(code.item() - 1))
         : notIssued(code);
@@ -127,20 +130,43 @@ public final class TagBook {
     return new Found.Refused(new CodeVerdict.NotOneOfOurs(code.digits(), true));
   }
 
+  /** A current tag goes before an older issue that happens to share the six digits. */
   private Found findTyped(String digits) {
-    int item = Integer.parseInt(digits.substring(0, 4));
-    List<TagCode> matches =
-        Stream.concat(issued().stream(), basketsWith(item))
-            .filter(code -> code.typed().replace(" ", "").equals(digits))
-            .distinct()
-            .toList();
-    // A current tag goes before an older issue that happens to share the six digits.
-    return matches.stream()
-        .map(this::find)
-        .filter(found -> !(found instanceof Found.Refused))
+    List<TagCode> matches = matches(digits);
+    List<TagCode> current =
+        matches.stream().filter(code -> !(find(code) instanceof Found.Refused)).toList();
+    List<String> others = current.isEmpty() ? List.of() : names.listTyped(digits, job.engine());
+    if (current.size() > 1 || !others.isEmpty()) {
+      return new Found.Refused(alsoFits(current, others));
+    }
+    return Stream.concat(current.stream(), matches.stream())
         .findFirst()
-        .or(() -> matches.stream().map(this::find).findFirst())
+        .map(this::find)
         .orElseGet(() -> new Found.Refused(new CodeVerdict.DigitsDisagree(digits)));
+  }
+
+  private CodeVerdict alsoFits(List<TagCode> here, List<String> others) {
+    Map<String, String> means = new LinkedHashMap<>();
+    here.forEach(code -> means.put(code.digits(), find(code).words()));
+    return new CodeVerdict.AlsoFits(here.get(0).typed(), means, others);
+  }
+
+  private List<TagCode> matches(String digits) {
+    int item = Integer.parseInt(digits.substring(0, 4));
+    return Stream.concat(issued().stream(), basketsWith(item))
+        .filter(code -> code.typed().replace(" ", "").equals(digits))
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * The typed codes of the tags that can hang in this job, without spaces; action cards are any's.
+   */
+  public Set<String> typed() {
+    return issued().stream()
+        .filter(code -> code.type() != TagType.ACTION_CARD)
+        .map(code -> code.typed().replace(" ", ""))
+        .collect(Collectors.toSet());
   }
 
   private Stream<TagCode> basketsWith(int item) {

@@ -98,6 +98,10 @@ public final class TagPrinting {
         byType.computeIfAbsent(tag.code().type(), type -> new ArrayList<>()).add(tag.code().item());
       }
     }
-    byType.forEach((type, items) -> job.record(new TagsPrinted(type, items, stock)));
+    job.asOne(
+        () -> {
+          byType.forEach((type, items) -> job.record(new TagsPrinted(type, items, stock)));
+          return byType;
+        });
   }
 }

@@ -1,5 +1,6 @@
 package wherefrom.job;
 
+import java.util.List;
 import java.util.Optional;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.StopGiven;
@@ -61,8 +62,15 @@ public final class TakeApart {
 
   /** The next part to come out, in the order of taking apart; empty when all are out. */
   public Optional<PartRecord> findNext() {
-    return job.state().parts().stream()
+    return listInside(job.state()).stream().findFirst();
+  }
+
+  /** The parts that are still in the engine, in the order of taking apart. */
+  public static List<PartRecord> listInside(EngineJob state) {
+    return state.places().stream()
+        .flatMap(place -> state.findOwner(place).stream())
+        .map(part -> state.getPart(part.item()))
         .filter(part -> part.where() == Whereabouts.IN_ENGINE)
-        .findFirst();
+        .toList();
   }
 }

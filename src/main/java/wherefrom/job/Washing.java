@@ -22,6 +22,17 @@ public final class Washing {
     public int pieces() {
       return parts.stream().mapToInt(part -> part.part().pieces()).sum();
     }
+
+    /** The parts that lie in it with others of their kind: without tags they are not told apart. */
+    public List<PartRecord> alike() {
+      return parts.stream()
+          .filter(one -> parts.stream().filter(other -> isLike(one, other)).count() > 1)
+          .toList();
+    }
+
+    private static boolean isLike(PartRecord one, PartRecord other) {
+      return one.part().kind() == other.part().kind();
+    }
   }
 
   private final OpenJob job;
@@ -55,11 +66,13 @@ public final class Washing {
   }
 
   /**
-   * A whole basket is back, by count: only where as many pieces are counted as went.
+   * A whole basket is back, by count: only where as many pieces are counted as went. A count proves
+   * that all came back, never which is which: where parts of a kind lie together, it does so only
+   * if their tags stayed on.
    *
-   * @return what came of it, in a sentence
+   * @param tagsStayedOn empty where nobody has said yet
    */
-  public Answer backByCount(int number, int counted) {
+  public Answer backByCount(int number, int counted, Optional<Boolean> tagsStayedOn) {
     Optional<Basket> basket = findBasket(number);
     if (basket.isEmpty()) {
       return new Answer.Refused("Nothing is in basket " + number + ".");
@@ -68,15 +81,41 @@ public final class Washing {
     if (counted != went) {
       return new Answer.Refused(
           went
-              + " pieces went in basket "
+              + " went into basket "
               + number
-              + " and "
+              + "; you counted "
               + counted
-              + " were counted: count again, or scan each one; what is left then is missing.");
+              + ". Count again, or scan each part back; the rest is lost.");
     }
+    List<PartRecord> alike = basket.get().alike();
+    if (alike.isEmpty() || tagsStayedOn.orElse(false)) {
+      back(basket.get().parts());
+      return new Answer.Back("All " + went + " pieces of basket " + number + " are back.");
+    }
+    if (tagsStayedOn.isEmpty()) {
+      return new Answer.Asked(
+          "Did the tags stay on in the wash? A count alone does not tell which "
+              + alike.get(0).part().kind().word()
+              + " is which.");
+    }
+    List<PartRecord> told = new ArrayList<>(basket.get().parts());
+    told.removeAll(alike);
+    back(told);
+    return new Answer.Refused(
+        "All "
+            + went
+            + " are there, but "
+            + alike.size()
+            + " are not told apart without their tags. Tell which is which by measuring.");
+  }
+
+  private void back(List<PartRecord> parts) {
     Handling handling = new Handling(job);
-    basket.get().parts().forEach(part -> handling.backFromWashing(part.part().item()));
-    return new Answer.Back("All " + went + " pieces of basket " + number + " are back.");
+    job.asOne(
+        () -> {
+          parts.forEach(part -> handling.backFromWashing(part.part().item()));
+          return parts.size();
+        });
   }
 
   /** What became of a request. */
@@ -87,7 +126,10 @@ public final class Washing {
     /** Everything is back, and recorded. */
     record Back(String sentence) implements Answer {}
 
-    /** Nothing was recorded. */
+    /** Nothing was recorded: it hangs on whether the tags stayed on. */
+    record Asked(String sentence) implements Answer {}
+
+    /** Some or all are not back; the sentence says why. */
     record Refused(String sentence) implements Answer {}
   }
 }

@@ -1,13 +1,19 @@
 package wherefrom.logbook;
 
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntPredicate;
 import java.util.function.IntSupplier;
+import java.util.stream.Stream;
 import wherefrom.job.LogbookException;
 import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
 
 /** Numbers that tell one engine's tags from another's. */
 final class EngineNumbers {
-  private static final int MOST_TRIES = 10_000;
+  private static final int MOST_TRIES = 2_000;
+  private static final int ACTION_CARDS = 0;
 
   private final IntSupplier random;
 
@@ -18,14 +24,43 @@ final class EngineNumbers {
     this.random = random;
   }
 
-  /** A number from 1 to 9,999,999 that is not in use; 0 is that of the action cards. */
+  /**
+   * A number from 1 to 9,999,999 that is not in use; 0 is that of the action cards. Where there is
+   * one, its typed codes are none of the engines' in use, action cards included: first of no type
+   * of tag, else of the same type. 97 engines can differ so; where all do, the number alone
+   * differs.
+   */
   int next(Set<Integer> inUse) {
+    Set<Integer> known = new TreeSet<>(inUse);
+    known.add(ACTION_CARDS);
+    return draw(number -> known.stream().noneMatch(other -> sharesAny(number, other)))
+        .or(() -> draw(number -> known.stream().noneMatch(other -> sharesType(number, other))))
+        .or(() -> draw(number -> !known.contains(number)))
+        .orElseThrow(
+            () ->
+                new LogbookException(
+                    "No free engine number was found. Keep the jobs on two shelves."));
+  }
+
+  private Optional<Integer> draw(IntPredicate free) {
     for (int tries = 0; tries < MOST_TRIES; tries++) {
       int number = 1 + Math.floorMod(random.getAsInt(), TagCode.MOST_ENGINE);
-      if (!inUse.contains(number)) {
-        return number;
+      if (free.test(number)) {
+        return Optional.of(number);
       }
     }
-    throw new LogbookException("No free engine number was found. Keep the jobs on two shelves.");
+    return Optional.empty();
+  }
+
+  private static boolean sharesType(int engine, int other) {
+    return TagCode.typedAlike(engine, TagType.PART, other, TagType.PART);
+  }
+
+  private static boolean sharesAny(int engine, int other) {
+    return Stream.of(TagType.values())
+        .anyMatch(
+            type ->
+                Stream.of(TagType.values())
+                    .anyMatch(otherType -> TagCode.typedAlike(engine, type, other, otherType)));
   }
 }

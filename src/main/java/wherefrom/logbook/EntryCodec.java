@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
 
 /**
@@ -35,7 +36,7 @@ final class EntryCodec {
   private EntryCodec() {}
 
   static JsonNode body(JobEntry entry) {
-    return MAPPER.valueToTree(entry);
+    return entry instanceof Act act ? ActForm.body(act) : MAPPER.valueToTree(entry);
   }
 
   /**
@@ -47,6 +48,9 @@ final class EntryCodec {
   static JobEntry entry(String type, JsonNode body) throws IOException {
     Class<? extends JobEntry> found =
         EntryTypes.find(type).orElseThrow(() -> new UnknownTypeException(type));
+    if (found == Act.class) {
+      return ActForm.read(body);
+    }
     try {
       return MAPPER.treeToValue(LaterFields.complete(type, body), found);
     } catch (JsonProcessingException e) {

@@ -3,6 +3,7 @@ package wherefrom.logbook;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.BoltChecked;
@@ -118,6 +119,7 @@ final class EntryTypes {
     name("place-excused", PlaceExcused.class);
     name("section-closed", SectionClosed.class);
     name("taken-back", TakenBack.class);
+    name("act", Act.class);
   }
 
   private EntryTypes() {}

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import wherefrom.job.CheckFinding;
 import wherefrom.job.CheckFinding.Severity;
@@ -23,22 +24,33 @@ public final class FileChecks implements JobChecks {
 
   @Override
   public List<CheckFinding> check(Path jobFolder) {
+    requireJob(jobFolder);
+    try {
+      return findings(jobFolder, LogScan.of(jobFolder, new RealDisk()));
+    } catch (IOException e) {
+      throw new LogbookException(jobFolder + " cannot be read: " + Reasons.of(e) + ".", e);
+    }
+  }
+
+  static void requireJob(Path jobFolder) {
     if (!LogFiles.isJob(jobFolder)) {
       throw new LogbookException(
           "There is no job in " + jobFolder + ". Choose the job's own folder.");
     }
-    try {
-      List<CheckFinding> findings = new ArrayList<>();
-      Scanned scanned = LogScan.of(jobFolder, new RealDisk());
-      logbook(scanned, findings);
-      state(scanned, findings);
-      photographs(jobFolder, scanned, findings);
-      findings.add(summary(scanned, findings));
-      findings.sort(Comparator.comparing(CheckFinding::severity));
-      return findings;
-    } catch (IOException e) {
-      throw new LogbookException(jobFolder + " cannot be read: " + Reasons.of(e) + ".", e);
+  }
+
+  /** What is to be said of a job whose logbook was read. */
+  static List<CheckFinding> findings(Path jobFolder, Scanned scanned) throws IOException {
+    if (scanned.isUnused()) {
+      return List.of(new CheckFinding(Severity.WARNING, Scanned.unused(jobFolder), ""));
     }
+    List<CheckFinding> findings = new ArrayList<>();
+    logbook(scanned, findings);
+    state(scanned, findings);
+    photographs(jobFolder, scanned, findings);
+    findings.add(summary(scanned, findings));
+    findings.sort(Comparator.comparing(CheckFinding::severity));
+    return findings;
   }
 
   private static CheckFinding summary(Scanned scanned, List<CheckFinding> findings) {
@@ -76,13 +88,26 @@ public final class FileChecks implements JobChecks {
     }
   }
 
+  /** Whether what was read is whole and makes a job; nothing is damaged in a newer version's. */
+  static boolean isSound(Scanned scanned) {
+    return scanned.trouble().map(Trouble::newer).orElse(true) && findFault(scanned).isEmpty();
+  }
+
   private static void state(Scanned scanned, List<CheckFinding> findings) {
+    findFault(scanned)
+        .ifPresent(
+            fault ->
+                findings.add(
+                    new CheckFinding(
+                        Severity.DAMAGED, "The entries make no job: " + fault + ".", GO_BACK)));
+  }
+
+  private static Optional<String> findFault(Scanned scanned) {
     try {
       EngineJob.of(scanned.entries());
+      return Optional.empty();
     } catch (IllegalStateException e) {
-      findings.add(
-          new CheckFinding(
-              Severity.DAMAGED, "The entries make no job: " + e.getMessage() + ".", GO_BACK));
+      return Optional.of(String.valueOf(e.getMessage()));
     }
   }
 
@@ -90,7 +115,10 @@ public final class FileChecks implements JobChecks {
       throws IOException {
     Set<String> named = new HashSet<>();
     for (LoggedEntry logged : scanned.entries()) {
-      Photograph.find(logged).map(Photograph::file).ifPresent(named::add);
+      logged
+          .each()
+          .flatMap(one -> Photograph.find(one).stream())
+          .forEach(it -> named.add(it.file()));
     }
     Set<String> there = new HashSet<>(JobFiles.photos(job));
     for (String name : named.stream().sorted().toList()) {

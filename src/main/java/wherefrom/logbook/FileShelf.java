@@ -9,13 +9,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
+import wherefrom.job.DemoJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Resume;
@@ -29,6 +32,7 @@ public final class FileShelf implements Shelf {
   private final Path folder;
   private final Clock clock;
   private final EngineNumbers numbers;
+  private final TypedCodes typed;
   private final LayoutJson layouts = new LayoutJson();
 
   /**
@@ -39,12 +43,14 @@ public final class FileShelf implements Shelf {
     this.folder = folder.toAbsolutePath().normalize();
     this.clock = clock;
     this.numbers = new EngineNumbers(random);
+    this.typed = new TypedCodes(clock);
   }
 
   @Override
   public List<Entry> list() {
-    return jobFolders(folder).stream()
-        .map(this::entry)
+    return mayBeJobs(folder).stream()
+        .map(job -> new JobIndex(job, clock, ProgramStamp.get()).find())
+        .flatMap(Optional::stream)
         .sorted(Comparator.comparing(FileShelf::lastTouched).reversed())
         .toList();
   }
@@ -53,21 +59,17 @@ public final class FileShelf implements Shelf {
     return entry.resume().map(Resume::lastTouched).orElse(Instant.EPOCH);
   }
 
-  private Entry entry(Path job) {
-    try (OpenJob read = new OpenJob(LogbookFile.read(job), clock)) {
-      String trouble = LogbookFile.trouble(job);
-      return new Entry(job, read.state().name(), Optional.of(Resume.of(read)), trouble);
-    } catch (LogbookException e) {
-      return new Entry(job, String.valueOf(job.getFileName()), Optional.empty(), words(e));
-    }
-  }
-
-  private static String words(LogbookException e) {
-    return String.valueOf(e.getMessage());
+  @Override
+  public void tidy() {
+    new Leftovers(clock.instant()).clearShop(folder);
   }
 
   /** The jobs in a folder; where the folder is a job itself, it is the only one. */
   static List<Path> jobFolders(Path folder) {
+    return mayBeJobs(folder).stream().filter(LogFiles::isJob).toList();
+  }
+
+  private static List<Path> mayBeJobs(Path folder) {
     if (LogFiles.isJob(folder)) {
       return List.of(folder);
     }
@@ -77,7 +79,6 @@ public final class FileShelf implements Shelf {
     try (Stream<Path> inside = Files.list(folder)) {
       return inside
           .filter(job -> !String.valueOf(job.getFileName()).startsWith("."))
-          .filter(LogFiles::isJob)
           .sorted()
           .toList();
     } catch (IOException e) {
@@ -87,7 +88,12 @@ public final class FileShelf implements Shelf {
 
   @Override
   public Optional<String> find(int engine) {
-    return Optional.ofNullable(openings().get(engine)).map(JobOpened::name);
+    return new EngineIndex(folder, mayBeJobs(folder)).find(engine).map(JobOpened::name);
+  }
+
+  @Override
+  public List<String> listTyped(String digits, int engine) {
+    return typed.list(jobFolders(folder), digits, engine);
   }
 
   /** Every job that can be read, by engine number. */
@@ -103,20 +109,17 @@ public final class FileShelf implements Shelf {
   @Override
   public OpenJob create(NewJob begun) {
     require(begun);
-    return begin(FolderNames.free(folder, begun.name()), begun);
+    return begin(FolderNames.unused(folder, begun.name()), begun);
   }
 
   @Override
   public OpenJob createIn(Path job, NewJob begun) {
     require(begun);
-    if (Files.exists(job)) {
-      try (Stream<Path> inside = Files.list(job)) {
-        if (inside.findAny().isPresent()) {
-          throw new LogbookException(job + " is not empty. Choose a new folder for the job.");
-        }
-      } catch (IOException e) {
-        throw new LogbookException(job + " cannot be used: " + Reasons.of(e) + ".", e);
-      }
+    if (!LogbookFile.isFree(job)) {
+      throw new LogbookException(
+          LogFiles.isJob(job)
+              ? job + " holds a job already. Choose another folder."
+              : job + " is not empty. Choose a new folder for the job.");
     }
     return begin(job, begun);
   }
@@ -140,13 +143,15 @@ public final class FileShelf implements Shelf {
   }
 
   private OpenJob begin(Path job, NewJob begun) {
-    int engine = numbers.next(openings().keySet());
+    Set<Integer> known = new TreeSet<>(openings().keySet());
+    // The demo comes to a shelf with its own number, before or after.
+    known.add(DemoJob.ENGINE);
+    int engine = numbers.next(known);
     LogbookFile logbook = LogbookFile.create(job);
     try {
       logbook.append(
           clock.instant(),
-          new JobOpened(
-              begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
+          JobOpened.of(begun.name().strip(), engine, begun.layout(), begun.kinds(), begun.units()));
       return new OpenJob(logbook, clock);
     } catch (RuntimeException e) {
       logbook.close();
@@ -158,11 +163,24 @@ public final class FileShelf implements Shelf {
   public OpenJob open(Path job) {
     LogbookFile logbook = LogbookFile.open(job);
     try {
+      requireBegun(logbook);
+      if (logbook.condition().writable()) {
+        new Leftovers(clock.instant()).clearJob(job);
+      }
       return new OpenJob(logbook, clock);
     } catch (LogbookException e) {
       logbook.close();
       String sentence = logbook.condition().sentence();
-      throw sentence.isEmpty() ? e : new LogbookException(sentence, e);
+      throw sentence.isEmpty() || logbook.condition().writable()
+          ? e
+          : new LogbookException(sentence, e);
+    }
+  }
+
+  private static void requireBegun(LogbookFile logbook) {
+    boolean damaged = !logbook.condition().writable();
+    if (logbook.entries().isEmpty() && !damaged) {
+      throw new LogbookException(Scanned.unused(logbook.folder()));
     }
   }
 

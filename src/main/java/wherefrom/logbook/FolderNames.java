@@ -5,6 +5,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
@@ -39,9 +40,18 @@ final class FolderNames {
 
   /** A folder that does not exist yet, named after the job. */
   static Path free(Path shelf, String name) {
+    return free(shelf, name, folder -> !Files.exists(folder, LinkOption.NOFOLLOW_LINKS));
+  }
+
+  /** A folder in which nothing was ever kept, named after the job. */
+  static Path unused(Path shelf, String name) {
+    return free(shelf, name, LogbookFile::isFree);
+  }
+
+  private static Path free(Path shelf, String name, Predicate<Path> isFree) {
     String wanted = of(name);
     Path folder = shelf.resolve(wanted);
-    for (int copy = 2; Files.exists(folder, LinkOption.NOFOLLOW_LINKS); copy++) {
+    for (int copy = 2; !isFree.test(folder); copy++) {
       folder = shelf.resolve(wanted + "-" + copy);
     }
     return folder;

@@ -2,7 +2,6 @@ package wherefrom.logbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -29,7 +28,7 @@ final class JobExport {
     JobOpened opened = Openings.get(job);
     List<Manifest.Item> items = new ArrayList<>();
     for (String name : JobFiles.of(job)) {
-      byte[] bytes = Files.readAllBytes(job.resolve(name));
+      byte[] bytes = HeldFiles.read(job.resolve(name));
       items.add(new Manifest.Item(name, bytes.length, Sums.digest(bytes)));
     }
     Manifest manifest = new Manifest(opened.name(), opened.engine(), items);
@@ -40,7 +39,7 @@ final class JobExport {
     ZipOutputStream zip = new ZipOutputStream(out);
     put(zip, Manifest.FILE, manifest.json());
     for (Manifest.Item item : manifest.items()) {
-      byte[] bytes = Files.readAllBytes(job.resolve(item.name()));
+      byte[] bytes = HeldFiles.read(job.resolve(item.name()));
       // A logbook may have grown since: what the manifest names goes in, no more.
       byte[] listed = Arrays.copyOf(bytes, Math.toIntExact(item.size()));
       if (bytes.length < listed.length || !Sums.digest(listed).equals(item.sha256())) {

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Folders;
 import wherefrom.job.entry.JobOpened;
 
 /**
@@ -96,7 +97,7 @@ final class JobRestore {
       }
       Path folder = FolderNames.free(shelf, manifest.job());
       Files.move(temporary, folder);
-      AtomicFile.forceFolder(shelf);
+      Folders.force(shelf);
       return folder;
     } finally {
       remove(temporary);

@@ -81,6 +81,14 @@ final class JsonFields {
     return list;
   }
 
+  JsonNode object(String field) throws IOException {
+    JsonNode node = get(field);
+    if (!node.isObject()) {
+      throw wrong(field, "an object in braces { }", node);
+    }
+    return node;
+  }
+
   /** Says which field is left over that nobody asked for. */
   void nothingElse() throws IOException {
     for (Map.Entry<String, JsonNode> field : object.properties()) {

@@ -19,7 +19,9 @@ final class LaterFields {
       Map.of(
           "part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID),
           "shop-line-added", Map.of("work", OTHER_WORK, "where", NODES.arrayNode()),
-          "sent-to-shop", Map.of("work", OTHER_WORK));
+          "sent-to-shop", Map.of("work", OTHER_WORK),
+          "job-opened", Map.of("items", NODES.arrayNode(), "cards", NODES.arrayNode()),
+          "kinds-tracked", Map.of("first", NODES.numberNode(0), "items", NODES.arrayNode()));
 
   private LaterFields() {}
 
@@ -33,7 +35,7 @@ final class LaterFields {
     later.forEach(
         (field, unsaid) -> {
           if (!whole.has(field)) {
-            whole.set(field, unsaid);
+            whole.set(field, unsaid.deepCopy());
           }
         });
     return whole;

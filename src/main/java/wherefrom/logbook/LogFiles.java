@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -13,6 +14,9 @@ import java.util.regex.Pattern;
 final class LogFiles {
   private static final Pattern NAME = Pattern.compile("logbook-(\\d{4,9})\\.jsonl");
 
+  /** Where the first entry is written before it gets its name. */
+  static final String PART = ".logbook-begun.part";
+
   private LogFiles() {}
 
   static String name(int number) {
@@ -21,6 +25,13 @@ final class LogFiles {
 
   static boolean isOne(String name) {
     return NAME.matcher(name).matches();
+  }
+
+  /** Whether a name is of what an interrupted beginning may leave in a folder. */
+  static boolean isLeft(String name) {
+    return isOne(name)
+        || Set.of(PART, JobLock.FILE, JobIndex.FILE).contains(name)
+        || Leftovers.isOurs(name);
   }
 
   /** The files of a logbook by number, lowest first. */

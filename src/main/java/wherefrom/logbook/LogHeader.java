@@ -25,8 +25,8 @@ record LogHeader(int version, String after, long next) {
   }
 
   /** The header in a line that is sealed. */
-  static LogHeader read(byte[] line) throws IOException {
-    JsonNode object = EntryCodec.MAPPER.readTree(line);
+  static LogHeader read(Piece line) throws IOException {
+    JsonNode object = LogLine.json(line);
     if (!object.path("format").asText().equals(FORMAT)) {
       throw new IOException("it is no logbook");
     }

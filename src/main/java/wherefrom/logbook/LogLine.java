@@ -17,6 +17,7 @@ import wherefrom.job.LoggedEntry;
 final class LogLine {
   private static final byte[] CRC_FIELD = ",\"crc\":\"".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] END = "\"}".getBytes(StandardCharsets.US_ASCII);
+  private static final byte[] DIGITS = "0123456789abcdef".getBytes(StandardCharsets.US_ASCII);
   private static final int CRC_DIGITS = 8;
   private static final int TRAILER = CRC_FIELD.length + CRC_DIGITS + END.length;
 
@@ -31,22 +32,34 @@ final class LogLine {
     int guarded = json.length - 1;
     byte[] line = Arrays.copyOf(json, guarded + TRAILER);
     System.arraycopy(CRC_FIELD, 0, line, guarded, CRC_FIELD.length);
-    byte[] crc = Sums.crc(json, guarded).getBytes(StandardCharsets.US_ASCII);
-    System.arraycopy(crc, 0, line, guarded + CRC_FIELD.length, CRC_DIGITS);
+    digits(Sums.crc(json, 0, guarded), line, guarded + CRC_FIELD.length);
     System.arraycopy(END, 0, line, line.length - END.length, END.length);
     return line;
   }
 
+  /** A check sum as small hexadecimal digits. */
+  private static void digits(int crc, byte[] line, int at) {
+    for (int digit = 0; digit < CRC_DIGITS; digit++) {
+      line[at + digit] = DIGITS[crc >>> (4 * (CRC_DIGITS - 1 - digit)) & 0xf];
+    }
+  }
+
   /** Whether a line is whole in itself. */
-  static boolean isSealed(byte[] line) {
-    int guarded = line.length - TRAILER;
+  static boolean isSealed(byte[] file, int from, int to) {
+    int guarded = to - from - TRAILER;
     if (guarded < 1) {
       return false;
     }
-    String wanted =
-        new String(CRC_FIELD, StandardCharsets.US_ASCII) + Sums.crc(line, guarded) + "\"}";
-    return Arrays.equals(
-        line, guarded, line.length, wanted.getBytes(StandardCharsets.US_ASCII), 0, TRAILER);
+    byte[] wanted = new byte[CRC_DIGITS];
+    digits(Sums.crc(file, from, guarded), wanted, 0);
+    int at = from + guarded;
+    return isAt(file, at, CRC_FIELD)
+        && isAt(file, at + CRC_FIELD.length, wanted)
+        && isAt(file, to - END.length, END);
+  }
+
+  private static boolean isAt(byte[] file, int at, byte[] wanted) {
+    return Arrays.equals(file, at, at + wanted.length, wanted, 0, wanted.length);
   }
 
   /** A logged entry as a line, without its line end. */
@@ -60,13 +73,18 @@ final class LogLine {
     return seal(object);
   }
 
+  /** What a sealed line says. */
+  static JsonNode json(Piece line) throws IOException {
+    return EntryCodec.MAPPER.readTree(line.file(), line.offset(), line.length());
+  }
+
   /**
-   * The entry of a line that {@link #isSealed}.
+   * The entry of a line that is sealed.
    *
    * @param before what it must say of the line before it; empty when that is not known
    */
-  static LoggedEntry read(byte[] line, long sequence, Optional<String> before) throws IOException {
-    JsonNode object = EntryCodec.MAPPER.readTree(line);
+  static LoggedEntry read(Piece line, long sequence, Optional<String> before) throws IOException {
+    JsonNode object = json(line);
     long found = object.path("seq").asLong();
     if (found != sequence) {
       throw new IOException("it is number " + found + ", number " + sequence + " is due");
@@ -75,7 +93,7 @@ final class LogLine {
       throw new IOException("it does not follow the line before it");
     }
     try {
-      Instant time = Instant.parse(object.path("time").asText());
+      Instant time = Times.parse(object.path("time").asText());
       return new LoggedEntry(
           sequence, time, EntryCodec.entry(object.path("type").asText(), object.path("body")));
     } catch (DateTimeException e) {

@@ -11,60 +11,75 @@ import wherefrom.job.LoggedEntry;
 /** Reads a logbook's files in order, as far as they are sound. It writes nothing. */
 final class LogScan {
 
-  /** A line that counts: its chain sum, and its entry unless it is a header. */
-  private record Link(String sum, Optional<LoggedEntry> entry) {}
+  /** The last lines that count: from the one before the last entry on. */
+  private final List<Scanned.Link> recent = new ArrayList<>();
 
-  private final List<Link> chain = new ArrayList<>();
+  private final LineReader lines = new LineReader();
+  private final List<LoggedEntry> entries = new ArrayList<>();
   private final List<Cut> cuts = new ArrayList<>();
   private Optional<String> tip = Optional.of("");
   private Optional<Trouble> trouble = Optional.empty();
   private boolean reading = true;
   private boolean lastWhole;
+  private int lastNumber;
+  private long lastSize;
+  private int lastLine;
   private int voided;
-  private int count;
 
   private LogScan() {}
 
   static Scanned of(Path folder, LogDisk disk) throws IOException {
     LogScan scan = new LogScan();
-    int last = 0;
     for (Map.Entry<Integer, Path> file : LogFiles.in(folder, disk).entrySet()) {
-      last = file.getKey();
+      scan.lastNumber = file.getKey();
       scan.file(String.valueOf(file.getValue().getFileName()), disk.read(file.getValue()));
     }
-    List<LoggedEntry> entries =
-        scan.chain.stream().map(Link::entry).flatMap(Optional::stream).toList();
+    return scan.scanned();
+  }
+
+  private Scanned scanned() {
     return new Scanned(
-        entries, scan.tip.orElse(""), last, scan.lastWhole, scan.cuts, scan.voided, scan.trouble);
+        entries,
+        tip.orElse(""),
+        recent,
+        lastNumber,
+        lastSize,
+        lastLine,
+        lastWhole,
+        cuts,
+        voided,
+        trouble);
   }
 
   private void file(String name, byte[] bytes) {
-    List<Piece> pieces = Piece.split(bytes);
+    Pieces pieces = new Pieces(bytes);
     lastWhole = false;
-    if (pieces.isEmpty()) {
+    lastSize = bytes.length;
+    if (!pieces.hasNext()) {
       cuts.add(new Cut(name, 1, 0, 0));
-      return;
     }
-    for (int at = 0; at < pieces.size(); at++) {
-      Piece piece = pieces.get(at);
+    while (pieces.hasNext()) {
+      Piece piece = pieces.next();
+      boolean whole = piece.isWhole();
+      lastLine = piece.length();
       if (!reading) {
-        trouble = trouble.map(found -> found.withBehind(piece));
-      } else if (piece.isWhole()) {
+        trouble = trouble.map(found -> found.withBehind(whole));
+      } else if (whole) {
         take(name, piece);
       } else {
-        broken(name, piece, at == pieces.size() - 1);
+        broken(name, piece, !pieces.hasNext());
       }
+      lastWhole = reading && whole;
     }
-    lastWhole = reading && pieces.get(pieces.size() - 1).isWhole();
   }
 
   private void broken(String name, Piece piece, boolean last) {
     if (last && !piece.holdsAnotherEntry()) {
-      cuts.add(new Cut(name, piece.line(), piece.offset(), piece.bytes().length));
+      cuts.add(new Cut(name, piece.line(), piece.offset(), piece.length()));
       return;
     }
     stop(name, piece, "its check sum does not agree", false);
-    if (piece.line() == 1 && chain.isEmpty() && !piece.holdsAnotherEntry()) {
+    if (piece.line() == 1 && recent.isEmpty() && !piece.holdsAnotherEntry()) {
       // Only the first header is lost: the entries behind it are guarded by sums of their own.
       reading = true;
       tip = Optional.empty();
@@ -74,9 +89,9 @@ final class LogScan {
   private void take(String name, Piece piece) {
     try {
       if (piece.line() == 1) {
-        header(LogHeader.read(piece.bytes()), piece, name);
+        header(LogHeader.read(piece), piece, name);
       } else {
-        link(piece, Optional.of(LogLine.read(piece.bytes(), count + 1L, tip)));
+        entry(lines.read(piece, entries.size() + 1L, tip), piece);
       }
     } catch (EntryCodec.UnknownTypeException e) {
       stop(name, piece, Reasons.of(e), true);
@@ -92,7 +107,7 @@ final class LogScan {
       // What this version understands of it is read all the same.
       reading = true;
     }
-    link(piece, Optional.empty());
+    link(new Scanned.Link(lines.sum(piece), false));
   }
 
   /**
@@ -100,26 +115,33 @@ final class LogScan {
    * written and may yet have reached the disk: that one does not count.
    */
   private void follow(String after) throws IOException {
-    int at = chain.size();
+    int at = recent.size();
     int dropped = 0;
-    while (at > 0 && !chain.get(at - 1).sum().equals(after)) {
+    while (at > 0 && !recent.get(at - 1).sum().equals(after)) {
       at--;
-      dropped += chain.get(at).entry().isPresent() ? 1 : 0;
+      dropped += recent.get(at).entry() ? 1 : 0;
     }
-    boolean found = at > 0 || after.isEmpty();
+    boolean found = at > 0 || (after.isEmpty() && dropped == entries.size());
     if (!found || dropped > 1) {
       throw new IOException("it does not follow the file before it");
     }
     voided += dropped;
-    count -= dropped;
-    chain.subList(at, chain.size()).clear();
+    entries.subList(entries.size() - dropped, entries.size()).clear();
+    recent.subList(at, recent.size()).clear();
   }
 
-  private void link(Piece piece, Optional<LoggedEntry> entry) {
-    String sum = Sums.chain(piece.bytes());
-    chain.add(new Link(sum, entry));
-    count += entry.isPresent() ? 1 : 0;
-    tip = Optional.of(sum);
+  /** Of the lines before an entry only one can be followed yet: the last. */
+  private void entry(LoggedEntry entry, Piece piece) {
+    entries.add(entry);
+    if (recent.size() > 1) {
+      recent.subList(0, recent.size() - 1).clear();
+    }
+    link(new Scanned.Link(lines.sum(piece), true));
+  }
+
+  private void link(Scanned.Link next) {
+    recent.add(next);
+    tip = Optional.of(next.sum());
   }
 
   private void stop(String name, Piece piece, String why, boolean newer) {

@@ -2,11 +2,14 @@ package wherefrom.logbook;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import wherefrom.files.Folders;
 import wherefrom.job.Logbook;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LogbookException;
@@ -45,29 +48,44 @@ public final class LogbookFile implements Logbook {
 
   static LogbookFile create(Path folder, LogDisk disk) {
     try {
-      Files.createDirectories(folder);
-      if (!LogFiles.in(folder, disk).isEmpty()) {
-        throw new LogbookException(folder + " holds a job already. Choose another folder.");
-      }
-      Optional<JobLock> lock = JobLock.tryTake(folder);
-      if (lock.isEmpty()) {
-        throw new LogbookException("Another program is beginning a job in " + folder + ".");
-      }
-      Path above = folder.toAbsolutePath().getParent();
-      if (above != null) {
-        disk.forceFolder(above);
-      }
-      Scanned nothing = LogScan.of(folder, disk);
-      return new LogbookFile(
-          folder,
-          List.of(),
-          lock,
-          Optional.of(new LogWriter(disk, folder, nothing)),
-          new LogbookCondition.Sound());
+      Folders.make(folder);
+      requireUnused(folder, disk);
+      JobLock lock =
+          JobLock.tryTake(folder)
+              .orElseThrow(
+                  () ->
+                      new LogbookException(
+                          "Another program is beginning a job in " + folder + "."));
+      return begun(folder, disk, lock);
     } catch (IOException e) {
       throw new LogbookException(
           "No job can be begun in " + folder + ": " + Reasons.of(e) + ".", e);
     }
+  }
+
+  private static LogbookFile begun(Path folder, LogDisk disk, JobLock lock) throws IOException {
+    try {
+      Scanned nothing = requireUnused(folder, disk);
+      Path above = folder.toAbsolutePath().getParent();
+      if (above != null) {
+        disk.forceFolder(above);
+      }
+      LogWriter writer = new LogWriter(disk, folder, lock, nothing);
+      return new LogbookFile(
+          folder, List.of(), Optional.of(lock), Optional.of(writer), new LogbookCondition.Sound());
+    } catch (IOException | RuntimeException e) {
+      lock.close();
+      throw e;
+    }
+  }
+
+  /** A beginning that was interrupted before its first entry is nothing. */
+  private static Scanned requireUnused(Path folder, LogDisk disk) throws IOException {
+    Scanned there = LogScan.of(folder, disk);
+    if (!there.isUnused()) {
+      throw new LogbookException(folder + " holds a job already. Choose another folder.");
+    }
+    return there;
   }
 
   /**
@@ -103,19 +121,7 @@ public final class LogbookFile implements Logbook {
 
   /** Reads a logbook as it stands, without holding it against anyone. */
   public static LogbookFile read(Path folder) {
-    RealDisk disk = new RealDisk();
-    requireJob(folder, disk);
-    return reading(folder, scan(folder, disk), "It is open for reading only.");
-  }
-
-  /** What is wrong with a logbook, in a sentence; empty when it is sound. */
-  static String trouble(Path folder) {
-    Scanned scanned = scan(folder, new RealDisk());
-    return scanned
-        .trouble()
-        .map(trouble -> trouble.sentence(scanned.entries().size()))
-        .or(() -> scanned.lastCut().map(Cut::sentence))
-        .orElse("");
+    return of(folder, scan(folder));
   }
 
   private static LogbookFile opened(Path folder, LogDisk disk, JobLock lock) throws IOException {
@@ -125,7 +131,7 @@ public final class LogbookFile implements Logbook {
         lock.close();
         return reading(folder, scanned, "");
       }
-      LogWriter writer = new LogWriter(disk, folder, scanned);
+      LogWriter writer = new LogWriter(disk, folder, lock, scanned);
       LogbookCondition condition =
           scanned
               .lastCut()
@@ -166,6 +172,31 @@ public final class LogbookFile implements Logbook {
             + " lies there. Choose the job's own folder.");
   }
 
+  /** Whether a job can be begun in a folder: it is not there, or nothing was ever kept in it. */
+  static boolean isFree(Path folder) {
+    if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return true;
+    }
+    try (Stream<Path> inside = Files.list(folder)) {
+      return inside.map(each -> String.valueOf(each.getFileName())).allMatch(LogFiles::isLeft)
+          && LogScan.of(folder, new RealDisk()).isUnused();
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** What there is to read in a folder, which must hold a job. */
+  static Scanned scan(Path folder) {
+    RealDisk disk = new RealDisk();
+    requireJob(folder, disk);
+    return scan(folder, disk);
+  }
+
+  /** A logbook as it was read, for reading only. */
+  static LogbookFile of(Path folder, Scanned scanned) {
+    return reading(folder, scanned, "It is open for reading only.");
+  }
+
   private static Scanned scan(Path folder, LogDisk disk) {
     try {
       return LogScan.of(folder, disk);
@@ -197,7 +228,9 @@ public final class LogbookFile implements Logbook {
             () -> new LogbookException("Nothing was written. " + condition.sentence()));
     LoggedEntry logged = new LoggedEntry(entries.size() + 1L, time, entry);
     try {
-      open.append(logged);
+      write(open, logged);
+    } catch (ChangedException e) {
+      throw new LogbookException(String.valueOf(e.getMessage()), e);
     } catch (IOException e) {
       boolean surely = open.stepAside(logged.sequence());
       throw new LogbookException(
@@ -211,6 +244,18 @@ public final class LogbookFile implements Logbook {
     }
     entries.add(logged);
     return logged;
+  }
+
+  /** Where the file was exchanged at the very moment, the step is written once more, to the new. */
+  private static void write(LogWriter open, LoggedEntry logged) throws IOException {
+    try {
+      open.append(logged);
+    } catch (ChangedException e) {
+      if (!open.stepAside(logged.sequence())) {
+        throw e;
+      }
+      open.append(logged);
+    }
   }
 
   @Override

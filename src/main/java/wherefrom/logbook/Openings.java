@@ -27,6 +27,21 @@ final class Openings {
    * @throws IOException with a plain sentence when that cannot be read
    */
   static JobOpened get(Path job) throws IOException {
+    Optional<JobOpened> first = OpeningLine.of(job).flatMap(OpeningLine::find);
+    return first.isPresent() ? first.get() : fromAll(job);
+  }
+
+  /** How the job with this engine number was opened; empty when this is another job. */
+  static Optional<JobOpened> find(Path job, int engine) {
+    return find(job, OpeningLine.of(job), engine);
+  }
+
+  static Optional<JobOpened> find(Path job, Optional<OpeningLine> line, int engine) {
+    boolean another = line.isPresent() && !line.get().mayBeOf(engine);
+    return another ? Optional.empty() : find(job).filter(opened -> opened.engine() == engine);
+  }
+
+  private static JobOpened fromAll(Path job) throws IOException {
     try (LogbookFile logbook = LogbookFile.read(job)) {
       return logbook.entries().stream()
           .findFirst()

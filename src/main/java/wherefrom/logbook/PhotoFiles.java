@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Folders;
 import wherefrom.job.Photos;
 
 /** Photographs in a job's folder, each named by the SHA-256 of its bytes. */
@@ -38,10 +39,10 @@ public final class PhotoFiles implements Photos {
                             + " is no picture that can be kept. Use a PNG or JPEG file."));
     String name = Sums.digest(bytes) + "." + type.extension();
     Path kept = locate(jobFolder, name);
-    if (!Files.exists(kept)) {
+    if (!Files.exists(kept) || !isWhole(kept)) {
       try {
         files.write(kept, bytes);
-        AtomicFile.forceFolder(jobFolder);
+        Folders.force(jobFolder);
       } catch (IOException e) {
         throw new IOException("The photograph could not be kept: " + Reasons.andRemedy(e) + ".", e);
       }
@@ -74,7 +75,11 @@ public final class PhotoFiles implements Photos {
 
   /** Whether a file is what its name says. */
   static boolean isWhole(Path file) throws IOException {
-    String digest = Sums.digest(Files.readAllBytes(file));
-    return String.valueOf(file.getFileName()).startsWith(digest + ".");
+    return isWhole(file, Files.readAllBytes(file));
+  }
+
+  /** Whether these bytes are what the file's name says. */
+  static boolean isWhole(Path file, byte[] bytes) {
+    return String.valueOf(file.getFileName()).startsWith(Sums.digest(bytes) + ".");
   }
 }

@@ -1,20 +1,24 @@
 package wherefrom.logbook;
 
-import java.util.ArrayList;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Optional;
 
 /** A stretch of a file up to a line end, or up to the end of the file. */
 final class Piece {
+  private static final int DIGITS = 9;
+
   private final int line;
-  private final int offset;
-  private final byte[] bytes;
+  private final byte[] file;
+  private final int from;
+  private final int to;
   private final boolean ended;
 
-  private Piece(int line, int offset, byte[] bytes, boolean ended) {
+  Piece(int line, byte[] file, int from, int to, boolean ended) {
     this.line = line;
-    this.offset = offset;
-    this.bytes = bytes;
+    this.file = file;
+    this.from = from;
+    this.to = to;
     this.ended = ended;
   }
 
@@ -25,41 +29,26 @@ final class Piece {
 
   /** Of its first byte in the file. */
   int offset() {
-    return offset;
+    return from;
   }
 
-  /** What it holds, without the line end; not a copy. */
-  byte[] bytes() {
-    return bytes;
+  /** In bytes, without the line end. */
+  int length() {
+    return to - from;
   }
 
-  /** Whether its line end is there. */
-  boolean ended() {
-    return ended;
-  }
-
-  /** A file in pieces; the last one has no line end where the file does not end with one. */
-  static List<Piece> split(byte[] file) {
-    List<Piece> pieces = new ArrayList<>();
-    int start = 0;
-    for (int at = 0; at < file.length; at++) {
-      if (file[at] == '\n') {
-        pieces.add(of(pieces.size() + 1, file, start, at, true));
-        start = at + 1;
-      }
-    }
-    if (start < file.length) {
-      pieces.add(of(pieces.size() + 1, file, start, file.length, false));
-    }
-    return pieces;
-  }
-
-  private static Piece of(int line, byte[] file, int from, int to, boolean ended) {
-    return new Piece(line, from, Arrays.copyOfRange(file, from, to), ended);
+  /** The file that it is a stretch of; not a copy. */
+  byte[] file() {
+    return file;
   }
 
   boolean isWhole() {
-    return ended && LogLine.isSealed(bytes);
+    return ended && LogLine.isSealed(file, from, to);
+  }
+
+  /** What the line after it must say of it. */
+  String sum() {
+    return Sums.chain(file, from, length());
   }
 
   /**
@@ -67,12 +56,34 @@ final class Piece {
    * which no cut can do.
    */
   boolean holdsAnotherEntry() {
-    byte[] start = LogLine.ENTRY_START;
-    for (int at = 1; at + start.length <= bytes.length; at++) {
-      if (Arrays.equals(bytes, at, at + start.length, start, 0, start.length)) {
-        return true;
+    return find(from + 1, LogLine.ENTRY_START) >= 0;
+  }
+
+  /** Whether these bytes stand anywhere in it. */
+  boolean holds(byte[] some) {
+    return find(from, some) >= 0;
+  }
+
+  /** The whole number of at most nine digits behind these bytes, where they stand first. */
+  Optional<Integer> findNumber(byte[] some) {
+    int found = find(from, some);
+    int start = found + some.length;
+    int end = start;
+    while (found >= 0 && end < to && end - start < DIGITS && file[end] >= '0' && file[end] <= '9') {
+      end++;
+    }
+    return found < 0 || end == start
+        ? Optional.empty()
+        : Optional.of(
+            Integer.parseInt(new String(file, start, end - start, StandardCharsets.US_ASCII)));
+  }
+
+  private int find(int first, byte[] some) {
+    for (int at = first; at + some.length <= to; at++) {
+      if (file[at] == some[0] && Arrays.equals(file, at, at + some.length, some, 0, some.length)) {
+        return at;
       }
     }
-    return false;
+    return -1;
   }
 }

@@ -6,10 +6,11 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.stream.Stream;
-import wherefrom.files.AtomicFile;
+import wherefrom.files.Folders;
 
 /** The disk of this machine. */
 final class RealDisk implements LogDisk {
@@ -22,21 +23,34 @@ final class RealDisk implements LogDisk {
 
   @Override
   public byte[] read(Path file) throws IOException {
-    return Files.readAllBytes(file);
+    return HeldFiles.read(file);
+  }
+
+  @Override
+  public Named look(Path file, int tail) throws IOException {
+    Object key = HeldFiles.key(file);
+    long size = Files.size(file);
+    return Named.of(key, size, HeldFiles.read(file, Math.max(0, size - tail), tail));
   }
 
   @Override
   public Output create(Path file) throws IOException {
-    return new ChannelOutput(open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE));
+    return output(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.APPEND);
   }
 
   @Override
   public Output append(Path file) throws IOException {
-    return new ChannelOutput(open(file, StandardOpenOption.APPEND));
+    return output(file, StandardOpenOption.APPEND);
   }
 
-  private static FileChannel open(Path file, OpenOption... how) throws IOException {
-    return FileChannel.open(file, how);
+  private static Output output(Path file, OpenOption... how) throws IOException {
+    FileChannel channel = FileChannel.open(file, how);
+    return new ChannelOutput(HeldFiles.key(file), channel);
+  }
+
+  @Override
+  public void rename(Path from, Path to) throws IOException {
+    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
   }
 
   @Override
@@ -45,11 +59,11 @@ final class RealDisk implements LogDisk {
   }
 
   @Override
-  public void forceFolder(Path folder) {
-    AtomicFile.forceFolder(folder);
+  public void forceFolder(Path folder) throws IOException {
+    Folders.force(folder);
   }
 
-  private record ChannelOutput(FileChannel channel) implements Output {
+  private record ChannelOutput(Object key, FileChannel channel) implements Output {
     @Override
     public int write(ByteBuffer bytes) throws IOException {
       return channel.write(bytes);
@@ -62,7 +76,7 @@ final class RealDisk implements LogDisk {
 
     @Override
     public void close() throws IOException {
-      channel.close();
+      HeldFiles.close(key, channel);
     }
   }
 }

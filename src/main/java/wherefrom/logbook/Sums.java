@@ -2,8 +2,8 @@ package wherefrom.logbook;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
-import java.util.Locale;
 import java.util.zip.CRC32C;
 
 /** The sums that guard the logbook. */
@@ -13,21 +13,39 @@ final class Sums {
 
   private Sums() {}
 
-  /** CRC-32C (Castagnoli) as eight hexadecimal digits. */
-  static String crc(byte[] bytes, int length) {
+  /** CRC-32C (Castagnoli) of a stretch of bytes. */
+  static int crc(byte[] bytes, int from, int length) {
     CRC32C crc = new CRC32C();
-    crc.update(bytes, 0, length);
-    return String.format(Locale.ROOT, "%08x", crc.getValue());
+    crc.update(bytes, from, length);
+    return (int) crc.getValue();
   }
 
   /** What the next line says of a line: the first 128 bits of its SHA-256, in hexadecimal. */
   static String chain(byte[] line) {
-    return HexFormat.of().formatHex(sha256().digest(line), 0, CHAIN_BYTES);
+    return chain(line, 0, line.length);
+  }
+
+  static String chain(byte[] bytes, int from, int length) {
+    MessageDigest sum = sha256();
+    sum.update(bytes, from, length);
+    return chain(sum);
+  }
+
+  /** The chain sum of what was put in, which is then empty again. */
+  static String chain(MessageDigest sum) {
+    return HexFormat.of().formatHex(sum.digest(), 0, CHAIN_BYTES);
   }
 
   /** SHA-256 in hexadecimal. */
   static String digest(byte[] bytes) {
     return HexFormat.of().formatHex(sha256().digest(bytes));
+  }
+
+  /** A line with its end. */
+  static byte[] ended(byte[] line) {
+    byte[] ended = Arrays.copyOf(line, line.length + 1);
+    ended[line.length] = '\n';
+    return ended;
   }
 
   static MessageDigest sha256() {

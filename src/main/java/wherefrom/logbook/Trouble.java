@@ -20,8 +20,8 @@ record Trouble(
     int wholeBehind,
     int brokenBehind) {
 
-  Trouble withBehind(Piece piece) {
-    int whole = piece.isWhole() ? 1 : 0;
+  Trouble withBehind(boolean isWhole) {
+    int whole = isWhole ? 1 : 0;
     return new Trouble(
         file, line, offset, why, newer, wholeBehind + whole, brokenBehind + 1 - whole);
   }

@@ -25,6 +25,13 @@ public final class CheckDigits {
     return digitsWithCheck.length() > 2 && remainder(digitsWithCheck) == 1;
   }
 
+  /**
+   * Whether two numbers have the same check digits, whatever the same digits are put behind both.
+   */
+  static boolean alike(long one, long other) {
+    return Math.floorMod(one - other, MODULUS) == 0;
+  }
+
   private static int remainder(String digits) {
     int rest = 0;
     for (int at = 0; at < digits.length(); at++) {

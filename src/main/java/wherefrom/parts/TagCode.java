@@ -30,8 +30,7 @@ public record TagCode(TagType type, int engine, int item, int issue) {
   }
 
   public String digits() {
-    long front = type.digit() * 10_000_000L + engine;
-    String body = Long.toString((front * 10_000 + item) * 100 + issue);
+    String body = Long.toString((front(type, engine) * 10_000 + item) * 100 + issue);
     return body + CheckDigits.of(body);
   }
 
@@ -39,6 +38,19 @@ public record TagCode(TagType type, int engine, int item, int issue) {
   public String typed() {
     String digits = digits();
     return digits.substring(8, 12) + " " + digits.substring(14);
+  }
+
+  /**
+   * Whether tags of two engines have the same {@link #typed} codes: every tag of one the code of
+   * the other's tag with the same item and issue, where both are of these types. The check digits
+   * know an engine only by what it leaves when divided by 97.
+   */
+  public static boolean typedAlike(int engine, TagType type, int otherEngine, TagType otherType) {
+    return CheckDigits.alike(front(type, engine), front(otherType, otherEngine));
+  }
+
+  private static long front(TagType type, int engine) {
+    return type.digit() * 10_000_000L + engine;
   }
 
   /**

@@ -38,7 +38,8 @@ public record Belonging(Place place, long since, Optional<Part> with) {
   /** Whether the part belongs at this very place. A new one from a box waits for any like it. */
   static boolean isAt(Bench bench, Part part, Place place) {
     return of(bench, part).place().equals(place)
-        || (bench.isUnrun(part.item())
+        || (bench.findLeader(part.item()).isEmpty()
+            && bench.isUnrun(part.item())
             && bench.awaitsNew(place)
             && Interchange.areAlike(bench.layout(), part.home(), place));
   }

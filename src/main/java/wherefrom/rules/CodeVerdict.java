@@ -1,5 +1,9 @@
 package wherefrom.rules;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Verdicts on a code that stands for no part of this job: no place has to be named. */
@@ -80,6 +84,41 @@ public sealed interface CodeVerdict extends Verdict {
     @Override
     public String wayOut() {
       return "Scan it again, or type the six digits of the tag once more.";
+    }
+  }
+
+  /**
+   * A typed code that stands for more than one tag: six digits cannot tell them apart.
+   *
+   * @param typed as it stands on the tag, {@code 0173 88}
+   * @param here the sixteen digits of each tag of this job that it can be, and what that stands for
+   * @param others the names of other jobs that have such a tag
+   */
+  record AlsoFits(String typed, Map<String, String> here, List<String> others)
+      implements CodeVerdict {
+    public AlsoFits {
+      here = Collections.unmodifiableMap(new LinkedHashMap<>(here));
+      others = List.copyOf(others);
+    }
+
+    @Override
+    public String word() {
+      return "which engine";
+    }
+
+    @Override
+    public String sentence() {
+      String means = "Typed " + typed + " is " + String.join(", or ", here.values());
+      return others.isEmpty()
+          ? means + "."
+          : means + "; it also fits job " + String.join(", ", others) + ".";
+    }
+
+    @Override
+    public String wayOut() {
+      return others.isEmpty()
+          ? "Scan the tag, or type its sixteen digits."
+          : "Scan the tag, or confirm it is this engine's.";
     }
   }
 

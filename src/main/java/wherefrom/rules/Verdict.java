@@ -2,6 +2,7 @@ package wherefrom.rules;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
+import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
@@ -201,7 +202,7 @@ public sealed interface Verdict
   }
 
   /** The right part, but end for end or the other way round. */
-  record WrongEnd(Part part, Place place) implements Verdict {
+  record WrongEnd(Part part, Place place, Orientation orientation) implements Verdict {
     @Override
     public String word() {
       return "wrong end";
@@ -214,7 +215,7 @@ public sealed interface Verdict
           + " belongs at "
           + place.words()
           + ", but it is turned: "
-          + part.kind().orientation().mark()
+          + orientation.mark()
           + ".";
     }
 

@@ -9,10 +9,10 @@ import wherefrom.parts.Places;
 final class WrongEndRule implements VerdictRule {
   @Override
   public Optional<Verdict> judge(Bench bench, Attempt attempt) {
-    boolean binds = Places.orientation(bench.layout(), attempt.part().kind()) != Orientation.NONE;
+    Orientation orientation = Places.orientation(bench.layout(), attempt.part().kind());
     Place place = new Place(attempt.part().kind(), attempt.spot());
-    return attempt.turned() && binds
-        ? Optional.of(new Verdict.WrongEnd(attempt.part(), place))
+    return attempt.turned() && orientation != Orientation.NONE
+        ? Optional.of(new Verdict.WrongEnd(attempt.part(), place, orientation))
         : Optional.empty();
   }
 }

@@ -88,18 +88,20 @@ public final class FileSettings implements SettingsStore {
         copied(json));
   }
 
-  private static Map<String, Instant> copied(JsonNode json) {
+  private static Map<String, Settings.Copy> copied(JsonNode json) {
     JsonNode jobs = json.path("copied");
     require(jobs.isMissingNode() || jobs.isObject());
-    Map<String, Instant> times = new HashMap<>();
+    Map<String, Settings.Copy> copies = new HashMap<>();
     for (Map.Entry<String, JsonNode> job : jobs.properties()) {
       try {
-        times.put(job.getKey(), Instant.parse(job.getValue().asText("")));
+        long upTo = json.path("copiedUpTo").path(job.getKey()).asLong();
+        Instant time = Instant.parse(job.getValue().asText(""));
+        copies.put(job.getKey(), new Settings.Copy(time, upTo));
       } catch (DateTimeParseException e) {
         throw new IllegalArgumentException("no settings", e);
       }
     }
-    return times;
+    return copies;
   }
 
   private static String text(JsonNode json, String field, String missing) {
@@ -148,7 +150,14 @@ public final class FileSettings implements SettingsStore {
     json.put("cameraOn", settings.cameraOn());
     settings.secondCopy().ifPresent(folder -> json.put("secondCopy", folder.toString()));
     ObjectNode copied = json.putObject("copied");
-    settings.copied().forEach((job, time) -> copied.put(job, time.toString()));
+    ObjectNode upTo = json.putObject("copiedUpTo");
+    settings
+        .copied()
+        .forEach(
+            (job, copy) -> {
+              copied.put(job, copy.time().toString());
+              upTo.put(job, copy.upTo());
+            });
     byte[] bytes = mapper.writerWithDefaultPrettyPrinter().writeValueAsBytes(json);
     try {
       new AtomicFile().write(folder.resolve(FILE), bytes);

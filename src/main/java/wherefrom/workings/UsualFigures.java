@@ -4,6 +4,7 @@ import static java.util.Map.entry;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What the engines that the product is for usually have, by an input's key and in the base unit of
@@ -81,7 +82,7 @@ public final class UsualFigures {
   }
 
   /** The keys that have a row here. */
-  public static java.util.Set<String> keys() {
+  public static Set<String> keys() {
     return RANGES.keySet();
   }
 }

@@ -58,7 +58,7 @@ class ChangeCommandsTest {
     assertThat(shop.right("plan", "list", "--job", job).out()).isEmpty();
     shop.right("plan", "change", "--job", job, "head-milled", "--where", "left");
     assertThat(shop.right("plan", "list", "--job", job).lines())
-        .containsExactly("1\tplanned\thead milled, left bank");
+        .containsExactly("1\tplanned\thead milled, left bank\t0.00, 3 without a price");
     shop.right("plan", "drop", "--job", job, "1", "--reason", "too dear");
     assertThat(shop.right("plan", "list", "--job", job).out()).isEmpty();
     assertThat(fit(PUSHROD).status()).isZero();
@@ -116,7 +116,11 @@ class ChangeCommandsTest {
     assertThat(shop.right("decide", "buy", "--job", job).lines())
         .containsExactly(
             "1\tpushrods\tas the old one; where that is damaged, measure a sound neighbour"
-                + "\tdecided: bent");
+                + "\tdecided: bent\tno price typed",
+            "1\tgasket set\t\tR27: engine taken apart\tno price typed",
+            "1\tseals\t\tR27: engine taken apart\tno price typed",
+            "1\tbolts that are tightened by angle, where there are any\t\tR27: engine taken apart"
+                + "\tno price typed");
     assertThat(json("decide", "list", "--job", job, "--json")).isEmpty();
     assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(73);
     shop.right("decide", "ask", "--job", job, "every");
@@ -131,7 +135,7 @@ class ChangeCommandsTest {
     assertThat(stopped.status()).isEqualTo(1);
     assertThat(stopped.out()).contains("(R16; ");
     shop.right("decide", "set", "--job", job, "rod-shell", "--as", "replace", "--reason", "set");
-    assertThat(json("decide", "buy", "--job", job, "--json")).hasSize(2);
+    assertThat(json("decide", "buy", "--job", job, "--json")).hasSize(5);
     assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(57);
   }
 }

@@ -42,14 +42,35 @@ class MoneyCommandsTest {
     money("note", "--what", "gaskets", "--state", "quoted", "--amount", "150");
     // (150 + 16 · 12.50) · 1.2 = 420.00
     assertThat(money("effect", "--change", "new-flat-cam").out())
-        .startsWith("+16 lifters.")
-        .contains("Total 420.00 EUR; 80.00 EUR left.");
+        .startsWith("+16 lifters, +1 cam (no price typed).")
+        .contains("Total at least 420.00 EUR; at most 80.00 EUR left.");
     assertThat(money("list").lines())
         .containsExactly(
             "1\tgaskets\t\tquoted\t150.00 EUR\t", "Total 180.00 EUR; 320.00 EUR left.");
     assertThat(money("move", "--line", "1", "--state", "paid").out()).contains("180.00");
     assertThat(shop.right("money", "list", "--job", job, "--json").out())
         .contains("\"paid\":\"150.00\"", "\"quoted\":\"0.00\"");
+  }
+
+  @Test
+  void aPlanTheListOfPlansAndTheBudgetSayTheSameMoney() {
+    money("price", "--what", "head gaskets", "--amount", "46");
+    money("price", "--what", "head milled", "--amount", "115");
+    assertThat(money("effect", "--change", "head-milled", "--where", "left").out())
+        .startsWith("+1 head milled, +1 head gaskets, +1 intake faces or manifold cut (no price");
+    assertThat(shop.right("plan", "change", "--job", job, "head-milled", "--where", "left").lines())
+        .last()
+        .asString()
+        // (46 + 115) · 1.2 = 193.20
+        .startsWith("money\t+1 head milled, +1 head gaskets")
+        .contains("Total at least 193.20 EUR");
+    assertThat(shop.right("plan", "list", "--job", job).lines())
+        .containsExactly("1\tplanned\thead milled, left bank\t161.00 EUR, 1 without a price");
+    assertThat(money("list").lines())
+        .containsExactly(
+            "-\t1 × head milled, 115.00 (R14)\t\tto buy",
+            "-\t1 × head gaskets, 46.00 (R14)\t\tto buy",
+            "Total 193.20 EUR; 306.80 EUR left.");
   }
 
   @Test

@@ -40,9 +40,13 @@ class ShopCommandsTest {
             new String[] {"basket 2", tag(OTHER), OTHER, "1"});
     Shop.Outcome wrong = shop.run("wash", "count", "--job", job, "--basket", "2", "--pieces", "1");
     assertThat(wrong.status()).isEqualTo(1);
-    assertThat(wrong.out()).contains("2 pieces went in basket 2 and 1 were counted");
+    assertThat(wrong.out()).contains("2 went into basket 2; you counted 1");
     assertThat(shop.state(job, PUSHROD)).isEqualTo("washing");
-    shop.right("wash", "count", "--job", job, "--basket", "2", "--pieces", "2");
+    Shop.Outcome asked = shop.run("wash", "count", "--job", job, "--basket", "2", "--pieces", "2");
+    assertThat(asked.status()).isEqualTo(1);
+    assertThat(asked.out()).contains("Did the tags stay on in the wash?", "--tags on");
+    assertThat(shop.state(job, PUSHROD)).isEqualTo("washing");
+    shop.right("wash", "count", "--job", job, "--basket", "2", "--pieces", "2", "--tags", "on");
     assertThat(shop.right("wash", "list", "--job", job).lines()).isEmpty();
     assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
   }

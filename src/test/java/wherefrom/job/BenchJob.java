@@ -8,6 +8,7 @@ import java.util.Set;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LifterType;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.RockerMount;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.DecisionMade;
@@ -27,10 +28,13 @@ final class BenchJob {
   final OpenJob job;
 
   private BenchJob(Layout layout) {
+    this(layout, PartKind.all());
+  }
+
+  private BenchJob(Layout layout, Set<PartKind> kinds) {
     MemoryLogbook logbook = new MemoryLogbook();
     logbook.append(
-        Instant.EPOCH,
-        new JobOpened("Test engine", 1234567, layout, PartKind.all(), UnitSystem.INCH));
+        Instant.EPOCH, JobOpened.of("Test engine", 1234567, layout, kinds, UnitSystem.INCH));
     job = new OpenJob(logbook, Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
     job.state().parts().stream()
         .map(part -> part.part().item())
@@ -46,23 +50,35 @@ final class BenchJob {
     return new BenchJob(ReadyLayouts.find("inline-4").orElseThrow());
   }
 
+  /** A V8 of which only the kinds that are always on are tracked. */
+  static BenchJob fewKinds() {
+    return new BenchJob(ReadyLayouts.find("v8-odd-even").orElseThrow(), PartKind.alwaysOn());
+  }
+
   static BenchJob rollerV8() {
+    return new BenchJob(v8(LifterType.ROLLER, RockerMount.INDIVIDUAL));
+  }
+
+  static BenchJob shaftV8() {
+    return new BenchJob(v8(LifterType.FLAT, RockerMount.SHAFT));
+  }
+
+  private static Layout v8(LifterType lifters, RockerMount rockers) {
     Layout flat = ReadyLayouts.find("v8-odd-even").orElseThrow();
-    return new BenchJob(
-        new Layout(
-            "roller",
-            "Roller V8",
-            flat.arrangement(),
-            flat.banks(),
-            flat.leadingBank(),
-            flat.firingOrder(),
-            flat.mains(),
-            flat.thrustMain(),
-            flat.mainCaps(),
-            flat.rodJournals(),
-            flat.camBearings(),
-            LifterType.ROLLER,
-            flat.rockers()));
+    return new Layout(
+        "other",
+        "Other V8",
+        flat.arrangement(),
+        flat.banks(),
+        flat.leadingBank(),
+        flat.firingOrder(),
+        flat.mains(),
+        flat.thrustMain(),
+        flat.mainCaps(),
+        flat.rodJournals(),
+        flat.camBearings(),
+        lifters,
+        rockers);
   }
 
   /** The part that owns a place, such as {@code lifter@3EX}. */

@@ -30,10 +30,13 @@ public final class Benches {
   }
 
   public static OpenJob fresh(Set<PartKind> kinds) {
-    MemoryLogbook logbook = new MemoryLogbook();
+    return fresh(new MemoryLogbook(), kinds);
+  }
+
+  private static OpenJob fresh(MemoryLogbook logbook, Set<PartKind> kinds) {
     logbook.append(
         CLOCK.instant(),
-        new JobOpened(
+        JobOpened.of(
             "Barn V8",
             ENGINE,
             ReadyLayouts.find("v8-odd-even").orElseThrow(),
@@ -44,7 +47,12 @@ public final class Benches {
 
   /** The same with every part out on the bench. */
   public static OpenJob apart() {
-    OpenJob job = fresh();
+    return apartOn(new MemoryLogbook());
+  }
+
+  /** The same over a logbook to be looked into. */
+  static OpenJob apartOn(MemoryLogbook logbook) {
+    OpenJob job = fresh(logbook, PartKind.alwaysOn());
     job.state().parts().stream()
         .map(part -> part.part().item())
         .toList()

@@ -39,6 +39,8 @@ class MoneyTallyTest {
           "Spänne, groß",
           "said \"cheap\"",
           "two\nlines",
+          "Bored and honed",
+          "cam",
           "head gaskets");
 
   private static final List<String> ABOUT = List.of("", "", "", "lifter", "cam-bearing", "main-2");
@@ -56,6 +58,23 @@ class MoneyTallyTest {
           "valve stem seals",
           "roller cam",
           "roller lifters",
+          "flat lifters",
+          "cam",
+          "cam reground",
+          "head milled",
+          "deck milled",
+          "bored",
+          "honed only",
+          "rod journals ground",
+          "rod resized, or its bolts replaced",
+          "valve job: seats or faces ground",
+          "seats and throats cut for larger valves",
+          "screw-in rocker studs",
+          "head machined for screw-in studs",
+          "rockers",
+          "valves",
+          "valve springs",
+          "piston ring sets",
           "piston ring sets, oversize",
           "core plugs and gallery plugs");
 
@@ -104,13 +123,14 @@ class MoneyTallyTest {
       Till old = till;
       till = till.copy();
       before.add(old);
-      switch (random.nextInt(8)) {
+      switch (random.nextInt(9)) {
         case 0, 1 -> note();
         case 2 -> move();
         case 3 -> strike();
         case 4 -> price();
         case 5 -> plan();
         case 6 -> settle();
+        case 7 -> replace();
         default -> decide();
       }
     }
@@ -162,6 +182,12 @@ class MoneyTallyTest {
 
     private void plan() {
       Till.Job work = any(Till.JOBS);
+      if (!till.offers(work)) {
+        assertThat(planning.plan(Change.at(work.kind(), work.where())))
+            .isInstanceOf(Planning.Answer.Refused.class);
+        nothing();
+        return;
+      }
       assertThat(planning.plan(Change.at(work.kind(), work.where())))
           .isInstanceOf(Planning.Answer.Planned.class);
       plans++;
@@ -184,6 +210,13 @@ class MoneyTallyTest {
       }
     }
 
+    private void replace() {
+      String place = any(Till.REPLACED);
+      bench.replace(place);
+      till.bought.merge(place, 1, Integer::sum);
+      till.decided.remove(place);
+    }
+
     private void decide() {
       String place = any(Till.PLACES);
       Decision decision = random.nextBoolean() ? Decision.REUSE : Decision.REPLACE;
@@ -204,6 +237,11 @@ class MoneyTallyTest {
       same(budget.avoided(), till.avoided());
       BigDecimal total = total(till.toBuy(List.of()));
       same(budget.total(), total);
+      same(
+          book.toBuy().stream()
+              .map(CostItem::amount)
+              .reduce(wherefrom.quantity.Money.ZERO, wherefrom.quantity.Money::plus),
+          till.toBuy(List.of()));
       same(budget.left(), limit.subtract(total));
       assertThat(budget.sentence())
           .contains(total.setScale(coins).toPlainString() + " " + currency);

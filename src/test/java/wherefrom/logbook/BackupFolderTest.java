@@ -7,13 +7,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.Backups;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.parts.PartKind;
@@ -24,8 +24,8 @@ class BackupFolderTest {
   private static final String LOGBOOK = LogFiles.name(1);
 
   @TempDir Path folder;
-  private final Backups backups = new BackupFolder();
-  private final RandomEntries random = new RandomEntries(new Random(11));
+  private final Backups backups = new BackupFolder(folder -> true);
+  private final Random random = new Random(11);
   private Path job;
   private Path stick;
 
@@ -34,7 +34,7 @@ class BackupFolderTest {
     job = folder.resolve("engine");
     stick = folder.resolve("stick");
     JobOpened opened =
-        new JobOpened(
+        JobOpened.of(
             "engine", 7, ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC);
     try (LogbookFile logbook = LogbookFile.create(job)) {
       logbook.append(TIME, opened);
@@ -44,13 +44,10 @@ class BackupFolderTest {
   private void work(int entries) {
     try (LogbookFile logbook = LogbookFile.open(job)) {
       for (int at = 0; at < entries; at++) {
-        JobEntry entry = random.any();
-        logbook.append(TIME, entry instanceof JobOpened ? random.of(NOTE) : entry);
+        logbook.append(TIME, new NoteAdded(1, "step " + random.nextInt()));
       }
     }
   }
-
-  private static final Class<?> NOTE = NoteAdded.class;
 
   private byte[] original() throws IOException {
     return Files.readAllBytes(job.resolve(LOGBOOK));
@@ -76,7 +73,8 @@ class BackupFolderTest {
     assertThat(backups.copy(job, stick).files()).isEqualTo(1);
     for (int sitting = 0; sitting < 4; sitting++) {
       work(3);
-      assertThat(backups.copy(job, stick)).isEqualTo(new Backups.Copied(copy().getParent(), 1));
+      assertThat(backups.copy(job, stick))
+          .isEqualTo(new Backups.Copied(copy().getParent(), 1, 4 + 3 * sitting, List.of(), true));
       assertThat(Files.readAllBytes(copy())).isEqualTo(original());
     }
     assertThat(backups.copy(job, stick).files()).as("nothing new").isZero();

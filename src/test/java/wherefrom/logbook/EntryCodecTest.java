@@ -102,7 +102,7 @@ class EntryCodecTest {
         .isEqualTo("reuse");
     JsonNode opened =
         EntryCodec.body(
-            new JobOpened(
+            JobOpened.of(
                 "n",
                 1,
                 ReadyLayouts.all().get(0),

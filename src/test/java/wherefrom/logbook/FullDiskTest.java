@@ -44,6 +44,16 @@ class FullDiskTest {
     }
 
     @Override
+    public Named look(Path file, int tail) throws IOException {
+      return real.look(file, tail);
+    }
+
+    @Override
+    public void rename(Path from, Path to) throws IOException {
+      real.rename(from, to);
+    }
+
+    @Override
     public Output create(Path file) throws IOException {
       return limited(real.create(file));
     }
@@ -55,12 +65,12 @@ class FullDiskTest {
 
     @Override
     public void delete(Path file) throws IOException {
-      room += Files.size(file);
+      room += Files.exists(file) ? Files.size(file) : 0;
       real.delete(file);
     }
 
     @Override
-    public void forceFolder(Path folder) {
+    public void forceFolder(Path folder) throws IOException {
       real.forceFolder(folder);
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -33,6 +34,7 @@ final class MemoryDisk implements LogDisk {
   private Map<Path, Content> named = new TreeMap<>();
   private double failing;
   private int operationsLeft = Integer.MAX_VALUE;
+  private Runnable watching = () -> {};
 
   MemoryDisk(Random random) {
     this.random = random;
@@ -48,7 +50,34 @@ final class MemoryDisk implements LogDisk {
     operationsLeft = operations;
   }
 
+  /** To be done at each operation, while it is half done. */
+  void atEachOperation(Runnable deed) {
+    watching = deed;
+  }
+
+  /** What would be left if the power went now; this disk goes on. */
+  MemoryDisk afterPowerCut(Random chance) {
+    Map<Content, Content> copies = new IdentityHashMap<>();
+    MemoryDisk left = new MemoryDisk(chance);
+    live.forEach((file, content) -> left.live.put(file, copy(content, copies)));
+    named.forEach((file, content) -> left.named.put(file, copy(content, copies)));
+    left.restart();
+    return left;
+  }
+
+  private static Content copy(Content content, Map<Content, Content> copies) {
+    return copies.computeIfAbsent(
+        content,
+        each -> {
+          Content copy = new Content();
+          copy.bytes = each.bytes.clone();
+          copy.forced = each.forced;
+          return copy;
+        });
+  }
+
   private void operation(String what) throws IOException {
+    watching.run();
     if (operationsLeft-- <= 0) {
       throw new PowerCut();
     }
@@ -111,6 +140,22 @@ final class MemoryDisk implements LogDisk {
       throw new NoSuchFileException(file.toString());
     }
     return content;
+  }
+
+  @Override
+  public Named look(Path file, int tail) throws IOException {
+    Content content = content(file);
+    int length = content.bytes.length;
+    byte[] last = Arrays.copyOfRange(content.bytes, Math.max(0, length - tail), length);
+    return Named.of(content, length, last);
+  }
+
+  @Override
+  public void rename(Path from, Path to) throws IOException {
+    operation("renaming");
+    Content content = content(from);
+    live.remove(from);
+    live.put(to, content);
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.LogbookException;
@@ -20,6 +21,8 @@ import wherefrom.job.entry.NoteAdded;
  */
 class PowerCutProperties {
   private static final int SEEDS = 600;
+  private static final int HISTORY = 500;
+  private static final int MOST_CUTS = 10_000;
   private static final Instant TIME = Instant.parse("2026-03-01T12:00:00.123456789Z");
 
   private int powerCuts;
@@ -43,6 +46,39 @@ class PowerCutProperties {
     assertThat(powerCuts).isGreaterThan(SEEDS);
     assertThat(failures).isGreaterThan(SEEDS);
     assertThat(voided).as("failed entries that reached the disk all the same").isPositive();
+  }
+
+  /** 500 entries, and the power goes in the middle of each write, force and renaming. */
+  @Test
+  void whatWasConfirmedIsThereWhereverALongHistoryIsCut(@TempDir Path folder) {
+    MemoryDisk disk = new MemoryDisk(new Random(1));
+    List<JobEntry> confirmed = new ArrayList<>();
+    int[] cuts = {0};
+    disk.atEachOperation(
+        () -> {
+          Scanned found = scan(folder, disk.afterPowerCut(new Random(cuts[0]++)));
+          assertThat(found.trouble()).as("cut " + cuts[0]).isEmpty();
+          List<JobEntry> entries = found.entries().stream().map(LoggedEntry::entry).toList();
+          assertThat(entries.size() - confirmed.size()).as("cut " + cuts[0]).isBetween(0, 1);
+          assertThat(entries.subList(0, confirmed.size())).isEqualTo(confirmed);
+        });
+    try (LogbookFile logbook = LogbookFile.create(folder, disk)) {
+      for (int step = 0; step < HISTORY; step++) {
+        NoteAdded entry = new NoteAdded(step, "word ".repeat(step % 40));
+        logbook.append(TIME, entry);
+        confirmed.add(entry);
+      }
+    }
+    assertThat(cuts[0]).isGreaterThan(2 * HISTORY);
+  }
+
+  @Test
+  @Tag("soak")
+  void tenThousandCuts(@TempDir Path folder) {
+    for (int seed = SEEDS; powerCuts < MOST_CUTS; seed++) {
+      life(folder, new Random(seed), seed % 2 == 0 ? 0 : 0.15, "seed " + seed);
+    }
+    assertThat(failures).isGreaterThan(SEEDS);
   }
 
   private void life(Path folder, Random random, double failing, String seed) {

@@ -14,6 +14,8 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.Spot;
+import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -52,7 +54,16 @@ final class RandomEntries {
     return (JobEntry) value(kind);
   }
 
+  /** An entry that is no act. */
+  private JobEntry single() {
+    JobEntry entry = any();
+    return entry instanceof Act ? single() : entry;
+  }
+
   private Object value(Type type) {
+    if (type == Act.class) {
+      return new Act(List.of(single(), single(), single()));
+    }
     if (type instanceof ParameterizedType generic) {
       return collection(generic);
     }
@@ -74,6 +85,9 @@ final class RandomEntries {
     }
     if (raw == BigDecimal.class) {
       return BigDecimal.valueOf(random.nextInt(100_000), random.nextInt(8));
+    }
+    if (raw == Spot.class) {
+      return PLACES.get(random.nextInt(PLACES.size())).spot();
     }
     if (raw == Place.class) {
       return PLACES.get(random.nextInt(PLACES.size()));

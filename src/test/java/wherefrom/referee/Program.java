@@ -66,7 +66,7 @@ class Program {
   Program(Motor motor, Layout layout) {
     this(
         motor,
-        opened(new JobOpened("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
+        opened(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
     for (Slot slot : motor.slots) {
       items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
     }

@@ -50,7 +50,8 @@ class FileSettingsTest {
             "v4l2:x",
             true,
             Optional.of(Path.of("/stick/ü")),
-            Map.of("/a shop/ü/engine", Instant.parse("2026-05-04T09:30:00Z")));
+            Map.of(
+                "/a shop/ü/engine", new Settings.Copy(Instant.parse("2026-05-04T09:30:00Z"), 128)));
     settings().save(kept);
     assertThat(settings().load()).isEqualTo(kept);
   }

@@ -53,6 +53,7 @@ final class Gallery {
       String name = "kit-verdict-" + cue.name().toLowerCase(Locale.ROOT);
       shots.add(kit(name, window -> Kit.verdict(window, cue)));
     }
+    shots.addAll(AnswerShots.all());
     shots.addAll(WorkShots.all());
     shots.addAll(ShopShots.all());
     shots.addAll(MoneyShots.all());

@@ -7,6 +7,7 @@ import wherefrom.engine.ValveSpot;
 import wherefrom.job.OpenJob;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingSetting;
+import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
@@ -14,7 +15,6 @@ import wherefrom.ui.sample.SampleWindow;
 import wherefrom.ui.timing.CylinderScreen;
 import wherefrom.ui.timing.LiftPlotScreen;
 import wherefrom.ui.timing.LobeScreen;
-import wherefrom.ui.timing.SignedScreen;
 import wherefrom.ui.timing.TimingScreen;
 import wherefrom.workings.timing.TimingValue;
 
@@ -29,7 +29,15 @@ final class TimingShots {
         shot("timing-open", CylinderScreen.class, false, "Degree wheel", "Cylinder 1"),
         shot("timing-cylinder", CylinderScreen.class, true, "Cylinder 1"),
         shot("timing-lobe", LobeScreen.class, true, "Cylinder 1", "Intake"),
-        shot("timing-angle", SignedScreen.class, true, "Cylinder 1", "Intake", "Add", "2", "+ /"),
+        shot(
+            "timing-angle",
+            NumberEntryScreen.class,
+            true,
+            "Cylinder 1",
+            "Intake",
+            "Add",
+            "2",
+            "+ /"),
         shot("timing-plot", LiftPlotScreen.class, true, "Cylinder 1", "Intake", "Plot"));
   }
 

@@ -29,6 +29,7 @@ import wherefrom.ui.print.NudgeScreen;
 import wherefrom.ui.print.PreviewScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.print.SheetScreen;
+import wherefrom.ui.print.TrackScreen;
 import wherefrom.ui.puttogether.MissingScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.puttogether.SectionScreen;
@@ -160,6 +161,17 @@ final class WorkShots {
             (window, sample) -> {
               preview(window, 5, 4);
               window.press("Back");
+            }));
+    shots.add(
+        shot(
+            "print-track",
+            TrackScreen.class,
+            SampleJob::whole,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+              window.layOut();
+              window.press("What:");
+              window.pressOnSomePage("Track more kinds of part");
             }));
     shots.add(
         shot(

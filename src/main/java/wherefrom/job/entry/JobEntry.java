@@ -54,7 +54,8 @@ public sealed interface JobEntry
         StopGiven,
         PlaceExcused,
         SectionClosed,
-        TakenBack {
+        TakenBack,
+        Act {
 
   /** Whether the entry can be taken back. What was printed or opened cannot: it exists outside. */
   default boolean canBeTakenBack() {

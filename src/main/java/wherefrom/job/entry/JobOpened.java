@@ -1,19 +1,53 @@
 package wherefrom.job.entry;
 
+import java.util.List;
 import java.util.Set;
 import wherefrom.engine.Layout;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.parts.FirstNumbering;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
 import wherefrom.quantity.UnitSystem;
 
 /**
- * A job begins. Its places get the item numbers 1, 2, 3… in the order of {@link
- * wherefrom.parts.Places#of}. The engine number tells its tags from every other job's.
+ * A job begins. The engine number tells its tags from every other job's.
+ *
+ * @param items what its part tags stand for: the place of item 1 first; empty in the first
+ *     logbooks, which went by {@link FirstNumbering}
+ * @param cards what its place cards stand for: the spot of card 1 first; empty as the items are
  */
 public record JobOpened(
-    String name, int engine, Layout layout, Set<PartKind> kinds, UnitSystem units)
+    String name,
+    int engine,
+    Layout layout,
+    Set<PartKind> kinds,
+    UnitSystem units,
+    List<Place> items,
+    List<Spot> cards)
     implements JobEntry {
   public JobOpened {
     kinds = Set.copyOf(kinds);
+    items = List.copyOf(items);
+    cards = List.copyOf(cards);
+  }
+
+  /** A new job, its numbers given out in the order of taking apart. */
+  public static JobOpened of(
+      String name, int engine, Layout layout, Set<PartKind> kinds, UnitSystem units) {
+    return new JobOpened(
+        name, engine, layout, kinds, units, Places.of(layout, kinds), Spots.all(layout));
+  }
+
+  /** The places by item number, whoever wrote the logbook. */
+  public List<Place> numberedItems() {
+    return items.isEmpty() ? FirstNumbering.items(layout, kinds) : items;
+  }
+
+  /** The spots by the number of their place card, whoever wrote the logbook. */
+  public List<Spot> numberedCards() {
+    return cards.isEmpty() ? FirstNumbering.cards(layout) : cards;
   }
 
   @Override

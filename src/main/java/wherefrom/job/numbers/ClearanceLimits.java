@@ -40,6 +40,10 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
    * soon as the source is known they also judge the bearings.
    */
   public static Kept set(OpenJob job, String bearing, String what, String text) {
+    return job.asOne(() -> keep(job, bearing, what, text), kept -> kept instanceof Kept.Done);
+  }
+
+  private static Kept keep(OpenJob job, String bearing, String what, String text) {
     if (!what.equals("source")
         && !text.isEmpty()
         && AmountText.read(text) instanceof AmountReading.NotUnderstood not) {

@@ -2,10 +2,10 @@ package wherefrom.job.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.engine.Layout;
 import wherefrom.engine.LifterType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.Setting;
 import wherefrom.workings.plan.Consequence;
 import wherefrom.workings.plan.PlanColumn;
 
@@ -14,11 +14,11 @@ final class PlanChanges {
   private PlanChanges() {}
 
   /** The changes, each at every place of the engine that it is done at. */
-  static List<Change> of(PlanColumn column, Layout layout) {
+  static List<Change> of(PlanColumn column, Setting setting) {
     List<Change> changes = new ArrayList<>();
     for (Consequence consequence : column.consequences()) {
-      for (ChangeKind kind : kinds(consequence, layout)) {
-        for (String where : kind.reach().where(layout)) {
+      for (ChangeKind kind : kinds(consequence, setting)) {
+        for (String where : kind.reach().where(setting.layout())) {
           changes.add(new Change(kind, where, detail(kind, column)));
         }
       }
@@ -27,7 +27,7 @@ final class PlanChanges {
   }
 
   /** Empty where no rule speaks of it. */
-  private static List<ChangeKind> kinds(Consequence consequence, Layout layout) {
+  private static List<ChangeKind> kinds(Consequence consequence, Setting setting) {
     return switch (consequence) {
       case HEAD_MILLED -> List.of(ChangeKind.HEAD_MILLED);
       case DECK_MILLED -> List.of(ChangeKind.DECK_MILLED);
@@ -36,10 +36,10 @@ final class PlanChanges {
       case LIFT_INCREASED -> List.of(ChangeKind.LIFT_INCREASED);
       case CAM_CHANGED ->
           List.of(
-              layout.lifters() == LifterType.FLAT
+              setting.lifters() == LifterType.FLAT
                   ? ChangeKind.NEW_FLAT_CAM
                   : ChangeKind.NEW_ROLLER_CAM);
-      case ROCKER_RATIO_CHANGED -> List.of(ChangeKind.ROCKER_REPLACED);
+      case ROCKER_RATIO_CHANGED -> List.of(ChangeKind.ROCKER_RATIO);
       case SEAT_WORK -> List.of(ChangeKind.VALVE_JOB);
       case BORED -> List.of(ChangeKind.BORED);
       case SPRINGS_CHANGED -> List.of(ChangeKind.SPRINGS_CHANGED);

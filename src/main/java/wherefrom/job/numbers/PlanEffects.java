@@ -1,45 +1,34 @@
 package wherefrom.job.numbers;
 
 import java.util.List;
-import wherefrom.job.Budget;
-import wherefrom.quantity.Money;
+import wherefrom.job.CostItem;
+import wherefrom.job.PlanCost;
 
 /**
- * What follows from a column of the plan: things to buy, services, checks, money.
+ * What follows from a column of the plan: things to buy, work, checks, money.
  *
- * @param lines parts and services
+ * @param cost what it costs by itself, and the budget line as it would be
  * @param checks what is to be checked, a sentence each with its rule
- * @param sum of the lines that have a price
- * @param withIt the budget line as it would be
  */
-public record PlanEffects(List<Line> lines, List<String> checks, Money sum, Budget withIt) {
-
-  /**
-   * Something to buy or to have done.
-   *
-   * @param because the rule that asks for it, or what the figures say
-   */
-  public record Line(String what, int pieces, boolean priced, Money amount, String because) {
-    /** {@code 2 × head gaskets, 40.00 (R14)}. */
-    public String sentence() {
-      String money = priced ? amount.text() : "no price typed";
-      return pieces + " × " + what + ", " + money + " (" + because + ")";
-    }
-  }
+public record PlanEffects(PlanCost cost, List<String> checks) {
 
   public PlanEffects {
-    lines = List.copyOf(lines);
     checks = List.copyOf(checks);
+  }
+
+  /** Parts and work. */
+  public List<CostItem> lines() {
+    return cost.lines();
   }
 
   /** How many lines have no price. */
   public long unpriced() {
-    return lines.stream().filter(line -> !line.priced()).count();
+    return lines().stream().filter(line -> !line.priced()).count();
   }
 
   /** {@code 120.00, 3 without a price}. */
   public String moneyWords() {
     String missing = unpriced() == 0 ? "" : ", " + unpriced() + " without a price";
-    return sum.text() + missing;
+    return cost.sum().text() + missing;
   }
 }

@@ -154,7 +154,7 @@ public final class TimingCheck {
   private String flankWords(LobeTiming.Flanks flanks) {
     return String.format(
         Locale.ROOT,
-        "centre taken between %s and %s of lift, where it moves by %.1f deg",
+        "centre between %s and %s of lift, leaning %.1f deg",
         Amount.of(flanks.from(), unit).rounded(unit.decimals()).text(),
         Amount.of(flanks.to(), unit).rounded(unit.decimals()).text(),
         Math.abs(flanks.lean()));

@@ -69,7 +69,19 @@ public record Change(ChangeKind kind, String where, String detail) {
   }
 
   /** What is wrong with it for an engine, in a sentence; empty when nothing is. */
-  public Optional<String> findFault(Layout layout) {
+  public Optional<String> findFault(Setting setting) {
+    Layout layout = setting.layout();
+    if (!kind.isOffered(setting)) {
+      return Optional.of(
+          "\""
+              + kind.words()
+              + "\" cannot be done here: "
+              + (kind == ChangeKind.STUDS_SCREW_IN
+                  ? "the rockers of this engine are on shafts."
+                  : "the lifters of this engine are "
+                      + (setting.isFlat() ? "flat" : "rollers")
+                      + " already."));
+    }
     boolean known =
         kind.reach() == Reach.PLACE
             ? where.isEmpty() || Place.find(where).isPresent() || findSpot().isPresent()

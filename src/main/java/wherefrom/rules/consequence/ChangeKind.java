@@ -9,6 +9,7 @@ public enum ChangeKind {
   CAM_REGROUND("cam reground", Reach.WHOLE, Origin.WORK),
   NEW_ROLLER_CAM("new roller cam", Reach.WHOLE, Origin.WORK),
   FLAT_TO_ROLLER("from flat to roller lifters", Reach.WHOLE, Origin.WORK),
+  ROLLER_TO_FLAT("from roller to flat lifters", Reach.WHOLE, Origin.WORK),
   LIFT_INCREASED("more valve lift", Reach.WHOLE, Origin.WORK),
   HEAD_MILLED("head milled", Reach.BANK, Origin.WORK),
   DECK_MILLED("deck milled", Reach.BANK, Origin.WORK),
@@ -26,6 +27,11 @@ public enum ChangeKind {
   SPRINGS_SHIMMED("springs set to another height", Reach.WHOLE, Origin.WORK),
   CRANK_CHANGED("another crank", Reach.WHOLE, Origin.WORK),
   PISTONS_CHANGED("other pistons", Reach.WHOLE, Origin.WORK),
+  ROCKER_RATIO("rockers of another ratio", Reach.WHOLE, Origin.WORK),
+  LARGER_VALVES("larger valves, intake and exhaust", Reach.BANK, Origin.WORK),
+  LARGER_INTAKE_VALVES("larger intake valves", Reach.BANK, Origin.WORK),
+  LARGER_EXHAUST_VALVES("larger exhaust valves", Reach.BANK, Origin.WORK),
+  STUDS_SCREW_IN("rocker studs changed to screw-in", Reach.BANK, Origin.WORK),
 
   LIFTER_REUSED("used lifter goes back", Reach.VALVE, Origin.FOLLOWS),
   LIFTER_REPLACED("new lifter on the used cam", Reach.VALVE, Origin.FOLLOWS),
@@ -78,5 +84,15 @@ public enum ChangeKind {
 
   public Origin origin() {
     return origin;
+  }
+
+  /** Whether such an engine can have it at all. */
+  public boolean isOffered(Setting setting) {
+    return switch (this) {
+      case FLAT_TO_ROLLER -> setting.isFlat();
+      case ROLLER_TO_FLAT -> setting.isRoller();
+      case STUDS_SCREW_IN -> setting.isStudded();
+      default -> true;
+    };
   }
 }

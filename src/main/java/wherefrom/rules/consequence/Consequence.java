@@ -13,9 +13,10 @@ import wherefrom.parts.Place;
  * @param name the consequence's own name within the rule
  * @param kinds the kinds of part concerned; empty where none is tracked by tags
  * @param places the tracked places concerned
- * @param pieces how many pieces to buy; 0 where nothing is bought
- * @param what what to buy or to look at, in words; with kinds, the sort that the new parts are of,
- *     where it is another than the old ones'
+ * @param wanted each piece to buy and each piece of work to pay for; of a check, what must be
+ *     bought where it fails
+ * @param what what to buy or to have done, in words; with kinds, the sort that the new parts are
+ *     of, where it is another than the old ones'
  * @param sentence for a person
  * @param renewal why banned parts must be renewed; wear where nothing is banned
  * @param source where the rule comes from
@@ -28,7 +29,7 @@ public record Consequence(
     Effect effect,
     Set<PartKind> kinds,
     List<Place> places,
-    int pieces,
+    List<Wanted> wanted,
     String what,
     String sentence,
     Renewal renewal,
@@ -39,6 +40,7 @@ public record Consequence(
   public Consequence {
     kinds = Set.copyOf(kinds);
     places = List.copyOf(places);
+    wanted = List.copyOf(wanted);
     chain = List.copyOf(chain);
   }
 
@@ -63,9 +65,14 @@ public record Consequence(
     return chain.stream().map(Change::words).toList();
   }
 
+  /** How many pieces it asks for, whatever comes of any check. */
+  public int pieces() {
+    return effect.isCheck() ? 0 : wanted.size();
+  }
+
   /** Whether the new parts are of another sort than the old ones, and so of another price. */
   public boolean isOtherSort() {
-    return !kinds.isEmpty() && !what.isEmpty();
+    return effect.bans() && !kinds.isEmpty() && !what.isEmpty();
   }
 
   /** {@code rod shells, main shells}; what is bought, where it has words of its own. */
@@ -82,7 +89,7 @@ public record Consequence(
     if (whole.isEmpty()) {
       return effect.words();
     }
-    return effect.words() + ": " + (pieces > 1 ? pieces + " " : "") + whole;
+    return effect.words() + ": " + (pieces() > 1 ? pieces() + " " : "") + whole;
   }
 
   /**

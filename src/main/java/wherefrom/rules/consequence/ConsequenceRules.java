@@ -9,15 +9,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import wherefrom.parts.PartKind;
 
 /** All consequence rules, and what follows from a change under them. */
 public final class ConsequenceRules {
   private static final List<Rule> RULES =
       Stream.of(
               CamRules.ROWS,
+              LifterRules.ROWS,
               ValvetrainRules.ROWS,
+              ValveRules.ROWS,
               HeadAndDeckRules.ROWS,
+              BlockRules.ROWS,
               CrankRules.ROWS,
               OtherPartsRules.ROWS,
               FindingRules.ROWS)
@@ -29,16 +31,6 @@ public final class ConsequenceRules {
   /** Every rule, in the order in which they are explained. */
   public static List<Rule> all() {
     return RULES;
-  }
-
-  /** The sorts of new part that have a price of their own, each with its kind. */
-  public static Map<String, PartKind> sorts() {
-    Map<String, PartKind> sorts = new LinkedHashMap<>();
-    RULES.stream()
-        .flatMap(rule -> rule.thens().stream())
-        .filter(then -> !then.what().isEmpty())
-        .forEach(then -> then.kinds().forEach(kind -> sorts.put(then.what(), kind)));
-    return sorts;
   }
 
   /**

@@ -1,20 +1,51 @@
 package wherefrom.rules.consequence;
 
-import wherefrom.engine.Layout;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.Spot;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
 
-/** How many of something untracked an engine needs. */
+/** How many an engine needs of what has no place of its own, and where. */
 enum Count {
   ONE,
   PER_BANK,
   PER_CYLINDER,
-  PER_VALVE;
+  PER_VALVE,
+  PER_MAIN;
 
-  int in(Layout layout) {
+  /** Where each is, as far as the change covers it. */
+  List<String> at(Cover cover, Change change, Setting setting) {
     return switch (this) {
-      case ONE -> 1;
-      case PER_BANK -> layout.banks().size();
-      case PER_CYLINDER -> layout.cylinders().size();
-      case PER_VALVE -> 2 * layout.cylinders().size();
+      case ONE -> List.of("");
+      case PER_BANK -> spread(PartKind.PISTON, cover, change, setting, bank(setting));
+      case PER_CYLINDER -> spread(PartKind.PISTON, cover, change, setting, Spot::key);
+      case PER_VALVE -> spread(PartKind.VALVE, cover, change, setting, Spot::key);
+      case PER_MAIN ->
+          spread(
+              PartKind.MAIN_SHELL,
+              cover,
+              change,
+              setting,
+              spot -> "M" + ((MainSpot) spot).number());
     };
+  }
+
+  private static Function<Spot, String> bank(Setting setting) {
+    return spot -> setting.layout().findBank(((BoreSpot) spot).cylinder()).orElseThrow().name();
+  }
+
+  private static List<String> spread(
+      PartKind kind, Cover cover, Change change, Setting setting, Function<Spot, String> name) {
+    return Places.of(setting.layout(), Set.of(kind)).stream()
+        .filter(place -> cover.covers(change, place, setting.layout()))
+        .map(Place::spot)
+        .map(name)
+        .distinct()
+        .toList();
   }
 }

@@ -7,6 +7,7 @@ import wherefrom.engine.Layout;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.Spot;
+import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 import wherefrom.parts.Mates;
 import wherefrom.parts.Place;
@@ -43,6 +44,19 @@ enum Cover {
       return bank.isPresent() && bank.equals(cylinder(place.spot()).flatMap(layout::findBank));
     }
   },
+  /** The valves of the bank that the change is about: of one side, where it names one. */
+  SIDE {
+    @Override
+    boolean covers(Change change, Place place, Layout layout) {
+      boolean side =
+          switch (change.kind()) {
+            case LARGER_INTAKE_VALVES -> isAt(place, ValveSide.INTAKE);
+            case LARGER_EXHAUST_VALVES -> isAt(place, ValveSide.EXHAUST);
+            default -> true;
+          };
+      return side && BANK.covers(change, place, layout);
+    }
+  },
   /** The very place that is named; where only a spot is, all there. */
   SELF {
     @Override
@@ -63,6 +77,10 @@ enum Cover {
   };
 
   abstract boolean covers(Change change, Place place, Layout layout);
+
+  private static boolean isAt(Place place, ValveSide side) {
+    return place.spot() instanceof ValveSpot valve && valve.side() == side;
+  }
 
   private static boolean isSame(Spot at, Spot other) {
     if (at instanceof MainSpot main) {

@@ -22,32 +22,37 @@ final class CrankRules {
           ground("main", ChangeKind.MAIN_JOURNALS_GROUND, MAIN_SHELLS)
               .after("thrust", "Check the crank's end play at the thrust bearing."),
           Rule.of("R17", "Crank polished only", ChangeKind.CRANK_POLISHED)
+              .work("polishing", Count.ONE, ChangeKind.CRANK_POLISHED.words())
               .know("measure", WARN, ALL, SHELLS, "Shells may stay, but are measured again.")
               .first("shell-wall", ALL, SHELLS, "Measure shells and journals again.")
               .after("clearance", "Check the oil clearance of each bearing."),
           Rule.of("R20", "Rod resized, or bolts replaced", ChangeKind.ROD_RESIZED)
+              .work("resizing", Count.PER_CYLINDER, ChangeKind.ROD_RESIZED.words())
               .mustBeNew(WARN, HERE, ROD_SHELLS, "A resized rod takes new shells.")
               .know("bolts", WARN, HERE, Set.of(PartKind.ROD), "New bolts first, then resize.")
               .first("round", HERE, ROD_SHELLS, "Measure the big end for roundness, cap torqued.")
               .after("length", "Check the rod's length against the others."),
           Rule.of("R21", "Mains line-honed", ChangeKind.LINE_HONED)
+              .work("line-honing", Count.ONE, ChangeKind.LINE_HONED.words())
               .mustBeNew(WARN, ALL, MAIN_SHELLS, "Line-honed mains take new shells.")
               .first(
                   "caps",
                   ALL,
                   Set.of(PartKind.MAIN_CAP),
                   "See that each cap is still on its own main, the same way round.")
+              .after("line-clearance", "Check the oil clearance of each main bearing.")
+              .after("line-end-play", "Check the crank's end play at the thrust bearing.")
+              .after("free-turn", "Torque the main caps: the crank must turn freely by hand.")
               .after("chain", "Check the chain slack: crank and cam are closer now."),
           Rule.of("R22", "One rod or main bearing failed", ChangeKind.BEARING_FAILED)
-              .source(Sources.TM_237)
               .mustBeNew(
                   BLOCK,
                   ALL,
                   SHELLS,
                   "One bearing has failed: all rod and main bearings are replaced.")
+              .from(Sources.TM_237)
               .leadsTo(ChangeKind.DEBRIS_LOOSE),
           Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
-              .source(Sources.TM_237)
               .first("journals", ALL, SHELLS, "Did it reach the bearings? Look at every journal.")
               .first("galleries", ALL, SHELLS, "Plugs out, galleries brushed and flushed.")
               .after("pump", "Open and look at the oil pump and its pickup.")
@@ -57,7 +62,6 @@ final class CrankRules {
                   "Cap lost, mixed up, or of another housing",
                   ChangeKind.CAP_LOST,
                   ChangeKind.CAP_REPLACED)
-              .source(Sources.TM_256)
               .forbid(
                   "align-bore",
                   HERE,
@@ -70,12 +74,15 @@ final class CrankRules {
                   "Caps are machined on their own housing: with another cap the housing must be"
                       + " machined again.")
               .because(Renewal.SIZE)
+              .from(Sources.TM_256)
+              .work("housing", Count.PER_MAIN, "main housing machined for another cap")
               .first(
                   "align-bore-done",
                   HERE,
                   SHELLS,
                   "See that the housing was machined with this cap and measured."),
           Rule.of("R33", "New rod with its cap", ChangeKind.ROD_REPLACED)
+              .brings(PartKind.ROD, HERE)
               .mustBeNew(WARN, HERE, ROD_SHELLS, "A new rod takes new shells.")
               .first(
                   "big-end",
@@ -89,7 +96,7 @@ final class CrankRules {
 
   private static Rule ground(String which, ChangeKind change, Set<PartKind> shells) {
     return Rule.of("R16", "Crank ground, " + which + " journals", change)
-        .source(Sources.TM_262)
+        .work(which + "-grinding", Count.ONE, change.words())
         .mustBeNew(
             which + "-new",
             BLOCK,
@@ -103,6 +110,7 @@ final class CrankRules {
             ALL,
             shells,
             "When one " + which + " journal is ground, all of them are ground alike.")
+        .from(Sources.TM_262)
         .first(which + "-fillets", ALL, shells, "Look at the fillets and oil-hole chamfers.")
         .after(which + "-clearance", "Check the oil clearance of each " + which + " bearing.");
   }

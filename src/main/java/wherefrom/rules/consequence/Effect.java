@@ -8,6 +8,8 @@ public enum Effect {
   MUST_BE_NEW("must be new"),
   /** Bought new, and not tracked by tags. */
   BUY("buy new"),
+  /** Work of the machine shop that is paid for. */
+  WORK("work to pay for"),
   /** Checked before the parts concerned go in; they wait for it. */
   CHECK_FIRST("check before fitting"),
   /** Checked once the parts are in, before the engine is closed; no part waits for it. */

@@ -8,6 +8,7 @@ public final class OneCam {
   private static final Map<ChangeKind, String> CAMS =
       Map.of(
           ChangeKind.NEW_FLAT_CAM, "new flat",
+          ChangeKind.ROLLER_TO_FLAT, "new flat",
           ChangeKind.CAM_REGROUND, "old, reground",
           ChangeKind.NEW_ROLLER_CAM, "roller",
           ChangeKind.FLAT_TO_ROLLER, "roller");

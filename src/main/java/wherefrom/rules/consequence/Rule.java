@@ -5,14 +5,16 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import wherefrom.parts.PartKind;
 
 /**
  * One rule: when such a change is made, this follows.
  *
- * @param number its short name, {@code R1} to {@code R32}
+ * @param number its short name, {@code R1} to {@code R41}
  * @param title what it is about
  * @param when the changes that it acts on
+ * @param source where it was read, but for the consequences that name another book, or none
  * @param leadsTo changes that follow from it and have rules of their own
  */
 public record Rule(
@@ -41,6 +43,7 @@ public record Rule(
         wherefrom.inspection.Sources.PRACTICE);
   }
 
+  /** The book that covers every consequence of the rule but those that name their own. */
   Rule source(String text) {
     return new Rule(number, title, when, only, thens, leadsTo, text);
   }
@@ -69,115 +72,87 @@ public record Rule(
   /** Bans used parts, under a name that no other rule of this number has. */
   Rule mustBeNew(
       String name, Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(
-        new Then(
-            name,
-            severity,
-            Effect.MUST_BE_NEW,
-            kinds,
-            cover,
-            Count.ONE,
-            "",
-            sentence,
-            Renewal.WEAR,
-            s -> true));
+    return then(Then.ofParts(name, severity, Effect.MUST_BE_NEW, cover, kinds, sentence));
   }
 
   /** Bans used parts unless the check of this name is passed. */
   Rule forbid(String unless, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(
-        new Then(
-            unless,
-            Severity.BLOCK,
-            Effect.FORBIDDEN,
-            kinds,
-            cover,
-            Count.ONE,
-            "",
-            sentence,
-            Renewal.WEAR,
-            s -> true));
+    return then(Then.ofParts(unless, Severity.BLOCK, Effect.FORBIDDEN, cover, kinds, sentence));
   }
 
+  /** A thing that carries no tag, wherever the change is made. */
   Rule buy(String name, Count count, String what) {
+    return buy(name, Cover.HERE, count, what);
+  }
+
+  Rule buy(String name, Cover cover, Count count, String what) {
+    return then(Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what + "."));
+  }
+
+  /** The parts that the change itself brings in. */
+  Rule brings(PartKind kind, Cover cover) {
+    String sentence = "Buy new: " + kind.plural() + ".";
+    return then(Then.ofParts("part", Severity.WARN, Effect.BUY, cover, Set.of(kind), sentence));
+  }
+
+  /** Work that is paid for, wherever the change is made. */
+  Rule work(String name, Count count, String what) {
+    return work(name, Cover.HERE, count, what);
+  }
+
+  Rule work(String name, Cover cover, Count count, String what) {
     return then(
-        new Then(
-            name,
-            Severity.WARN,
-            Effect.BUY,
-            Set.of(),
-            Cover.ALL,
-            count,
-            what,
-            "Buy new: " + what + ".",
-            Renewal.WEAR,
-            s -> true));
+        Then.ofThing(name, Effect.WORK, cover, count, what, "Work to pay for: " + what + "."));
   }
 
   /** A check that parts of these kinds wait for. */
   Rule first(String name, Cover cover, Set<PartKind> kinds, String sentence) {
-    return check(name, Effect.CHECK_FIRST, cover, kinds, sentence);
+    return then(Then.ofParts(name, Severity.CHECK, Effect.CHECK_FIRST, cover, kinds, sentence));
   }
 
   /** A check of these parts that none of them waits for. */
   Rule later(String name, Cover cover, Set<PartKind> kinds, String sentence) {
-    return check(name, Effect.CHECK_AFTER, cover, kinds, sentence);
+    return then(Then.ofParts(name, Severity.CHECK, Effect.CHECK_AFTER, cover, kinds, sentence));
   }
 
   /** A check that no part waits for. */
   Rule after(String name, String sentence) {
-    return check(name, Effect.CHECK_AFTER, Cover.ALL, Set.of(), sentence);
-  }
-
-  private Rule check(
-      String name, Effect effect, Cover cover, Set<PartKind> kinds, String sentence) {
     return then(
-        new Then(
-            name,
-            Severity.CHECK,
-            effect,
-            kinds,
-            cover,
-            Count.ONE,
-            "",
-            sentence,
-            Renewal.WEAR,
-            s -> true));
+        Then.ofParts(name, Severity.CHECK, Effect.CHECK_AFTER, Cover.HERE, Set.of(), sentence));
   }
 
   Rule know(String name, Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(
-        new Then(
-            name,
-            severity,
-            Effect.KNOW,
-            kinds,
-            cover,
-            Count.ONE,
-            "",
-            sentence,
-            Renewal.WEAR,
-            s -> true));
+    return then(Then.ofParts(name, severity, Effect.KNOW, cover, kinds, sentence));
   }
 
-  /** The new parts of the last consequence are of another sort than the old ones. */
+  /** What the last consequence buys is of another sort than the old. */
   Rule ofSort(String words) {
-    List<Then> more = new ArrayList<>(thens);
-    more.set(more.size() - 1, more.get(more.size() - 1).ofSort(words));
-    return new Rule(number, title, when, only, more, leadsTo, source);
+    return last(then -> then.ofSort(words));
   }
 
   /** The last consequence bans new parts of before, too: they are of the wrong size or sort. */
   Rule because(Renewal why) {
-    List<Then> more = new ArrayList<>(thens);
-    more.set(more.size() - 1, more.get(more.size() - 1).because(why));
-    return new Rule(number, title, when, only, more, leadsTo, source);
+    return last(then -> then.because(why));
+  }
+
+  /** Where the last consequence was read, alone of all. */
+  Rule from(String book) {
+    return last(then -> then.from(book));
+  }
+
+  /** What has no tag and is needed where the last check fails. */
+  Rule perhaps(Count count, String what) {
+    return last(then -> then.perhaps(count, what));
   }
 
   /** The last consequence holds only for such engines. */
   Rule onlyFor(Predicate<Setting> condition) {
+    return last(then -> then.only(condition));
+  }
+
+  private Rule last(UnaryOperator<Then> changed) {
     List<Then> more = new ArrayList<>(thens);
-    more.set(more.size() - 1, more.get(more.size() - 1).only(condition));
+    more.set(more.size() - 1, changed.apply(more.get(more.size() - 1)));
     return new Rule(number, title, when, only, more, leadsTo, source);
   }
 }

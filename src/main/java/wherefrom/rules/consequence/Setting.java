@@ -6,6 +6,7 @@ import java.util.Set;
 import wherefrom.engine.Arrangement;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LifterType;
+import wherefrom.engine.RockerMount;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
@@ -14,18 +15,47 @@ import wherefrom.parts.Places;
  * The engine that a change is made on.
  *
  * @param places the places that are tracked
+ * @param lifters the type that it has at the time, which a change of cam may have made another than
+ *     the layout's
  */
-public record Setting(Layout layout, Collection<Place> places) {
+public record Setting(Layout layout, Collection<Place> places, LifterType lifters) {
   public Setting {
     places = List.copyOf(places);
   }
 
+  /** The engine as it came in. */
+  public Setting(Layout layout, Collection<Place> places) {
+    this(layout, places, layout.lifters());
+  }
+
+  /** The engine once a change is made. */
+  public Setting after(Change change) {
+    return switch (change.kind()) {
+      case FLAT_TO_ROLLER, NEW_ROLLER_CAM -> new Setting(layout, places, LifterType.ROLLER);
+      case ROLLER_TO_FLAT, NEW_FLAT_CAM -> new Setting(layout, places, LifterType.FLAT);
+      default -> this;
+    };
+  }
+
   boolean isFlat() {
-    return layout.lifters() == LifterType.FLAT;
+    return lifters == LifterType.FLAT;
+  }
+
+  boolean isRoller() {
+    return !isFlat();
   }
 
   boolean isV() {
     return layout.arrangement() == Arrangement.V;
+  }
+
+  boolean isSeveralBanks() {
+    return layout.banks().size() > 1;
+  }
+
+  /** Whether each rocker stands on a stud or pivot of its own. */
+  boolean isStudded() {
+    return layout.rockers() == RockerMount.INDIVIDUAL;
   }
 
   /** The tracked places of these kinds that the change covers in this way. */
@@ -35,11 +65,10 @@ public record Setting(Layout layout, Collection<Place> places) {
         .toList();
   }
 
-  /** How many pieces of these kinds the change covers, tracked or not. */
-  int count(Set<PartKind> kinds, Cover cover, Change change) {
-    return (int)
-        Places.of(layout, kinds).stream()
-            .filter(place -> cover.covers(change, place, layout))
-            .count();
+  /** Every place of these kinds that the change covers, tracked or not. */
+  List<Place> listAll(Set<PartKind> kinds, Cover cover, Change change) {
+    return Places.of(layout, kinds).stream()
+        .filter(place -> cover.covers(change, place, layout))
+        .toList();
   }
 }

@@ -3,9 +3,17 @@ package wherefrom.rules.consequence;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import wherefrom.parts.PartKind;
 
-/** One consequence of a rule, before it is applied to an engine. */
+/**
+ * One consequence of a rule, before it is applied to an engine.
+ *
+ * @param count how what has no place of its own is spread over the engine
+ * @param thing what has no place of its own: bought, done, or perhaps needed where a check fails
+ * @param sort the sort that what is bought must be of; empty for any
+ * @param source where it was read; empty where the rule's own source covers it
+ */
 record Then(
     String name,
     Severity severity,
@@ -13,42 +21,86 @@ record Then(
     Set<PartKind> kinds,
     Cover cover,
     Count count,
-    String what,
+    String thing,
+    String sort,
     String sentence,
     Renewal renewal,
+    String source,
     Predicate<Setting> only) {
 
   Then {
     kinds = Set.copyOf(kinds);
   }
 
-  Then only(Predicate<Setting> condition) {
+  /** One that speaks of parts. */
+  static Then ofParts(
+      String name,
+      Severity severity,
+      Effect effect,
+      Cover cover,
+      Set<PartKind> kinds,
+      String sentence) {
     return new Then(
-        name, severity, effect, kinds, cover, count, what, sentence, renewal, condition);
+        name,
+        severity,
+        effect,
+        kinds,
+        cover,
+        Count.ONE,
+        "",
+        "",
+        sentence,
+        Renewal.WEAR,
+        "",
+        setting -> true);
+  }
+
+  /** One that speaks of a thing that carries no tag, or of work. */
+  static Then ofThing(
+      String name, Effect effect, Cover cover, Count count, String thing, String sentence) {
+    return ofParts(name, Severity.WARN, effect, cover, Set.of(), sentence).perhaps(count, thing);
+  }
+
+  Then only(Predicate<Setting> condition) {
+    return with(count, thing, sort, renewal, source, only.and(condition));
   }
 
   Then ofSort(String words) {
-    return new Then(
-        name, severity, effect, kinds, cover, count, words, sentence, Renewal.SORT, only);
+    return with(count, thing, words, kinds.isEmpty() ? renewal : Renewal.SORT, source, only);
   }
 
   Then because(Renewal why) {
-    return new Then(name, severity, effect, kinds, cover, count, what, sentence, why, only);
+    return with(count, thing, sort, why, source, only);
+  }
+
+  Then from(String book) {
+    return with(count, thing, sort, renewal, book, only);
+  }
+
+  Then perhaps(Count many, String what) {
+    return with(many, what, sort, renewal, source, only);
+  }
+
+  private Then with(
+      Count many,
+      String what,
+      String words,
+      Renewal why,
+      String book,
+      Predicate<Setting> condition) {
+    return new Then(
+        name, severity, effect, kinds, cover, many, what, words, sentence, why, book, condition);
   }
 
   /** Whether there is anything in this engine that it speaks of. */
   boolean speaksOf(Setting setting, Change change) {
-    return only.test(setting) && (kinds.isEmpty() || setting.count(kinds, cover, change) > 0);
+    return only.test(setting)
+        && (kinds.isEmpty() || !setting.listAll(kinds, cover, change).isEmpty())
+        && (thing.isEmpty() || !count.at(cover, change, setting).isEmpty());
   }
 
   Consequence apply(Rule rule, List<Change> chain, Setting setting) {
     Change cause = chain.get(chain.size() - 1);
-    int pieces =
-        switch (effect) {
-          case BUY -> count.in(setting.layout());
-          case FORBIDDEN, MUST_BE_NEW -> setting.count(kinds, cover, cause);
-          default -> 0;
-        };
     return new Consequence(
         rule.number(),
         name,
@@ -56,11 +108,27 @@ record Then(
         effect,
         kinds,
         setting.listPlaces(kinds, cover, cause),
-        pieces,
-        what,
+        wanted(setting, cause),
+        effect.isCheck() ? "" : sort.isEmpty() ? thing : sort,
         sentence,
         renewal,
-        rule.source(),
+        source.isEmpty() ? rule.source() : source,
         chain);
+  }
+
+  /** What must be bought or done; of a check, what must be where it fails. */
+  private List<Wanted> wanted(Setting setting, Change cause) {
+    if (effect == Effect.KNOW) {
+      return List.of();
+    }
+    Stream<Wanted> things =
+        thing.isEmpty()
+            ? Stream.empty()
+            : count.at(cover, cause, setting).stream().map(at -> new Wanted(thing, sort, at));
+    Stream<Wanted> parts =
+        effect.isCheck() && !thing.isEmpty()
+            ? Stream.empty()
+            : setting.listAll(kinds, cover, cause).stream().map(place -> Wanted.of(place, sort));
+    return Stream.concat(things, parts).distinct().toList();
   }
 }

@@ -11,37 +11,62 @@ import java.util.Set;
 import wherefrom.inspection.Sources;
 import wherefrom.parts.PartKind;
 
-/** Pushrods, rockers, valves and springs. */
+/** Pushrods, rockers and their studs. */
 final class ValvetrainRules {
   private static final Set<PartKind> PUSHRODS = Set.of(PartKind.PUSHROD);
   private static final Set<PartKind> ROCKERS = Set.of(PartKind.ROCKER);
+  private static final Set<PartKind> PIVOTS = Set.of(PartKind.PIVOT);
   private static final Set<PartKind> VALVES = Set.of(PartKind.VALVE);
   private static final Set<PartKind> SPRINGS = Set.of(PartKind.SPRING);
 
   static final List<Rule> ROWS =
       List.of(
           Rule.of("R8", "New pushrod", ChangeKind.PUSHROD_REPLACED)
-              .source(Sources.TM_225)
+              .brings(PartKind.PUSHROD, HERE)
               .know(
                   "worn-mate",
                   WARN,
                   HERE,
                   Set.of(PartKind.PUSHROD, PartKind.ROCKER),
                   "Do not pair a worn ball with a new socket, or a new ball with a worn one.")
+              .from(Sources.TM_225)
               .first("both-ends", HERE, PUSHRODS, "Look at both of its mates: rocker and lifter."),
           Rule.of("R9", "More valve lift", ChangeKind.LIFT_INCREASED)
               .first("coil-bind", ALL, SPRINGS, "Check the springs for coil bind at full lift.")
               .first("retainer-seal", ALL, SPRINGS, "Check the gap from retainer to seal.")
+              .first(
+                  "guide-top",
+                  ALL,
+                  SPRINGS,
+                  "Check that the retainer clears the top of the guide at full lift.")
               .first("rocker-slot", ALL, ROCKERS, "Check that the rocker's slot is long enough.")
+              .onlyFor(Setting::isStudded)
+              .first(
+                  "studs",
+                  ALL,
+                  ROCKERS,
+                  "Press-in studs? Lay a straightedge over them before fitting, and judge them"
+                      + " against the open spring load: have them pinned or changed to screw-in.")
+              .perhaps(Count.PER_VALVE, "screw-in rocker studs")
+              .onlyFor(Setting::isStudded)
+              .after(
+                  "studs-after", "Straightedge over the rocker studs again: none may have risen.")
+              .onlyFor(Setting::isStudded)
               .after("piston-valve", "Check the clearance from piston to valve with clay or dial."),
           Rule.of("R10", "New rocker", ChangeKind.ROCKER_REPLACED)
+              .brings(PartKind.ROCKER, HERE)
               .mustBeNew(
                   WARN,
                   HERE,
-                  Set.of(PartKind.PIVOT),
+                  PIVOTS,
                   "Rocker and pivot are a pair: a new rocker takes a new pivot.")
               .first("ratio", HERE, ROCKERS, "Check that the new rocker has the same ratio.")
               .first("oil-hole", HERE, ROCKERS, "Check the rocker's oil hole.")
+              .first(
+                  "pushrod-ends",
+                  HERE,
+                  PUSHRODS,
+                  "Look at the old pushrod's upper end: a worn ball spoils a new rocker.")
               .after("tip-sweep", "Check the sweep of the rocker over the valve tip.")
               .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of(
@@ -57,33 +82,14 @@ final class ValvetrainRules {
                   "Check the pushrod length with a checking pushrod.")
               .after("preload", "Set preload or lash anew.")
               .after("sweep", "Check the sweep of the rockers over the valve tips."),
-          Rule.of("R12", "Valve job", ChangeKind.VALVE_JOB)
-              .source(Sources.TM_289)
-              .buy("stem-seals", Count.PER_VALVE, "valve stem seals")
-              .first(
-                  "installed-height", BANK, SPRINGS, "Measure installed height; shim the springs.")
-              .first("tip-height", BANK, VALVES, "Check the height of the valve tips.")
-              .first("margin", BANK, VALVES, "Check the valve margins.")
-              .after("chamber", "Measure the chambers anew in cc.")
-              .leadsTo(ChangeKind.GEOMETRY_CHANGED),
-          Rule.of("R13", "New valve", ChangeKind.VALVE_REPLACED)
-              .first("guide", HERE, VALVES, "Measure the clearance of the new valve in its guide.")
-              .first("seat", HERE, VALVES, "Lap or grind that seat to the new valve.")
-              .know(
-                  "record",
-                  WARN,
-                  HERE,
-                  VALVES,
-                  "The place's record starts anew with the new valve.")
-              .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of("R25", "Bent pushrod", ChangeKind.PUSHROD_BENT)
-              .mustBeNew(BLOCK, HERE, PUSHRODS, "A bent pushrod is never straightened: new rod.")
+              .mustBeNew(
+                  BLOCK, HERE, PUSHRODS, "Never straighten a bent pushrod. Fit a new pushrod.")
               .first("lifter", HERE, Set.of(PartKind.LIFTER), "Look at the lifter under it.")
               .first("rocker-and-stud", HERE, ROCKERS, "Look at its rocker and stud.")
               .first("stem-and-tip", HERE, VALVES, "Look at the valve's stem, tip and guide.")
               .after("piston-mark", "Look for a valve's mark on the piston; is a guide sticking?"),
           Rule.of("R26", "Rocker stud has moved", ChangeKind.STUD_MOVED)
-              .source(Sources.OVERHAUL_ARTICLE)
               .know(
                   "repair",
                   WARN,
@@ -91,8 +97,66 @@ final class ValvetrainRules {
                   ROCKERS,
                   "A pressed stud that has moved: oversize stud, or ream and tap for a screwed"
                       + " one.")
+              .from(Sources.OVERHAUL_ARTICLE)
+              .buy("new-stud", Count.PER_VALVE, "rocker studs")
+              .work("stud-work", Count.PER_VALVE, "rocker stud bores reamed or tapped")
               .first("stud", HERE, ROCKERS, "See that the stud is repaired.")
-              .first("all-studs", BANK, ROCKERS, "Measure every other stud of the head."));
+              .first("all-studs", BANK, ROCKERS, "Measure every other stud of the head.")
+              .perhaps(Count.PER_VALVE, "rocker studs"),
+          Rule.of("R37", "Rockers of another ratio", ChangeKind.ROCKER_RATIO)
+              .mustBeNew(
+                  "rockers",
+                  BLOCK,
+                  ALL,
+                  ROCKERS,
+                  "All rockers have the other ratio: no old one among them.")
+              .because(Renewal.SORT)
+              .mustBeNew(
+                  "pivots",
+                  WARN,
+                  ALL,
+                  PIVOTS,
+                  "Rocker and pivot are a pair: new rockers take new pivots.")
+              .first(
+                  "true-ratio",
+                  ALL,
+                  ROCKERS,
+                  "Measure the true ratio of a new rocker: lift at the valve by lift at the lobe.")
+              .first(
+                  "pushrod-hole",
+                  ALL,
+                  PUSHRODS,
+                  "See that each pushrod clears its hole or guide plate: it leans otherwise now.")
+              .first(
+                  "pushrod-ends",
+                  ALL,
+                  PUSHRODS,
+                  "Look at the old pushrods' upper ends: a worn ball spoils a new rocker.")
+              .after("cover", "See that rockers and nuts clear the rocker covers.")
+              .leadsTo(ChangeKind.LIFT_INCREASED)
+              .leadsTo(ChangeKind.GEOMETRY_CHANGED),
+          Rule.of("R39", "Rocker studs changed to screw-in", ChangeKind.STUDS_SCREW_IN)
+              .only(Setting::isStudded)
+              .buy("studs", Count.PER_VALVE, "screw-in rocker studs")
+              .work("tapping", Count.PER_BANK, "head machined for screw-in studs")
+              .first(
+                  "boss",
+                  BANK,
+                  ROCKERS,
+                  "See that every boss is cut square and to one depth, and its thread is whole.")
+              .first(
+                  "stud-heights",
+                  BANK,
+                  ROCKERS,
+                  "Lay a straightedge over the new studs: all stand alike.")
+              .first(
+                  "guide-plates",
+                  BANK,
+                  PUSHRODS,
+                  "Guide plates under the studs? Then only hardened pushrods may rub on them.")
+              .after("sealer", "Seal every stud that ends in a water jacket or a port.")
+              .after("sweep-again", "See that each rocker stands square over its valve tip.")
+              .leadsTo(ChangeKind.GEOMETRY_CHANGED));
 
   private ValvetrainRules() {}
 }

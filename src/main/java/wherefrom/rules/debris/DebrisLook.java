@@ -1,6 +1,10 @@
 package wherefrom.rules.debris;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * How debris looks, what it points to and what to open next (common practice, no source, but for
@@ -10,65 +14,70 @@ public enum DebrisLook {
   PLASTIC(
       "plastic",
       "hard crumbs of plastic or fibre",
-      "teeth of the cam gear",
       true,
-      "FRONT_COVER PAN_AND_PICKUP PUMP FILTER FIRST_BEARINGS"),
+      List.of(Opening.PAN_AND_PICKUP, Opening.PUMP, Opening.FILTER, Opening.FIRST_BEARINGS),
+      Suspect.CAM_GEAR_TEETH),
   ALUMINIUM_WITH_PLASTIC(
-      "aluminium",
+      "aluminium, plastic",
       "aluminium together with plastic",
-      "the core of the cam gear, or a piston skirt",
       true,
-      "FRONT_COVER BORES"),
+      List.of(Opening.PAN_AND_PICKUP),
+      Suspect.CAM_GEAR_CORE,
+      Suspect.PISTON_SKIRT),
+  ALUMINIUM(
+      "aluminium",
+      "aluminium without plastic",
+      true,
+      List.of(),
+      Suspect.PISTON_SKIRT,
+      Suspect.PUMP,
+      Suspect.ALUMINIUM_SHELL),
   MAGNETIC_FLAKES(
       "steel flakes",
       "magnetic steel: flakes or needles",
-      "a lobe, lifter, chain, pump, or the needles of a roller",
       true,
-      "LIFTERS CAM PUMP"),
-  GREY_PASTE(
-      "grey paste",
-      "fine grey paste on the magnet",
-      "normal wear, if there is little",
-      false,
-      "NOTE"),
+      List.of(),
+      Suspect.LOBE,
+      Suspect.LIFTER,
+      Suspect.CHAIN,
+      Suspect.PUMP,
+      Suspect.ROLLER_NEEDLES),
+  GREY_PASTE("grey paste", "fine grey paste on the magnet", false, List.of(), Suspect.NORMAL_WEAR),
   SILVER_GLITTER(
-      "glitter",
-      "silver-grey glitter that no magnet draws",
-      "the overlay of the bearings: tin or lead",
+      "glitter", "silver-grey glitter that no magnet draws", true, List.of(), Suspect.OVERLAY),
+  COPPER("copper", "copper or bronze colour", true, List.of(), Suspect.SHELL_LINING),
+  SWARF("swarf, grit", "curled swarf, or grit", true, List.of(), Suspect.MACHINING),
+  BROWN_MILK(
+      "brown milk",
+      "brown milk",
       true,
-      "FIRST_BEARINGS ALL_BEARINGS"),
-  COPPER(
-      "copper",
-      "copper or bronze colour",
-      "the lining of a shell, or a bush: a bearing is worn through",
-      true,
-      "FIRST_BEARINGS ALL_BEARINGS"),
-  SWARF(
-      "swarf, grit",
-      "curled swarf, or grit",
-      "an earlier machining that was not washed out",
-      true,
-      "GALLERIES"),
-  BROWN_MILK("brown milk", "brown milk", "coolant in the oil", false, "HEAD_GASKET"),
-  SEALANT(
-      "sealant",
-      "square-edged rubber or sealant",
-      "strings of sealant that starve the pickup",
-      false,
-      "PAN_AND_PICKUP");
+      List.of(),
+      Suspect.WATER,
+      Suspect.HEAD_GASKET,
+      Suspect.INTAKE_GASKET,
+      Suspect.TIMING_COVER,
+      Suspect.CRACK,
+      Suspect.CONDENSATION),
+  SEALANT("sealant", "square-edged rubber or sealant", false, List.of(), Suspect.SEALANT_STRINGS);
 
   private final String brief;
   private final String words;
-  private final String suspect;
   private final boolean harmful;
-  private final String openings;
 
-  DebrisLook(String brief, String words, String suspect, boolean harmful, String openings) {
+  /** Where more of it lies, whatever it came from. */
+  @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
+  private final List<Opening> besides;
+
+  @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
+  private final List<Suspect> suspects;
+
+  DebrisLook(
+      String brief, String words, boolean harmful, List<Opening> besides, Suspect... suspects) {
     this.brief = brief;
     this.words = words;
-    this.suspect = suspect;
     this.harmful = harmful;
-    this.openings = openings;
+    this.besides = List.copyOf(besides);
+    this.suspects = List.of(suspects);
   }
 
   /** A word or two, for the drawn engine. */
@@ -82,7 +91,7 @@ public enum DebrisLook {
 
   /** What it points to. */
   public String suspect() {
-    return suspect;
+    return suspects.stream().map(Suspect::words).collect(Collectors.joining(", "));
   }
 
   /** Whether it harms bearings if it reaches them. */
@@ -90,8 +99,11 @@ public enum DebrisLook {
     return harmful;
   }
 
-  /** What to open next, in the order in which the rule names it. */
+  /** What to open next: what shows each suspect, and where more of it lies. */
   public List<Opening> openings() {
-    return List.of(openings.split(" ")).stream().map(Opening::valueOf).toList();
+    Set<Opening> openings = new LinkedHashSet<>();
+    suspects.forEach(suspect -> openings.addAll(suspect.openings()));
+    openings.addAll(besides);
+    return Stream.of(Opening.values()).filter(openings::contains).toList();
   }
 }

@@ -8,16 +8,20 @@ public enum Opening {
   DRAINED_OIL(
       "Drained oil", "Strain the drained oil through a clean cloth; look at oil and cloth."),
   FILTER("Oil filter", "Cut the filter open and pull out the pleats."),
+  PRESSURE_TEST(
+      "Pressure test",
+      "Pressure-test the cooling system; head and block bare, where a crack is suspected."),
+  INTAKE_GASKET("Intake gasket", "Intake manifold off: its gasket and water passages."),
   LIFTERS("Lifters", "Take out the lifters one by one and look at each foot and lobe."),
   HEAD_GASKET("Head gasket", "Head off: gasket and deck."),
-  FRONT_COVER("Front cover", "Front cover off: chain and gears."),
+  FRONT_COVER("Front cover", "Front cover off: chain, gears, and the cover's gasket."),
   PAN_AND_PICKUP("Pan and pickup", "Pan off: pickup screen, all corners."),
   PUMP("Oil pump", "Open the oil pump."),
   FIRST_BEARINGS(
       "First bearings",
       "One main cap at a time, crank in place: look at the lower shell of the main nearest the pump"
           + " outlet and of the one farthest from it; then one rod of each crank pin."),
-  CAM("Cam", "Draw the cam and look at every lobe and bearing."),
+  CAM("Cam", "Pull the cam and look at every lobe and bearing."),
   ALL_BEARINGS("All bearings", "All rod and main caps off: every shell."),
   BORES("Pistons and bores", "Pistons out: skirts and bores."),
   GALLERIES("Oil galleries", "Crank out, gallery plugs out: brush and flush every gallery.");

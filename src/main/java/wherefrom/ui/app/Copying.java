@@ -1,12 +1,12 @@
 package wherefrom.ui.app;
 
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutionException;
@@ -14,7 +14,6 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.SecondCopies;
 import wherefrom.job.SecondCopies.Outcome;
@@ -25,7 +24,6 @@ import wherefrom.job.Settings;
  * while, and when the window closes; one after the other, away from the window's thread.
  */
 public final class Copying {
-  private static final Duration WHILE = Duration.ofMinutes(2);
   private static final long CLOSING_SECONDS = 60;
 
   /** What came of a job's copy. */
@@ -39,7 +37,12 @@ public final class Copying {
   private final Map<Path, Outcome.Failed> failed = new HashMap<>();
 
   /** The last entry of a job that a copy was tried with: a full stick is not tried for ever. */
-  private final Map<Path, Instant> tried = new HashMap<>();
+  private final Map<Path, Long> tried = new HashMap<>();
+
+  /** Jobs whose copy is surely on the stick itself. */
+  private final Set<Path> settled = new HashSet<>();
+
+  private final Quiet quiet = new Quiet();
 
   private boolean finished;
   private CompletableFuture<Boolean> line = CompletableFuture.completedFuture(true);
@@ -64,26 +67,20 @@ public final class Copying {
     Optional<Path> second = desk.settings().secondCopy();
     if (second.isPresent() && desk.job().isPresent() && line.isDone()) {
       OpenJob job = desk.job().get();
-      Instant last = lastEntry(job);
-      boolean quiet = !last.plus(WHILE).isAfter(desk.equipment().clock().instant());
-      if (quiet && isWanted(job.folder(), last)) {
-        tried.put(job.folder(), last);
+      if (quiet.is(job, desk.equipment().clock().instant()) && isWanted(job)) {
+        tried.put(job.folder(), job.sequence());
         begin(job.folder(), second.get());
       }
     }
   }
 
-  private boolean isWanted(Path job, Instant last) {
-    Outcome.Failed before = failed.get(job);
-    boolean hopeless = before != null && !before.away() && last.equals(tried.get(job));
-    boolean behind =
-        desk.settings().findCopied(job).filter(copied -> !copied.isBefore(last)).isEmpty();
-    return behind && !hopeless;
-  }
-
-  private static Instant lastEntry(OpenJob job) {
-    LoggedEntry last = job.history().get(job.history().size() - 1);
-    return last.time();
+  private boolean isWanted(OpenJob job) {
+    Outcome.Failed before = failed.get(job.folder());
+    boolean hopeless =
+        before != null
+            && !before.away()
+            && Long.valueOf(job.sequence()).equals(tried.get(job.folder()));
+    return isBehind(job.folder(), job.sequence()) && !hopeless;
   }
 
   private void begin(Path job, Path second) {
@@ -112,13 +109,22 @@ public final class Copying {
     for (Done next = done.poll(); next != null; next = done.poll()) {
       if (next.outcome() instanceof Outcome.Made made) {
         failed.remove(next.job());
-        now = now.withCopied(next.job(), made.time());
+        settle(next.job(), made.settled());
+        now = now.withCopied(next.job(), made.copy());
       } else {
         failed.put(next.job(), (Outcome.Failed) next.outcome());
       }
     }
     if (!now.equals(before)) {
       desk.change(now);
+    }
+  }
+
+  private void settle(Path job, boolean whole) {
+    if (whole) {
+      settled.add(job);
+    } else {
+      settled.remove(job);
     }
   }
 
@@ -138,39 +144,46 @@ public final class Copying {
   /**
    * How the copy of a job stands, in a sentence or two; empty where no copies are wanted.
    *
-   * @param touched when the job was last worked on
+   * @param sequence of the job's last entry
    */
-  public Optional<String> words(Path job, Instant touched) {
+  public Optional<String> words(Path job, long sequence) {
     take();
-    return desk.settings().secondCopy().map(second -> standing(job, second, touched));
+    return desk.settings().secondCopy().map(second -> standing(job, second, sequence));
   }
 
   /** Whether the last try to copy a job failed, or the next would: the stick is not there. */
-  public boolean isTroubled(Path job, Instant touched) {
+  public boolean isTroubled(Path job, long sequence) {
     return desk.settings()
         .secondCopy()
-        .flatMap(second -> findTrouble(job, second, touched))
+        .flatMap(second -> findTrouble(job, second, sequence))
         .isPresent();
   }
 
-  private Optional<String> findTrouble(Path job, Path second, Instant touched) {
+  private Optional<String> findTrouble(Path job, Path second, long sequence) {
     return Optional.ofNullable(failed.get(job))
         .map(Outcome.Failed::sentence)
-        .or(() -> isBehind(job, touched) ? SecondCopies.findAway(second) : Optional.empty());
+        .or(() -> isBehind(job, sequence) ? SecondCopies.findAway(second) : Optional.empty());
   }
 
-  private boolean isBehind(Path job, Instant touched) {
-    return desk.settings().findCopied(job).filter(time -> !time.isBefore(touched)).isEmpty();
+  /** By what was copied, never by the time of day: a clock that was put right says nothing. */
+  private boolean isBehind(Path job, long sequence) {
+    return desk.settings().findCopied(job).filter(copy -> copy.upTo() >= sequence).isEmpty();
   }
 
-  private String standing(Path job, Path second, Instant touched) {
-    Optional<Instant> copied = desk.settings().findCopied(job);
+  private String standing(Path job, Path second, long sequence) {
+    Optional<Settings.Copy> copied = desk.settings().findCopied(job);
     String last =
         copied
-            .map(time -> "Last copied " + Dates.ago(time, desk.equipment().clock()) + ".")
+            .map(copy -> "Last copied " + Dates.ago(copy.time(), desk.equipment().clock()) + ".")
             .orElse("Not copied yet.");
-    String since =
-        copied.isPresent() && isBehind(job, touched) ? last + " It has changed since." : last;
-    return findTrouble(job, second, touched).map(trouble -> trouble + " " + since).orElse(since);
+    String since = copied.isPresent() ? last + since(job, sequence) : last;
+    return findTrouble(job, second, sequence).map(trouble -> trouble + " " + since).orElse(since);
+  }
+
+  private String since(Path job, long sequence) {
+    if (isBehind(job, sequence)) {
+      return " It has changed since.";
+    }
+    return settled.contains(job) && line.isDone() ? " Safe to pull out." : "";
   }
 }

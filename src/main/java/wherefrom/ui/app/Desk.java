@@ -13,14 +13,15 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import wherefrom.job.EngineJob;
-import wherefrom.job.EntryWords;
 import wherefrom.job.Equipment;
+import wherefrom.job.Found;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Settings;
 import wherefrom.job.Shelf;
 import wherefrom.job.TagBook;
 import wherefrom.parts.TagCode;
+import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
@@ -170,6 +171,25 @@ public final class Desk {
     front.say(sentence);
   }
 
+  /** Something else is scanned: what was said before is not about it. */
+  void superseded() {
+    front.superseded();
+  }
+
+  /**
+   * A code that the screen cannot take is answered over the whole screen, so that nothing on it can
+   * be taken for the answer.
+   *
+   * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
+   */
+  public void refuse(Found found, String wanted) {
+    refuse(Refusal.of(found, wanted));
+  }
+
+  void refuse(Answer answer) {
+    front.refuse(answer);
+  }
+
   /**
    * Does something that may fail with a plain sentence, and shows the sentence where it does.
    *
@@ -187,15 +207,7 @@ public final class Desk {
 
   /** Takes the last step of the job back and says which it was. */
   public void takeBack() {
-    attempt(
-        () -> {
-          OpenJob open = getJob();
-          String said =
-              open.takeBack()
-                  .map(step -> "Taken back: " + EntryWords.of(open.state(), step.entry()) + ".")
-                  .orElse("There is nothing left to take back.");
-          say(said);
-        });
+    attempt(() -> say(getJob().undo().sentence()));
     front.changed();
   }
 

@@ -1,9 +1,17 @@
 package wherefrom.ui.app;
 
+import wherefrom.ui.controls.Answer;
+
 /** What the desk needs of the window around it. */
 interface Front extends Navigator {
-  /** Shows a sentence that stays until it is put away. */
+  /** Shows a sentence that stays until it is put away, or something else is done. */
   void say(String sentence);
+
+  /** Something else is scanned: what was said before is not about it. */
+  void superseded();
+
+  /** A code that the screen cannot take has an answer of its own over the whole screen. */
+  void refuse(Answer answer);
 
   /** Sizes everything anew, as the settings say. */
   void rescale();

@@ -19,6 +19,7 @@ import wherefrom.job.Sighting;
 import wherefrom.job.TagBook;
 import wherefrom.job.TagReader;
 import wherefrom.parts.TagCode;
+import wherefrom.ui.controls.Answer;
 
 /** Reads the tags on picture files that are dropped on the window. */
 public final class PictureDrop {
@@ -78,7 +79,7 @@ public final class PictureDrop {
     if (texts.size() == 1) {
       scans.hand(texts.iterator().next());
     } else if (texts.isEmpty()) {
-      desk.say("No tag was read on the picture. " + hint(readings));
+      desk.refuse(Answer.notRead(hint(readings), "No tag was read on the picture."));
     } else {
       choose(List.copyOf(texts));
     }

@@ -9,30 +9,21 @@ import wherefrom.job.TagBook;
 public final class ScannedPart {
   private ScannedPart() {}
 
-  /** The part's item number; where the code is no part's tag, the window says what it is. */
+  /** The part's item number; where the code is no part's tag, it is answered over the screen. */
   public static Optional<Integer> find(Desk desk, String text, String wanted) {
     Found found = new TagBook(desk.state(), desk.shelf()).find(text);
     if (found instanceof Found.APart part) {
       return Optional.of(part.part().part().item());
     }
-    desk.say(
-        found instanceof Found.Refused refused
-            ? refused.verdict().sentence() + " " + refused.verdict().wayOut()
-            : wanted);
+    desk.refuse(found, wanted);
     return Optional.empty();
   }
 
   /** Asks for the six digits of a tag instead of a scan. */
   public static void type(Desk desk, String wanted, IntConsumer done) {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    "Type a code",
-                    "The six digits on the tag.",
-                    6,
-                    typed ->
-                        desk.attempt(() -> find(desk, typed, wanted).ifPresent(done::accept))));
+    TypedCode.ask(
+        desk,
+        "The six digits on the tag.",
+        typed -> desk.attempt(() -> find(desk, typed, wanted).ifPresent(done::accept)));
   }
 }

@@ -12,10 +12,15 @@ final class Scans {
     this.current = current;
   }
 
+  private void hand(Scannable screen, String code) {
+    desk.attempt(() -> screen.scan(code));
+    desk.navigator().changed();
+  }
+
   void hand(String text) {
+    desk.superseded();
     if (current.get() instanceof Scannable screen) {
-      desk.attempt(() -> screen.scan(text));
-      desk.navigator().changed();
+      TypedCode.settle(desk, text, code -> hand(screen, code));
     } else {
       desk.say("A tag was scanned, but this screen takes none.");
     }

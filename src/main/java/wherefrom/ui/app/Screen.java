@@ -30,6 +30,11 @@ public interface Screen {
     return true;
   }
 
+  /** What the UNDO key would take back here, in few words. */
+  default String undoes(Desk desk) {
+    return UndoWords.next(desk.getJob());
+  }
+
   /** What the UNDO key does here. */
   default void undo(Desk desk) {
     desk.takeBack();

@@ -5,14 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Equipment;
+import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.MessageBand;
 import wherefrom.ui.controls.Panes;
 
-/** The window's frame: top bar, the screen, the message band; and the way between screens. */
+/** The window's frame: top bar with its place for messages, the screen, the way between screens. */
 public final class Shell extends VBox implements Front {
   private static final String LOOKS = "/wherefrom/ui/wherefrom.css";
 
@@ -27,8 +29,8 @@ public final class Shell extends VBox implements Front {
   private final PictureDrop pictures;
   private final CameraSide camera;
   private final List<Stop> stack = new ArrayList<>();
+  private final Scans scans;
   private TopBar bar;
-  private MessageBand band;
   private long saidAt;
 
   /**
@@ -46,13 +48,12 @@ public final class Shell extends VBox implements Front {
       Executor workers) {
     this.screens = Map.copyOf(screens);
     this.desk = new Desk(equipment, nanos, sounds, workers, this, equipment.settings().load());
-    Scans scans = new Scans(desk, this::current);
+    this.scans = new Scans(desk, this::current);
     this.keys = new KeyFilter(desk, this::current, scans);
     this.pictures = new PictureDrop(desk, scans);
     pictures.attach(this);
     this.camera = new CameraSide(desk, this::current, scans, cameras);
     this.bar = bar();
-    this.band = new MessageBand(desk.touch());
     getStyleClass().add("bench");
     getStylesheets().add(looks());
     push(maker(ScreenId.JOBS, 0));
@@ -83,7 +84,7 @@ public final class Shell extends VBox implements Front {
 
   /** What the message band says; empty when nothing. */
   public String message() {
-    return band.words();
+    return bar.message().words();
   }
 
   private Supplier<Screen> maker(ScreenId id, int item) {
@@ -100,16 +101,23 @@ public final class Shell extends VBox implements Front {
     up();
   }
 
-  /** A sentence belongs to the screen on which it came up. */
+  /** A sentence is about what was done last, on the screen on which it came up. */
   private void turned() {
     boolean unread = !message().isEmpty() && desk.nanos().getAsLong() - saidAt < UNREAD_NANOS;
     if (!unread) {
-      band.release();
+      bar.message().clear();
     }
   }
 
   private TopBar bar() {
-    return new TopBar(desk, camera, this::undo, this::turnCamera);
+    desk.touch().beforeEach(this::turned);
+    MessageBand message = new MessageBand(desk.touch(), this::read);
+    return new TopBar(desk, camera, this::undo, this::turnCamera, message);
+  }
+
+  /** A sentence that is too long for its place has a page. */
+  private void read(String sentence) {
+    open(() -> new MessageScreen(desk, sentence));
   }
 
   private void up() {
@@ -125,7 +133,7 @@ public final class Shell extends VBox implements Front {
   }
 
   private void arrange() {
-    getChildren().setAll(bar, Panes.grow(camera.around(current())), band);
+    getChildren().setAll(bar, Panes.grow(camera.around(current())));
     bar.show(current(), stack.size() - 1);
   }
 
@@ -222,27 +230,62 @@ public final class Shell extends VBox implements Front {
     current().changed();
   }
 
+  /** Where large text leaves no room beside the key to say what it takes back, it asks first. */
   private void undo() {
-    current().undo(desk);
+    Screen screen = current();
+    if (!desk.touch().isLarge()) {
+      undo(screen);
+      return;
+    }
+    List<Choice<Boolean>> ways =
+        List.of(
+            new Choice<>(true, "Take back: " + screen.undoes(desk), ""),
+            new Choice<>(false, "Leave it", ""));
+    Consumer<Boolean> chosen =
+        yes -> {
+          if (yes) {
+            undo(screen);
+          }
+        };
+    open(() -> new ChoiceScreen<>(desk, "UNDO", ways, chosen));
+  }
+
+  private void undo(Screen screen) {
+    screen.undo(desk);
+    desk.touch().once();
     changed();
   }
 
   @Override
   public void say(String sentence) {
     saidAt = desk.nanos().getAsLong();
-    band.say(sentence);
+    bar.message().say(sentence);
+  }
+
+  @Override
+  public void superseded() {
+    bar.message().clear();
+  }
+
+  @Override
+  public void refuse(Answer answer) {
+    answer.cue().ifPresent(desk.sounds()::play);
+    open(() -> new RefusedScreen(desk, answer, this::scanAgain));
+  }
+
+  /** The next scan is the business of the screen that was up before the refusal. */
+  private void scanAgain(String text) {
+    back();
+    scans.hand(text);
   }
 
   @Override
   public void rescale() {
     down();
     camera.rescale();
+    String said = message();
     bar = bar();
-    String said = band.words();
-    band = new MessageBand(desk.touch());
-    if (!said.isEmpty()) {
-      band.say(said);
-    }
+    bar.message().say(said);
     stack.replaceAll(stop -> new Stop(stop.maker(), stop.maker().get()));
     up();
   }

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
-import wherefrom.job.EntryWords;
 import wherefrom.job.Found;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
@@ -44,6 +43,7 @@ final class BenchMapModel {
   private int basket = 1;
   private PartKind kind;
   private Optional<Integer> opened = Optional.empty();
+  private Optional<Found> refused = Optional.empty();
   private String said = "";
 
   BenchMapModel(OpenJob job, JobNames names) {
@@ -77,6 +77,13 @@ final class BenchMapModel {
     Optional<Integer> item = opened;
     opened = Optional.empty();
     return item;
+  }
+
+  /** The code that stands for nothing here and is to be answered; asked once. */
+  Optional<Found> takeRefused() {
+    Optional<Found> found = refused;
+    refused = Optional.empty();
+    return found;
   }
 
   /** What came of the last scan, in a sentence. */
@@ -177,8 +184,9 @@ final class BenchMapModel {
     if (found instanceof Found.AnAction action) {
       return act(action.action());
     }
-    said = ((Found.Refused) found).verdict().sentence();
-    return Optional.of(((Found.Refused) found).verdict().cue()).map(cue -> Cue.ASK);
+    refused = Optional.of(found);
+    said = "";
+    return Optional.empty();
   }
 
   private Optional<Cue> tapAs(PartKind shown, Spot spot) {
@@ -188,10 +196,7 @@ final class BenchMapModel {
 
   private Optional<Cue> act(Action action) {
     if (action == Action.UNDO) {
-      said =
-          job.takeBack()
-              .map(step -> "Taken back: " + EntryWords.of(state(), step.entry()) + ".")
-              .orElse("There is nothing left to take back.");
+      said = job.undo().sentence();
     } else {
       said = prompt();
     }

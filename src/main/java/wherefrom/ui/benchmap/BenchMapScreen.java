@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
+import wherefrom.job.Found;
 import wherefrom.job.PlaceState;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
@@ -20,6 +21,7 @@ import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.controls.EngineDrawing;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.FitText;
@@ -96,7 +98,10 @@ public final class BenchMapScreen implements Screen, Scannable {
   private void answer(Optional<Cue> cue) {
     cue.ifPresent(desk.sounds()::play);
     Optional<Integer> opened = model.takeOpened();
-    if (opened.isPresent()) {
+    Optional<Found> refused = model.takeRefused();
+    if (refused.isPresent()) {
+      desk.refuse(refused.get(), "");
+    } else if (opened.isPresent()) {
       desk.navigator().show(ScreenId.PART, opened.get());
     } else {
       desk.navigator().changed();
@@ -220,14 +225,9 @@ public final class BenchMapScreen implements Screen, Scannable {
   }
 
   private void typeCode() {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    "Type a code",
-                    "The six digits on the tag.",
-                    6,
-                    digits -> desk.attempt(() -> answer(model.scan(digits)))));
+    TypedCode.ask(
+        desk,
+        "The six digits on the tag.",
+        digits -> desk.attempt(() -> answer(model.scan(digits))));
   }
 }

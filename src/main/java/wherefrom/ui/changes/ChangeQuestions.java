@@ -30,9 +30,10 @@ final class ChangeQuestions {
 
   void ask(ChangesModel.Group group) {
     List<Choice<ChangeKind>> kinds =
-        ChangesModel.kinds(group).stream()
-            .map(kind -> new Choice<>(kind, RuleRows.capital(kind.words()), ""))
-            .toList();
+        new ChangesModel(desk.getJob())
+            .kinds(group).stream()
+                .map(kind -> new Choice<>(kind, RuleRows.capital(kind.words()), ""))
+                .toList();
     desk.navigator().open(() -> new ChoiceScreen<>(desk, group.question(), kinds, this::askWhere));
   }
 

@@ -19,6 +19,7 @@ import wherefrom.job.StandingRule;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.Setting;
 
 /** Plans, changes and findings, what follows from each, and the checks that are open. */
 final class ChangesModel {
@@ -52,7 +53,8 @@ final class ChangesModel {
           ChangeKind.LIFTER_REPLACED,
           ChangeKind.PUSHROD_REPLACED,
           ChangeKind.ROCKER_REPLACED,
-          ChangeKind.VALVE_REPLACED);
+          ChangeKind.VALVE_REPLACED,
+          ChangeKind.ROD_REPLACED);
 
   private final OpenJob job;
   private final Planning planning;
@@ -66,8 +68,12 @@ final class ChangesModel {
     return job.state();
   }
 
-  static List<ChangeKind> kinds(Group group) {
-    return Arrays.stream(ChangeKind.values()).filter(kind -> group(kind) == group).toList();
+  /** What is offered for this engine as it is now. */
+  List<ChangeKind> kinds(Group group) {
+    Setting setting = planning.setting();
+    return Arrays.stream(ChangeKind.values())
+        .filter(kind -> group(kind) == group && kind.isOffered(setting))
+        .toList();
   }
 
   private static Group group(ChangeKind kind) {

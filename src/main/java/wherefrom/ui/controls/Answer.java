@@ -44,6 +44,16 @@ public record Answer(
         Optional.of(Cue.ASK), "Not read yet", List.of(hint), small, Optional.empty(), Set.of());
   }
 
+  /** A deed that could not be written down: nothing of it is so. */
+  public static Answer notKept(String why) {
+    return said("Not kept", why).withCue(Cue.ASK);
+  }
+
+  /** The same, with other words to say what to do now. */
+  public Answer saying(String words) {
+    return new Answer(cue, headline, lines, words, kind, lit);
+  }
+
   public Answer withCue(Cue changed) {
     return new Answer(Optional.of(changed), headline, lines, small, kind, lit);
   }

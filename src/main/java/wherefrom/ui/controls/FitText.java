@@ -9,10 +9,12 @@ import javafx.scene.text.TextAlignment;
 
 /**
  * Words that fill the room they are given: as large as they may be, wrapped between words, smaller
- * where the room is narrow, never smaller than their least size, never cut.
+ * where the room is narrow, never smaller than their least size, never cut unless they are asked to
+ * keep within a few lines.
  */
 public final class FitText extends Region {
   private static final int STEPS = 6;
+  private static final String ELLIPSIS = " …";
 
   private final Text shown = new Text();
   private final double largestPx;
@@ -21,6 +23,7 @@ public final class FitText extends Region {
   private Pos alignment = Pos.CENTER_LEFT;
   private String words;
   private Wrapping wrapping;
+  private int lines;
 
   FitText(double largestPx, double leastPx, boolean bold, String words) {
     this.largestPx = Math.max(largestPx, leastPx);
@@ -47,6 +50,17 @@ public final class FitText extends Region {
         });
     requestLayout();
     return this;
+  }
+
+  /** Keeps within so many lines, whatever the words are; what is left out shows as an ellipsis. */
+  public FitText within(int mostLines) {
+    lines = mostLines;
+    return this;
+  }
+
+  /** Whether all the words can stand in a room of this size. */
+  boolean fits(double width, double height) {
+    return height(leastPx, width) <= height + 0.5;
   }
 
   public FitText centred() {
@@ -77,6 +91,9 @@ public final class FitText extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
+    if (lines > 0) {
+      return leastPx;
+    }
     return Math.ceil(wrapping.widestPiece(leastPx)) + 1;
   }
 
@@ -92,11 +109,14 @@ public final class FitText extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.ceil(height(leastPx, width));
+    return Math.ceil(lines > 0 ? lines * Wrapping.lineHeight(leastPx) : height(leastPx, width));
   }
 
   @Override
   protected double computePrefHeight(double width) {
+    if (lines > 0) {
+      return minHeight(width);
+    }
     return Math.ceil(height(width <= 0 ? largestPx : largestForWidth(width), width));
   }
 
@@ -133,6 +153,18 @@ public final class FitText extends Region {
     return low;
   }
 
+  /** As many of the words as there is room for, at their least size. */
+  private String cut(double width, double height) {
+    int end = words.length();
+    String broken;
+    do {
+      end = Math.max(words.lastIndexOf(' ', end - 1), words.lastIndexOf('\n', end - 1));
+      Wrapping begun = new Wrapping(words.substring(0, Math.max(0, end)) + ELLIPSIS, bold);
+      broken = begun.broken(leastPx, width);
+    } while (end > 0 && broken.lines().count() * Wrapping.lineHeight(leastPx) > height + 0.5);
+    return broken;
+  }
+
   @Override
   protected void layoutChildren() {
     double width = getWidth() - snappedLeftInset() - snappedRightInset();
@@ -142,7 +174,8 @@ public final class FitText extends Region {
     }
     double size = fit(width, height);
     shown.setFont(Fonts.of(size, bold));
-    shown.setText(wrapping.broken(size, width));
+    shown.setText(
+        lines > 0 && !fits(width, height) ? cut(width, height) : wrapping.broken(size, width));
     double across = width - shown.getLayoutBounds().getWidth();
     double spare = height - shown.getLayoutBounds().getHeight();
     double down =

@@ -9,6 +9,9 @@ import javafx.scene.layout.VBox;
 
 /** A large number pad with the figures typed so far above it. */
 public final class Keypad extends VBox implements FigurePad {
+  /** What stands on the key that turns a figure's sign, wherever one can be less than nothing. */
+  public static final String SIGN = "+ / −";
+
   private final Touch touch;
   private final FitText shown;
   private final int most;

@@ -1,53 +1,65 @@
 package wherefrom.ui.controls;
 
+import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 
 /**
- * A sentence at the foot of the window that stays until it is put away. Its row then stays free, so
- * that no key slides under the finger; only another screen takes the row back.
+ * A sentence that stays until it is put away, in a place of its own for which nothing else moves.
+ * Where the place is too small for it, its key leads to all of it.
  */
 public final class MessageBand extends HBox {
-  private final Touch touch;
+  private final String putAway;
+  private final String readOn;
+  private final Consumer<String> reading;
   private final FitText words;
-  private double kept;
+  private final TouchKey key;
 
-  public MessageBand(Touch touch) {
+  /**
+   * @param reading shows a sentence that is too long to stand here whole
+   */
+  public MessageBand(Touch touch, Consumer<String> reading) {
     super(touch.scale().gap());
-    this.touch = touch;
-    words = Panes.grow(touch.text(""));
-    TouchKey away = touch.key("Put away", this::clear);
+    this.reading = reading;
+    putAway = touch.brief("Put away", "OK");
+    readOn = touch.brief("Read on", "More");
+    // Large words need one line at least, and have more where the title beside them does.
+    words = Panes.grow(touch.text("").within(touch.isLarge() ? 1 : 2));
+    key = touch.primary(putAway, this::press);
+    key.setMinWidth(Math.max(key.minWidth(-1), touch.primary(readOn, this::press).minWidth(-1)));
+    HBox.setMargin(words, new Insets(touch.scale().px(1.2), 0, touch.scale().px(1.2), 0));
+    setPadding(new Insets(0, 0, 0, touch.scale().px(2.2)));
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("band");
-    Panes.pad(this, 2, touch.scale());
-    getChildren().addAll(words, away);
-    release();
+    getChildren().addAll(words, key);
+    clear();
+  }
+
+  private boolean isWhole() {
+    return words.fits(words.getWidth(), words.getHeight());
+  }
+
+  private void press() {
+    String sentence = words();
+    boolean whole = isWhole();
+    clear();
+    if (!whole) {
+      reading.accept(sentence);
+    }
   }
 
   /** Shows a sentence; a newer one takes the place of an older. */
   public void say(String sentence) {
-    kept = isManaged() ? getHeight() : 0;
     words.setWords(sentence);
-    setVisible(true);
-    setManaged(true);
-    if (Math.abs(prefHeight(getWidth()) - kept) > 1) {
-      touch.moved();
-    }
+    setVisible(!sentence.isEmpty());
+    requestLayout();
   }
 
-  /** Puts the sentence away and keeps its row. */
+  /** Puts the sentence away. */
   public void clear() {
-    kept = getHeight();
     words.setWords("");
     setVisible(false);
-  }
-
-  /** Gives the row back to the screen. */
-  public void release() {
-    kept = 0;
-    words.setWords("");
-    setVisible(false);
-    setManaged(false);
   }
 
   public String words() {
@@ -55,12 +67,8 @@ public final class MessageBand extends HBox {
   }
 
   @Override
-  protected double computeMinHeight(double width) {
-    return Math.max(kept, super.computeMinHeight(width));
-  }
-
-  @Override
-  protected double computePrefHeight(double width) {
-    return Math.max(kept, super.computePrefHeight(width));
+  protected void layoutChildren() {
+    super.layoutChildren();
+    key.setWords(isWhole() ? putAway : readOn);
   }
 }

@@ -12,6 +12,7 @@ final class SpotKey extends Region {
   private static final double LARGEST_MM = 8;
   private static final PseudoClass LIT = PseudoClass.getPseudoClass("lit");
   private static final PseudoClass FLAGGED = PseudoClass.getPseudoClass("flagged");
+  private static final PseudoClass AGAINST = PseudoClass.getPseudoClass("against");
 
   private final FitText figures;
   private final Optional<StateMark> mark;
@@ -25,6 +26,7 @@ final class SpotKey extends Region {
     figures = touch.fit(spot.figures(), LARGEST_MM, Scale.SMALL_MM, true).centred();
     mark = state.map(known -> new StateMark(scale, known));
     getStyleClass().addAll("spot", state.isPresent() ? "spot-known" : "spot-other");
+    pseudoClassStateChanged(AGAINST, state.filter(PlaceState::isAgainst).isPresent());
     getChildren().add(figures);
     mark.ifPresent(getChildren()::add);
   }

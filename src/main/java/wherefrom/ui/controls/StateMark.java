@@ -43,12 +43,12 @@ public final class StateMark extends Region {
 
   private static Shape figure(PlaceState state, double side) {
     return switch (state) {
-      case IN -> new Rectangle(side * 0.06, side * 0.06, side * 0.88, side * 0.88);
-      case OUT, FITTED -> new Circle(side / 2, side / 2, side * 0.46);
+      case IN, IN_BUT -> new Rectangle(side * 0.06, side * 0.06, side * 0.88, side * 0.88);
+      case OUT, FITTED, FITTED_BUT -> new Circle(side / 2, side / 2, side * 0.46);
       case WASHING -> Outline.through(side, 0.5, 0, 0.95, 0.38, 0.95, 0.95, 0.05, 0.95, 0.05, 0.38);
       case AT_SHOP -> Outline.regular(4, 0, side * 1.06);
       case MISSING -> new Rectangle(side * 0.06, side * 0.06, side * 0.88, side * 0.88);
-      case OTHER_FITTED, FITTED_BUT, IN_BUT -> Outline.regular(8, 0.5, side);
+      case OTHER_FITTED -> Outline.regular(8, 0.5, side);
       case OPEN -> new Rectangle(side * 0.06, side * 0.14, side * 0.88, side * 0.72);
       case EXCUSED -> Outline.through(side, 0.5, 0, 1, 1, 0, 1);
     };

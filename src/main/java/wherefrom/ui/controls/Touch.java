@@ -1,14 +1,17 @@
 package wherefrom.ui.controls;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
 /**
  * Makes everything that can be pressed. What it makes acts on release, takes no second press within
  * 250 ms, never takes the keyboard's focus, and carries a mark by which the size of every target
- * can be checked.
+ * can be checked. The second of two quick taps never reaches what has come up under the finger
+ * since the first: one touch, one deed.
  */
 public final class Touch {
   /** The mark's name among a node's properties. */
@@ -19,12 +22,20 @@ public final class Touch {
 
   private static final long REPEAT_NANOS = 250_000_000L;
 
-  private static final long MOVED_NANOS = 400_000_000L;
+  /** The taps of a double tap come within half a second (common practice, no source). */
+  private static final long PAIR_NANOS = 500_000_000L;
+
+  /** Two taps of one finger that mean one place lie no further apart than a key is wide. */
+  private static final double FINGER_MM = Scale.KEY_MM;
+
+  private record Tap(Node node, Point2D at, long nanos) {}
 
   private final Scale scale;
   private final LongSupplier nanos;
   private final Ticker ticker;
   private long quietUntil = Long.MIN_VALUE;
+  private Optional<Tap> last = Optional.empty();
+  private Runnable before = () -> {};
 
   /**
    * @param nanos a steady clock
@@ -51,9 +62,14 @@ public final class Touch {
     quiet(REPEAT_NANOS);
   }
 
-  /** No press counts for a moment: the keys have just moved under the finger. */
-  public void moved() {
-    quiet(MOVED_NANOS);
+  /** No press counts for as long as a double tap takes: what was done must not be done twice. */
+  public void once() {
+    quiet(PAIR_NANOS);
+  }
+
+  /** Told of every press that counts, before it acts. */
+  public void beforeEach(Runnable listener) {
+    before = listener;
   }
 
   private void quiet(long forNanos) {
@@ -62,22 +78,42 @@ public final class Touch {
 
   /** Any target; the node must be large enough. */
   public <N extends Node> N target(N node, Runnable act) {
-    Press press = new Press(this::accepts, nanos, REPEAT_NANOS, act);
+    Press press = new Press(this::accepts, nanos, REPEAT_NANOS, () -> act(act));
     node.getProperties().put(MARK, press);
     node.setPickOnBounds(true);
     node.setFocusTraversable(false);
-    node.setOnMousePressed(event -> press.down());
+    node.setOnMousePressed(
+        event -> {
+          if (!isSecondTap(node, node.localToScene(event.getX(), event.getY()))) {
+            press.down();
+          }
+        });
     node.setOnMouseReleased(
         event -> {
           if (press.lift() && node.contains(event.getX(), event.getY())) {
+            Point2D at = node.localToScene(event.getX(), event.getY());
+            last = Optional.of(new Tap(node, at, nanos.getAsLong()));
             press.act();
           }
         });
     return node;
   }
 
+  private void act(Runnable deed) {
+    before.run();
+    deed.run();
+  }
+
   private boolean accepts() {
     return nanos.getAsLong() >= quietUntil;
+  }
+
+  /** Whether a finger that has just acted comes down there again, on something that is new. */
+  private boolean isSecondTap(Node node, Point2D at) {
+    return last.filter(tap -> tap.node() != node)
+        .filter(tap -> nanos.getAsLong() - tap.nanos() < PAIR_NANOS)
+        .filter(tap -> tap.at().distance(at) < scale.px(FINGER_MM))
+        .isPresent();
   }
 
   /** The brief words where the person's text is large: whole sentences would fill the glass. */

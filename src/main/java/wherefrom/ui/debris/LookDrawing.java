@@ -34,6 +34,7 @@ final class LookDrawing {
             switch (look) {
               case PLASTIC -> crumbs(Color.web("#f3ead2"));
               case ALUMINIUM_WITH_PLASTIC -> mixed();
+              case ALUMINIUM -> slivers();
               case MAGNETIC_FLAKES -> needles();
               case GREY_PASTE -> paste();
               case SILVER_GLITTER -> glitter(Color.web("#dfe4e8"), 0.045);
@@ -72,6 +73,12 @@ final class LookDrawing {
 
   private static List<Shape> mixed() {
     List<Shape> shapes = crumbs(Color.web("#f3ead2"));
+    shapes.addAll(slivers());
+    return shapes;
+  }
+
+  private static List<Shape> slivers() {
+    List<Shape> shapes = new ArrayList<>();
     for (int at = 0; at < SPOTS.length; at += 2) {
       double x = SPOTS[at][0] + 0.22;
       double y = SPOTS[at][1];

@@ -56,6 +56,16 @@ final class DecideModel {
         + " for a decision: not cleared to fit.";
   }
 
+  /** Whether the job asks for a decision on every used part before it is fitted. */
+  boolean isAskedOfAll() {
+    return state().decisionsAskedOfAll();
+  }
+
+  /** Asks for a decision on every used part, or only where something speaks against one. */
+  void turnAsking() {
+    deciding.askEveryPart(!isAskedOfAll());
+  }
+
   List<Group> groups() {
     List<Group> groups = new ArrayList<>();
     for (PartKind kind : state().kinds().stream().sorted().toList()) {
@@ -178,14 +188,21 @@ final class DecideModel {
         used(line.kind()).stream()
             .filter(part -> line.places().contains(part.part().home()))
             .toList();
-    for (PartRecord part : old) {
-      NewPart fresh = NewPart.asListed(state(), part.part());
-      if (handling.replace(part.part().item(), line.reason(), fresh)
-          instanceof Handled.Refused refused) {
-        return refused.sentence();
-      }
-    }
-    return "New parts: " + old.size() + ". Print their tags.";
+    Optional<String> refused =
+        job.asOne(
+            () ->
+                old.stream()
+                    .map(PartRecord::part)
+                    .map(part -> handling.replace(part.item(), line.reason(), fresh(part)))
+                    .filter(Handled.Refused.class::isInstance)
+                    .map(done -> ((Handled.Refused) done).sentence())
+                    .findFirst(),
+            Optional::isEmpty);
+    return refused.orElse("New parts: " + old.size() + ". Print their tags.");
+  }
+
+  private NewPart fresh(Part old) {
+    return NewPart.asListed(state(), old);
   }
 
   /** {@code 3 EX, 5 EX, 7 IN}; from eight on, the first of them and how many more. */

@@ -24,6 +24,7 @@ import wherefrom.ui.controls.TouchKey;
 public final class DecidePartScreen implements Screen, Scannable {
   private final Desk desk;
   private final int item;
+  private final boolean once;
   private final DecidePartModel model;
   private final Pager<DecidePartModel.Line> rows;
   private final Map<Decision, TouchKey> keys = new EnumMap<>(Decision.class);
@@ -33,7 +34,17 @@ public final class DecidePartScreen implements Screen, Scannable {
    * @param item the part's number, which must be one of the open job's
    */
   public DecidePartScreen(Desk desk, int item) {
+    this(desk, item, false);
+  }
+
+  /** Goes back once it is decided, to where the decision was wanted. */
+  public static DecidePartScreen once(Desk desk, int item) {
+    return new DecidePartScreen(desk, item, true);
+  }
+
+  private DecidePartScreen(Desk desk, int item, boolean once) {
     this.desk = desk;
+    this.once = once;
     this.item = item;
     model = new DecidePartModel(desk.getJob(), item);
     rows =
@@ -90,7 +101,11 @@ public final class DecidePartScreen implements Screen, Scannable {
   }
 
   private void decide(Decision decision, String reason) {
-    desk.attempt(() -> desk.say(model.decide(decision, reason)));
+    boolean went = desk.attempt(() -> desk.say(model.decide(decision, reason)));
+    boolean decided = went && model.decision().equals(Optional.of(decision));
+    if (once && decided) {
+      desk.navigator().back();
+    }
     desk.navigator().changed();
   }
 }

@@ -14,6 +14,7 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TouchKey;
 
 /** What nobody has decided about, kind by kind; a scanned part is decided about at once. */
 public final class DecideScreen implements Screen, Scannable {
@@ -22,6 +23,7 @@ public final class DecideScreen implements Screen, Scannable {
   private final Desk desk;
   private final DecideModel model;
   private final FitText standing;
+  private final TouchKey asking;
   private final Pager<Region> rows;
   private final VBox view;
 
@@ -29,6 +31,7 @@ public final class DecideScreen implements Screen, Scannable {
     this.desk = desk;
     model = new DecideModel(desk.getJob());
     standing = desk.touch().text("");
+    asking = desk.touch().primary("", this::ask);
     rows = Pager.list(desk.touch(), row -> row);
     view =
         Panes.column(
@@ -37,7 +40,8 @@ public final class DecideScreen implements Screen, Scannable {
             rows,
             Tiles.row(
                 desk.scale(),
-                desk.touch().primary("Type a code", this::typeCode),
+                desk.touch().primary(desk.touch().brief("Type a code", "Type"), this::typeCode),
+                asking,
                 desk.touch().primary(desk.touch().brief("What to buy", "Buy"), this::buy)));
   }
 
@@ -54,6 +58,10 @@ public final class DecideScreen implements Screen, Scannable {
   @Override
   public void shown() {
     standing.setWords(model.standing());
+    asking.setWords(
+        model.isAskedOfAll()
+            ? desk.touch().brief("Ask only where in doubt", "Ask less")
+            : desk.touch().brief("Ask of every part", "Ask all"));
     List<Region> lines = new ArrayList<>();
     model.groups().forEach(group -> lines.add(row(group)));
     rows.refill(lines);
@@ -81,6 +89,11 @@ public final class DecideScreen implements Screen, Scannable {
 
   private void open(int item) {
     desk.navigator().open(() -> new DecidePartScreen(desk, item));
+  }
+
+  private void ask() {
+    desk.attempt(model::turnAsking);
+    desk.navigator().changed();
   }
 
   private void typeCode() {

@@ -1,7 +1,6 @@
 package wherefrom.ui.home;
 
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -89,12 +88,12 @@ public final class JobHomeScreen implements Screen {
     OpenJob job = desk.getJob();
     List<JobHomeModel.Line> told = JobHomeModel.lines(job, desk.equipment().clock());
     Copying copying = desk.copying();
-    Instant touched = job.state().lastTouched();
+    long sequence = job.sequence();
     copying
-        .words(job.folder(), touched)
+        .words(job.folder(), sequence)
         .map(words -> new JobHomeModel.Line("Copy on the stick", words))
         .ifPresent(
-            line -> told.add(copying.isTroubled(job.folder(), touched) ? 1 : told.size(), line));
+            line -> told.add(copying.isTroubled(job.folder(), sequence) ? 1 : told.size(), line));
     lines.setItems(told);
   }
 

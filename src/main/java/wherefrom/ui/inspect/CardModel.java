@@ -109,11 +109,14 @@ final class CardModel {
   }
 
   /**
-   * What to ask before a doubt or a failure gives way to a better answer; empty where the new
-   * answer hides no finding.
+   * What to ask before a doubt or a failure gives way to a better answer, or an answer is taken
+   * away; empty where nothing that was found is lost.
    */
   Optional<String> question(Look better) {
     Look stands = card().look();
+    if (better == Look.NOT_LOOKED && stands == Look.PASS) {
+      return Optional.of("Test " + (at + 1) + " stands as PASS. Take the answer away?");
+    }
     if (weight(better) >= weight(stands)) {
       return Optional.empty();
     }
@@ -158,7 +161,9 @@ final class CardModel {
 
   /** Keeps an answer; gives what follows from it, in a sentence, or why it was not kept. */
   String answer(Look look) {
-    return keep(look, card().note());
+    // A pass once more says nothing new; a doubt once more may be later than a decision.
+    boolean known = look == card().look() && weight(look) == 0;
+    return known ? "" : keep(look, card().note());
   }
 
   String note(String words) {

@@ -2,7 +2,6 @@ package wherefrom.ui.jobs;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,9 +23,9 @@ final class JobsModel {
     }
   }
 
-  /** How the copy of a job stands that was last worked on at a time. */
+  /** How the copy of a job stands whose last entry has a sequence. */
   interface Copies {
-    Optional<String> words(Path job, Instant touched);
+    Optional<String> words(Path job, long sequence);
   }
 
   private final Clock clock;
@@ -49,7 +48,7 @@ final class JobsModel {
     entry.resume().ifPresent(resume -> lines.addAll(resume(resume)));
     entry
         .resume()
-        .flatMap(resume -> copies.words(entry.folder(), resume.lastTouched()))
+        .flatMap(resume -> copies.words(entry.folder(), resume.sequence()))
         .ifPresent(lines::add);
     return new Line(entry.folder(), entry.name(), lines);
   }

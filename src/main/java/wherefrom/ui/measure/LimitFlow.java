@@ -94,7 +94,12 @@ final class LimitFlow {
 
   private void size(String title, String question, Consumer<String> done) {
     Dimension dimension = plan.stations().get(0).dimension();
-    desk.navigator().open(() -> new SizeScreen(desk, title, question, dimension, done));
+    desk.navigator()
+        .open(
+            () ->
+                plan.least() < 0
+                    ? SizeScreen.signed(desk, title, question, dimension, done)
+                    : new SizeScreen(desk, title, question, dimension, done));
   }
 
   private void source(Consumer<String> done) {

@@ -29,7 +29,7 @@ final class SizePad extends VBox implements FigurePad {
     pad = Panes.grow(Keypad.decimal(touch, MOST, locale));
     unit = new EntryUnit(system, dimension);
     turn = touch.key("", this::turn);
-    TouchKey sign = touch.key("+ / −", pad::turnSign);
+    TouchKey sign = touch.key(Keypad.SIGN, pad::turnSign);
     Region below = signed ? Tiles.row(touch.scale(), sign, turn) : turn;
     getChildren().addAll(pad, below);
     setMinWidth(touch.scale().px(touch.isLarge() ? 120 : 110));

@@ -19,6 +19,13 @@ public final class SizeScreen extends Asking {
     this(desk, title, question, dimension, desk.state().units(), done);
   }
 
+  /** Asks for a size that can be less than nothing, such as what a tool shows at zero. */
+  static SizeScreen signed(
+      Desk desk, String title, String question, Dimension dimension, Consumer<String> done) {
+    SizePad pad = new SizePad(desk.touch(), desk.state().units(), dimension, true);
+    return new SizeScreen(desk, title, question, pad, done);
+  }
+
   /**
    * @param units the unit that stands on the pad at first, whatever the job is in
    */

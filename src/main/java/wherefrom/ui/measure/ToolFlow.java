@@ -128,11 +128,11 @@ final class ToolFlow {
     desk.navigator()
         .open(
             () ->
-                new SizeScreen(
+                SizeScreen.signed(
                     desk,
                     "Zero of " + tool.name(),
                     "Clean the faces. Close it, or put it on its setting standard. By how much"
-                        + " does it miss its mark? 0 where it does not.",
+                        + " does it miss its mark? 0 where it does not; minus where it reads under.",
                     tool.dimension(),
                     shown ->
                         Answers.say(

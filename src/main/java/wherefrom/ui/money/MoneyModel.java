@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import wherefrom.job.Budget;
+import wherefrom.job.CostItem;
 import wherefrom.job.CostLine;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.OpenJob;
@@ -20,7 +21,6 @@ import wherefrom.quantity.Money;
 import wherefrom.quantity.Tender;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
-import wherefrom.rules.consequence.Consequence;
 
 /** The money of the open job as the window shows it. */
 final class MoneyModel {
@@ -108,8 +108,8 @@ final class MoneyModel {
   }
 
   String note(String what, CostState state, String amount, int plan) {
-    book().begin(locale);
-    return said(book().note(0, what, about(what), state, amount, plan, ""));
+    MoneyBook book = book();
+    return said(book.begin(locale, () -> book.note(0, what, about(what), state, amount, plan, "")));
   }
 
   /** The key of a kind of part; empty for a service. */
@@ -184,24 +184,21 @@ final class MoneyModel {
   Map<String, Optional<Money>> prices() {
     Map<String, Optional<Money>> prices = new TreeMap<>();
     job.state().kinds().forEach(kind -> prices.put(kind.plural(), Optional.empty()));
-    List<List<Consequence>> asking = new ArrayList<>();
-    plans().forEach(plan -> asking.add(plan.consequences()));
-    asked.ifPresent(change -> asking.add(new Planning(job).preview(change)));
-    for (List<Consequence> consequences : asking) {
-      for (Consequence consequence : consequences) {
-        if (consequence.pieces() > 0
-            && (consequence.kinds().isEmpty() || consequence.isOtherSort())) {
-          prices.put(consequence.subject(), Optional.empty());
-        }
-      }
-    }
+    book().toBuy().forEach(item -> prices.put(item.what(), Optional.empty()));
+    asked.ifPresent(change -> book().effect(change).lines().forEach(item -> noPrice(prices, item)));
+    asked.ifPresent(
+        change -> book().effect(change).perhaps().forEach(item -> noPrice(prices, item)));
     book().prices().forEach((what, price) -> prices.put(what, Optional.of(price)));
     return prices;
   }
 
+  private static void noPrice(Map<String, Optional<Money>> prices, CostItem item) {
+    prices.put(item.what(), Optional.empty());
+  }
+
   String setPrice(String what, String amount) {
-    book().begin(locale);
-    return said(book().setPrice(what, amount));
+    MoneyBook book = book();
+    return said(book.begin(locale, () -> book.setPrice(what, amount)));
   }
 
   List<Plan> plans() {
@@ -212,7 +209,8 @@ final class MoneyModel {
   List<Change> changes() {
     List<Change> changes = new ArrayList<>();
     for (ChangeKind kind : ChangeKind.values()) {
-      if (kind.origin() == ChangeKind.Origin.WORK) {
+      boolean work = kind.origin() == ChangeKind.Origin.WORK;
+      if (work && kind.isOffered(new Planning(job).setting())) {
         switch (kind.reach()) {
           case WHOLE -> changes.add(Change.of(kind));
           case BANK ->

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.job.CostItem;
 import wherefrom.job.PlanCost;
 import wherefrom.rules.consequence.Change;
 import wherefrom.ui.app.Choice;
@@ -89,7 +90,7 @@ public final class WhatIfScreen implements Screen {
     shown();
   }
 
-  private Region row(String sign, PlanCost.Item item, String more) {
+  private Region row(String sign, CostItem item, String more) {
     String amount = item.priced() ? model.text(item.amount()) : "no price typed";
     return ListRow.plain(
         desk.touch(),

@@ -12,6 +12,7 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
@@ -74,7 +75,7 @@ public final class FigureScreen implements Screen, Typable {
     FitText meaning = Panes.grow(touch.small(input.meaning()));
     List<Node> turns = new ArrayList<>();
     if (model.canBeNegative()) {
-      turns.add(touch.key("+ or −", this::turnSign));
+      turns.add(touch.key(Keypad.SIGN, this::turnSign));
     }
     turns.add(kind);
     List<Node> ends = new ArrayList<>();

@@ -32,7 +32,9 @@ final class PlanDetails {
           ResultRows.Row.of(value.words() + ": " + value.text(), margin, ResultRows.better(value)));
     }
     for (Note note : column.result().notes()) {
-      rows.add(ResultRows.Row.of("To know", note.text(), "Source: " + note.source().text()));
+      rows.add(
+          ResultRows.Row.of(
+              ResultRows.heading(note), note.text(), "Source: " + note.source().text()));
     }
     column.consequences().forEach(c -> rows.add(ResultRows.Row.of("What changes", c.words())));
     return rows;
@@ -66,7 +68,7 @@ final class PlanDetails {
     rows.add(
         ResultRows.Row.of(
             "Together: " + effects.moneyWords(),
-            effects.withIt().sentence(),
+            effects.cost().total(),
             "Prices are typed on the Money screen, by these names."));
     effects.lines().forEach(line -> rows.add(ResultRows.Row.of(line.sentence())));
     effects.checks().forEach(check -> rows.add(ResultRows.Row.of("Check", check)));

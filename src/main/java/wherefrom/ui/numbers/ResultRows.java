@@ -54,7 +54,7 @@ final class ResultRows {
     return Row.of(value.words() + ": " + value.text(), better(value));
   }
 
-  private static String heading(Note note) {
+  static String heading(Note note) {
     return switch (note.kind()) {
       case CONCLUSION -> "Conclusion";
       case CAUTION -> "Caution";

@@ -18,6 +18,7 @@ import wherefrom.job.Photograph;
 import wherefrom.job.Remark;
 import wherefrom.job.WhereTo;
 import wherefrom.parts.Part;
+import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
 import wherefrom.ui.app.Dates;
 
@@ -128,7 +129,7 @@ final class PartModel {
     Part part = part();
     String issue = part.issue() == 1 ? "" : ", issue " + part.issue();
     String pieces = part.pieces() == 1 ? "" : ", " + part.pieces() + " pieces";
-    String mark = part.kind().orientation().mark();
+    String mark = Places.orientation(state().layout(), part.kind()).mark();
     return part.code(state().engine()).typed()
         + issue
         + pieces

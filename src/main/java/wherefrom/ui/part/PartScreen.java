@@ -93,10 +93,8 @@ public final class PartScreen implements Screen, Scannable {
     if (found instanceof Found.APart part) {
       desk.navigator().back();
       desk.navigator().show(ScreenId.PART, part.part().part().item());
-    } else if (found instanceof Found.Refused refused) {
-      desk.say(refused.verdict().sentence() + " " + refused.verdict().wayOut());
     } else {
-      desk.say("Scan the tag on a part: its page opens.");
+      desk.refuse(found, "Scan the tag on a part: its page opens.");
     }
   }
 

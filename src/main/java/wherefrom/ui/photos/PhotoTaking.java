@@ -65,6 +65,9 @@ public final class PhotoTaking {
   private static void keep(Desk desk, About about, Path picture) {
     OpenJob job = desk.getJob();
     Path folder = job.folder();
+    if (!desk.attempt(() -> new Photographing(job).require(about.subject()))) {
+      return;
+    }
     desk.background(
         () -> desk.equipment().photos().add(folder, picture), name -> log(desk, job, about, name));
   }
@@ -91,6 +94,9 @@ public final class PhotoTaking {
             .orElse(cameras.get(0));
     OpenJob job = desk.getJob();
     Path folder = job.folder();
+    if (!desk.attempt(() -> new Photographing(job).require(about.subject()))) {
+      return;
+    }
     desk.withCamera(() -> take(desk, camera, folder), name -> log(desk, job, about, name));
   }
 

@@ -15,6 +15,7 @@ import wherefrom.job.Nudge;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
 import wherefrom.job.TagChoice;
+import wherefrom.job.Tracking;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -134,7 +135,7 @@ public final class PrintTagsScreen implements Screen {
   }
 
   private void chooseWhat() {
-    List<Choice<TagChoice>> choices = new ArrayList<>();
+    List<Choice<Runnable>> choices = new ArrayList<>();
     choices.add(choice(new TagChoice.NotYetPrinted()));
     choices.add(choice(new TagChoice.AllParts()));
     for (PartKind kind : desk.state().kinds().stream().sorted().toList()) {
@@ -144,11 +145,19 @@ public final class PrintTagsScreen implements Screen {
     choices.add(choice(new TagChoice.ActionCards()));
     choices.add(choice(new TagChoice.Baskets(6)));
     choices.add(choice(new TagChoice.ScannerSetUp()));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "What to print", choices, this::chosen));
+    if (!new Tracking(desk.getJob()).offered().isEmpty()) {
+      choices.add(new Choice<>(this::track, "Track more kinds of part", "then print their tags"));
+    }
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "What to print", choices, Runnable::run));
   }
 
-  private Choice<TagChoice> choice(TagChoice choice) {
-    return new Choice<>(choice, ChoiceWords.of(desk.state(), choice), "");
+  private Choice<Runnable> choice(TagChoice choice) {
+    return new Choice<>(() -> chosen(choice), ChoiceWords.of(desk.state(), choice), "");
+  }
+
+  private void track() {
+    model.choose(new TagChoice.NotYetPrinted());
+    desk.navigator().open(() -> new TrackScreen(desk));
   }
 
   private void chosen(TagChoice choice) {

@@ -52,12 +52,36 @@ final class Answers {
         : Answer.said("", ((Step.Said) step).sentence());
   }
 
+  /** What stands when the screen comes up: parts that cannot be fitted yet are counted first. */
+  static Answer start(int undecided, Answer prompt) {
+    if (undecided == 0) {
+      return prompt;
+    }
+    String waiting = undecided == 1 ? "1 part waits" : undecided + " parts wait";
+    return Answer.said(waiting + " for a decision", prompt.small());
+  }
+
   /** What the camera asks for; a half that waits is named, so that it is not forgotten. */
-  static Answer asking(String hint, Answer waiting) {
-    boolean half = waiting.cue().isEmpty() && !waiting.lines().isEmpty();
-    String rest =
-        half ? " " + waiting.headline() + ": " + String.join(", ", waiting.lines()) + "." : "";
-    return Answer.notRead(hint, rest.strip());
+  static Answer asking(String hint, Answer due) {
+    return Answer.notRead(hint, waiting(due));
+  }
+
+  /**
+   * A step that leaves what is due as it is: it gets its own answer, beside what waits.
+   *
+   * @param due what the person is to do, in the words that stand for it
+   */
+  static Answer beside(Answer next, Answer due) {
+    if (next.cue().isPresent()) {
+      return next.saying((next.small() + " " + waiting(due)).strip());
+    }
+    return due.lines().isEmpty() ? next : due.saying(next.small());
+  }
+
+  private static String waiting(Answer due) {
+    return due.lines().isEmpty()
+        ? ""
+        : due.headline() + ": " + String.join(", ", due.lines()) + ".";
   }
 
   private static Answer judged(EngineJob job, Verdict verdict) {

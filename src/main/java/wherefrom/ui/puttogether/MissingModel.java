@@ -16,14 +16,19 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.StillMissing;
 import wherefrom.job.torque.TorqueCards;
 import wherefrom.job.torque.TorqueRecord;
+import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cycle;
 
 /** What is still missing, section by section, and what sits in each other's places. */
 final class MissingModel {
 
-  /** A section of the engine with its open places. */
-  record SectionLine(Section section, List<Place> open, boolean closed) {
+  /**
+   * A section of the engine with its open places.
+   *
+   * @param fittedBut how many parts sit in it although something stands against them
+   */
+  record SectionLine(Section section, List<Place> open, int fittedBut, boolean closed) {
     SectionLine {
       open = List.copyOf(open);
     }
@@ -74,6 +79,7 @@ final class MissingModel {
                 new SectionLine(
                     section,
                     missing.places(section),
+                    missing.fittedBut(section).size(),
                     state().closedSections().contains(section.key())))
         .toList();
   }
@@ -114,11 +120,7 @@ final class MissingModel {
   }
 
   private static String notClosed(int open, int fittedBut) {
-    return "Not closed: "
-        + open
-        + " still missing"
-        + (fittedBut == 0 ? "" : ", " + fittedBut + " fitted, but something stands against it")
-        + ".";
+    return "Not closed: " + count(open, fittedBut) + ".";
   }
 
   void excuse(Place place, String reason) {
@@ -152,9 +154,32 @@ final class MissingModel {
     if (line.closed()) {
       return "closed";
     }
-    return line.open().isEmpty()
+    return line.open().isEmpty() && line.fittedBut() == 0
         ? "nothing missing: it can be closed"
-        : line.open().size() + " missing";
+        : count(line.open().size(), line.fittedBut());
+  }
+
+  /** {@code 3 missing, 1 fitted, but}: what is left out does not occur. */
+  static String count(int missing, int fittedBut) {
+    String but = fittedBut + " in, but something stands against it";
+    if (fittedBut == 0) {
+      return missing + " missing";
+    }
+    return missing == 0 ? but : missing + " missing, " + but;
+  }
+
+  /** The parts that sit in a section although something stands against them. */
+  List<StillMissing.FittedBut> fittedBut(Section section) {
+    return missing.fittedBut(section);
+  }
+
+  /** The person has taken a part out that should not sit where it sits. */
+  void takeOut(Part part) {
+    attempt(
+        () -> {
+          Handled done = new Handling(job).tookOut(part.item(), "something stands against it");
+          return done instanceof Handled.Refused refused ? refused.sentence() : "";
+        });
   }
 
   /** {@code take pushrod 0012 out of 3 EX: it belongs at 5 EX}. */

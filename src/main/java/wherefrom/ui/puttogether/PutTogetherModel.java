@@ -3,6 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.engine.Spot;
+import wherefrom.job.Deciding;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobNames;
 import wherefrom.job.LogbookException;
@@ -22,6 +23,7 @@ import wherefrom.parts.TagType;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.Answer;
 
 /** What the screen for putting together shows and does. */
@@ -30,6 +32,7 @@ final class PutTogetherModel {
   private final OpenJob job;
   private final PutTogether together;
   private final StillMissing missing;
+  private final Answer start;
   private Answer answer;
   private Optional<Answer> beforeAsk = Optional.empty();
   private Optional<Verdict> right = Optional.empty();
@@ -48,6 +51,10 @@ final class PutTogetherModel {
             .orElseGet(() -> job.state().kinds().stream().sorted().findFirst().orElseThrow());
     this.answer = Answers.of(job.state(), together.last());
     answer.kind().ifPresent(shown -> kind = shown);
+    if (stop().isEmpty()) {
+      answer = Answers.start(new Deciding(job).listUndecided().size(), answer);
+    }
+    start = answer;
   }
 
   EngineJob state() {
@@ -89,6 +96,11 @@ final class PutTogetherModel {
 
   void show(PartKind shown) {
     kind = shown;
+  }
+
+  /** Whether the screen has just come up, and says how many parts wait for a decision. */
+  boolean decisionsWait() {
+    return answer == start && !answer.headline().isEmpty() && stop().isEmpty();
   }
 
   /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
@@ -153,8 +165,9 @@ final class PutTogetherModel {
       beforeAsk = Optional.empty();
       return Optional.empty();
     }
-    beforeAsk = before.or(() -> Optional.of(answer));
-    answer = Answers.asking(hint, beforeAsk.orElseThrow());
+    // What was said of another part must not come back as the answer to the tag in view.
+    beforeAsk = before.or(() -> Optional.of(due()));
+    answer = Answers.asking(hint, due());
     return Optional.of(Cue.ASK);
   }
 
@@ -166,13 +179,23 @@ final class PutTogetherModel {
     return take(together::tookOut);
   }
 
-  /** Whether what stands in the way of the stop can be taken out. */
-  boolean canTakeOut() {
-    return stop()
-        .filter(
-            verdict ->
-                verdict instanceof Verdict.PlaceTaken || verdict instanceof Verdict.AlreadyFitted)
-        .isPresent();
+  /** The deeds that lead out of the stop that stands. */
+  StopModel stopped() {
+    return new StopModel(job, together);
+  }
+
+  /** The stopped part is in the hand, and not away; then the same scan is judged again. */
+  Optional<Cue> isHere(Cure cure) {
+    return take(
+        () -> {
+          stopped().isHere(cure);
+          return together.again();
+        });
+  }
+
+  /** Something was done about the stop on another screen: the same scan is judged again. */
+  Optional<Cue> again() {
+    return take(together::again);
   }
 
   /** Whether the part that was just fitted could be in turned. */
@@ -230,33 +253,44 @@ final class PutTogetherModel {
               : Optional.empty();
       return show(step);
     } catch (LogbookException | IllegalArgumentException e) {
-      trouble = String.valueOf(e.getMessage());
+      String why = String.valueOf(e.getMessage());
+      if (stop().isPresent()) {
+        trouble = why;
+      } else {
+        answer = Answer.notKept(why);
+      }
       return Optional.of(Cue.ASK);
     }
   }
 
+  /** What is to be done now, as it would stand on the screen by itself. */
+  private Answer due() {
+    return Answers.of(state(), together.due());
+  }
+
   private Optional<Cue> show(Step step) {
     Answer next = Answers.of(state(), step);
-    // A foreign code and plain words leave the card of a waiting half as it stands.
-    boolean words = next.headline().isEmpty() || isForeign(step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
       answer = Answers.of(state(), new Step.Judged(stop().orElseThrow()));
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    if (words && !answer.headline().isEmpty()) {
-      trouble = next.small();
-      return isForeign(step) ? Optional.of(Cue.ASK) : Optional.empty();
-    }
-    answer = next;
+    answer = isAside(step) ? Answers.beside(next, due()) : next;
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue();
   }
 
-  private static boolean isForeign(Step step) {
-    return step instanceof Step.Judged judged
-        && judged.verdict() instanceof CodeVerdict.NotOneOfOurs foreign
-        && !foreign.ourForm();
+  /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
+  private static boolean isAside(Step step) {
+    return step instanceof Step.Said
+        || (step instanceof Step.Judged judged && judged.verdict() instanceof CodeVerdict);
+  }
+
+  /** What UNDO would take back, in few words. */
+  String undoes() {
+    return together.isHalf()
+        ? "the half that waits: " + String.join(", ", due().lines())
+        : UndoWords.of(state(), together.findUndone());
   }
 
   /** How many places are open. */

@@ -3,6 +3,8 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
 import javafx.animation.PauseTransition;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -16,12 +18,15 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.changes.ConsequenceScreen;
+import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.decide.DecidePartScreen;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements Screen, Watching {
@@ -33,6 +38,7 @@ public final class PutTogetherScreen implements Screen, Watching {
   private final WorkView work;
   private final StopView stop;
   private final StackPane view = Panes.grow(new StackPane());
+  private boolean curing;
   private final PauseTransition goOn = new PauseTransition(RIGHT_STANDS);
 
   public PutTogetherScreen(Desk desk) {
@@ -55,6 +61,11 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   @Override
   public void shown() {
+    if (curing) {
+      curing = false;
+      answer(model.again());
+      return;
+    }
     if (model.stop().isPresent()) {
       desk.sounds().play(Cue.STOP);
     }
@@ -81,6 +92,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   public void ask(String hint) {
     model.ask(hint).ifPresent(desk.sounds()::play);
     draw();
+  }
+
+  @Override
+  public String undoes(Desk over) {
+    return model.undoes();
   }
 
   @Override
@@ -120,11 +136,7 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk, "Type a code", question, 6, typed -> answer(model.scan(typed))));
+    TypedCode.ask(desk, question, typed -> answer(model.scan(typed)));
   }
 
   private final class WorkKeys implements WorkView.Keys {
@@ -164,6 +176,11 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
+    public void decide() {
+      desk.navigator().show(ScreenId.DECIDE);
+    }
+
+    @Override
     public void chooseKind() {
       List<Choice<PartKind>> kinds = new ArrayList<>();
       model.state().kinds().stream()
@@ -180,6 +197,45 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private final class StopKeys implements StopView.Ways {
+    @Override
+    public void cure(Cure cure) {
+      switch (cure) {
+        case FOUND, BACK, BACK_FROM_SHOP -> answer(model.isHere(cure));
+        case DECIDE -> open(item -> DecidePartScreen.once(desk, item));
+        case CHECK -> open(this::check);
+        case PAGE -> page();
+      }
+    }
+
+    private Screen check(int item) {
+      return model
+          .stopped()
+          .check()
+          .<Screen>map(rule -> new ConsequenceScreen(desk, rule.consequence()))
+          .orElseGet(() -> StandingScreen.of(desk, item));
+    }
+
+    @Override
+    public void page() {
+      about(item -> desk.navigator().show(ScreenId.PART, item));
+    }
+
+    private void open(IntFunction<Screen> screen) {
+      about(item -> desk.navigator().open(() -> screen.apply(item)));
+    }
+
+    /** Another screen about the stopped part; the way back leads to the same scan. */
+    private void about(IntConsumer way) {
+      model
+          .stopped()
+          .part()
+          .ifPresent(
+              part -> {
+                curing = true;
+                way.accept(part.item());
+              });
+    }
+
     @Override
     public void typeRightPart() {
       typeCode("The six digits on the tag of the right part.");

@@ -9,7 +9,9 @@ import wherefrom.engine.Section;
 import wherefrom.job.FirstStart;
 import wherefrom.job.Handling;
 import wherefrom.job.NewPart;
+import wherefrom.job.OnPurpose;
 import wherefrom.job.Planning;
+import wherefrom.job.StillMissing;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -70,8 +72,11 @@ public final class SectionScreen implements Screen {
     List<Place> open = model.open(section);
     boolean closed = desk.state().closedSections().contains(section.key());
     List<Region> lines = new ArrayList<>();
+    List<StillMissing.FittedBut> against = model.fittedBut(section);
+    against.forEach(one -> lines.add(row(one)));
     open.forEach(place -> lines.add(row(place)));
-    if (open.isEmpty()) {
+    boolean settled = open.isEmpty() && against.isEmpty();
+    if (settled) {
       lines.add(
           ListRow.told(
               desk.touch(),
@@ -83,7 +88,9 @@ public final class SectionScreen implements Screen {
     }
     rows.refill(lines);
     close.setWords(
-        closed ? "Closed" : open.isEmpty() ? "Close the section" : open.size() + " still missing");
+        closed && settled
+            ? "Closed"
+            : settled ? "Close the section" : left(open.size(), against.size()));
   }
 
   /**
@@ -104,6 +111,41 @@ public final class SectionScreen implements Screen {
   @Override
   public void changed() {
     shown();
+  }
+
+  private static String left(int missing, int fittedBut) {
+    return missing == 0 ? fittedBut + " in, but" : missing + " still missing";
+  }
+
+  private Region row(StillMissing.FittedBut one) {
+    return ListRow.key(
+        desk.touch(),
+        "! " + one.place().words() + ": " + desk.state().state(one.place()).words(),
+        List.of(one.sentence()),
+        () -> choose(one));
+  }
+
+  private void choose(StillMissing.FittedBut one) {
+    List<Choice<Runnable>> ways = new ArrayList<>();
+    ways.add(new Choice<>(() -> show(one.part().item()), "Show its part", "decide, inspect"));
+    if (desk.state().findFitted(one.place()).isPresent()) {
+      ways.add(new Choice<>(() -> takeOut(one), "Take it out", "its place is open then"));
+    }
+    ways.add(new Choice<>(() -> leave(one), "Leave it as it is", "with a reason"));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, one.place().words(), ways, Runnable::run));
+  }
+
+  private void takeOut(StillMissing.FittedBut one) {
+    model.takeOut(one.part());
+    told();
+  }
+
+  private void leave(StillMissing.FittedBut one) {
+    Reasons.ask(desk, "Why does it stay?", OnPurpose.REASONS, words -> excuse(one.place(), words));
+  }
+
+  private void show(int item) {
+    desk.navigator().show(ScreenId.PART, item);
   }
 
   private Region row(Place place) {

@@ -52,7 +52,7 @@ final class StopLines {
     }
     if (verdict instanceof Verdict.WrongEnd end) {
       String first = name(end.part()) + " is turned";
-      String mark = "Mark: " + end.part().kind().orientation().mark();
+      String mark = "Mark: " + end.orientation().mark();
       Spot spot = end.place().spot();
       return answer(verdict, end.part(), spot, first, mark, "Turn it, scan it again");
     }
@@ -83,6 +83,14 @@ final class StopLines {
         stop.lit());
   }
 
+  /** What stands against a part that sits where it is spoken of. */
+  private static String against(Verdict verdict) {
+    if (verdict instanceof Verdict.NotCleared held) {
+      return sentence(held.why());
+    }
+    return verdict instanceof Verdict.MustBeNew must ? must.ban().reason() : verdict.sentence();
+  }
+
   private Answer taken(Verdict verdict) {
     if (verdict instanceof Verdict.PlaceTaken taken) {
       return answer(
@@ -107,11 +115,10 @@ final class StopLines {
 
   private Answer held(Verdict verdict) {
     if (verdict instanceof Verdict.FittedBut fitted) {
-      Answer against = of(fitted.against());
       return new Answer(
           Optional.of(verdict.cue()),
           verdict.word(),
-          against.lines(),
+          List.of(name(fitted.part()) + " is fitted, but:", against(fitted.against())),
           verdict.wayOut(),
           Optional.of(fitted.part().kind()),
           Set.of(fitted.place().spot()));

@@ -12,6 +12,7 @@ import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.controls.VerdictCard;
 
 /** A stop over the whole screen, with its ways out and nothing else. */
@@ -20,6 +21,12 @@ final class StopView extends VBox {
 
   /** The ways out of a stop. */
   interface Ways {
+    /** What led to the stop is seen to; then the same scan is judged again. */
+    void cure(Cure cure);
+
+    /** The page of the part that is stopped. */
+    void page();
+
     /** The right part's code is typed where it cannot be scanned. */
     void typeRightPart();
 
@@ -65,21 +72,42 @@ final class StopView extends VBox {
     getChildren().setAll(new Fold(touch, words, drawing));
   }
 
+  /** What cures the stop: a deed, or else the scan of another part. */
+  private TouchKey first(PutTogetherModel model) {
+    if (model.stopped().isFittedBut() && model.stopped().cure().isEmpty()) {
+      return touch.primary("Its page", ways::page);
+    }
+    return model
+        .stopped()
+        .cure()
+        .map(cure -> touch.primary(touch.brief(cure.words(), cure.brief()), () -> ways.cure(cure)))
+        .orElseGet(
+            () ->
+                touch.primary(
+                    touch.brief("Scan the right part, or type its code", "Type it"),
+                    ways::typeRightPart));
+  }
+
   private HBox keys(PutTogetherModel model) {
     List<Region> keys = new ArrayList<>();
-    keys.add(
-        touch.primary(
-            touch.brief("Scan the right part, or type its code", "Type it"), ways::typeRightPart));
+    keys.add(first(model));
     keys.add(touch.danger(touch.brief("I scanned the wrong one", "Wrong scan"), ways::takeBack));
-    if (model.canTakeOut()) {
-      keys.add(touch.primary(touch.brief("It is taken out there", "Taken out"), ways::tookOut));
+    if (model.stopped().canTakeOut()) {
+      String out = model.stopped().isFittedBut() ? "Take it out" : "It is taken out there";
+      keys.add(touch.primary(touch.brief(out, "Taken out"), ways::tookOut));
     }
     if (model.canFitOnPurpose()) {
       if (!touch.isLarge() || model.reason().isEmpty()) {
-        keys.add(
-            touch.primary(touch.brief("Fit it here on purpose", "On purpose"), ways::chooseReason));
+        String whole =
+            model.stopped().isFittedBut() ? "Leave it, with a reason" : "Fit it here on purpose";
+        String brief = model.stopped().isFittedBut() ? "Leave it" : "On purpose";
+        keys.add(touch.primary(touch.brief(whole, brief), ways::chooseReason));
       }
       model.reason().ifPresent(words -> keys.add(touch.hold("Hold: " + words, ways::onPurpose)));
+    }
+    boolean led = model.stopped().cure().filter(cure -> cure != Cure.PAGE).isPresent();
+    if (model.stopped().isFittedBut() && led && !touch.isLarge()) {
+      keys.add(touch.primary("Its page", ways::page));
     }
     HBox row = new HBox(touch.scale().px(APART_MM));
     keys.forEach(key -> row.getChildren().add(Panes.grow(key)));

@@ -40,6 +40,8 @@ final class WorkView extends VBox {
     void skip();
 
     void print();
+
+    void decide();
   }
 
   private final Touch touch;
@@ -95,6 +97,9 @@ final class WorkView extends VBox {
       side.getChildren().add(touch.primary(turnedWords(model.kind()), keys::turned));
     } else if (model.mode() == Mode.FOLLOW_THE_LIST) {
       side.getChildren().add(touch.primary("Skip", keys::skip));
+    }
+    if (model.decisionsWait()) {
+      side.getChildren().add(touch.primary("Decide", keys::decide));
     }
     if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
       side.getChildren().add(touch.key(touch.brief("Print a tag anew", "Print"), keys::print));

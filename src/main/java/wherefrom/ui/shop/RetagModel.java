@@ -9,8 +9,6 @@ import java.util.TreeMap;
 import wherefrom.inspection.match.Match;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
-import wherefrom.job.Handled;
-import wherefrom.job.Handling;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Retagging;
 import wherefrom.parts.Part;
@@ -210,10 +208,7 @@ final class RetagModel {
     if (came instanceof Retagging.Answer.Refused refused) {
       return refused.sentence();
     }
-    Handled tagged = new Handling(job).reissue(part.item(), "tag lost");
     accepted.put(match.found(), part);
-    return tagged instanceof Handled.Refused refused
-        ? refused.sentence()
-        : "Number " + match.found() + " is " + part.words() + ". Its new tag waits to be printed.";
+    return "Number " + match.found() + " is " + part.words() + ". Its new tag waits to be printed.";
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -164,28 +165,25 @@ public final class RetagScreen implements Screen {
   /** One figure after the other; Back keeps what was typed before this part. */
   private void measure(String mark, int at, Map<String, String> sizes) {
     ReadingPlan plan = model.used().get(at);
+    String title = "Number " + mark;
+    String question =
+        plan.title() + ", in " + model.unit(plan) + ", with " + model.tool(plan.key()) + ".";
+    Consumer<String> taken =
+        figure -> {
+          sizes.put(plan.key(), figure);
+          if (at + 1 < model.used().size()) {
+            measure(mark, at + 1, sizes);
+          } else {
+            model.read(mark, sizes);
+            desk.navigator().changed();
+          }
+        };
     desk.navigator()
         .open(
             () ->
-                NumberEntryScreen.size(
-                    desk,
-                    "Number " + mark,
-                    plan.title()
-                        + ", in "
-                        + model.unit(plan)
-                        + ", with "
-                        + model.tool(plan.key())
-                        + ".",
-                    9,
-                    figure -> {
-                      sizes.put(plan.key(), figure);
-                      if (at + 1 < model.used().size()) {
-                        measure(mark, at + 1, sizes);
-                      } else {
-                        model.read(mark, sizes);
-                        desk.navigator().changed();
-                      }
-                    }));
+                plan.least() < 0
+                    ? NumberEntryScreen.signed(desk, title, question, taken)
+                    : NumberEntryScreen.size(desk, title, question, 9, taken));
   }
 
   private void change(RetagModel.Found found) {

@@ -2,9 +2,7 @@ package wherefrom.ui.shop;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.job.EntryWords;
 import wherefrom.job.Found;
-import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.TagBook;
 import wherefrom.parts.Action;
@@ -12,7 +10,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.TypedCode;
 
 /** Hands codes and taps to a taker, and keeps what came of the last. */
 final class Taking {
@@ -46,21 +44,14 @@ final class Taking {
       came(taker.basket(basket.number()));
     } else if (found instanceof Found.AnAction action) {
       act(action.action());
-    } else if (found instanceof Found.Refused refused) {
-      came(Came.ask(refused.verdict().sentence() + " " + refused.verdict().wayOut()));
     } else {
-      came(Came.ask("This is a place card: scan the tag on a part."));
+      forget();
+      desk.refuse(found, "Scan the tag on a part.");
     }
   }
 
   private void act(Action action) {
-    OpenJob job = desk.getJob();
-    said =
-        action == Action.UNDO
-            ? job.takeBack()
-                .map(step -> "Taken back: " + EntryWords.of(job.state(), step.entry()) + ".")
-                .orElse("There is nothing left to take back.")
-            : "";
+    said = action == Action.UNDO ? desk.getJob().undo().sentence() : "";
   }
 
   /** Takes the part that belongs at a spot, or sits there. */
@@ -82,17 +73,12 @@ final class Taking {
 
   /** Asks for the six digits on a tag. */
   void askCode() {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    "Type a code",
-                    "The six digits on the tag.",
-                    6,
-                    digits -> {
-                      desk.attempt(() -> scan(digits));
-                      desk.navigator().changed();
-                    }));
+    TypedCode.ask(
+        desk,
+        "The six digits on the tag.",
+        digits -> {
+          desk.attempt(() -> scan(digits));
+          desk.navigator().changed();
+        });
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.ui.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
@@ -75,9 +76,9 @@ final class WashModel implements Taker {
             + (unlooked ? " Nobody has looked at it yet: look before washing." : ""));
   }
 
-  /** The whole basket is back, by count. */
-  String count(int pieces) {
-    return new Washing(job).backByCount(basket, pieces).sentence();
+  /** The whole basket is back, by count; empty while nobody said whether the tags stayed on. */
+  Washing.Answer count(int pieces, Optional<Boolean> tagsStayedOn) {
+    return new Washing(job).backByCount(basket, pieces, tagsStayedOn);
   }
 
   List<Row> rows() {

@@ -2,10 +2,14 @@ package wherefrom.ui.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
+import wherefrom.job.Washing;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
@@ -123,11 +127,37 @@ public final class WashScreen implements Screen, Scannable {
   private void count() {
     number(
         "The whole basket is back: how many pieces did you count?",
-        pieces -> {
-          desk.attempt(() -> desk.say(model.count(pieces)));
-          taking.forget();
-          desk.navigator().changed();
+        pieces -> counted(pieces, Optional.empty()));
+  }
+
+  private void counted(int pieces, Optional<Boolean> tagsStayedOn) {
+    desk.attempt(
+        () -> {
+          Washing.Answer answer = model.count(pieces, tagsStayedOn);
+          if (answer instanceof Washing.Answer.Asked) {
+            askTags(pieces);
+          } else {
+            desk.say(answer.sentence());
+          }
         });
+    taking.forget();
+    desk.navigator().changed();
+  }
+
+  /** A count alone does not tell parts of a kind apart. */
+  private void askTags(int pieces) {
+    List<Choice<Boolean>> choices =
+        List.of(
+            new Choice<>(true, "The tags stayed on", ""),
+            new Choice<>(false, "Tags came off: measure which is which", ""));
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk,
+                    "Did the tags stay on in the wash?",
+                    choices,
+                    stayed -> counted(pieces, Optional.of(stayed))));
   }
 
   private void tap() {

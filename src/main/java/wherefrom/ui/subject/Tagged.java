@@ -10,17 +10,13 @@ import wherefrom.ui.app.Desk;
 public final class Tagged {
   private Tagged() {}
 
-  /** The part; where it is none, the person is told why. */
+  /** The part; where it is none, that is answered over the screen. */
   public static Optional<Subject> find(Desk desk, String text) {
     Found found = new TagBook(desk.state(), desk.shelf()).find(text);
     if (found instanceof Found.APart part) {
       return Optional.of(Subject.ofPart(part.part().part().item()));
     }
-    if (found instanceof Found.Refused refused) {
-      desk.say(refused.verdict().sentence() + " " + refused.verdict().wayOut());
-    } else {
-      desk.say("Scan the tag on a part. What carries no tag is chosen from the list.");
-    }
+    desk.refuse(found, "Scan the tag on a part. What carries no tag is chosen from the list.");
     return Optional.empty();
   }
 }

@@ -9,11 +9,11 @@ import java.util.function.Supplier;
 import wherefrom.engine.Spot;
 import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
-import wherefrom.job.EntryWords;
 import wherefrom.job.Found;
 import wherefrom.job.Handled;
 import wherefrom.job.Handling;
 import wherefrom.job.JobNames;
+import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.PlaceState;
@@ -37,6 +37,7 @@ final class TakeApartModel {
   private final TakeApart apart;
   private final Set<Integer> skipped = new HashSet<>();
   private Optional<Integer> inHand = Optional.empty();
+  private Optional<PartRecord> asked = Optional.empty();
   private Answer answer;
 
   TakeApartModel(OpenJob job, JobNames names) {
@@ -56,8 +57,7 @@ final class TakeApartModel {
 
   /** The part that is to come out next; skipped ones come last. */
   Optional<PartRecord> next() {
-    List<PartRecord> inside =
-        state().parts().stream().filter(part -> part.where() == Whereabouts.IN_ENGINE).toList();
+    List<PartRecord> inside = TakeApart.listInside(state());
     return inside.stream()
         .filter(part -> !skipped.contains(part.part().item()))
         .findFirst()
@@ -103,15 +103,76 @@ final class TakeApartModel {
     return found instanceof Found.AnAction action ? act(action.action()) : out(code);
   }
 
-  /** The part of the shown kind at this spot is out. */
+  /**
+   * The part of the shown kind at this spot is out. One that is not the next is asked about first:
+   * a finger may have come down beside the place that is lit.
+   */
   Optional<Cue> tap(Spot spot) {
     return state()
         .findOwner(new Place(kind(), spot))
-        .flatMap(part -> out(part.code(state().engine()).digits()));
+        .map(part -> state().getPart(part.item()))
+        .flatMap(part -> isOutOfTurn(part) ? question(part) : out(part));
+  }
+
+  private boolean isOutOfTurn(PartRecord part) {
+    return part.where() == Whereabouts.IN_ENGINE && !next().equals(Optional.of(part));
+  }
+
+  private Optional<Cue> question(PartRecord part) {
+    asked = Optional.of(part);
+    String name = name(part.part());
+    String next = next().map(record -> name(record.part())).orElse("");
+    answer =
+        new Answer(
+            Optional.of(Cue.ASK),
+            "Is it out?",
+            List.of(name),
+            "Next out is " + next + ". Is the " + name + " out all the same?",
+            Optional.of(part.part().kind()),
+            Set.of(part.part().home().spot()));
+    return answer.cue();
+  }
+
+  /** The part that was tapped out of turn; empty when none is asked about. */
+  Optional<PartRecord> asked() {
+    return asked;
+  }
+
+  /** What the key says that logs the part that is asked about. */
+  String askedWords() {
+    return asked.map(part -> name(part.part()) + " is out").orElse("");
+  }
+
+  /** The part that is asked about is out. */
+  Optional<Cue> confirm() {
+    return asked.flatMap(this::out);
+  }
+
+  /** It was the wrong place: nothing is logged. */
+  void dismiss() {
+    answer = next("");
+  }
+
+  private static String name(Part part) {
+    return part.home().figures() + " " + part.kind().word();
+  }
+
+  private Optional<Cue> out(PartRecord part) {
+    return out(part.part().code(state().engine()).digits());
   }
 
   private Optional<Cue> out(String code) {
-    TakeApart.Answer came = apart.out(code);
+    try {
+      return came(apart.out(code));
+    } catch (LogbookException e) {
+      asked = Optional.empty();
+      answer = Answer.notKept(String.valueOf(e.getMessage()));
+      return answer.cue();
+    }
+  }
+
+  private Optional<Cue> came(TakeApart.Answer came) {
+    asked = Optional.empty();
     if (came instanceof TakeApart.Answer.CameOut out) {
       Part part = out.part().part();
       inHand = Optional.of(part.item());
@@ -147,16 +208,23 @@ final class TakeApartModel {
       case HELP ->
           answer = next("Take the part out, hang its tag on it, scan the tag. Or tap its place.");
       case REPEAT -> answer = next("");
-      case YES -> answer = next("There is nothing to say yes to.");
+      case YES -> {
+        return yes();
+      }
     }
     return Optional.empty();
   }
 
+  private Optional<Cue> yes() {
+    if (asked.isPresent()) {
+      return confirm();
+    }
+    answer = next("There is nothing to say yes to.");
+    return Optional.empty();
+  }
+
   private void undo() {
-    String said =
-        job.takeBack()
-            .map(step -> "Taken back: " + EntryWords.of(state(), step.entry()) + ".")
-            .orElse("There is nothing left to take back.");
+    String said = job.undo().sentence();
     inHand = Optional.empty();
     answer = next(said);
   }
@@ -178,7 +246,10 @@ final class TakeApartModel {
    * @param hint what would help; empty when that is over
    */
   Optional<Cue> ask(String hint) {
-    answer = hint.isEmpty() ? next("") : Answer.notRead(hint, "");
+    answer = next("");
+    if (!hint.isEmpty()) {
+      answer = Answer.notRead(hint, "");
+    }
     return answer.cue();
   }
 
@@ -206,6 +277,7 @@ final class TakeApartModel {
   }
 
   private Answer next(String before) {
+    asked = Optional.empty();
     String lead = before.isEmpty() ? "" : before + " ";
     return next()
         .map(record -> next(record.part(), lead))
@@ -216,7 +288,7 @@ final class TakeApartModel {
     return new Answer(
         Optional.empty(),
         "Next out, tag " + part.code(state().engine()).typed(),
-        List.of(part.home().figures() + " " + part.kind().word()),
+        List.of(name(part)),
         (lead + mark(part)).strip(),
         Optional.of(part.kind()),
         Set.of(part.home().spot()));

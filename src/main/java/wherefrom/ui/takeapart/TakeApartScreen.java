@@ -17,6 +17,7 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.EngineDrawing;
@@ -110,11 +111,11 @@ public final class TakeApartScreen implements Screen, Watching {
     card.show(model.answer());
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
     drawing.light(model.answer().lit());
-    List<TouchKey> keys = new ArrayList<>(acts);
-    if (!desk.touch().isLarge()) {
+    List<TouchKey> keys = new ArrayList<>(model.asked().isPresent() ? answers() : acts);
+    if (!desk.touch().isLarge() && model.asked().isEmpty()) {
       keys.add(tray);
     }
-    boolean cautioned = !model.cautionWords().isEmpty();
+    boolean cautioned = !model.cautionWords().isEmpty() && model.asked().isEmpty();
     if (cautioned && desk.touch().isLarge()) {
       cautions.setWords("Care!");
       keys.add(cautions);
@@ -128,16 +129,25 @@ public final class TakeApartScreen implements Screen, Watching {
     view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
   }
 
+  /** The part that was tapped is not the next one: both ways on. */
+  private List<TouchKey> answers() {
+    Touch touch = desk.touch();
+    return List.of(
+        touch.primary("No: wrong place", this::dismiss),
+        touch.primary("Yes: " + model.askedWords(), () -> answer(model.confirm())));
+  }
+
+  private void dismiss() {
+    model.dismiss();
+    draw();
+  }
+
   private void sources() {
     desk.navigator().open(() -> new CautionScreen(desk, model.cautions()));
   }
 
   private void typeCode() {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk, "Type a code", "The six digits on the tag.", 6, this::typed));
+    TypedCode.ask(desk, "The six digits on the tag.", this::typed);
   }
 
   private void typed(String digits) {

@@ -11,6 +11,7 @@ import wherefrom.job.numbers.Kept;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
@@ -75,7 +76,7 @@ public final class CylinderScreen implements Screen {
     desk.navigator()
         .open(
             () ->
-                new SignedScreen(
+                NumberEntryScreen.signed(
                     desk,
                     "Card: " + each.value().words(),
                     "As the card states it, in degrees. Events: after top dead centre; minus"

@@ -13,6 +13,7 @@ import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
@@ -87,7 +88,8 @@ public final class LobeScreen implements Screen {
 
   private void add() {
     model.forget();
-    desk.navigator().open(() -> new SignedScreen(desk, title() + ": wheel", ANGLE, this::angle));
+    desk.navigator()
+        .open(() -> NumberEntryScreen.signed(desk, title() + ": wheel", ANGLE, this::angle));
   }
 
   private void angle(String typed) {
@@ -104,7 +106,7 @@ public final class LobeScreen implements Screen {
     desk.navigator()
         .open(
             () ->
-                new SignedScreen(
+                NumberEntryScreen.signed(
                     desk,
                     "Lift at " + model.degrees(),
                     "The dial, in " + unit + ". Zero with the valve shut.",

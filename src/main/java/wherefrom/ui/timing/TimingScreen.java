@@ -13,6 +13,7 @@ import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -102,7 +103,7 @@ public final class TimingScreen implements Screen {
     desk.navigator()
         .open(
             () ->
-                new SignedScreen(
+                NumberEntryScreen.signed(
                     desk,
                     "Timing check",
                     setting.words() + ", in " + unit + ".",

@@ -33,6 +33,7 @@ final class CardModel {
   private Optional<Long> lastCard = Optional.empty();
   private Optional<TorqueAnswer.OutOfTurn> question = Optional.empty();
   private String person;
+  private Optional<Found> refused = Optional.empty();
   private String said = "";
 
   CardModel(OpenJob job, JobNames names, int number, LongSupplier nanos) {
@@ -153,8 +154,26 @@ final class CardModel {
     if (found instanceof Found.AnAction action) {
       return act(action.action());
     }
-    said = "Here the action cards count: NEXT for the bolt in turn, UNDO to take it back.";
-    return Optional.of(Cue.ASK);
+    refused = Optional.of(found);
+    return Optional.empty();
+  }
+
+  /** The code that no bolt can be ticked with and that is to be answered; asked once. */
+  Optional<Found> takeRefused() {
+    Optional<Found> found = refused;
+    refused = Optional.empty();
+    return found;
+  }
+
+  /** What UNDO would take back here, in few words. */
+  String undoes() {
+    if (question.isPresent()) {
+      return "the question";
+    }
+    List<Tick> ticks = card().ticks();
+    return ticks.isEmpty()
+        ? "no bolt is ticked"
+        : "bolt " + ticks.get(ticks.size() - 1).bolt() + " of this card";
   }
 
   private Optional<Cue> act(Action action) {

@@ -17,6 +17,9 @@ import wherefrom.ui.controls.TouchKey;
 
 /** A torque card at work: the bolt in turn in large words and lit among the others. */
 public final class CardScreen implements Screen, Scannable {
+  private static final String WANTED =
+      "Here the action cards count: NEXT for the bolt in turn, UNDO to take it back.";
+
   private final Desk desk;
   private final Touch touch;
   private final int number;
@@ -136,6 +139,12 @@ public final class CardScreen implements Screen, Scannable {
     }
     answer(model.scan(text));
     draw();
+    model.takeRefused().ifPresent(found -> desk.refuse(found, WANTED));
+  }
+
+  @Override
+  public String undoes(Desk over) {
+    return model.undoes();
   }
 
   @Override

@@ -140,23 +140,24 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
     return terms.get(DECK).plus(terms.get(GASKET_THICKNESS));
   }
 
-  /** As {@link #withNotes}, and asks back where no engine has such a ratio. */
+  /** As {@link #withNotes}, and asks back where no petrol engine has such a ratio. */
   static Values withRatioNotes(Terms terms, Dual pistonToHead, Dual ratio, Values values) {
-    return askRatio(ratio, withNotes(terms, pistonToHead, values));
+    Values noted = withNotes(terms, pistonToHead, values);
+    return findOddRatio(ratio).map(noted::note).orElse(noted);
   }
 
   /** Asks back where no engine that burns petrol has such a ratio. */
-  public static Values askRatio(Dual ratio, Values values) {
-    boolean usual = ratio.toDouble() >= LEAST_RATIO && ratio.toDouble() <= MOST_RATIO;
-    return values.noteIf(
-        !usual,
-        () ->
-            Note.question(
-                "unusual-ratio",
-                "A ratio of "
-                    + new BigDecimal(ratio.toDouble()).round(new MathContext(3)).toPlainString()
-                    + ": petrol engines have 5 to 14. Read every figure again.",
-                Source.commonPractice()));
+  public static Optional<Note> findOddRatio(Dual ratio) {
+    double size = ratio.toDouble();
+    if (size >= LEAST_RATIO && size <= MOST_RATIO) {
+      return Optional.empty();
+    }
+    String shown = new BigDecimal(size).round(new MathContext(3)).toPlainString();
+    return Optional.of(
+        Note.question(
+            "unusual-ratio",
+            "A ratio of " + shown + ": petrol engines have 5 to 14. Read every figure again.",
+            Source.commonPractice()));
   }
 
   /**

@@ -55,6 +55,8 @@ public enum Gap {
   private final String touch;
   private final String nearKey;
   private final String nearWords;
+
+  @SuppressWarnings("ImmutableEnumChecker") // a record of words and a source cannot be changed
   private final Minimum least;
 
   Gap(String key, String touch, String nearKey, String nearWords, Minimum least) {

@@ -22,6 +22,9 @@ import wherefrom.workings.catalogue.ValveLift;
  * @param otherParts what else is there now, in words; empty where only ratio or lash are
  */
 record ClearanceBasis(Set<String> stale, Optional<String> otherParts) {
+  /** What is there now where only ratio or lash are others, and not all of them are known. */
+  static final String OTHER_LIFT = "another lift";
+
   static final String AT_LEAST = "-at-least";
 
   private static final List<AmountInput> CAM =
@@ -57,8 +60,12 @@ record ClearanceBasis(Set<String> stale, Optional<String> otherParts) {
         stale.add(clearance.key());
       }
     }
-    String words = cam ? "another cam" : pistons ? "other pistons or another crank" : "";
-    return new ClearanceBasis(stale, Optional.of(words).filter(each -> !each.isEmpty()));
+    if (cam || pistons) {
+      String words = cam ? "another cam" : "other pistons or another crank";
+      return new ClearanceBasis(stale, Optional.of(words));
+    }
+    boolean known = ROCKERS.stream().allMatch(input -> now.find(input.key()).isPresent());
+    return new ClearanceBasis(stale, known ? Optional.empty() : Optional.of(OTHER_LIFT));
   }
 
   boolean isStale(AmountInput clearance) {

@@ -68,7 +68,9 @@ final class RatioStep {
         return Optional.of(noRoom(draft));
       }
       draft.add("chamber", "chamber", Unit.CUBIC_CENTIMETRE, chamber.get());
-      draft.add("ratio", "compression ratio", Unit.ONE, space.ratio(clearance));
+      Dual ratio = space.ratio(clearance);
+      draft.add("ratio", "compression ratio", Unit.ONE, ratio);
+      CombustionSpace.findOddRatio(ratio).ifPresent(draft::note);
     }
     Dual deck = draft.get(DECK).minus(deckCut);
     cut.ifPresent(known -> draft.length("head-cut", "cut off the head", known));

@@ -45,7 +45,7 @@ final class RoomAtValves {
     if (!basis.isStale(clearance)) {
       draft.gap(gap, words, left);
     } else if (basis.otherParts().isPresent()) {
-      draft.note(notKnown(gap, words, "measured without " + basis.otherParts().get()));
+      draft.note(notKnown(gap, words, basis.otherParts().get()));
     } else {
       atLeast(gap, words, left);
     }
@@ -54,7 +54,7 @@ final class RoomAtValves {
   private void atLeast(Gap gap, String words, Dual left) {
     Optional<Dual> gain = findGain();
     if (gain.isEmpty()) {
-      draft.note(notKnown(gap, words, "measured with another lift"));
+      draft.note(notKnown(gap, words, ClearanceBasis.OTHER_LIFT));
       return;
     }
     draft.length(ClearanceBasis.atLeast(gap), words + ", at least", left.minus(gain.get()));
@@ -80,10 +80,10 @@ final class RoomAtValves {
     return Optional.of(Dual.of(0).max(atHeel).max(atNose));
   }
 
-  private static Note notKnown(Gap gap, String words, String why) {
+  private static Note notKnown(Gap gap, String words, String parts) {
     return Note.remark(
         NOT_KNOWN + gap.key(),
-        words + " is not known: it was " + why + ". Measure it again.",
+        words + " is not known with " + parts + ": measure it again.",
         Source.commonPractice());
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.CostItem;
 import wherefrom.job.EngineJob;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.OpenJob;
@@ -129,11 +130,11 @@ class PlanBookTest {
     book.add(1);
     book.set(1, "target", "9.5");
     PlanEffects effects = PlanFollowing.of(job, column(1));
-    assertThat(effects.lines().stream().map(PlanEffects.Line::sentence).toList())
+    assertThat(effects.lines().stream().map(CostItem::sentence).toList())
         .containsExactlyInAnyOrder(
-            "2 × head milled, no price typed (service)",
-            "2 × intake faces or manifold cut, no price typed (service)",
-            "16 × pushrods, 104.00 (the figures)",
+            "2 × head milled, no price typed (R14)",
+            "2 × intake faces or manifold cut, no price typed (R14)",
+            "16 × pushrods, 104.00 (R8)",
             "2 × head gaskets, 40.00 (R14)");
     assertThat(effects.moneyWords()).isEqualTo("144.00, 2 without a price");
     assertThat(effects.checks())
@@ -158,9 +159,7 @@ class PlanBookTest {
       book.add(1);
     }
     book.set(1, input, text);
-    return PlanFollowing.of(job, column(1)).lines().stream()
-        .map(PlanEffects.Line::sentence)
-        .toList();
+    return PlanFollowing.of(job, column(1)).lines().stream().map(CostItem::sentence).toList();
   }
 
   @Test
@@ -168,7 +167,9 @@ class PlanBookTest {
     new MoneyBook(job).setPrice("crank", "300");
     assertThat(lines("stroke", "3.750 in"))
         .containsExactlyInAnyOrder(
-            "26 × rod shells, main shells, no price typed (R31)", "1 × crank, 300.00 (R31)");
+            "16 × rod shells, no price typed (R31)",
+            "10 × main shells, no price typed (R31)",
+            "1 × crank, 300.00 (R31)");
   }
 
   @Test
@@ -179,7 +180,7 @@ class PlanBookTest {
             "8 × pistons, 200.00 (R32)", "8 × piston ring sets, no price typed (R32)");
     assertThat(lines("bore", "4.020 in"))
         .contains("8 × pistons, 200.00 (R18, R32)")
-        .contains("8 × piston ring sets, oversize, no price typed (R18)")
+        .contains("8 × piston ring sets, oversize, no price typed (R18, R32)")
         .noneMatch(line -> line.startsWith("8 × piston ring sets, no price"));
   }
 

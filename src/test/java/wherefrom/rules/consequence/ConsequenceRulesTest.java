@@ -21,9 +21,9 @@ class ConsequenceRulesTest {
   }
 
   @Test
-  void rulesOneToThirtyThreeAreAllThere() {
+  void rulesOneToFortyAreAllThere() {
     Set<String> wanted = new HashSet<>();
-    IntStream.rangeClosed(1, 33).forEach(at -> wanted.add("R" + at));
+    IntStream.rangeClosed(1, 40).forEach(at -> wanted.add("R" + at));
     assertThat(Set.copyOf(ConsequenceRules.all().stream().map(Rule::number).toList()))
         .isEqualTo(wanted);
   }
@@ -45,28 +45,102 @@ class ConsequenceRulesTest {
     }
   }
 
-  /** Where each rule was read; all others are common practice, no source. */
+  /** Where each consequence was read; all others are common practice, no source. */
   private static final Map<String, String> SOURCES =
       Map.ofEntries(
-          Map.entry("R1", "a camshaft maker's tip page"),
-          Map.entry("R2", "an overhaul article on studs, pushrods, lifters"),
-          Map.entry("R6", "TM 10-3930-673-34, 3-126"),
-          Map.entry("R8", "TM 9-2815-225-34&P, 3-196"),
-          Map.entry("R11", "worked out from the geometry; verify with a checking pushrod"),
-          Map.entry("R12", "TM 5-3810-289-34, 3-54"),
-          Map.entry("R14", "a repair manual, pp. 3-61/62; TM 9-8000, fig. 2-50"),
-          Map.entry("R16", "TM 5-3805-262-34, 4-24"),
-          Map.entry("R22", "TM 9-2815-237-34"),
-          Map.entry("R23", "TM 9-2815-256-24, 3-180"),
-          Map.entry("R26", "an overhaul article on studs, pushrods, lifters"));
+          Map.entry("R1:new", "a camshaft maker's tip page"),
+          Map.entry("R2:same-lobe", "an overhaul article on studs, pushrods, lifters"),
+          Map.entry("R2:crown", "an overhaul article on studs, pushrods, lifters"),
+          Map.entry("R2:new", "an overhaul article on studs, pushrods, lifters"),
+          Map.entry("R6:bearings", "TM 10-3930-673-34, 3-126"),
+          Map.entry("R8:worn-mate", "TM 9-2815-225-34&P, 3-196"),
+          Map.entry(
+              "R11:pushrod-length", "worked out from the geometry; verify with a checking pushrod"),
+          Map.entry("R11:preload", "worked out from the geometry; verify with a checking pushrod"),
+          Map.entry("R11:sweep", "worked out from the geometry; verify with a checking pushrod"),
+          Map.entry("R12:installed-height", "TM 5-3810-289-34, 3-54"),
+          Map.entry("R14:compression-ratio", "TM 9-8000, fig. 2-50"),
+          Map.entry("R16:rod-all-alike", "TM 5-3805-262-34, 4-24"),
+          Map.entry("R16:main-all-alike", "TM 5-3805-262-34, 4-24"),
+          Map.entry("R22:new", "TM 9-2815-237-34"),
+          Map.entry("R23:align-bore", "TM 9-2815-256-24, 3-180"),
+          Map.entry("R26:repair", "an overhaul article on studs, pushrods, lifters"),
+          Map.entry("R36:roller-condition", "a guide to the reuse of roller lifters"));
 
   @Test
-  void everyRuleNamesTheBookThatItWasReadInOrSaysThatItHasNone() {
+  void aBookStandsBesideWhatItSaysAndBesideNothingElse() {
+    Set<String> met = new HashSet<>();
+    Change anywhere = Change.of(ChangeKind.NEW_FLAT_CAM);
+    Setting setting = setting(ReadyLayouts.find("v8-odd-even").orElseThrow());
     for (Rule rule : ConsequenceRules.all()) {
-      assertThat(rule.source())
-          .as(rule.number())
-          .isEqualTo(SOURCES.getOrDefault(rule.number(), "common practice, no source"));
+      for (Then then : rule.thens()) {
+        String name = rule.number() + ":" + then.name();
+        met.add(name);
+        assertThat(then.apply(rule, List.of(anywhere), setting).source())
+            .as(name)
+            .isEqualTo(SOURCES.getOrDefault(name, "common practice, no source"));
+      }
     }
+    assertThat(met).containsAll(SOURCES.keySet());
+  }
+
+  /** What must be new by size or sort stops new parts of before; all else by wear alone. */
+  private static final Map<String, Renewal> RENEWALS =
+      Map.ofEntries(
+          Map.entry("R7:new", Renewal.SORT),
+          Map.entry("R7:shorter", Renewal.SORT),
+          Map.entry("R34:new", Renewal.SORT),
+          Map.entry("R34:longer", Renewal.SORT),
+          Map.entry("R16:rod-new", Renewal.SIZE),
+          Map.entry("R16:main-new", Renewal.SIZE),
+          Map.entry("R18:new", Renewal.SIZE),
+          Map.entry("R23:align-bore", Renewal.SIZE),
+          Map.entry("R30:new", Renewal.SORT),
+          Map.entry("R31:new", Renewal.SIZE),
+          Map.entry("R32:new", Renewal.SORT),
+          Map.entry("R37:rockers", Renewal.SORT),
+          Map.entry("R38:new", Renewal.SIZE));
+
+  @Test
+  void everyBanSaysWhyItRenews() {
+    for (Rule rule : ConsequenceRules.all()) {
+      for (Then then : rule.thens()) {
+        String name = rule.number() + ":" + then.name();
+        if (then.effect().bans()) {
+          assertThat(then.renewal()).as(name).isEqualTo(RENEWALS.getOrDefault(name, Renewal.WEAR));
+        }
+      }
+    }
+  }
+
+  /** Names stand in logbooks; the words of work and sorts are names of prices, too. */
+  @Test
+  void theNamesOfWorkThatHadPricesBeforeAreStillTheSame() {
+    Setting setting = setting(ReadyLayouts.find("v8-odd-even").orElseThrow());
+    List<String> priced = new ArrayList<>();
+    for (ChangeKind kind : ChangeKind.values()) {
+      String where = kind.reach().where(setting.layout()).get(0);
+      ConsequenceRules.of(Change.at(kind, where), setting)
+          .forEach(one -> one.wanted().forEach(wanted -> priced.add(wanted.what())));
+    }
+    assertThat(priced)
+        .contains(
+            "head milled",
+            "deck milled",
+            "valve job: seats or faces ground",
+            "bored",
+            "intake faces or manifold cut",
+            "head gaskets",
+            "valve stem seals",
+            "piston ring sets",
+            "piston ring sets, oversize",
+            "roller cam",
+            "roller lifters",
+            "cam",
+            "crank",
+            "core plugs and gallery plugs",
+            "gasket set",
+            "seals");
   }
 
   /** Two of one name and effect would stand for one, and the later change hide the earlier. */

@@ -118,6 +118,62 @@ class DebrisMapTest {
     assertThat(question.openedBy()).containsExactly("cam lobe failed");
   }
 
+  /** Common practice, no source: water in the oil ruins bearings, whatever let it in. */
+  @Test
+  void brownMilkIsHarmfulOpensAMainAndNamesEveryWayIn() {
+    DebrisMap map = of(DebrisPlace.DIPSTICK, DebrisLook.BROWN_MILK);
+    assertThat(map.mains()).isEqualTo(ReachedMains.OPEN);
+    assertThat(map.suspects().get(0))
+        .contains(
+            "coolant or water in the oil",
+            "head gasket",
+            "intake gasket",
+            "timing cover",
+            "crack",
+            "condensation");
+    assertThat(map.openings())
+        .containsExactly(
+            Opening.DRAINED_OIL,
+            Opening.PRESSURE_TEST,
+            Opening.INTAKE_GASKET,
+            Opening.HEAD_GASKET,
+            Opening.FRONT_COVER,
+            Opening.FIRST_BEARINGS);
+  }
+
+  @Test
+  void aluminiumWithoutPlasticPointsToAPistonOrThePumpNotToTheCamGear() {
+    DebrisMap map = of(DebrisPlace.PAN, DebrisLook.ALUMINIUM);
+    assertThat(map.suspects().get(0)).contains("piston", "pump").doesNotContain("gear");
+    assertThat(map.openings())
+        .contains(Opening.BORES, Opening.PUMP)
+        .doesNotContain(Opening.FRONT_COVER);
+  }
+
+  @Test
+  void flakesThatSuspectTheChainOpenTheFrontCover() {
+    DebrisMap map = of(DebrisPlace.MAGNETIC_PLUG, DebrisLook.MAGNETIC_FLAKES);
+    assertThat(map.suspects().get(0)).contains("the chain");
+    assertThat(map.openings())
+        .containsExactly(
+            Opening.LIFTERS,
+            Opening.FRONT_COVER,
+            Opening.PUMP,
+            Opening.FIRST_BEARINGS,
+            Opening.CAM);
+  }
+
+  @Test
+  void whateverIsSuspectedIsOpened() {
+    for (DebrisLook look : DebrisLook.values()) {
+      for (Suspect suspect : Suspect.values()) {
+        if (look.suspect().contains(suspect.words())) {
+          assertThat(look.openings()).as(look.words()).containsAll(suspect.openings());
+        }
+      }
+    }
+  }
+
   @Test
   void everyLookHasASuspectAndSomethingToOpen() {
     for (DebrisLook look : DebrisLook.values()) {

@@ -187,6 +187,45 @@ class CopyingTest {
     isCopied();
   }
 
+  /** The clock ran ahead by a year when the last step was kept, and was put right since. */
+  @Test
+  void aClockThatWasPutRightHidesNothing() throws IOException {
+    SampleWindow window = window();
+    leave(window);
+    assertThat(words(window)).contains("Last copied 4 May 2026, today. Safe to pull out.");
+    in(window, () -> window.shell.desk().open(shelf.open(job)));
+    clock.pass(Duration.ofDays(365));
+    in(window, () -> window.shell.desk().getJob().record(new NoteAdded(2, "a nick")));
+    clock.pass(Duration.ofDays(-365));
+    in(window, window.shell::idle);
+    assertThat(Files.size(stick.resolve("barn/logbook-0001.jsonl"))).isLessThan(size());
+    idleAfter(window, Duration.ofMinutes(2));
+    isCopied();
+    assertThat(Files.size(stick.resolve("barn/logbook-0001.jsonl"))).isEqualTo(size());
+  }
+
+  private long size() throws IOException {
+    return Files.size(job.resolve("logbook-0001.jsonl"));
+  }
+
+  /** The copy was made while the clock ran ahead: what is done since has an earlier time. */
+  @Test
+  void whatChangedSinceACopyFromTheFutureIsSaid() throws IOException {
+    clock.pass(Duration.ofDays(365));
+    SampleWindow window = window();
+    leave(window);
+    clock.pass(Duration.ofDays(-365));
+    workers = waiting::add;
+    SampleWindow later = window();
+    Toolkit.on(
+        () -> {
+          later.shell.desk().change(window.shell.desk().settings());
+          return 0;
+        });
+    leave(later);
+    assertThat(words(later)).contains("It has changed since.");
+  }
+
   @Test
   void aStickThatIsNotThereIsSaidCalmlyAndCopiedToOnceItIs() throws IOException {
     Files.delete(stick);

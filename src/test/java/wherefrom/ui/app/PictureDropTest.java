@@ -94,6 +94,7 @@ class PictureDropTest {
     ScanScreen screen = new ScanScreen();
     Reading glare = new Reading(List.of(), List.of(new Unread(Unread.Cause.GLARE, List.of())));
     SampleWindow window = drop(screen, glare, desk -> {});
-    assertThat(window.shell.message()).contains(Unread.Cause.GLARE.hint());
+    assertThat(window.shell.current()).isInstanceOf(RefusedScreen.class);
+    assertThat(window.words()).contains("NOT READ YET", Unread.Cause.GLARE.hint());
   }
 }

@@ -99,4 +99,54 @@ class TouchTest {
     press(key);
     assertThat(acts).hasValue(1);
   }
+
+  private TouchKey other(double x) {
+    return Toolkit.on(
+        () -> {
+          TouchKey key = touch.key("Next", acts::incrementAndGet);
+          key.resize(100, 100);
+          key.relocate(x, 0);
+          return key;
+        });
+  }
+
+  @Test
+  void theSecondTapOfAPairNeverReachesWhatHasComeUpUnderTheFinger() {
+    press(key());
+    now.addAndGet(499 * MILLI);
+    press(other(0));
+    assertThat(acts).hasValue(1);
+    now.addAndGet(MILLI);
+    press(other(0));
+    assertThat(acts).hasValue(2);
+  }
+
+  @Test
+  void anotherFingerElsewhereCountsAtOnce() {
+    press(key());
+    press(other(200));
+    assertThat(acts).hasValue(2);
+  }
+
+  @Test
+  void nothingCountsForAsLongAsADoubleTapTakesAfterADeedThatIsDoneOnce() {
+    TouchKey key = key();
+    touch.once();
+    now.addAndGet(499 * MILLI);
+    press(key);
+    assertThat(acts).hasValue(0);
+    now.addAndGet(MILLI);
+    press(key);
+    assertThat(acts).hasValue(1);
+  }
+
+  @Test
+  void aPressThatCountsIsToldBeforeItActs() {
+    AtomicInteger told = new AtomicInteger();
+    touch.beforeEach(() -> told.set(acts.get() + 1));
+    press(key());
+    assertThat(told).hasValue(1);
+    press(other(0));
+    assertThat(told).hasValue(1);
+  }
 }

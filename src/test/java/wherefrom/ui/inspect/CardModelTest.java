@@ -56,7 +56,20 @@ class CardModelTest {
     assertThat(model.question(Look.PASS)).isPresent();
     assertThat(model.question(Look.FAIL)).isEmpty();
     model.answer(Look.PASS);
-    assertThat(model.question(Look.NOT_LOOKED)).isEmpty();
+    assertThat(model.question(Look.NOT_LOOKED))
+        .contains("Test 1 stands as PASS. Take the answer away?");
+  }
+
+  @Test
+  void passOnceMoreStaysAPassAndADoubtOnceMoreIsWrittenDown() {
+    model.answer(Look.PASS);
+    int before = sample.job.history().size();
+    assertThat(model.answer(Look.PASS)).isEmpty();
+    assertThat(model.card().look()).isEqualTo(Look.PASS);
+    assertThat(sample.job.history()).hasSize(before);
+    model.answer(Look.SUSPECT);
+    model.answer(Look.SUSPECT);
+    assertThat(sample.job.history()).hasSize(before + 2);
   }
 
   @Test

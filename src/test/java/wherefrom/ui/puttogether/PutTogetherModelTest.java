@@ -2,6 +2,8 @@ package wherefrom.ui.puttogether;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.Handling;
 import wherefrom.job.NewPart;
@@ -127,12 +129,63 @@ class PutTogetherModelTest {
   }
 
   @Test
-  void aForeignCodeIsIgnoredWithAWordAndTheHalfStaysUp() {
+  void aForeignCodeHasItsOwnAnswerAndTheHalfThatWaitsIsNamed() {
     model.scan(sample.tag("pushrod@3EX"));
     assertThat(model.scan("4006381333931")).contains(Cue.ASK);
-    assertThat(model.trouble()).startsWith("This is not one of our tags.");
-    assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
+    assertThat(model.answer().headline()).isEqualTo("not one of ours");
+    assertThat(model.answer().small())
+        .startsWith("This is not one of our tags.")
+        .endsWith("Part in hand: 3 EX pushrod.");
     assertThat(model.scan(sample.card("3EX"))).contains(Cue.RIGHT);
+  }
+
+  @Test
+  void nothingThatIsScannedOrSaidLeavesTheLastRightPlaceStanding() {
+    String typedWrong = sample.tag("pushrod@3EX").substring(0, 15) + "x";
+    List<Runnable> others =
+        List.of(
+            () -> model.scan("4006381333931"),
+            () -> model.scan(typedWrong),
+            () -> model.scan("100000"),
+            () -> model.scan(new TagCode(TagType.PART, SampleJob.ENGINE, 900, 1).digits()),
+            () -> model.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()),
+            () -> model.scan(new TagCode(TagType.BASKET, SampleJob.ENGINE, 2, 1).digits()),
+            () -> model.scan(sample.tag("pushrod@5EX")),
+            () -> model.scan(sample.card("5EX")),
+            () -> model.act(Action.HELP),
+            () -> model.act(Action.YES),
+            () -> model.ask("Come closer."));
+    for (Runnable other : others) {
+      fit("lifter@3EX", "3EX");
+      assertThat(model.answer().cue()).contains(Cue.RIGHT);
+      other.run();
+      assertThat(model.answer().cue()).isNotEqualTo(Optional.of(Cue.RIGHT));
+      assertThat(model.answer().lines()).doesNotContain("3 EX lifter");
+      model.ask("");
+      assertThat(model.answer().cue()).isNotEqualTo(Optional.of(Cue.RIGHT));
+      while (sample.job.findLastStep().isPresent() && isFitted()) {
+        model.act(Action.UNDO);
+      }
+    }
+  }
+
+  private boolean isFitted() {
+    return sample.record("lifter@3EX").where().state().equals("fitted");
+  }
+
+  @Test
+  void undoSaysWhatItWouldTakeBack() {
+    assertThat(model.undoes()).isEqualTo("M5 LO main shell came out");
+    model.scan(sample.tag("lifter@3EX"));
+    assertThat(model.undoes()).isEqualTo("the half that waits: 3 EX lifter");
+    model.scan(sample.card("3EX"));
+    assertThat(model.undoes()).isEqualTo("3 EX lifter fitted at 3 EX");
+    model.scan(sample.tag("pushrod@5EX"));
+    model.scan(sample.card("3EX"));
+    assertThat(model.undoes()).startsWith("5 EX pushrod: ");
+    model.act(Action.UNDO);
+    assertThat(model.answer().headline()).isEqualTo("Taken back");
+    assertThat(model.undoes()).isEqualTo("3 EX lifter fitted at 3 EX");
   }
 
   @Test
@@ -167,8 +220,10 @@ class PutTogetherModelTest {
     int before = sample.job.history().size();
     model.choose(Mode.WHERE_DOES_THIS_GO);
     model.scan(sample.tag("pushrod@3EX"));
-    model.tap(sample.spot("5EX"));
     assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
+    model.tap(sample.spot("5EX"));
+    assertThat(model.answer().lines()).isEmpty();
+    assertThat(model.answer().small()).contains("cylinder 5, exhaust, pushrod");
     assertThat(sample.job.history()).hasSize(before);
   }
 
@@ -190,7 +245,8 @@ class PutTogetherModelTest {
     sample.logbook.fail("The disk is full. Make room, then scan again.");
     model.scan(sample.tag("pushrod@3EX"));
     model.scan(sample.card("3EX"));
-    assertThat(model.trouble()).isEqualTo("The disk is full. Make room, then scan again.");
+    assertThat(model.answer().headline()).isEqualTo("Not kept");
+    assertThat(model.answer().small()).isEqualTo("The disk is full. Make room, then scan again.");
     assertThat(model.missing()).isEqualTo(74);
     sample.logbook.fail("");
     assertThat(model.scan(sample.card("3EX"))).contains(Cue.RIGHT);

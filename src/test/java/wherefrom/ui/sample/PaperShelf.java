@@ -18,6 +18,7 @@ import wherefrom.job.entry.JobOpened;
 public final class PaperShelf implements Shelf {
   private final Map<Path, OpenJob> jobs = new LinkedHashMap<>();
   private final Map<Path, String> troubles = new LinkedHashMap<>();
+  private final Map<String, String> shared = new LinkedHashMap<>();
   private final List<Layout> layouts = new ArrayList<>();
 
   public PaperShelf put(String folder, OpenJob job) {
@@ -56,7 +57,7 @@ public final class PaperShelf implements Shelf {
     PaperLogbook logbook = new PaperLogbook();
     logbook.append(
         SampleJob.CLOCK.instant(),
-        new JobOpened(
+        JobOpened.of(
             begun.name(), 100 + jobs.size(), begun.layout(), begun.kinds(), begun.units()));
     OpenJob job = new OpenJob(logbook, SampleJob.CLOCK);
     put(begun.name(), job);
@@ -87,6 +88,19 @@ public final class PaperShelf implements Shelf {
             });
     layouts.removeIf(kept -> kept.name().equals(layout.name()));
     layouts.add(layout);
+  }
+
+  /** From now on another job has tags with these typed codes. */
+  public PaperShelf share(String name, String... digits) {
+    for (String code : digits) {
+      shared.put(code, name);
+    }
+    return this;
+  }
+
+  @Override
+  public List<String> listTyped(String digits, int engine) {
+    return Optional.ofNullable(shared.get(digits)).stream().toList();
   }
 
   @Override

@@ -66,7 +66,8 @@ public final class SampleEquipment {
   public LiveAnswer seen = new LiveAnswer.Nothing(Optional.empty());
 
   public Backups backups =
-      (folder, second) -> new Backups.Copied(second.resolve(folder.getFileName()), 1);
+      (folder, second) ->
+          new Backups.Copied(second.resolve(folder.getFileName()), 1, 1, List.of(), true);
   public Clock clock = SampleJob.CLOCK;
 
   /** Draws the sheets that are looked at before they are printed. */

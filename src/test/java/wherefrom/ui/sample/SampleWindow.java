@@ -2,6 +2,7 @@ package wherefrom.ui.sample;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
@@ -13,6 +14,8 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
 import wherefrom.job.Settings;
 import wherefrom.job.Shelf;
 import wherefrom.rules.Cue;
@@ -24,6 +27,14 @@ import wherefrom.ui.controls.Touch;
 
 /** The whole window's contents over sample equipment, with a clock that the test turns. */
 public final class SampleWindow {
+  /** The keys that write several entries at one touch, each with its reason. */
+  private static final Map<String, String> SEVERAL =
+      Map.of(
+          "Log ", "each part on the tray is a step of its own, taken back by itself",
+          "It is taken out there", "what is stopped after that is a stop of its own",
+          "Taken out", "what is stopped after that is a stop of its own",
+          "It was ", "a fit that was none is taken back; the stop stands for itself");
+
   public final SampleEquipment equipment = new SampleEquipment();
   public final AtomicLong nanos = new AtomicLong(1_000_000_000L);
 
@@ -101,7 +112,7 @@ public final class SampleWindow {
 
   /** A moment passes: enough for the next press to count. */
   public void moment() {
-    nanos.addAndGet(450_000_000L);
+    nanos.addAndGet(550_000_000L);
   }
 
   /**
@@ -149,12 +160,31 @@ public final class SampleWindow {
     press(all.get(all.size() - 1));
   }
 
-  /** Presses a target in its middle. */
+  /**
+   * Presses a target in its middle. Whatever the test is about: one touch is one act, and one act
+   * is one entry.
+   */
   public void press(Node target) {
     moment();
+    tap(target);
+  }
+
+  /** Presses a target in its middle, however soon after the last press. */
+  public void tap(Node target) {
+    String words = words(target);
+    Optional<OpenJob> job = shell.desk().job();
+    long before = job.map(SampleWindow::entries).orElse(0L);
     target.getOnMousePressed().handle(event(target, MouseEvent.MOUSE_PRESSED));
     target.getOnMouseReleased().handle(event(target, MouseEvent.MOUSE_RELEASED));
     layOut();
+    long more = job.map(SampleWindow::entries).orElse(0L) - before;
+    if (more > 1 && SEVERAL.keySet().stream().noneMatch(words::startsWith)) {
+      throw new AssertionError("\"" + words + "\" wrote " + more + " entries for one touch");
+    }
+  }
+
+  private static long entries(OpenJob job) {
+    return job.history().stream().map(LoggedEntry::sequence).distinct().count();
   }
 
   private static MouseEvent event(Node target, EventType<MouseEvent> type) {

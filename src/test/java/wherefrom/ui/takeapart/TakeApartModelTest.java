@@ -25,9 +25,43 @@ class TakeApartModelTest {
   }
 
   @Test
-  void aTapOnThePlaceLogsItsPartOut() {
-    assertThat(model.tap(sample.spot("5EX"))).contains(Cue.RIGHT);
+  void aTapOnTheNextPlaceLogsItsPartOut() {
+    assertThat(model.tap(sample.spot("1IN"))).contains(Cue.RIGHT);
+    assertThat(sample.record("rocker@1IN").where().state()).isEqualTo("out");
+  }
+
+  @Test
+  void aTapElsewhereAsksBeforeItLogs() {
+    int before = sample.job.history().size();
+    assertThat(model.tap(sample.spot("5EX"))).contains(Cue.ASK);
+    assertThat(model.answer().lines()).containsExactly("5 EX rocker");
+    assertThat(model.answer().small())
+        .isEqualTo("Next out is 1 IN rocker. Is the 5 EX rocker out all the same?");
+    assertThat(sample.job.history()).hasSize(before);
+    model.dismiss();
+    assertThat(model.answer().lines()).containsExactly("1 IN rocker");
+    assertThat(model.confirm()).isEmpty();
+    model.tap(sample.spot("5EX"));
+    assertThat(model.act(Action.YES)).contains(Cue.RIGHT);
     assertThat(sample.record("rocker@5EX").where().state()).isEqualTo("out");
+    assertThat(model.asked()).isEmpty();
+  }
+
+  @Test
+  void aScanAnswersForItselfWhileATapIsAskedAbout() {
+    model.tap(sample.spot("5EX"));
+    model.scan(sample.tag("rocker@1IN"));
+    assertThat(model.act(Action.YES)).isEmpty();
+    assertThat(sample.record("rocker@5EX").where().state()).isNotEqualTo("out");
+  }
+
+  @Test
+  void whatCannotBeWrittenHasItsOwnAnswer() {
+    model.scan(sample.tag("rocker@1IN"));
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    assertThat(model.scan(sample.tag("pushrod@1IN"))).contains(Cue.ASK);
+    assertThat(model.answer().headline()).isEqualTo("Not kept");
+    assertThat(model.answer().small()).isEqualTo("The disk is full. Make room, then scan again.");
   }
 
   @Test

@@ -120,8 +120,10 @@ class CardModelTest {
   @Test
   void aTagOfAPartIsNoTick() {
     model.person("A. B.");
-    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.ASK);
-    assertThat(model.answer().small()).contains("NEXT for the bolt in turn");
+    assertThat(model.scan(sample.tag("pushrod@3EX"))).isEmpty();
+    assertThat(model.takeRefused()).isPresent();
+    assertThat(model.takeRefused()).isEmpty();
     assertThat(model.card().ticks()).isEmpty();
+    assertThat(model.undoes()).isEqualTo("no bolt is ticked");
   }
 }

@@ -188,6 +188,12 @@ class PlanTest {
         new Plan(NOW.without("lobe-lift"), List.of(new WhatIf("x", inputs("rocker-ratio=1.6"))));
     assertThat(column(bare, 1).isNotKnown("piston-to-intake")).isTrue();
     assertThat(column(bare, 1).findAtLeast("piston-to-intake")).isEmpty();
+    WhatIf lash = new WhatIf("x", inputs("rocker-ratio=1.5", "lash=0.02in"));
+    PlanColumn unsaid = column(new Plan(NOW.without("lash"), List.of(lash)), 1);
+    assertThat(unsaid.isNotKnown("piston-to-intake")).isTrue();
+    assertThat(unsaid.findAtLeast("piston-to-intake")).isEmpty();
+    assertThat(unsaid.result().findNote("not-known-piston-to-intake").orElseThrow().text())
+        .isEqualTo("piston to intake valve is not known with another lift: measure it again.");
   }
 
   /** The referee moves valve and piston through every degree, on seeded engines. */

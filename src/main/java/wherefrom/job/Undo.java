@@ -1,0 +1,104 @@
+package wherefrom.job;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import wherefrom.job.entry.Act;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.KindsTracked;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.TagReissued;
+import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.entry.TakenBack;
+
+/** The UNDO of a job. It never skips a thing unsaid: what cannot be taken back is told first. */
+final class Undo {
+  private final OpenJob job;
+
+  /** How long the history was when it was told that the last thing done stays. */
+  private int told = -1;
+
+  Undo(OpenJob job) {
+    this.job = job;
+  }
+
+  /** What {@link #press} takes back now; empty where it tells instead, or nothing is left. */
+  Optional<LoggedEntry> findStep() {
+    return isTold() ? findLast(JobEntry::canBeTakenBack) : findLast(any -> true).filter(this::goes);
+  }
+
+  private boolean isTold() {
+    return told == job.history().size();
+  }
+
+  private boolean goes(LoggedEntry step) {
+    return step.entry().canBeTakenBack();
+  }
+
+  /** Takes the last step back, or tells why not. Pressed again, it takes the one before. */
+  Undone press() {
+    Optional<LoggedEntry> last = findLast(any -> true);
+    if (last.isEmpty() || goes(last.get()) || isTold()) {
+      return pressBefore();
+    }
+    told = job.history().size();
+    return findLast(JobEntry::canBeTakenBack)
+        .<Undone>map(before -> new Undone.Kept(last.get(), why(last.get()), words(before)))
+        .orElseGet(Undone.NothingLeft::new);
+  }
+
+  /** Takes back the last step that can be, whatever stays that was done since. */
+  Undone pressBefore() {
+    return findLast(JobEntry::canBeTakenBack)
+        .<Undone>map(this::take)
+        .orElseGet(Undone.NothingLeft::new);
+  }
+
+  private Undone take(LoggedEntry step) {
+    String words = words(step);
+    job.record(new TakenBack(step.sequence()));
+    return new Undone.TookBack(step, words);
+  }
+
+  private String words(LoggedEntry step) {
+    return EntryWords.of(job.state(), step.entry());
+  }
+
+  private String why(LoggedEntry kept) {
+    JobEntry entry = kept.entry() instanceof Act act ? act.entries().get(0) : kept.entry();
+    String because = "";
+    if (entry instanceof TagReissued) {
+      because = " A new tag may exist.";
+    } else if (entry instanceof TagsPrinted) {
+      because = " What is printed exists.";
+    } else if (entry instanceof KindsTracked) {
+      because = " Their tags may exist.";
+    }
+    return "Not taken back: " + words(kept) + "." + because;
+  }
+
+  /** The last step of this sort, an act whole. A stop counts only while it stands. */
+  private Optional<LoggedEntry> findLast(Predicate<JobEntry> sort) {
+    List<LoggedEntry> standing = job.state().standing();
+    for (int at = standing.size() - 1; at > 0; at--) {
+      LoggedEntry step = whole(standing, standing.get(at).sequence());
+      if (!isSpentStop(step.entry()) && sort.test(step.entry())) {
+        return Optional.of(step);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isSpentStop(JobEntry entry) {
+    return entry instanceof StopGiven && !job.state().standingStop().equals(Optional.of(entry));
+  }
+
+  /** The step with this sequence; where it is an act, all of it. */
+  static LoggedEntry whole(List<LoggedEntry> standing, long sequence) {
+    List<LoggedEntry> parts =
+        standing.stream().filter(logged -> logged.sequence() == sequence).toList();
+    LoggedEntry first = parts.get(0);
+    JobEntry entry = Act.of(parts.stream().map(LoggedEntry::entry).toList());
+    return new LoggedEntry(sequence, first.time(), entry);
+  }
+}

@@ -1,0 +1,44 @@
+package wherefrom.job;
+
+/** What UNDO came to. */
+public sealed interface Undone {
+
+  /** What came of it, for the person. */
+  String sentence();
+
+  /**
+   * A step was taken back.
+   *
+   * @param step as it stood in the logbook, an act whole
+   * @param words what it was, without a full stop
+   */
+  record TookBack(LoggedEntry step, String words) implements Undone {
+    @Override
+    public String sentence() {
+      return "Taken back: " + words + ".";
+    }
+  }
+
+  /**
+   * What was done last cannot be taken back, so nothing was; asked again, UNDO takes back the step
+   * before it.
+   *
+   * @param kept what was done last
+   * @param why in a sentence or two: what it was, and why it stays
+   * @param before the step before it, in words without a full stop
+   */
+  record Kept(LoggedEntry kept, String why, String before) implements Undone {
+    @Override
+    public String sentence() {
+      return why + " UNDO again takes back the step before: " + before + ".";
+    }
+  }
+
+  /** There is no step that can be taken back. */
+  record NothingLeft() implements Undone {
+    @Override
+    public String sentence() {
+      return "There is nothing left to take back.";
+    }
+  }
+}

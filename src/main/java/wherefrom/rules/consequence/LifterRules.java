@@ -1,0 +1,98 @@
+package wherefrom.rules.consequence;
+
+import static wherefrom.rules.consequence.ChangeKind.FOOT_WORN;
+import static wherefrom.rules.consequence.ChangeKind.GEOMETRY_CHANGED;
+import static wherefrom.rules.consequence.ChangeKind.LIFTER_REPLACED;
+import static wherefrom.rules.consequence.ChangeKind.LIFTER_REUSED;
+import static wherefrom.rules.consequence.ChangeKind.LOBE_FAILED;
+import static wherefrom.rules.consequence.ChangeKind.SLOT_UNKNOWN;
+import static wherefrom.rules.consequence.Cover.ALL;
+import static wherefrom.rules.consequence.Cover.HERE;
+import static wherefrom.rules.consequence.Cover.MATES;
+import static wherefrom.rules.consequence.Cover.SELF;
+import static wherefrom.rules.consequence.Severity.BLOCK;
+import static wherefrom.rules.consequence.Severity.WARN;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import wherefrom.inspection.Sources;
+import wherefrom.parts.PartKind;
+
+/** Lifters on the cam that is in, and lobes that failed. */
+final class LifterRules {
+  private static final Set<PartKind> LIFTERS = Set.of(PartKind.LIFTER);
+
+  private static final String NEW_MATE =
+      "Nobody knows where it came from: check it as a new mate of what it runs with.";
+
+  static final List<Rule> ROWS =
+      List.of(
+          Rule.of("R2", "Used flat lifter on its own cam", LIFTER_REUSED)
+              .only(Setting::isFlat)
+              .know(
+                  "same-lobe",
+                  BLOCK,
+                  HERE,
+                  LIFTERS,
+                  "A used flat lifter goes back to the very lobe it came from, or not at all.")
+              .from(Sources.OVERHAUL_ARTICLE)
+              .later(
+                  "crown",
+                  HERE,
+                  LIFTERS,
+                  "See that the foot is still domed: two feet together rock, or measure the crown.")
+              .from(Sources.OVERHAUL_ARTICLE)
+              .after("spin", "See that the lifter spins when the engine is turned."),
+          Rule.of("R2", "Foot of a flat lifter worn", FOOT_WORN)
+              .only(Setting::isFlat)
+              .mustBeNew(
+                  BLOCK,
+                  HERE,
+                  LIFTERS,
+                  "The foot of this flat lifter is worn: on any lobe it would wear the lobe down."
+                      + " It must be new.")
+              .from(Sources.OVERHAUL_ARTICLE)
+              .after("worn-foot-lobe", "Look at the lobe that the worn lifter ran on."),
+          Rule.of("R3", "Slot of a flat lifter unknown", SLOT_UNKNOWN)
+              .only(Setting::isFlat)
+              .forbid(
+                  "machinist",
+                  SELF,
+                  LIFTERS,
+                  "Nobody knows which lobe this flat lifter ran on, so it cannot be used again."
+                      + " Buy the lifter set and the cam, or have a machinist inspect both."),
+          Rule.of("R3", "Slot of another part unknown", SLOT_UNKNOWN)
+              .first(
+                  "as-new-mate", SELF, EnumSet.complementOf(EnumSet.of(PartKind.LIFTER)), NEW_MATE)
+              .first("as-new-roller", SELF, LIFTERS, NEW_MATE)
+              .onlyFor(Setting::isRoller)
+              .know(
+                  "mates",
+                  WARN,
+                  MATES,
+                  PartKind.all(),
+                  "What runs here with a part of unknown place may not be worn in to it."),
+          Rule.of("R4", "New lifter on the used cam", LIFTER_REPLACED)
+              .brings(PartKind.LIFTER, HERE)
+              .know(
+                  "used-lobe",
+                  WARN,
+                  HERE,
+                  LIFTERS,
+                  "A new lifter goes on a used lobe only where the lobe's taper and lift are good.")
+              .first("lobe-lift", HERE, LIFTERS, "Measure the lift of every lobe first.")
+              .first(
+                  "pushrod-ends",
+                  HERE,
+                  Set.of(PartKind.PUSHROD),
+                  "Look at the old pushrod's lower end: a worn ball spoils a new lifter.")
+              .leadsTo(GEOMETRY_CHANGED),
+          Rule.of("R5", "Cam lobe failed", LOBE_FAILED)
+              .mustBeNew(BLOCK, ALL, LIFTERS, "A lobe has failed: cam and lifters go together.")
+              .buy("cam", Cover.ALL, Count.ONE, "cam")
+              .first("lifter-bores", ALL, LIFTERS, "Look at every lifter bore first.")
+              .leadsTo(ChangeKind.DEBRIS_LOOSE));
+
+  private LifterRules() {}
+}

@@ -1,0 +1,85 @@
+package wherefrom.rules.consequence;
+
+import static wherefrom.rules.consequence.Cover.BANK;
+import static wherefrom.rules.consequence.Cover.HERE;
+import static wherefrom.rules.consequence.Cover.SIDE;
+import static wherefrom.rules.consequence.Severity.BLOCK;
+import static wherefrom.rules.consequence.Severity.WARN;
+
+import java.util.List;
+import java.util.Set;
+import wherefrom.inspection.Sources;
+import wherefrom.parts.PartKind;
+
+/** Valves and their seats. */
+final class ValveRules {
+  private static final Set<PartKind> VALVES = Set.of(PartKind.VALVE);
+  private static final Set<PartKind> SPRINGS = Set.of(PartKind.SPRING);
+  private static final String SEALS = "valve stem seals";
+
+  static final List<Rule> ROWS =
+      List.of(
+          Rule.of("R12", "Valve job", ChangeKind.VALVE_JOB)
+              .work("grinding", Count.PER_BANK, ChangeKind.VALVE_JOB.words())
+              .buy("stem-seals", Count.PER_VALVE, SEALS)
+              .first(
+                  "installed-height", BANK, SPRINGS, "Measure installed height; shim the springs.")
+              .from(Sources.TM_289)
+              .first("tip-height", BANK, VALVES, "Check the height of the valve tips.")
+              .first("margin", BANK, VALVES, "Check the valve margins.")
+              .first("seat-width", BANK, VALVES, "Measure width and place of each seat's contact.")
+              .after("chamber", "Measure the chambers anew in cc.")
+              .after("leak-test", "Leak-test every valve with its plug in: spirit or vacuum.")
+              .leadsTo(ChangeKind.GEOMETRY_CHANGED),
+          Rule.of("R13", "New valve", ChangeKind.VALVE_REPLACED)
+              .brings(PartKind.VALVE, HERE)
+              .buy("stem-seal", Count.PER_VALVE, SEALS)
+              .first("guide", HERE, VALVES, "Measure the clearance of the new valve in its guide.")
+              .first("seat", HERE, VALVES, "Lap or grind that seat to the new valve.")
+              .know(
+                  "record",
+                  WARN,
+                  HERE,
+                  VALVES,
+                  "The place's record starts anew with the new valve.")
+              .after("leak-test", "Leak-test the new valve: spirit or vacuum.")
+              .leadsTo(ChangeKind.GEOMETRY_CHANGED),
+          Rule.of(
+                  "R38",
+                  "Larger valves",
+                  ChangeKind.LARGER_VALVES,
+                  ChangeKind.LARGER_INTAKE_VALVES,
+                  ChangeKind.LARGER_EXHAUST_VALVES)
+              .mustBeNew(BLOCK, SIDE, VALVES, "The seats are cut for larger valves: no old one.")
+              .because(Renewal.SIZE)
+              .buy("stem-seals", SIDE, Count.PER_VALVE, SEALS)
+              .work("seats-cut", SIDE, Count.PER_VALVE, "seats and throats cut for larger valves")
+              .first(
+                  "seats",
+                  SIDE,
+                  VALVES,
+                  "See that the seats carry the larger valves: inserts, water jacket, width.")
+              .first("guide", SIDE, VALVES, "Measure each new valve in its guide.")
+              .first(
+                  "retainer-fit",
+                  SIDE,
+                  Set.of(PartKind.RETAINER, PartKind.KEEPERS),
+                  "See that retainers and keepers fit the new stems.")
+              .first(
+                  "springs",
+                  SIDE,
+                  SPRINGS,
+                  "Measure installed height and loads: a larger valve is heavier, maybe longer.")
+              .after("throats", "See that the throats were opened and blended to the new seats.")
+              .after("chamber", "Measure the chambers anew in cc.")
+              .after("compression-ratio", "Work the compression ratio anew.")
+              .after("valve-bore", "Turn by hand: each valve clears the bore's edge at full lift.")
+              .after("valve-valve", "Turn by hand: intake and exhaust clear each other at overlap.")
+              .after(
+                  "piston-valve",
+                  "Check piston to valve, deep and sideways: the pockets fit smaller valves.")
+              .after("leak-test", "Leak-test every new valve: spirit or vacuum.")
+              .leadsTo(ChangeKind.GEOMETRY_CHANGED));
+
+  private ValveRules() {}
+}

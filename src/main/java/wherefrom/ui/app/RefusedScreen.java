@@ -1,0 +1,51 @@
+package wherefrom.ui.app;
+
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.AnswerCard;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+
+/**
+ * A code that was read and means nothing here. Its answer takes the whole screen, so that nothing
+ * that was said of another part can be taken for it; the next scan goes on where this one was made.
+ */
+public final class RefusedScreen implements Screen, Scannable {
+  private final Desk desk;
+  private final Consumer<String> next;
+  private final VBox view;
+
+  RefusedScreen(Desk desk, Answer answer, Consumer<String> next) {
+    this.desk = desk;
+    this.next = next;
+    AnswerCard card = new AnswerCard(desk.touch());
+    card.show(answer);
+    view =
+        Panes.column(
+            desk.scale(),
+            card,
+            Tiles.row(desk.scale(), desk.touch().primary("OK", desk.navigator()::back)));
+  }
+
+  @Override
+  public String title() {
+    return "What was scanned";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void hidden() {
+    desk.sounds().hush();
+  }
+
+  @Override
+  public void scan(String text) {
+    next.accept(text);
+  }
+}

@@ -1,0 +1,99 @@
+package wherefrom.ui.print;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.job.Tracking;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TouchKey;
+
+/** Chooses more kinds of part to track in the job that is open. */
+public final class TrackScreen implements Screen {
+  private static final int IN_A_ROW = 3;
+
+  private final Desk desk;
+  private final Tracking tracking;
+  private final Set<PartKind> chosen = EnumSet.noneOf(PartKind.class);
+  private final FitText total;
+  private final VBox view;
+
+  TrackScreen(Desk desk) {
+    this.desk = desk;
+    tracking = new Tracking(desk.getJob());
+    total = desk.touch().text("");
+    Pager<List<PartKind>> list = Pager.list(desk.touch(), this::row);
+    view = Panes.column(desk.scale(), total, list, desk.touch().primary("Track them", this::track));
+    list.setItems(rows());
+    count();
+  }
+
+  private List<List<PartKind>> rows() {
+    List<PartKind> kinds = List.copyOf(tracking.offered().keySet());
+    List<List<PartKind>> rows = new ArrayList<>();
+    for (int from = 0; from < kinds.size(); from += IN_A_ROW) {
+      rows.add(kinds.subList(from, Math.min(from + IN_A_ROW, kinds.size())));
+    }
+    return rows;
+  }
+
+  private Region row(List<PartKind> kinds) {
+    return Tiles.row(desk.scale(), kinds.stream().map(this::key).toArray(TouchKey[]::new));
+  }
+
+  private TouchKey key(PartKind kind) {
+    return desk.touch()
+        .toggle(
+            tracking.offered().getOrDefault(kind, 0) + " " + kind.plural(),
+            false,
+            on -> {
+              if (on) {
+                chosen.add(kind);
+              } else {
+                chosen.remove(kind);
+              }
+              count();
+            });
+  }
+
+  private void count() {
+    int more = chosen.stream().mapToInt(kind -> tracking.offered().getOrDefault(kind, 0)).sum();
+    total.setWords("Tags more: " + more + ". What is tracked stays so: it cannot be taken back.");
+  }
+
+  private void track() {
+    desk.attempt(
+        () -> {
+          Tracking.Answer came = tracking.track(chosen);
+          if (came instanceof Tracking.Answer.Tracked tracked) {
+            desk.navigator().back();
+            desk.say(tracked.sentence());
+          } else {
+            desk.say(((Tracking.Answer.Refused) came).sentence());
+          }
+        });
+  }
+
+  @Override
+  public String title() {
+    return "More parts to track";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

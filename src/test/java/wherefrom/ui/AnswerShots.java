@@ -1,0 +1,181 @@
+package wherefrom.ui;
+
+import java.util.List;
+import java.util.function.BiConsumer;
+import wherefrom.engine.Section;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.Deciding;
+import wherefrom.job.Handling;
+import wherefrom.job.Inspecting;
+import wherefrom.job.Planning;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.app.MessageScreen;
+import wherefrom.ui.app.RefusedScreen;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.benchmap.BenchMapScreen;
+import wherefrom.ui.puttogether.PutTogetherScreen;
+import wherefrom.ui.puttogether.SectionScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+import wherefrom.ui.takeapart.TakeApartScreen;
+
+/** Messages, questions, and what a code is answered with that a screen cannot take. */
+final class AnswerShots {
+  private static final String FOREIGN = "4006381333931";
+  private static final String LONG =
+      "The folder for copies is not there. Put the stick in, or choose another folder in Settings."
+          + " Until then the job lies on this machine alone, and nothing that happens to this"
+          + " machine's disk can be made good from elsewhere.";
+
+  private AnswerShots() {}
+
+  static List<Shot> all() {
+    return List.of(
+        shot("answer-foreign", RefusedScreen.class, (window, sample) -> part(window, FOREIGN)),
+        shot(
+            "answer-engine",
+            RefusedScreen.class,
+            (window, sample) ->
+                part(window, new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 9, 1).digits())),
+        shot("answer-message", TakeApartScreen.class, (window, sample) -> say(window, "Kept.")),
+        shot("answer-message-long", TakeApartScreen.class, (window, sample) -> say(window, LONG)),
+        shot(
+            "answer-message-page",
+            MessageScreen.class,
+            (window, sample) -> {
+              say(window, LONG);
+              window.press(window.shell.desk().touch().brief("Read on", "More"));
+            }),
+        new Shot("answer-out-of-turn", TakeApartScreen.class, AnswerShots::outOfTurn),
+        stop("answer-stop-lost", AnswerShots::lost),
+        stop("answer-stop-decide", AnswerShots::doubt),
+        stop("answer-stop-check", AnswerShots::gasket),
+        stop("answer-stop-fitted-but", AnswerShots::fittedBut),
+        stop("answer-stop-fitted-but-check", AnswerShots::fittedButCheck),
+        shot(
+            "answer-decisions",
+            PutTogetherScreen.class,
+            (window, sample) -> {
+              new Deciding(sample.job).askEveryPart(true);
+              window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+            }),
+        shot(
+            "answer-map-but",
+            BenchMapScreen.class,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+              fittedBut(window, sample);
+              window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
+              if (window.targets().stream().anyMatch(key -> window.words(key).equals("Rockers"))) {
+                window.press("Rockers");
+              } else {
+                window.press("Shown");
+              }
+              window.press("pushrods");
+            }),
+        shot(
+            "answer-section-but",
+            SectionScreen.class,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+              fittedBut(window, sample);
+              Section section = Section.of(sample.job.state().layout(), sample.spot("3EX"));
+              window
+                  .shell
+                  .desk()
+                  .navigator()
+                  .open(() -> new SectionScreen(window.shell.desk(), section));
+            }));
+  }
+
+  private static Shot shot(
+      String name, Class<? extends Screen> screen, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return new Shot(
+        name,
+        screen,
+        window -> {
+          SampleJob sample = SampleJob.apart();
+          window.shell.desk().open(sample.job);
+          arrange.accept(window, sample);
+        });
+  }
+
+  private static Shot stop(String name, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return shot(
+        name,
+        PutTogetherScreen.class,
+        (window, sample) -> {
+          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          arrange.accept(window, sample);
+          pair(window, sample);
+        });
+  }
+
+  private static void pair(SampleWindow window, SampleJob sample) {
+    scan(window, sample.tag("pushrod@3EX"));
+    scan(window, sample.card("3EX"));
+  }
+
+  private static void scan(SampleWindow window, String text) {
+    ((Scannable) window.shell.current()).scan(text);
+    window.layOut();
+  }
+
+  private static void part(SampleWindow window, String text) {
+    window.shell.desk().navigator().show(ScreenId.PART, 5);
+    scan(window, text);
+  }
+
+  private static void say(SampleWindow window, String sentence) {
+    window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+    window.layOut();
+    window.shell.desk().say(sentence);
+    window.layOut();
+  }
+
+  private static void outOfTurn(SampleWindow window) {
+    window.shell.desk().open(SampleJob.whole().job);
+    window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+    window.layOut();
+    if (window.targets().stream().anyMatch(key -> window.words(key).equals("Show the engine"))) {
+      window.press("Show the engine");
+    }
+    window.press("4 EX");
+    if (window.targets().stream().anyMatch(key -> window.words(key).equals("Show the words"))) {
+      window.press("Show the words");
+    }
+  }
+
+  private static void lost(SampleWindow window, SampleJob sample) {
+    new Handling(sample.job).lost(sample.part("pushrod@3EX").item(), "");
+  }
+
+  private static void doubt(SampleWindow window, SampleJob sample) {
+    look(sample, Look.SUSPECT);
+  }
+
+  private static void look(SampleJob sample, Look look) {
+    Subject pushrod = Subject.ofPart(sample.part("pushrod@3EX").item());
+    new Inspecting(sample.job).answer(pushrod, "pushrod-roll", look, "");
+  }
+
+  private static void gasket(SampleWindow window, SampleJob sample) {
+    new Planning(sample.job).make(new Change(ChangeKind.GASKET_THICKNESS, "", ""));
+  }
+
+  private static void fittedBut(SampleWindow window, SampleJob sample) {
+    pair(window, sample);
+    look(sample, Look.FAIL);
+  }
+
+  private static void fittedButCheck(SampleWindow window, SampleJob sample) {
+    pair(window, sample);
+    gasket(window, sample);
+  }
+}

@@ -1,0 +1,126 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import javafx.scene.Node;
+import org.junit.jupiter.api.Test;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
+import wherefrom.ui.app.RefusedScreen;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/**
+ * One touch is one deed, UNDO says what it does, and no code is answered by another part's page.
+ */
+class OneTouchFlowTest {
+  private static final long MILLI = 1_000_000L;
+
+  private final SampleJob sample = SampleJob.whole();
+
+  private SampleWindow open(ScreenId screen) {
+    SampleWindow window = new SampleWindow(96, 100);
+    window.shell.desk().open(sample.job);
+    window.shell.desk().navigator().show(screen);
+    window.layOut();
+    return window;
+  }
+
+  private static Node target(SampleWindow window, String words) {
+    return window.targets().stream()
+        .filter(node -> window.words(node).startsWith(words))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private long out() {
+    return sample.job.state().parts().stream()
+        .filter(part -> part.where() == Whereabouts.OUT)
+        .count();
+  }
+
+  @Test
+  void twoQuickTapsOnTheEngineLogOnePartOut() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(ScreenId.TAKE_APART);
+          window.press("1 IN");
+          assertThat(out()).isEqualTo(1);
+          for (int tap = 0; tap < 3; tap++) {
+            window.nanos.addAndGet(120 * MILLI);
+            window.tap(target(window, "1 IN"));
+          }
+          assertThat(out()).isEqualTo(1);
+          window.press("1 IN");
+          assertThat(out()).isEqualTo(2);
+          return window;
+        });
+  }
+
+  @Test
+  void undoSaysWhatItTakesBackAndTwoQuickPressesTakeBackOne() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(ScreenId.TAKE_APART);
+          window.press("1 IN");
+          window.press("1 IN");
+          assertThat(window.words(target(window, "UNDO"))).isEqualTo("UNDO 1 IN pushrod came out");
+          window.press("UNDO");
+          window.nanos.addAndGet(300 * MILLI);
+          window.tap(target(window, "UNDO"));
+          assertThat(out()).isEqualTo(1);
+          assertThat(window.words(target(window, "UNDO"))).isEqualTo("UNDO 1 IN rocker came out");
+          assertThat(window.words()).contains("Taken back: 0002 cylinder 1, intake, pushrod");
+          return window;
+        });
+  }
+
+  @Test
+  void whereTheTextIsLargeUndoAsksFirst() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 150);
+          window.shell.desk().open(sample.job);
+          window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+          ((Scannable) window.shell.current()).scan(sample.tag("rocker@1IN"));
+          window.press("UNDO");
+          assertThat(window.words()).contains("Take back: 1 IN rocker came out");
+          window.press("Leave it");
+          assertThat(out()).isEqualTo(1);
+          window.press("UNDO");
+          window.press("Take back");
+          assertThat(out()).isZero();
+          return window;
+        });
+  }
+
+  @Test
+  void aCodeThatMeansNothingIsAnsweredOverThePageOfThePartBefore() {
+    String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(ScreenId.INSPECT);
+          scan(window, sample.tag("rocker@1IN"));
+          assertThat(window.words()).contains("1 IN rocker");
+          for (String wrong : new String[] {"4006381333931", other, sample.card("3EX"), "100000"}) {
+            scan(window, wrong);
+            assertThat(window.shell.current()).isInstanceOf(RefusedScreen.class);
+            assertThat(window.words()).doesNotContain("1 IN rocker", "Pass");
+          }
+          scan(window, sample.tag("pushrod@1IN"));
+          Screen current = window.shell.current();
+          assertThat(current.title()).isEqualTo("1 IN pushrod");
+          return window;
+        });
+  }
+
+  private static void scan(SampleWindow window, String text) {
+    window.nanos.addAndGet(1000 * MILLI);
+    ((Scannable) window.shell.current()).scan(text);
+    window.layOut();
+  }
+}

@@ -1,0 +1,62 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.PartRecord;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.Whereabouts;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.PaperShelf;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** A typed code that another job's tag has too: the window shows what it means and asks. */
+class TypedCodeFlowTest {
+  private final SampleJob sample = SampleJob.whole();
+  private final String digits = sample.tag("pushrod@3EX");
+  private final String typed = TagCode.find(digits).orElseThrow().typed().replace(" ", "");
+
+  private SampleWindow takingApart() {
+    PaperShelf shelf = new PaperShelf().put("barn", sample.job).share("Grey six", typed);
+    SampleWindow window = new SampleWindow(96, 100, shelf);
+    window.shell.desk().open(sample.job);
+    window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+    window.layOut();
+    window.press("Type a code");
+    typed.chars().forEach(digit -> window.pressExactly(Character.toString(digit)));
+    window.press("Done");
+    return window;
+  }
+
+  private PartRecord part() {
+    return sample.record("pushrod@3EX");
+  }
+
+  @Test
+  void itIsAskedBeforeAnythingIsLogged() {
+    Toolkit.on(
+        () -> {
+          int before = sample.job.history().size();
+          SampleWindow window = takingApart();
+          assertThat(window.words())
+              .contains("cylinder 3, exhaust, pushrod", "it also fits job Grey six");
+          assertThat(sample.job.history()).hasSize(before);
+          window.press("No, or not sure");
+          assertThat(window.shell.message()).isEqualTo("Nothing was recorded. Scan the tag.");
+          assertThat(sample.job.history()).hasSize(before);
+          return part();
+        });
+    assertThat(part().where()).isEqualTo(Whereabouts.IN_ENGINE);
+  }
+
+  @Test
+  void confirmedItGoesThrough() {
+    Toolkit.on(
+        () -> {
+          takingApart().press("Yes, this engine's");
+          return part();
+        });
+    assertThat(part().where()).isEqualTo(Whereabouts.OUT);
+  }
+}

@@ -1,0 +1,183 @@
+package wherefrom.ui.puttogether;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.Deciding;
+import wherefrom.job.Handling;
+import wherefrom.job.Inspecting;
+import wherefrom.job.MachineShop;
+import wherefrom.job.PlaceState;
+import wherefrom.job.Planning;
+import wherefrom.rules.Cue;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** The first key of a stop does what cures it, and the same scan is then judged again. */
+class CureTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final int pushrod = sample.part("pushrod@3EX").item();
+  private final PutTogetherModel model = new PutTogetherModel(sample.job, SampleJob.NAMES);
+
+  private void stop() {
+    model.scan(sample.tag("pushrod@3EX"));
+    assertThat(model.scan(sample.card("3EX"))).contains(Cue.STOP);
+  }
+
+  private void look(int item, String check, Look look) {
+    new Inspecting(sample.job).answer(Subject.ofPart(item), check, look, "");
+  }
+
+  private PlaceState state() {
+    return model.stateAt(sample.spot("3EX")).orElseThrow();
+  }
+
+  private void fitted() {
+    assertThat(model.stop()).isEmpty();
+    assertThat(model.answer().cue()).contains(Cue.RIGHT);
+    assertThat(state()).isEqualTo(PlaceState.FITTED);
+  }
+
+  @Test
+  void aLostPartIsFoundAndFits() {
+    new Handling(sample.job).lost(pushrod, "");
+    stop();
+    assertThat(model.stopped().cure()).contains(Cure.FOUND);
+    assertThat(model.isHere(Cure.FOUND)).contains(Cue.RIGHT);
+    fitted();
+  }
+
+  @Test
+  void aPartThatIsBackFromWashingOrTheShopFits() {
+    new Handling(sample.job).offForWashing(pushrod, 2);
+    stop();
+    assertThat(model.stopped().cure()).contains(Cure.BACK);
+    assertThat(model.isHere(Cure.BACK)).contains(Cue.RIGHT);
+    fitted();
+    model.act(wherefrom.parts.Action.UNDO);
+    new MachineShop(sample.job).send(1, List.of(pushrod), "measure run-out");
+    stop();
+    assertThat(model.stopped().cure()).contains(Cure.BACK_FROM_SHOP);
+    assertThat(model.isHere(Cure.BACK_FROM_SHOP)).contains(Cue.RIGHT);
+    fitted();
+  }
+
+  @Test
+  void aDoubtfulPartIsDecidedAboutAndFits() {
+    look(pushrod, "pushrod-roll", Look.SUSPECT);
+    stop();
+    assertThat(model.stopped().cure()).contains(Cure.DECIDE);
+    int before = sample.job.history().size();
+    assertThat(model.again()).contains(Cue.STOP);
+    assertThat(sample.job.history()).hasSize(before);
+    new Deciding(sample.job).decide(pushrod, Decision.REUSE, "measured good");
+    assertThat(model.again()).contains(Cue.RIGHT);
+    fitted();
+  }
+
+  @Test
+  void whereADecisionIsAskedOfEveryPartTheStartCountsThoseThatWait() {
+    assertThat(model.decisionsWait()).isFalse();
+    new Deciding(sample.job).askEveryPart(true);
+    PutTogetherModel asking = new PutTogetherModel(sample.job, SampleJob.NAMES);
+    assertThat(asking.answer().headline()).isEqualTo("74 parts wait for a decision");
+    assertThat(asking.decisionsWait()).isTrue();
+    asking.scan(sample.tag("pushrod@3EX"));
+    assertThat(asking.decisionsWait()).isFalse();
+    stop();
+    assertThat(model.stopped().cure()).contains(Cure.DECIDE);
+  }
+
+  @Test
+  void anOpenCheckIsAnsweredAndThePartFits() {
+    new Planning(sample.job).make(new Change(ChangeKind.GASKET_THICKNESS, "", ""));
+    stop();
+    assertThat(model.stopped().cure()).contains(Cure.CHECK);
+    String check = model.stopped().check().orElseThrow().consequence().key();
+    new Planning(sample.job).answer(check, Look.PASS, "");
+    model.again();
+    while (model.stopped().check().isPresent()) {
+      String next = model.stopped().check().get().consequence().key();
+      new Planning(sample.job).answer(next, Look.PASS, "");
+      model.again();
+    }
+    fitted();
+  }
+
+  private void fittedBut() {
+    model.scan(sample.tag("pushrod@3EX"));
+    model.scan(sample.card("3EX"));
+    look(pushrod, "pushrod-roll", Look.FAIL);
+    assertThat(state()).isEqualTo(PlaceState.FITTED_BUT);
+    stop();
+    assertThat(model.answer().headline()).isEqualTo("fitted, but");
+    assertThat(model.stopped().isFittedBut()).isTrue();
+    assertThat(model.stopped().canTakeOut()).isTrue();
+  }
+
+  @Test
+  void aFittedPartThatSomethingStandsAgainstIsTakenOut() {
+    fittedBut();
+    int before = sample.job.history().size();
+    model.tookOut();
+    assertThat(sample.job.history()).hasSize(before + 1);
+    assertThat(state()).isEqualTo(PlaceState.OUT);
+    assertThat(model.stop()).isEmpty();
+    assertThat(sample.job.state().standingStop()).isEmpty();
+    model.act(wherefrom.parts.Action.UNDO);
+    assertThat(state()).isEqualTo(PlaceState.FITTED_BUT);
+    assertThat(model.stop()).isPresent();
+  }
+
+  @Test
+  void orItIsLeftThereWithAReason() {
+    fittedBut();
+    assertThat(model.canFitOnPurpose()).isTrue();
+    model.chooseReason("measured better here");
+    model.fitOnPurpose();
+    assertThat(model.stop()).isEmpty();
+    assertThat(state()).isEqualTo(PlaceState.FITTED);
+  }
+
+  @Test
+  void theStillMissingListCountsItApart() {
+    fittedBut();
+    MissingModel missing = new MissingModel(sample.job);
+    MissingModel.SectionLine line =
+        missing.sections().stream().filter(one -> one.fittedBut() > 0).findFirst().orElseThrow();
+    assertThat(MissingModel.words(line))
+        .isEqualTo("23 missing, 1 in, but something stands against it");
+    missing.takeOut(missing.fittedBut(line.section()).get(0).part());
+    assertThat(missing.trouble()).isEmpty();
+    assertThat(state()).isEqualTo(PlaceState.OUT);
+  }
+
+  @Test
+  void inTheWindowTheKeyLeadsToTheDecisionAndBackToTheSameScan() {
+    look(pushrod, "pushrod-roll", Look.SUSPECT);
+    Toolkit.on(
+        () -> {
+          SampleWindow window = new SampleWindow(96, 100);
+          window.shell.desk().open(sample.job);
+          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          ((PutTogetherScreen) window.shell.current()).scan(sample.tag("pushrod@3EX"));
+          ((PutTogetherScreen) window.shell.current()).scan(sample.card("3EX"));
+          window.layOut();
+          window.press("Decide about it");
+          window.press("Reuse");
+          window.press("measured good");
+          assertThat(window.shell.current()).isInstanceOf(PutTogetherScreen.class);
+          assertThat(window.words()).contains("RIGHT PLACE", "3 EX pushrod");
+          return window;
+        });
+    assertThat(sample.record("pushrod@3EX").where().state()).isEqualTo("fitted");
+  }
+}
