@@ -48,6 +48,9 @@ final class Referee {
 
   private final Marks sort;
 
+  private final Marks flat;
+  private final Marks roller;
+
   /** The checks that parts wait for, and the work without which they cannot be used. */
   private final Marks waits;
 
@@ -67,6 +70,8 @@ final class Referee {
     this.worn = new Marks(motor);
     this.size = new Marks(motor);
     this.sort = new Marks(motor);
+    this.flat = new Marks(motor);
+    this.roller = new Marks(motor);
     this.waits = new Marks(motor);
     this.work = new Marks(motor);
     this.workBy = new Marks(motor);
@@ -84,7 +89,7 @@ final class Referee {
   /** Whether a row has anything to speak of here. */
   private boolean isAbout(Row row, Change cause) {
     boolean self = row.cover().equals("self");
-    return row.isFor(motor)
+    return row.isFor(scene.rollers(cause.since()))
         && (self
             ? row.speaksOf(scene.piece(cause.piece()).kind)
             : motor.slots.stream().anyMatch(slot -> row.speaksOf(slot.kind())));
@@ -95,6 +100,8 @@ final class Referee {
       case "wear" -> worn.mark(row, cause, cause.since());
       case "size" -> size.mark(row, cause, cause.since());
       case "sort" -> sort.mark(row, cause, cause.since());
+      case "flat" -> flat.mark(row, cause, cause.since());
+      case "roller" -> roller.mark(row, cause, cause.since());
       case "refuse" -> forbid(row, cause, refused, refusedBy);
       case "forbid" -> forbid(row, cause, work, workBy);
       default -> waits.mark(row, cause, openSince(row, cause));
@@ -177,13 +184,19 @@ final class Referee {
     int worn = this.worn.of(piece, slot, home);
     int refused = this.refused.of(piece, slot, home);
     boolean knownRefused = hasRunBefore(piece, refusedBy.of(piece, slot, home));
-    int sort = this.sort.of(piece, slot, home);
-    boolean other = !piece.isNew || piece.takenOn <= sort && !piece.sort.equals("roller");
+    int sort = sortSince(piece, "?", this.sort.of(piece, slot, home));
+    int flat = sortSince(piece, "flat", this.flat.of(piece, slot, home));
+    int roller = sortSince(piece, "roller", this.roller.of(piece, slot, home));
     int size = this.size.of(piece, slot, home);
-    int since = Math.max(hasRunBefore(piece, worn) ? worn : NONE, other ? sort : NONE);
+    int since = Math.max(hasRunBefore(piece, worn) ? worn : NONE, Math.max(sort, Math.max(flat, roller)));
     since = Math.max(since, knownRefused ? refused : NONE);
     since = Math.max(since, isOfBefore(piece, slot, size) ? size : NONE);
     return isOfWrongSize(piece, slot) ? Math.max(since, piece.takenOn) : since;
+  }
+
+  private static int sortSince(Piece piece, String wanted, int since) {
+    boolean old = piece.takenOn <= since && !piece.sort.equals(wanted);
+    return !piece.isNew || old ? since : NONE;
   }
 
   private static boolean hasRunBefore(Piece piece, int act) {
@@ -201,7 +214,7 @@ final class Referee {
 
   private boolean isOfWrongSize(Piece piece, int slot) {
     int cut = scene.cut(motor.slot(slot));
-    return piece.size >= 0 && cut >= 0 && piece.size != cut;
+    return piece.size >= 0 && scene.isCut(motor.slot(slot)) && cut >= 0 && piece.size != cut;
   }
 
   private int notClearedSince(Piece piece, int slot, int home) {

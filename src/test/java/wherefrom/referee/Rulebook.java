@@ -12,7 +12,8 @@ import java.util.Set;
  */
 final class Rulebook {
   /**
-   * What a row does: used parts must be new because of wear, size or sort; unless the check of that
+   * What a row does: used parts must be new because of wear, size or sort, {@code flat} and {@code
+   * roller} being sorts that a new part may be of; unless the check of that
    * name is passed, {@code forbid} because of the size, {@code refuse} because of wear; with {@code
    * check} they wait for it.
    *
@@ -29,8 +30,8 @@ final class Rulebook {
       String cover,
       Set<String> kinds) {
 
-    boolean isFor(Motor motor) {
-      return engine.isEmpty() || engine.equals(motor.roller ? "roll" : "flat");
+    boolean isFor(boolean roller) {
+      return engine.isEmpty() || engine.equals(roller ? "roll" : "flat");
     }
 
     boolean speaksOf(Kind kind) {
@@ -46,27 +47,32 @@ final class Rulebook {
   private static final String TABLE =
       """
       R1  | NEW_FLAT_CAM CAM_REGROUND     | flat | wear   | new              | all  | lifter
-      R1  | NEW_FLAT_CAM CAM_REGROUND     |      | check  | spring-load      | all  | spring
+      R1  | NEW_FLAT_CAM CAM_REGROUND     | flat | check  | spring-load      | all  | spring
+      R1  | NEW_FLAT_CAM CAM_REGROUND     | flat | check  | pushrod-ends     | all  | pushrod
       R2  | FOOT_WORN                     | flat | wear   | new              | self | lifter
       R3  | SLOT_UNKNOWN                  | flat | refuse | machinist        | self | lifter
       R3  | SLOT_UNKNOWN                  |      | check  | as-new-mate      | self | others
       R3  | SLOT_UNKNOWN                  | roll | check  | as-new-roller    | self | lifter
       R4  | LIFTER_REPLACED               |      | check  | lobe-lift        | own  | lifter
+      R4  | LIFTER_REPLACED               |      | check  | pushrod-ends     | own  | pushrod
       R5  | LOBE_FAILED                   |      | wear   | new              | all  | lifter
       R5  | LOBE_FAILED                   |      | check  | lifter-bores     | all  | lifter
-      R7  | FLAT_TO_ROLLER                |      | sort   | new              | all  | lifter
+      R7  | FLAT_TO_ROLLER                |      | roller | new              | all  | lifter
       R7  | FLAT_TO_ROLLER                |      | sort   | shorter          | all  | pushrod
       R7  | FLAT_TO_ROLLER                |      | check  | springs          | all  | spring
-      R7  | NEW_ROLLER_CAM                | flat | sort   | new              | all  | lifter
+      R7  | NEW_ROLLER_CAM                | flat | roller | new              | all  | lifter
       R7  | NEW_ROLLER_CAM                | flat | sort   | shorter          | all  | pushrod
       R7  | NEW_ROLLER_CAM                | flat | check  | springs          | all  | spring
       R8  | PUSHROD_REPLACED              |      | check  | both-ends        | own  | pushrod
       R9  | LIFT_INCREASED                |      | check  | coil-bind        | all  | spring
       R9  | LIFT_INCREASED                |      | check  | retainer-seal    | all  | spring
+      R9  | LIFT_INCREASED                |      | check  | guide-top        | all  | spring
       R9  | LIFT_INCREASED                |      | check  | rocker-slot      | all  | rocker
+      R9  | LIFT_INCREASED                |      | check  | studs            | all  | rocker
       R10 | ROCKER_REPLACED               |      | wear   | new              | own  | pivot
       R10 | ROCKER_REPLACED               |      | check  | ratio            | own  | rocker
       R10 | ROCKER_REPLACED               |      | check  | oil-hole         | own  | rocker
+      R10 | ROCKER_REPLACED               |      | check  | pushrod-ends     | own  | pushrod
       R11 | NEW_FLAT_CAM CAM_REGROUND FLAT_TO_ROLLER GASKET_THICKNESS | | check | pushrod-length | here | pushrod
       R11 | NEW_ROLLER_CAM                | flat | check  | pushrod-length   | here | pushrod
       R11 | HEAD_MILLED DECK_MILLED VALVE_JOB | |   check  | pushrod-length   | here | pushrod
@@ -74,6 +80,7 @@ final class Rulebook {
       R12 | VALVE_JOB                     |      | check  | installed-height | bank | spring
       R12 | VALVE_JOB                     |      | check  | tip-height       | bank | valve
       R12 | VALVE_JOB                     |      | check  | margin           | bank | valve
+      R12 | VALVE_JOB                     |      | check  | seat-width       | bank | valve
       R13 | VALVE_REPLACED                |      | check  | guide            | own  | valve
       R13 | VALVE_REPLACED                |      | check  | seat             | own  | valve
       R16 | ROD_JOURNALS_GROUND           |      | size   | rod-new          | all  | rod-shell
@@ -113,6 +120,15 @@ final class Rulebook {
       R32 | PISTONS_CHANGED               |      | check  | pin-and-front    | all  | piston
       R33 | ROD_REPLACED                  |      | wear   | new              | own  | rod-shell
       R33 | ROD_REPLACED                  |      | check  | big-end          | own  | rod
+      R34 | NEW_FLAT_CAM                  | roll | flat   | new              | all  | lifter
+      R34 | NEW_FLAT_CAM                  | roll | sort   | longer           | all  | pushrod
+      R34 | NEW_FLAT_CAM                  | roll | check  | lifter-bores     | all  | lifter
+      R34 | NEW_FLAT_CAM                  | roll | check  | spring-load      | all  | spring
+      R35 | NEW_FLAT_CAM CAM_REGROUND     |      | check  | coil-bind        | all  | spring
+      R35 | NEW_FLAT_CAM CAM_REGROUND     |      | check  | retainer-seal    | all  | spring
+      R35 | NEW_ROLLER_CAM FLAT_TO_ROLLER |      | check  | coil-bind        | all  | spring
+      R35 | NEW_ROLLER_CAM FLAT_TO_ROLLER |      | check  | retainer-seal    | all  | spring
+      R36 | CAM_REGROUND                  | roll | check  | roller-condition | all  | lifter
       """;
 
   static final List<Row> ROWS = TABLE.lines().map(Rulebook::row).toList();
