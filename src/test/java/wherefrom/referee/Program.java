@@ -65,9 +65,7 @@ class Program {
   private final Deque<Integer> steps = new ArrayDeque<>();
 
   Program(Motor motor, Layout layout) {
-    this(
-        motor,
-        logbook(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
+    this(motor, logbook(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
     for (Slot slot : motor.slots) {
       items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
     }
@@ -127,7 +125,8 @@ class Program {
 
   private boolean doIt(Act act) {
     return switch (act.verb()) {
-      case OUT -> new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
+      case OUT ->
+          new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
       case FIT -> fit(act);
       case ON_PURPOSE -> fitOnPurpose(act);
       case TAKE_OUT -> done(new Handling(job).tookOut(item(act), "again"));
@@ -156,8 +155,7 @@ class Program {
       case SLOT_UNKNOWN ->
           new Planning(job).slotUnknown(item(act), "mixed up") instanceof Planning.Answer.Made;
       case LOOK -> look(Subject.ofPart(item(act)), act);
-      case LOBE ->
-          look(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
+      case LOBE -> look(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
       case DECIDE ->
           new Deciding(job).decide(item(act), Decision.valueOf(act.answer()), "so it is")
               instanceof Deciding.Answer.Decided;
@@ -185,8 +183,7 @@ class Program {
             .orElseThrow();
     List<String> where = act.answer().isEmpty() ? List.of() : List.of(act.answer());
     MachineShop shop = new MachineShop(job);
-    boolean ordered =
-        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", "", "", false)));
+    boolean ordered = done(shop.add(9, new ShopOrder(work, where, "block", 1, "", "", "", false)));
     List<ShopVisit.Line> lines = shop.findVisit(9).orElseThrow().lines();
     int line = lines.get(lines.size() - 1).line().line();
     return ordered && done(shop.backByCount(9, line, 1, "", ""));

@@ -33,7 +33,9 @@ final class Referee {
     }
   }
 
-  /** @param since the act that it follows from; 0 where it was always so */
+  /**
+   * @param since the act that it follows from; 0 where it was always so
+   */
   private record Objection(Word word, int since) {}
 
   private static final int NONE = -1;
@@ -140,8 +142,7 @@ final class Referee {
     if (!motor.canLive(piece.kind, motor.slot(slot))) {
       return Word.WRONG_KIND;
     }
-    if (piece.kind.isShell()
-        && motor.slot(piece.home).isUpper() != motor.slot(slot).isUpper()) {
+    if (piece.kind.isShell() && motor.slot(piece.home).isUpper() != motor.slot(slot).isUpper()) {
       return Word.WRONG_HALF;
     }
     if (piece.state == State.FITTED) {
@@ -188,7 +189,8 @@ final class Referee {
     int flat = sortSince(piece, "flat", this.flat.of(piece, slot, home));
     int roller = sortSince(piece, "roller", this.roller.of(piece, slot, home));
     int size = this.size.of(piece, slot, home);
-    int since = Math.max(hasRunBefore(piece, worn) ? worn : NONE, Math.max(sort, Math.max(flat, roller)));
+    int since =
+        Math.max(hasRunBefore(piece, worn) ? worn : NONE, Math.max(sort, Math.max(flat, roller)));
     since = Math.max(since, knownRefused ? refused : NONE);
     since = Math.max(since, isOfBefore(piece, slot, size) ? size : NONE);
     return isOfWrongSize(piece, slot) ? Math.max(since, piece.takenOn) : since;

@@ -71,7 +71,6 @@ final class Scene {
     return piece;
   }
 
-
   /** Who sits at a slot: fitted there, or never taken out of it. */
   int sitting(int slot) {
     if (fitted[slot] != NOBODY) {

@@ -8,7 +8,9 @@ import wherefrom.referee.Referee.Word;
 
 /** What happened so far, act by act, as the referee has it from whoever did it. */
 final class Story {
-  /** @param stopped a fit that was refused: nothing moved, but the stop can be taken back */
+  /**
+   * @param stopped a fit that was refused: nothing moved, but the stop can be taken back
+   */
   private record Fact(Act act, int number, boolean stopped) {}
 
   private final Motor motor;
