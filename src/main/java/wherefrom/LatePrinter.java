@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import wherefrom.files.Outgoing;
 import wherefrom.job.ColourImage;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
@@ -41,8 +42,8 @@ final class LatePrinter implements SheetPrinter {
   }
 
   @Override
-  public PrintOutcome save(PrintOrder order, Path file) throws IOException {
-    return printer.get().save(order, file);
+  public PrintOutcome save(PrintOrder order, Outgoing pdf) throws IOException {
+    return printer.get().save(order, pdf);
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import java.util.logging.Logger;
 import wherefrom.cli.CommandLine;
 import wherefrom.job.Equipment;
 import wherefrom.sound.ToneSounds;
@@ -18,9 +19,12 @@ public final class Main {
   private static final double VOLUME = 1;
   private static final int BAD_INPUT = 2;
 
+  private static final Logger LOGGER = Logger.getLogger("wherefrom");
+
   private Main() {}
 
   public static void main(String[] arguments) {
+    RunLog.begin(Wiring.settingsFolder());
     Equipment equipment = Wiring.equipment(Clock.systemUTC());
     if (arguments.length == 0) {
       openWindow(equipment);
@@ -57,6 +61,7 @@ public final class Main {
   /** Apart, so that a command never loads the window's classes. */
   private static final class Window {
     static void open(Equipment equipment) {
+      LOGGER.info("The window opens: Wherefrom " + equipment.program().version());
       Thread tidying = new Thread(() -> tidy(equipment), "tidying");
       tidying.setDaemon(true);
       tidying.start();

@@ -6,11 +6,13 @@ import java.time.Clock;
 import java.util.function.Supplier;
 import wherefrom.job.Cameras;
 import wherefrom.job.Equipment;
+import wherefrom.job.Program;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.LayoutJson;
+import wherefrom.logbook.MountedDrives;
 import wherefrom.logbook.PhotoFiles;
 import wherefrom.print.PdfSheetPrinter;
 import wherefrom.report.FileReports;
@@ -44,6 +46,8 @@ final class Wiring {
         new FileReports(),
         new FileChecks(),
         new BackupFolder(),
+        new MountedDrives(),
+        new Program(Version.read(), settingsFolder()),
         clock);
   }
 
@@ -51,11 +55,21 @@ final class Wiring {
     return new FfmpegCameras();
   }
 
+  /** The person's home; where the system knows none, it says so with a question mark. */
+  private static Path user() {
+    String home = System.getProperty("user.home", "");
+    return Path.of(home.equals("?") ? "" : home).toAbsolutePath();
+  }
+
   private static FileSettings settings() {
-    Path user = Path.of(System.getProperty("user.home", "."));
+    boolean moved = !System.getProperty(HOME, "").isBlank();
+    Path folder = settingsFolder();
+    return new FileSettings(folder, moved ? folder.resolve("jobs") : user().resolve("Wherefrom"));
+  }
+
+  /** Holds the settings and the log. */
+  static Path settingsFolder() {
     String home = System.getProperty(HOME, "");
-    return home.isBlank()
-        ? new FileSettings(user.resolve(".wherefrom"), user.resolve("Wherefrom"))
-        : new FileSettings(Path.of(home), Path.of(home).resolve("jobs"));
+    return home.isBlank() ? user().resolve(".wherefrom") : Path.of(home);
   }
 }

@@ -1,5 +1,6 @@
 package wherefrom.cli;
 
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ final class Answer {
   private final boolean json;
   private final List<Map<String, Object>> rows = new ArrayList<>();
   private boolean single;
+  private boolean gaveWay;
 
   Answer(PrintStream out, PrintStream err, boolean json) {
     this.out = out;
@@ -40,9 +42,19 @@ final class Answer {
     only(fields, List.of(lines));
   }
 
+  /** Standard output is a file's from now on: what is answered goes to standard error. */
+  OutputStream giveWay() {
+    gaveWay = true;
+    return out;
+  }
+
+  private PrintStream stream() {
+    return gaveWay ? err : out;
+  }
+
   private void print(List<String> lines) {
     if (!json) {
-      lines.stream().filter(line -> !line.isEmpty()).forEach(out::println);
+      lines.stream().filter(line -> !line.isEmpty()).forEach(stream()::println);
     }
   }
 
@@ -53,7 +65,7 @@ final class Answer {
 
   void finish() {
     if (json) {
-      out.println(Json.text(single && rows.size() == 1 ? rows.get(0) : rows));
+      stream().println(Json.text(single && rows.size() == 1 ? rows.get(0) : rows));
     }
   }
 

@@ -10,6 +10,11 @@ import java.util.Optional;
 
 /** The words of a call, taken apart by its command's usage. */
 final class Call {
+  /** A page of text; paths are shorter on every system. */
+  private static final int MOST_LETTERS = 4_000;
+
+  private static final int SHOWN = 40;
+
   private final Usage usage;
   private final Map<String, List<String>> options = new LinkedHashMap<>();
   private final List<String> operands = new ArrayList<>();
@@ -23,9 +28,10 @@ final class Call {
    */
   static Call of(Usage usage, List<String> words) throws BadInput {
     Call call = new Call(usage);
+    call.requireShort(words);
     int at = 0;
     while (at < words.size()) {
-      String word = words.get(at);
+      String word = words.get(at).equals("-h") ? Option.HELP.name() : words.get(at);
       if (word.equals("--")) {
         call.operands.addAll(words.subList(at + 1, words.size()));
         break;
@@ -38,13 +44,27 @@ final class Call {
     return call;
   }
 
+  private void requireShort(List<String> words) throws BadInput {
+    for (String word : words) {
+      if (word.length() > MOST_LETTERS) {
+        throw wrong(
+            "\""
+                + word.substring(0, SHOWN)
+                + "…\" is longer than "
+                + MOST_LETTERS
+                + " letters:"
+                + " shorten it.");
+      }
+    }
+  }
+
   private int takeOperand(String word, int at) {
     operands.add(word);
     return at + 1;
   }
 
   private int takeOption(List<String> words, int at) throws BadInput {
-    String word = words.get(at);
+    String word = words.get(at).equals("-h") ? Option.HELP.name() : words.get(at);
     int equals = word.indexOf('=');
     String name = equals < 0 ? word : word.substring(0, equals);
     Option option =

@@ -56,8 +56,9 @@ final class Codes {
 
   private Status lines(Answer answer, Taker taker) throws IOException {
     Status status = Status.RIGHT;
-    String line = in.readLine();
-    for (int number = 1; line != null; number++) {
+    Lines lines = new Lines(in);
+    for (int number = 1; lines.hasNext(); number++) {
+      String line = lines.next();
       List<String> codes = split(line);
       if (codes.size() == perLine) {
         status = status.and(take(codes, answer, taker));
@@ -65,7 +66,6 @@ final class Codes {
         answer.say("Line " + number + ": \"" + line.strip() + "\" is not " + wanted() + ".");
         status = Status.BAD_INPUT;
       }
-      line = in.readLine();
     }
     return status;
   }

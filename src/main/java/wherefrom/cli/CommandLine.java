@@ -6,6 +6,10 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
 import wherefrom.job.Equipment;
 import wherefrom.job.LogbookException;
 
@@ -14,6 +18,11 @@ import wherefrom.job.LogbookException;
  * standard error.
  */
 public final class CommandLine {
+  private static final Logger LOGGER = Logger.getLogger("wherefrom");
+  private static final List<String> HELP = List.of("help");
+  private static final Set<String> SHORT_HELP = Set.of("--help", "-h");
+
+  private final Equipment equipment;
   private final List<Command> commands;
   private final PrintStream out;
   private final PrintStream err;
@@ -22,6 +31,7 @@ public final class CommandLine {
    * @param in where codes come from that are not in the call
    */
   public CommandLine(Equipment equipment, BufferedReader in, PrintStream out, PrintStream err) {
+    this.equipment = equipment;
     this.commands = Commands.all(equipment, in);
     this.out = out;
     this.err = err;
@@ -29,11 +39,24 @@ public final class CommandLine {
 
   /** Runs the command in these words and gives the exit status. */
   public int run(List<String> words) {
-    if (words.isEmpty() || words.get(0).equals("--help") || words.get(0).equals("help")) {
+    if (words.isEmpty() || words.equals(HELP) || SHORT_HELP.contains(words.get(0))) {
       out.print(overview());
       return Status.RIGHT.exit();
     }
+    if (words.get(0).equals("--version")) {
+      out.println("Wherefrom " + equipment.program().version());
+      return Status.RIGHT.exit();
+    }
+    if (words.get(0).equals("help")) {
+      return help(words.subList(1, words.size())).exit();
+    }
     return find(words).map(command -> run(command, words)).orElseGet(() -> unknown(words)).exit();
+  }
+
+  /** {@code help fit} is {@code fit --help}. */
+  private Status help(List<String> words) {
+    List<String> asked = Stream.concat(words.stream(), Stream.of(Option.HELP.name())).toList();
+    return find(asked).map(command -> run(command, asked)).orElseGet(() -> unknown(asked));
   }
 
   private Optional<Command> find(List<String> words) {
@@ -59,6 +82,7 @@ public final class CommandLine {
       Answer answer = new Answer(out, err, call.has(Option.JSON));
       Status status = command.run(call, answer);
       answer.finish();
+      equipment.settings().faults().forEach(answer::say);
       return status;
     } catch (BadInput e) {
       err.println(e.sentence());
@@ -67,8 +91,12 @@ public final class CommandLine {
       return refused(String.valueOf(e.getMessage()));
     } catch (IOException e) {
       return refused(Faults.sentence(e));
-    } catch (RuntimeException e) {
-      return refused("This is a fault in Wherefrom, not in the call: " + e + ".");
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError | LinkageError e) {
+      LOGGER.log(Level.SEVERE, "A command failed: " + name(command), e);
+      return refused(
+          "This is a fault in Wherefrom, not in the call: "
+              + e
+              + ". It is logged: wherefrom report --out F.txt writes it out.");
     }
   }
 
@@ -104,7 +132,7 @@ public final class CommandLine {
     text.append(
         String.format(
             Locale.ROOT,
-            "%nEvery command knows --help and --json. A code is a tag's sixteen digits or the six"
+            "%nEvery command knows --help (or -h) and --json; --version tells the version. A code is a tag's sixteen digits or the six"
                 + " that are typed;%nin place of codes, - reads them from standard input, one a"
                 + " line. Exit status: 0 right, 1 stopped,%n2 bad input with a sentence on standard"
                 + " error.%n%nPublished service information for the exact engine, and a qualified"

@@ -53,6 +53,7 @@ final class Commands {
     commands.add(new ExportCommand(equipment));
     commands.add(new ImportCommand(equipment));
     commands.add(new WorkingsCommand());
+    commands.add(new ReportCommand(equipment.program()));
     commands.add(new PlanNumbersCommand(equipment));
     return commands;
   }

@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.Equipment;
@@ -24,7 +25,9 @@ final class LayoutsCommand implements Command {
             "[NAME]",
             "Lists the engine layouts, or writes one to a file for editing.",
             Option.maybe("--folder", "SHOP", "lists the layouts that are kept in this shop too"),
-            Option.maybe("--out", "F.json", "where to write the layout with this NAME"))
+            Option.maybe(
+                "--out", "F.json", "where to write the layout with this NAME; - for output"),
+            Outlet.REPLACE)
         .noting("A line a layout: name, title, parts tracked always, parts with every kind on.");
   }
 
@@ -39,14 +42,15 @@ final class LayoutsCommand implements Command {
       return Status.RIGHT;
     }
     Layout layout = find(layouts, call.operands().get(0), call);
-    if (call.find("--out").isEmpty()) {
+    Optional<Outlet> outlet = Outlet.find(call, "--out", answer);
+    if (outlet.isEmpty()) {
       list(layout, answer);
       return Status.RIGHT;
     }
-    equipment.layouts().write(layout, call.path("--out"));
+    equipment.layouts().write(layout, outlet.get().out());
     answer.only(
-        Fields.of("name", layout.name()).and("file", call.get("--out")),
-        "Written: " + call.get("--out") + ". Give it a name of its own before you change it.");
+        Fields.of("name", layout.name()).and("file", outlet.get().name()),
+        "Written: " + outlet.get().name() + ". Give it a name of its own before you change it.");
     return Status.RIGHT;
   }
 

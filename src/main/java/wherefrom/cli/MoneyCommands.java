@@ -1,7 +1,6 @@
 package wherefrom.cli;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,6 +13,7 @@ import wherefrom.job.CostLine;
 import wherefrom.job.Equipment;
 import wherefrom.job.MoneyBook;
 import wherefrom.job.MoneyCsv;
+import wherefrom.job.TableFile;
 import wherefrom.job.entry.CostState;
 import wherefrom.quantity.Tender;
 
@@ -236,13 +236,16 @@ final class MoneyCommands {
             "",
             "Writes the cost lines as comma-separated values.",
             Option.JOB,
-            Option.needed("--out", "F.csv", "where to write")),
+            Option.needed("--out", "F.csv", "where to write; - for standard output"),
+            Outlet.REPLACE),
         (bench, call, answer) -> {
-          Path file = call.path("--out");
-          Files.writeString(file, new MoneyCsv(bench.job()).write(), StandardCharsets.UTF_8);
+          Outlet outlet = Outlet.get(call, "--out", answer);
+          byte[] table = new MoneyCsv(bench.job()).write().getBytes(StandardCharsets.UTF_8);
+          outlet.write(out -> out.write(table));
           int lines = new MoneyBook(bench.job()).lines().size();
           answer.only(
-              Fields.of("file", file.toString()).and("lines", lines), file + ": lines " + lines);
+              Fields.of("file", outlet.name()).and("lines", lines),
+              outlet.name() + ": lines " + lines);
           return Status.RIGHT;
         });
   }
@@ -262,7 +265,7 @@ final class MoneyCommands {
           Path file = call.path("F.csv", call.operands().get(0));
           MoneyBook book = new MoneyBook(bench.job());
           int before = book.lines().size();
-          Optional<String> fault = new MoneyCsv(bench.job()).read(Files.readString(file));
+          Optional<String> fault = new MoneyCsv(bench.job()).read(TableFile.read(file));
           if (fault.isPresent()) {
             throw new BadInput(file + ": " + fault.get());
           }

@@ -1,10 +1,10 @@
 package wherefrom.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Equipment;
 import wherefrom.job.RecordSection;
@@ -26,29 +26,28 @@ final class RecordCommand implements Command {
         "",
         "Writes the build record as PDF, and as a table; says in short what is open.",
         Option.JOB,
-        Option.maybe("--out", "F.pdf", "where to write it"),
-        Option.maybe("--csv", "F.csv", "where to write its tables"));
+        Option.maybe("--out", "F.pdf", "where to write it; - for standard output"),
+        Option.maybe("--csv", "F.csv", "where to write its tables; - for standard output"),
+        Outlet.REPLACE);
   }
 
   @Override
   public Status run(Call call, Answer answer) throws BadInput, IOException {
+    Optional<Outlet> pdf = Outlet.find(call, "--out", answer);
+    Optional<Outlet> csv = Outlet.find(call, "--csv", answer);
+    List<Outlet> outlets = Stream.concat(pdf.stream(), csv.stream()).toList();
+    Outlet.refuseSame(call, outlets);
     try (Bench bench = Bench.open(equipment, call, answer)) {
       BuildRecord record =
           BuildRecord.of(bench.job(), equipment.photos()).withPlots(RecordPlots.of(bench.job()));
-      List<String> files = new ArrayList<>();
-      Optional<String> pdf = call.find("--out");
       if (pdf.isPresent()) {
-        Path file = call.path("--out");
         Unprintable.warning(equipment.printer(), record).ifPresent(answer::say);
-        equipment.reports().writeRecord(record, file);
-        files.add(file.toString());
+        equipment.reports().writeRecord(record, pdf.get().out());
       }
-      if (call.find("--csv").isPresent()) {
-        Path file = call.path("--csv");
-        equipment.reports().writeTables(record, file);
-        files.add(file.toString());
+      if (csv.isPresent()) {
+        equipment.reports().writeTables(record, csv.get().out());
       }
-      say(record, files, answer);
+      say(record, outlets.stream().map(Outlet::name).toList(), answer);
       return Status.RIGHT;
     }
   }

@@ -2,7 +2,6 @@ package wherefrom.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -218,7 +217,8 @@ final class ShopCommands {
             "Writes a visit's slip as PDF: what goes, what is wanted, what must not get lost.",
             Option.JOB,
             VISIT,
-            Option.needed("--out", "F.pdf", "where to write")),
+            Option.needed("--out", "F.pdf", "where to write; - for standard output"),
+            Outlet.REPLACE),
         this::slip);
   }
 
@@ -228,14 +228,14 @@ final class ShopCommands {
         new MachineShop(bench.job())
             .findVisit(number)
             .orElseThrow(() -> new BadInput("There is no visit " + number + "."));
-    Path file = call.path("--out");
+    Outlet outlet = Outlet.get(call, "--out", answer);
     String name = bench.job().state().name();
     Unprintable.warning(equipment.printer(), name, visit).ifPresent(answer::say);
-    equipment.reports().writeSlip(name, visit, file);
+    equipment.reports().writeSlip(name, visit, outlet.out());
     List<String> keep = new ArrayList<>(visit.doNotLose());
     answer.only(
-        Fields.of("file", file.toString()).and("pieces", visit.pieces()).and("doNotLose", keep),
-        file + ": " + visit.pieces() + " pieces.");
+        Fields.of("file", outlet.name()).and("pieces", visit.pieces()).and("doNotLose", keep),
+        outlet.name() + ": " + visit.pieces() + " pieces.");
     return Status.RIGHT;
   }
 }

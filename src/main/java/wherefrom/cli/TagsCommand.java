@@ -1,7 +1,6 @@
 package wherefrom.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -31,7 +30,8 @@ final class TagsCommand implements Command {
             "Makes the sheets of tags or cards as a PDF file.",
             Option.JOB,
             Option.needed("--stock", "NAME", "one that wherefrom stocks lists, or your own file"),
-            Option.needed("--out", "F.pdf", "where to write"),
+            Option.needed("--out", "F.pdf", "where to write; - for standard output"),
+            Outlet.REPLACE,
             Option.maybe(
                 "--cards", "places|actions|baskets|scanner", "cards instead of the parts' tags"),
             Option.several("--only", "ITEM", "item numbers, codes or kinds of part"),
@@ -48,7 +48,7 @@ final class TagsCommand implements Command {
   @Override
   public Status run(Call call, Answer answer) throws BadInput, IOException {
     PrintSetup setup = setup(call);
-    Path file = call.path("--out");
+    Outlet outlet = Outlet.get(call, "--out", answer);
     try (Bench bench = Bench.open(equipment, call, answer)) {
       TagPrinting printing = new TagPrinting(bench.job());
       List<Face> faces = new ArrayList<>();
@@ -58,21 +58,19 @@ final class TagsCommand implements Command {
         order = PrintOrder.of(bench.job().state().name(), faces, setup);
       }
       Unprintable.warning(equipment.printer(), order).ifPresent(answer::say);
-      PrintOutcome outcome = equipment.printer().save(order, file);
+      PrintOutcome outcome = equipment.printer().save(order, outlet.out());
       if (outcome instanceof PrintOutcome.Refused refused) {
         throw new BadInput(String.join(" ", refused.sentences()));
       }
       printing.printed(faces, setup.stock());
-      say((PrintOutcome.Printed) outcome, file, answer);
+      say((PrintOutcome.Printed) outcome, outlet.name(), answer);
       return Status.RIGHT;
     }
   }
 
-  private static void say(PrintOutcome.Printed printed, Path file, Answer answer) {
+  private static void say(PrintOutcome.Printed printed, String file, Answer answer) {
     answer.only(
-        Fields.of("file", file.toString())
-            .and("labels", printed.labels())
-            .and("pages", printed.pages()),
+        Fields.of("file", file).and("labels", printed.labels()).and("pages", printed.pages()),
         file + ": labels " + printed.labels() + ", pages " + printed.pages() + ".");
   }
 

@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.job.Corner;
 import wherefrom.job.Equipment;
@@ -18,7 +19,10 @@ import wherefrom.job.Unread;
 /** One photograph of a whole tray: its parts are logged as out, or held against the bench plan. */
 final class TrayCommand implements Command {
   private static final Option PICTURE =
-      Option.maybe("--picture", "FILE", "a PNG of the photograph with every tag marked");
+      Option.maybe(
+          "--picture",
+          "FILE",
+          "a PNG of the photograph with every tag marked; - for standard output");
 
   /** What is done with the tray that was read. */
   private interface Deed {
@@ -44,7 +48,8 @@ final class TrayCommand implements Command {
                     "Logs every part on one photograph of a tray as out of the engine.",
                     Option.JOB,
                     Option.flag("--show", "only show what would be logged"),
-                    PICTURE)
+                    PICTURE,
+                    Outlet.REPLACE)
                 .noting(
                     "A line a part: digits, what was done, the part. Each part is a step that"
                         + " take-back takes back.",
@@ -58,7 +63,8 @@ final class TrayCommand implements Command {
                     "FILE",
                     "Holds one photograph of a tray against what the job records.",
                     Option.JOB,
-                    PICTURE)
+                    PICTURE,
+                    Outlet.REPLACE)
                 .noting(
                     "A line a part: digits, here, elsewhere or absent, the part, where it is"
                         + " recorded. Absent are parts of the kinds on the photograph that are out"
@@ -79,12 +85,13 @@ final class TrayCommand implements Command {
       throw call.wrong("Give one picture file.");
     }
     Path file = call.path("FILE", call.operands().get(0));
+    Optional<Outlet> marked = Outlet.find(call, PICTURE.name(), answer);
     try (Bench bench = Bench.open(equipment, call, answer)) {
       GreyImage picture = equipment.pictures().load(file);
       Reading reading = equipment.reader().read(picture, bench.book().issued());
       Tray tray = Tray.of(bench.job().state(), bench.names(), reading);
-      if (call.has(PICTURE)) {
-        equipment.pictures().saveMarked(picture, PictureMark.of(tray), call.path(PICTURE.name()));
+      if (marked.isPresent()) {
+        equipment.pictures().saveMarked(picture, PictureMark.of(tray), marked.get().out());
       }
       Status status = deed.of(bench, tray, call, answer);
       tray.others().forEach(other -> answer.say("Also on the tray: " + other.words()));

@@ -11,6 +11,8 @@ import java.util.TreeSet;
 public final class LayoutCheck {
   private static final int MOST_CYLINDERS = 16;
   private static final int MOST_BEARINGS = 17;
+  private static final int MOST_TITLE = 80;
+  private static final int MOST_BANK_NAME = 20;
 
   private final Layout layout;
   private final List<LayoutFault> faults = new ArrayList<>();
@@ -43,6 +45,9 @@ public final class LayoutCheck {
     if (layout.title().isBlank()) {
       fault("title", "give the layout a title that a person can recognise.");
     }
+    if (layout.title().length() > MOST_TITLE) {
+      fault("title", "shorten it to %d letters.", MOST_TITLE);
+    }
   }
 
   private void banks() {
@@ -58,6 +63,10 @@ public final class LayoutCheck {
     }
     Set<String> names = new HashSet<>();
     for (Bank bank : layout.banks()) {
+      if (bank.name().length() > MOST_BANK_NAME) {
+        fault("banks", "shorten the name of a bank to %d letters.", MOST_BANK_NAME);
+        continue;
+      }
       if (bank.name().isBlank() || !names.add(bank.name())) {
         fault("banks", "every bank needs a name of its own; \"%s\" will not do.", bank.name());
       }

@@ -3,7 +3,10 @@ package wherefrom.job;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Comma-separated values (RFC 4180): fields in quotes where they must be. */
+/**
+ * Comma-separated values (RFC 4180): fields in quotes where they must be, and none that a
+ * spreadsheet takes for a formula.
+ */
 public final class Csv {
   private Csv() {}
 
@@ -16,7 +19,8 @@ public final class Csv {
     return text.toString();
   }
 
-  private static String field(String value) {
+  private static String field(String cell) {
+    String value = CsvText.marked(cell);
     boolean quotes = value.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
     return quotes ? '"' + value.replace("\"", "\"\"") + '"' : value;
   }
@@ -59,7 +63,7 @@ public final class Csv {
   private static String take(StringBuilder field) {
     String value = field.toString();
     field.setLength(0);
-    return value;
+    return CsvText.unmarked(value);
   }
 
   private static void end(List<List<String>> rows, List<String> row) {

@@ -7,6 +7,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import wherefrom.files.Beside;
 
 /** The invented job that comes with the program: worked on as a copy, never changed itself. */
 public final class DemoJob {
@@ -46,7 +47,7 @@ public final class DemoJob {
     Path around = Optional.ofNullable(folder.toAbsolutePath().getParent()).orElse(folder);
     Files.createDirectories(around);
     // Copied aside and then moved: a copy that broke off is never taken for the whole.
-    Path aside = Files.createTempDirectory(around, ".demo-");
+    Path aside = Beside.folder(around, ".demo-");
     Path index = copy(INDEX, aside);
     for (String file : Files.readAllLines(index)) {
       if (!file.isBlank()) {

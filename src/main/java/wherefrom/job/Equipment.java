@@ -23,4 +23,6 @@ public record Equipment(
     Reports reports,
     JobChecks checks,
     Backups backups,
+    Drives drives,
+    Program program,
     Clock clock) {}

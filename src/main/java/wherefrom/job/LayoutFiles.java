@@ -3,6 +3,7 @@ package wherefrom.job;
 import java.io.IOException;
 import java.nio.file.Path;
 import wherefrom.engine.Layout;
+import wherefrom.files.Outgoing;
 
 /** Layouts as JSON files. */
 public interface LayoutFiles {
@@ -15,9 +16,9 @@ public interface LayoutFiles {
   Layout read(Path file) throws IOException;
 
   /**
-   * Writes a layout file.
+   * Writes a layout as a file.
    *
    * @throws IOException with a plain sentence when it cannot be written
    */
-  void write(Layout layout, Path file) throws IOException;
+  void write(Layout layout, Outgoing json) throws IOException;
 }

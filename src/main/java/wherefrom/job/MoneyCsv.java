@@ -14,6 +14,9 @@ public final class MoneyCsv {
   private static final List<String> HEADER =
       List.of("what", "about", "state", "amount", "note", "currency");
 
+  private static final int MOST_ROWS = 2_000;
+  private static final int MOST_LETTERS = 400;
+
   /** Tables without the currency are read too. */
   private static final List<String> SHORT = HEADER.subList(0, 5);
 
@@ -58,6 +61,9 @@ public final class MoneyCsv {
       return Optional.of(
           "The first row must read " + String.join(",", HEADER) + ". Nothing was added.");
     }
+    if (rows.size() > MOST_ROWS) {
+      return Optional.of("The table has more than " + MOST_ROWS + " rows. Nothing was added.");
+    }
     MoneyBook book = new MoneyBook(job);
     for (int at = 1; at < rows.size(); at++) {
       Optional<String> fault = findFault(rows.get(at), rows.get(0).size(), book.findTender());
@@ -79,6 +85,9 @@ public final class MoneyCsv {
       List<String> row, int columns, Optional<Tender> tender) {
     if (row.size() != columns) {
       return Optional.of("is wrong: it has " + row.size() + " columns, not " + columns + ".");
+    }
+    if (row.stream().anyMatch(cell -> cell.length() > MOST_LETTERS)) {
+      return Optional.of("is wrong: a cell is longer than " + MOST_LETTERS + " letters.");
     }
     if (row.get(0).isBlank()) {
       return Optional.of("is wrong: its first column says what it is for.");

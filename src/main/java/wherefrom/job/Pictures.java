@@ -3,6 +3,7 @@ package wherefrom.job;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import wherefrom.files.Outgoing;
 
 /** Picture files. */
 public interface Pictures {
@@ -23,8 +24,9 @@ public interface Pictures {
   ColourImage loadColour(Path file, int longest) throws IOException;
 
   /**
-   * Saves a picture with marks drawn on it, as PNG. An older file of that name is replaced once the
-   * new one is whole.
+   * Writes a picture with marks drawn on it, as PNG.
+   *
+   * @throws IOException with a plain sentence when it cannot be written
    */
-  void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) throws IOException;
+  void saveMarked(GreyImage picture, List<PictureMark> marks, Outgoing png) throws IOException;
 }

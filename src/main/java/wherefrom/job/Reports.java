@@ -1,7 +1,7 @@
 package wherefrom.job;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import wherefrom.files.Outgoing;
 
 /** What is written for other people: the build record and the machine-shop slip. */
 public interface Reports {
@@ -11,11 +11,11 @@ public interface Reports {
    *
    * @throws IOException with a plain sentence when it cannot be written
    */
-  void writeRecord(BuildRecord record, Path pdf) throws IOException;
+  void writeRecord(BuildRecord record, Outgoing pdf) throws IOException;
 
   /** Writes the build record as comma-separated values, table under table. */
-  void writeTables(BuildRecord record, Path csv) throws IOException;
+  void writeTables(BuildRecord record, Outgoing csv) throws IOException;
 
   /** Writes the slip of a visit as PDF. */
-  void writeSlip(String jobName, ShopVisit visit, Path pdf) throws IOException;
+  void writeSlip(String jobName, ShopVisit visit, Outgoing pdf) throws IOException;
 }

@@ -20,6 +20,7 @@ import wherefrom.quantity.UnitSystem;
  * @param cameraOn whether the camera reads beside the work
  * @param secondCopy the folder on a stick or another disk that gets a copy after each sitting
  * @param copied how far each job was last copied there, by the job's folder
+ * @param lastSaved the folder in which the person last saved or chose a file
  */
 public record Settings(
     Path shop,
@@ -31,7 +32,8 @@ public record Settings(
     String camera,
     boolean cameraOn,
     Optional<Path> secondCopy,
-    Map<String, Copy> copied) {
+    Map<String, Copy> copied,
+    Optional<Path> lastSaved) {
   public Settings {
     copied = Map.copyOf(copied);
   }
@@ -58,7 +60,17 @@ public record Settings(
 
   public static Settings fresh(Path shop) {
     return new Settings(
-        shop, UnitSystem.INCH, 100, 0, true, Scanner.PLAIN, "", false, Optional.empty(), Map.of());
+        shop,
+        UnitSystem.INCH,
+        100,
+        0,
+        true,
+        Scanner.PLAIN,
+        "",
+        false,
+        Optional.empty(),
+        Map.of(),
+        Optional.empty());
   }
 
   public Settings withShop(Path folder) {
@@ -72,7 +84,8 @@ public record Settings(
         camera,
         cameraOn,
         secondCopy,
-        copied);
+        copied,
+        lastSaved);
   }
 
   public Settings withUnits(UnitSystem chosen) {
@@ -86,37 +99,98 @@ public record Settings(
         camera,
         cameraOn,
         secondCopy,
-        copied);
+        copied,
+        lastSaved);
   }
 
   public Settings withTextPercent(int percent) {
     return new Settings(
-        shop, units, percent, pixelsPerMm, sound, scanner, camera, cameraOn, secondCopy, copied);
+        shop,
+        units,
+        percent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withPixelsPerMm(double measured) {
     return new Settings(
-        shop, units, textPercent, measured, sound, scanner, camera, cameraOn, secondCopy, copied);
+        shop,
+        units,
+        textPercent,
+        measured,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withSound(boolean on) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, on, scanner, camera, cameraOn, secondCopy, copied);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        on,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withScanner(Scanner typing) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, typing, camera, cameraOn, secondCopy, copied);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        typing,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withCamera(String id) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, id, cameraOn, secondCopy, copied);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        id,
+        cameraOn,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   public Settings withCameraOn(boolean on) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, on, secondCopy, copied);
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        on,
+        secondCopy,
+        copied,
+        lastSaved);
   }
 
   /**
@@ -126,7 +200,17 @@ public record Settings(
    */
   public Settings withSecondCopy(Optional<Path> folder) {
     return new Settings(
-        shop, units, textPercent, pixelsPerMm, sound, scanner, camera, cameraOn, folder, Map.of());
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        folder,
+        Map.of(),
+        lastSaved);
   }
 
   public Settings withCopied(Path job, Copy copy) {
@@ -142,7 +226,23 @@ public record Settings(
         camera,
         cameraOn,
         secondCopy,
-        copies);
+        copies,
+        lastSaved);
+  }
+
+  public Settings withLastSaved(Path folder) {
+    return new Settings(
+        shop,
+        units,
+        textPercent,
+        pixelsPerMm,
+        sound,
+        scanner,
+        camera,
+        cameraOn,
+        secondCopy,
+        copied,
+        Optional.of(folder));
   }
 
   /** How far a job was last copied, and when. */

@@ -1,11 +1,17 @@
 package wherefrom.job;
 
 import java.io.IOException;
+import java.util.List;
 
 /** Keeps the settings of this machine. */
 public interface SettingsStore {
-  /** The settings as kept; fresh ones where there are none or they cannot be read. */
+  /** The settings as kept; a fresh one for each that is not there or cannot be used. */
   Settings load();
+
+  /** What was wrong with the settings when they were loaded, a sentence each. */
+  default List<String> faults() {
+    return List.of();
+  }
 
   /**
    * Keeps the settings.

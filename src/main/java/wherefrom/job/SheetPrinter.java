@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.files.Outgoing;
 
 /** Prints tags and cards on label stock, and finished files. */
 public interface SheetPrinter {
@@ -31,12 +32,11 @@ public interface SheetPrinter {
   Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException;
 
   /**
-   * Writes the pages to a PDF file. The file appears whole or not at all: an older one stays as it
-   * is until the new one is complete.
+   * Writes the pages as PDF.
    *
-   * @throws IOException when the file cannot be written
+   * @throws IOException with a plain sentence when it cannot be written
    */
-  PrintOutcome save(PrintOrder order, Path file) throws IOException;
+  PrintOutcome save(PrintOrder order, Outgoing pdf) throws IOException;
 
   /**
    * Prints through the system's printer dialog, which it opens and waits for; call it off the

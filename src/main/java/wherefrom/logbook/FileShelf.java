@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -18,12 +19,15 @@ import java.util.stream.Stream;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
+import wherefrom.files.Outgoing;
+import wherefrom.files.Progress;
 import wherefrom.job.DemoJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Resume;
 import wherefrom.job.Shelf;
 import wherefrom.job.entry.JobOpened;
+import wherefrom.workings.Entry;
 
 /** A folder whose folders are jobs. The person's own layouts lie in one of them. */
 public final class FileShelf implements Shelf {
@@ -48,9 +52,14 @@ public final class FileShelf implements Shelf {
 
   @Override
   public List<Entry> list() {
-    return mayBeJobs(folder).stream()
-        .map(job -> new JobIndex(job, clock, ProgramStamp.get()).find())
-        .flatMap(Optional::stream)
+    List<Path> folders = mayBeJobs(folder);
+    List<Entry> entries = new ArrayList<>();
+    int done = 0;
+    for (Path job : folders) {
+      new JobIndex(job, clock, ProgramStamp.get()).find().ifPresent(entries::add);
+      Progress.step(++done, folders.size());
+    }
+    return entries.stream()
         .sorted(Comparator.comparing(FileShelf::lastTouched).reversed())
         .toList();
   }
@@ -127,6 +136,11 @@ public final class FileShelf implements Shelf {
   private static void require(NewJob begun) {
     if (begun.name().isBlank()) {
       throw new IllegalArgumentException("Give the job a name that you will recognise.");
+    }
+    if (begun.name().strip().codePointCount(0, begun.name().strip().length())
+        > JobOpened.MOST_LETTERS) {
+      throw new IllegalArgumentException(
+          "The job's name is longer than " + JobOpened.MOST_LETTERS + " letters: shorten it.");
     }
     requireSound(begun.layout());
     if (begun.kinds().isEmpty()) {
@@ -206,7 +220,8 @@ public final class FileShelf implements Shelf {
   public void keepLayout(Layout layout) {
     requireSound(layout);
     try {
-      layouts.write(layout, folder.resolve(LAYOUTS).resolve(layout.name() + ".json"));
+      Path file = folder.resolve(LAYOUTS).resolve(layout.name() + ".json");
+      layouts.write(layout, Outgoing.replacing(file));
     } catch (IOException e) {
       throw new LogbookException(Reasons.of(e), e);
     }

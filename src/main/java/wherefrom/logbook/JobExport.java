@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Progress;
 import wherefrom.job.entry.JobOpened;
 
 /** Writes a job as one ZIP file, a manifest first. The job's files go in byte for byte. */
@@ -38,7 +39,9 @@ final class JobExport {
   private void write(OutputStream out, Manifest manifest) throws IOException {
     ZipOutputStream zip = new ZipOutputStream(out);
     put(zip, Manifest.FILE, manifest.json());
+    int done = 0;
     for (Manifest.Item item : manifest.items()) {
+      Progress.step(done++, manifest.items().size());
       byte[] bytes = HeldFiles.read(job.resolve(item.name()));
       // A logbook may have grown since: what the manifest names goes in, no more.
       byte[] listed = Arrays.copyOf(bytes, Math.toIntExact(item.size()));

@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Beside;
 import wherefrom.files.Folders;
+import wherefrom.files.Progress;
 import wherefrom.job.entry.JobOpened;
 
 /**
@@ -22,6 +24,9 @@ import wherefrom.job.entry.JobOpened;
  */
 final class JobRestore {
   private static final int MOST_MANIFEST = 10_000_000;
+
+  /** A logbook is packed to a tenth of its size or so; what shrinks far more is none. */
+  private static final int MOST_SQUEEZED = 200;
 
   private final Path shelf;
   private final AtomicFile files;
@@ -44,6 +49,9 @@ final class JobRestore {
     ZipEntry entry = zip.getEntry(name);
     if (entry == null) {
       throw new IOException("it holds no " + name + ".");
+    }
+    if (entry.getSize() > most || entry.getSize() / MOST_SQUEEZED > entry.getCompressedSize()) {
+      throw new IOException(name + " is larger than it should be.");
     }
     try (InputStream in = zip.getInputStream(entry)) {
       byte[] bytes = in.readNBytes(Math.toIntExact(most) + 1);
@@ -82,10 +90,12 @@ final class JobRestore {
   }
 
   private Path restore(ZipFile zip, Manifest manifest) throws IOException {
-    Files.createDirectories(shelf);
-    Path temporary = Files.createTempDirectory(shelf, ".import");
+    Folders.make(shelf);
+    Path temporary = Beside.folder(shelf, ".import");
     try {
+      int done = 0;
       for (Manifest.Item item : manifest.items()) {
+        Progress.step(done++, manifest.items().size());
         byte[] bytes = bytes(zip, item.name(), item.size());
         if (bytes.length != item.size() || !Sums.digest(bytes).equals(item.sha256())) {
           throw new IOException(item.name() + " is damaged: its sum does not agree.");

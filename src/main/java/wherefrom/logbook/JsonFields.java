@@ -1,6 +1,9 @@
 package wherefrom.logbook;
 
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -14,6 +17,10 @@ import java.util.function.Function;
  * what is missing, of the wrong type or left over is said in a sentence that names it.
  */
 final class JsonFields {
+  /** For what a person may have typed: a field that stands twice may say two things. */
+  static final ObjectMapper MAPPER =
+      EntryCodec.MAPPER.copy().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION);
+
   private final String path;
   private final JsonNode object;
   private final Set<String> asked = new HashSet<>();
@@ -28,6 +35,11 @@ final class JsonFields {
     }
     this.path = path;
     this.object = object;
+  }
+
+  /** Whether reading stopped because a field stands twice. */
+  static boolean isTwice(JsonProcessingException e) {
+    return String.valueOf(e.getOriginalMessage()).startsWith("Duplicate field");
   }
 
   String text(String field) throws IOException {

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,13 +19,14 @@ import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
 import wherefrom.engine.LifterType;
 import wherefrom.engine.RockerMount;
-import wherefrom.files.AtomicFile;
+import wherefrom.files.Incoming;
+import wherefrom.files.Outgoing;
 import wherefrom.job.LayoutFiles;
 
 /** Layouts as JSON files, with the fields of {@link Layout} by their names. */
 public final class LayoutJson implements LayoutFiles {
   /** A layout file is a page of text at most; more is something else. */
-  private static final long MOST_BYTES = 1_000_000;
+  private static final int MOST_BYTES = 1_000_000;
 
   @Override
   public Layout read(Path file) throws IOException {
@@ -34,15 +34,16 @@ public final class LayoutJson implements LayoutFiles {
       return sound(parsed(bytes(file)));
     } catch (IOException e) {
       throw new IOException("Layout file " + file.getFileName() + ": " + e.getMessage(), e);
+    } catch (IllegalArgumentException e) {
+      // What is out of every range is found out only when it is asked for.
+      throw new IOException(
+          "Layout file " + file.getFileName() + ": a number in it has far too many digits.", e);
     }
   }
 
   private static byte[] bytes(Path file) throws IOException {
     try {
-      if (Files.size(file) > MOST_BYTES) {
-        throw new IOException("this is far too long for a layout.");
-      }
-      return Files.readAllBytes(file);
+      return Incoming.read(file, MOST_BYTES);
     } catch (java.nio.file.FileSystemException e) {
       throw new IOException("it cannot be read (" + Reasons.of(e) + ").", e);
     }
@@ -50,7 +51,7 @@ public final class LayoutJson implements LayoutFiles {
 
   private static JsonNode parsed(byte[] bytes) throws IOException {
     try {
-      return EntryCodec.MAPPER.readTree(bytes);
+      return JsonFields.MAPPER.readTree(bytes);
     } catch (JsonProcessingException e) {
       JsonLocation at = e.getLocation();
       String where =
@@ -58,7 +59,8 @@ public final class LayoutJson implements LayoutFiles {
               ? ""
               : String.format(
                   Locale.ROOT, " at line %d, column %d", at.getLineNr(), at.getColumnNr());
-      throw new IOException("this is not JSON" + where + ". Copy a ready layout and edit it.", e);
+      String what = JsonFields.isTwice(e) ? "a field stands twice" : "this is not JSON";
+      throw new IOException(what + where + ". Copy a ready layout and edit it.", e);
     }
   }
 
@@ -121,12 +123,12 @@ public final class LayoutJson implements LayoutFiles {
   }
 
   @Override
-  public void write(Layout layout, Path file) throws IOException {
+  public void write(Layout layout, Outgoing out) throws IOException {
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
     printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
     byte[] json = EntryCodec.MAPPER.writer(printer).writeValueAsBytes(layout);
     try {
-      new AtomicFile().write(file, json);
+      out.write(stream -> stream.write(json));
     } catch (IOException e) {
       throw new IOException("The layout could not be written: " + Reasons.of(e) + ".", e);
     }

@@ -24,7 +24,8 @@ final class LogFiles {
   }
 
   static boolean isOne(String name) {
-    return NAME.matcher(name).matches();
+    Matcher matcher = NAME.matcher(name);
+    return matcher.matches() && name.equals(name(Integer.parseInt(matcher.group(1))));
   }
 
   /** Whether a name is of what an interrupted beginning may leave in a folder. */
@@ -39,7 +40,7 @@ final class LogFiles {
     SortedMap<Integer, Path> files = new TreeMap<>();
     for (Path file : disk.list(folder)) {
       Matcher matcher = NAME.matcher(String.valueOf(file.getFileName()));
-      if (matcher.matches()) {
+      if (matcher.matches() && isOne(matcher.group())) {
         files.put(Integer.parseInt(matcher.group(1)), file);
       }
     }

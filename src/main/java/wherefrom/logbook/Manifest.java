@@ -56,6 +56,14 @@ record Manifest(String job, int engine, List<Item> items) {
    * @throws IOException with a plain sentence when it is none, or names a file that no job has
    */
   static Manifest read(byte[] json) throws IOException {
+    try {
+      return readFields(json);
+    } catch (IllegalArgumentException e) {
+      throw new IOException("its manifest holds a number that is none.", e);
+    }
+  }
+
+  private static Manifest readFields(byte[] json) throws IOException {
     JsonFields fields = new JsonFields("", parsed(json));
     if (!fields.text("format").equals(FORMAT)) {
       throw new IOException("format: this is no exported job.");
@@ -73,7 +81,7 @@ record Manifest(String job, int engine, List<Item> items) {
 
   private static JsonNode parsed(byte[] json) throws IOException {
     try {
-      return EntryCodec.MAPPER.readTree(json);
+      return JsonFields.MAPPER.readTree(json);
     } catch (JsonProcessingException e) {
       throw new IOException("its manifest is not JSON.", e);
     }
@@ -86,8 +94,14 @@ record Manifest(String job, int engine, List<Item> items) {
   private static void requireSound(List<Item> items) throws IOException {
     Set<String> names = new HashSet<>();
     for (Item item : items) {
-      if (!JobFiles.isOne(item.name()) || !names.add(item.name()) || item.size() < 0) {
+      if (!JobFiles.isOne(item.name()) || !names.add(item.name())) {
         throw new IOException("no job holds a file such as \"" + item.name() + "\".");
+      }
+      if (item.size() < 0 || item.size() > JobFiles.most(item.name())) {
+        throw new IOException(item.name() + " is of no size that a job's file has.");
+      }
+      if (!LogFiles.isOne(item.name()) && !item.name().contains("/" + item.sha256() + ".")) {
+        throw new IOException(item.name() + " is no photograph: its name is not its sum.");
       }
     }
     if (!names.contains(LogFiles.name(1))) {

@@ -6,13 +6,14 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Folders;
+import wherefrom.files.Incoming;
 import wherefrom.job.Photos;
 
 /** Photographs in a job's folder, each named by the SHA-256 of its bytes. */
 public final class PhotoFiles implements Photos {
   static final String FOLDER = "photos";
   private static final Pattern NAME = Pattern.compile("([0-9a-f]{64})\\.(png|jpg)");
-  private static final long MOST_BYTES = 200_000_000;
+  static final int MOST_BYTES = 200_000_000;
 
   private final AtomicFile files;
 
@@ -52,10 +53,7 @@ public final class PhotoFiles implements Photos {
 
   private static byte[] bytes(Path picture) throws IOException {
     try {
-      if (Files.size(picture) > MOST_BYTES) {
-        throw new IOException(picture.getFileName() + " is larger than 200 MB. Make it smaller.");
-      }
-      return Files.readAllBytes(picture);
+      return Incoming.read(picture, MOST_BYTES);
     } catch (java.nio.file.FileSystemException e) {
       throw new IOException("The picture cannot be read: " + Reasons.of(e) + ".", e);
     }

@@ -11,13 +11,15 @@ import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.stream.Stream;
 import wherefrom.files.Folders;
+import wherefrom.files.Incoming;
 
 /** The disk of this machine. */
 final class RealDisk implements LogDisk {
   @Override
   public List<Path> list(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
-      return files.toList();
+      // A pipe has nothing in it and is waited for without end.
+      return files.filter(file -> !Incoming.isSpecial(file)).toList();
     }
   }
 

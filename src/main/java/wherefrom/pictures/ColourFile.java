@@ -38,10 +38,11 @@ public final class ColourFile {
    * @throws IOException when the file cannot be read or holds no picture
    */
   public static BufferedImage read(Opening file, int longest) throws IOException {
+    PictureGate.pass(file);
     BufferedImage stored;
     try (InputStream in = file.open()) {
       stored = decode(in, longest);
-    } catch (RuntimeException damaged) {
+    } catch (RuntimeException | OutOfMemoryError damaged) {
       throw new IOException("the picture is damaged", damaged);
     }
     ExifOrientation orientation;
@@ -60,6 +61,7 @@ public final class ColourFile {
       ImageReader reader = readers.next();
       try {
         reader.setInput(stream, true, true);
+        PictureGate.requireSize(reader.getWidth(0), reader.getHeight(0));
         int most = Math.max(reader.getWidth(0), reader.getHeight(0));
         int step = (most + FINER * longest - 1) / (FINER * longest);
         ImageReadParam param = reader.getDefaultReadParam();

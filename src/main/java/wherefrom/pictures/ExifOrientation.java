@@ -1,6 +1,5 @@
 package wherefrom.pictures;
 
-import com.drew.imaging.ImageMetadataReader;
 import com.drew.imaging.ImageProcessingException;
 import com.drew.metadata.exif.ExifIFD0Directory;
 import java.io.BufferedInputStream;
@@ -45,9 +44,7 @@ public enum ExifOrientation {
   /** The orientation that a picture file says, read from its first byte on; else top left. */
   public static ExifOrientation of(InputStream file) {
     try {
-      return ImageMetadataReader.readMetadata(file)
-          .getDirectoriesOfType(ExifIFD0Directory.class)
-          .stream()
+      return ExifSource.read(file).getDirectoriesOfType(ExifIFD0Directory.class).stream()
           .map(exif -> exif.getInteger(ExifIFD0Directory.TAG_ORIENTATION))
           .filter(value -> value != null && value >= 1 && value <= values().length)
           .findFirst()

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.printing.PDFPageable;
+import wherefrom.files.Outgoing;
 import wherefrom.job.ColourImage;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
@@ -63,11 +64,11 @@ public final class PdfSheetPrinter implements SheetPrinter {
   }
 
   @Override
-  public PrintOutcome save(PrintOrder order, Path file) throws IOException {
+  public PrintOutcome save(PrintOrder order, Outgoing out) throws IOException {
     return make(
         order,
         pdf -> {
-          FinishedFile.write(file, pdf::write);
+          out.write(pdf::write);
           return printed(order, pdf);
         });
   }

@@ -10,6 +10,7 @@ import wherefrom.quantity.Length;
 /** What is wrong with a stock whose fields are all there. */
 final class StockCheck {
   private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9.-]{0,59}");
+  private static final int MOST_TITLE = 80;
   private static final double LEAST_PAGE_MM = 10;
   private static final double MOST_PAGE_MM = 1500;
 
@@ -37,6 +38,9 @@ final class StockCheck {
   }
 
   private void names() {
+    if (stock.title().length() > MOST_TITLE) {
+      fault("title", "title is longer than " + MOST_TITLE + " letters: shorten it.");
+    }
     if (!NAME.matcher(stock.name()).matches()) {
       fault("name", "name must be small letters, digits, points and hyphens, at most 60 of them.");
     }

@@ -1,6 +1,7 @@
 package wherefrom.print;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,9 @@ import wherefrom.quantity.Length;
  * harmless value handed back, so that one reading names every fault.
  */
 final class StockFields {
+  private static final int MOST_DIGITS = 30;
+  private static final int MOST_SHOWN = 40;
+
   private final JsonNode node;
   private final String prefix;
   private final List<StockFault> faults;
@@ -27,7 +31,7 @@ final class StockFields {
   String text(String field) {
     Optional<JsonNode> value = take(field, "give it as text in quotes");
     if (value.isPresent() && (!value.get().isTextual() || value.get().asText().isBlank())) {
-      fault(field, "must be text in quotes, not " + value.get());
+      fault(field, "must be text in quotes, not " + shown(value.get()));
     }
     return value.map(JsonNode::asText).orElse("");
   }
@@ -40,7 +44,7 @@ final class StockFields {
     }
     JsonNode number = value.get();
     if (!number.isInt() || number.asInt() < least || number.asInt() > most) {
-      fault(field, "must be " + wanted + ", not " + number);
+      fault(field, "must be " + wanted + ", not " + shown(number));
       return least;
     }
     return number.asInt();
@@ -51,11 +55,23 @@ final class StockFields {
     if (value.isEmpty()) {
       return Length.ZERO;
     }
-    if (!value.get().isNumber() || Math.abs(value.get().asDouble()) > StockUnit.MOST) {
-      fault(field, "must be a number in " + unit.word() + ", not " + value.get());
+    if (!value.get().isNumber() || !isShort(value.get().decimalValue())) {
+      fault(field, "must be a number in " + unit.word() + ", not " + shown(value.get()));
       return Length.ZERO;
     }
     return unit.length(value.get().decimalValue());
+  }
+
+  /** Within bounds and written in few digits: 1e-999999999 would fill the memory. */
+  private static boolean isShort(BigDecimal number) {
+    return Math.abs(number.doubleValue()) <= StockUnit.MOST
+        && number.precision() <= MOST_DIGITS
+        && Math.abs((long) number.scale()) <= MOST_DIGITS;
+  }
+
+  private static String shown(JsonNode value) {
+    String text = value.toString();
+    return text.length() > MOST_SHOWN ? text.substring(0, MOST_SHOWN) + "…" : text;
   }
 
   boolean flag(String field) {
@@ -64,7 +80,7 @@ final class StockFields {
     }
     Optional<JsonNode> value = take(field, "");
     if (value.isPresent() && !value.get().isBoolean()) {
-      fault(field, "must be true or false, not " + value.get());
+      fault(field, "must be true or false, not " + shown(value.get()));
     }
     return value.map(JsonNode::asBoolean).orElse(false);
   }
@@ -76,7 +92,7 @@ final class StockFields {
   StockFields object(String field) {
     Optional<JsonNode> value = take(field, "give it in braces");
     if (value.isPresent() && !value.get().isObject()) {
-      fault(field, "must be an object in braces, not " + value.get());
+      fault(field, "must be an object in braces, not " + shown(value.get()));
     }
     return new StockFields(value.orElse(node.path(field)), prefix + field + ".", faults);
   }
@@ -91,7 +107,7 @@ final class StockFields {
   }
 
   void fault(String field, String rest) {
-    String name = prefix + field;
+    String name = prefix + (field.length() > MOST_SHOWN ? field.substring(0, MOST_SHOWN) : field);
     faults.add(new StockFault(name, name + " " + rest + "."));
   }
 

@@ -29,6 +29,9 @@ final class StockReader {
       int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
       String sentence = "Line " + line + " is not right JSON: " + e.getOriginalMessage() + ".";
       return new StockReading.Bad(List.of(new StockFault("", sentence)));
+    } catch (IllegalArgumentException e) {
+      String sentence = "A number in it has far too many digits: write it as on a ruler.";
+      return new StockReading.Bad(List.of(new StockFault("", sentence)));
     }
   }
 

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URL;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
@@ -17,10 +18,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.files.Incoming;
 
 /** The ready stocks, and the user's own from a file. */
 final class StockShelf {
   private static final String FOLDER = "/wherefrom/labels";
+  private static final int MOST_BYTES = 1_000_000;
   private final List<LabelStock> ready;
 
   private StockShelf(List<LabelStock> ready) {
@@ -46,7 +49,7 @@ final class StockShelf {
     if (!"jar".equals(folder.getScheme())) {
       return ofFolder(Path.of(folder));
     }
-    URI jar = URI.create(folder.toString().substring(0, folder.toString().indexOf('!')));
+    URI jar = URI.create(folder.toString().substring(0, folder.toString().lastIndexOf("!/")));
     try (FileSystem inside =
         FileSystems.newFileSystem(Path.of(URI.create(jar.getSchemeSpecificPart())), Map.of())) {
       return ofFolder(inside.getPath(FOLDER));
@@ -92,12 +95,19 @@ final class StockShelf {
 
   private static StockReading fromFile(String file) {
     try {
-      return StockReader.read(Files.readString(Path.of(file), StandardCharsets.UTF_8));
+      byte[] bytes = Incoming.read(Path.of(file), MOST_BYTES);
+      ByteBuffer text = ByteBuffer.wrap(bytes);
+      return StockReader.read(StandardCharsets.UTF_8.newDecoder().decode(text).toString());
     } catch (NoSuchFileException e) {
       return bad("The stock file " + file + " is not there: check the path.");
     } catch (IOException | IllegalArgumentException e) {
-      return bad("The stock file " + file + " cannot be read: " + e.getMessage() + ".");
+      return bad("The stock file " + file + " cannot be read: " + ended(e));
     }
+  }
+
+  private static String ended(Exception e) {
+    String message = String.valueOf(e.getMessage());
+    return message.endsWith(".") ? message : message + ".";
   }
 
   private static StockReading bad(String sentence) {

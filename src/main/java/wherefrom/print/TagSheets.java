@@ -3,6 +3,7 @@ package wherefrom.print;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.files.Progress;
 import wherefrom.job.Face;
 import wherefrom.job.PrintOrder;
 
@@ -46,6 +47,7 @@ final class TagSheets {
         addLabel(content, label, composer, order.faces().get(next));
         label++;
         next++;
+        Progress.step(next, order.faces().size());
       }
       pdf.add(stock.page(), background, content);
       label = 0;

@@ -2,10 +2,9 @@ package wherefrom.report;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.files.AtomicFile;
+import wherefrom.files.Outgoing;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Csv;
 import wherefrom.job.RecordSection;
@@ -16,7 +15,7 @@ import wherefrom.job.ShopVisit;
 public final class FileReports implements Reports {
 
   @Override
-  public void writeRecord(BuildRecord record, Path pdf) throws IOException {
+  public void writeRecord(BuildRecord record, Outgoing pdf) throws IOException {
     try (TablePdf out = new TablePdf("Build record: " + record.job())) {
       out.words(
           record.engine() + ", begun " + day(record.begun()) + ", as of " + day(record.asOf()));
@@ -38,7 +37,7 @@ public final class FileReports implements Reports {
   }
 
   @Override
-  public void writeTables(BuildRecord record, Path csv) throws IOException {
+  public void writeTables(BuildRecord record, Outgoing csv) throws IOException {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("build record", record.job(), record.engine(), day(record.asOf())));
     for (RecordSection section : record.sections()) {
@@ -47,11 +46,12 @@ public final class FileReports implements Reports {
       section.rows().forEach(row -> rows.add(row.cells()));
     }
     rows.add(List.of(BuildRecord.OUTRANKED));
-    new AtomicFile().write(csv, Csv.write(rows).getBytes(StandardCharsets.UTF_8));
+    byte[] bytes = Csv.write(rows).getBytes(StandardCharsets.UTF_8);
+    csv.write(out -> out.write(bytes));
   }
 
   @Override
-  public void writeSlip(String jobName, ShopVisit visit, Path pdf) throws IOException {
+  public void writeSlip(String jobName, ShopVisit visit, Outgoing pdf) throws IOException {
     try (TablePdf out = new TablePdf("Machine shop, visit " + visit.number() + ": " + jobName)) {
       out.words(day(visit.sent()) + ", " + visit.pieces() + " pieces in all");
       for (RecordSection section : SlipTables.of(visit)) {

@@ -1,7 +1,6 @@
 package wherefrom.report;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +9,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
-import wherefrom.files.AtomicFile;
+import wherefrom.files.Outgoing;
 import wherefrom.job.RecordPicture;
 import wherefrom.job.RecordPlot;
 import wherefrom.job.RecordSection;
@@ -257,9 +256,9 @@ final class TablePdf implements AutoCloseable {
     out.endText();
   }
 
-  void save(Path pdf) throws IOException {
+  void save(Outgoing pdf) throws IOException {
     closePage();
-    new AtomicFile().write(pdf, document::save);
+    pdf.write(document::save);
   }
 
   @Override

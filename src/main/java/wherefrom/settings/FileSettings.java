@@ -6,30 +6,39 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.format.DateTimeParseException;
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Incoming;
 import wherefrom.job.Settings;
 import wherefrom.job.SettingsStore;
+import wherefrom.job.wedge.ScannerSetup;
 import wherefrom.quantity.UnitSystem;
 
 /**
  * The settings in a JSON file. A field that is missing has its fresh value and one that is not
- * known is passed over, so that older and newer versions live side by side. A file that makes no
- * sense is kept aside and fresh settings are given.
+ * known is passed over, so that older and newer versions live side by side. Each field is checked
+ * alone: a wrong one has its fresh value, and the file as it was is kept aside; so is one that
+ * makes no sense at all.
  */
 public final class FileSettings implements SettingsStore {
   static final String FILE = "settings.json";
   private static final int MOST_KEPT_ASIDE = 100;
+  private static final int MOST_BYTES = 1_000_000;
+
+  /** The screen of a large television, and four times a sharp telephone's. */
+  private static final double LEAST_PIXELS_PER_MM = 0.5;
+
+  private static final double MOST_PIXELS_PER_MM = 80;
   private static final Set<Integer> TEXT_SIZES = Set.of(100, 150, 200);
 
   private final Path folder;
   private final Settings fresh;
+  private final List<String> faults = new ArrayList<>();
 
   /**
    * @param folder holds the file; may not exist yet
@@ -41,101 +50,105 @@ public final class FileSettings implements SettingsStore {
   }
 
   @Override
-  public Settings load() {
+  public synchronized Settings load() {
     Path file = folder.resolve(FILE);
     if (!Files.exists(file)) {
       return fresh;
     }
     try {
-      return read(new ObjectMapper().readTree(Files.readAllBytes(file)));
-    } catch (IOException | IllegalArgumentException e) {
-      keepAside(file);
+      return read(file);
+    } catch (IOException | IllegalArgumentException | StackOverflowError e) {
+      faults.add("The settings cannot be read, so that all are as new. " + aside(file).words());
       return fresh;
     }
   }
 
-  private void keepAside(Path file) {
+  private Settings read(Path file) throws IOException {
+    JsonNode json = new ObjectMapper().readTree(Incoming.read(file, MOST_BYTES));
+    if (!json.isObject()) {
+      throw new IOException("no settings");
+    }
+    SettingFields fields = new SettingFields(json);
+    Settings settings = read(fields);
+    if (!fields.wrong().isEmpty()) {
+      mend(file, settings, fields.wrong());
+    }
+    return settings;
+  }
+
+  /** Keeps the settings that are right, and the file as it was beside them. */
+  private void mend(Path file, Settings settings, List<String> wrong) {
+    Aside aside = aside(file);
+    String which = String.join(", ", wrong);
+    faults.add("In the settings this is wrong and is now as new: " + which + ". " + aside.words());
+    if (aside.moved()) {
+      try {
+        save(settings);
+      } catch (IOException e) {
+        faults.add(String.valueOf(e.getMessage()));
+      }
+    }
+  }
+
+  @Override
+  public synchronized List<String> faults() {
+    return List.copyOf(faults);
+  }
+
+  /** Whether a file was kept aside, and what to say of it. */
+  private record Aside(boolean moved, String words) {}
+
+  private Aside aside(Path file) {
     for (int number = 1; number <= MOST_KEPT_ASIDE; number++) {
       Path aside = folder.resolve(String.format(Locale.ROOT, "settings-damaged-%d.json", number));
       if (!Files.exists(aside)) {
         try {
           Files.move(file, aside);
+          return new Aside(true, "The file is kept as " + aside + ".");
         } catch (IOException e) {
-          // It stays where it is; the next save replaces it.
+          break;
         }
-        return;
       }
     }
+    return new Aside(false, "The file stays where it is: " + file + ".");
   }
 
-  private Settings read(JsonNode json) {
-    require(json.isObject());
+  private Settings read(SettingFields fields) {
     return new Settings(
-        Path.of(text(json, "shop", fresh.shop().toString())),
-        UnitSystem.valueOf(
-            text(json, "units", fresh.units().name().toLowerCase(Locale.ROOT))
-                .toUpperCase(Locale.ROOT)),
-        textPercent(json),
-        pixelsPerMm(json),
-        flag(json, "sound", fresh.sound()),
+        fields.path("shop").orElse(fresh.shop()),
+        fields.choice("units", fresh.units(), FileSettings::units),
+        fields.whole("textPercent", fresh.textPercent(), TEXT_SIZES::contains),
+        fields.number("pixelsPerMm", fresh.pixelsPerMm(), FileSettings::isScreen),
+        fields.flag("sound", fresh.sound()),
         new Settings.Scanner(
-            text(json, "scannerPrefix", ""),
-            text(json, "scannerSuffix", ""),
-            text(json, "scannerDigits", "")),
-        text(json, "camera", fresh.camera()),
-        flag(json, "cameraOn", fresh.cameraOn()),
-        Optional.of(text(json, "secondCopy", "")).filter(kept -> !kept.isEmpty()).map(Path::of),
-        copied(json));
+            fields.text("scannerPrefix", "", any -> true),
+            fields.text("scannerSuffix", "", any -> true),
+            fields.text("scannerDigits", "", FileSettings::isTaught)),
+        fields.text("camera", fresh.camera(), any -> true),
+        fields.flag("cameraOn", fresh.cameraOn()),
+        fields.path("secondCopy"),
+        fields.copies("copied", "copiedUpTo"),
+        fields.path("lastSaved"));
   }
 
-  private static Map<String, Settings.Copy> copied(JsonNode json) {
-    JsonNode jobs = json.path("copied");
-    require(jobs.isMissingNode() || jobs.isObject());
-    Map<String, Settings.Copy> copies = new HashMap<>();
-    for (Map.Entry<String, JsonNode> job : jobs.properties()) {
-      try {
-        long upTo = json.path("copiedUpTo").path(job.getKey()).asLong();
-        Instant time = Instant.parse(job.getValue().asText(""));
-        copies.put(job.getKey(), new Settings.Copy(time, upTo));
-      } catch (DateTimeParseException e) {
-        throw new IllegalArgumentException("no settings", e);
-      }
-    }
-    return copies;
+  private static Optional<UnitSystem> units(String word) {
+    return Stream.of(UnitSystem.values())
+        .filter(units -> units.name().toLowerCase(Locale.ROOT).equals(word))
+        .findFirst();
   }
 
-  private static String text(JsonNode json, String field, String missing) {
-    JsonNode value = json.path(field);
-    require(value.isMissingNode() || value.isTextual());
-    return value.asText(missing);
+  /** Not measured, or as coarse or as fine as screens are. */
+  private static boolean isScreen(double pixelsPerMm) {
+    return pixelsPerMm == 0
+        || (pixelsPerMm >= LEAST_PIXELS_PER_MM && pixelsPerMm <= MOST_PIXELS_PER_MM);
   }
 
-  private int textPercent(JsonNode json) {
-    int percent = json.path("textPercent").asInt(fresh.textPercent());
-    require(TEXT_SIZES.contains(percent));
-    return percent;
-  }
-
-  private double pixelsPerMm(JsonNode json) {
-    double pixels = json.path("pixelsPerMm").asDouble(fresh.pixelsPerMm());
-    require(pixels >= 0 && pixels < Double.POSITIVE_INFINITY);
-    return pixels;
-  }
-
-  private static boolean flag(JsonNode json, String field, boolean missing) {
-    JsonNode value = json.path(field);
-    require(value.isMissingNode() || value.isBoolean());
-    return value.asBoolean(missing);
-  }
-
-  private static void require(boolean holds) {
-    if (!holds) {
-      throw new IllegalArgumentException("no settings");
-    }
+  private static boolean isTaught(String digits) {
+    return digits.isEmpty() || ScannerSetup.isDigitRow(digits);
   }
 
   @Override
-  public void save(Settings settings) throws IOException {
+  public synchronized void save(Settings settings) throws IOException {
     ObjectMapper mapper = new ObjectMapper();
     ObjectNode json = mapper.createObjectNode();
     json.put("shop", settings.shop().toString());
@@ -149,6 +162,7 @@ public final class FileSettings implements SettingsStore {
     json.put("camera", settings.camera());
     json.put("cameraOn", settings.cameraOn());
     settings.secondCopy().ifPresent(folder -> json.put("secondCopy", folder.toString()));
+    settings.lastSaved().ifPresent(folder -> json.put("lastSaved", folder.toString()));
     ObjectNode copied = json.putObject("copied");
     ObjectNode upTo = json.putObject("copiedUpTo");
     settings

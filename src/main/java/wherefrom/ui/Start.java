@@ -71,6 +71,10 @@ public final class Start extends Application {
     shell = opened;
     Scene scene = new Scene(opened, WIDTH, HEIGHT);
     opened.keys().attach(scene);
+    // What nobody catches on the window's thread is logged, and the person is told.
+    Thread.currentThread()
+        .setUncaughtExceptionHandler(
+            (thread, fault) -> opened.desk().unexpected("Nobody caught this", fault));
     stage.setTitle("Wherefrom");
     stage.setScene(scene);
     stage.setMaximized(true);

@@ -43,7 +43,7 @@ class SheetCommandsTest {
 
   private Shop.Outcome tags(String... more) {
     List<String> words = new java.util.ArrayList<>(List.of("tags", "--job", job));
-    words.addAll(List.of("--stock", STOCK, "--out", pdf));
+    words.addAll(List.of("--stock", STOCK, "--out", pdf, "--replace"));
     words.addAll(Arrays.asList(more));
     return shop.run(words.toArray(String[]::new));
   }

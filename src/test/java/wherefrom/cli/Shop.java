@@ -17,9 +17,11 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import wherefrom.job.Archives;
+import wherefrom.job.Drives;
 import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Photos;
+import wherefrom.job.Program;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -34,16 +36,16 @@ import wherefrom.scan.picture.PictureFiles;
 import wherefrom.settings.FileSettings;
 
 /** A shop folder worked on by commands, with everything real but the clock and random numbers. */
-final class Shop {
+public final class Shop {
 
   /** What a call gave. */
-  record Outcome(int status, String out, String err) {
-    List<String> lines() {
+  public record Outcome(int status, String out, String err) {
+    public List<String> lines() {
       return out.lines().toList();
     }
 
     /** Rows of cells. */
-    List<String[]> rows() {
+    public List<String[]> rows() {
       return out.lines().map(line -> line.split("\t", -1)).toList();
     }
   }
@@ -57,7 +59,7 @@ final class Shop {
   final Path folder;
   private final Equipment equipment;
 
-  Shop(Path folder) {
+  public Shop(Path folder) {
     this(folder, new PhotoFiles(), new JobArchives());
   }
 
@@ -79,18 +81,20 @@ final class Shop {
             new FileReports(),
             new FileChecks(),
             new BackupFolder(),
+            Drives.NONE,
+            new Program("1.2.3", folder.resolve(".settings")),
             CLOCK);
   }
 
-  Equipment equipment() {
+  public Equipment equipment() {
     return equipment;
   }
 
-  Outcome run(String... words) {
+  public Outcome run(String... words) {
     return runWith("", words);
   }
 
-  Outcome runWith(String input, String... words) {
+  public Outcome runWith(String input, String... words) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     CommandLine commands =
@@ -105,7 +109,7 @@ final class Shop {
   }
 
   /** A call that must be right. */
-  Outcome right(String... words) {
+  public Outcome right(String... words) {
     Outcome outcome = run(words);
     if (outcome.status() != 0) {
       throw new AssertionError(String.join(" ", words) + " gave " + outcome);
@@ -114,13 +118,13 @@ final class Shop {
   }
 
   /** A V8 with the kinds that are always tracked; its folder. */
-  String begin(String name) {
+  public String begin(String name) {
     String job = path(name);
     right("job", "new", "--folder", job, "--layout", "v8-odd-even", "--name", name);
     return job;
   }
 
-  String path(String name) {
+  public String path(String name) {
     return folder.resolve(name).toString();
   }
 
@@ -141,7 +145,7 @@ final class Shop {
   }
 
   /** Takes every part out. */
-  void takeApart(String job) {
+  public void takeApart(String job) {
     String tags =
         String.join(
             "\n", right("places", "--job", job).rows().stream().map(row -> row[1]).toList());

@@ -14,6 +14,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.files.Outgoing;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintSetup;
@@ -53,7 +54,7 @@ class OtherScriptsTest {
   @Test
   void aTagAndItsSheetsTitleShowThem() throws IOException {
     Path pdf = folder.resolve("tags.pdf");
-    printer.save(order(NAME), pdf);
+    printer.save(order(NAME), Outgoing.replacing(pdf));
     String text = text(pdf);
     assertThat(text.split(NAME, -1)).as("on the tag and in the margin").hasSize(3);
     assertThat(text).doesNotContain("?");
@@ -72,7 +73,7 @@ class OtherScriptsTest {
             "");
     BuildRecord record =
         new BuildRecord(NAME, "V8", day, day, List.of(section), List.of(), List.of());
-    new FileReports().writeRecord(record, pdf);
+    new FileReports().writeRecord(record, Outgoing.replacing(pdf));
     assertThat(text(pdf)).contains("Build record: " + NAME, "изношен, Ψ").doesNotContain("?");
     assertThat(Unprintable.warning(printer, record)).isEmpty();
   }

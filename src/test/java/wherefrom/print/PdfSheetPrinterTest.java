@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.files.Outgoing;
 import wherefrom.job.Nudge;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
@@ -35,13 +36,14 @@ class PdfSheetPrinterTest {
 
   private PDDocument save(PrintOrder order) throws IOException {
     Path file = folder.resolve("tags.pdf");
-    assertThat(printer.save(order, file)).isInstanceOf(PrintOutcome.Printed.class);
+    assertThat(printer.save(order, Outgoing.replacing(file)))
+        .isInstanceOf(PrintOutcome.Printed.class);
     return Loader.loadPDF(file.toFile());
   }
 
   private String refusal(PrintOrder order) throws IOException {
     Path file = folder.resolve("none.pdf");
-    PrintOutcome outcome = printer.save(order, file);
+    PrintOutcome outcome = printer.save(order, Outgoing.replacing(file));
     assertThat(file).doesNotExist();
     return ((PrintOutcome.Refused) outcome).sentences().get(0);
   }
@@ -50,7 +52,8 @@ class PdfSheetPrinterTest {
   void seventyFourTagsTakeFourSheets() throws IOException {
     Path file = folder.resolve("tags.pdf");
     PrintOrder order = PrintOrder.of("Tags", TAGS, PrintSetup.on(SHEET));
-    assertThat(printer.save(order, file)).isEqualTo(new PrintOutcome.Printed(74, 4));
+    assertThat(printer.save(order, Outgoing.replacing(file)))
+        .isEqualTo(new PrintOutcome.Printed(74, 4));
   }
 
   @Test
@@ -208,7 +211,7 @@ class PdfSheetPrinterTest {
   @Test
   void aFinishedFileIsPrintedAsItIs() throws IOException {
     Path file = folder.resolve("slip.pdf");
-    printer.save(PrintOrder.of("Slip", TAGS, PrintSetup.on(SHEET)), file);
+    printer.save(PrintOrder.of("Slip", TAGS, PrintSetup.on(SHEET)), Outgoing.replacing(file));
     List<Integer> pages = new ArrayList<>();
     PdfSheetPrinter sending =
         new PdfSheetPrinter(

@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.files.Outgoing;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Csv;
 import wherefrom.job.RecordSection;
@@ -54,7 +55,7 @@ class FileReportsTest {
   @Test
   void everyRowAndWhatWasNotCheckedStandsInThePdf() throws IOException {
     Path pdf = folder.resolve("record.pdf");
-    reports.writeRecord(record(120), pdf);
+    reports.writeRecord(record(120), Outgoing.replacing(pdf));
     String text = text(pdf);
     assertThat(text)
         .contains("Build record: Farm engine", "NOT CHECKED", "No cost was noted.")
@@ -83,7 +84,7 @@ class FileReportsTest {
   @Test
   void theTablesComeBackFromTheCsv() throws IOException {
     Path csv = folder.resolve("record.csv");
-    reports.writeTables(record(3), csv);
+    reports.writeTables(record(3), Outgoing.replacing(csv));
     List<List<String>> rows = Csv.read(Files.readString(csv));
     assertThat(rows.get(0))
         .containsExactly("build record", "Farm engine", "V8, odd and even banks", "2026-03-04");
@@ -127,7 +128,7 @@ class FileReportsTest {
             List.of(
                 new ShopVisit.Line(caps, 0, List.of()), new ShopVisit.Line(block, 0, List.of())));
     Path pdf = folder.resolve("slip.pdf");
-    reports.writeSlip("Farm engine", visit, pdf);
+    reports.writeSlip("Farm engine", visit, Outgoing.replacing(pdf));
     assertThat(text(pdf))
         .contains("visit 2", "6 pieces in all", "4.0200 in", "within 0.0005 in")
         .contains("DO NOT LOSE", "5 main caps");
@@ -139,7 +140,7 @@ class FileReportsTest {
     BuildRecord odd =
         new BuildRecord(
             "エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(), List.of());
-    reports.writeRecord(odd, pdf);
+    reports.writeRecord(odd, Outgoing.replacing(pdf));
     assertThat(text(pdf)).contains("Build record: ????");
   }
 }

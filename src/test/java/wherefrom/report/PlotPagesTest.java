@@ -15,6 +15,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.files.Outgoing;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Instruments;
 import wherefrom.job.OpenJob;
@@ -95,7 +96,7 @@ class PlotPagesTest {
         new BuildRecord(
             "Barn", "V8", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(plot), List.of());
     Path pdf = folder.resolve("plot.pdf");
-    new FileReports().writeRecord(record, pdf);
+    new FileReports().writeRecord(record, Outgoing.replacing(pdf));
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       List<Word> words = new ArrayList<>();
       PDFTextStripper stripper =
@@ -211,7 +212,7 @@ class PlotPagesTest {
     OpenJob job = PlotSample.planned();
     Path pdf = folder.resolve("all.pdf");
     BuildRecord record = BuildRecord.of(job).withPlots(RecordPlots.of(job));
-    new FileReports().writeRecord(record, pdf);
+    new FileReports().writeRecord(record, Outgoing.replacing(pdf));
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       PDFTextStripper stripper = new PDFTextStripper();
       String text = stripper.getText(document);

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.files.Outgoing;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.RecordPicture;
 import wherefrom.pictures.Corners;
@@ -49,7 +50,7 @@ class RecordPicturesTest {
     Path pdf = folder.resolve("record.pdf");
     reports.writeRecord(
         new BuildRecord("Farm engine", "V8", day, day, List.of(), List.of(), List.of(picture)),
-        pdf);
+        Outgoing.replacing(pdf));
     return pdf;
   }
 

@@ -51,7 +51,8 @@ class FileSettingsTest {
             true,
             Optional.of(Path.of("/stick/ü")),
             Map.of(
-                "/a shop/ü/engine", new Settings.Copy(Instant.parse("2026-05-04T09:30:00Z"), 128)));
+                "/a shop/ü/engine", new Settings.Copy(Instant.parse("2026-05-04T09:30:00Z"), 128)),
+            Optional.of(Path.of("/papers/ü")));
     settings().save(kept);
     assertThat(settings().load()).isEqualTo(kept);
   }
@@ -64,27 +65,77 @@ class FileSettingsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "",
-        "{",
-        "[]",
-        "7",
-        "{\"units\":\"furlong\"}",
-        "{\"textPercent\":130}",
-        "{\"pixelsPerMm\":-1}",
-        "{\"sound\":\"loud\"}",
-        "{\"cameraOn\":1}",
-        "{\"secondCopy\":false}",
-        "{\"copied\":7}",
-        "{\"copied\":{\"engine\":\"yesterday\"}}",
-        "{\"shop\":7}"
-      })
-  void aDamagedFileIsKeptAsideAndTheSettingsAreFresh(String content) throws IOException {
+  @ValueSource(strings = {"", "{", "[]", "7", "{\"sound\":false", "\u0000"})
+  void aFileThatMakesNoSenseIsKeptAsideAndAllIsFresh(String content) throws IOException {
     Files.writeString(file, content);
-    assertThat(settings().load()).isEqualTo(Settings.fresh(shop));
+    FileSettings settings = settings();
+    assertThat(settings.load()).isEqualTo(Settings.fresh(shop));
     assertThat(file).doesNotExist();
     assertThat(home.resolve("settings-damaged-1.json")).hasContent(content);
+    assertThat(settings.faults())
+        .containsExactly(
+            "The settings cannot be read, so that all are as new. The file is kept as "
+                + home.resolve("settings-damaged-1.json")
+                + ".");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\"units\":\"furlong\"",
+        "\"units\":\"METRIC\"",
+        "\"textPercent\":130",
+        "\"textPercent\":\"150\"",
+        "\"pixelsPerMm\":-1",
+        "\"pixelsPerMm\":0.001",
+        "\"pixelsPerMm\":1e9",
+        "\"pixelsPerMm\":1e999",
+        "\"pixelsPerMm\":\"NaN\"",
+        "\"sound\":\"loud\"",
+        "\"cameraOn\":1",
+        "\"camera\":null",
+        "\"secondCopy\":false",
+        "\"copied\":7",
+        "\"copied\":{\"engine\":\"yesterday\"}",
+        "\"lastSaved\":[]",
+        "\"scannerPrefix\":5",
+        "\"scannerDigits\":\"11\"",
+        "\"scannerDigits\":\"0123456788\"",
+        "\"scannerDigits\":7",
+        "\"shop\":7",
+        "\"shop\":\"a\\u0000b\""
+      })
+  void aWrongSettingIsAloneAsNewAndTheFileIsKeptAside(String wrong) throws IOException {
+    String content = "{\"scannerSuffix\":\"#\"," + wrong + "}";
+    Files.writeString(file, content);
+    Settings mended = Settings.fresh(shop).withScanner(new Settings.Scanner("", "#", ""));
+    FileSettings settings = settings();
+    assertThat(settings.load()).isEqualTo(mended);
+    assertThat(home.resolve("settings-damaged-1.json")).hasContent(content);
+    String field = wrong.substring(1, wrong.indexOf('"', 1));
+    assertThat(settings.faults()).hasSize(1);
+    assertThat(settings.faults().get(0)).contains(": " + field + ". ").endsWith("-1.json.");
+    assertThat(settings().load()).isEqualTo(mended);
+    assertThat(home.resolve("settings-damaged-2.json")).doesNotExist();
+  }
+
+  @Test
+  void aTextWithoutEndIsNoSetting() throws IOException {
+    Files.writeString(file, "{\"camera\":\"" + "x".repeat(100_000) + "\"}");
+    assertThat(settings().load().camera()).isEmpty();
+  }
+
+  @Test
+  void aFileFarTooLongIsNotRead() throws IOException {
+    Files.writeString(file, "{\"sound\":false" + " ".repeat(2_000_000) + "}");
+    assertThat(settings().load()).isEqualTo(Settings.fresh(shop));
+    assertThat(file).doesNotExist();
+  }
+
+  @Test
+  void bracketsWithinBracketsWithoutEndAreNoSettings() throws IOException {
+    Files.writeString(file, "[".repeat(900_000));
+    assertThat(settings().load()).isEqualTo(Settings.fresh(shop));
   }
 
   @Test

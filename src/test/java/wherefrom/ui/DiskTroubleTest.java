@@ -60,7 +60,7 @@ class DiskTroubleTest {
                 Optional.of(shelf),
                 work -> work.run(),
                 equipment -> {
-                  equipment.settings = equipment.settings.withShop(shop);
+                  equipment.settings = equipment.settings.withShop(shop).withLastSaved(shop);
                   arranged.accept(equipment);
                 }));
   }
@@ -121,7 +121,7 @@ class DiskTroubleTest {
     OpenJob job = job();
     in(window, open -> open.shell.desk().open(job));
     List<String> before = files(shop);
-    press(window, "Copy", "Choose this folder");
+    press(window, "Copy", "Another folder", "Choose this folder");
     assertThat(words(window)).contains("The job could not be exported: the disk is full");
     assertThat(files(shop)).isEqualTo(before);
   }

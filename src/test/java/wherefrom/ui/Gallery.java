@@ -14,6 +14,7 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.FailedScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
@@ -41,6 +42,7 @@ final class Gallery {
     shots.add(new Shot("job-home-stick-away", JobHomeScreen.class, Gallery::jobHomeStickAway));
     shots.add(new Shot("between", BetweenScreen.class, Gallery::between));
     shots.add(new Shot("files", FilesScreen.class, Gallery::files));
+    shots.add(new Shot("failed", FailedScreen.class, Gallery::failed));
     shots.addAll(MachineShots.all());
     shots.addAll(NewJobShots.all());
     for (EngineSide side : EngineSide.values()) {
@@ -122,6 +124,19 @@ final class Gallery {
     Desk desk = window.shell.desk();
     desk.navigator()
         .open(() -> FilesScreen.folder(desk, "Shop folder", Path.of("src/main"), folder -> {}));
+  }
+
+  private static void failed(SampleWindow window) {
+    Desk desk = window.shell.desk();
+    List<FailedScreen.Failed> failed = new ArrayList<>();
+    for (int at = 1; at <= 9; at++) {
+      String name = "picture-" + at + ".jpg";
+      failed.add(
+          new FailedScreen.Failed(
+              name,
+              "/home/bench/" + name + " is empty: take the picture again, or copy it again."));
+    }
+    desk.navigator().open(() -> new FailedScreen(desk, failed, 300));
   }
 
   private static void text(SampleWindow window) {

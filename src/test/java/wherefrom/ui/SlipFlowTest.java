@@ -3,6 +3,7 @@ package wherefrom.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.MachineShop;
@@ -46,7 +47,7 @@ class SlipFlowTest {
     settle();
     assertThat(window.equipment.printedFiles).containsExactly("Barn V8: machine shop, visit 1");
     assertThat(window.equipment.reported).hasSize(1);
-    assertThat(Files.exists(window.equipment.reported.get(0))).isFalse();
+    assertThat(Files.exists(Path.of(window.equipment.reported.get(0).toString()))).isFalse();
     assertThat(words(window)).contains("The slip is printed");
   }
 

@@ -27,7 +27,11 @@ public record JobOpened(
     List<Place> items,
     List<Spot> cards)
     implements JobEntry {
+  /** A name of more letters is cut: it would fill every screen and tag. */
+  public static final int MOST_LETTERS = 80;
+
   public JobOpened {
+    name = cut(name);
     kinds = Set.copyOf(kinds);
     items = List.copyOf(items);
     cards = List.copyOf(cards);
@@ -48,6 +52,11 @@ public record JobOpened(
   /** The spots by the number of their place card, whoever wrote the logbook. */
   public List<Spot> numberedCards() {
     return cards.isEmpty() ? FirstNumbering.cards(layout) : cards;
+  }
+
+  private static String cut(String name) {
+    boolean fits = name.codePointCount(0, name.length()) <= MOST_LETTERS;
+    return fits ? name : name.substring(0, name.offsetByCodePoints(0, MOST_LETTERS - 1)) + "…";
   }
 
   @Override

@@ -21,7 +21,7 @@ public record ScannerSetup(String prefix, String suffix, String learnedDigits) {
   }
 
   /** Whether a text can stand for the ten digits: ten characters, no two alike. */
-  static boolean isDigitRow(String text) {
+  public static boolean isDigitRow(String text) {
     return text.codePointCount(0, text.length()) == DIGITS
         && text.codePoints().map(Character::toLowerCase).distinct().count() == DIGITS
         && text.codePoints().noneMatch(Character::isISOControl);

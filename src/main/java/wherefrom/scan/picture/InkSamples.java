@@ -1,10 +1,12 @@
 package wherefrom.scan.picture;
 
-import com.drew.imaging.ImageMetadataReader;
 import com.drew.imaging.ImageProcessingException;
+import com.drew.imaging.jpeg.JpegMetadataReader;
 import com.drew.metadata.adobe.AdobeJpegDirectory;
+import com.drew.metadata.adobe.AdobeJpegReader;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * The samples of a JPEG file in four print colours: cyan, magenta, yellow, black. Which way they
@@ -48,7 +50,7 @@ enum InkSamples {
   static InkSamples of(Path file) {
     try {
       AdobeJpegDirectory marker =
-          ImageMetadataReader.readMetadata(file.toFile())
+          JpegMetadataReader.readMetadata(file.toFile(), List.of(new AdobeJpegReader()))
               .getFirstDirectoryOfType(AdobeJpegDirectory.class);
       if (marker == null) {
         return PLAIN;

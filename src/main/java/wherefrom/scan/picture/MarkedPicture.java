@@ -10,12 +10,9 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import javax.imageio.ImageIO;
+import wherefrom.files.Outgoing;
 import wherefrom.job.Corner;
 import wherefrom.job.GreyImage;
 import wherefrom.job.PictureMark;
@@ -27,17 +24,9 @@ final class MarkedPicture {
 
   private MarkedPicture() {}
 
-  static void save(GreyImage picture, List<PictureMark> marks, Path file) throws IOException {
+  static void save(GreyImage picture, List<PictureMark> marks, Outgoing png) throws IOException {
     BufferedImage drawn = draw(picture, marks);
-    Path folder = file.toAbsolutePath().getParent();
-    if (folder != null) {
-      Files.createDirectories(folder);
-    }
-    Path part = file.resolveSibling(file.getFileName() + ".part");
-    try (OutputStream out = Files.newOutputStream(part)) {
-      ImageIO.write(drawn, "png", out);
-    }
-    Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    png.write(out -> ImageIO.write(drawn, "png", out));
   }
 
   private static BufferedImage draw(GreyImage picture, List<PictureMark> marks) {

@@ -3,8 +3,8 @@ package wherefrom.scan.picture;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import wherefrom.pictures.PictureGate;
 
 /** A picture file that cannot be read: its sentence says what is wrong and what to do. */
 final class PictureFault extends IOException {
@@ -33,6 +33,9 @@ final class PictureFault extends IOException {
     if (!Files.isReadable(file)) {
       throw of(file + " may not be read: ask its owner, or copy it.");
     }
+    if (!Files.isRegularFile(file)) {
+      throw of(file + " is no file of a picture: choose one.");
+    }
     if (Files.size(file) == 0) {
       throw of(file + " is empty: take the picture again, or copy it again.");
     }
@@ -48,13 +51,7 @@ final class PictureFault extends IOException {
         cause);
   }
 
-  static PictureFault tooLarge(Path file, long width, long height) {
-    return of(
-        String.format(
-            Locale.ROOT,
-            "%s is too large with %d x %d pixels: cut out the part with the tag.",
-            file,
-            width,
-            height));
+  static PictureFault tooMuch(Path file, PictureGate.TooMuch tooMuch) {
+    return new PictureFault(file + " " + tooMuch.getMessage(), tooMuch);
   }
 }

@@ -14,12 +14,14 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.stream.ImageInputStream;
+import wherefrom.files.Outgoing;
 import wherefrom.job.ColourImage;
 import wherefrom.job.GreyImage;
 import wherefrom.job.PictureMark;
 import wherefrom.job.Pictures;
 import wherefrom.pictures.ColourFile;
 import wherefrom.pictures.ExifOrientation;
+import wherefrom.pictures.PictureGate;
 
 /**
  * Picture files of every format Java reads: PNG, JPEG, GIF, BMP, WBMP and TIFF. JPEG files in
@@ -28,15 +30,15 @@ import wherefrom.pictures.ExifOrientation;
  * are read.
  */
 public final class PictureFiles implements Pictures {
-  private static final long MOST_PIXELS = 400_000_000;
-
   /** A picture is held as it is stored and in grey values; this much of the memory may go to it. */
   private static final int SHARE_OF_MEMORY = 3;
+
+  private static final long MOST_MEMORY = 400_000_000;
 
   private final long memory;
 
   public PictureFiles() {
-    this(Runtime.getRuntime().maxMemory() / SHARE_OF_MEMORY);
+    this(Math.min(MOST_MEMORY, Runtime.getRuntime().maxMemory() / SHARE_OF_MEMORY));
   }
 
   /**
@@ -49,6 +51,7 @@ public final class PictureFiles implements Pictures {
   @Override
   public GreyImage load(Path file) throws IOException {
     PictureFault.refuseUnlessFile(file);
+    pass(file);
     try (ImageInputStream stream = ImageIO.createImageInputStream(file.toFile())) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
       if (!readers.hasNext()) {
@@ -58,9 +61,9 @@ public final class PictureFiles implements Pictures {
       try {
         reader.setInput(stream, true, true);
         return load(file, reader);
-      } catch (PictureFault sentence) {
-        throw sentence;
-      } catch (IOException | RuntimeException damaged) {
+      } catch (PictureGate.TooMuch tooMuch) {
+        throw PictureFault.tooMuch(file, tooMuch);
+      } catch (IOException | RuntimeException | OutOfMemoryError damaged) {
         throw PictureFault.damaged(file, damaged);
       } finally {
         reader.dispose();
@@ -76,22 +79,31 @@ public final class PictureFiles implements Pictures {
       int width = picture.getWidth();
       int height = picture.getHeight();
       return new ColourImage(width, height, picture.getRGB(0, 0, width, height, null, 0, width));
+    } catch (PictureGate.TooMuch tooMuch) {
+      throw PictureFault.tooMuch(file, tooMuch);
     } catch (IOException damaged) {
       throw PictureFault.damaged(file, damaged);
     }
   }
 
+  private static void pass(Path file) throws IOException {
+    try {
+      PictureGate.pass(() -> Files.newInputStream(file));
+    } catch (PictureGate.TooMuch tooMuch) {
+      throw PictureFault.tooMuch(file, tooMuch);
+    }
+  }
+
   @Override
-  public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) throws IOException {
-    MarkedPicture.save(picture, marks, file);
+  public void saveMarked(GreyImage picture, List<PictureMark> marks, Outgoing png)
+      throws IOException {
+    MarkedPicture.save(picture, marks, png);
   }
 
   private GreyImage load(Path file, ImageReader reader) throws IOException {
     int width = reader.getWidth(0);
     int height = reader.getHeight(0);
-    if ((long) width * height > MOST_PIXELS) {
-      throw PictureFault.tooLarge(file, width, height);
-    }
+    PictureGate.requireSize(width, height);
     Optional<ImageTypeSpecifier> type = leanestType(reader);
     int bytes = type.map(PictureFiles::bytesPerPixel).orElse(InkSamples.BANDS);
     int divisor = divisor((long) width * height, bytes + 1);

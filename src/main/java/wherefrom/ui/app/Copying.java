@@ -13,6 +13,8 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Platform;
 import wherefrom.job.OpenJob;
 import wherefrom.job.SecondCopies;
@@ -28,6 +30,8 @@ public final class Copying {
 
   /** What came of a job's copy. */
   private record Done(Path job, Outcome outcome) {}
+
+  private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
   private final Desk desk;
   private final SecondCopies copies;
@@ -84,8 +88,12 @@ public final class Copying {
   }
 
   private void begin(Path job, Path second) {
-    line =
-        line.exceptionally(failure -> false).thenApplyAsync(before -> copy(job, second), workers);
+    line = line.exceptionally(Copying::logged).thenApplyAsync(before -> copy(job, second), workers);
+  }
+
+  private static boolean logged(Throwable failure) {
+    LOGGER.log(Level.SEVERE, "A copy failed", failure);
+    return false;
   }
 
   /** Away from the window's thread. */
@@ -135,6 +143,7 @@ public final class Copying {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } catch (ExecutionException | TimeoutException e) {
+      logged(e);
       // What was copied before stands on the stick; the next sitting copies again.
     }
     take();

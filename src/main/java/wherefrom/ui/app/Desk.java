@@ -1,17 +1,23 @@
 package wherefrom.ui.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Platform;
+import wherefrom.files.Progress;
 import wherefrom.job.EngineJob;
 import wherefrom.job.Equipment;
 import wherefrom.job.Found;
@@ -36,6 +42,8 @@ public final class Desk {
   public interface Work {
     void run() throws IOException;
   }
+
+  private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
   private final Equipment equipment;
   private final LongSupplier nanos;
@@ -231,10 +239,58 @@ public final class Desk {
           try {
             T result = work.call();
             Platform.runLater(() -> done.accept(result));
-          } catch (Exception e) {
+          } catch (IOException
+              | UncheckedIOException
+              | LogbookException
+              | IllegalArgumentException e) {
             Platform.runLater(() -> say(sentence(e)));
+          } catch (Throwable e) {
+            // Nobody waits for this thread: what is not told and logged here is lost.
+            Platform.runLater(() -> unexpected("Work in the background failed", e));
           }
         });
+  }
+
+  /**
+   * Does long work away from the window's thread, with a bar, a count and a key that stops it
+   * beside the window once it takes a while; then hands over what came of it.
+   *
+   * @param title what is done, such as {@code Reading pictures}
+   * @param work tells how far it is by {@link Progress}
+   */
+  public <T> void longWork(String title, Callable<T> work, Consumer<T> done) {
+    AtomicReference<Runnable> news = new AtomicReference<>(() -> {});
+    LongWork watched = new LongWork(title, nanos, () -> Platform.runLater(news.get()));
+    news.set(() -> front.working(watched));
+    workers.execute(
+        () -> {
+          try {
+            T result = Progress.watched(watched, work);
+            onWindow(() -> ended(watched, () -> done.accept(result)));
+          } catch (CancellationException e) {
+            onWindow(() -> ended(watched, () -> say(watched.stoppedWords())));
+          } catch (IOException
+              | UncheckedIOException
+              | LogbookException
+              | IllegalArgumentException e) {
+            onWindow(() -> ended(watched, () -> say(sentence(e))));
+          } catch (Throwable e) {
+            onWindow(() -> ended(watched, () -> unexpected(title + " failed", e)));
+          }
+        });
+  }
+
+  private void ended(LongWork work, Runnable then) {
+    front.ended(work);
+    then.run();
+  }
+
+  private static void onWindow(Runnable work) {
+    if (Platform.isFxApplicationThread()) {
+      work.run();
+    } else {
+      Platform.runLater(work);
+    }
   }
 
   /** Held by whoever has a camera open. */
@@ -259,6 +315,14 @@ public final class Desk {
           }
         },
         done);
+  }
+
+  /** Logs what should not happen, and tells the person of it. */
+  public void unexpected(String where, Throwable fault) {
+    LOGGER.log(Level.SEVERE, where, fault);
+    say(
+        "Something went wrong in Wherefrom that should not. What was scanned is safe. It is logged:"
+            + " Settings, Save a report.");
   }
 
   private static String sentence(Exception e) {

@@ -25,6 +25,12 @@ interface Front extends Navigator {
   /** The live camera lets its device go for a moment, or may have it again. */
   void lendCamera(boolean away);
 
+  /** Shows how far long work is, with a key that stops it. */
+  void working(LongWork work);
+
+  /** Long work has ended. */
+  void ended(LongWork work);
+
   /** A job was copied to the second folder, or could not be. */
   void copied();
 }

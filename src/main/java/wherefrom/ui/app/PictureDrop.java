@@ -2,23 +2,26 @@ package wherefrom.ui.app;
 
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
+import wherefrom.files.Progress;
 import wherefrom.job.Found;
+import wherefrom.job.GreyImage;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Pictures;
 import wherefrom.job.Reading;
 import wherefrom.job.Sighting;
 import wherefrom.job.TagBook;
-import wherefrom.job.TagReader;
 import wherefrom.parts.TagCode;
+import wherefrom.ui.app.FailedScreen.Failed;
 import wherefrom.ui.controls.Answer;
 
 /** Reads the tags on picture files that are dropped on the window. */
@@ -49,26 +52,51 @@ public final class PictureDrop {
     read(files);
   }
 
-  /** Reads picture files as if they were dropped. */
+  /** What was read on pictures, and which of them could not be. */
+  private record Read(List<Reading> readings, List<Failed> failed) {}
+
+  /** Reads picture files, and those in folders, as if they were dropped. */
   public void read(List<Path> files) {
     Collection<TagCode> issued = desk.issued();
-    TagReader reader = desk.equipment().reader();
-    Pictures pictures = desk.equipment().pictures();
-    desk.background(
-        () -> {
-          List<Reading> readings = new ArrayList<>();
-          for (Path file : files) {
-            readings.add(read(pictures, reader, file, issued));
-          }
-          return readings;
-        },
-        this::take);
+    desk.longWork("Reading pictures", () -> readAll(files, issued), this::take);
   }
 
-  private static Reading read(
-      Pictures pictures, TagReader reader, Path file, Collection<TagCode> issued)
-      throws IOException {
-    return reader.read(pictures.load(file), issued);
+  private Read readAll(List<Path> dropped, Collection<TagCode> issued) throws IOException {
+    List<Path> files = new ArrayList<>();
+    for (Path each : dropped) {
+      files.addAll(Files.isDirectory(each) ? inside(each) : List.of(each));
+    }
+    Read read = new Read(new ArrayList<>(), new ArrayList<>());
+    for (Path file : files) {
+      try {
+        GreyImage picture = desk.equipment().pictures().load(file);
+        read.readings().add(desk.equipment().reader().read(picture, issued));
+      } catch (IOException e) {
+        read.failed().add(new Failed(String.valueOf(file.getFileName()), e.getMessage()));
+      }
+      Progress.step(read.readings().size() + read.failed().size(), files.size());
+    }
+    return read;
+  }
+
+  private static List<Path> inside(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(Files::isRegularFile).sorted().toList();
+    }
+  }
+
+  private void take(Read read) {
+    int all = read.readings().size() + read.failed().size();
+    if (all == 1 && read.readings().isEmpty()) {
+      desk.say(read.failed().get(0).why());
+      return;
+    }
+    if (!read.failed().isEmpty()) {
+      desk.navigator().open(() -> new FailedScreen(desk, read.failed(), all));
+    }
+    if (!read.readings().isEmpty()) {
+      take(read.readings());
+    }
   }
 
   private void take(List<Reading> readings) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import javafx.scene.layout.VBox;
@@ -31,6 +31,7 @@ public final class Shell extends VBox implements Front {
   private final List<Stop> stack = new ArrayList<>();
   private final Scans scans;
   private TopBar bar;
+  private final List<WorkBand> works = new ArrayList<>();
   private long saidAt;
 
   /**
@@ -57,6 +58,10 @@ public final class Shell extends VBox implements Front {
     getStyleClass().add("bench");
     getStylesheets().add(looks());
     push(maker(ScreenId.JOBS, 0));
+    List<String> faults = equipment.settings().faults();
+    if (!faults.isEmpty()) {
+      say(String.join(" ", faults));
+    }
   }
 
   private static String looks() {
@@ -134,6 +139,7 @@ public final class Shell extends VBox implements Front {
 
   private void arrange() {
     getChildren().setAll(bar, Panes.grow(camera.around(current())));
+    getChildren().addAll(works);
     bar.show(current(), stack.size() - 1);
   }
 
@@ -160,6 +166,28 @@ public final class Shell extends VBox implements Front {
   /** To be called every now and then: nobody may have worked for a while. */
   public void idle() {
     desk.copying().idle();
+  }
+
+  @Override
+  public void working(LongWork work) {
+    if (work.isEnded()) {
+      return;
+    }
+    Optional<WorkBand> shown = works.stream().filter(each -> each.work().equals(work)).findFirst();
+    if (shown.isPresent()) {
+      shown.get().follow();
+    } else {
+      works.add(new WorkBand(work, desk.touch()));
+      arrange();
+    }
+  }
+
+  @Override
+  public void ended(LongWork work) {
+    work.end();
+    if (works.removeIf(each -> each.work().equals(work))) {
+      arrange();
+    }
   }
 
   @Override
@@ -233,21 +261,11 @@ public final class Shell extends VBox implements Front {
   /** Where large text leaves no room beside the key to say what it takes back, it asks first. */
   private void undo() {
     Screen screen = current();
-    if (!desk.touch().isLarge()) {
+    if (desk.touch().isLarge()) {
+      open(() -> UndoAsking.of(desk, screen.undoes(desk), () -> undo(screen)));
+    } else {
       undo(screen);
-      return;
     }
-    List<Choice<Boolean>> ways =
-        List.of(
-            new Choice<>(true, "Take back: " + screen.undoes(desk), ""),
-            new Choice<>(false, "Leave it", ""));
-    Consumer<Boolean> chosen =
-        yes -> {
-          if (yes) {
-            undo(screen);
-          }
-        };
-    open(() -> new ChoiceScreen<>(desk, "UNDO", ways, chosen));
   }
 
   private void undo(Screen screen) {
@@ -285,6 +303,7 @@ public final class Shell extends VBox implements Front {
     camera.rescale();
     String said = message();
     bar = bar();
+    works.replaceAll(each -> new WorkBand(each.work(), desk.touch()));
     bar.message().say(said);
     stack.replaceAll(stop -> new Stop(stop.maker(), stop.maker().get()));
     up();

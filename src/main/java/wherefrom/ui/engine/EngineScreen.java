@@ -1,5 +1,6 @@
 package wherefrom.ui.engine;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Layout;
+import wherefrom.files.Outgoing;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
@@ -15,6 +17,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.files.Saving;
 
 /** Edits every field of a layout by touch; what is wrong stands in the row it is wrong in. */
 public final class EngineScreen implements Screen {
@@ -96,23 +99,24 @@ public final class EngineScreen implements Screen {
 
   private void save() {
     if (sound()) {
-      Path start = desk.settings().shop();
-      desk.navigator()
-          .open(() -> FilesScreen.folder(desk, "Where to save the layout", start, this::saveTo));
+      Layout layout = draft.layout();
+      new Saving<>(
+              desk,
+              "Where to save the layout",
+              layout.name() + ".json",
+              out -> write(layout, out),
+              (file, written) -> desk.say("The layout is saved as " + file + "."))
+          .ask();
     }
   }
 
-  private void saveTo(Path folder) {
-    Path file = folder.resolve(draft.layout().name() + ".json");
-    if (desk.attempt(() -> desk.equipment().layouts().write(draft.layout(), file))) {
-      desk.say("The layout is saved as " + file + ".");
-    }
+  private Layout write(Layout layout, Outgoing out) throws IOException {
+    desk.equipment().layouts().write(layout, out);
+    return layout;
   }
 
   private void load() {
-    Path start = desk.settings().shop();
-    desk.navigator()
-        .open(() -> FilesScreen.file(desk, "Load a layout", start, JSON, this::loadFrom));
+    desk.navigator().open(() -> FilesScreen.file(desk, "Load a layout", JSON, this::loadFrom));
   }
 
   private void loadFrom(Path file) {

@@ -48,19 +48,40 @@ public final class FilesScreen implements Screen {
     refresh();
   }
 
-  /** Asks for a folder. */
+  /** Asks for a folder, beginning at one that has to do with it. */
   public static FilesScreen folder(Desk desk, String title, Path start, Consumer<Path> done) {
     return new FilesScreen(desk, title, new FilesModel(start, List.of()), true, done);
   }
 
+  /** Asks for a folder to save in, beginning where the last file was saved or chosen. */
+  public static FilesScreen folder(Desk desk, String title, Consumer<Path> done) {
+    return folder(
+        desk,
+        title,
+        LastPlace.of(desk),
+        folder -> {
+          LastPlace.keep(desk, folder);
+          done.accept(folder);
+        });
+  }
+
   /**
-   * Asks for a file.
+   * Asks for a file, beginning where the last one was saved or chosen.
    *
    * @param endings of the files that can be chosen, in small letters, such as {@code .png}
    */
   public static FilesScreen file(
-      Desk desk, String title, Path start, List<String> endings, Consumer<Path> done) {
-    return new FilesScreen(desk, title, new FilesModel(start, endings), false, done);
+      Desk desk, String title, List<String> endings, Consumer<Path> done) {
+    FilesModel model = new FilesModel(LastPlace.of(desk), endings);
+    return new FilesScreen(
+        desk,
+        title,
+        model,
+        false,
+        file -> {
+          LastPlace.keep(desk, model.folder());
+          done.accept(file);
+        });
   }
 
   private Region row(FilesModel.Line line) {

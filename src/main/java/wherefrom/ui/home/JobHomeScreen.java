@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.job.FileNames;
 import wherefrom.job.OpenJob;
 import wherefrom.ui.app.Copying;
 import wherefrom.ui.app.Desk;
@@ -18,7 +19,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.files.DriveFolder;
 
 /** Where the job was left, and a key to each thing that can be done with it. */
 public final class JobHomeScreen implements Screen {
@@ -45,7 +46,7 @@ public final class JobHomeScreen implements Screen {
                 to("Bench map", ScreenId.BENCH_MAP),
                 to("Put together", ScreenId.PUT_TOGETHER),
                 to("Between the days", ScreenId.BETWEEN),
-                touch.key("Copy to a stick", this::export),
+                touch.key("Copy to a USB drive", this::export),
                 touch.key("Settings", () -> desk.navigator().show(ScreenId.SETTINGS)),
                 touch.key("Other jobs", () -> desk.navigator().jobs())));
   }
@@ -55,17 +56,17 @@ public final class JobHomeScreen implements Screen {
   }
 
   private void export() {
-    Path start = desk.settings().shop();
-    desk.navigator()
-        .open(() -> FilesScreen.folder(desk, "Where to copy the job to", start, this::exportTo));
-  }
-
-  private void exportTo(Path folder) {
     Path job = desk.getJob().folder();
     String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
-    String name = desk.state().name().replaceAll("[^A-Za-z0-9-]+", "-");
-    Path file = folder.resolve(name + "-" + stamp + ".zip");
-    desk.background(
+    String name = FileNames.of(desk.state().name(), "job " + stamp, ".zip");
+    new DriveFolder(desk, "Where to copy the job to", job, folder -> export(job, folder, name))
+        .ask();
+  }
+
+  private void export(Path job, Path folder, String name) {
+    Path file = FileNames.beside(folder.resolve(name));
+    desk.longWork(
+        "Copying the job",
         () -> {
           desk.equipment().archives().export(job, file);
           return file;

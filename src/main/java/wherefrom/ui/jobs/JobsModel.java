@@ -36,8 +36,8 @@ final class JobsModel {
     this.copies = copies;
   }
 
-  List<Line> lines(Shelf shelf) {
-    return shelf.list().stream().map(this::line).toList();
+  List<Line> lines(List<Shelf.Entry> jobs) {
+    return jobs.stream().map(this::line).toList();
   }
 
   private Line line(Shelf.Entry entry) {

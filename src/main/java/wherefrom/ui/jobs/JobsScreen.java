@@ -6,6 +6,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.DemoJob;
+import wherefrom.job.Shelf;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -27,6 +28,7 @@ public final class JobsScreen implements Screen {
   private final Pager<JobsModel.Line> list;
   private final FitText none;
   private final HBox view;
+  private int asked;
 
   public JobsScreen(Desk desk) {
     this.desk = desk;
@@ -34,6 +36,7 @@ public final class JobsScreen implements Screen {
     model = new JobsModel(desk.equipment().clock(), desk.copying()::words);
     list = Pager.list(touch, this::row);
     none = touch.text("No jobs yet. Begin a new job, or look round in the demo first.");
+    none.setVisible(false);
     StackPane room = Panes.grow(new StackPane(list, none));
     Tiles keys =
         Tiles.of(
@@ -61,14 +64,13 @@ public final class JobsScreen implements Screen {
   }
 
   private void bringBack() {
-    Path shop = desk.settings().shop();
-    desk.navigator()
-        .open(() -> FilesScreen.file(desk, "Bring a job back", shop, ARCHIVE, this::restore));
+    desk.navigator().open(() -> FilesScreen.file(desk, "Bring a job back", ARCHIVE, this::restore));
   }
 
   private void restore(Path file) {
     Path shop = desk.settings().shop();
-    desk.background(() -> desk.equipment().archives().restore(file, shop), this::open);
+    desk.longWork(
+        "Bringing a job back", () -> desk.equipment().archives().restore(file, shop), this::open);
   }
 
   @Override
@@ -83,8 +85,17 @@ public final class JobsScreen implements Screen {
 
   @Override
   public void shown() {
-    desk.attempt(() -> list.setItems(model.lines(desk.shelf())));
-    none.setVisible(list.items().isEmpty());
+    int number = ++asked;
+    Shelf shelf = desk.shelf();
+    desk.longWork("Reading the list of jobs", shelf::list, jobs -> show(number, jobs));
+  }
+
+  /** Shows the list that was asked for last. */
+  private void show(int number, List<Shelf.Entry> jobs) {
+    if (number == asked) {
+      list.setItems(model.lines(jobs));
+      none.setVisible(jobs.isEmpty());
+    }
   }
 
   @Override

@@ -1,7 +1,7 @@
 package wherefrom.ui.money;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,8 +9,11 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.files.Outgoing;
 import wherefrom.job.CostLine;
+import wherefrom.job.FileNames;
 import wherefrom.job.MoneyCsv;
+import wherefrom.job.TableFile;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
@@ -20,6 +23,7 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.files.Saving;
 
 /** Money: where the budget stands, and the cost lines. */
 public final class MoneyScreen implements Screen {
@@ -127,36 +131,31 @@ public final class MoneyScreen implements Screen {
   }
 
   private void out() {
-    desk.navigator()
-        .open(
-            () ->
-                FilesScreen.folder(
-                    desk, "Where to save the table", desk.settings().shop(), this::write));
+    byte[] table = new MoneyCsv(desk.getJob()).write().getBytes(StandardCharsets.UTF_8);
+    new Saving<>(
+            desk,
+            "Where to save the table",
+            FileNames.of(desk.state().name(), "money", ".csv"),
+            out -> write(table, out),
+            (file, written) -> desk.say("The table is " + file + "."))
+        .ask();
   }
 
-  private void write(Path folder) {
-    desk.attempt(
-        () -> {
-          Path file = folder.resolve("money.csv");
-          String table = new MoneyCsv(desk.getJob()).write();
-          Files.writeString(file, table, StandardCharsets.UTF_8);
-          desk.say("The table is " + file + ".");
-        });
+  private static byte[] write(byte[] table, Outgoing out) throws IOException {
+    out.write(stream -> stream.write(table));
+    return table;
   }
 
   private void in() {
     desk.navigator()
-        .open(
-            () ->
-                FilesScreen.file(
-                    desk, "Which table?", desk.settings().shop(), List.of(".csv"), this::read));
+        .open(() -> FilesScreen.file(desk, "Which table?", List.of(".csv"), this::read));
   }
 
   private void read(Path file) {
     desk.attempt(
         () -> {
           int before = model.lines().size();
-          String text = Tables.read(file);
+          String text = TableFile.read(file);
           desk.say(
               new MoneyCsv(desk.getJob())
                   .read(text)

@@ -50,16 +50,11 @@ public final class PhotoTaking {
   }
 
   private static void fromFile(Desk desk, About about) {
-    Path start = desk.settings().shop();
     desk.navigator()
         .open(
             () ->
                 FilesScreen.file(
-                    desk,
-                    "Photo: " + about.words(),
-                    start,
-                    PICTURES,
-                    file -> keep(desk, about, file)));
+                    desk, "Photo: " + about.words(), PICTURES, file -> keep(desk, about, file)));
   }
 
   private static void keep(Desk desk, About about, Path picture) {

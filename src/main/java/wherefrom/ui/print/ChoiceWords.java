@@ -7,6 +7,20 @@ import wherefrom.job.TagChoice;
 final class ChoiceWords {
   private ChoiceWords() {}
 
+  /** What a sheet holds, in a word or two. */
+  static String fileKind(TagChoice choice) {
+    if (choice instanceof TagChoice.Baskets) {
+      return "basket tags";
+    }
+    if (choice instanceof TagChoice.PlaceCards) {
+      return "place cards";
+    }
+    if (choice instanceof TagChoice.ActionCards) {
+      return "action cards";
+    }
+    return choice instanceof TagChoice.ScannerSetUp ? "scanner card" : "tags";
+  }
+
   static String of(EngineJob job, TagChoice choice) {
     if (choice instanceof TagChoice.OfKind kind) {
       return "tags of the " + kind.kind().plural();

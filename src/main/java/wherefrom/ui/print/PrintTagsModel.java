@@ -122,6 +122,11 @@ final class PrintTagsModel {
         + (pages == 1 ? " page." : " pages.");
   }
 
+  /** What a file of an order is, for its name. */
+  String fileKind(PrintOrder order) {
+    return order.testPage() ? "test page" : ChoiceWords.fileKind(choice);
+  }
+
   /** Which names will not print whole, in a sentence; empty when all do. */
   String warning() {
     return order(false).flatMap(order -> Unprintable.warning(printer, order)).orElse("");

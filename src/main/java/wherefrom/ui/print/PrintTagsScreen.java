@@ -1,6 +1,5 @@
 package wherefrom.ui.print;
 
-import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -11,6 +10,7 @@ import java.util.concurrent.Callable;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import wherefrom.job.FileNames;
 import wherefrom.job.Nudge;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
@@ -28,6 +28,7 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.files.Saving;
 
 /** Printing tags and cards: what, on which label stock, from which label on. */
 public final class PrintTagsScreen implements Screen {
@@ -189,12 +190,10 @@ public final class PrintTagsScreen implements Screen {
 
   private void stock(String name) {
     if (name.isEmpty()) {
-      Path shop = desk.settings().shop();
       desk.navigator()
           .open(
               () ->
-                  FilesScreen.file(
-                      desk, "Stock file", shop, STOCK_FILE, file -> stock(file.toString())));
+                  FilesScreen.file(desk, "Stock file", STOCK_FILE, file -> stock(file.toString())));
       return;
     }
     model.chooseStock(name);
@@ -226,40 +225,35 @@ public final class PrintTagsScreen implements Screen {
   }
 
   private void print(boolean testPage) {
-    order(testPage)
-        .ifPresent(order -> work(order, () -> desk.equipment().printer().print(order), ""));
+    order(testPage).ifPresent(order -> work(order, () -> desk.equipment().printer().print(order)));
   }
 
   private void save(boolean testPage) {
-    order(testPage)
-        .ifPresent(
-            order ->
-                desk.navigator()
-                    .open(
-                        () ->
-                            FilesScreen.folder(
-                                desk,
-                                "Where to save the PDF",
-                                desk.settings().shop(),
-                                folder -> saveIn(order, folder))));
+    order(testPage).ifPresent(this::save);
   }
 
-  private void saveIn(PrintOrder order, Path folder) {
+  private void save(PrintOrder order) {
     String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
-    Path file = folder.resolve("tags-" + stamp + ".pdf");
-    work(order, () -> desk.equipment().printer().save(order, file), " The file is " + file + ".");
+    String name = FileNames.of(desk.state().name(), model.fileKind(order) + " " + stamp, ".pdf");
+    new Saving<>(
+            desk,
+            "Where to save the PDF",
+            name,
+            out -> desk.equipment().printer().save(order, out),
+            (file, outcome) -> printed(order, outcome, " The file is " + file + "."))
+        .ask();
   }
 
-  private void work(PrintOrder order, Callable<PrintOutcome> work, String where) {
-    desk.background(
-        work,
-        outcome -> {
-          desk.attempt(
-              () -> {
-                String said = model.printed(order, outcome);
-                desk.say(outcome instanceof PrintOutcome.Printed ? said + where : said);
-              });
-          desk.navigator().changed();
+  private void work(PrintOrder order, Callable<PrintOutcome> work) {
+    desk.background(work, outcome -> printed(order, outcome, ""));
+  }
+
+  private void printed(PrintOrder order, PrintOutcome outcome, String where) {
+    desk.attempt(
+        () -> {
+          String said = model.printed(order, outcome);
+          desk.say(outcome instanceof PrintOutcome.Printed ? said + where : said);
         });
+    desk.navigator().changed();
   }
 }

@@ -1,14 +1,12 @@
 package wherefrom.ui.record;
 
 import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.files.Outgoing;
 import wherefrom.job.BuildRecord;
+import wherefrom.job.FileNames;
 import wherefrom.job.RecordSection;
 import wherefrom.job.Reports;
 import wherefrom.job.Unprintable;
@@ -19,7 +17,7 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.files.Saving;
 import wherefrom.ui.numbers.PlotsScreen;
 
 /** The build record, section by section; to be printed and taken along. */
@@ -27,7 +25,7 @@ public final class RecordScreen implements Screen {
 
   /** Writes the record to a file. */
   private interface Writing {
-    void write(Reports reports, BuildRecord record, Path file) throws IOException;
+    void write(Reports reports, BuildRecord record, Outgoing out) throws IOException;
   }
 
   private final Desk desk;
@@ -98,29 +96,21 @@ public final class RecordScreen implements Screen {
   }
 
   private void save(String ending, Writing writing) {
-    desk.navigator()
-        .open(
-            () ->
-                FilesScreen.folder(
-                    desk,
-                    "Where to save the record",
-                    desk.settings().shop(),
-                    write(ending, writing)));
-  }
-
-  private Consumer<Path> write(String ending, Writing writing) {
     BuildRecord record =
         BuildRecord.of(desk.getJob(), desk.equipment().photos())
             .withPlots(RecordPlots.of(desk.getJob()));
-    return folder -> {
-      Path file = folder.resolve(fileName(record.job()) + ending);
-      desk.background(
-          () -> {
-            writing.write(desk.equipment().reports(), record, file);
-            return file;
-          },
-          written -> desk.say("The record is " + written + "." + warning(ending, record)));
-    };
+    new Saving<>(
+            desk,
+            "Where to save the record",
+            FileNames.of(record.job(), "build record", ending),
+            out -> write(writing, record, out),
+            (file, written) -> desk.say("The record is " + file + "." + warning(ending, written)))
+        .ask();
+  }
+
+  private BuildRecord write(Writing writing, BuildRecord record, Outgoing out) throws IOException {
+    writing.write(desk.equipment().reports(), record, out);
+    return record;
   }
 
   /** What of it does not print; a table holds every sign. */
@@ -128,16 +118,5 @@ public final class RecordScreen implements Screen {
     return ending.equals(".pdf")
         ? Unprintable.warning(desk.equipment().printer(), record).map(said -> " " + said).orElse("")
         : "";
-  }
-
-  /** {@code build-record-barn-v8}: what every file system takes. */
-  private static String fileName(String job) {
-    List<String> words = new ArrayList<>();
-    for (String word : job.toLowerCase(Locale.ROOT).split("[^a-z0-9]+", -1)) {
-      if (!word.isEmpty()) {
-        words.add(word);
-      }
-    }
-    return "build-record" + (words.isEmpty() ? "" : "-" + String.join("-", words));
   }
 }

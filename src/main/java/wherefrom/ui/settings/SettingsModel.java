@@ -18,7 +18,8 @@ final class SettingsModel {
     SCANNER,
     CAMERA,
     SHOP,
-    COPY
+    COPY,
+    REPORT
   }
 
   record Line(What what, String heading, String now) {}
@@ -51,7 +52,8 @@ final class SettingsModel {
         new Line(
             What.COPY,
             "Copy of each job after a sitting",
-            now.secondCopy().map(Path::toString).orElse("none: choose a folder on a stick")));
+            now.secondCopy().map(Path::toString).orElse("none: choose a folder on a USB drive")),
+        new Line(What.REPORT, "Save a report", "version, system and log, when something is wrong"));
   }
 
   private static String screen(Settings now) {

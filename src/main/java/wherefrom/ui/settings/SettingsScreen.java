@@ -15,6 +15,7 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
+import wherefrom.ui.files.DriveFolder;
 import wherefrom.ui.files.FilesScreen;
 
 /** Everything that can be set, each as a row with what it is now. */
@@ -41,6 +42,7 @@ public final class SettingsScreen implements Screen {
       case SCANNER -> open(() -> new ScannerScreen(desk));
       case CAMERA -> open(() -> new CameraScreen(desk));
       case COPY -> copy();
+      case REPORT -> new ReportSaving(desk).ask();
       case SHOP -> open(() -> FilesScreen.folder(desk, "Shop folder", shop(), this::shop));
     }
   }
@@ -78,13 +80,13 @@ public final class SettingsScreen implements Screen {
     Runnable none = () -> change(desk.settings().withSecondCopy(Optional.empty()));
     List<Choice<Runnable>> choices =
         List.of(
-            new Choice<>(other, "Another folder", "on a stick or another disk"),
+            new Choice<>(other, "Another folder", "on a USB drive or another disk"),
             new Choice<>(none, "No more copies", "what was copied stays where it is"));
     choose("Copy of each job after a sitting", choices, Runnable::run);
   }
 
   private void copyFolder() {
-    open(() -> FilesScreen.folder(desk, "Folder for the copies", shop(), this::copyTo));
+    new DriveFolder(desk, "Folder for the copies", shop(), this::copyTo).ask();
   }
 
   private void copyTo(Path folder) {

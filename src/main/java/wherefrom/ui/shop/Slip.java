@@ -5,11 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import wherefrom.files.Outgoing;
+import wherefrom.job.FileNames;
 import wherefrom.job.PrintOutcome;
 import wherefrom.job.ShopVisit;
 import wherefrom.job.Unprintable;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.files.FilesScreen;
+import wherefrom.ui.files.Saving;
 
 /** The slip of a visit: to the printer, or as PDF into a folder. */
 final class Slip {
@@ -36,7 +38,7 @@ final class Slip {
   private PrintOutcome print(ShopVisit visit) throws IOException {
     Path file = Files.createTempFile("slip-visit-" + visit.number() + "-", ".pdf");
     try {
-      desk.equipment().reports().writeSlip(desk.state().name(), visit, file);
+      write(visit, Outgoing.replacing(file));
       String title = desk.state().name() + ": machine shop, visit " + visit.number();
       return desk.equipment().printer().printFile(file, title);
     } finally {
@@ -63,30 +65,23 @@ final class Slip {
   void save() {
     use(
         visit ->
-            desk.navigator()
-                .open(
-                    () ->
-                        FilesScreen.folder(
-                            desk,
-                            "Where to save the slip",
-                            desk.settings().shop(),
-                            folder -> write(visit, folder))));
+            new Saving<>(
+                    desk,
+                    "Where to save the slip",
+                    FileNames.of(desk.state().name(), "slip visit " + visit.number(), ".pdf"),
+                    out -> write(visit, out),
+                    (file, written) ->
+                        desk.say(
+                            "The slip is "
+                                + file
+                                + ". Print it at 100 % and send it along."
+                                + warning(written)))
+                .ask());
   }
 
-  private void write(ShopVisit visit, Path folder) {
-    Path file = folder.resolve("slip-visit-" + visit.number() + ".pdf");
-    String name = desk.state().name();
-    desk.background(
-        () -> {
-          desk.equipment().reports().writeSlip(name, visit, file);
-          return file;
-        },
-        written ->
-            desk.say(
-                "The slip is "
-                    + written
-                    + ". Print it at 100 % and send it along."
-                    + warning(visit)));
+  private ShopVisit write(ShopVisit visit, Outgoing out) throws IOException {
+    desk.equipment().reports().writeSlip(desk.state().name(), visit, out);
+    return visit;
   }
 
   private void use(Consumer<ShopVisit> deed) {

@@ -35,12 +35,11 @@ public final class TrayTaking {
   }
 
   private static void fromFile(Desk desk, TrayPurpose purpose) {
-    Path start = desk.settings().shop();
     desk.navigator()
         .open(
             () ->
                 FilesScreen.file(
-                    desk, purpose.title(), start, PICTURES, file -> read(desk, purpose, file)));
+                    desk, purpose.title(), PICTURES, file -> read(desk, purpose, file)));
   }
 
   private static void read(Desk desk, TrayPurpose purpose, Path file) {

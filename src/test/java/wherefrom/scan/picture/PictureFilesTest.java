@@ -317,7 +317,7 @@ class PictureFilesTest {
     assertThatThrownBy(() -> pictures.load(huge))
         .isInstanceOf(IOException.class)
         .hasMessage(
-            huge + " is too large with 40000 x 30000 pixels: cut out the part with the tag.");
+            huge + " is too large with 40000 x 30000 pixels: cut out the part that matters.");
   }
 
   /** Whatever bytes go wrong, the answer is a picture or a sentence that names the file. */

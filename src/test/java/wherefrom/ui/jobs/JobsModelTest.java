@@ -18,7 +18,7 @@ class JobsModelTest {
   void aJobSaysWhenItWasLeftWhatWasDoneLastAndWhatComesNext() {
     Clock later = Clock.offset(SampleJob.CLOCK, Duration.ofDays(140));
     PaperShelf shelf = new PaperShelf().put("barn", SampleJob.apart().job);
-    List<JobsModel.Line> lines = new JobsModel(later, NO_COPIES).lines(shelf);
+    List<JobsModel.Line> lines = new JobsModel(later, NO_COPIES).lines(shelf.list());
     assertThat(lines).hasSize(1);
     assertThat(lines.get(0).name()).isEqualTo("Barn V8");
     assertThat(lines.get(0).lines().get(0)).contains("4 May 2026, 140 days ago");
@@ -28,7 +28,7 @@ class JobsModelTest {
   @Test
   void aDamagedJobSaysWhatIsWrong() {
     PaperShelf shelf = new PaperShelf().putDamaged("spoilt", "Damaged in line 12.");
-    assertThat(new JobsModel(SampleJob.CLOCK, NO_COPIES).lines(shelf).get(0).lines())
+    assertThat(new JobsModel(SampleJob.CLOCK, NO_COPIES).lines(shelf.list()).get(0).lines())
         .containsExactly("Damaged in line 12.");
   }
 }

@@ -38,7 +38,9 @@ class PhotosFlowTest {
                     100,
                     Optional.empty(),
                     work -> work.run(),
-                    equipment -> equipment.settings = equipment.settings.withShop(shop)));
+                    equipment ->
+                        equipment.settings =
+                            equipment.settings.withShop(shop).withLastSaved(shop)));
   }
 
   private void at(ScreenId screen) throws IOException {

@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.files.Outgoing;
 import wherefrom.job.Archives;
 import wherefrom.job.Backups;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Camera;
 import wherefrom.job.Cameras;
 import wherefrom.job.ColourImage;
+import wherefrom.job.Drives;
 import wherefrom.job.Equipment;
 import wherefrom.job.FrameSource;
 import wherefrom.job.GreyImage;
@@ -26,6 +28,7 @@ import wherefrom.job.PictureMark;
 import wherefrom.job.Pictures;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.PrintOutcome;
+import wherefrom.job.Program;
 import wherefrom.job.Reading;
 import wherefrom.job.Reports;
 import wherefrom.job.Settings;
@@ -57,7 +60,7 @@ public final class SampleEquipment {
   public PrintOutcome fileOutcome = new PrintOutcome.Printed(0, 1);
 
   public final List<Path> exported = new ArrayList<>();
-  public final List<Path> reported = new ArrayList<>();
+  public final List<Outgoing> reported = new ArrayList<>();
   public final List<Camera> cameras = new ArrayList<>();
   public Settings settings = Settings.fresh(Path.of("shop"));
   public Reading reading = Reading.NOTHING;
@@ -68,6 +71,7 @@ public final class SampleEquipment {
   public Backups backups =
       (folder, second) ->
           new Backups.Copied(second.resolve(folder.getFileName()), 1, 1, List.of(), true);
+  public Drives drives = Drives.NONE;
   public Clock clock = SampleJob.CLOCK;
 
   /** Draws the sheets that are looked at before they are printed. */
@@ -98,6 +102,8 @@ public final class SampleEquipment {
         reports(),
         folder -> List.of(),
         (folder, second) -> backups.copy(folder, second),
+        drives,
+        new Program("1.2.3", Path.of("no log")),
         clock);
   }
 
@@ -105,17 +111,17 @@ public final class SampleEquipment {
   private Reports reports() {
     return new Reports() {
       @Override
-      public void writeRecord(BuildRecord record, Path pdf) {
+      public void writeRecord(BuildRecord record, Outgoing pdf) {
         reported.add(pdf);
       }
 
       @Override
-      public void writeTables(BuildRecord record, Path csv) {
+      public void writeTables(BuildRecord record, Outgoing csv) {
         reported.add(csv);
       }
 
       @Override
-      public void writeSlip(String jobName, ShopVisit visit, Path pdf) {
+      public void writeSlip(String jobName, ShopVisit visit, Outgoing pdf) {
         reported.add(pdf);
       }
     };
@@ -143,7 +149,7 @@ public final class SampleEquipment {
       }
 
       @Override
-      public void write(Layout layout, Path file) {}
+      public void write(Layout layout, Outgoing out) {}
     };
   }
 
@@ -192,7 +198,10 @@ public final class SampleEquipment {
   private static Pictures pictures() {
     return new Pictures() {
       @Override
-      public GreyImage load(Path file) {
+      public GreyImage load(Path file) throws IOException {
+        if (file.getFileName().toString().startsWith("bad")) {
+          throw new IOException(file + " is no picture that can be read.");
+        }
         return new GreyImage(1, 1, new byte[1]);
       }
 
@@ -202,7 +211,7 @@ public final class SampleEquipment {
       }
 
       @Override
-      public void saveMarked(GreyImage picture, List<PictureMark> marks, Path file) {}
+      public void saveMarked(GreyImage picture, List<PictureMark> marks, Outgoing png) {}
     };
   }
 
@@ -250,7 +259,7 @@ public final class SampleEquipment {
       }
 
       @Override
-      public PrintOutcome save(PrintOrder order, Path file) {
+      public PrintOutcome save(PrintOrder order, Outgoing out) {
         printed.add(order);
         return outcome();
       }

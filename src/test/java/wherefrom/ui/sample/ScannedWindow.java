@@ -9,6 +9,7 @@ import javafx.application.Platform;
 import javafx.scene.input.KeyCode;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
+import wherefrom.files.Outgoing;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PrintOrder;
 import wherefrom.job.Settings;
@@ -142,7 +143,7 @@ public final class ScannedWindow implements AutoCloseable {
   }
 
   /** Files that reports were written to. */
-  public List<Path> reported() {
+  public List<Outgoing> reported() {
     return window.equipment.reported;
   }
 

@@ -25,7 +25,8 @@ class CopyFolderTest {
                   100,
                   Optional.empty(),
                   Runnable::run,
-                  equipment -> equipment.settings = equipment.settings.withShop(shop));
+                  equipment ->
+                      equipment.settings = equipment.settings.withShop(shop).withLastSaved(folder));
           window.shell.desk().navigator().show(ScreenId.SETTINGS);
           window.layOut();
           return window;
@@ -47,7 +48,7 @@ class CopyFolderTest {
     Path shop = Files.createDirectories(folder.resolve("shop"));
     Path stick = Files.createDirectories(folder.resolve("stick"));
     SampleWindow window = settings(shop);
-    press(window, "Copy of each job", "Up", "stick (folder)", "Choose this folder");
+    press(window, "Copy of each job", "Another folder", "stick (folder)", "Choose this folder");
     assertThat(window.equipment.settings.secondCopy()).contains(stick);
     String words = Toolkit.on(window::words);
     assertThat(words).contains(stick.toString());
@@ -59,7 +60,7 @@ class CopyFolderTest {
   void theShopItselfIsNoPlaceForCopies() throws IOException {
     Path shop = Files.createDirectories(folder.resolve("shop"));
     SampleWindow window = settings(shop);
-    press(window, "Copy of each job", "Choose this folder");
+    press(window, "Copy of each job", "Another folder", "shop (folder)", "Choose this folder");
     assertThat(window.equipment.settings.secondCopy()).isEmpty();
     assertThat(window.shell.message()).contains("in the shop folder itself");
   }

@@ -1,0 +1,58 @@
+package wherefrom.ui.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import wherefrom.job.Drives;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+
+/**
+ * Asks where a copy goes: a drive that is plugged in, or any folder; warns where the copy would be
+ * lost together with what is copied.
+ *
+ * @param original what is copied
+ * @param done is given the folder
+ */
+public record DriveFolder(Desk desk, String title, Path original, Consumer<Path> done) {
+  private static final double GIGABYTE = 1e9;
+
+  /** Asks for the drive. */
+  public void ask() {
+    List<Choice<Runnable>> ways = new ArrayList<>();
+    for (Drives.Drive drive : desk.equipment().drives().list()) {
+      Runnable there = () -> chosen(drive.folder());
+      ways.add(new Choice<>(there, drive.folder().toString(), free(drive.freeBytes())));
+    }
+    String none = ways.isEmpty() ? "no USB drive is found: plug one in, or take a folder" : "";
+    ways.add(new Choice<>(this::askFolder, "Another folder", none));
+    choose(title, ways);
+  }
+
+  private static String free(long bytes) {
+    return String.format(Locale.ROOT, "%.1f GB free", bytes / GIGABYTE);
+  }
+
+  private void choose(String question, List<Choice<Runnable>> ways) {
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, question, ways, Runnable::run));
+  }
+
+  private void askFolder() {
+    desk.navigator().open(() -> FilesScreen.folder(desk, title, this::chosen));
+  }
+
+  private void chosen(Path folder) {
+    if (!desk.equipment().drives().isSameDisk(original, folder)) {
+      done.accept(folder);
+      return;
+    }
+    choose(
+        "That is the job's own disk: both are lost with it",
+        List.of(
+            new Choice<>(this::ask, "Choose another place", "a USB drive or another disk"),
+            new Choice<>(() -> done.accept(folder), "Copy there all the same", "")));
+  }
+}
