@@ -197,7 +197,7 @@ final class Chance {
     if (act.isChange()) {
       boolean cut = CUTS.contains(act.what());
       boolean byShop = WORKS.contains(act.what()) && random.nextInt(2) == 0;
-      return act.cutTo(cut ? any(List.of(-1, 10, 20)) : -1, byShop);
+      return act.cutTo(cut && !byShop ? any(List.of(-1, 10, 20)) : -1, byShop);
     }
     Kind kind = story.scene().piece(act.piece()).kind;
     if (kind.isShell() || kind == Kind.PISTON) {

@@ -137,7 +137,8 @@ final class Story {
       case CLOSE -> referee.canClose(act.what());
       case TAKE_BACK -> hasFacts();
       case ASK -> act.answer().equals("every") == scene.asked < 0;
-      case FIT, CHANGE, WORK, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
+      case CHANGE -> !act.what().equals("FLAT_TO_ROLLER") || !scene.rollers(acts + 1);
+      case FIT, WORK, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
     };
   }
 
