@@ -230,6 +230,7 @@ class CopyingTest {
           return 0;
         });
     leave(later);
+    readTheList(later);
     assertThat(words(later)).contains("It has changed since.");
   }
 
