@@ -284,6 +284,12 @@ run 0 debris opened --job "$small" all-bearings --look pass --note "even grey"
 says "Did it reach the mains? no"
 run 0 debris map --job "$small"
 
+# What the debris asks of bearings that are in keeps their sections open until it is answered.
+run 1 close --job "$small" mains
+says "Fitted, but"
+run 0 plan checks --job "$small"
+grep -oE "^R22:[^$t]*" "$here/said" > "$here/open"
+while read -r check; do run 0 plan answer --job "$small" --look pass "$check"; done < "$here/open"
 
 # ---- to the first start
 for section in mains rods; do

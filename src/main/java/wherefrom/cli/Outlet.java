@@ -42,7 +42,8 @@ record Outlet(String name, Place place, Outgoing out) {
       return Optional.empty();
     }
     if (name.get().equals(STANDARD_OUTPUT)) {
-      return Optional.of(new Outlet("standard output", Place.OPEN, Outgoing.into(answer.giveWay())));
+      return Optional.of(
+          new Outlet("standard output", Place.OPEN, Outgoing.into(answer.giveWay())));
     }
     Path file = call.path(option);
     boolean replace = call.has(REPLACE);

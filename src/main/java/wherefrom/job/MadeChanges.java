@@ -144,6 +144,8 @@ final class MadeChanges {
       removeCaps(where::equals);
       put("rod " + where, sequence, Change.at(ChangeKind.ROD_REPLACED, where), true, 0);
     } else if (old.kind() == PartKind.ROD_CAP || old.kind() == PartKind.MAIN_CAP) {
+      // What an earlier cap asked for is nothing to the one that replaced it.
+      changes.remove("cap " + where);
       if (!job.isMatched(replaced.newItem())) {
         put("cap " + where, sequence, Change.at(ChangeKind.CAP_REPLACED, where), true, 0);
       }

@@ -97,8 +97,7 @@ final class Pairs {
 
   private void listFollower(Place place) {
     Mates.findLeader(place)
-        .ifPresent(
-            leader -> followers.computeIfAbsent(leader, it -> new ArrayList<>()).add(place));
+        .ifPresent(leader -> followers.computeIfAbsent(leader, it -> new ArrayList<>()).add(place));
   }
 
   /** Work that was done, recorded by itself or counted back from the machine shop. */

@@ -112,8 +112,7 @@ final class PartsLedger {
     int item = first;
     for (Place place : places) {
       Part part = new Part(item, place, 1, 1, false);
-      if (parts.put(item, PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER))
-              != null
+      if (parts.put(item, PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER)) != null
           || owners.put(place, item) != null) {
         throw new IllegalStateException("part " + item + ", " + place.key() + ", stands twice");
       }

@@ -195,9 +195,7 @@ public final class Planning {
   }
 
   private Optional<Answer> findFault(Change change) {
-    return findWrong(change)
-        .or(() -> findSizeFault(change))
-        .map(Answer.Refused::new);
+    return findWrong(change).or(() -> findSizeFault(change)).map(Answer.Refused::new);
   }
 
   /** A size that nobody can read would be forgotten where the parts for it are bought. */

@@ -30,6 +30,8 @@ final class RecordSummary {
         state.rules().all().stream().filter(rule -> rule.consequence().effect().isCheck()).toList();
     row("Checks that the changes ask for", checks.size(), state.rules().openChecks().size());
     row("Places filled or left empty for a reason", state.places().size(), missing());
+    int against = new StillMissing(job).fittedBut().size();
+    rows.add(row(against > 0, "In, but something stands against it", "", none(against)));
     int cards = TorqueCards.holding(state).size();
     row("Torque cards done and checked by a second person", cards, TorqueRecord.open(state).size());
     shop();
@@ -59,7 +61,11 @@ final class RecordSummary {
 
   private void away(String what, Whereabouts where) {
     int away = count(part -> part.where() == where);
-    rows.add(row(away > 0, what, "", away == 0 ? "none" : away + ""));
+    rows.add(row(away > 0, what, "", none(away)));
+  }
+
+  private static String none(int count) {
+    return count == 0 ? "none" : Integer.toString(count);
   }
 
   private int count(Predicate<PartRecord> which) {

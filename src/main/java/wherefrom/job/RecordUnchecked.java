@@ -22,6 +22,10 @@ final class RecordUnchecked {
   RecordSection section() {
     List<RecordSection.Row> rows = new ArrayList<>();
     EngineJob state = job.state();
+    for (StillMissing.FittedBut one : new StillMissing(job).fittedBut()) {
+      String what = state.state(one.place()).words() + ": " + one.place().words();
+      rows.add(row(what, one.sentence(), ""));
+    }
     CheckWords checks = new CheckWords(state);
     for (StandingRule rule : state.rules().openChecks()) {
       rows.add(
@@ -39,6 +43,10 @@ final class RecordUnchecked {
       state
           .findExcuse(place)
           .ifPresent(reason -> rows.add(row("Left empty: " + place.words(), reason, "")));
+      state
+          .findSeated(place)
+          .flatMap(part -> state.findKept(part.item()))
+          .ifPresent(reason -> rows.add(row("Left in: " + place.words(), reason, "")));
     }
     return new RecordSection(
         "NOT CHECKED", List.of("what", "because", "source"), rows, "Nothing is left open.");

@@ -96,6 +96,10 @@ public record Resume(
     if (missing > 0) {
       return "Put together. Still missing: " + missing + ".";
     }
+    int against = new StillMissing(job).fittedBut().size();
+    if (against > 0) {
+      return "Something stands against " + against + " that are in. See what is still missing.";
+    }
     return new FirstStart(job).isDue()
         ? "Every section is closed. Put together, Close up: what comes before the first start."
         : "Every place is filled. Put together, Close up: close each section.";

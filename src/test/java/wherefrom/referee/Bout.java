@@ -53,7 +53,9 @@ final class Bout {
                 ? Optional.empty()
                 : Optional.of(
                     act.words(motor)
-                        + (done ? ": done, but the referee forbids it" : ": refused, but possible")));
+                        + (done
+                            ? ": done, but the referee forbids it"
+                            : ": refused, but possible")));
   }
 
   private Optional<String> differ(int piece, int slot, boolean turned) {

@@ -10,14 +10,31 @@ import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.referee.Act.Verb;
 
-/** A history drawn from a seed: a few places of an engine, a few changes, and what is done there. */
+/**
+ * A history drawn from a seed: a few places of an engine, a few changes, and what is done there.
+ */
 final class Chance {
   private static final List<String> CHANGES =
       List.of(
-          "NEW_FLAT_CAM", "CAM_REGROUND", "FLAT_TO_ROLLER", "LIFT_INCREASED", "HEAD_MILLED bank",
-          "DECK_MILLED bank", "GASKET_THICKNESS", "VALVE_JOB bank", "ROD_JOURNALS_GROUND",
-          "MAIN_JOURNALS_GROUND", "CRANK_POLISHED", "BORED bore", "HONED bore", "ROD_RESIZED bore",
-          "LINE_HONED", "HOT_TANKED", "SPRINGS_CHANGED", "CRANK_CHANGED", "PISTONS_CHANGED");
+          "NEW_FLAT_CAM",
+          "CAM_REGROUND",
+          "FLAT_TO_ROLLER",
+          "LIFT_INCREASED",
+          "HEAD_MILLED bank",
+          "DECK_MILLED bank",
+          "GASKET_THICKNESS",
+          "VALVE_JOB bank",
+          "ROD_JOURNALS_GROUND",
+          "MAIN_JOURNALS_GROUND",
+          "CRANK_POLISHED",
+          "BORED bore",
+          "HONED bore",
+          "ROD_RESIZED bore",
+          "LINE_HONED",
+          "HOT_TANKED",
+          "SPRINGS_CHANGED",
+          "CRANK_CHANGED",
+          "PISTONS_CHANGED");
 
   private static final Set<String> CUTS =
       Set.of("ROD_JOURNALS_GROUND", "MAIN_JOURNALS_GROUND", "BORED");
@@ -25,8 +42,16 @@ final class Chance {
   /** What the machine shop does, too. */
   private static final Set<String> WORKS =
       Set.of(
-          "ROD_JOURNALS_GROUND", "MAIN_JOURNALS_GROUND", "BORED", "HONED", "CRANK_POLISHED",
-          "ROD_RESIZED", "LINE_HONED", "HEAD_MILLED", "DECK_MILLED", "VALVE_JOB");
+          "ROD_JOURNALS_GROUND",
+          "MAIN_JOURNALS_GROUND",
+          "BORED",
+          "HONED",
+          "CRANK_POLISHED",
+          "ROD_RESIZED",
+          "LINE_HONED",
+          "HEAD_MILLED",
+          "DECK_MILLED",
+          "VALVE_JOB");
 
   private static final Set<String> FLAT_ONLY =
       Set.of("NEW_FLAT_CAM", "CAM_REGROUND", "FLAT_TO_ROLLER");
@@ -172,7 +197,7 @@ final class Chance {
     if (act.isChange()) {
       boolean cut = CUTS.contains(act.what());
       boolean byShop = WORKS.contains(act.what()) && random.nextInt(2) == 0;
-      return act.cutTo(cut ? any(List.of(-1, 10, 20)) : -1, byShop);
+      return act.cutTo(cut && !byShop ? any(List.of(-1, 10, 20)) : -1, byShop);
     }
     Kind kind = story.scene().piece(act.piece()).kind;
     if (kind.isShell() || kind == Kind.PISTON) {

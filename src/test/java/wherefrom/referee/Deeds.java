@@ -93,7 +93,9 @@ record Deeds(
       acts.add(Act.of(Verb.LOSE, it));
       acts.add(Act.of(Verb.SEND, it));
     }
-    String check = looks.get(piece.kind);
+    boolean hasFoot = piece.kind == Kind.LIFTER && !piece.isNew && !motor.roller;
+    String usual = looks.get(piece.kind);
+    String check = piece.kind == Kind.LIFTER && !hasFoot ? "lifter-sink" : usual;
     if (check != null) {
       acts.add(Act.look(it, check, "FAIL"));
       if (piece.looks.containsKey(check)) {

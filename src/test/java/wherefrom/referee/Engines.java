@@ -86,8 +86,7 @@ record Engines(Motor motor, Layout layout) {
   /** Everything came out and is back where it came from. */
   Bout together() {
     Bout bout = apart();
-    motor.slots.forEach(
-        slot -> bout.perform(Act.at(Act.Verb.FIT, slot.at(), slot.at())));
+    motor.slots.forEach(slot -> bout.perform(Act.at(Act.Verb.FIT, slot.at(), slot.at())));
     return bout;
   }
 }

@@ -53,6 +53,7 @@ class Program {
       Clock.fixed(Instant.parse("2026-03-01T09:00:00Z"), ZoneOffset.UTC);
 
   private final Motor motor;
+  private final MemoryLogbook logbook;
   private final OpenJob job;
   private final Place[] places;
   private final Map<String, Integer> slots = new HashMap<>();
@@ -60,21 +61,20 @@ class Program {
   /** The item number of each piece that the referee knows. */
   private final Map<Integer, Integer> items = new HashMap<>();
 
-  /** How many entries each act that stands has logged. */
-  private final Deque<Integer> entries = new ArrayDeque<>();
+  /** How many steps each act is: work is ordered, then counted back; all else is one. */
+  private final Deque<Integer> steps = new ArrayDeque<>();
 
   Program(Motor motor, Layout layout) {
-    this(
-        motor,
-        opened(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
+    this(motor, logbook(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
     for (Slot slot : motor.slots) {
       items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
     }
   }
 
-  private Program(Motor motor, OpenJob job) {
+  private Program(Motor motor, MemoryLogbook logbook) {
     this.motor = motor;
-    this.job = job;
+    this.logbook = logbook;
+    this.job = new OpenJob(logbook, CLOCK);
     this.places =
         motor.slots.stream()
             .map(slot -> Place.find(slot.key()).orElseThrow())
@@ -84,21 +84,21 @@ class Program {
     }
   }
 
-  private static OpenJob opened(JobEntry... entries) {
+  private static MemoryLogbook logbook(JobEntry... entries) {
     MemoryLogbook logbook = new MemoryLogbook();
     for (JobEntry entry : entries) {
       logbook.append(CLOCK.instant(), entry);
     }
-    return new OpenJob(logbook, CLOCK);
+    return logbook;
   }
 
   /** The program opened anew on the logbook of another, to go on in another way. */
   Program(Program other) {
     this(
         other.motor,
-        opened(other.job.history().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)));
+        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)));
     items.putAll(other.items);
-    entries.addAll(other.entries);
+    steps.addAll(other.steps);
   }
 
   Program copy() {
@@ -110,13 +110,13 @@ class Program {
     int before = job.history().size();
     boolean done = act.verb() == Act.Verb.TAKE_BACK ? takeBack() : doIt(act);
     if (act.verb() != Act.Verb.TAKE_BACK && job.history().size() > before) {
-      entries.push(job.history().size() - before);
+      steps.push(act.verb() == Act.Verb.WORK ? 2 : 1);
     }
     return done;
   }
 
   private boolean takeBack() {
-    int count = entries.isEmpty() ? 0 : entries.pop();
+    int count = steps.isEmpty() ? 0 : steps.pop();
     for (int at = 0; at < count; at++) {
       job.takeBack();
     }
@@ -125,7 +125,8 @@ class Program {
 
   private boolean doIt(Act act) {
     return switch (act.verb()) {
-      case OUT -> new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
+      case OUT ->
+          new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
       case FIT -> fit(act);
       case ON_PURPOSE -> fitOnPurpose(act);
       case TAKE_OUT -> done(new Handling(job).tookOut(item(act), "again"));
@@ -154,8 +155,7 @@ class Program {
       case SLOT_UNKNOWN ->
           new Planning(job).slotUnknown(item(act), "mixed up") instanceof Planning.Answer.Made;
       case LOOK -> look(Subject.ofPart(item(act)), act);
-      case LOBE ->
-          look(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
+      case LOBE -> look(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
       case DECIDE ->
           new Deciding(job).decide(item(act), Decision.valueOf(act.answer()), "so it is")
               instanceof Deciding.Answer.Decided;
@@ -174,7 +174,7 @@ class Program {
     return act.slot() < 0 ? "" : "0.0" + act.slot() + " in";
   }
 
-  /** Orders work at the machine shop and counts it back. */
+  /** Orders work at the machine shop, of no said size, and counts it back. */
   private boolean work(Act act) {
     ShopWork work =
         Arrays.stream(ShopWork.values())
@@ -183,8 +183,7 @@ class Program {
             .orElseThrow();
     List<String> where = act.answer().isEmpty() ? List.of() : List.of(act.answer());
     MachineShop shop = new MachineShop(job);
-    boolean ordered =
-        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", size(act), "", false)));
+    boolean ordered = done(shop.add(9, new ShopOrder(work, where, "block", 1, "", "", "", false)));
     List<ShopVisit.Line> lines = shop.findVisit(9).orElseThrow().lines();
     int line = lines.get(lines.size() - 1).line().line();
     return ordered && done(shop.backByCount(9, line, 1, "", ""));

@@ -33,7 +33,9 @@ final class Referee {
     }
   }
 
-  /** @param since the act that it follows from; 0 where it was always so */
+  /**
+   * @param since the act that it follows from; 0 where it was always so
+   */
   private record Objection(Word word, int since) {}
 
   private static final int NONE = -1;
@@ -48,10 +50,19 @@ final class Referee {
 
   private final Marks sort;
 
+  private final Marks flat;
+  private final Marks roller;
+
   /** The checks that parts wait for, and the work without which they cannot be used. */
   private final Marks waits;
 
   private final Marks work;
+
+  /** The causes of that work, and of refusals that a machinist can lift. */
+  private final Marks workBy;
+
+  private final Marks refused;
+  private final Marks refusedBy;
 
   private final Map<String, Boolean> openKeys = new LinkedHashMap<>();
 
@@ -61,8 +72,13 @@ final class Referee {
     this.worn = new Marks(motor);
     this.size = new Marks(motor);
     this.sort = new Marks(motor);
+    this.flat = new Marks(motor);
+    this.roller = new Marks(motor);
     this.waits = new Marks(motor);
     this.work = new Marks(motor);
+    this.workBy = new Marks(motor);
+    this.refused = new Marks(motor);
+    this.refusedBy = new Marks(motor);
     for (Change cause : Causes.of(scene)) {
       for (Row row : Rulebook.ROWS) {
         if (row.changes().contains(cause.what()) && isAbout(row, cause)) {
@@ -75,7 +91,7 @@ final class Referee {
   /** Whether a row has anything to speak of here. */
   private boolean isAbout(Row row, Change cause) {
     boolean self = row.cover().equals("self");
-    return row.isFor(motor)
+    return row.isFor(scene.rollers(cause.since()))
         && (self
             ? row.speaksOf(scene.piece(cause.piece()).kind)
             : motor.slots.stream().anyMatch(slot -> row.speaksOf(slot.kind())));
@@ -86,9 +102,19 @@ final class Referee {
       case "wear" -> worn.mark(row, cause, cause.since());
       case "size" -> size.mark(row, cause, cause.since());
       case "sort" -> sort.mark(row, cause, cause.since());
-      case "refuse" -> worn.mark(row, cause, openSince(row, cause));
-      case "forbid" -> work.mark(row, cause, openSince(row, cause));
+      case "flat" -> flat.mark(row, cause, cause.since());
+      case "roller" -> roller.mark(row, cause, cause.since());
+      case "refuse" -> forbid(row, cause, refused, refusedBy);
+      case "forbid" -> forbid(row, cause, work, workBy);
       default -> waits.mark(row, cause, openSince(row, cause));
+    }
+  }
+
+  private void forbid(Row row, Change cause, Marks since, Marks by) {
+    int open = openSince(row, cause);
+    if (open != NONE) {
+      since.mark(row, cause, open);
+      by.mark(row, cause, cause.since());
     }
   }
 
@@ -116,8 +142,7 @@ final class Referee {
     if (!motor.canLive(piece.kind, motor.slot(slot))) {
       return Word.WRONG_KIND;
     }
-    if (piece.kind.isShell()
-        && motor.slot(piece.home).isUpper() != motor.slot(slot).isUpper()) {
+    if (piece.kind.isShell() && motor.slot(piece.home).isUpper() != motor.slot(slot).isUpper()) {
       return Word.WRONG_HALF;
     }
     if (piece.state == State.FITTED) {
@@ -158,18 +183,31 @@ final class Referee {
   /** A used part is banned by any; a new one by wear once it ran, by size and sort if older. */
   private int bannedSince(Piece piece, int slot, int home) {
     int worn = this.worn.of(piece, slot, home);
-    boolean ran = !piece.isNew || piece.ran != Piece.NEVER && piece.ran < worn;
-    int sort = this.sort.of(piece, slot, home);
-    boolean other = !piece.isNew || piece.takenOn <= sort && !piece.sort.equals("roller");
-    int since = Math.max(ran ? worn : NONE, other ? sort : NONE);
-    since = Math.max(since, sizeSince(piece, slot, this.size.of(piece, slot, home)));
+    int refused = this.refused.of(piece, slot, home);
+    boolean knownRefused = hasRunBefore(piece, refusedBy.of(piece, slot, home));
+    int sort = sortSince(piece, "?", this.sort.of(piece, slot, home));
+    int flat = sortSince(piece, "flat", this.flat.of(piece, slot, home));
+    int roller = sortSince(piece, "roller", this.roller.of(piece, slot, home));
+    int size = this.size.of(piece, slot, home);
+    int since =
+        Math.max(hasRunBefore(piece, worn) ? worn : NONE, Math.max(sort, Math.max(flat, roller)));
+    since = Math.max(since, knownRefused ? refused : NONE);
+    since = Math.max(since, isOfBefore(piece, slot, size) ? size : NONE);
     return isOfWrongSize(piece, slot) ? Math.max(since, piece.takenOn) : since;
   }
 
-  /** What asks for another size hits a used part, and a new one of before that is not of it. */
-  private int sizeSince(Piece piece, int slot, int since) {
-    boolean old = piece.takenOn <= since && !isOfSize(piece, slot);
+  private static int sortSince(Piece piece, String wanted, int since) {
+    boolean old = piece.takenOn <= since && !piece.sort.equals(wanted);
     return !piece.isNew || old ? since : NONE;
+  }
+
+  private static boolean hasRunBefore(Piece piece, int act) {
+    return !piece.isNew || piece.ran != Piece.NEVER && piece.ran < act;
+  }
+
+  /** What asks for another size hits a used part, and a new one of before that is not of it. */
+  private boolean isOfBefore(Piece piece, int slot, int act) {
+    return !piece.isNew || piece.takenOn <= act && !isOfSize(piece, slot);
   }
 
   private boolean isOfSize(Piece piece, int slot) {
@@ -178,7 +216,7 @@ final class Referee {
 
   private boolean isOfWrongSize(Piece piece, int slot) {
     int cut = scene.cut(motor.slot(slot));
-    return piece.size >= 0 && cut >= 0 && piece.size != cut;
+    return piece.size >= 0 && scene.isCut(motor.slot(slot)) && cut >= 0 && piece.size != cut;
   }
 
   private int notClearedSince(Piece piece, int slot, int home) {
@@ -188,7 +226,8 @@ final class Referee {
   }
 
   private int workSince(Piece piece, int slot, int home) {
-    return sizeSince(piece, slot, work.of(piece, slot, home));
+    boolean hit = isOfBefore(piece, slot, workBy.of(piece, slot, home));
+    return hit ? work.of(piece, slot, home) : NONE;
   }
 
   private int decisionSince(Piece piece) {

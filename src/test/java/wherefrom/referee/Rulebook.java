@@ -12,9 +12,10 @@ import java.util.Set;
  */
 final class Rulebook {
   /**
-   * What a row does: used parts must be new because of wear, size or sort; unless the check of that
-   * name is passed, {@code forbid} because of the size, {@code refuse} because of wear; with {@code
-   * check} they wait for it.
+   * What a row does: used parts must be new because of wear, size or sort, {@code flat} and {@code
+   * roller} being sorts that a new part may be of; unless the check of that name is passed, {@code
+   * forbid} because of the size, {@code refuse} because of wear; with {@code check} they wait for
+   * it.
    *
    * @param engine only where the lifters are {@code flat}, or {@code roll}
    * @param cover {@code all} over the engine; the {@code bank}; the place {@code here}, whatever
@@ -29,12 +30,14 @@ final class Rulebook {
       String cover,
       Set<String> kinds) {
 
-    boolean isFor(Motor motor) {
-      return engine.isEmpty() || engine.equals(motor.roller ? "roll" : "flat");
+    boolean isFor(boolean roller) {
+      return engine.isEmpty() || engine.equals(roller ? "roll" : "flat");
     }
 
     boolean speaksOf(Kind kind) {
-      return kinds.contains(kind.key) || kind != Kind.LIFTER && kinds.contains("others");
+      return kinds.contains(kind.key)
+          || kind.isShell() && kinds.contains("shells")
+          || kind != Kind.LIFTER && kinds.contains("others");
     }
 
     /** {@code R11:pushrod-length@1EX} */
@@ -45,74 +48,98 @@ final class Rulebook {
 
   private static final String TABLE =
       """
-      R1  | NEW_FLAT_CAM CAM_REGROUND     | flat | wear   | new              | all  | lifter
-      R1  | NEW_FLAT_CAM CAM_REGROUND     |      | check  | spring-load      | all  | spring
-      R2  | FOOT_WORN                     | flat | wear   | new              | self | lifter
-      R3  | SLOT_UNKNOWN                  | flat | refuse | machinist        | self | lifter
-      R3  | SLOT_UNKNOWN                  |      | check  | as-new-mate      | self | others
-      R3  | SLOT_UNKNOWN                  | roll | check  | as-new-mate      | self | lifter
-      R4  | LIFTER_REPLACED               |      | check  | lobe-lift        | own  | lifter
-      R5  | LOBE_FAILED                   |      | wear   | new              | all  | lifter
-      R5  | LOBE_FAILED                   |      | check  | lifter-bores     | all  | lifter
-      R7  | FLAT_TO_ROLLER                |      | sort   | new              | all  | lifter
-      R7  | FLAT_TO_ROLLER                |      | sort   | shorter          | all  | pushrod
-      R7  | FLAT_TO_ROLLER                |      | check  | springs          | all  | spring
-      R7  | NEW_ROLLER_CAM                | flat | sort   | new              | all  | lifter
-      R7  | NEW_ROLLER_CAM                | flat | sort   | shorter          | all  | pushrod
-      R7  | NEW_ROLLER_CAM                | flat | check  | springs          | all  | spring
-      R8  | PUSHROD_REPLACED              |      | check  | both-ends        | own  | pushrod
-      R9  | LIFT_INCREASED                |      | check  | coil-bind        | all  | spring
-      R9  | LIFT_INCREASED                |      | check  | retainer-seal    | all  | spring
-      R9  | LIFT_INCREASED                |      | check  | rocker-slot      | all  | rocker
-      R10 | ROCKER_REPLACED               |      | wear   | new              | own  | pivot
-      R10 | ROCKER_REPLACED               |      | check  | ratio            | own  | rocker
-      R10 | ROCKER_REPLACED               |      | check  | oil-hole         | own  | rocker
-      R11 | NEW_FLAT_CAM CAM_REGROUND FLAT_TO_ROLLER GASKET_THICKNESS | | check | pushrod-length | here | pushrod
-      R11 | NEW_ROLLER_CAM                | flat | check  | pushrod-length   | here | pushrod
-      R11 | HEAD_MILLED DECK_MILLED VALVE_JOB | |   check  | pushrod-length   | here | pushrod
-      R11 | LIFTER_REPLACED ROCKER_REPLACED VALVE_REPLACED | | check | pushrod-length | here | pushrod
-      R12 | VALVE_JOB                     |      | check  | installed-height | bank | spring
-      R12 | VALVE_JOB                     |      | check  | tip-height       | bank | valve
-      R12 | VALVE_JOB                     |      | check  | margin           | bank | valve
-      R13 | VALVE_REPLACED                |      | check  | guide            | own  | valve
-      R13 | VALVE_REPLACED                |      | check  | seat             | own  | valve
-      R16 | ROD_JOURNALS_GROUND           |      | size   | rod-new          | all  | rod-shell
-      R16 | ROD_JOURNALS_GROUND           |      | check  | rod-fillets      | all  | rod-shell
-      R16 | MAIN_JOURNALS_GROUND          |      | size   | main-new         | all  | main-shell
-      R16 | MAIN_JOURNALS_GROUND          |      | check  | main-fillets     | all  | main-shell
-      R17 | CRANK_POLISHED                |      | check  | shell-wall       | all  | rod-shell main-shell
-      R18 | BORED                         |      | size   | new              | all  | piston
-      R18 | BORED                         |      | check  | piston-clearance | all  | piston
-      R19 | HONED                         |      | check  | piston-clearance | here | piston
-      R20 | ROD_RESIZED                   |      | wear   | new              | own  | rod-shell
-      R20 | ROD_RESIZED                   |      | check  | round            | own  | rod-shell
-      R21 | LINE_HONED                    |      | wear   | new              | all  | main-shell
-      R21 | LINE_HONED                    |      | check  | caps             | all  | main-cap
-      R22 | BEARING_FAILED                |      | wear   | new              | all  | rod-shell main-shell
-      R22 | BEARING_FAILED LOBE_FAILED    |      | check  | journals         | all  | rod-shell main-shell
-      R22 | BEARING_FAILED LOBE_FAILED    |      | check  | galleries        | all  | rod-shell main-shell
-      R23 | CAP_LOST CAP_REPLACED         |      | forbid | align-bore       | own  | rod-cap rod-shell rod
-      R23 | CAP_LOST CAP_REPLACED         |      | forbid | align-bore       | here | main-cap main-shell
-      R23 | CAP_LOST CAP_REPLACED         |      | check  | align-bore-done  | own  | rod-shell
-      R23 | CAP_LOST CAP_REPLACED         |      | check  | align-bore-done  | here | main-shell
-      R25 | PUSHROD_BENT                  |      | wear   | new              | self | pushrod
-      R25 | PUSHROD_BENT                  |      | check  | lifter           | here | lifter
-      R25 | PUSHROD_BENT                  |      | check  | rocker-and-stud  | here | rocker
-      R25 | PUSHROD_BENT                  |      | check  | stem-and-tip     | here | valve
-      R29 | HOT_TANKED                    |      | wear   | new              | all  | cam-bearing
-      R30 | SPRINGS_CHANGED               |      | sort   | new              | all  | spring
-      R30 | SPRINGS_CHANGED               |      | check  | spring-seat      | all  | retainer keepers
-      R30 | SPRINGS_CHANGED               |      | check  | spring-height    | all  | spring
-      R30 | SPRINGS_CHANGED               |      | check  | coil-bind        | all  | spring
-      R30 | SPRINGS_CHANGED               |      | check  | retainer-seal    | all  | spring
-      R30 | SPRINGS_CHANGED               |      | check  | loads            | all  | spring
-      R31 | CRANK_CHANGED                 |      | size   | new              | all  | rod-shell main-shell
-      R31 | CRANK_CHANGED                 |      | check  | crank-journals   | all  | rod-shell main-shell
-      R32 | PISTONS_CHANGED               |      | sort   | new              | all  | piston
-      R32 | PISTONS_CHANGED               |      | check  | piston-to-bore   | all  | piston
-      R32 | PISTONS_CHANGED               |      | check  | pin-and-front    | all  | piston
-      R33 | ROD_REPLACED                  |      | wear   | new              | own  | rod-shell
-      R33 | ROD_REPLACED                  |      | check  | big-end          | own  | rod
+      R1  | NEW_FLAT_CAM CAM_REGROUND  | flat | wear   | new              | all  | lifter
+      R1  | NEW_FLAT_CAM CAM_REGROUND  | flat | check  | spring-load      | all  | spring
+      R1  | NEW_FLAT_CAM CAM_REGROUND  | flat | check  | pushrod-ends     | all  | pushrod
+      R2  | FOOT_WORN                  | flat | wear   | new              | self | lifter
+      R3  | SLOT_UNKNOWN               | flat | refuse | machinist        | self | lifter
+      R3  | SLOT_UNKNOWN               |      | check  | as-new-mate      | self | others
+      R3  | SLOT_UNKNOWN               | roll | check  | as-new-roller    | self | lifter
+      R4  | LIFTER_REPLACED            |      | check  | lobe-lift        | own  | lifter
+      R4  | LIFTER_REPLACED            |      | check  | pushrod-ends     | own  | pushrod
+      R5  | LOBE_FAILED                |      | wear   | new              | all  | lifter
+      R5  | LOBE_FAILED                |      | check  | lifter-bores     | all  | lifter
+      R7  | FLAT_TO_ROLLER             |      | roller | new              | all  | lifter
+      R7  | FLAT_TO_ROLLER             |      | sort   | shorter          | all  | pushrod
+      R7  | FLAT_TO_ROLLER             |      | check  | springs          | all  | spring
+      R7  | NEW_ROLLER_CAM             | flat | roller | new              | all  | lifter
+      R7  | NEW_ROLLER_CAM             | flat | sort   | shorter          | all  | pushrod
+      R7  | NEW_ROLLER_CAM             | flat | check  | springs          | all  | spring
+      R8  | PUSHROD_REPLACED           |      | check  | both-ends        | own  | pushrod
+      R9  | LIFT_INCREASED             |      | check  | coil-bind        | all  | spring
+      R9  | LIFT_INCREASED             |      | check  | retainer-seal    | all  | spring
+      R9  | LIFT_INCREASED             |      | check  | guide-top        | all  | spring
+      R9  | LIFT_INCREASED             |      | check  | rocker-slot      | all  | rocker
+      R9  | LIFT_INCREASED             |      | check  | studs            | all  | rocker
+      R10 | ROCKER_REPLACED            |      | wear   | new              | own  | pivot
+      R10 | ROCKER_REPLACED            |      | check  | ratio            | own  | rocker
+      R10 | ROCKER_REPLACED            |      | check  | oil-hole         | own  | rocker
+      R10 | ROCKER_REPLACED            |      | check  | pushrod-ends     | own  | pushrod
+      R11 | NEW_FLAT_CAM CAM_REGROUND  |      | check  | pushrod-length   | here | pushrod
+      R11 | FLAT_TO_ROLLER             |      | check  | pushrod-length   | here | pushrod
+      R11 | GASKET_THICKNESS           |      | check  | pushrod-length   | here | pushrod
+      R11 | NEW_ROLLER_CAM             | flat | check  | pushrod-length   | here | pushrod
+      R11 | HEAD_MILLED DECK_MILLED    |      | check  | pushrod-length   | here | pushrod
+      R11 | VALVE_JOB                  |      | check  | pushrod-length   | here | pushrod
+      R11 | LIFTER_REPLACED            |      | check  | pushrod-length   | here | pushrod
+      R11 | ROCKER_REPLACED            |      | check  | pushrod-length   | here | pushrod
+      R11 | VALVE_REPLACED             |      | check  | pushrod-length   | here | pushrod
+      R12 | VALVE_JOB                  |      | check  | installed-height | bank | spring
+      R12 | VALVE_JOB                  |      | check  | tip-height       | bank | valve
+      R12 | VALVE_JOB                  |      | check  | margin           | bank | valve
+      R12 | VALVE_JOB                  |      | check  | seat-width       | bank | valve
+      R13 | VALVE_REPLACED             |      | check  | guide            | own  | valve
+      R13 | VALVE_REPLACED             |      | check  | seat             | own  | valve
+      R16 | ROD_JOURNALS_GROUND        |      | size   | rod-new          | all  | rod-shell
+      R16 | ROD_JOURNALS_GROUND        |      | check  | rod-fillets      | all  | rod-shell
+      R16 | MAIN_JOURNALS_GROUND       |      | size   | main-new         | all  | main-shell
+      R16 | MAIN_JOURNALS_GROUND       |      | check  | main-fillets     | all  | main-shell
+      R17 | CRANK_POLISHED             |      | check  | shell-wall       | all  | shells
+      R18 | BORED                      |      | size   | new              | all  | piston
+      R18 | BORED                      |      | check  | piston-clearance | all  | piston
+      R19 | HONED                      |      | check  | piston-clearance | here | piston
+      R20 | ROD_RESIZED                |      | wear   | new              | own  | rod-shell
+      R20 | ROD_RESIZED                |      | check  | round            | own  | rod-shell
+      R21 | LINE_HONED                 |      | wear   | new              | all  | main-shell
+      R21 | LINE_HONED                 |      | check  | caps             | all  | main-cap
+      R22 | BEARING_FAILED             |      | wear   | new              | all  | shells
+      R22 | BEARING_FAILED LOBE_FAILED |      | check  | journals         | all  | shells
+      R22 | BEARING_FAILED LOBE_FAILED |      | check  | galleries        | all  | shells
+      R23 | CAP_LOST CAP_REPLACED      |      | forbid | align-bore       | own  | rod-cap rod-shell
+      R23 | CAP_LOST CAP_REPLACED      |      | forbid | align-bore       | own  | rod
+      R23 | CAP_LOST CAP_REPLACED      |      | forbid | align-bore       | here | main-cap
+      R23 | CAP_LOST CAP_REPLACED      |      | forbid | align-bore       | here | main-shell
+      R23 | CAP_LOST CAP_REPLACED      |      | check  | align-bore-done  | own  | rod-shell
+      R23 | CAP_LOST CAP_REPLACED      |      | check  | align-bore-done  | here | main-shell
+      R25 | PUSHROD_BENT               |      | wear   | new              | self | pushrod
+      R25 | PUSHROD_BENT               |      | check  | lifter           | here | lifter
+      R25 | PUSHROD_BENT               |      | check  | rocker-and-stud  | here | rocker
+      R25 | PUSHROD_BENT               |      | check  | stem-and-tip     | here | valve
+      R29 | HOT_TANKED                 |      | wear   | new              | all  | cam-bearing
+      R30 | SPRINGS_CHANGED            |      | sort   | new              | all  | spring
+      R30 | SPRINGS_CHANGED            |      | check  | spring-seat      | all  | retainer keepers
+      R30 | SPRINGS_CHANGED            |      | check  | spring-height    | all  | spring
+      R30 | SPRINGS_CHANGED            |      | check  | coil-bind        | all  | spring
+      R30 | SPRINGS_CHANGED            |      | check  | retainer-seal    | all  | spring
+      R30 | SPRINGS_CHANGED            |      | check  | loads            | all  | spring
+      R31 | CRANK_CHANGED              |      | size   | new              | all  | shells
+      R31 | CRANK_CHANGED              |      | check  | crank-journals   | all  | shells
+      R32 | PISTONS_CHANGED            |      | sort   | new              | all  | piston
+      R32 | PISTONS_CHANGED            |      | check  | piston-to-bore   | all  | piston
+      R32 | PISTONS_CHANGED            |      | check  | pin-and-front    | all  | piston
+      R33 | ROD_REPLACED               |      | wear   | new              | own  | rod-shell
+      R33 | ROD_REPLACED               |      | check  | big-end          | own  | rod
+      R34 | NEW_FLAT_CAM               | roll | flat   | new              | all  | lifter
+      R34 | NEW_FLAT_CAM               | roll | sort   | longer           | all  | pushrod
+      R34 | NEW_FLAT_CAM               | roll | check  | lifter-bores     | all  | lifter
+      R34 | NEW_FLAT_CAM               | roll | check  | spring-load      | all  | spring
+      R35 | NEW_FLAT_CAM CAM_REGROUND  |      | check  | coil-bind        | all  | spring
+      R35 | NEW_FLAT_CAM CAM_REGROUND  |      | check  | retainer-seal    | all  | spring
+      R35 | NEW_ROLLER_CAM             |      | check  | coil-bind        | all  | spring
+      R35 | FLAT_TO_ROLLER             |      | check  | coil-bind        | all  | spring
+      R35 | NEW_ROLLER_CAM             |      | check  | retainer-seal    | all  | spring
+      R35 | FLAT_TO_ROLLER             |      | check  | retainer-seal    | all  | spring
+      R36 | CAM_REGROUND               | roll | check  | roller-condition | all  | lifter
       """;
 
   static final List<Row> ROWS = TABLE.lines().map(Rulebook::row).toList();

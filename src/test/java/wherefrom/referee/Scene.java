@@ -14,6 +14,10 @@ import wherefrom.referee.Piece.State;
 final class Scene {
   private static final int NOBODY = -1;
 
+  /** Which lifters a cam is for. */
+  private static final Map<String, Boolean> ROLLERS =
+      Map.of("FLAT_TO_ROLLER", true, "NEW_ROLLER_CAM", true, "NEW_FLAT_CAM", false);
+
   /** A change, a part bought, or a finding, at a place; of one piece, or -1. */
   record Change(String what, String where, int since, int piece) {}
 
@@ -66,7 +70,6 @@ final class Scene {
     }
     return piece;
   }
-
 
   /** Who sits at a slot: fitted there, or never taken out of it. */
   int sitting(int slot) {
@@ -129,10 +132,29 @@ final class Scene {
     }
   }
 
+  /** Whether the lifters were rollers, as the cams before an act had left it. */
+  boolean rollers(int before) {
+    boolean rollers = motor.roller;
+    for (Change change : changes) {
+      if (change.since() < before) {
+        rollers = ROLLERS.getOrDefault(change.what(), rollers);
+      }
+    }
+    return rollers;
+  }
+
+  /** Whether anybody said to what a slot's surface was cut. */
+  boolean isCut(Slot slot) {
+    return cuts.containsKey(surface(slot));
+  }
+
   /** How many thousandths from standard what a slot's part runs on was cut; -1: nobody knows. */
   int cut(Slot slot) {
-    String surface = slot.kind().isShell() ? slot.journal().substring(0, 1) : slot.journal();
-    return cuts.getOrDefault(surface, 0);
+    return cuts.getOrDefault(surface(slot), 0);
+  }
+
+  private static String surface(Slot slot) {
+    return slot.kind().isShell() ? slot.journal().substring(0, 1) : slot.journal();
   }
 
   private void check(Act act, int now) {

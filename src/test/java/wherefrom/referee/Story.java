@@ -8,7 +8,9 @@ import wherefrom.referee.Referee.Word;
 
 /** What happened so far, act by act, as the referee has it from whoever did it. */
 final class Story {
-  /** @param stopped a fit that was refused: nothing moved, but the stop can be taken back */
+  /**
+   * @param stopped a fit that was refused: nothing moved, but the stop can be taken back
+   */
   private record Fact(Act act, int number, boolean stopped) {}
 
   private final Motor motor;
@@ -135,7 +137,8 @@ final class Story {
       case CLOSE -> referee.canClose(act.what());
       case TAKE_BACK -> hasFacts();
       case ASK -> act.answer().equals("every") == scene.asked < 0;
-      case FIT, CHANGE, WORK, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
+      case CHANGE -> !act.what().equals("FLAT_TO_ROLLER") || !scene.rollers(acts + 1);
+      case FIT, WORK, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
     };
   }
 

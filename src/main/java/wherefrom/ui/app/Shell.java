@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import javafx.scene.layout.VBox;
@@ -262,21 +261,11 @@ public final class Shell extends VBox implements Front {
   /** Where large text leaves no room beside the key to say what it takes back, it asks first. */
   private void undo() {
     Screen screen = current();
-    if (!desk.touch().isLarge()) {
+    if (desk.touch().isLarge()) {
+      open(() -> UndoAsking.of(desk, screen.undoes(desk), () -> undo(screen)));
+    } else {
       undo(screen);
-      return;
     }
-    List<Choice<Boolean>> ways =
-        List.of(
-            new Choice<>(true, "Take back: " + screen.undoes(desk), ""),
-            new Choice<>(false, "Leave it", ""));
-    Consumer<Boolean> chosen =
-        yes -> {
-          if (yes) {
-            undo(screen);
-          }
-        };
-    open(() -> new ChoiceScreen<>(desk, "UNDO", ways, chosen));
   }
 
   private void undo(Screen screen) {

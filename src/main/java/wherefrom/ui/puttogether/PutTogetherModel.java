@@ -100,7 +100,7 @@ final class PutTogetherModel {
 
   /** Whether the screen has just come up, and says how many parts wait for a decision. */
   boolean decisionsWait() {
-    return answer == start && !answer.headline().isEmpty() && stop().isEmpty();
+    return answer.equals(start) && !answer.headline().isEmpty() && stop().isEmpty();
   }
 
   /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */

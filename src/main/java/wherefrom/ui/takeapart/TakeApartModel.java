@@ -20,11 +20,9 @@ import wherefrom.job.PlaceState;
 import wherefrom.job.TagBook;
 import wherefrom.job.TakeApart;
 import wherefrom.parts.Action;
-import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
@@ -289,29 +287,13 @@ final class TakeApartModel {
         Optional.empty(),
         "Next out, tag " + part.code(state().engine()).typed(),
         List.of(name(part)),
-        (lead + mark(part)).strip(),
+        (lead + StepWords.mark(state().layout(), part)).strip(),
         Optional.of(part.kind()),
         Set.of(part.home().spot()));
   }
 
-  /** What to mark before the part moves. */
-  private String mark(Part part) {
-    Orientation orientation = Places.orientation(state().layout(), part.kind());
-    return switch (orientation) {
-      case NONE -> "";
-      case TOP_END -> "Mark its top end before it comes out.";
-      case HALF -> "Upper and lower shells are never exchanged: tag each at once.";
-      case FACING -> "Mark which side faces the front.";
-    };
-  }
-
   /** The first caution, and how many more there are; empty when there is none. */
   String cautionWords() {
-    List<Caution> all = cautions();
-    if (all.isEmpty()) {
-      return "";
-    }
-    String more = all.size() == 1 ? "" : " And " + (all.size() - 1) + " more.";
-    return "Caution. " + all.get(0).sentence() + more;
+    return StepWords.caution(cautions());
   }
 }

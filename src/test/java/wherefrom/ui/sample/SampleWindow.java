@@ -33,7 +33,9 @@ public final class SampleWindow {
           "Log ", "each part on the tray is a step of its own, taken back by itself",
           "It is taken out there", "what is stopped after that is a stop of its own",
           "Taken out", "what is stopped after that is a stop of its own",
-          "It was ", "a fit that was none is taken back; the stop stands for itself");
+          "It was ", "a fit that was none is taken back; the stop stands for itself",
+          "measured good",
+              "a decision; then the scan that waited for it, an act of its own before");
 
   public final SampleEquipment equipment = new SampleEquipment();
   public final AtomicLong nanos = new AtomicLong(1_000_000_000L);
