@@ -81,7 +81,7 @@ final class PartsLedger {
 
   /** Whether a part may still be used: it was not replaced. */
   boolean isInUse(int item) {
-    return get(item).where() != Whereabouts.RETIRED;
+    return !replacements.containsKey(item);
   }
 
   /** Whether a new part is still to be fitted at a place. */
@@ -168,8 +168,10 @@ final class PartsLedger {
     return true;
   }
 
+  /** A part that was replaced stays retired: fitted on purpose and taken out, it is so again. */
   private void move(int item, Whereabouts to, String note, long sequence) {
-    change(item, part -> part.at(to, note, part.dates().moved(sequence)));
+    Whereabouts now = to == Whereabouts.OUT && !isInUse(item) ? Whereabouts.RETIRED : to;
+    change(item, part -> part.at(now, note, part.dates().moved(sequence)));
   }
 
   private void away(List<Integer> items, Whereabouts where, String to, long sequence) {

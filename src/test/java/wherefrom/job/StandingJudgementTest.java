@@ -269,4 +269,15 @@ class StandingJudgementTest {
     new Planning(job).answer("R3:as-new-mate@pushrod@3EX", Look.PASS, "");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
   }
+
+  @Test
+  void aRetiredPartThatWasFittedOnPurposeIsRetiredAgainOnceItIsOut() {
+    Part old = bench.part("lifter@1EX");
+    bench.replace("lifter@1EX");
+    fitting.fitOnPurpose(old, old.home().spot(), "the new one came late");
+    assertThat(fitting.judge(old, old.home().spot(), false).stops()).isFalse();
+    new Handling(job).tookOut(old.item(), "it is here now");
+    assertThat(fitting.judge(old, old.home().spot(), false).word()).isEqualTo("retired");
+    assertThat(bench.word("lifter@1EX")).isEqualTo("right place");
+  }
 }

@@ -92,8 +92,10 @@ public final class PictureDrop {
       desk.say(read.failed().get(0).why());
       return;
     }
-    // First what was read: it is the business of the screen that is up now.
-    if (!read.readings().isEmpty()) {
+    // First what was read: it is the business of the screen that is up now. That a picture shows no
+    // tag is said only where the list of what failed is not to be seen instead.
+    boolean anyTag = read.readings().stream().anyMatch(one -> !one.sightings().isEmpty());
+    if (anyTag || read.failed().isEmpty()) {
       take(read.readings());
     }
     if (!read.failed().isEmpty()) {
