@@ -69,14 +69,7 @@ class TorqueCommandsTest {
     Path csv = folder.resolve("record.csv");
     Path pdf = folder.resolve("record.pdf");
     shop.right(
-        "record",
-        "--job",
-        job,
-        "--out",
-        pdf.toString(),
-        "--csv",
-        csv.toString(),
-        "--replace");
+        "record", "--job", job, "--out", pdf.toString(), "--csv", csv.toString(), "--replace");
     return Files.readAllLines(csv);
   }
 

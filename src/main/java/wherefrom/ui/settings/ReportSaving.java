@@ -28,15 +28,18 @@ final class ReportSaving {
 
   void ask() {
     List<Choice<Text>> ways = new ArrayList<>();
-    ways.add(new Choice<>(equipment -> equipment.program().report(), "Without any job", "version, system and log"));
+    ways.add(
+        new Choice<>(
+            equipment -> equipment.program().report(),
+            "Without any job",
+            "version, system and log"));
     desk.job()
         .map(OpenJob::folder)
         .ifPresent(
             job ->
                 ways.add(
                     new Choice<>(
-                        equipment ->
-                            equipment.program().report() + equipment.archives().text(job),
+                        equipment -> equipment.program().report() + equipment.archives().text(job),
                         "With the open job",
                         "its whole logbook goes along")));
     desk.navigator().open(() -> new ChoiceScreen<>(desk, "Save a report", ways, this::save));
