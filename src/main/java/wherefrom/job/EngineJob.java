@@ -393,12 +393,12 @@ public final class EngineJob implements Bench {
 
   @Override
   public List<Ban> listBans(int item, Place place) {
-    return rules().listBans(parts.get(item), place);
+    return rules().listBans(parts.boundTo(place, item), place);
   }
 
   @Override
   public List<OpenCheck> listOpenChecks(int item, Place place) {
-    return rules().listOpenChecks(parts.get(item).part(), place);
+    return rules().listOpenChecks(parts.boundTo(place, item).part(), place);
   }
 
   /** The first rule that forbids a part at the place where it sits or else at its home. */

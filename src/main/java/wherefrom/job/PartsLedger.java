@@ -92,6 +92,16 @@ final class PartsLedger {
         .isPresent();
   }
 
+  /** A part as it is at a place: a new one from the box is of the place that it goes into. */
+  PartRecord boundTo(Place place, int item) {
+    PartRecord part = get(item);
+    Place home = part.part().home();
+    boolean fromTheBox =
+        part.isUnrun()
+            && layout.filter(engine -> Interchange.areAlike(engine, home, place)).isPresent();
+    return fromTheBox ? part.with(part.part().withHome(place)) : part;
+  }
+
   void open(JobOpened opened) {
     layout = Optional.of(opened.layout());
     number(1, opened.numberedItems());
