@@ -2,6 +2,7 @@ package wherefrom.job;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wherefrom.quantity.Money;
 
 /**
@@ -23,10 +24,12 @@ public record PlanCost(
 
   /** {@code +16 lifters, +8 ...; prices missing for: ...} and the budget's sentence. */
   public String sentence() {
-    String sure = words("+", lines);
-    String maybe = words("", perhaps);
+    String unpriced = isAllUnpriced() ? "" : " (no price typed)";
+    String sure = words("+", lines, unpriced);
+    String maybe = words("", perhaps, unpriced);
     return (sure.isEmpty() ? "" : sure + ". ")
-        + (maybe.isEmpty() ? "" : "Perhaps, where a check fails: " + maybe + ". ")
+        + (maybe.isEmpty() ? "" : "If a check fails: " + maybe + ". ")
+        + (isAllUnpriced() ? "No prices typed. " : "")
         + total();
   }
 
@@ -35,15 +38,15 @@ public record PlanCost(
     return atLeast ? withIt.sentenceAtLeast() : withIt.sentence();
   }
 
-  private static String words(String sign, List<CostItem> items) {
+  /** That no price is typed is said once where nothing has one. */
+  private boolean isAllUnpriced() {
+    return Stream.concat(lines.stream(), perhaps.stream()).noneMatch(CostItem::priced)
+        && lines.size() + perhaps.size() > 1;
+  }
+
+  private static String words(String sign, List<CostItem> items, String unpriced) {
     return items.stream()
-        .map(
-            item ->
-                sign
-                    + item.pieces()
-                    + " "
-                    + item.what()
-                    + (item.priced() ? "" : " (no price typed)"))
+        .map(item -> sign + item.pieces() + " " + item.what() + (item.priced() ? "" : unpriced))
         .collect(Collectors.joining(", "));
   }
 }

@@ -128,7 +128,7 @@ class ShopAndMoneyTest {
     // (100 + 200) · 1.2 = 360.00 of 500.
     assertThat(effect.sentence())
         .isEqualTo(
-            "+16 lifters, +1 cam. Perhaps, where a check fails: 16 valve springs (no price typed), 16"
+            "+16 lifters, +1 cam. If a check fails: 16 valve springs (no price typed), 16"
                 + " pushrods (no price typed), 16 screw-in rocker studs (no price typed). Total 360.00"
                 + " EUR; 140.00 EUR left.");
     money.note(0, "boring", "", CostState.QUOTED, "150.01", 0, "");
@@ -140,7 +140,7 @@ class ShopAndMoneyTest {
   @Test
   void aThingWithoutAPriceSaysSo() {
     assertThat(money.effect(Change.of(ChangeKind.HOT_TANKED)).sentence())
-        .contains("core plugs and gallery plugs (no price typed)");
+        .contains("+1 core plugs and gallery plugs. No prices typed.");
   }
 
   @Test

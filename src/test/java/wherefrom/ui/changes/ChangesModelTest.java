@@ -83,7 +83,7 @@ class ChangesModelTest {
   @Test
   void theCostOfAChangeIsSaidBeforeItIsPlanned() {
     assertThat(model.cost(Change.of(ChangeKind.NEW_FLAT_CAM)).orElseThrow())
-        .contains("+16 lifters (no price typed)");
+        .contains("+16 lifters, +1 cam. ", "No prices typed.");
     assertThat(model.cost(Change.of(ChangeKind.LIFT_INCREASED))).isEmpty();
   }
 
