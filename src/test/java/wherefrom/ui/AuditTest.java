@@ -23,6 +23,10 @@ class AuditTest {
   private static final Path TARGET = Path.of(System.getProperty("wherefrom.target", "target"));
   private static final Path PICTURES = TARGET.resolve("screens");
 
+  /** The smallest and the largest text; with {@code -Daudit.whole=true} what lies between, too. */
+  private static final int[] TEXT_SIZES =
+      Boolean.getBoolean("audit.whole") ? new int[] {100, 150, 200} : new int[] {100, 200};
+
   /** All of them, or those whose names begin as {@code -Dshots=part,money} says. */
   static List<Shot> shots() {
     String[] wanted = System.getProperty("shots", "").split(",", -1);
@@ -37,7 +41,7 @@ class AuditTest {
     Files.createDirectories(PICTURES);
     StringBuilder faults = new StringBuilder();
     for (int dpi : new int[] {96, 160}) {
-      for (int percent : new int[] {100, 150, 200}) {
+      for (int percent : TEXT_SIZES) {
         String name = shot.name() + "-" + dpi + "-" + percent;
         for (Fault fault : lookOver(shot, dpi, percent, name)) {
           faults.append(name).append(": ").append(fault).append('\n');
