@@ -280,4 +280,13 @@ class StandingJudgementTest {
     assertThat(fitting.judge(old, old.home().spot(), false).word()).isEqualTo("retired");
     assertThat(bench.word("lifter@1EX")).isEqualTo("right place");
   }
+
+  @Test
+  void aNewCapThatWasMachinedWithItsRodGoesWhereTheRodSits() {
+    onPurpose("rod@R3U", "R5U");
+    bench.replace("rod-cap@R3L");
+    new Planning(job).answer("R23:align-bore@R3", Look.PASS, "");
+    assertThat(at("rod-cap@R3L", "R3L").word()).isEqualTo("other place");
+    assertThat(at("rod-cap@R3L", "R5L").word()).isEqualTo("right place");
+  }
 }
