@@ -27,6 +27,9 @@ class AuditTest {
   private static final int[] TEXT_SIZES =
       Boolean.getBoolean("audit.whole") ? new int[] {100, 150, 200} : new int[] {100, 200};
 
+  /** Pictures of them all, to be looked at, are made with {@code -Daudit.pictures=true}. */
+  private static final boolean DRAWN = Boolean.getBoolean("audit.pictures");
+
   /** All of them, or those whose names begin as {@code -Dshots=part,money} says. */
   static List<Shot> shots() {
     String[] wanted = System.getProperty("shots", "").split(",", -1);
@@ -67,9 +70,11 @@ class AuditTest {
       throws IOException {
     assertThat(window.shell.current()).isInstanceOf(shot.screen());
     window.layOut();
-    WritableImage picture = window.scene.snapshot(null);
-    ImageIO.write(
-        SwingFXUtils.fromFXImage(picture, null), "png", PICTURES.resolve(name + ".png").toFile());
+    if (DRAWN) {
+      WritableImage picture = window.scene.snapshot(null);
+      ImageIO.write(
+          SwingFXUtils.fromFXImage(picture, null), "png", PICTURES.resolve(name + ".png").toFile());
+    }
     return Audit.of(window.scene, window.shell.desk().scale());
   }
 
