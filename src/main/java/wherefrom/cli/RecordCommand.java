@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
-import wherefrom.job.record.content.RecordSection;
 
 /** Writes the build record. */
 final class RecordCommand implements Command {

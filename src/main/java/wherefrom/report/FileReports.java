@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.ports.Reports;
 import wherefrom.job.record.BuildRecord;
-import wherefrom.job.record.content.RecordSection;
 import wherefrom.job.shop.ShopVisit;
 
 /** Reports written to files. */

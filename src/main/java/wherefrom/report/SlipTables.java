@@ -2,7 +2,7 @@ package wherefrom.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.record.content.RecordSection;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.shop.ShopVisit;
 
 /** The tables of a machine-shop slip: what goes, what is wanted, what must not get lost. */

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
 import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.record.BuildRecord;
-import wherefrom.job.record.content.RecordSection;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.rules.consequence.ShopWork;
 

@@ -19,9 +19,9 @@ import wherefrom.files.Outgoing;
 import wherefrom.job.OpenJob;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.numbers.PlotSample;
+import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
-import wherefrom.job.record.content.RecordPlot;
 import wherefrom.workings.chart.Axis;
 import wherefrom.workings.chart.Chart;
 

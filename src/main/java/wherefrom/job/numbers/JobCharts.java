@@ -9,7 +9,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
-import wherefrom.job.record.content.RecordPlot;
+import wherefrom.job.pages.RecordPlot;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;

@@ -9,7 +9,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.measure.SetDot;
 import wherefrom.job.measure.SetPicture;
 import wherefrom.job.measure.SetPictures;
-import wherefrom.job.record.content.RecordPlot;
+import wherefrom.job.pages.RecordPlot;
 import wherefrom.workings.chart.Chart;
 import wherefrom.workings.chart.Charts;
 

@@ -5,10 +5,10 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.job.pages.RecordPicture;
+import wherefrom.job.pages.RecordPlot;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.record.BuildRecord;
-import wherefrom.job.record.content.RecordPicture;
-import wherefrom.job.record.content.RecordPlot;
-import wherefrom.job.record.content.RecordSection;
 import wherefrom.job.shop.ShopVisit;
 
 /** Says before printing which names will not stand on paper as they were typed. */

@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
+import wherefrom.job.pages.RecordPicture;
+import wherefrom.job.pages.RecordPlot;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photos;
-import wherefrom.job.record.content.RecordPicture;
-import wherefrom.job.record.content.RecordPlot;
-import wherefrom.job.record.content.RecordSection;
 import wherefrom.job.timing.TimingRecord;
 import wherefrom.job.torque.TorqueRecord;
 

@@ -16,7 +16,7 @@ import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.JobEntry;
-import wherefrom.job.record.content.RecordSection;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.rules.consequence.Change;
 
 /** The record's table of changes: those planned and not yet made, those made, and the checks. */

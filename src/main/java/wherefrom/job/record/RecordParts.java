@@ -18,7 +18,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
-import wherefrom.job.record.content.RecordSection;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.parts.Part;
 
 /** The record's main table: each part from where it came out to where it went. */

@@ -5,7 +5,7 @@ import java.util.List;
 import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.JobCharts;
 import wherefrom.job.numbers.PlanBook;
-import wherefrom.job.record.content.RecordPlot;
+import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.timing.TimingRecord;
 import wherefrom.workings.chart.Chart;
 import wherefrom.workings.chart.Charts;

@@ -16,7 +16,7 @@ import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.NoteAdded;
-import wherefrom.job.record.content.RecordSection;
+import wherefrom.job.pages.RecordSection;
 
 /**
  * What was seen, in the person's words: every answer that was no plain pass, what was passed on

@@ -7,7 +7,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.FittingSize;
 import wherefrom.job.SurfaceSize;
 import wherefrom.job.SurfaceSizes;
-import wherefrom.job.record.content.RecordSection;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;

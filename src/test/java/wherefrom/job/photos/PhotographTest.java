@@ -12,9 +12,9 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.EntryItems;
 import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.pages.RecordPicture;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.record.BuildRecord;
-import wherefrom.job.record.content.RecordPicture;
-import wherefrom.job.record.content.RecordSection;
 import wherefrom.ui.sample.SampleJob;
 
 class PhotographTest {

@@ -16,7 +16,7 @@ import wherefrom.job.inspect.DebrisBook;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.money.MoneyBook;
-import wherefrom.job.record.content.RecordSection;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Change;

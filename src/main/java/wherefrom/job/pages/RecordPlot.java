@@ -1,4 +1,4 @@
-package wherefrom.job.record.content;
+package wherefrom.job.pages;
 
 import wherefrom.workings.chart.Chart;
 

@@ -1,4 +1,4 @@
-package wherefrom.job.record.content;
+package wherefrom.job.pages;
 
 import java.io.IOException;
 import java.io.InputStream;
