@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.files.Outgoing;
-import wherefrom.job.ColourImage;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintOutcome;
-import wherefrom.job.SheetPrinter;
-import wherefrom.job.Stock;
-import wherefrom.job.StockChoice;
+import wherefrom.job.image.ColourImage;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.SheetPrinter;
+import wherefrom.job.print.Stock;
+import wherefrom.job.print.StockChoice;
 
 /** A printer that is made when it is first used: reading the label stock takes time. */
 final class LatePrinter implements SheetPrinter {

@@ -3,11 +3,11 @@ package wherefrom;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Supplier;
-import wherefrom.job.GreyImage;
-import wherefrom.job.LiveReader;
-import wherefrom.job.Reading;
-import wherefrom.job.Sighting;
-import wherefrom.job.TagReader;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.LiveReader;
+import wherefrom.job.reader.Reading;
+import wherefrom.job.reader.Sighting;
+import wherefrom.job.reader.TagReader;
 import wherefrom.parts.TagCode;
 
 /** A tag reader that is made when it is first used. */

@@ -10,7 +10,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.logging.Logger;
 import wherefrom.cli.CommandLine;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 

@@ -12,7 +12,7 @@ import java.util.logging.Level;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
 import java.util.logging.SimpleFormatter;
-import wherefrom.job.Program;
+import wherefrom.job.ports.Program;
 
 /**
  * The log: what went wrong, in a few files that take turns, so that it never grows. It is opened

@@ -14,7 +14,7 @@ import java.util.logging.LogRecord;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.job.Program;
+import wherefrom.job.ports.Program;
 
 /** What went wrong is in the log, which never grows. */
 class RunLogTest {

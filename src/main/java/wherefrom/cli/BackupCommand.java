@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
 import java.io.IOException;
-import wherefrom.job.Backups;
+import wherefrom.job.ports.Backups;
 
 /** Brings the copy of a job in a second folder up to date. */
 final class BackupCommand implements Command {

@@ -2,12 +2,12 @@ package wherefrom.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import wherefrom.job.Equipment;
-import wherefrom.job.Found;
-import wherefrom.job.JobNames;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Shelf;
-import wherefrom.job.TagBook;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.shelf.Shelf;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.JobNames;
+import wherefrom.job.tags.TagBook;
 import wherefrom.rules.CodeVerdict;
 
 /**

@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
-import wherefrom.job.CheckFinding;
-import wherefrom.job.JobChecks;
+import wherefrom.job.ports.CheckFinding;
+import wherefrom.job.ports.JobChecks;
 
 /** Looks whether a job's files are sound. */
 final class CheckCommand implements Command {

@@ -1,8 +1,8 @@
 package wherefrom.cli;
 
 import wherefrom.job.BearingClearance;
-import wherefrom.job.Equipment;
 import wherefrom.job.OilClearances;
+import wherefrom.job.ports.Equipment;
 
 /** The oil clearance of every bearing, as far as its pieces are measured. */
 final class ClearanceCommand implements Command {

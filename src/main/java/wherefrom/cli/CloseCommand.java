@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import wherefrom.engine.Section;
 import wherefrom.job.Caution;
-import wherefrom.job.Equipment;
-import wherefrom.job.FirstStart;
-import wherefrom.job.StillMissing;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.puttogether.FirstStart;
+import wherefrom.job.puttogether.StillMissing;
 import wherefrom.parts.Place;
 
 /** Closes a section of the engine. */

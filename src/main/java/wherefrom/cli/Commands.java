@@ -3,7 +3,7 @@ package wherefrom.cli;
 import java.io.BufferedReader;
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 
 /** Every command, in the order of the job. */
 final class Commands {

@@ -6,8 +6,8 @@ import wherefrom.engine.Bank;
 import wherefrom.inspection.compare.OddOneOut;
 import wherefrom.inspection.compare.StraightLine;
 import wherefrom.inspection.measure.ReadingPlans;
-import wherefrom.job.Comparing;
-import wherefrom.job.Equipment;
+import wherefrom.job.measure.Comparing;
+import wherefrom.job.ports.Equipment;
 
 /** Holds a set against itself: the odd one out, or the straightedge over the studs of a bank. */
 final class CompareCommand implements Command {

@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
 import java.util.List;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 import wherefrom.rules.Cycle;
 
 /** Says the shortest way out of parts that sit in each other's places. */

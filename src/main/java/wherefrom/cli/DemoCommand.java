@@ -2,7 +2,7 @@ package wherefrom.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import wherefrom.job.DemoJob;
+import wherefrom.demo.DemoJob;
 
 /** Copies the demo job out. */
 final class DemoCommand implements Command {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
-import wherefrom.job.Equipment;
-import wherefrom.job.Found;
-import wherefrom.job.StillMissing;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.tags.Found;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 

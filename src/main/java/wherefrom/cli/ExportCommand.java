@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import wherefrom.job.Damage;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Damage;
+import wherefrom.job.ports.Equipment;
 
 /** Writes a whole job to one file. */
 final class ExportCommand implements Command {

@@ -4,7 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 
 /** Judges parts at their places and logs what is fitted. */
 final class FitCommand implements Command {

@@ -3,13 +3,13 @@ package wherefrom.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.Optional;
-import wherefrom.job.Equipment;
 import wherefrom.job.FittingSize;
-import wherefrom.job.Found;
-import wherefrom.job.Handled;
-import wherefrom.job.Handling;
 import wherefrom.job.PartRecord;
 import wherefrom.job.SurfaceSizes;
+import wherefrom.job.handling.Handled;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.tags.Found;
 
 /** Something that is done to parts between the two days; each is a command of its own. */
 final class HandlingCommand implements Command {

@@ -2,8 +2,8 @@ package wherefrom.cli;
 
 import java.io.BufferedReader;
 import java.util.List;
-import wherefrom.job.Equipment;
-import wherefrom.job.NewPart;
+import wherefrom.job.handling.NewPart;
+import wherefrom.job.ports.Equipment;
 import wherefrom.parts.TagCode;
 
 /** Washed, mislaid, found, noted, replaced, tagged anew, taken out again. */

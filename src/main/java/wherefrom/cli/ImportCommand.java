@@ -3,8 +3,8 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import wherefrom.job.Damage;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Damage;
+import wherefrom.job.ports.Equipment;
 
 /** Brings a job back from one file. */
 final class ImportCommand implements Command {

@@ -7,10 +7,10 @@ import java.util.Optional;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import wherefrom.job.CheckCard;
-import wherefrom.job.Equipment;
-import wherefrom.job.Inspecting;
 import wherefrom.job.StandingRule;
+import wherefrom.job.inspect.CheckCard;
+import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.ports.Equipment;
 
 /** Quick tests: what is left to look at, the cards of a part or feature, an answer. */
 final class InspectCommand implements Command {

@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
-import wherefrom.job.Equipment;
-import wherefrom.job.Instruments;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.ports.Equipment;
 
 /** Something done to the list of tools or limits; each is a command of its own. */
 final class InstrumentCommand implements Command {

@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
 import java.util.List;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 import wherefrom.quantity.Dimension;
 
 /** The person's tools, and the limits and sizes typed for this engine. */

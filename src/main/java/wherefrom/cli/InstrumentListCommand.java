@@ -2,7 +2,7 @@ package wherefrom.cli;
 
 import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.Tool;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 import wherefrom.quantity.Amount;
 
 /** Lists the tools, or the limits. */

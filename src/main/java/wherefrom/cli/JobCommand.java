@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
 import java.io.IOException;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 
 /** A command that does one thing with an open job. */
 record JobCommand(Usage usage, Deed deed, Equipment equipment) implements Command {

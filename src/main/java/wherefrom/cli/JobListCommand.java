@@ -2,9 +2,9 @@ package wherefrom.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import wherefrom.job.Equipment;
-import wherefrom.job.Resume;
-import wherefrom.job.Shelf;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.shelf.Resume;
+import wherefrom.job.shelf.Shelf;
 
 /** Lists the jobs of a shop. */
 final class JobListCommand implements Command {

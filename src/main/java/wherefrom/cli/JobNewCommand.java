@@ -11,10 +11,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.Equipment;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Shelf;
-import wherefrom.job.Unprintable;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.print.Unprintable;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 

@@ -2,8 +2,8 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.Equipment;
-import wherefrom.job.Tracking;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.tags.Tracking;
 import wherefrom.parts.PartKind;
 
 /** Tracks more kinds of part in a job that is begun already. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Places;
 

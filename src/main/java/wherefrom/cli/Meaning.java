@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
 import java.util.Locale;
-import wherefrom.job.Found;
+import wherefrom.job.tags.Found;
 import wherefrom.parts.TagCode;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;

@@ -9,9 +9,9 @@ import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Station;
-import wherefrom.job.Equipment;
 import wherefrom.job.MeasuredResult;
-import wherefrom.job.Measuring;
+import wherefrom.job.measure.Measuring;
+import wherefrom.job.ports.Equipment;
 
 /** Readings: the plans there are, the results of a part or feature, a set of readings taken. */
 final class MeasureCommand implements Command {

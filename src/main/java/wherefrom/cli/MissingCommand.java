@@ -3,8 +3,8 @@ package wherefrom.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import wherefrom.job.Equipment;
-import wherefrom.job.StillMissing;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.puttogether.StillMissing;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 

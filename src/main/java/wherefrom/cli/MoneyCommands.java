@@ -7,14 +7,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import wherefrom.job.Budget;
-import wherefrom.job.CostItem;
-import wherefrom.job.CostLine;
-import wherefrom.job.Equipment;
-import wherefrom.job.MoneyBook;
-import wherefrom.job.MoneyCsv;
-import wherefrom.job.TableFile;
+import wherefrom.files.TableFile;
 import wherefrom.job.entry.CostState;
+import wherefrom.job.money.Budget;
+import wherefrom.job.money.CostItem;
+import wherefrom.job.money.CostLine;
+import wherefrom.job.money.MoneyBook;
+import wherefrom.job.money.MoneyCsv;
+import wherefrom.job.ports.Equipment;
 import wherefrom.quantity.Tender;
 
 /** The budget, cost lines, prices, and tables of them. */

@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import wherefrom.job.CostItem;
-import wherefrom.job.Equipment;
-import wherefrom.job.MoneyBook;
-import wherefrom.job.PlanCost;
-import wherefrom.job.Planning;
+import wherefrom.job.change.Planning;
+import wherefrom.job.money.CostItem;
+import wherefrom.job.money.MoneyBook;
+import wherefrom.job.money.PlanCost;
+import wherefrom.job.ports.Equipment;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 

@@ -2,9 +2,9 @@ package wherefrom.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import wherefrom.job.Equipment;
 import wherefrom.job.PartRecord;
-import wherefrom.job.TakeApart;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.takeapart.TakeApart;
 import wherefrom.rules.Verdict;
 
 /** Logs parts that came out of the engine. */

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Subject;
-import wherefrom.job.Equipment;
-import wherefrom.job.Photograph;
-import wherefrom.job.Photographing;
+import wherefrom.job.photos.Photograph;
+import wherefrom.job.photos.Photographing;
+import wherefrom.job.ports.Equipment;
 
 /** Keeps photographs of a part or a feature; lists those that are kept. */
 final class PhotoCommand implements Command {

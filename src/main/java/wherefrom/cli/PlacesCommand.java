@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
 import wherefrom.job.EngineJob;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 

@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import wherefrom.job.Equipment;
-import wherefrom.job.GreyImage;
-import wherefrom.job.Reading;
-import wherefrom.job.Sighting;
-import wherefrom.job.Unread;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.reader.Reading;
+import wherefrom.job.reader.Sighting;
+import wherefrom.job.reader.Unread;
 import wherefrom.parts.TagCode;
 
 /** Reads the tags on picture files. */

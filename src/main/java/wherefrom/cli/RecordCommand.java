@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import wherefrom.job.BuildRecord;
-import wherefrom.job.Equipment;
-import wherefrom.job.RecordSection;
-import wherefrom.job.Unprintable;
-import wherefrom.job.numbers.RecordPlots;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.print.Unprintable;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.job.record.RecordPlots;
 
 /** Writes the build record. */
 final class RecordCommand implements Command {

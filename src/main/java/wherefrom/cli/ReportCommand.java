@@ -2,7 +2,7 @@ package wherefrom.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 
 /** Writes a report for whoever mends the program. */
 final class ReportCommand implements Command {

@@ -2,8 +2,8 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.Equipment;
-import wherefrom.job.Resume;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.shelf.Resume;
 
 /** Says where a job was left. */
 final class ResumeCommand implements Command {

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.match.Match;
-import wherefrom.job.Equipment;
-import wherefrom.job.Retagging;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.shop.Retagging;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 

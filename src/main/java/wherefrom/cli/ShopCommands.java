@@ -5,12 +5,12 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.Equipment;
-import wherefrom.job.Found;
-import wherefrom.job.MachineShop;
-import wherefrom.job.ShopOrder;
-import wherefrom.job.ShopVisit;
-import wherefrom.job.Unprintable;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.print.Unprintable;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.job.shop.ShopOrder;
+import wherefrom.job.shop.ShopVisit;
+import wherefrom.job.tags.Found;
 import wherefrom.rules.consequence.ShopWork;
 
 /** Visits to the machine shop: what goes, what is wanted, what is back. */

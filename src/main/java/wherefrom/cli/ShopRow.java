@@ -2,7 +2,7 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.ShopVisit;
+import wherefrom.job.shop.ShopVisit;
 
 /**
  * A row of a visit.

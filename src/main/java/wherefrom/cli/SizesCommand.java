@@ -1,10 +1,10 @@
 package wherefrom.cli;
 
 import java.util.Optional;
-import wherefrom.job.Equipment;
 import wherefrom.job.FittingSize;
 import wherefrom.job.SurfaceSize;
 import wherefrom.job.SurfaceSizes;
+import wherefrom.job.ports.Equipment;
 import wherefrom.quantity.Amount;
 
 /** The three sizes of every journal and bore, and what fits it as it is. */

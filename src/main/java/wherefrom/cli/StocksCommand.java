@@ -1,7 +1,7 @@
 package wherefrom.cli;
 
-import wherefrom.job.Equipment;
-import wherefrom.job.Stock;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.print.Stock;
 
 /** Lists the ready label stocks. */
 final class StocksCommand implements Command {

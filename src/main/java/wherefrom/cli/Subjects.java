@@ -3,7 +3,7 @@ package wherefrom.cli;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Subject;
-import wherefrom.job.Found;
+import wherefrom.job.tags.Found;
 
 /** What a look or a measurement is about: a part's code, or a feature such as {@code lobe@3EX}. */
 final class Subjects {

@@ -4,14 +4,14 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import wherefrom.job.Equipment;
-import wherefrom.job.Face;
-import wherefrom.job.Nudge;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintOutcome;
-import wherefrom.job.PrintSetup;
-import wherefrom.job.TagPrinting;
-import wherefrom.job.Unprintable;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.print.Face;
+import wherefrom.job.print.Nudge;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.PrintSetup;
+import wherefrom.job.print.TagPrinting;
+import wherefrom.job.print.Unprintable;
 
 /** Makes sheets of tags and cards. */
 final class TagsCommand implements Command {

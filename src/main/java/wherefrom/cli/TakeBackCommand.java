@@ -3,10 +3,10 @@ package wherefrom.cli;
 import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
-import wherefrom.job.Equipment;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Undone;
+import wherefrom.job.ports.Equipment;
 
 /** Takes the last step back. */
 final class TakeBackCommand implements Command {

@@ -5,16 +5,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import wherefrom.job.Corner;
-import wherefrom.job.Equipment;
-import wherefrom.job.GreyImage;
 import wherefrom.job.PartRecord;
-import wherefrom.job.PictureMark;
-import wherefrom.job.Reading;
-import wherefrom.job.Tray;
-import wherefrom.job.TrayCheck;
-import wherefrom.job.TrayOut;
-import wherefrom.job.Unread;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.reader.Corner;
+import wherefrom.job.reader.Reading;
+import wherefrom.job.reader.Unread;
+import wherefrom.job.tray.PictureMark;
+import wherefrom.job.tray.Tray;
+import wherefrom.job.tray.TrayCheck;
+import wherefrom.job.tray.TrayOut;
 
 /** One photograph of a whole tray: its parts are logged as out, or held against the bench plan. */
 final class TrayCommand implements Command {

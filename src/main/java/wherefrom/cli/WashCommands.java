@@ -2,9 +2,9 @@ package wherefrom.cli;
 
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.Equipment;
 import wherefrom.job.PartRecord;
-import wherefrom.job.Washing;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.shop.Washing;
 import wherefrom.parts.TagCode;
 
 /** What lies in which basket, and baskets checked in by count. */

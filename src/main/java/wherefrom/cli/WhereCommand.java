@@ -3,9 +3,9 @@ package wherefrom.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import wherefrom.job.EngineJob;
-import wherefrom.job.Equipment;
-import wherefrom.job.Found;
-import wherefrom.job.WhereTo;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.puttogether.WhereTo;
+import wherefrom.job.tags.Found;
 
 /** Says where a part goes, or what belongs at a place. */
 final class WhereCommand implements Command {

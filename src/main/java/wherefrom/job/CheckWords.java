@@ -13,13 +13,13 @@ import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.debris.Opening;
 
 /** The answered checks in words: what was asked, by which rule, and why. */
-final class CheckWords {
+public final class CheckWords {
   private static final String FILTER_RULE = "R22";
   private static final String FILTER_NAME = "filter";
 
   private final EngineJob job;
 
-  CheckWords(EngineJob job) {
+  public CheckWords(EngineJob job) {
     this.job = job;
   }
 
@@ -75,7 +75,7 @@ final class CheckWords {
    * What an open check still wants. A filter that was cut open already, while debris was followed
    * up, need not be cut again; that a new one is on, nobody said yet.
    */
-  String stillOpen(Consequence rule) {
+  public String stillOpen(Consequence rule) {
     boolean filter = rule.rule().equals(FILTER_RULE) && rule.name().equals(FILTER_NAME);
     return rule.rule()
         + ": "

@@ -8,8 +8,8 @@ import wherefrom.inspection.measure.Sample;
 import wherefrom.quantity.Measured;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.WorkingAnswer;
-import wherefrom.workings.catalogue.OilClearance;
-import wherefrom.workings.catalogue.OilClearanceByOneWall;
+import wherefrom.workings.catalogue.bearing.OilClearance;
+import wherefrom.workings.catalogue.bearing.OilClearanceByOneWall;
 
 /**
  * The oil clearance at every position of one journal: each reading of the journal comes under the

@@ -14,8 +14,8 @@ import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingAnswer;
-import wherefrom.workings.catalogue.OilClearance;
-import wherefrom.workings.catalogue.OilClearanceByOneWall;
+import wherefrom.workings.catalogue.bearing.OilClearance;
+import wherefrom.workings.catalogue.bearing.OilClearanceByOneWall;
 
 /** Brings the readings of one bearing together: housing less both walls less journal. */
 final class ClearanceReadings {

@@ -10,7 +10,7 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.size.CutSurface;
 import wherefrom.rules.size.SizeText;
-import wherefrom.workings.catalogue.SizeSteps;
+import wherefrom.workings.catalogue.size.SizeSteps;
 
 /**
  * Works out the size that fits each of a kind of surface: the size as cut, standard where nothing

@@ -10,4 +10,4 @@ import wherefrom.rules.consequence.Change;
  *     has looked, measured or decided
  * @param about the part that it was found on; 0 where it speaks of no single part
  */
-record MadeChange(long sequence, Change change, boolean binding, int about) {}
+public record MadeChange(long sequence, Change change, boolean binding, int about) {}

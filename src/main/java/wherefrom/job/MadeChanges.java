@@ -32,7 +32,7 @@ import wherefrom.rules.consequence.OneCam;
 import wherefrom.rules.consequence.Setting;
 
 /** The changes that stand: those recorded, and those that looks and fits amount to. */
-final class MadeChanges {
+public final class MadeChanges {
   /** A failed answer to these checks is a finding that has rules of its own. */
   private static final Map<String, ChangeKind> FAILED =
       Map.of(
@@ -77,7 +77,7 @@ final class MadeChanges {
     shop = new ShopChanges(job);
   }
 
-  static List<MadeChange> of(EngineJob job) {
+  public static List<MadeChange> of(EngineJob job) {
     MadeChanges made = new MadeChanges(job);
     job.standing().forEach(made::take);
     job.measures().all().forEach(made::take);
@@ -90,7 +90,7 @@ final class MadeChanges {
   }
 
   /** The engine as these changes have left it. */
-  static Setting setting(EngineJob job) {
+  public static Setting setting(EngineJob job) {
     Setting setting = new Setting(job.layout(), job.places());
     for (MadeChange made : of(job)) {
       setting = setting.after(made.change());

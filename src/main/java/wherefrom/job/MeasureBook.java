@@ -216,7 +216,7 @@ public final class MeasureBook {
   }
 
   /** The readings by station, in the plan's order. */
-  static List<Sample> samples(ReadingPlan plan, List<TakenReading> readings) {
+  public static List<Sample> samples(ReadingPlan plan, List<TakenReading> readings) {
     List<Sample> samples = new ArrayList<>();
     for (Station station : plan.stations()) {
       List<Amount> here =

@@ -2,7 +2,6 @@ package wherefrom.job;
 
 import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.JobEntry;
-import wherefrom.job.torque.TorqueWords;
 
 /** What happened to numbers, in words. */
 final class NumberWords {

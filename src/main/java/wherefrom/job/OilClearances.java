@@ -45,7 +45,7 @@ public final class OilClearances {
   }
 
   /** The clearance of the bearing that a shell lies in now or will; empty for other parts. */
-  Optional<BearingClearance> findFor(Part part) {
+  public Optional<BearingClearance> findFor(Part part) {
     boolean owner = job.findOwner(part.home()).filter(part::equals).isPresent();
     if (owner
         && part.kind() == PartKind.MAIN_SHELL

@@ -11,7 +11,7 @@ import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ShopWork;
 
 /** The changes that work at the machine shop amounts to, from the entry on that it is back. */
-final class ShopChanges {
+public final class ShopChanges {
   private record Line(int visit, int line) {}
 
   private final EngineJob job;
@@ -19,12 +19,12 @@ final class ShopChanges {
   private final Map<Integer, ShopWork> sent = new HashMap<>();
 
   /** Takes the entries of a job in their order. */
-  ShopChanges(EngineJob job) {
+  public ShopChanges(EngineJob job) {
     this.job = job;
   }
 
   /** The changes that this entry brings; empty for most. */
-  List<Change> take(LoggedEntry logged) {
+  public List<Change> take(LoggedEntry logged) {
     if (logged.entry() instanceof ShopLineAdded line) {
       lines.put(new Line(line.visit(), line.line()), line);
     } else if (logged.entry() instanceof SentToShop parts) {

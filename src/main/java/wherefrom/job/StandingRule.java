@@ -46,7 +46,7 @@ public record StandingRule(
   }
 
   /** Whether it forbids parts now. */
-  boolean bans() {
+  public boolean bans() {
     boolean lifted = consequence.effect() == Effect.FORBIDDEN && isPassed();
     return binding && consequence.effect().bans() && !lifted;
   }

@@ -111,7 +111,7 @@ public final class StandingRules {
   }
 
   /** The first that forbids a part at its home. */
-  Optional<Ban> findBan(PartRecord part) {
+  public Optional<Ban> findBan(PartRecord part) {
     return listBans(part, part.part().home()).stream().findFirst();
   }
 

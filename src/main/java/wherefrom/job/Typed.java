@@ -9,11 +9,11 @@ import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 
 /** Figures as they are typed at the bench: what carries no unit is in the job's. */
-final class Typed {
+public final class Typed {
   private Typed() {}
 
   /** The unit in which the job is shown. */
-  static Unit usual(UnitSystem system, Dimension dimension) {
+  public static Unit usual(UnitSystem system, Dimension dimension) {
     boolean inch = system == UnitSystem.INCH;
     return switch (dimension) {
       case FORCE -> inch ? Unit.POUND : Unit.NEWTON;
@@ -22,7 +22,7 @@ final class Typed {
   }
 
   /** Reads a figure; the sentence of a figure that cannot be read goes to the second function. */
-  static <T> T read(
+  public static <T> T read(
       String text,
       UnitSystem system,
       Dimension dimension,

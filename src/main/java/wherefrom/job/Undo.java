@@ -12,7 +12,7 @@ import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.entry.TakenBack;
 
 /** The UNDO of a job. It never skips a thing unsaid: what cannot be taken back is told first. */
-final class Undo {
+public final class Undo {
   private final OpenJob job;
 
   /** How long the history was when it was told that the last thing done stays. */
@@ -94,7 +94,7 @@ final class Undo {
   }
 
   /** The step with this sequence; where it is an act, all of it. */
-  static LoggedEntry whole(List<LoggedEntry> standing, long sequence) {
+  public static LoggedEntry whole(List<LoggedEntry> standing, long sequence) {
     List<LoggedEntry> parts =
         standing.stream().filter(logged -> logged.sequence() == sequence).toList();
     LoggedEntry first = parts.get(0);

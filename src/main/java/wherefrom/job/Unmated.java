@@ -30,7 +30,7 @@ public record Unmated(Part moved, Place at, String reason, Set<Place> places, bo
   }
 
   /** What follows when a part is fitted at a place; empty where it is at home there. */
-  static Optional<Unmated> find(EngineJob job, Part part, Place at, String reason) {
+  public static Optional<Unmated> find(EngineJob job, Part part, Place at, String reason) {
     if (part.home().equals(at)) {
       return Optional.empty();
     }

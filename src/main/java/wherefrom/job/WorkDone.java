@@ -6,10 +6,10 @@ import wherefrom.job.entry.ChangeMade;
 import wherefrom.rules.consequence.Change;
 
 /** The changes that were recorded, and those that came back from the machine shop, in order. */
-final class WorkDone {
+public final class WorkDone {
   private WorkDone() {}
 
-  static List<MadeChange> of(EngineJob job) {
+  public static List<MadeChange> of(EngineJob job) {
     ShopChanges shop = new ShopChanges(job);
     List<MadeChange> done = new ArrayList<>();
     for (LoggedEntry logged : job.standing()) {
@@ -23,7 +23,7 @@ final class WorkDone {
   }
 
   /** Those that came back from the machine shop alone. */
-  static List<Change> fromShop(EngineJob job) {
+  public static List<Change> fromShop(EngineJob job) {
     ShopChanges shop = new ShopChanges(job);
     return job.standing().stream().flatMap(logged -> shop.take(logged).stream()).toList();
   }

@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import wherefrom.files.AtomicFile;
-import wherefrom.job.Backups;
-import wherefrom.job.Damage;
 import wherefrom.job.LogbookException;
+import wherefrom.job.ports.Backups;
+import wherefrom.job.ports.Damage;
 
 /**
  * The copy of a job in a second folder. A copy may only grow: a file there that is no beginning of

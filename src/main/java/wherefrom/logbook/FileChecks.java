@@ -9,13 +9,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wherefrom.job.CheckFinding;
-import wherefrom.job.CheckFinding.Severity;
 import wherefrom.job.EngineJob;
-import wherefrom.job.JobChecks;
 import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
-import wherefrom.job.Photograph;
+import wherefrom.job.photos.Photograph;
+import wherefrom.job.ports.CheckFinding;
+import wherefrom.job.ports.CheckFinding.Severity;
+import wherefrom.job.ports.JobChecks;
 
 /** Checks a job's files: the logbook's sums and chain, and the photographs that it names. */
 public final class FileChecks implements JobChecks {

@@ -16,17 +16,17 @@ import java.util.TreeSet;
 import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wherefrom.demo.DemoJob;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LayoutCheck;
 import wherefrom.engine.LayoutFault;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
-import wherefrom.job.DemoJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Resume;
-import wherefrom.job.Shelf;
 import wherefrom.job.entry.JobOpened;
+import wherefrom.job.shelf.Resume;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.workings.Entry;
 
 /** A folder whose folders are jobs. The person's own layouts lie in one of them. */

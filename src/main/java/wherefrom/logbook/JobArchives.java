@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import wherefrom.files.AtomicFile;
-import wherefrom.job.Archives;
+import wherefrom.job.ports.Archives;
 
 /** Jobs as single ZIP files with a manifest of sums, and back. */
 public final class JobArchives implements Archives {

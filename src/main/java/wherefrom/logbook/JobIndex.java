@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Resume;
-import wherefrom.job.Shelf;
+import wherefrom.job.shelf.Resume;
+import wherefrom.job.shelf.Shelf;
 
 /**
  * What a list says of a job, kept in a small file beside its logbook. It counts only while the

@@ -21,7 +21,7 @@ import wherefrom.engine.LifterType;
 import wherefrom.engine.RockerMount;
 import wherefrom.files.Incoming;
 import wherefrom.files.Outgoing;
-import wherefrom.job.LayoutFiles;
+import wherefrom.job.ports.LayoutFiles;
 
 /** Layouts as JSON files, with the fields of {@link Layout} by their names. */
 public final class LayoutJson implements LayoutFiles {

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import wherefrom.job.Drives;
+import wherefrom.job.ports.Drives;
 
 /**
  * The drives that the system has mounted where it mounts what is plugged in (Linux: {@code /media},

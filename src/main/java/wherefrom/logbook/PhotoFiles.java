@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Folders;
 import wherefrom.files.Incoming;
-import wherefrom.job.Photos;
+import wherefrom.job.photos.Photos;
 
 /** Photographs in a job's folder, each named by the SHA-256 of its bytes. */
 public final class PhotoFiles implements Photos {

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.Resume;
+import wherefrom.job.shelf.Resume;
 
 /** Where a job was left, as texts in a fixed order. */
 final class ResumeLines {

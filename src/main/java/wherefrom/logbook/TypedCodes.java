@@ -12,7 +12,7 @@ import java.util.Set;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.TagBook;
+import wherefrom.job.tags.TagBook;
 
 /** The typed codes of the jobs on a shelf. A job is read again only where its logbook has grown. */
 final class TypedCodes {

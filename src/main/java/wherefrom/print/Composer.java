@@ -3,9 +3,9 @@ package wherefrom.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import wherefrom.job.Face;
-import wherefrom.job.ScannerFace;
-import wherefrom.job.TagFace;
+import wherefrom.job.print.Face;
+import wherefrom.job.print.ScannerFace;
+import wherefrom.job.print.TagFace;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.TagType;
 

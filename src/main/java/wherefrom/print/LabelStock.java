@@ -1,6 +1,6 @@
 package wherefrom.print;
 
-import wherefrom.job.Stock;
+import wherefrom.job.print.Stock;
 import wherefrom.quantity.Length;
 
 /**

@@ -1,7 +1,7 @@
 package wherefrom.print;
 
 import java.util.Optional;
-import wherefrom.job.PrintOrder;
+import wherefrom.job.print.PrintOrder;
 
 /** What an order asks for that its stock cannot give. */
 final class OrderCheck {

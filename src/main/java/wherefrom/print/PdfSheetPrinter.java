@@ -8,12 +8,12 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.printing.PDFPageable;
 import wherefrom.files.Outgoing;
-import wherefrom.job.ColourImage;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintOutcome;
-import wherefrom.job.SheetPrinter;
-import wherefrom.job.Stock;
-import wherefrom.job.StockChoice;
+import wherefrom.job.image.ColourImage;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.SheetPrinter;
+import wherefrom.job.print.Stock;
+import wherefrom.job.print.StockChoice;
 
 /** Prints tags and cards by way of PDF. */
 public final class PdfSheetPrinter implements SheetPrinter {

@@ -11,7 +11,7 @@ import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import wherefrom.job.ColourImage;
+import wherefrom.job.image.ColourImage;
 
 /** The first page as it comes out of the printer, over the edges of the stock's labels. */
 final class SheetPicture {

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.files.Progress;
-import wherefrom.job.Face;
-import wherefrom.job.PrintOrder;
+import wherefrom.job.print.Face;
+import wherefrom.job.print.PrintOrder;
 
 /** Lays tags and cards out on the pages of a stock. */
 final class TagSheets {

@@ -2,7 +2,7 @@ package wherefrom.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.Nudge;
+import wherefrom.job.print.Nudge;
 
 /**
  * A page of outlines and two rulers, to see how the paper lies: the rulers show the printer's

@@ -2,7 +2,7 @@ package wherefrom.report;
 
 import java.io.IOException;
 import java.util.Arrays;
-import wherefrom.job.RecordSection;
+import wherefrom.job.pages.RecordSection;
 
 /**
  * The widths of a table's columns by what stands in them: each as wide as its longest word, date or

@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
-import wherefrom.job.BuildRecord;
-import wherefrom.job.Csv;
-import wherefrom.job.RecordSection;
-import wherefrom.job.Reports;
-import wherefrom.job.ShopVisit;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.ports.Reports;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.job.shop.ShopVisit;
 
 /** Reports written to files. */
 public final class FileReports implements Reports {

@@ -2,8 +2,8 @@ package wherefrom.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.RecordSection;
-import wherefrom.job.ShopVisit;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.shop.ShopVisit;
 
 /** The tables of a machine-shop slip: what goes, what is wanted, what must not get lost. */
 final class SlipTables {

@@ -7,7 +7,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
-import wherefrom.job.RecordPicture;
+import wherefrom.job.pages.RecordPicture;
 import wherefrom.pictures.ColourFile;
 
 /** Pictures turned upright and made small enough for a document that is sent around. */

@@ -10,9 +10,9 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import wherefrom.files.Outgoing;
-import wherefrom.job.RecordPicture;
-import wherefrom.job.RecordPlot;
-import wherefrom.job.RecordSection;
+import wherefrom.job.pages.RecordPicture;
+import wherefrom.job.pages.RecordPlot;
+import wherefrom.job.pages.RecordSection;
 
 /**
  * Tables on A4 pages, wrapped and broken over pages with their heads repeated, and page numbers.

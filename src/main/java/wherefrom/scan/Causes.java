@@ -1,7 +1,7 @@
 package wherefrom.scan;
 
-import wherefrom.job.GreyImage;
-import wherefrom.job.Unread;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Unread;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.geometry.Projection;

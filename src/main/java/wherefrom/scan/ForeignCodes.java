@@ -17,9 +17,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import wherefrom.job.Corner;
-import wherefrom.job.GreyImage;
-import wherefrom.job.Sighting;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Corner;
+import wherefrom.job.reader.Sighting;
 
 /** QR codes of any version and text, by an ordinary reader. */
 final class ForeignCodes {

@@ -1,6 +1,6 @@
 package wherefrom.scan;
 
-import wherefrom.job.Sighting;
+import wherefrom.job.reader.Sighting;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.Pose;

@@ -14,8 +14,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Incoming;
-import wherefrom.job.Settings;
-import wherefrom.job.SettingsStore;
+import wherefrom.job.settings.Settings;
+import wherefrom.job.settings.SettingsStore;
 import wherefrom.job.wedge.ScannerSetup;
 import wherefrom.quantity.UnitSystem;
 

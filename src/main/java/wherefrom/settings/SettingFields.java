@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import wherefrom.job.Settings;
+import wherefrom.job.settings.Settings;
 
 /**
  * The fields of a settings file, each checked alone: a wrong one is noted and the fresh one taken.

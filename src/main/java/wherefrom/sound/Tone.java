@@ -1,7 +1,7 @@
 package wherefrom.sound;
 
 import java.util.List;
-import wherefrom.job.Sounds.Cue;
+import wherefrom.job.ports.Sounds.Cue;
 
 /**
  * A pure tone, or a silence. The tones of the cues lie between 500 and 2000 Hz, which small

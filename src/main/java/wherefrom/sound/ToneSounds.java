@@ -3,7 +3,7 @@ package wherefrom.sound;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import wherefrom.job.Sounds;
+import wherefrom.job.ports.Sounds;
 
 /** Plays cues as tones, on a thread of its own; a cue that has to wait gives way to a newer one. */
 public final class ToneSounds implements Sounds {

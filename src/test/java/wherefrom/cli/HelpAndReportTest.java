@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.job.Photos;
+import wherefrom.job.photos.Photos;
 import wherefrom.logbook.JobArchives;
 
 class HelpAndReportTest {

@@ -15,7 +15,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.job.MoneyBook;
+import wherefrom.job.money.MoneyBook;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.workings.catalogue.Workings;
 

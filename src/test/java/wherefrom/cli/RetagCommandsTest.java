@@ -9,8 +9,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.inspection.Subject;
-import wherefrom.job.Instruments;
-import wherefrom.job.Measuring;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Dimension;
 
 /** Parts without tags, as a script tells them. */

@@ -9,9 +9,9 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
-import wherefrom.job.Instruments;
-import wherefrom.job.Measuring;
 import wherefrom.job.OpenJob;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Dimension;
 

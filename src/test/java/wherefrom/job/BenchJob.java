@@ -17,6 +17,7 @@ import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -24,8 +25,8 @@ import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.Verdict;
 
 /** An engine job kept in memory, everything tracked and everything out. */
-final class BenchJob {
-  final OpenJob job;
+public final class BenchJob {
+  public final OpenJob job;
 
   private BenchJob(Layout layout) {
     this(layout, PartKind.all());
@@ -42,16 +43,16 @@ final class BenchJob {
         .forEach(item -> job.record(new PartOut(item)));
   }
 
-  static BenchJob v8() {
+  public static BenchJob v8() {
     return new BenchJob(ReadyLayouts.find("v8-odd-even").orElseThrow());
   }
 
-  static BenchJob inline4() {
+  public static BenchJob inline4() {
     return new BenchJob(ReadyLayouts.find("inline-4").orElseThrow());
   }
 
   /** A V8 of which only the kinds that are always on are tracked. */
-  static BenchJob fewKinds() {
+  public static BenchJob fewKinds() {
     return new BenchJob(ReadyLayouts.find("v8-odd-even").orElseThrow(), PartKind.alwaysOn());
   }
 
@@ -82,34 +83,34 @@ final class BenchJob {
   }
 
   /** The part that owns a place, such as {@code lifter@3EX}. */
-  Part part(String place) {
+  public Part part(String place) {
     return job.state().findOwner(Place.find(place).orElseThrow()).orElseThrow();
   }
 
-  int item(String place) {
+  public int item(String place) {
     return part(place).item();
   }
 
   /** Judges the part that owns a place, at that place. */
-  Verdict verdict(String place) {
+  public Verdict verdict(String place) {
     Part part = part(place);
     return new Fitting(job).judge(part, part.home().spot(), false);
   }
 
-  String word(String place) {
+  public String word(String place) {
     return verdict(place).word();
   }
 
-  void look(String place, String check, Look look) {
+  public void look(String place, String check, Look look) {
     job.record(new LookRecorded(item(place), check, look, ""));
   }
 
-  void decide(String place, Decision decision) {
+  public void decide(String place, Decision decision) {
     job.record(new DecisionMade(item(place), decision, "test"));
   }
 
   /** Sees that every lifter's foot is domed, and decides to use everything again. */
-  BenchJob reuseAll() {
+  public BenchJob reuseAll() {
     job.state().parts().stream()
         .map(PartRecord::part)
         .filter(part -> part.kind() == PartKind.LIFTER)
@@ -124,12 +125,12 @@ final class BenchJob {
   }
 
   /** Replaces the part that owns a place by a new one. */
-  Part replace(String place) {
+  public Part replace(String place) {
     job.record(PartReplaced.like(item(place), job.nextItem(), "test"));
     return part(place);
   }
 
-  void record(JobEntry entry) {
+  public void record(JobEntry entry) {
     job.record(entry);
   }
 

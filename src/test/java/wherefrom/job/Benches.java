@@ -10,6 +10,8 @@ import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.tags.JobNames;
+import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -51,7 +53,7 @@ public final class Benches {
   }
 
   /** The same over a logbook to be looked into. */
-  static OpenJob apartOn(MemoryLogbook logbook) {
+  public static OpenJob apartOn(MemoryLogbook logbook) {
     OpenJob job = fresh(logbook, PartKind.alwaysOn());
     job.state().parts().stream()
         .map(part -> part.part().item())

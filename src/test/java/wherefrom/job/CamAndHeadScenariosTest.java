@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
+import wherefrom.job.change.Planning;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;

@@ -10,7 +10,7 @@ import wherefrom.inspection.measure.Limit;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Decision;
 
 class ClearanceRangeTest {
   private static final Limit LIMIT =

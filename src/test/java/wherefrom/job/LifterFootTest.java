@@ -8,6 +8,11 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.change.Planning;
+import wherefrom.job.decide.Deciding;
+import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Dimension;
 import wherefrom.rules.Verdict;
 

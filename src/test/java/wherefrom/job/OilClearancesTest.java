@@ -12,9 +12,14 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.decide.Deciding;
+import wherefrom.job.decide.Proposal;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
+import wherefrom.job.record.RecordTables;
 import wherefrom.quantity.Dimension;
 import wherefrom.rules.Verdict;
-import wherefrom.workings.catalogue.Acceptance;
+import wherefrom.workings.catalogue.accept.Acceptance;
 
 /** Housing, walls and journal of one bearing brought together. */
 class OilClearancesTest {

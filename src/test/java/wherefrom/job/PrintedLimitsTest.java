@@ -14,9 +14,11 @@ import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Station;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Dimension;
-import wherefrom.workings.catalogue.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Decision;
 
 /**
  * Limits as they stand in print, each typed with its source and put to three sets of readings: one

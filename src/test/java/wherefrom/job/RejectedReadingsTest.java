@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Dimension;
 import wherefrom.rules.Verdict;
 

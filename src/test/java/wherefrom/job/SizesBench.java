@@ -6,6 +6,12 @@ import java.util.Map;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
+import wherefrom.job.change.Planning;
+import wherefrom.job.decide.Deciding;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
+import wherefrom.job.money.Replacement;
+import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Dimension;
@@ -13,17 +19,17 @@ import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
 /** A V8 on the bench whose journals and bores are measured and cut. */
-final class SizesBench {
+public final class SizesBench {
   static final String MANUAL = "this engine's manual, p. 3";
 
-  final BenchJob bench = BenchJob.v8();
-  final MachineShop shop = new MachineShop(bench.job);
-  final Planning planning = new Planning(bench.job);
+  public final BenchJob bench = BenchJob.v8();
+  public final MachineShop shop = new MachineShop(bench.job);
+  public final Planning planning = new Planning(bench.job);
 
   private SizesBench() {}
 
   /** Rod journals of 2.1000 in, main journals of 2.4490 in, bores of 4.0000 in when new. */
-  static SizesBench typed() {
+  public static SizesBench typed() {
     SizesBench bench = untyped();
     bench.standard("rod-journal", "2.1000");
     bench.standard("main-journal", "2.4490");
@@ -31,7 +37,7 @@ final class SizesBench {
     return bench;
   }
 
-  static SizesBench untyped() {
+  public static SizesBench untyped() {
     SizesBench bench = new SizesBench();
     new Instruments(bench.bench.job).list("mic", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
     return bench;
@@ -41,7 +47,7 @@ final class SizesBench {
     new Instruments(bench.job).size(plan, size, MANUAL);
   }
 
-  SurfaceSizes sizes() {
+  public SurfaceSizes sizes() {
     return new SurfaceSizes(bench.job.state());
   }
 
@@ -65,7 +71,7 @@ final class SizesBench {
   }
 
   /** Worn at the top, as far as the first figure says, and not at the bottom. */
-  void bore(int cylinder, String top, String bottom) {
+  public void bore(int cylinder, String top, String bottom) {
     take(
         Feature.BORE,
         "B" + cylinder,
@@ -104,7 +110,7 @@ final class SizesBench {
     }
   }
 
-  void made(ChangeKind kind, String where, String size) {
+  public void made(ChangeKind kind, String where, String size) {
     Planning.Answer answer = planning.make(new Change(kind, where, size));
     if (!(answer instanceof Planning.Answer.Made)) {
       throw new IllegalStateException(answer.toString());
@@ -118,14 +124,14 @@ final class SizesBench {
     }
   }
 
-  void toReplace(String... places) {
+  public void toReplace(String... places) {
     for (String place : places) {
       bench.decide(place, Decision.REPLACE);
     }
   }
 
   /** What the list says for a kind: one text for each size. */
-  List<String> toBuy(PartKind kind) {
+  public List<String> toBuy(PartKind kind) {
     return new Deciding(bench.job)
         .replacements().stream()
             .filter(line -> line.kind() == kind)

@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.job.FittingSize.Basis;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.record.BuildRecord;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;

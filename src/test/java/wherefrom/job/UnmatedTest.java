@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.puttogether.Step;
+import wherefrom.job.puttogether.StillMissing;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
 import wherefrom.ui.sample.SampleJob;

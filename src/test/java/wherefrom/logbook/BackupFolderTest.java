@@ -13,9 +13,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.Backups;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.ports.Backups;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 

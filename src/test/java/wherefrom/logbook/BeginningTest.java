@@ -16,12 +16,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.CheckFinding;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Shelf;
 import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.ports.CheckFinding;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 

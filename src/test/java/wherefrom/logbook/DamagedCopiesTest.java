@@ -13,12 +13,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.Backups.Copied;
 import wherefrom.job.OpenJob;
-import wherefrom.job.SecondCopies;
-import wherefrom.job.Shelf;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.ports.Backups.Copied;
+import wherefrom.job.ports.SecondCopies;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.DemoJob;
+import wherefrom.demo.DemoJob;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 

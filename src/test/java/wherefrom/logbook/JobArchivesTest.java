@@ -28,8 +28,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Shelf;
 import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Shelf;
 import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 

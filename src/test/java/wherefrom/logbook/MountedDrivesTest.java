@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.job.Drives;
+import wherefrom.job.ports.Drives;
 
 class MountedDrivesTest {
   @TempDir Path folder;

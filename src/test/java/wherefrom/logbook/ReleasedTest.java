@@ -16,11 +16,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wherefrom.job.CheckFinding;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.ports.CheckFinding;
 
 /**
  * Logbooks that the first release wrote, kept as files: never to be written anew. Every later

@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import wherefrom.job.Face;
-import wherefrom.job.TagFaces;
+import wherefrom.job.print.Face;
+import wherefrom.job.print.TagFaces;
 
 class ComposerTest {
   private static final Letters LETTERS = Letters.load();

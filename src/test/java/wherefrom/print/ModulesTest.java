@@ -11,8 +11,8 @@ import com.google.zxing.qrcode.decoder.Decoder;
 import java.awt.geom.Path2D;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.ScannerFace;
-import wherefrom.job.TagFace;
+import wherefrom.job.print.ScannerFace;
+import wherefrom.job.print.TagFace;
 import wherefrom.parts.LabelFrame;
 import wherefrom.parts.TagSymbol;
 
@@ -78,7 +78,7 @@ class ModulesTest {
   @Test
   void placeCardsOfTheV8AreFortyTwoAndActionsSix() {
     assertThat(SampleTags.placeCards()).hasSize(42).doesNotHaveDuplicates();
-    assertThat(wherefrom.job.TagFaces.actions())
+    assertThat(wherefrom.job.print.TagFaces.actions())
         .extracting(TagFace::figures)
         .isEqualTo(List.of("UNDO", "SKIP", "NEXT", "REPEAT", "HELP", "YES"));
   }

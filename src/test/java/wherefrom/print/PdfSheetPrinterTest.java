@@ -15,13 +15,13 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Outgoing;
-import wherefrom.job.Nudge;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintOutcome;
-import wherefrom.job.PrintSetup;
-import wherefrom.job.Stock;
-import wherefrom.job.StockChoice;
-import wherefrom.job.TagFace;
+import wherefrom.job.print.Nudge;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.PrintSetup;
+import wherefrom.job.print.Stock;
+import wherefrom.job.print.StockChoice;
+import wherefrom.job.print.TagFace;
 
 class PdfSheetPrinterTest {
   private static final String SHEET = "a4-3x8-63.5x33.9";

@@ -11,9 +11,9 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintSetup;
-import wherefrom.job.TagFace;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintSetup;
+import wherefrom.job.print.TagFace;
 
 /** Labels as they stand on the sheet PDF, for tests that need to look at them from near by. */
 public final class PrintedLabels {

@@ -18,10 +18,10 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintSetup;
-import wherefrom.job.TagFace;
-import wherefrom.job.TagFaces;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintSetup;
+import wherefrom.job.print.TagFace;
+import wherefrom.job.print.TagFaces;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 

@@ -6,11 +6,11 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.ColourImage;
-import wherefrom.job.Nudge;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintSetup;
-import wherefrom.job.TagFaces;
+import wherefrom.job.image.ColourImage;
+import wherefrom.job.print.Nudge;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintSetup;
+import wherefrom.job.print.TagFaces;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 

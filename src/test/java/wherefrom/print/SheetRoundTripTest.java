@@ -12,9 +12,9 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintSetup;
-import wherefrom.job.TagFace;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintSetup;
+import wherefrom.job.print.TagFace;
 import wherefrom.parts.LabelFrame;
 
 /**

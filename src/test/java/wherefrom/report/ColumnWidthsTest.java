@@ -10,7 +10,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.RecordSection;
+import wherefrom.job.pages.RecordSection;
 
 class ColumnWidthsTest {
   private static final double SIZE = 8;

@@ -13,12 +13,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
-import wherefrom.job.BuildRecord;
-import wherefrom.job.Csv;
-import wherefrom.job.RecordSection;
-import wherefrom.job.ShopVisit;
 import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.job.shop.ShopVisit;
 import wherefrom.rules.consequence.ShopWork;
 
 class FileReportsTest {

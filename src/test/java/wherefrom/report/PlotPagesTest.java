@@ -16,12 +16,12 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Outgoing;
-import wherefrom.job.BuildRecord;
-import wherefrom.job.Instruments;
 import wherefrom.job.OpenJob;
-import wherefrom.job.RecordPlot;
+import wherefrom.job.measure.Instruments;
 import wherefrom.job.numbers.PlotSample;
-import wherefrom.job.numbers.RecordPlots;
+import wherefrom.job.pages.RecordPlot;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.job.record.RecordPlots;
 import wherefrom.workings.chart.Axis;
 import wherefrom.workings.chart.Chart;
 

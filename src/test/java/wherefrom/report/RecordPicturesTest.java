@@ -21,8 +21,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.files.Outgoing;
-import wherefrom.job.BuildRecord;
-import wherefrom.job.RecordPicture;
+import wherefrom.job.pages.RecordPicture;
+import wherefrom.job.record.BuildRecord;
 import wherefrom.pictures.Corners;
 
 /** The build record's pictures, rasterised. */

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.IntBinaryOperator;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.GreyImage;
-import wherefrom.job.Unread;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Unread;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.Pose;
 

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Corner;
+import wherefrom.job.reader.Corner;
 import wherefrom.parts.SymbolLayout;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;

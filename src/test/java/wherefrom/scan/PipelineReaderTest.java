@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.GreyImage;
-import wherefrom.job.Reading;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Reading;
 
 class PipelineReaderTest {
   @Test

@@ -2,7 +2,7 @@ package wherefrom.scan;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.grey.Pyramid;

@@ -2,8 +2,8 @@ package wherefrom.scan;
 
 import java.util.Collection;
 import java.util.List;
-import wherefrom.job.Corner;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Corner;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.LabelPattern;

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wherefrom.job.Settings;
+import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 
 class FileSettingsTest {

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import wherefrom.job.Sounds.Cue;
+import wherefrom.job.ports.Sounds.Cue;
 
 class SamplesTest {
 

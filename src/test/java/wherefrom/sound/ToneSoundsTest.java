@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import wherefrom.job.Sounds.Cue;
+import wherefrom.job.ports.Sounds.Cue;
 
 @Timeout(30)
 class ToneSoundsTest {

@@ -3,7 +3,7 @@ package wherefrom.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Handling;
+import wherefrom.job.handling.Handling;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;

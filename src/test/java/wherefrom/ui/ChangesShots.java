@@ -3,7 +3,7 @@ package wherefrom.ui;
 import java.util.List;
 import java.util.function.BiConsumer;
 import wherefrom.inspection.Look;
-import wherefrom.job.Planning;
+import wherefrom.job.change.Planning;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.app.ChoiceScreen;

@@ -3,7 +3,7 @@ package wherefrom.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import wherefrom.job.DebrisBook;
+import wherefrom.job.inspect.DebrisBook;
 import wherefrom.rules.debris.ReachedMains;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;

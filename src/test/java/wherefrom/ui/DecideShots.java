@@ -5,7 +5,7 @@ import java.util.function.BiConsumer;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
-import wherefrom.job.Deciding;
+import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;

@@ -20,8 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.files.FullDisk;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Photograph;
-import wherefrom.job.Shelf;
+import wherefrom.job.photos.Photograph;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.PhotoFiles;
@@ -169,15 +169,15 @@ class DiskTroubleTest {
   }
 
   /** Real settings files that begin with the window's own. */
-  private record Fixed(FileSettings files, wherefrom.job.Settings first)
-      implements wherefrom.job.SettingsStore {
+  private record Fixed(FileSettings files, wherefrom.job.settings.Settings first)
+      implements wherefrom.job.settings.SettingsStore {
     @Override
-    public wherefrom.job.Settings load() {
+    public wherefrom.job.settings.Settings load() {
       return first;
     }
 
     @Override
-    public void save(wherefrom.job.Settings settings) throws IOException {
+    public void save(wherefrom.job.settings.Settings settings) throws IOException {
       files.save(settings);
     }
   }

@@ -2,7 +2,7 @@ package wherefrom.ui;
 
 import java.util.List;
 import java.util.function.Function;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;

@@ -11,7 +11,7 @@ import wherefrom.job.numbers.WorkingBook;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
-import wherefrom.workings.catalogue.CompressionRatio;
+import wherefrom.workings.catalogue.compression.CompressionRatio;
 
 /** Numbers worked through the window by touch. */
 class NumbersFlowTest {

@@ -2,7 +2,7 @@ package wherefrom.ui;
 
 import java.util.List;
 import java.util.function.Consumer;
-import wherefrom.job.Instruments;
+import wherefrom.job.measure.Instruments;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlotSample;
@@ -21,7 +21,7 @@ import wherefrom.ui.numbers.SolveScreen;
 import wherefrom.ui.numbers.WorkingScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
-import wherefrom.workings.catalogue.CompressionRatio;
+import wherefrom.workings.catalogue.compression.CompressionRatio;
 
 /** The numbers, in the states worth looking at. */
 final class NumbersShots {

@@ -3,8 +3,8 @@ package wherefrom.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Planning;
 import wherefrom.job.SurfaceSizes;
+import wherefrom.job.change.Planning;
 import wherefrom.parts.Part;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;

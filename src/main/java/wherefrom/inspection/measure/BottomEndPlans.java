@@ -4,7 +4,7 @@ import java.util.List;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Sources;
 import wherefrom.parts.PartKind;
-import wherefrom.workings.catalogue.Sisters;
+import wherefrom.workings.catalogue.basis.Sisters;
 
 /** Crank, shells, housings, bores, pistons, faces. */
 final class BottomEndPlans {

@@ -2,7 +2,7 @@ package wherefrom.inspection.measure;
 
 import wherefrom.inspection.Look;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Decision;
 
 /**
  * A result held against its limit.

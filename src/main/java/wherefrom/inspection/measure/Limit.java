@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.Acceptance;
+import wherefrom.workings.catalogue.accept.Acceptance;
 
 /**
  * A limit that the person typed for the engine on the bench. None comes with the product.

@@ -8,7 +8,7 @@ import java.util.Optional;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
-import wherefrom.workings.catalogue.Sisters;
+import wherefrom.workings.catalogue.basis.Sisters;
 
 /**
  * Questions readings that may be slips: printed and typed figures are often wrong, inch and

@@ -11,8 +11,8 @@ import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
-import wherefrom.workings.catalogue.BoreShape;
-import wherefrom.workings.catalogue.JournalShape;
+import wherefrom.workings.catalogue.size.BoreShape;
+import wherefrom.workings.catalogue.size.JournalShape;
 
 /** What follows from a plan's readings. */
 public final class Results {

@@ -3,7 +3,7 @@ package wherefrom.inspection.measure;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
-import wherefrom.workings.catalogue.UncertaintyBudget;
+import wherefrom.workings.catalogue.accept.UncertaintyBudget;
 
 /**
  * A measuring tool of the person's own.

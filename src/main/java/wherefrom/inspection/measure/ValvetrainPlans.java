@@ -5,7 +5,7 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Sources;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Dimension;
-import wherefrom.workings.catalogue.Sisters;
+import wherefrom.workings.catalogue.basis.Sisters;
 
 /** Pushrods, lifters, lobes, studs, valves and springs. */
 final class ValvetrainPlans {

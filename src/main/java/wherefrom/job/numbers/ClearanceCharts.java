@@ -10,7 +10,7 @@ import wherefrom.job.BearingClearance;
 import wherefrom.job.ClearanceRange;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
-import wherefrom.job.RecordPlot;
+import wherefrom.job.pages.RecordPlot;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;

@@ -2,8 +2,8 @@ package wherefrom.job.numbers;
 
 import java.util.Optional;
 import wherefrom.inspection.measure.Limit;
-import wherefrom.job.Instruments;
 import wherefrom.job.OpenJob;
+import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.AmountReading;
 import wherefrom.quantity.AmountText;

@@ -9,7 +9,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
-import wherefrom.job.RecordPlot;
+import wherefrom.job.pages.RecordPlot;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
@@ -54,13 +54,13 @@ public final class JobCharts {
   }
 
   /** The ratio against the cut, and the lift against its limits. */
-  static List<RecordPlot> ofPlan(OpenJob job, int column) {
+  public static List<RecordPlot> ofPlan(OpenJob job, int column) {
     JobCharts charts = new JobCharts(job);
     return Stream.of(charts.ratio(column), charts.lift(column)).flatMap(Optional::stream).toList();
   }
 
   /** Clearances, bores and sets. */
-  static List<RecordPlot> ofMeasured(OpenJob job) {
+  public static List<RecordPlot> ofMeasured(OpenJob job) {
     List<RecordPlot> all = new ArrayList<>(new ClearanceCharts(job).list());
     all.addAll(new JobCharts(job).bores());
     all.addAll(new SetCharts(job).list());

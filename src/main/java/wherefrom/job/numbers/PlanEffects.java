@@ -1,8 +1,8 @@
 package wherefrom.job.numbers;
 
 import java.util.List;
-import wherefrom.job.CostItem;
-import wherefrom.job.PlanCost;
+import wherefrom.job.money.CostItem;
+import wherefrom.job.money.PlanCost;
 
 /**
  * What follows from a column of the plan: things to buy, work, checks, money.

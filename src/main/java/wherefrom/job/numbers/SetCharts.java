@@ -6,10 +6,10 @@ import java.util.stream.Stream;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.OpenJob;
-import wherefrom.job.RecordPlot;
-import wherefrom.job.SetDot;
-import wherefrom.job.SetPicture;
-import wherefrom.job.SetPictures;
+import wherefrom.job.measure.SetDot;
+import wherefrom.job.measure.SetPicture;
+import wherefrom.job.measure.SetPictures;
+import wherefrom.job.pages.RecordPlot;
 import wherefrom.workings.chart.Chart;
 import wherefrom.workings.chart.Charts;
 

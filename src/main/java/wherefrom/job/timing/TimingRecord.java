@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.OpenJob;
-import wherefrom.job.RecordPlot;
-import wherefrom.job.RecordSection;
 import wherefrom.job.numbers.WorkingBook;
+import wherefrom.job.pages.RecordPlot;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
-import wherefrom.workings.catalogue.CamSlack;
-import wherefrom.workings.catalogue.ChainDeflection;
+import wherefrom.workings.catalogue.timing.CamSlack;
+import wherefrom.workings.catalogue.timing.ChainDeflection;
 import wherefrom.workings.timing.Comparison;
 
 /** The timing check in the build record. */

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import wherefrom.job.EngineJob;
-import wherefrom.job.RecordSection;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.workings.torque.Tick;
 import wherefrom.workings.torque.TorqueCard;
 

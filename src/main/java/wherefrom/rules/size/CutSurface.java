@@ -13,7 +13,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Amount;
 import wherefrom.rules.consequence.ChangeKind;
-import wherefrom.workings.catalogue.SizeSteps;
+import wherefrom.workings.catalogue.size.SizeSteps;
 
 /**
  * A kind of surface that is cut in steps from a standard size, and the parts that must be of its

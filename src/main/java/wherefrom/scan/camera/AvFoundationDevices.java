@@ -11,7 +11,7 @@ import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacv.FFmpegFrameGrabber;
 import org.bytedeco.javacv.FrameGrabber;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 
 /**
  * AVFoundation devices of macOS. FFmpeg has no list of them but the one it writes to its log when

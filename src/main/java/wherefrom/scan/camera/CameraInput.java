@@ -3,7 +3,7 @@ package wherefrom.scan.camera;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 
 /**
  * What FFmpeg is to open for a camera. A camera's id is {@code format:source}; {@code file:} and

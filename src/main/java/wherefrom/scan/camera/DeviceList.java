@@ -3,7 +3,7 @@ package wherefrom.scan.camera;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 
 /** The video devices of one kind of system. */
 interface DeviceList {

@@ -10,7 +10,7 @@ import org.bytedeco.ffmpeg.global.avdevice;
 import org.bytedeco.ffmpeg.global.avformat;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacpp.PointerPointer;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 
 /** DirectShow devices of Windows, from FFmpeg's own device list. */
 record DirectShowDevices(String format) implements DeviceList {

@@ -3,9 +3,9 @@ package wherefrom.scan.camera;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import wherefrom.job.Camera;
-import wherefrom.job.Cameras;
-import wherefrom.job.FrameSource;
+import wherefrom.job.image.Camera;
+import wherefrom.job.image.Cameras;
+import wherefrom.job.image.FrameSource;
 
 /**
  * The cameras of this machine, through FFmpeg. Recorded clips and a test picture open by the same

@@ -8,8 +8,8 @@ import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacv.FFmpegFrameGrabber;
 import org.bytedeco.javacv.Frame;
 import org.bytedeco.javacv.FrameGrabber;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.FrameSource;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.FrameSource;
 
 /**
  * Frames through FFmpeg, of a device, a recorded clip or a generated picture alike. Each frame is

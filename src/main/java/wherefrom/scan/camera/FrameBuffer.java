@@ -4,8 +4,8 @@ import java.lang.invoke.MethodHandles;
 import java.lang.invoke.VarHandle;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.GreyImage;
 
 /** Room for one frame, used again for the next frame of the same size. */
 final class FrameBuffer {

@@ -9,7 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 
 /**
  * Video4Linux devices, from the kernel's files: {@code name} is what the driver calls the camera,

@@ -9,8 +9,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.FrameSource;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.FrameSource;
 
 /**
  * Gives the newest frame of a device. A device queues its frames; whoever reads them slower than

@@ -1,7 +1,7 @@
 package wherefrom.scan.geometry;
 
 import java.util.List;
-import wherefrom.job.Corner;
+import wherefrom.job.reader.Corner;
 
 /**
  * How a tag lies on the picture: where the symbol's corners would be if the tag were flat, and how

@@ -1,6 +1,6 @@
 package wherefrom.scan.geometry;
 
-import wherefrom.job.Corner;
+import wherefrom.job.reader.Corner;
 
 /**
  * Takes places on a tag to places on the picture. A bent tag touches its flat plane along the rod's

@@ -1,6 +1,6 @@
 package wherefrom.scan.grey;
 
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 
 /** The picture at one size; places are given in pixels of the whole picture. */
 public final class Level {

@@ -2,7 +2,7 @@ package wherefrom.scan.grey;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 
 /** The picture whole, at a half, a quarter and an eighth. */
 public final class Pyramid {

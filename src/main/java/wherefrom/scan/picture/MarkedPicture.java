@@ -13,9 +13,9 @@ import java.io.IOException;
 import java.util.List;
 import javax.imageio.ImageIO;
 import wherefrom.files.Outgoing;
-import wherefrom.job.Corner;
-import wherefrom.job.GreyImage;
-import wherefrom.job.PictureMark;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Corner;
+import wherefrom.job.tray.PictureMark;
 
 /** A picture in greys with outlines and words on it. */
 final class MarkedPicture {

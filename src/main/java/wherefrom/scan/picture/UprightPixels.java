@@ -1,6 +1,6 @@
 package wherefrom.scan.picture;
 
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 import wherefrom.pictures.ExifOrientation;
 
 /** Takes the rows of a stored picture and puts them where they belong upright. */

@@ -17,9 +17,9 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import wherefrom.job.OpenJob;
-import wherefrom.job.SecondCopies;
-import wherefrom.job.SecondCopies.Outcome;
-import wherefrom.job.Settings;
+import wherefrom.job.ports.SecondCopies;
+import wherefrom.job.ports.SecondCopies.Outcome;
+import wherefrom.job.settings.Settings;
 
 /**
  * Copies each job to the second folder when it is put away, when nobody has worked on it for a

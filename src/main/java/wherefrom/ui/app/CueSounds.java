@@ -8,7 +8,7 @@ import wherefrom.ui.controls.Ticker;
 public final class CueSounds implements Sounds {
   private static final long AGAIN_MILLIS = 3000;
 
-  private final wherefrom.job.Sounds speaker;
+  private final wherefrom.job.ports.Sounds speaker;
   private final Ticker ticker;
   private Optional<Ticker.Ticking> stop = Optional.empty();
 
@@ -18,7 +18,7 @@ public final class CueSounds implements Sounds {
    * @param speaker plays the tones
    * @param ticker lets the three seconds pass
    */
-  public CueSounds(wherefrom.job.Sounds speaker, Ticker ticker) {
+  public CueSounds(wherefrom.job.ports.Sounds speaker, Ticker ticker) {
     this.speaker = speaker;
     this.ticker = ticker;
     speaker.setVolume(1);
@@ -29,14 +29,14 @@ public final class CueSounds implements Sounds {
     hush();
     speaker.play(
         switch (cue) {
-          case RIGHT -> wherefrom.job.Sounds.Cue.RIGHT;
-          case STOP -> wherefrom.job.Sounds.Cue.STOP;
-          case ASK -> wherefrom.job.Sounds.Cue.ASK;
+          case RIGHT -> wherefrom.job.ports.Sounds.Cue.RIGHT;
+          case STOP -> wherefrom.job.ports.Sounds.Cue.STOP;
+          case ASK -> wherefrom.job.ports.Sounds.Cue.ASK;
         });
     if (cue == Cue.STOP) {
       stop =
           Optional.of(
-              ticker.repeat(AGAIN_MILLIS, () -> speaker.play(wherefrom.job.Sounds.Cue.STOP)));
+              ticker.repeat(AGAIN_MILLIS, () -> speaker.play(wherefrom.job.ports.Sounds.Cue.STOP)));
     }
   }
 

@@ -7,7 +7,7 @@ import javafx.animation.PauseTransition;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyEvent;
 import javafx.util.Duration;
-import wherefrom.job.Settings;
+import wherefrom.job.settings.Settings;
 import wherefrom.job.wedge.BurstAnswer;
 import wherefrom.job.wedge.BurstDecoder;
 import wherefrom.job.wedge.ScannerSetup;

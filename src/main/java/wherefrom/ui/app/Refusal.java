@@ -3,7 +3,7 @@ package wherefrom.ui.app;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wherefrom.job.Found;
+import wherefrom.job.tags.Found;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.ui.controls.Answer;

@@ -2,8 +2,8 @@ package wherefrom.ui.app;
 
 import java.util.Optional;
 import java.util.function.IntConsumer;
-import wherefrom.job.Found;
-import wherefrom.job.TagBook;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.TagBook;
 
 /** The part whose tag was scanned, for screens that take nothing else. */
 public final class ScannedPart {

@@ -9,7 +9,7 @@ import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import javafx.scene.layout.VBox;
-import wherefrom.job.Equipment;
+import wherefrom.job.ports.Equipment;
 import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.MessageBand;
 import wherefrom.ui.controls.Panes;

@@ -7,7 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.job.OpenJob;
-import wherefrom.job.StillMissing;
+import wherefrom.job.puttogether.StillMissing;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.MessageBand;
 import wherefrom.ui.controls.Panes;

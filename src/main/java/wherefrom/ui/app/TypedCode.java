@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import wherefrom.job.Found;
 import wherefrom.job.OpenJob;
-import wherefrom.job.TagBook;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.TagBook;
 import wherefrom.rules.CodeVerdict;
 
 /** Codes that a person types: where six digits are another engine's too, the person is asked. */

@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.concurrent.locks.Lock;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import wherefrom.job.Camera;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.Cameras;
-import wherefrom.job.FrameSource;
-import wherefrom.job.LiveAnswer;
-import wherefrom.job.LiveReader;
+import wherefrom.job.image.Camera;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.Cameras;
+import wherefrom.job.image.FrameSource;
+import wherefrom.job.reader.LiveAnswer;
+import wherefrom.job.reader.LiveReader;
 
 /** Frames of a camera with what was read on each, until it is stopped or the clip ends. */
 final class CameraFeed {

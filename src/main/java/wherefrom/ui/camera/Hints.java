@@ -1,8 +1,8 @@
 package wherefrom.ui.camera;
 
 import java.util.Optional;
-import wherefrom.job.LiveAnswer;
-import wherefrom.job.Unread;
+import wherefrom.job.reader.LiveAnswer;
+import wherefrom.job.reader.Unread;
 
 /**
  * What to ask of the person, from what each frame gives. Asked only for what stays: a tag on its

@@ -9,8 +9,8 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Polygon;
 import org.jspecify.annotations.Nullable;
-import wherefrom.job.Corner;
-import wherefrom.job.Sighting;
+import wherefrom.job.reader.Corner;
+import wherefrom.job.reader.Sighting;
 
 /** The camera's picture, as large as its room allows, with a line round every tag that is seen. */
 final class Preview extends Region {

@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.job.Plan;
+import wherefrom.job.change.Plan;
 import wherefrom.rules.consequence.Change;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;

@@ -2,7 +2,7 @@ package wherefrom.ui.controls;
 
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
-import wherefrom.job.ColourImage;
+import wherefrom.job.image.ColourImage;
 
 /** Pictures of the job as pictures of the window; may be made on any thread. */
 public final class Images {

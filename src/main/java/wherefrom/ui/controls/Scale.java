@@ -1,6 +1,6 @@
 package wherefrom.ui.controls;
 
-import wherefrom.job.Settings;
+import wherefrom.job.settings.Settings;
 
 /**
  * Millimetres on the glass to pixels, and heights of capitals to font sizes.

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Resume;
+import wherefrom.job.shelf.Resume;
 import wherefrom.ui.app.Dates;
 
 /** Where a job was left, in lines for a person who comes back after months. */

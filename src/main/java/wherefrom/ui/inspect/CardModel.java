@@ -7,11 +7,11 @@ import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
-import wherefrom.job.CheckCard;
-import wherefrom.job.Inspecting;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Photograph;
 import wherefrom.job.StandingRule;
+import wherefrom.job.inspect.CheckCard;
+import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.photos.Photograph;
 import wherefrom.ui.subject.Named;
 
 /** The cards of one subject, one of them up. */

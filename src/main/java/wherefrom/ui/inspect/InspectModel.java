@@ -4,9 +4,9 @@ import java.util.List;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import wherefrom.job.CheckCard;
-import wherefrom.job.Inspecting;
 import wherefrom.job.OpenJob;
+import wherefrom.job.inspect.CheckCard;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.ui.subject.Group;
 
 /** What there is to look at, and how far it is. */

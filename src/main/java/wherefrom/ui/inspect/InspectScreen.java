@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.inspection.Subject;
-import wherefrom.job.Inspecting.Unlooked;
+import wherefrom.job.inspect.Inspecting.Unlooked;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;

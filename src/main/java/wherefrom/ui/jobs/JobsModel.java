@@ -5,8 +5,8 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.Resume;
-import wherefrom.job.Shelf;
+import wherefrom.job.shelf.Resume;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.ui.app.Dates;
 
 /** What the list of jobs says of each job. */

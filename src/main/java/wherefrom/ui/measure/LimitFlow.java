@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ResultKeys;
-import wherefrom.job.Instruments;
+import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;

@@ -11,9 +11,9 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.MeasuredResult;
-import wherefrom.job.Measuring;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.measure.Measuring;
 import wherefrom.ui.subject.Group;
 
 /** What there is to measure, and how far it is. */

@@ -1,6 +1,6 @@
 package wherefrom.ui.measure;
 
-import wherefrom.job.Instruments;
+import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Desk;

@@ -14,8 +14,8 @@ import wherefrom.inspection.measure.Sample;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.MeasuredResult;
-import wherefrom.job.Measuring;
 import wherefrom.job.OpenJob;
+import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Amount;
 import wherefrom.ui.subject.Named;
 

@@ -9,7 +9,7 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.Acceptance;
+import wherefrom.workings.catalogue.accept.Acceptance;
 
 /** What was worked out, a line each, with its answer where there is a limit. */
 final class ResultLines {

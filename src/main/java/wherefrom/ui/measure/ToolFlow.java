@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import wherefrom.inspection.measure.Tool;
-import wherefrom.job.Instruments;
+import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;

@@ -6,7 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
-import wherefrom.job.Budget;
+import wherefrom.job.money.Budget;
 import wherefrom.quantity.Money;
 import wherefrom.ui.controls.Scale;
 

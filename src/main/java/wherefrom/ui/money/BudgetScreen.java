@@ -4,7 +4,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.job.Budget;
+import wherefrom.job.money.Budget;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.Shelf;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Places;
 import wherefrom.quantity.UnitSystem;

@@ -4,7 +4,7 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Layout;
-import wherefrom.job.Unprintable;
+import wherefrom.job.print.Unprintable;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;

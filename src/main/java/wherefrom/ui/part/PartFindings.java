@@ -5,11 +5,11 @@ import java.util.List;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
-import wherefrom.job.CheckCard;
-import wherefrom.job.Inspecting;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.inspect.CheckCard;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.workings.ResultValue;
 
 /** What was looked at and measured on a part. */

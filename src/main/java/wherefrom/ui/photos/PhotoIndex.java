@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
-import wherefrom.job.Photograph;
+import wherefrom.job.photos.Photograph;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.GridScreen;

@@ -1,7 +1,7 @@
 package wherefrom.ui.photos;
 
 import javafx.scene.layout.Region;
-import wherefrom.job.Photograph;
+import wherefrom.job.photos.Photograph;
 import wherefrom.ui.controls.PictureView;
 import wherefrom.ui.controls.Touch;
 

@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import wherefrom.job.Photograph;
+import wherefrom.job.photos.Photograph;
 import wherefrom.ui.app.Dates;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;

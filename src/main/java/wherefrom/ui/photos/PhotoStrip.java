@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.layout.HBox;
-import wherefrom.job.Photograph;
+import wherefrom.job.photos.Photograph;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.controls.Panes;
 

@@ -5,7 +5,7 @@ import java.util.Optional;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
-import wherefrom.job.Photograph;
+import wherefrom.job.photos.Photograph;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
-import wherefrom.job.CameraFrame;
+import wherefrom.job.image.CameraFrame;
 
 /** A camera's frame as a PNG file: eight bits a colour, no filter (ISO/IEC 15948). */
 final class PngFile {

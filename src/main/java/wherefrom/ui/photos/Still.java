@@ -3,10 +3,10 @@ package wherefrom.ui.photos;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import wherefrom.job.Camera;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.Cameras;
-import wherefrom.job.FrameSource;
+import wherefrom.job.image.Camera;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.Cameras;
+import wherefrom.job.image.FrameSource;
 
 /** One still picture from a camera. */
 public final class Still {

@@ -1,7 +1,7 @@
 package wherefrom.ui.print;
 
 import wherefrom.job.EngineJob;
-import wherefrom.job.TagChoice;
+import wherefrom.job.print.TagChoice;
 
 /** What is to be printed, in words. */
 final class ChoiceWords {

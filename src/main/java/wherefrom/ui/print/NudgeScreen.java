@@ -3,7 +3,7 @@ package wherefrom.ui.print;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.job.Nudge;
+import wherefrom.job.print.Nudge;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;

@@ -2,7 +2,7 @@ package wherefrom.ui.print;
 
 import java.util.Optional;
 import javafx.scene.layout.Region;
-import wherefrom.job.PrintOrder;
+import wherefrom.job.print.PrintOrder;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;

@@ -2,18 +2,18 @@ package wherefrom.ui.print;
 
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.Face;
-import wherefrom.job.Nudge;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintOutcome;
-import wherefrom.job.PrintSetup;
-import wherefrom.job.SheetPrinter;
-import wherefrom.job.Stock;
-import wherefrom.job.StockChoice;
-import wherefrom.job.TagChoice;
-import wherefrom.job.TagPrinting;
-import wherefrom.job.Unprintable;
+import wherefrom.job.print.Face;
+import wherefrom.job.print.Nudge;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.PrintSetup;
+import wherefrom.job.print.SheetPrinter;
+import wherefrom.job.print.Stock;
+import wherefrom.job.print.StockChoice;
+import wherefrom.job.print.TagChoice;
+import wherefrom.job.print.TagPrinting;
+import wherefrom.job.print.Unprintable;
 
 /** What is to be printed, on which stock, and where on the sheet. */
 final class PrintTagsModel {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.IntConsumer;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import wherefrom.job.Stock;
+import wherefrom.job.print.Stock;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Pager;

@@ -3,7 +3,7 @@ package wherefrom.ui.print;
 import java.util.Optional;
 import javafx.scene.image.Image;
 import javafx.scene.layout.Region;
-import wherefrom.job.PrintOrder;
+import wherefrom.job.print.PrintOrder;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.controls.Images;
 import wherefrom.ui.controls.Panes;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.job.Tracking;
+import wherefrom.job.tags.Tracking;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.Step;
+import wherefrom.job.puttogether.Step;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;

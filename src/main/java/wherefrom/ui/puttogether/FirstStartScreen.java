@@ -5,7 +5,7 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
-import wherefrom.job.FirstStart;
+import wherefrom.job.puttogether.FirstStart;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.changes.StandingScreen;

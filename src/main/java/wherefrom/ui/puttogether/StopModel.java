@@ -1,11 +1,11 @@
 package wherefrom.ui.puttogether;
 
 import java.util.Optional;
-import wherefrom.job.Handling;
-import wherefrom.job.MachineShop;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PutTogether;
 import wherefrom.job.StandingRule;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Part;
 import wherefrom.rules.Verdict;
 

@@ -3,7 +3,7 @@ package wherefrom.ui.settings;
 import java.util.List;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.app.Screen;

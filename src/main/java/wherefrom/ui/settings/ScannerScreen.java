@@ -3,7 +3,7 @@ package wherefrom.ui.settings;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.job.Settings;
+import wherefrom.job.settings.Settings;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;

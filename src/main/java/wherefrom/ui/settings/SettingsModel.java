@@ -3,7 +3,7 @@ package wherefrom.ui.settings;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import wherefrom.job.Settings;
+import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
 

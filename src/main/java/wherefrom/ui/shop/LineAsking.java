@@ -3,7 +3,7 @@ package wherefrom.ui.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import wherefrom.job.ShopOrder;
+import wherefrom.job.shop.ShopOrder;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;

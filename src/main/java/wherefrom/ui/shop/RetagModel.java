@@ -10,7 +10,7 @@ import wherefrom.inspection.match.Match;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Retagging;
+import wherefrom.job.shop.Retagging;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Dimension;

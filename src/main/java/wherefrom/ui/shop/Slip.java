@@ -5,11 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
-import wherefrom.job.FileNames;
-import wherefrom.job.PrintOutcome;
-import wherefrom.job.ShopVisit;
-import wherefrom.job.Unprintable;
+import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.Unprintable;
+import wherefrom.job.shop.ShopVisit;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.files.Saving;
 

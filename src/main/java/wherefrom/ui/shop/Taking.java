@@ -2,9 +2,9 @@ package wherefrom.ui.shop;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.job.Found;
 import wherefrom.job.PartRecord;
-import wherefrom.job.TagBook;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;

@@ -5,11 +5,11 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.MachineShop;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.ShopOrder;
-import wherefrom.job.ShopVisit;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.job.shop.ShopOrder;
+import wherefrom.job.shop.ShopVisit;
 import wherefrom.parts.Part;
 
 /** One visit to the machine shop: what is put on it, and what of it is back. */

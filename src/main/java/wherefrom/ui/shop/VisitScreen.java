@@ -5,7 +5,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.job.ShopOrder;
+import wherefrom.job.shop.ShopOrder;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
-import wherefrom.job.Handled;
-import wherefrom.job.Handling;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.Washing;
+import wherefrom.job.handling.Handled;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.shop.Washing;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 

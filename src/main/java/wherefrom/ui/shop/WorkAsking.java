@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spots;
-import wherefrom.job.ShopOrder;
+import wherefrom.job.shop.ShopOrder;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;

@@ -2,8 +2,8 @@ package wherefrom.ui.subject;
 
 import java.util.Optional;
 import wherefrom.inspection.Subject;
-import wherefrom.job.Found;
-import wherefrom.job.TagBook;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.TagBook;
 import wherefrom.ui.app.Desk;
 
 /** The part that a scan means. */

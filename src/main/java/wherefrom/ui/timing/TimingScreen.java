@@ -20,8 +20,8 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.numbers.WorkingScreen;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
-import wherefrom.workings.catalogue.CamSlack;
-import wherefrom.workings.catalogue.ChainDeflection;
+import wherefrom.workings.catalogue.timing.CamSlack;
+import wherefrom.workings.catalogue.timing.ChainDeflection;
 
 /** Chain, slack, and the cylinders whose lobes are read over the degree wheel. */
 public final class TimingScreen implements Screen {

@@ -7,9 +7,9 @@ import javafx.scene.image.PixelWriter;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Polygon;
-import wherefrom.job.Corner;
-import wherefrom.job.GreyImage;
-import wherefrom.job.PictureMark;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Corner;
+import wherefrom.job.tray.PictureMark;
 
 /** A photograph as large as its room allows, with a line round every tag that was found. */
 final class TrayPicture extends Region {

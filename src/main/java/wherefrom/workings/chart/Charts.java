@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import wherefrom.quantity.Unit;
-import wherefrom.workings.catalogue.Acceptance;
+import wherefrom.workings.catalogue.accept.Acceptance;
 import wherefrom.workings.plan.ClearancePlot;
 import wherefrom.workings.plan.LiftPlot;
 import wherefrom.workings.plan.Margin;

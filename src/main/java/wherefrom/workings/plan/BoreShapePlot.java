@@ -8,7 +8,7 @@ import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Inputs;
-import wherefrom.workings.catalogue.BoreShape;
+import wherefrom.workings.catalogue.size.BoreShape;
 
 /** A bore's readings over its nominal size, top to bottom, one curve each way. */
 public final class BoreShapePlot {

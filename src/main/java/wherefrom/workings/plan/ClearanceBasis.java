@@ -8,10 +8,10 @@ import java.util.Set;
 import wherefrom.quantity.Measured;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Inputs;
-import wherefrom.workings.catalogue.CombustionSpace;
-import wherefrom.workings.catalogue.Gap;
-import wherefrom.workings.catalogue.PushrodLength;
-import wherefrom.workings.catalogue.ValveLift;
+import wherefrom.workings.catalogue.basis.Gap;
+import wherefrom.workings.catalogue.compression.CombustionSpace;
+import wherefrom.workings.catalogue.valvetrain.PushrodLength;
+import wherefrom.workings.catalogue.valvetrain.ValveLift;
 
 /**
  * What the room between piston and valve was measured with. It says nothing of another cam, other

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.Acceptance;
+import wherefrom.workings.catalogue.accept.Acceptance;
 
 /**
  * The clearance of each journal against its limits.

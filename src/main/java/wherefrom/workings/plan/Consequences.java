@@ -6,12 +6,12 @@ import java.util.Set;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
-import wherefrom.workings.catalogue.CoilBind;
-import wherefrom.workings.catalogue.CombustionSpace;
-import wherefrom.workings.catalogue.PistonToValve;
-import wherefrom.workings.catalogue.PushrodLength;
-import wherefrom.workings.catalogue.RatioAfterCut;
-import wherefrom.workings.catalogue.ValveLift;
+import wherefrom.workings.catalogue.compression.CombustionSpace;
+import wherefrom.workings.catalogue.compression.RatioAfterCut;
+import wherefrom.workings.catalogue.valvetrain.CoilBind;
+import wherefrom.workings.catalogue.valvetrain.PistonToValve;
+import wherefrom.workings.catalogue.valvetrain.PushrodLength;
+import wherefrom.workings.catalogue.valvetrain.ValveLift;
 
 /** Compares a what-if with how things are now. */
 final class Consequences {

@@ -1,6 +1,6 @@
 package wherefrom.workings.plan;
 
-import wherefrom.workings.catalogue.Gap;
+import wherefrom.workings.catalogue.basis.Gap;
 
 /** What can stop a valve from lifting farther. */
 public enum LiftLimit {

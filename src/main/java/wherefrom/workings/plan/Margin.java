@@ -3,9 +3,9 @@ package wherefrom.workings.plan;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.Acceptance;
-import wherefrom.workings.catalogue.Gap;
-import wherefrom.workings.catalogue.Minimum;
+import wherefrom.workings.catalogue.accept.Acceptance;
+import wherefrom.workings.catalogue.basis.Gap;
+import wherefrom.workings.catalogue.basis.Minimum;
 
 /**
  * A gap beside the least that is usual for it.

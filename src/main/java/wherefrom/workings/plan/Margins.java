@@ -3,7 +3,7 @@ package wherefrom.workings.plan;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.workings.Result;
-import wherefrom.workings.catalogue.Gap;
+import wherefrom.workings.catalogue.basis.Gap;
 
 /** The gaps of a plan's results, each beside its usual least. */
 final class Margins {

@@ -9,8 +9,8 @@ import wherefrom.workings.Nonsense;
 import wherefrom.workings.Note;
 import wherefrom.workings.Result;
 import wherefrom.workings.WorkingAnswer;
-import wherefrom.workings.catalogue.CombustionSpace;
-import wherefrom.workings.catalogue.ValveLift;
+import wherefrom.workings.catalogue.compression.CombustionSpace;
+import wherefrom.workings.catalogue.valvetrain.ValveLift;
 
 /** How things are now, and up to three what-ifs. */
 public record Plan(Inputs now, List<WhatIf> whatIfs) {

@@ -12,7 +12,7 @@ import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
-import wherefrom.workings.catalogue.Gap;
+import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.maths.Dual;
 
 /** A column of the plan while it is being worked out, step by step. */

@@ -1,14 +1,14 @@
 package wherefrom.workings.plan;
 
-import static wherefrom.workings.catalogue.CombustionSpace.BORE;
-import static wherefrom.workings.catalogue.CombustionSpace.CHAMBER;
-import static wherefrom.workings.catalogue.CombustionSpace.CREVICE_GAP;
-import static wherefrom.workings.catalogue.CombustionSpace.CREVICE_HEIGHT;
-import static wherefrom.workings.catalogue.CombustionSpace.DECK;
-import static wherefrom.workings.catalogue.CombustionSpace.GASKET_BORE;
-import static wherefrom.workings.catalogue.CombustionSpace.GASKET_THICKNESS;
-import static wherefrom.workings.catalogue.CombustionSpace.PISTON_VOLUME;
-import static wherefrom.workings.catalogue.CombustionSpace.STROKE;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.BORE;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.CHAMBER;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.CREVICE_GAP;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.CREVICE_HEIGHT;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.DECK;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.GASKET_BORE;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.GASKET_THICKNESS;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.PISTON_VOLUME;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.STROKE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,15 +16,15 @@ import wherefrom.quantity.Dimension;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.ChoiceInput;
 import wherefrom.workings.InputSpec;
-import wherefrom.workings.catalogue.ChamberForRatio;
-import wherefrom.workings.catalogue.CoilBind;
-import wherefrom.workings.catalogue.HeadCut;
-import wherefrom.workings.catalogue.IntakeCorrection;
-import wherefrom.workings.catalogue.PistonToValve;
-import wherefrom.workings.catalogue.PushrodLength;
-import wherefrom.workings.catalogue.RatioAfterCut;
-import wherefrom.workings.catalogue.RetainerToSeal;
-import wherefrom.workings.catalogue.ValveLift;
+import wherefrom.workings.catalogue.compression.ChamberForRatio;
+import wherefrom.workings.catalogue.compression.HeadCut;
+import wherefrom.workings.catalogue.compression.IntakeCorrection;
+import wherefrom.workings.catalogue.compression.RatioAfterCut;
+import wherefrom.workings.catalogue.valvetrain.CoilBind;
+import wherefrom.workings.catalogue.valvetrain.PistonToValve;
+import wherefrom.workings.catalogue.valvetrain.PushrodLength;
+import wherefrom.workings.catalogue.valvetrain.RetainerToSeal;
+import wherefrom.workings.catalogue.valvetrain.ValveLift;
 
 /** Everything a plan can take; nothing is required, and what lacks an input is not worked out. */
 public final class PlanInputs {

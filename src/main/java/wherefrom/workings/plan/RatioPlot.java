@@ -8,8 +8,8 @@ import wherefrom.quantity.Unit;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.ChamberForRatio;
-import wherefrom.workings.catalogue.RatioAfterCut;
+import wherefrom.workings.catalogue.compression.ChamberForRatio;
+import wherefrom.workings.catalogue.compression.RatioAfterCut;
 
 /** The compression ratio against the cut of the head, with its band and the target. */
 public final class RatioPlot {

@@ -1,25 +1,25 @@
 package wherefrom.workings.plan;
 
-import static wherefrom.workings.catalogue.CombustionSpace.BORE;
-import static wherefrom.workings.catalogue.CombustionSpace.CHAMBER;
-import static wherefrom.workings.catalogue.CombustionSpace.DECK;
-import static wherefrom.workings.catalogue.CombustionSpace.GASKET_BORE;
-import static wherefrom.workings.catalogue.CombustionSpace.GASKET_THICKNESS;
-import static wherefrom.workings.catalogue.CombustionSpace.PISTON_VOLUME;
-import static wherefrom.workings.catalogue.CombustionSpace.STROKE;
-import static wherefrom.workings.catalogue.RatioAfterCut.DECK_CUT;
-import static wherefrom.workings.catalogue.RatioAfterCut.HEAD_CUT;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.BORE;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.CHAMBER;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.DECK;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.GASKET_BORE;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.GASKET_THICKNESS;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.PISTON_VOLUME;
+import static wherefrom.workings.catalogue.compression.CombustionSpace.STROKE;
+import static wherefrom.workings.catalogue.compression.RatioAfterCut.DECK_CUT;
+import static wherefrom.workings.catalogue.compression.RatioAfterCut.HEAD_CUT;
 
 import java.util.Optional;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.Nonsense;
 import wherefrom.workings.Note;
 import wherefrom.workings.Source;
-import wherefrom.workings.catalogue.ChamberForRatio;
-import wherefrom.workings.catalogue.CombustionSpace;
-import wherefrom.workings.catalogue.Gap;
-import wherefrom.workings.catalogue.Geometry;
-import wherefrom.workings.catalogue.HeadCut;
+import wherefrom.workings.catalogue.basis.Gap;
+import wherefrom.workings.catalogue.basis.Geometry;
+import wherefrom.workings.catalogue.compression.ChamberForRatio;
+import wherefrom.workings.catalogue.compression.CombustionSpace;
+import wherefrom.workings.catalogue.compression.HeadCut;
 import wherefrom.workings.maths.Dual;
 
 /** From the wanted ratio, or the cuts themselves, to the ratio and the lowering of the head. */

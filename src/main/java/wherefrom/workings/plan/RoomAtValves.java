@@ -4,9 +4,9 @@ import java.util.Optional;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.Note;
 import wherefrom.workings.Source;
-import wherefrom.workings.catalogue.Gap;
-import wherefrom.workings.catalogue.PistonToValve;
-import wherefrom.workings.catalogue.ValveLift;
+import wherefrom.workings.catalogue.basis.Gap;
+import wherefrom.workings.catalogue.valvetrain.PistonToValve;
+import wherefrom.workings.catalogue.valvetrain.ValveLift;
 import wherefrom.workings.maths.Dual;
 
 /** Piston to valve, as far as what was measured with the present parts still says it. */

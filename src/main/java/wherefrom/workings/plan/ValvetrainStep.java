@@ -1,12 +1,12 @@
 package wherefrom.workings.plan;
 
 import java.util.Optional;
-import wherefrom.workings.catalogue.CoilBind;
-import wherefrom.workings.catalogue.Gap;
-import wherefrom.workings.catalogue.IntakeCorrection;
-import wherefrom.workings.catalogue.PushrodLength;
-import wherefrom.workings.catalogue.RetainerToSeal;
-import wherefrom.workings.catalogue.ValveLift;
+import wherefrom.workings.catalogue.basis.Gap;
+import wherefrom.workings.catalogue.compression.IntakeCorrection;
+import wherefrom.workings.catalogue.valvetrain.CoilBind;
+import wherefrom.workings.catalogue.valvetrain.PushrodLength;
+import wherefrom.workings.catalogue.valvetrain.RetainerToSeal;
+import wherefrom.workings.catalogue.valvetrain.ValveLift;
 import wherefrom.workings.maths.Dual;
 
 /** From the lowering of the head to intake, pushrod and lift limits. */

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Decision;
 
 class PlausibilityTest {
   private static Tool tool(String step) {

@@ -8,14 +8,15 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
 import wherefrom.job.BearingClearance;
-import wherefrom.job.BuildRecord;
-import wherefrom.job.Instruments;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
-import wherefrom.job.RecordPlot;
-import wherefrom.job.RecordSection;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.pages.RecordPlot;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.job.record.RecordPlots;
 import wherefrom.ui.sample.SampleJob;
-import wherefrom.workings.catalogue.Acceptance;
+import wherefrom.workings.catalogue.accept.Acceptance;
 import wherefrom.workings.chart.Chart;
 
 class JobChartsTest {

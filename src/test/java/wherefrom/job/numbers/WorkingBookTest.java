@@ -10,7 +10,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.MissingInputs;
 import wherefrom.workings.Result;
-import wherefrom.workings.catalogue.CoilBind;
+import wherefrom.workings.catalogue.valvetrain.CoilBind;
 
 class WorkingBookTest {
   private final SampleJob sample = SampleJob.apart();

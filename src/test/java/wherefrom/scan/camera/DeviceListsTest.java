@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 
 class DeviceListsTest {
 

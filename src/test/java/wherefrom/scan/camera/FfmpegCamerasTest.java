@@ -19,10 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wherefrom.job.Camera;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.FrameSource;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.Camera;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.FrameSource;
+import wherefrom.job.image.GreyImage;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 

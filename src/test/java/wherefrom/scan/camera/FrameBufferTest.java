@@ -6,7 +6,7 @@ import java.nio.ByteBuffer;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wherefrom.job.CameraFrame;
+import wherefrom.job.image.CameraFrame;
 
 class FrameBufferTest {
 

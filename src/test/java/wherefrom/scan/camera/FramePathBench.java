@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wherefrom.job.FrameSource;
+import wherefrom.job.image.FrameSource;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 

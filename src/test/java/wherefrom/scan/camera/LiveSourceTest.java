@@ -13,7 +13,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import wherefrom.job.CameraFrame;
+import wherefrom.job.image.CameraFrame;
 
 @Timeout(30)
 class LiveSourceTest {

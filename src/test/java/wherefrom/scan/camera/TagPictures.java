@@ -11,7 +11,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagSymbol;
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 import wherefrom.scan.grey.Level;
 
 class FinderScanTest {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import wherefrom.job.GreyImage;
-import wherefrom.job.LiveAnswer;
-import wherefrom.job.LiveReader;
-import wherefrom.job.Sighting;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.LiveAnswer;
+import wherefrom.job.reader.LiveReader;
+import wherefrom.job.reader.Sighting;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 

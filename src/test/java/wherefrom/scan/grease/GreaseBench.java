@@ -20,8 +20,8 @@ import java.util.Set;
 import java.util.function.Function;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.GreyImage;
-import wherefrom.job.Sighting;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Sighting;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 

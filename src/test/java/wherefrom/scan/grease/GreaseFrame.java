@@ -1,8 +1,8 @@
 package wherefrom.scan.grease;
 
 import java.util.List;
-import wherefrom.job.Corner;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Corner;
 
 /**
  * A frame and what is on it.

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Sighting;
+import wherefrom.job.reader.Sighting;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 

@@ -3,8 +3,8 @@ package wherefrom.scan.grease;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import wherefrom.job.Corner;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Corner;
 
 /**
  * One damaged label before a camera, of which frames are taken: the same paper and bench, while the

@@ -2,7 +2,7 @@ package wherefrom.scan.grease;
 
 import java.util.List;
 import java.util.SplittableRandom;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 import wherefrom.parts.LabelFrame;
 import wherefrom.parts.TagCode;
 

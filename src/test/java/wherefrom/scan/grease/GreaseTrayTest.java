@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Reading;
-import wherefrom.job.Sighting;
+import wherefrom.job.reader.Reading;
+import wherefrom.job.reader.Sighting;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 

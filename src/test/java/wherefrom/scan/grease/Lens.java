@@ -11,7 +11,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 
 /** Blur of lens and hand, and the camera's JPEG. */
 final class Lens {

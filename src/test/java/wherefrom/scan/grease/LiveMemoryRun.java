@@ -2,8 +2,8 @@ package wherefrom.scan.grease;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.GreyImage;
-import wherefrom.job.LiveReader;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.LiveReader;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 

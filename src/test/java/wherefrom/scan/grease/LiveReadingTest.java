@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.GreyImage;
-import wherefrom.job.LiveAnswer;
-import wherefrom.job.LiveReader;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.LiveAnswer;
+import wherefrom.job.reader.LiveReader;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 

@@ -18,7 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 
 /** General readers, to compare with. */
 final class OtherReaders {

@@ -2,7 +2,7 @@ package wherefrom.scan.grease;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 
 /** A picture of reflectances or light, 0 black to 1 white, row by row. */
 final class Plane {

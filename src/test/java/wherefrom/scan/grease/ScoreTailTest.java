@@ -10,7 +10,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 import wherefrom.parts.SymbolLayout;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagSymbol;

@@ -9,10 +9,10 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.GreyImage;
-import wherefrom.job.LiveAnswer;
-import wherefrom.job.LiveReader;
-import wherefrom.job.Sighting;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.LiveAnswer;
+import wherefrom.job.reader.LiveReader;
+import wherefrom.job.reader.Sighting;
 import wherefrom.parts.TagCode;
 import wherefrom.scan.PipelineReader;
 

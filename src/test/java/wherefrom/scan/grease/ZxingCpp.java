@@ -12,7 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 
 /**
  * zxing-cpp as WebAssembly in a node process, where node and the package zxing-wasm are there; the

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.GreyImage;
 
 class PictureFilesTest {
   private static final int BLOCK = 16;

@@ -3,7 +3,7 @@ package wherefrom.ui.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Sounds.Cue;
+import wherefrom.job.ports.Sounds.Cue;
 import wherefrom.ui.sample.HandTicker;
 import wherefrom.ui.sample.Heard;
 

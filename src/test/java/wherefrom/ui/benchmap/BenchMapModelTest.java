@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Fitting;
 import wherefrom.job.PlaceState;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;

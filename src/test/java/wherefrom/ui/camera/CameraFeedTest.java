@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Camera;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.Cameras;
-import wherefrom.job.FrameSource;
-import wherefrom.job.GreyImage;
-import wherefrom.job.LiveAnswer;
-import wherefrom.job.LiveReader;
+import wherefrom.job.image.Camera;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.Cameras;
+import wherefrom.job.image.FrameSource;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.LiveAnswer;
+import wherefrom.job.reader.LiveReader;
 
 /** The camera's frames on their way to the window. */
 class CameraFeedTest {

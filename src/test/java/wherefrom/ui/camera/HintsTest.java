@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.LiveAnswer;
-import wherefrom.job.Sighting;
-import wherefrom.job.Unread;
+import wherefrom.job.reader.LiveAnswer;
+import wherefrom.job.reader.Sighting;
+import wherefrom.job.reader.Unread;
 
 /** What the person is asked for, from frame to frame. */
 class HintsTest {

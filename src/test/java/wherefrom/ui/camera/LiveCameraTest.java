@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.job.Camera;
+import wherefrom.job.image.Camera;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.Whereabouts;

@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
-import wherefrom.job.Camera;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.Cameras;
-import wherefrom.job.FrameSource;
+import wherefrom.job.image.Camera;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.Cameras;
+import wherefrom.job.image.FrameSource;
 import wherefrom.scan.camera.FfmpegCameras;
 import wherefrom.scan.camera.TagPictures;
 

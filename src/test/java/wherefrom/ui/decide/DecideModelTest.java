@@ -8,10 +8,10 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
-import wherefrom.job.Deciding;
-import wherefrom.job.Fitting;
-import wherefrom.job.Handling;
+import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.sample.SampleJob;
 

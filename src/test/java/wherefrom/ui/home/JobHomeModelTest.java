@@ -6,8 +6,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.PutTogether;
 import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.ui.sample.SampleJob;
 
 /** What a person who comes back after months is told. */

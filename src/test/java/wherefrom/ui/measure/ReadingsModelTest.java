@@ -8,7 +8,7 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
-import wherefrom.job.Instruments;
+import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.sample.SampleJob;
 

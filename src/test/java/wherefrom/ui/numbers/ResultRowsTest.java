@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.workings.Working;
-import wherefrom.workings.catalogue.CoilBind;
+import wherefrom.workings.catalogue.valvetrain.CoilBind;
 
 class ResultRowsTest {
   private static final Working WORKING = new CoilBind();

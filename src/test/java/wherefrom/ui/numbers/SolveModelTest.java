@@ -9,7 +9,7 @@ import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.AmountInput;
-import wherefrom.workings.catalogue.CompressionRatio;
+import wherefrom.workings.catalogue.compression.CompressionRatio;
 
 class SolveModelTest {
   private final SampleJob sample = SampleJob.apart();

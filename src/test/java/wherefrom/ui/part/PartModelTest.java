@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Fitting;
-import wherefrom.job.Handled;
-import wherefrom.job.NewPart;
+import wherefrom.job.handling.Handled;
+import wherefrom.job.handling.NewPart;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.ui.part.PartModel.Deed;
 import wherefrom.ui.sample.SampleJob;
 

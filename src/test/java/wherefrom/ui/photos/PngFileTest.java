@@ -8,8 +8,8 @@ import java.util.SplittableRandom;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.job.CameraFrame;
-import wherefrom.job.GreyImage;
+import wherefrom.job.image.CameraFrame;
+import wherefrom.job.image.GreyImage;
 
 /** Read back by the platform's own PNG reader. */
 class PngFileTest {

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Nudge;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.PrintOutcome;
-import wherefrom.job.TagChoice;
 import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.print.Nudge;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.TagChoice;
 import wherefrom.ui.sample.SampleEquipment;
 import wherefrom.ui.sample.SampleJob;
 

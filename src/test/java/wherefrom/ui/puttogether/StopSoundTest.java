@@ -3,7 +3,7 @@ package wherefrom.ui.puttogether;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import wherefrom.job.Sounds.Cue;
+import wherefrom.job.ports.Sounds.Cue;
 import wherefrom.parts.Action;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.CueSounds;

@@ -2,7 +2,7 @@ package wherefrom.ui.sample;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.Sounds;
+import wherefrom.job.ports.Sounds;
 
 /** A loudspeaker that remembers what it was to play. */
 public final class Heard implements Sounds {

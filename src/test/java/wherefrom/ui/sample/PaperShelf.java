@@ -10,9 +10,9 @@ import wherefrom.engine.Layout;
 import wherefrom.engine.LayoutCheck;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Resume;
-import wherefrom.job.Shelf;
 import wherefrom.job.entry.JobOpened;
+import wherefrom.job.shelf.Resume;
+import wherefrom.job.shelf.Shelf;
 
 /** A shelf in memory. */
 public final class PaperShelf implements Shelf {

@@ -2,7 +2,7 @@ package wherefrom.ui.sample;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import wherefrom.job.ColourImage;
+import wherefrom.job.image.ColourImage;
 
 /** A drawn photograph: upright where its name begins with tall, none where it begins with gone. */
 final class SamplePhoto {

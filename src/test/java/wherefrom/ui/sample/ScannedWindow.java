@@ -11,9 +11,9 @@ import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import wherefrom.files.Outgoing;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PrintOrder;
-import wherefrom.job.Settings;
-import wherefrom.job.Shelf;
+import wherefrom.job.print.PrintOrder;
+import wherefrom.job.settings.Settings;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
 

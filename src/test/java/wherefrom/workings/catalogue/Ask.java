@@ -9,10 +9,10 @@ import wherefrom.workings.Working;
 import wherefrom.workings.WorkingAnswer;
 
 /** Asks a working with texts, as the command line does. */
-final class Ask {
+public final class Ask {
   private Ask() {}
 
-  static WorkingAnswer answer(String key, String... texts) {
+  public static WorkingAnswer answer(String key, String... texts) {
     Working working = Workings.find(key).orElseThrow();
     InputsReading reading = InputText.read(working, List.of(texts));
     if (reading instanceof InputsReading.NotUnderstood not) {
@@ -21,7 +21,7 @@ final class Ask {
     return working.compute(((InputsReading.Understood) reading).inputs());
   }
 
-  static Result result(String key, String... texts) {
+  public static Result result(String key, String... texts) {
     WorkingAnswer answer = answer(key, texts);
     if (answer instanceof Result result) {
       return result;

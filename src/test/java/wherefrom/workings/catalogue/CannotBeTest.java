@@ -13,6 +13,7 @@ import wherefrom.workings.Nonsense;
 import wherefrom.workings.Note;
 import wherefrom.workings.Result;
 import wherefrom.workings.UsualFigures;
+import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.plan.PlanInputs;
 
 /** Results that cannot be are refused, parts that would touch are named, odd figures asked back. */

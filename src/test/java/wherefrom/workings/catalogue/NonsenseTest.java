@@ -9,6 +9,8 @@ import wherefrom.workings.MissingInputs;
 import wherefrom.workings.Nonsense;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingAnswer;
+import wherefrom.workings.catalogue.bolt.Lubricant;
+import wherefrom.workings.catalogue.compression.CombustionSpace;
 
 class NonsenseTest {
   private static final String[] FLAT = {

@@ -16,6 +16,7 @@ import wherefrom.workings.Inputs;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
+import wherefrom.workings.catalogue.accept.AcceptanceChanceTest;
 
 /** Every working against the same formula written anew with 50-digit decimals. */
 class PrecisionTest {

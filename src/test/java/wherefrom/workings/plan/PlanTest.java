@@ -18,8 +18,8 @@ import wherefrom.workings.InputsReading;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Source;
-import wherefrom.workings.catalogue.Gap;
 import wherefrom.workings.catalogue.Workings;
+import wherefrom.workings.catalogue.basis.Gap;
 
 class PlanTest {
   private static Inputs inputs(String... texts) {

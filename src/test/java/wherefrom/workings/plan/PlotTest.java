@@ -15,8 +15,8 @@ import wherefrom.workings.Inputs;
 import wherefrom.workings.InputsReading;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.Working;
-import wherefrom.workings.catalogue.Acceptance;
 import wherefrom.workings.catalogue.Workings;
+import wherefrom.workings.catalogue.accept.Acceptance;
 import wherefrom.workings.chart.Chart;
 import wherefrom.workings.chart.Charts;
 

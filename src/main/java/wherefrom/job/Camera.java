@@ -1,9 +1,0 @@
-package wherefrom.job;
-
-/**
- * A camera that can be opened.
- *
- * @param id what the system calls it
- * @param title what a person reads
- */
-public record Camera(String id, String title) {}

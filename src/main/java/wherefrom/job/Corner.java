@@ -1,4 +1,0 @@
-package wherefrom.job;
-
-/** A point on a picture, in pixels from its top left. */
-public record Corner(double x, double y) {}

@@ -1,0 +1,119 @@
+package wherefrom.job.change;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import wherefrom.engine.LifterType;
+import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.StandingRule;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.parts.Whereabouts;
+import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Wanted;
+
+/** The new parts that were taken on, and whether they serve what is asked for after them. */
+public final class Bought {
+  private static final Pattern SIZE = Pattern.compile("\\s*([0-9]+[.,]?[0-9]*)\\s*(in|mm)\\b.*");
+
+  private final EngineJob job;
+
+  /** A new part as it was taken on, and by which entry. */
+  private record Taken(PartReplaced entry, long sequence) {}
+
+  private final Map<Integer, Taken> taken = new HashMap<>();
+  private final Set<Integer> run = new HashSet<>();
+
+  public Bought(EngineJob job) {
+    this.job = job;
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof PartReplaced replaced) {
+        taken.put(replaced.newItem(), new Taken(replaced, logged.sequence()));
+      } else if (logged.entry() instanceof PartFitted fit) {
+        run.add(fit.item());
+      }
+    }
+  }
+
+  /** The sort of a new part in words, such as {@code roller lifters}; empty for the usual one. */
+  public String sort(Part part) {
+    return findTaken(part).map(one -> sort(part, one)).orElse("");
+  }
+
+  private Optional<Taken> findTaken(Part part) {
+    return Optional.ofNullable(taken.get(part.item()));
+  }
+
+  private String sort(Part part, Taken one) {
+    String said = one.entry().sort().strip();
+    String plural = part.kind().plural();
+    if (!said.isEmpty()) {
+      return said.endsWith(plural) ? said : said + " " + plural;
+    }
+    return job.rules().all().stream()
+        .filter(rule -> rule.sequence() < one.sequence())
+        .filter(rule -> rule.consequence().isOtherSort())
+        .filter(rule -> rule.consequence().places().contains(part.home()))
+        .max(Comparator.comparingLong(StandingRule::sequence))
+        .map(rule -> rule.consequence().what())
+        .orElse("");
+  }
+
+  /** Whether a lifter is flat or a roller: as the engine came in, or as it was bought. */
+  public LifterType lifterType(Part lifter) {
+    String sort = lifter.fresh() ? sort(lifter) : "";
+    return sort.startsWith("roller")
+        ? LifterType.ROLLER
+        : sort.startsWith("flat") ? LifterType.FLAT : job.layout().lifters();
+  }
+
+  /** Whether the new part that is in use at a place does for what a coming change asks there. */
+  public boolean serves(Place place, Consequence asked) {
+    return job.findOwner(place)
+        .filter(part -> part.fresh() && job.whereabouts(part.item()) != Whereabouts.RETIRED)
+        .filter(part -> serves(part, asked))
+        .isPresent();
+  }
+
+  private boolean serves(Part part, Consequence asked) {
+    if (asked.effect() == Effect.BUY) {
+      return true;
+    }
+    return switch (asked.renewal()) {
+      case WEAR -> !run.contains(part.item());
+      case SIZE ->
+          findTaken(part)
+              .filter(one -> isOfSize(one.entry(), asked.firstCause().detail()))
+              .isPresent();
+      case SORT -> asked.isOtherSort() && sort(part).equals(asked.what());
+    };
+  }
+
+  private static boolean isOfSize(PartReplaced bought, String detail) {
+    Matcher wanted = SIZE.matcher(detail);
+    Matcher has = SIZE.matcher(bought.size() + " " + bought.unit());
+    return wanted.matches()
+        && has.matches()
+        && wanted.group(2).equals(has.group(2))
+        && number(wanted).compareTo(number(has)) == 0;
+  }
+
+  private static BigDecimal number(Matcher size) {
+    return new BigDecimal(size.group(1).replace(',', '.'));
+  }
+
+  /** The key under which a part at this place is bought. */
+  public static String at(Place place) {
+    return Wanted.of(place, "").at();
+  }
+}

@@ -1,0 +1,237 @@
+package wherefrom.job.change;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.inspection.Look;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.MadeChange;
+import wherefrom.job.MadeChanges;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.StandingRule;
+import wherefrom.job.Typed;
+import wherefrom.job.WorkDone;
+import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.ChangePlanned;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.PlanDropped;
+import wherefrom.job.entry.SlotUnknown;
+import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.ConsequenceRules;
+import wherefrom.rules.consequence.OneCam;
+import wherefrom.rules.consequence.Setting;
+import wherefrom.rules.size.CutSurface;
+import wherefrom.rules.size.SizeText;
+
+/** Plans and changes: what each would mean, shown before money is spent, and what it does mean. */
+public final class Planning {
+
+  /** What became of a request. */
+  public sealed interface Answer {
+    /** Planned; nothing binds. */
+    record Planned(Plan plan) implements Answer {}
+
+    /** Recorded; what follows from it binds from now on. */
+    record Made(Change change, List<Consequence> consequences) implements Answer {
+      public Made {
+        consequences = List.copyOf(consequences);
+      }
+    }
+
+    /** The plan is gone. */
+    record Dropped(int plan) implements Answer {}
+
+    /** The check's answer stands. */
+    record Answered(CheckAnswered answer) implements Answer {}
+
+    /** Nothing was recorded; the sentence says why and what to do. */
+    record Refused(String sentence) implements Answer {}
+  }
+
+  private final OpenJob job;
+
+  public Planning(OpenJob job) {
+    this.job = job;
+  }
+
+  /** What a change would mean; nothing is recorded. */
+  public List<Consequence> preview(Change change) {
+    return ConsequenceRules.of(change, setting());
+  }
+
+  /** What several changes would mean, made one after the other; nothing is recorded. */
+  public List<Consequence> preview(List<Change> changes) {
+    List<Consequence> all = new ArrayList<>();
+    Setting setting = setting();
+    for (Change change : changes) {
+      all.addAll(ConsequenceRules.of(change, setting));
+      setting = setting.after(change);
+    }
+    return all;
+  }
+
+  /** The engine as the changes that were made have left it. */
+  public Setting setting() {
+    return MadeChanges.setting(job.state());
+  }
+
+  /** What is wrong with a change for this engine as it is now, in a sentence. */
+  public Optional<String> findWrong(Change change) {
+    return change.findFault(setting());
+  }
+
+  /** Plans a change. */
+  public Answer plan(Change change) {
+    Optional<Answer> fault = findFault(change);
+    if (fault.isPresent()) {
+      return fault.get();
+    }
+    int number = nextPlan();
+    job.record(new ChangePlanned(number, change.kind(), change.where(), change.detail()));
+    return new Answer.Planned(new Plan(number, change, preview(change)));
+  }
+
+  /** Drops a plan again. */
+  public Answer drop(int plan, String reason) {
+    if (findPlan(plan).isEmpty()) {
+      return noSuchPlan(plan);
+    }
+    job.record(new PlanDropped(plan, reason.strip()));
+    return new Answer.Dropped(plan);
+  }
+
+  /** The plan was carried out. */
+  public Answer carryOut(int plan) {
+    return findPlan(plan)
+        .map(planned -> record(plan, planned.change()))
+        .orElseGet(() -> noSuchPlan(plan));
+  }
+
+  /** A change was made, or something was found. */
+  public Answer make(Change change) {
+    return findFault(change).orElseGet(() -> record(0, change));
+  }
+
+  /** Nobody knows any more where the part came from. */
+  public Answer slotUnknown(int item, String reason) {
+    Optional<PartRecord> part = job.state().findPart(item);
+    if (part.isEmpty()) {
+      return new Answer.Refused("There is no part number " + item + " in this job.");
+    }
+    job.record(new SlotUnknown(item, reason.strip()));
+    Change change = Change.at(ChangeKind.SLOT_UNKNOWN, part.get().part().home().key());
+    return new Answer.Made(change, preview(change));
+  }
+
+  /** Answers a check by its {@link Consequence#key()}. */
+  public Answer answer(String check, Look look, String words) {
+    boolean known =
+        job.state().rules().all().stream().anyMatch(rule -> rule.consequence().key().equals(check));
+    if (!known) {
+      return new Answer.Refused("No rule asks for a check named \"" + check + "\".");
+    }
+    CheckAnswered answered = new CheckAnswered(check, look, words.strip());
+    job.record(answered);
+    return new Answer.Answered(answered);
+  }
+
+  /** The plans that are neither dropped nor carried out. */
+  public List<Plan> plans() {
+    Map<Integer, Plan> open = new LinkedHashMap<>();
+    for (LoggedEntry logged : job.state().standing()) {
+      JobEntry entry = logged.entry();
+      if (entry instanceof ChangePlanned planned) {
+        Change change = new Change(planned.change(), planned.where(), planned.detail());
+        open.put(planned.plan(), new Plan(planned.plan(), change, preview(change)));
+      } else if (entry instanceof PlanDropped dropped) {
+        open.remove(dropped.plan());
+      } else if (entry instanceof ChangeMade made) {
+        open.remove(made.plan());
+      }
+    }
+    return new ArrayList<>(open.values());
+  }
+
+  /** The changes that were recorded, and those that came back from the machine shop, in order. */
+  public List<Change> made() {
+    return WorkDone.of(job.state()).stream().map(MadeChange::change).toList();
+  }
+
+  /** The changes that came back from the machine shop. */
+  public List<Change> fromShop() {
+    return WorkDone.fromShop(job.state());
+  }
+
+  /** What speaks against a change among the open plans, in a sentence. */
+  public Optional<String> findContradiction(Change change) {
+    return plans().stream()
+        .filter(plan -> OneCam.forbids(plan.change().kind(), change.kind()))
+        .findFirst()
+        .map(
+            plan ->
+                "Plan "
+                    + plan.number()
+                    + " ("
+                    + plan.change().words()
+                    + ") speaks against it: the engine takes one cam. Drop one of the two.");
+  }
+
+  public Optional<Plan> findPlan(int number) {
+    return plans().stream().filter(plan -> plan.number() == number).findFirst();
+  }
+
+  /** Everything that follows from what was made or found. */
+  public List<StandingRule> standing() {
+    return job.state().rules().all();
+  }
+
+  /** The checks that nobody has passed yet. */
+  public List<StandingRule> openChecks() {
+    return job.state().rules().openChecks();
+  }
+
+  private Answer record(int plan, Change change) {
+    job.record(new ChangeMade(plan, change.kind(), change.where(), change.detail()));
+    return new Answer.Made(change, preview(change));
+  }
+
+  private Optional<Answer> findFault(Change change) {
+    return findWrong(change).or(() -> findSizeFault(change)).map(Answer.Refused::new);
+  }
+
+  /** A size that nobody can read would be forgotten where the parts for it are bought. */
+  private Optional<String> findSizeFault(Change change) {
+    boolean readable =
+        change.detail().isBlank()
+            || CutSurface.find(change.kind()).isEmpty()
+            || SizeText.read(change.detail(), Typed.usual(job.state().units(), Dimension.LENGTH))
+                .isPresent();
+    return readable
+        ? Optional.empty()
+        : Optional.of(
+            "\""
+                + change.detail()
+                + "\" is no size: say how far from standard, such as 0.010 in, or the diameter.");
+  }
+
+  private static Answer noSuchPlan(int plan) {
+    return new Answer.Refused("There is no open plan number " + plan + ".");
+  }
+
+  /** Numbers are never used twice, not even those of steps taken back. */
+  private int nextPlan() {
+    return 1
+        + job.history().stream()
+            .filter(logged -> logged.entry() instanceof ChangePlanned)
+            .mapToInt(logged -> ((ChangePlanned) logged.entry()).plan())
+            .max()
+            .orElse(0);
+  }
+}

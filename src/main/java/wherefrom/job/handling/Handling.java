@@ -1,0 +1,172 @@
+package wherefrom.job.handling;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartFound;
+import wherefrom.job.entry.PartLost;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.entry.PiecesCounted;
+import wherefrom.job.entry.TagReissued;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.Whereabouts;
+
+/** What is done to a part between the two days: washed, mislaid, found, replaced, tagged anew. */
+public final class Handling {
+  /** Why a part is replaced; the last one wants words of the person's own. */
+  public static final List<String> REPLACE_REASONS =
+      List.of("worn out", "broken", "lost", "must be new", "other");
+
+  /** Why a tag is printed anew; the last one wants words of the person's own. */
+  public static final List<String> REISSUE_REASONS =
+      List.of("tag lost", "tag cannot be read", "tag torn", "other");
+
+  private final OpenJob job;
+
+  public Handling(OpenJob job) {
+    this.job = job;
+  }
+
+  /** Tag off, part into a basket: only a part that lies on the bench. */
+  public Handled offForWashing(int item, int basket) {
+    if (basket < 1 || basket > TagCode.MOST_ITEM) {
+      return new Handled.Refused("Baskets are numbered from 1. Choose one.");
+    }
+    return require(
+        item,
+        EnumSet.of(Whereabouts.OUT),
+        "Only a part that is out, on the bench, goes off for washing",
+        new OffForWashing(item, basket));
+  }
+
+  /** The part is back, its tag on again. */
+  public Handled backFromWashing(int item) {
+    return require(
+        item,
+        EnumSet.of(Whereabouts.WASHING),
+        "Only a part that is off for washing comes back from it",
+        new BackFromWashing(item));
+  }
+
+  public Handled lost(int item, String note) {
+    return require(
+        item,
+        EnumSet.of(Whereabouts.OUT, Whereabouts.WASHING, Whereabouts.AT_SHOP),
+        "Only a part that is out of the engine can be missing",
+        new PartLost(item, note.strip()));
+  }
+
+  public Handled found(int item) {
+    return require(
+        item,
+        EnumSet.of(Whereabouts.LOST),
+        "The part is not recorded as missing",
+        new PartFound(item));
+  }
+
+  /** A fitted part was taken out again by hand. */
+  public Handled tookOut(int item, String reason) {
+    return require(
+        item,
+        EnumSet.of(Whereabouts.FITTED),
+        "The part is not fitted",
+        new PartUnfitted(item, reason.strip()));
+  }
+
+  /** A new part takes the place of this one; nobody says its size. */
+  public Handled replace(int item, String reason) {
+    return replace(item, reason, NewPart.LIKE_THE_OLD);
+  }
+
+  /**
+   * A new part takes the place of this one, which is retired.
+   *
+   * @return the new part, whose tag can be printed
+   */
+  public Handled replace(int item, String reason, NewPart part) {
+    if (reason.isBlank()) {
+      return new Handled.Refused("Say why the part is replaced.");
+    }
+    int fresh = job.nextItem();
+    if (fresh > TagCode.MOST_ITEM) {
+      return new Handled.Refused("All part numbers of this job are used up.");
+    }
+    return part.read(
+        job.state(),
+        job.state().getPart(item).part(),
+        (size, unit) ->
+            replace(new PartReplaced(item, fresh, reason.strip(), size, unit, part.plainSort())),
+        Handled.Refused::new);
+  }
+
+  private Handled replace(PartReplaced entry) {
+    Handled done =
+        require(
+            entry.oldItem(),
+            EnumSet.complementOf(EnumSet.of(Whereabouts.RETIRED)),
+            "The part is replaced already",
+            entry);
+    return done instanceof Handled.Logged
+        ? new Handled.Logged(job.state().getPart(entry.newItem()))
+        : done;
+  }
+
+  /** The part's tag is lost or spoilt: the next issue counts, the older ones are retired. */
+  public Handled reissue(int item, String reason) {
+    int issue = job.nextIssue(item);
+    if (reason.isBlank()) {
+      return new Handled.Refused("Say why the tag is printed anew.");
+    }
+    if (issue > TagCode.MOST_ISSUE) {
+      return new Handled.Refused("This tag was printed anew too often: replace the part.");
+    }
+    return require(
+        item,
+        EnumSet.complementOf(EnumSet.of(Whereabouts.RETIRED)),
+        "The part is retired and needs no tag",
+        new TagReissued(item, issue, reason.strip()));
+  }
+
+  /** How many small pieces hang on the part's one tag. */
+  public Handled pieces(int item, int count) {
+    return count < 1 || count > 99
+        ? new Handled.Refused("1 to 99 pieces can hang on one tag.")
+        : log(item, new PiecesCounted(item, count));
+  }
+
+  public Handled note(int item, String text) {
+    return text.isBlank()
+        ? new Handled.Refused("The note is empty.")
+        : log(item, new NoteAdded(item, text.strip()));
+  }
+
+  /** A photograph that is kept in the job's folder already. */
+  public Handled photo(int item, String file, String caption) {
+    return log(item, new PhotoAdded(item, file, caption.strip()));
+  }
+
+  private Handled require(int item, Set<Whereabouts> wanted, String rule, JobEntry entry) {
+    PartRecord part = job.state().getPart(item);
+    return wanted.contains(part.where())
+        ? log(item, entry)
+        : new Handled.Refused(rule + ". This one is " + part.where().words() + "." + found(part));
+  }
+
+  /** A lost part that someone holds is found. */
+  private static String found(PartRecord part) {
+    return part.where() == Whereabouts.LOST ? " If it is in your hand, say that it is found." : "";
+  }
+
+  private Handled log(int item, JobEntry entry) {
+    job.record(entry);
+    return new Handled.Logged(job.state().getPart(item));
+  }
+}

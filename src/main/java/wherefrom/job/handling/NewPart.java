@@ -1,0 +1,92 @@
+package wherefrom.job.handling;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import wherefrom.job.EngineJob;
+import wherefrom.job.FittingSize;
+import wherefrom.job.SurfaceSizes;
+import wherefrom.job.Typed;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
+import wherefrom.rules.size.CutSurface;
+import wherefrom.rules.size.SizeText;
+
+/**
+ * What is said of a new part when it is taken on.
+ *
+ * @param size how far it is from standard, as typed: {@code 0.010 in}, {@code standard}; {@link
+ *     #LISTED} for what the buying list says; blank where nobody says
+ * @param sort of which other sort it is than the old one, such as {@code roller}; blank for the
+ *     same
+ */
+public record NewPart(String size, String sort) {
+  /** Stands for the size that the buying list gives. */
+  public static final String LISTED = "listed";
+
+  /** Like the old one, of a size that nobody said. */
+  public static final NewPart LIKE_THE_OLD = new NewPart("", "");
+
+  /** Of the size that the list gives, and of the sort that the rules want. */
+  public static NewPart asListed(EngineJob job, Part old) {
+    return new NewPart(
+        listed(job, old).isPresent() ? LISTED : "", findSortWanted(job, old).orElse(""));
+  }
+
+  /** The sort that the rules want in place of the old one, such as {@code roller}. */
+  public static Optional<String> findSortWanted(EngineJob job, Part old) {
+    return job.rules().listFor(old).stream()
+        .filter(rule -> rule.binding() && rule.consequence().isOtherSort())
+        .map(rule -> rule.consequence().subject().split(" ", 2)[0])
+        .reduce((earlier, later) -> later);
+  }
+
+  /**
+   * The size and its unit, both empty where none is said; or a sentence that says what is wrong.
+   */
+  <T> T read(
+      EngineJob job, Part old, BiFunction<String, String, T> done, Function<String, T> refused) {
+    if (old.kind() == PartKind.LIFTER && !plainSort().matches("|flat|roller")) {
+      return refused.apply("A lifter is flat or roller: say which.");
+    }
+    if (size.isBlank()) {
+      return done.apply("", "");
+    }
+    if (CutSurface.find(old.kind()).isEmpty()) {
+      return refused.apply(
+          "A size over or under standard is said of shells and pistons. Keep others as a note.");
+    }
+    Optional<Amount> said = size.strip().equals(LISTED) ? listed(job, old) : typed(job);
+    return said.map(amount -> done.apply(amount.number().toPlainString(), amount.unit().symbol()))
+        .orElseGet(() -> refused.apply(fault()));
+  }
+
+  /** {@code roller}, as it is kept. */
+  String plainSort() {
+    return sort.strip().toLowerCase(Locale.ROOT);
+  }
+
+  private static Optional<Amount> listed(EngineJob job, Part old) {
+    return new SurfaceSizes(job)
+        .findToBuy(old.home())
+        .filter(FittingSize::isKnown)
+        .flatMap(FittingSize::step);
+  }
+
+  private Optional<Amount> typed(EngineJob job) {
+    return SizeText.read(size, Typed.usual(job.units(), Dimension.LENGTH))
+        .filter(amount -> !SizeText.isDiameter(amount));
+  }
+
+  private String fault() {
+    return size.strip().equals(LISTED)
+        ? "The buying list knows no size for it yet: say it, such as 0.010 in or standard."
+        : "\""
+            + size.strip()
+            + "\" is no size of such a part: say how far from standard, such as 0.010 in, or"
+            + " standard.";
+  }
+}

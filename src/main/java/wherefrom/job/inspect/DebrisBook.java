@@ -1,0 +1,77 @@
+package wherefrom.job.inspect;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import wherefrom.inspection.Look;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.StandingRule;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.DebrisFound;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.debris.DebrisFind;
+import wherefrom.rules.debris.DebrisLook;
+import wherefrom.rules.debris.DebrisMap;
+import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.rules.debris.Opening;
+
+/** What was found in the oil, and what to open next. */
+public final class DebrisBook {
+  private final OpenJob job;
+
+  public DebrisBook(OpenJob job) {
+    this.job = job;
+  }
+
+  public void found(DebrisPlace place, DebrisLook look, String note) {
+    job.record(new DebrisFound(place, look, note.strip()));
+  }
+
+  /** Something was opened and looked at; what was seen there is noted as a find of its own. */
+  public void opened(Opening opening, Look look, String words) {
+    job.record(new CheckAnswered(opening.check(), look, words.strip()));
+  }
+
+  /** Every find, oldest first. */
+  public List<DebrisFind> finds() {
+    return job.state().standing().stream()
+        .filter(logged -> logged.entry() instanceof DebrisFound)
+        .map(logged -> (DebrisFound) logged.entry())
+        .map(found -> new DebrisFind(found.place(), found.look()))
+        .distinct()
+        .toList();
+  }
+
+  /** Suspects, what to open next, and whether it reached the mains. */
+  public DebrisMap map() {
+    return DebrisMap.of(finds(), implied(), opened(), BearingFaces.of(job.state()));
+  }
+
+  /** Findings elsewhere that set debris loose, as a failed lobe or a broken gear. */
+  private List<String> implied() {
+    return job.state().rules().all().stream()
+        .map(StandingRule::consequence)
+        .filter(rule -> rule.cause().kind() == ChangeKind.DEBRIS_LOOSE)
+        .map(Consequence::firstCause)
+        .filter(cause -> cause.kind() != ChangeKind.DEBRIS_LOOSE)
+        .map(Change::words)
+        .distinct()
+        .toList();
+  }
+
+  private Set<Opening> opened() {
+    Set<Opening> opened = EnumSet.noneOf(Opening.class);
+    for (LoggedEntry logged : job.state().standing()) {
+      if (logged.entry() instanceof CheckAnswered answered && answered.look() != Look.NOT_LOOKED) {
+        Stream.of(Opening.values())
+            .filter(opening -> opening.check().equals(answered.check()))
+            .forEach(opened::add);
+      }
+    }
+    return opened;
+  }
+}

@@ -1,0 +1,5 @@
+/** Quick looks at parts and features, and what debris was found. */
+@NullMarked
+package wherefrom.job.inspect;
+
+import org.jspecify.annotations.NullMarked;

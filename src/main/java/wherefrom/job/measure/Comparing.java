@@ -1,0 +1,98 @@
+package wherefrom.job.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.engine.Bank;
+import wherefrom.engine.ValveSpot;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.compare.OddOneOut;
+import wherefrom.inspection.compare.StraightLine;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.OpenJob;
+import wherefrom.parts.Part;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.ResultValue;
+
+/** Sets held against each other, as data for a plot. */
+public final class Comparing {
+  private static final String STUDS = "stud-height";
+
+  private final OpenJob job;
+
+  public Comparing(OpenJob job) {
+    this.job = job;
+  }
+
+  /**
+   * The odd one out of everything measured by a plan, in the unit of the first reading; empty where
+   * nothing was measured.
+   */
+  public Optional<OddOneOut> compare(String plan) {
+    List<MeasuredResult> results =
+        job.state().measures().listResults(plan).stream()
+            .filter(result -> result.findSize().isPresent())
+            .toList();
+    if (results.isEmpty()) {
+      return Optional.empty();
+    }
+    Unit unit = results.get(0).findSize().orElseThrow().unit();
+    double[] values = new double[results.size()];
+    double u = 0;
+    for (int at = 0; at < values.length; at++) {
+      ResultValue size = results.get(at).findSize().orElseThrow();
+      values[at] = size.amount().in(unit);
+      u = Math.max(u, Amount.of(size.standardUncertainty(), size.unit()).in(unit));
+    }
+    List<String> names = results.stream().map(result -> name(result.subject())).toList();
+    return Optional.of(OddOneOut.of(names, values, u));
+  }
+
+  /**
+   * A straightedge over the stud tops of a bank, in mm; empty while fewer than four are measured.
+   *
+   * @param pitch the distance from each valve's stud to the next, front to rear, in mm; empty takes
+   *     them as evenly spaced
+   */
+  public Optional<StraightLine> studs(Bank bank, List<Double> pitch) {
+    List<String> names = new ArrayList<>();
+    List<Double> positions = new ArrayList<>();
+    List<Double> heights = new ArrayList<>();
+    double u = 0;
+    double position = 0;
+    List<ValveSpot> order = job.state().layout().valvesInOrder(bank);
+    for (int at = 0; at < order.size(); at++) {
+      Subject stud = new Subject.AFeature(Feature.STUD, order.get(at).key());
+      Optional<ResultValue> size =
+          job.state().measures().findResult(stud, STUDS).flatMap(MeasuredResult::findSize);
+      if (size.isPresent()) {
+        names.add(order.get(at).figures());
+        positions.add(position);
+        heights.add(size.get().amount().in(Unit.MILLIMETRE));
+        u = Math.max(u, millimetres(size.get()));
+      }
+      position += at < pitch.size() ? pitch.get(at) : 1;
+    }
+    return names.size() < StraightLine.FEWEST
+        ? Optional.empty()
+        : Optional.of(StraightLine.of(names, array(positions), array(heights), u));
+  }
+
+  private static double millimetres(ResultValue size) {
+    return Amount.of(size.standardUncertainty(), size.unit()).in(Unit.MILLIMETRE);
+  }
+
+  private static double[] array(List<Double> values) {
+    return values.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private String name(Subject subject) {
+    if (subject instanceof Subject.APart tagged) {
+      Part part = job.state().getPart(tagged.item()).part();
+      return part.home().figures();
+    }
+    return ((Subject.AFeature) subject).where();
+  }
+}

@@ -1,0 +1,191 @@
+package wherefrom.job.measure;
+
+import java.util.Collection;
+import java.util.Optional;
+import wherefrom.inspection.measure.Limit;
+import wherefrom.inspection.measure.Plausibility;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.inspection.measure.ResultKeys;
+import wherefrom.inspection.measure.Tool;
+import wherefrom.job.OpenJob;
+import wherefrom.job.Typed;
+import wherefrom.job.entry.LimitTyped;
+import wherefrom.job.entry.SizeTyped;
+import wherefrom.job.entry.ToolListed;
+import wherefrom.job.entry.ZeroChecked;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
+
+/** The person's tools, and the limits and sizes typed for this engine. */
+public final class Instruments {
+
+  /** What became of a request. */
+  public sealed interface Answer {
+    record Kept(String sentence) implements Answer {}
+
+    /** Not kept; the sentence says why and what to do. */
+    record Refused(String sentence) implements Answer {}
+  }
+
+  private final OpenJob job;
+
+  public Instruments(OpenJob job) {
+    this.job = job;
+  }
+
+  public Collection<Tool> tools() {
+    return job.state().measures().tools();
+  }
+
+  public Collection<Limit> limits() {
+    return job.state().measures().limits();
+  }
+
+  /** Lists a tool; figures without a unit are in the job's. */
+  public Answer list(
+      String name, Dimension dimension, String resolution, String error, String repeat) {
+    if (name.isBlank()) {
+      return new Answer.Refused("Give the tool a name.");
+    }
+    return amount(resolution, dimension, step -> withError(name, step, error, repeat));
+  }
+
+  private Answer withError(String name, Amount step, String error, String repeat) {
+    if (step.number().signum() <= 0) {
+      return new Answer.Refused("The resolution must be more than 0: what is the smallest step?");
+    }
+    return amount(
+        error,
+        step.dimension(),
+        off -> amount(repeat, step.dimension(), again -> keep(name, step, off, again)));
+  }
+
+  private Answer keep(String name, Amount step, Amount off, Amount again) {
+    if (off.number().signum() < 0 || again.number().signum() < 0) {
+      return new Answer.Refused("Error and repeat are given without a sign: by how much at most?");
+    }
+    Unit unit = step.unit();
+    job.record(
+        new ToolListed(
+            name.strip(), unit.symbol(), plain(step), plain(off.to(unit)), plain(again.to(unit))));
+    return new Answer.Kept(name.strip() + " is listed.");
+  }
+
+  /** The tool's reading at zero. */
+  public Answer zero(String tool, String figure) {
+    Optional<Tool> known = job.state().measures().findTool(tool);
+    return known
+        .map(one -> amount(figure, one.dimension(), read -> zero(one, read)))
+        .orElseGet(() -> new Answer.Refused("The tool \"" + tool + "\" is not on your list."));
+  }
+
+  private Answer zero(Tool tool, Amount read) {
+    job.record(new ZeroChecked(tool.name(), plain(read), read.unit().symbol()));
+    double off = Math.abs(read.in(tool.resolution().unit()));
+    return new Answer.Kept(
+        off > tool.error().number().doubleValue()
+            ? tool.name()
+                + " shows "
+                + read.text()
+                + " at zero, more than its card allows: set it, or take it off every reading."
+            : tool.name() + " is good at zero.");
+  }
+
+  /** A limit of this engine; an empty end is no limit. */
+  public Answer limit(String plan, String result, String lower, String upper, String source) {
+    Optional<ReadingPlan> known = ReadingPlans.find(plan);
+    if (known.isEmpty()) {
+      return new Answer.Refused("There is no plan of readings named \"" + plan + "\".");
+    }
+    if (ResultKeys.find(known.get(), result).isEmpty()) {
+      return new Answer.Refused(
+          "\""
+              + result
+              + "\" is no result of "
+              + known.get().title()
+              + ". There are: "
+              + String.join(
+                  ", ", ResultKeys.of(known.get()).stream().map(ResultKeys.Bounded::key).toList())
+              + ".");
+    }
+    if (source.isBlank()) {
+      return new Answer.Refused("Say where the limit stands: manual and page.");
+    }
+    Dimension dimension = known.get().stations().get(0).dimension();
+    if (lower.isBlank() && upper.isBlank()) {
+      job.record(new LimitTyped(plan, result, "", "", "", source.strip()));
+      return new Answer.Kept("The limit is taken away.");
+    }
+    if (lower.isBlank()) {
+      return amount(upper, dimension, high -> limit(plan, result, "", plain(high), high, source));
+    }
+    return amount(
+        lower,
+        dimension,
+        low ->
+            upper.isBlank()
+                ? limit(plan, result, plain(low), "", low, source)
+                : amount(upper, dimension, high -> both(plan, result, low, high, source)));
+  }
+
+  private Answer both(String plan, String result, Amount low, Amount high, String source) {
+    return low.inBase().compareTo(high.inBase()) > 0
+        ? new Answer.Refused("The lower limit is above the upper one: swap them.")
+        : limit(plan, result, plain(low), plain(high.to(low.unit())), low, source);
+  }
+
+  private Answer limit(
+      String plan, String result, String lower, String upper, Amount in, String source) {
+    job.record(new LimitTyped(plan, result, lower, upper, in.unit().symbol(), source.strip()));
+    return new Answer.Kept("The limit stands, from " + source.strip() + ".");
+  }
+
+  /** The size when new of what a plan measures. */
+  public Answer size(String plan, String figure, String source) {
+    Optional<ReadingPlan> known = ReadingPlans.find(plan).filter(ReadingPlan::hasStandardSize);
+    if (known.isEmpty()) {
+      return new Answer.Refused("A standard size is typed for journals and bores.");
+    }
+    if (source.isBlank()) {
+      return new Answer.Refused("Say where the size stands: manual and page.");
+    }
+    return amount(
+        figure,
+        Dimension.LENGTH,
+        size -> {
+          job.record(new SizeTyped(plan, plain(size), size.unit().symbol(), source.strip()));
+          return new Answer.Kept("The size stands, from " + source.strip() + ".");
+        });
+  }
+
+  /**
+   * Whether a figure that a manual prints in inch and in millimetre agrees with itself, to the
+   * digits printed. Nothing is recorded.
+   */
+  public Answer comparePair(String inch, String millimetre) {
+    return amount(
+        inch,
+        Dimension.LENGTH,
+        one -> amount(millimetre, Dimension.LENGTH, other -> comparePair(one, other)));
+  }
+
+  private static Answer comparePair(Amount one, Amount other) {
+    return Plausibility.findPairFault(one, other)
+        .<Answer>map(Answer.Refused::new)
+        .orElseGet(
+            () ->
+                new Answer.Kept(
+                    one.text() + " and " + other.text() + " are one size, to the digits printed."));
+  }
+
+  private Answer amount(
+      String text, Dimension dimension, java.util.function.Function<Amount, Answer> then) {
+    return Typed.read(text, job.state().units(), dimension, then, Answer.Refused::new);
+  }
+
+  private static String plain(Amount amount) {
+    return amount.number().toPlainString();
+  }
+}

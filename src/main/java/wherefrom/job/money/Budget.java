@@ -1,0 +1,68 @@
+package wherefrom.job.money;
+
+import wherefrom.quantity.Money;
+import wherefrom.quantity.Tender;
+
+/**
+ * The budget line.
+ *
+ * @param limit what may be spent; zero while nobody said
+ * @param contingency what is laid by for what is found later
+ * @param avoided what reuse saves: noted lines, and parts decided for reuse at the prices typed
+ * @param planned the lines that hang on open plans, whatever their state
+ * @param toBuy what decisions and open plans ask for, at the prices typed, and no line speaks of
+ */
+public record Budget(
+    Money limit,
+    String currency,
+    int contingencyPercent,
+    Money quoted,
+    Money committed,
+    Money paid,
+    Money avoided,
+    Money contingency,
+    Money planned,
+    Money toBuy) {
+
+  /** What the job costs as decided: quoted, committed and paid, without plans. */
+  public Money costs() {
+    return quoted.plus(committed).plus(paid);
+  }
+
+  /** Costs, plans, what is still to be bought, and contingency together. */
+  public Money total() {
+    return costs().plus(planned).plus(toBuy).plus(contingency);
+  }
+
+  /** What is left; negative when the total passes the budget. */
+  public Money left() {
+    return limit.minus(total());
+  }
+
+  /** {@code Total 1250.00 USD passes the budget by 250.00 USD.} */
+  public String sentence() {
+    return sentence("", "");
+  }
+
+  /** The same where something to buy has no price yet: {@code Total at least 1250.00 USD}. */
+  public String sentenceAtLeast() {
+    return sentence("at least ", "at most ");
+  }
+
+  private String sentence(String least, String most) {
+    String head = "Total " + least + text(total());
+    if (limit.cents() == 0) {
+      return head + "; no budget is set.";
+    }
+    return left().cents() < 0
+        ? head + " passes the budget by " + least + text(Money.ZERO.minus(left())) + "."
+        : head + "; " + most + text(left()) + " left.";
+  }
+
+  /** An amount in the job's currency. */
+  public String text(Money money) {
+    return Tender.find(currency)
+        .map(tender -> tender.text(money))
+        .orElseGet(() -> (money.text() + " " + currency).strip());
+  }
+}

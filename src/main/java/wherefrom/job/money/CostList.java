@@ -1,0 +1,249 @@
+package wherefrom.job.money;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import wherefrom.job.EngineJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.StandingRule;
+import wherefrom.job.change.Bought;
+import wherefrom.job.change.Cams;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Wanted;
+
+/**
+ * The one list of what costs money: what, at which place, and the how-manieth that is bought for
+ * it. Whoever asks for the same piece asks for it once; every sum is a sum of this list.
+ */
+public final class CostList {
+  private static final String CAM = "cam";
+
+  /** One piece. */
+  private record Piece(String thing, String at, int nth) {}
+
+  /**
+   * How it is asked for.
+   *
+   * @param work of the machine shop, not a thing to buy
+   * @param open asked for by a rule alone: not bought yet, and not on the list of parts to replace
+   */
+  record Ask(
+      String what,
+      String at,
+      int pieces,
+      boolean work,
+      boolean open,
+      Set<String> rules,
+      String why) {}
+
+  private final EngineJob job;
+  private final Bought bought;
+  private final Cams cams;
+  private final Map<String, Integer> had = new HashMap<>();
+  private final Map<Piece, Ask> asks = new LinkedHashMap<>();
+  private final Map<Piece, Ask> perhaps = new LinkedHashMap<>();
+
+  private CostList(EngineJob job) {
+    this.job = job;
+    this.bought = new Bought(job);
+    this.cams = new Cams(job);
+    job.parts().stream().map(PartRecord::part).filter(Part::fresh).forEach(this::count);
+  }
+
+  /** A list of what changes alone would ask for. */
+  static CostList of(EngineJob job) {
+    return new CostList(job);
+  }
+
+  /** The list of what was bought, what was decided, and what follows from changes and findings. */
+  public static CostList standing(EngineJob job) {
+    CostList list = new CostList(job);
+    list.bought();
+    new ReplacementList(job).lines().forEach(list::replace);
+    job.rules().all().forEach(list::follow);
+    return list;
+  }
+
+  /** Adds what coming changes ask for. */
+  CostList with(List<Consequence> consequences) {
+    for (Consequence one : consequences) {
+      for (Wanted wanted : one.wanted()) {
+        Piece piece = new Piece(wanted.thing(), wanted.at(), coming(one, wanted));
+        put(one.effect().isCheck() ? perhaps : asks, piece, ask(one, wanted));
+      }
+    }
+    return this;
+  }
+
+  private void count(Part part) {
+    had.merge(part.home().key(), 1, Integer::sum);
+    had.merge(Bought.at(part.home()), had.get(part.home().key()), Math::max);
+  }
+
+  private void bought() {
+    Map<Place, Integer> counted = new HashMap<>();
+    for (PartRecord record : job.parts()) {
+      Part part = record.part();
+      if (part.fresh()) {
+        int nth = counted.merge(part.home(), 1, Integer::sum);
+        Wanted wanted = Wanted.of(part.home(), bought.sort(part));
+        put(wanted, nth, part.pieces(), Set.of(), "taken on new");
+      }
+    }
+  }
+
+  private void replace(Replacement line) {
+    for (Place place : line.places()) {
+      int nth = had.getOrDefault(place.key(), 0) + 1;
+      put(Wanted.of(place, sort(place)), nth, pieces(place), Set.of(), line.reason());
+    }
+  }
+
+  private void put(Wanted wanted, int nth, int pieces, Set<String> rules, String why) {
+    Piece piece = new Piece(wanted.thing(), wanted.at(), nth);
+    put(asks, piece, new Ask(wanted.what(), wanted.at(), pieces, false, false, rules, why));
+  }
+
+  /** The sort that a part at this place must be of now. */
+  private String sort(Place place) {
+    return job.rules().all().stream()
+        .filter(rule -> rule.consequence().isOtherSort())
+        .filter(rule -> rule.consequence().places().contains(place))
+        .max(Comparator.comparingLong(StandingRule::sequence))
+        .map(rule -> rule.consequence().what())
+        .orElse("");
+  }
+
+  /** What is banned and tracked stands among the parts to replace already. */
+  private void follow(StandingRule rule) {
+    Consequence one = rule.consequence();
+    for (Wanted wanted : one.pieces() == 0 ? List.<Wanted>of() : one.wanted()) {
+      boolean judged = wanted.findPlace().filter(job.places()::contains).isPresent();
+      if (!one.effect().bans() || (rule.bans() && !judged)) {
+        int nth =
+            wanted.thing().equals(CAM)
+                ? cams.of(rule.sequence())
+                : Math.max(1, had.getOrDefault(wanted.at(), 0));
+        put(asks, new Piece(wanted.thing(), wanted.at(), nth), ask(one, wanted));
+      }
+    }
+  }
+
+  private int coming(Consequence one, Wanted wanted) {
+    if (wanted.thing().equals(CAM)) {
+      return cams.next(one.cause().kind());
+    }
+    int before = had.getOrDefault(wanted.at(), 0);
+    boolean served = wanted.findPlace().filter(place -> bought.serves(place, one)).isPresent();
+    return served ? Math.max(1, before) : before + 1;
+  }
+
+  private Ask ask(Consequence one, Wanted wanted) {
+    String why = one.rule() + ": " + String.join("; so: ", one.reasons());
+    int pieces = wanted.findPlace().map(this::pieces).orElse(1);
+    boolean work = one.effect() == Effect.WORK;
+    return new Ask(wanted.what(), wanted.at(), pieces, work, true, Set.of(one.rule()), why);
+  }
+
+  private int pieces(Place place) {
+    return job.findOwner(place).map(Part::pieces).orElse(1);
+  }
+
+  private static void put(Map<Piece, Ask> list, Piece piece, Ask ask) {
+    list.merge(piece, ask, (before, now) -> both(piece, before, now));
+  }
+
+  /** One sort that must be comes in place of any sort. */
+  private static Ask both(Piece piece, Ask before, Ask now) {
+    Ask named = now.what().equals(piece.thing()) ? before : now;
+    Set<String> rules = new LinkedHashSet<>(before.rules());
+    rules.addAll(now.rules());
+    return new Ask(
+        named.what(),
+        piece.at(),
+        Math.max(before.pieces(), now.pieces()),
+        named.work(),
+        before.open() && now.open(),
+        rules,
+        before.why());
+  }
+
+  /** Everything on the list, a line for each thing. */
+  List<CostItem> items(Map<String, Money> prices) {
+    return items(asks, prices, piece -> true);
+  }
+
+  /** What must be bought where a check fails, and is not bought anyway. */
+  List<CostItem> perhaps(Map<String, Money> prices) {
+    Set<String> sure = new LinkedHashSet<>();
+    asks.keySet().forEach(piece -> sure.add(piece.thing() + piece.at()));
+    return items(perhaps, prices, piece -> !sure.contains(piece.thing() + piece.at()));
+  }
+
+  /** What rules ask to buy and nobody has bought, besides the parts to replace. */
+  List<Purchase> purchases() {
+    Map<String, Purchase> lines = new LinkedHashMap<>();
+    for (Ask ask : asks.values()) {
+      if (ask.open() && !ask.work()) {
+        lines.merge(
+            ask.what(),
+            new Purchase(ask.what(), ask.pieces(), ask.why()),
+            (one, more) -> new Purchase(one.what(), one.pieces() + more.pieces(), one.reason()));
+      }
+    }
+    return List.copyOf(lines.values());
+  }
+
+  /** What new parts for these places cost; empty where one has no price. */
+  public Optional<Money> findCost(List<Place> places, Map<String, Money> prices) {
+    Money sum = Money.ZERO;
+    for (Place place : places) {
+      Optional<Money> price = Optional.ofNullable(prices.get(Wanted.of(place, sort(place)).what()));
+      if (price.isEmpty()) {
+        return Optional.empty();
+      }
+      long cents = Math.multiplyExact(price.get().cents(), (long) pieces(place));
+      sum = sum.plus(Money.ofCents(cents));
+    }
+    return Optional.of(sum);
+  }
+
+  private static List<CostItem> items(
+      Map<Piece, Ask> asked, Map<String, Money> prices, Predicate<Piece> counts) {
+    Map<String, List<Map.Entry<Piece, Ask>>> lines = new LinkedHashMap<>();
+    for (Map.Entry<Piece, Ask> one : asked.entrySet()) {
+      if (counts.test(one.getKey())) {
+        lines.computeIfAbsent(one.getValue().what(), what -> new ArrayList<>()).add(one);
+      }
+    }
+    return lines.values().stream().map(line -> item(line, prices)).toList();
+  }
+
+  private static CostItem item(List<Map.Entry<Piece, Ask>> line, Map<String, Money> prices) {
+    Ask first = line.get(0).getValue();
+    int pieces = line.stream().mapToInt(one -> one.getValue().pieces()).sum();
+    Optional<Money> price = Optional.ofNullable(prices.get(first.what()));
+    long cents = Math.multiplyExact(price.orElse(Money.ZERO).cents(), (long) pieces);
+    Set<String> because = new LinkedHashSet<>();
+    line.forEach(one -> because.addAll(one.getValue().rules()));
+    String why = because.isEmpty() ? first.why() : String.join(", ", because);
+    return new CostItem(
+        first.what(),
+        line.get(0).getKey().thing(),
+        pieces,
+        price.isPresent(),
+        Money.ofCents(cents),
+        why);
+  }
+}

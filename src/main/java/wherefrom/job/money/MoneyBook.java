@@ -1,0 +1,276 @@
+package wherefrom.job.money;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import wherefrom.job.OpenJob;
+import wherefrom.job.change.Plan;
+import wherefrom.job.change.Planning;
+import wherefrom.job.entry.BudgetSet;
+import wherefrom.job.entry.CostDropped;
+import wherefrom.job.entry.CostNoted;
+import wherefrom.job.entry.CostState;
+import wherefrom.job.entry.PriceNoted;
+import wherefrom.quantity.Money;
+import wherefrom.quantity.Tender;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.Consequence;
+
+/** Money: quoted, committed, paid, avoided by reuse, and what plans would do to the budget. */
+public final class MoneyBook {
+
+  /** What became of a request. */
+  public sealed interface Answer {
+    /** Kept; the budget line as it is now. */
+    record Kept(Budget budget) implements Answer {}
+
+    /** Not kept; the sentence says why and what to do. */
+    record Refused(String sentence) implements Answer {}
+  }
+
+  /** Laid by for what is found later, in per cent, where nobody said (from memory, 15 to 20). */
+  public static final int CONTINGENCY = 15;
+
+  private final OpenJob job;
+
+  public MoneyBook(OpenJob job) {
+    this.job = job;
+  }
+
+  /** Notes a cost line; number 0 makes a new one. */
+  public Answer note(
+      int number,
+      String what,
+      String about,
+      CostState state,
+      String amount,
+      int plan,
+      String note) {
+    Optional<Money> money = read(amount);
+    if (what.isBlank()) {
+      return new Answer.Refused("Say what it is for.");
+    }
+    if (money.isEmpty()) {
+      return noAmount(amount);
+    }
+    Optional<CostLine> before = findLine(number);
+    if (number != 0 && before.isEmpty()) {
+      return new Answer.Refused("There is no cost line " + number + ".");
+    }
+    // A line keeps to the plan that it began with, carried out or not.
+    boolean keepsPlan = before.filter(line -> line.plan() == plan).isPresent();
+    if (plan != 0 && !keepsPlan && new Planning(job).findPlan(plan).isEmpty()) {
+      return new Answer.Refused("There is no open plan number " + plan + ".");
+    }
+    int line = number == 0 ? nextLine() : number;
+    job.record(
+        new CostNoted(line, what.strip(), about, state, money.get().cents(), plan, note.strip()));
+    return new Answer.Kept(budget());
+  }
+
+  private Optional<Money> read(String amount) {
+    return findTender().map(tender -> tender.read(amount)).orElseGet(() -> Money.find(amount));
+  }
+
+  private int decimals() {
+    return findTender().map(Tender::decimals).orElse(2);
+  }
+
+  private Answer noAmount(String amount) {
+    String example = findTender().map(Tender::example).orElse("12.50");
+    return new Answer.Refused("\"" + amount + "\" is no amount: type it like " + example + ".");
+  }
+
+  /** Moves a line on: quoted to committed, committed to paid. */
+  public Answer move(int number, CostState state) {
+    return findLine(number)
+        .map(
+            line ->
+                note(
+                    number,
+                    line.what(),
+                    line.about(),
+                    state,
+                    line.amount().text(),
+                    line.plan(),
+                    line.note()))
+        .orElseGet(() -> new Answer.Refused("There is no cost line " + number + "."));
+  }
+
+  public Answer drop(int number, String reason) {
+    if (findLine(number).isEmpty()) {
+      return new Answer.Refused("There is no cost line " + number + ".");
+    }
+    job.record(new CostDropped(number, reason.strip()));
+    return new Answer.Kept(budget());
+  }
+
+  /** Sets the budget; the currency by its three letters (ISO 4217). */
+  public Answer setBudget(String amount, int contingencyPercent, String currency) {
+    Optional<Tender> tender = Tender.find(currency);
+    if (tender.isEmpty()) {
+      return new Answer.Refused(
+          "The currency is the three capital letters of ISO 4217, such as EUR.");
+    }
+    boolean sameCoins = tender.get().decimals() == decimals();
+    if (!sameCoins && !lines().isEmpty()) {
+      return new Answer.Refused(
+          "Amounts are not turned into another currency's coins: strike the cost lines out first.");
+    }
+    Optional<Money> money = tender.get().read(amount);
+    if (money.isEmpty() || contingencyPercent < 0 || contingencyPercent > 100) {
+      return new Answer.Refused("Type the budget like 1500 and the contingency from 0 to 100 %.");
+    }
+    job.record(new BudgetSet(money.get().cents(), contingencyPercent, currency));
+    return new Answer.Kept(budget());
+  }
+
+  /** The price of one piece, by a kind's plural or the words of a thing to buy. */
+  public Answer setPrice(String what, String amount) {
+    Optional<Money> money = read(amount);
+    if (what.isBlank()) {
+      return new Answer.Refused("Say what it is the price of.");
+    }
+    if (money.isEmpty()) {
+      return noAmount(amount);
+    }
+    job.record(new PriceNoted(what.strip(), money.get().cents()));
+    return new Answer.Kept(budget());
+  }
+
+  /** The lines that stand; a line of a plan that was dropped is gone. */
+  public List<CostLine> lines() {
+    return entries().lines();
+  }
+
+  private Optional<CostLine> findLine(int number) {
+    return lines().stream().filter(line -> line.number() == number).findFirst();
+  }
+
+  private MoneyEntries entries() {
+    return new MoneyEntries(job.state());
+  }
+
+  /** The currency of the job; empty while nobody typed an amount. */
+  public Optional<Tender> findTender() {
+    return entries().findBudget().flatMap(set -> Tender.find(set.currency()));
+  }
+
+  /** The job's currency, or else the one of the person's country. */
+  public Tender tender(Locale locale) {
+    return findTender().orElseGet(() -> Tender.of(locale));
+  }
+
+  /**
+   * Keeps the currency with the job's first amount, so that no other country changes it: one act
+   * with what notes the amount, and nothing where that is refused.
+   */
+  public Answer begin(Locale locale, Supplier<Answer> amount) {
+    return job.asOne(
+        () -> {
+          if (entries().findBudget().isEmpty()) {
+            job.record(new BudgetSet(0, CONTINGENCY, Tender.of(locale).letters()));
+          }
+          return amount.get();
+        },
+        answer -> answer instanceof Answer.Kept);
+  }
+
+  /** The budget line as it is now. */
+  public Budget budget() {
+    return budget(Foreseen.sum(toBuy()));
+  }
+
+  private Budget budget(Money toBuy) {
+    Map<CostState, Money> sums = new LinkedHashMap<>();
+    Set<Integer> open =
+        new Planning(job).plans().stream().map(Plan::number).collect(Collectors.toSet());
+    Money planned = Money.ZERO;
+    for (CostLine line : lines()) {
+      if (open.contains(line.plan()) && line.state() != CostState.AVOIDED) {
+        planned = planned.plus(line.amount());
+      } else {
+        sums.merge(line.state(), line.amount(), Money::plus);
+      }
+    }
+    Foreseen foreseen = new Foreseen(job);
+    BudgetSet set = entries().findBudget().orElse(new BudgetSet(0, 0, ""));
+    Money quoted = sums.getOrDefault(CostState.QUOTED, Money.ZERO);
+    Money committed = sums.getOrDefault(CostState.COMMITTED, Money.ZERO);
+    Money paid = sums.getOrDefault(CostState.PAID, Money.ZERO);
+    Money costs = quoted.plus(committed).plus(paid).plus(planned).plus(toBuy);
+    return new Budget(
+        Money.ofCents(set.cents()),
+        set.currency(),
+        set.contingencyPercent(),
+        quoted,
+        committed,
+        paid,
+        sums.getOrDefault(CostState.AVOIDED, Money.ZERO).plus(foreseen.avoided()),
+        percent(costs, set),
+        planned,
+        toBuy);
+  }
+
+  /** Rounded half up to the currency's smallest coin. */
+  private static Money percent(Money of, BudgetSet set) {
+    int decimals = Tender.find(set.currency()).map(Tender::decimals).orElse(2);
+    BigDecimal share =
+        BigDecimal.valueOf(of.cents(), 2)
+            .multiply(BigDecimal.valueOf(set.contingencyPercent(), 2))
+            .setScale(decimals, RoundingMode.HALF_UP);
+    return Money.ofCents(share.movePointRight(2).longValueExact());
+  }
+
+  /**
+   * What a change would cost: all that its rules say must be new or must be done, at the prices
+   * typed, and what its checks may ask for.
+   */
+  public PlanCost effect(Change change) {
+    return effect(List.of(change));
+  }
+
+  /** What changes would cost together: each piece once, whichever of them ask for it. */
+  public PlanCost effect(List<Change> changes) {
+    return cost(new Planning(job).preview(changes));
+  }
+
+  private PlanCost cost(List<Consequence> consequences) {
+    CostList list = CostList.of(job.state()).with(consequences);
+    List<CostItem> items = list.items(prices());
+    Foreseen foreseen = new Foreseen(job);
+    boolean atLeast = items.stream().anyMatch(foreseen::isUncounted);
+    return new PlanCost(
+        items,
+        list.perhaps(prices()),
+        Foreseen.sum(items),
+        atLeast,
+        budget(Foreseen.sum(foreseen.toBuy(consequences))));
+  }
+
+  /** What decisions, changes and open plans ask for and no cost line speaks of. */
+  public List<CostItem> toBuy() {
+    return new Foreseen(job).toBuy(List.of());
+  }
+
+  /** The prices typed, by what they are for. */
+  public Map<String, Money> prices() {
+    return entries().prices();
+  }
+
+  private int nextLine() {
+    return 1
+        + job.history().stream()
+            .filter(logged -> logged.entry() instanceof CostNoted)
+            .mapToInt(logged -> ((CostNoted) logged.entry()).line())
+            .max()
+            .orElse(0);
+  }
+}

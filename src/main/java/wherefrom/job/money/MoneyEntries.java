@@ -1,0 +1,81 @@
+package wherefrom.job.money;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.entry.BudgetSet;
+import wherefrom.job.entry.CostDropped;
+import wherefrom.job.entry.CostNoted;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.PlanDropped;
+import wherefrom.job.entry.PriceNoted;
+import wherefrom.quantity.Money;
+
+/** What the standing entries say of money. */
+public final class MoneyEntries {
+  private final EngineJob job;
+
+  public MoneyEntries(EngineJob job) {
+    this.job = job;
+  }
+
+  /** The lines that stand; a line of a plan that was dropped is gone. */
+  List<CostLine> lines() {
+    Map<Integer, CostLine> lines = new TreeMap<>();
+    for (LoggedEntry logged : job.standing()) {
+      JobEntry entry = logged.entry();
+      if (entry instanceof CostNoted cost) {
+        lines.put(cost.line(), line(cost));
+      } else if (entry instanceof CostDropped dropped) {
+        lines.remove(dropped.line());
+      }
+    }
+    Set<Integer> dropped = droppedPlans();
+    lines.values().removeIf(line -> dropped.contains(line.plan()));
+    return List.copyOf(lines.values());
+  }
+
+  private static CostLine line(CostNoted cost) {
+    return new CostLine(
+        cost.line(),
+        cost.what(),
+        cost.about(),
+        cost.state(),
+        Money.ofCents(cost.cents()),
+        cost.plan(),
+        cost.note());
+  }
+
+  private Set<Integer> droppedPlans() {
+    return job.standing().stream()
+        .filter(logged -> logged.entry() instanceof PlanDropped)
+        .map(logged -> ((PlanDropped) logged.entry()).plan())
+        .collect(Collectors.toSet());
+  }
+
+  /** The prices typed, by what they are for. */
+  public Map<String, Money> prices() {
+    Map<String, Money> prices = new TreeMap<>();
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof PriceNoted price) {
+        prices.put(price.what(), Money.ofCents(price.cents()));
+      }
+    }
+    return prices;
+  }
+
+  Optional<BudgetSet> findBudget() {
+    Optional<BudgetSet> found = Optional.empty();
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof BudgetSet set) {
+        found = Optional.of(set);
+      }
+    }
+    return found;
+  }
+}

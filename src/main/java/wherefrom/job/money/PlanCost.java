@@ -1,0 +1,52 @@
+package wherefrom.job.money;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wherefrom.quantity.Money;
+
+/**
+ * What a change would cost with all that it drags along.
+ *
+ * @param lines each thing to buy, with its price where one is known
+ * @param perhaps what may have to be bought, where a check fails; not in the sum
+ * @param sum of the lines whose price is known
+ * @param atLeast whether something sure has no price, so that the total is only the least
+ * @param withIt the budget line as it would then be
+ */
+public record PlanCost(
+    List<CostItem> lines, List<CostItem> perhaps, Money sum, boolean atLeast, Budget withIt) {
+
+  public PlanCost {
+    lines = List.copyOf(lines);
+    perhaps = List.copyOf(perhaps);
+  }
+
+  /** {@code +16 lifters, +8 ...; prices missing for: ...} and the budget's sentence. */
+  public String sentence() {
+    String unpriced = isAllUnpriced() ? "" : " (no price typed)";
+    String sure = words("+", lines, unpriced);
+    String maybe = words("", perhaps, unpriced);
+    return (sure.isEmpty() ? "" : sure + ". ")
+        + (maybe.isEmpty() ? "" : "If a check fails: " + maybe + ". ")
+        + (isAllUnpriced() ? "No prices typed. " : "")
+        + total();
+  }
+
+  /** The budget's sentence; it says where it is only the least. */
+  public String total() {
+    return atLeast ? withIt.sentenceAtLeast() : withIt.sentence();
+  }
+
+  /** That no price is typed is said once where nothing has one. */
+  private boolean isAllUnpriced() {
+    return Stream.concat(lines.stream(), perhaps.stream()).noneMatch(CostItem::priced)
+        && lines.size() + perhaps.size() > 1;
+  }
+
+  private static String words(String sign, List<CostItem> items, String unpriced) {
+    return items.stream()
+        .map(item -> sign + item.pieces() + " " + item.what() + (item.priced() ? "" : unpriced))
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,130 @@
+package wherefrom.job.money;
+
+import static wherefrom.rules.consequence.ChangeKind.FLAT_TO_ROLLER;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
+import wherefrom.job.FittingSize;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.PartRecord;
+import wherefrom.job.StandingRule;
+import wherefrom.job.SurfaceSizes;
+import wherefrom.job.entry.DecisionEntry;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
+import wherefrom.rules.Ban;
+
+/** What must be bought, with sizes from the readings. */
+public final class ReplacementList {
+  private final EngineJob job;
+
+  public ReplacementList(EngineJob job) {
+    this.job = job;
+  }
+
+  /** One line for each kind and size; parts that are replaced already are left out. */
+  public List<Replacement> lines() {
+    Map<PartKind, List<Part>> wanted = new EnumMap<>(PartKind.class);
+    Map<PartKind, String> reasons = new EnumMap<>(PartKind.class);
+    for (PartRecord record : job.parts()) {
+      Part part = record.part();
+      Optional<Ban> ban = job.rules().findBan(record);
+      boolean replace =
+          record.decision().equals(Optional.of(Decision.REPLACE))
+              || ban.filter(one -> asksForAnother(one, part)).isPresent();
+      if (replace && record.where() != Whereabouts.RETIRED) {
+        wanted.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(part);
+        reasons.putIfAbsent(
+            part.kind(),
+            ban.map(one -> one.rule() + ": " + one.reason()).orElseGet(() -> decided(part)));
+      }
+    }
+    return wanted.entrySet().stream()
+        .flatMap(one -> lines(one.getValue(), reasons.getOrDefault(one.getKey(), "")).stream())
+        .toList();
+  }
+
+  /** What waits for work on it is not bought, save the cap that the work is done with. */
+  private static boolean asksForAnother(Ban ban, Part part) {
+    return ban.check().isEmpty() || (isCap(part.kind()) && !part.fresh());
+  }
+
+  private static boolean isCap(PartKind kind) {
+    return kind == PartKind.ROD_CAP || kind == PartKind.MAIN_CAP;
+  }
+
+  /** Parts of one kind: a line for each size that fits. */
+  private List<Replacement> lines(List<Part> parts, String reason) {
+    SurfaceSizes sizes = new SurfaceSizes(job);
+    Map<Optional<FittingSize>, List<Part>> bySize = new LinkedHashMap<>();
+    for (Part part : parts) {
+      bySize.computeIfAbsent(sizes.findToBuy(part.home()), size -> new ArrayList<>()).add(part);
+    }
+    return bySize.entrySet().stream()
+        .map(one -> line(one.getValue(), one.getKey(), reason))
+        .toList();
+  }
+
+  /** {@code decided: dished}. */
+  private String decided(Part part) {
+    String reason = "";
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof DecisionEntry made && made.items().contains(part.item())) {
+        reason = made.reason();
+      }
+    }
+    return reason.isEmpty() ? "decided" : "decided: " + reason;
+  }
+
+  private Replacement line(List<Part> parts, Optional<FittingSize> size, String reason) {
+    PartKind kind = parts.get(0).kind();
+    return new Replacement(
+        kind,
+        parts.stream().map(Part::home).toList(),
+        parts.stream().mapToInt(Part::pieces).sum(),
+        size.map(FittingSize::words).orElseGet(() -> likeTheOld(kind, parts)),
+        size.filter(FittingSize::isKnown).flatMap(FittingSize::step),
+        reason);
+  }
+
+  /** A bent or worn part does not tell its own size; nor does one of another sort than the new. */
+  private String likeTheOld(PartKind kind, List<Part> parts) {
+    boolean conversion =
+        job.rules().all().stream()
+            .map(StandingRule::consequence)
+            .anyMatch(one -> one.effect().bans() && one.cause().kind() == FLAT_TO_ROLLER);
+    if (conversion && kind == PartKind.LIFTER) {
+      return "roller lifters, to suit the cam";
+    }
+    if (conversion && kind == PartKind.PUSHROD) {
+      return "not known: find the length with a checking pushrod first";
+    }
+    if (kind == PartKind.ROD_CAP) {
+      return "not sold alone: a rod with its cap, or have this rod machined with another cap;"
+          + " then measure its big end";
+    }
+    if (kind == PartKind.MAIN_CAP) {
+      return "not sold alone: have the mains line-honed with another cap; then measure every main";
+    }
+    boolean allSound = parts.stream().noneMatch(this::isFailed);
+    return allSound
+        ? "as the old one; where that is damaged, measure a sound neighbour"
+        : "as the old one was; measure a sound neighbour";
+  }
+
+  private boolean isFailed(Part part) {
+    boolean byLook = job.getPart(part.item()).looks().containsValue(Look.FAIL);
+    return byLook
+        || job.measures().listResults(Subject.ofPart(part.item())).stream()
+            .anyMatch(result -> result.worst() == Look.FAIL);
+  }
+}

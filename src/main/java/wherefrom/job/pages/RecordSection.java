@@ -1,0 +1,27 @@
+package wherefrom.job.pages;
+
+import java.util.List;
+
+/**
+ * A table of the build record.
+ *
+ * @param empty what is said where there are no rows
+ */
+public record RecordSection(String title, List<String> columns, List<Row> rows, String empty) {
+
+  /**
+   * A row.
+   *
+   * @param open true where something was not checked; it stands out
+   */
+  public record Row(List<String> cells, boolean open) {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  public RecordSection {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+  }
+}

@@ -1,0 +1,112 @@
+package wherefrom.job.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.entry.TagReissued;
+import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.tags.TagBook;
+import wherefrom.parts.Part;
+import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
+
+/** Which labels a choice of tags means, and the record of what was printed. */
+public final class TagPrinting {
+  private final OpenJob job;
+
+  public TagPrinting(OpenJob job) {
+    this.job = job;
+  }
+
+  /** The labels, in the order of printing; empty when there is nothing of the kind. */
+  public List<Face> faces(TagChoice choice) {
+    if (choice instanceof TagChoice.PlaceCards) {
+      TagBook book = book();
+      return List.copyOf(
+          book.spots().stream()
+              .map(spot -> TagFaces.placeCard(book.of(spot), spot, job.state().name()))
+              .toList());
+    }
+    if (choice instanceof TagChoice.ActionCards) {
+      return List.copyOf(TagFaces.actions());
+    }
+    if (choice instanceof TagChoice.Baskets baskets) {
+      return List.copyOf(
+          IntStream.rangeClosed(1, baskets.count())
+              .mapToObj(number -> TagFaces.basket(book().basket(number), job.state().name()))
+              .toList());
+    }
+    return choice instanceof TagChoice.ScannerSetUp
+        ? List.of(ScannerFace.card())
+        : List.copyOf(parts(choice).stream().map(this::face).toList());
+  }
+
+  private TagBook book() {
+    return new TagBook(job.state(), engine -> Optional.empty());
+  }
+
+  private TagFace face(Part part) {
+    EngineJob state = job.state();
+    return TagFaces.part(part, state.engine(), state.layout(), state.name());
+  }
+
+  private List<Part> parts(TagChoice choice) {
+    Set<Integer> printed = printed();
+    return job.state().parts().stream()
+        .filter(part -> part.where() != Whereabouts.RETIRED)
+        .map(PartRecord::part)
+        .filter(part -> isMeant(choice, part, printed))
+        .toList();
+  }
+
+  private static boolean isMeant(TagChoice choice, Part part, Set<Integer> printed) {
+    if (choice instanceof TagChoice.OfKind kind) {
+      return part.kind() == kind.kind();
+    }
+    if (choice instanceof TagChoice.OnePart one) {
+      return part.item() == one.item();
+    }
+    return !(choice instanceof TagChoice.NotYetPrinted) || !printed.contains(part.item());
+  }
+
+  /** The parts whose present tag is on a sheet. */
+  private Set<Integer> printed() {
+    Set<Integer> items = new LinkedHashSet<>();
+    for (LoggedEntry logged : job.state().standing()) {
+      if (logged.entry() instanceof TagsPrinted printed && printed.type() == TagType.PART) {
+        items.addAll(printed.items());
+      } else if (logged.entry() instanceof TagReissued reissued) {
+        items.remove(reissued.item());
+      }
+    }
+    return items;
+  }
+
+  /**
+   * Logs that these labels are printed.
+   *
+   * @param stock the label stock's name
+   */
+  public void printed(List<Face> faces, String stock) {
+    Map<TagType, List<Integer>> byType = new LinkedHashMap<>();
+    for (Face face : faces) {
+      if (face instanceof TagFace tag) {
+        byType.computeIfAbsent(tag.code().type(), type -> new ArrayList<>()).add(tag.code().item());
+      }
+    }
+    job.asOne(
+        () -> {
+          byType.forEach((type, items) -> job.record(new TagsPrinted(type, items, stock)));
+          return byType;
+        });
+  }
+}

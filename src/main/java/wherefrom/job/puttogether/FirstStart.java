@@ -1,0 +1,155 @@
+package wherefrom.job.puttogether;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wherefrom.inspection.Sources;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.StandingRule;
+import wherefrom.job.change.Planning;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.inspect.DebrisBook;
+import wherefrom.job.torque.TorqueRecord;
+import wherefrom.parts.Place;
+import wherefrom.rules.debris.ReachedMains;
+
+/** What is still to be seen to before the engine is started for the first time. */
+public final class FirstStart {
+
+  /**
+   * A point to see to.
+   *
+   * @param open whether the job shows that it is not done; the others nobody can see from here
+   */
+  public record Point(String heading, String words, String source, boolean open) {}
+
+  /** Done by hand on every engine (common practice, no source). */
+  private static final List<Point> ALWAYS =
+      List.of(
+          always("Prime the oil", "Turn the pump until oil stands at the rockers."),
+          always("Turn it by hand", "Two whole turns, plugs out: nothing may touch or bind."),
+          always("Fill and look", "Oil, coolant, fuel lines tight, no tool left on the engine."));
+
+  private final OpenJob job;
+
+  public FirstStart(OpenJob job) {
+    this.job = job;
+  }
+
+  private static Point always(String heading, String words) {
+    return new Point(heading, words, Sources.PRACTICE, false);
+  }
+
+  /** Whether every section that holds a tracked place is closed. */
+  public boolean isDue() {
+    return new StillMissing(job)
+        .sections().stream()
+            .allMatch(section -> job.state().closedSections().contains(section.key()));
+  }
+
+  /** What the job shows as open, then what is always done. */
+  public List<Point> points() {
+    List<Point> points = new ArrayList<>();
+    points.addAll(fittedBut());
+    points.addAll(checks());
+    if (new DebrisBook(job).map().mains() == ReachedMains.OPEN) {
+      points.add(
+          new Point(
+              "Did it reach the mains?",
+              "Debris was found and nobody has looked at the bearings that tell.",
+              Sources.TM_346,
+              true));
+    }
+    for (String open : TorqueRecord.open(job.state())) {
+      points.add(new Point("Torque card open", open + ".", Sources.PRACTICE, true));
+    }
+    points.addAll(forAReason());
+    points.addAll(ALWAYS);
+    return points;
+  }
+
+  private List<Point> fittedBut() {
+    return new StillMissing(job)
+        .fittedBut().stream()
+            .map(
+                one ->
+                    new Point("Fitted, but", one.place().words() + ": " + one.sentence(), "", true))
+            .toList();
+  }
+
+  /** Each open check once, with the places that it is open at. */
+  private List<Point> checks() {
+    Map<String, List<StandingRule>> alike = new LinkedHashMap<>();
+    for (StandingRule check : new Planning(job).openChecks()) {
+      String seen = check.answer().map(CheckAnswered::words).orElse("");
+      String key = check.consequence().rule() + check.consequence().sentence() + seen;
+      alike.computeIfAbsent(key + check.answer().isPresent(), it -> new ArrayList<>()).add(check);
+    }
+    return alike.values().stream().map(FirstStart::point).toList();
+  }
+
+  private static Point point(List<StandingRule> alike) {
+    StandingRule check = alike.get(0);
+    String note =
+        check.answer().map(CheckAnswered::words).filter(words -> !words.isEmpty()).orElse("");
+    String where =
+        alike.stream()
+            .map(one -> one.consequence().cause().where())
+            .filter(words -> !words.isEmpty())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return new Point(
+        check.answer().isPresent() ? "Check not passed" : "Open check",
+        check.consequence().sentence()
+            + (alike.size() > 1 ? " At " + where + "." : "")
+            + (note.isEmpty() ? "" : " Seen: " + note + "."),
+        check.consequence().rule() + "; " + check.consequence().source(),
+        true);
+  }
+
+  /** What sits or is missing somewhere because somebody said why. */
+  private List<Point> forAReason() {
+    EngineJob state = job.state();
+    List<Point> points = new ArrayList<>();
+    for (PartFitted fit : state.onPurpose()) {
+      points.add(
+          new Point(
+              "Fitted on purpose",
+              state.getPart(fit.item()).part().words()
+                  + ", at "
+                  + fit.place().words()
+                  + ": "
+                  + fit.onPurpose()
+                  + ".",
+              Sources.PRACTICE,
+              true));
+    }
+    for (Place place : state.places()) {
+      state
+          .findExcuse(place)
+          .map(words -> new Point("Left empty", place.words() + ": " + words + ".", "", true))
+          .or(() -> kept(place))
+          .ifPresent(points::add);
+    }
+    return points;
+  }
+
+  /** A part that was excused where it sits; a fit on purpose is told by itself. */
+  private Optional<Point> kept(Place place) {
+    EngineJob state = job.state();
+    return state
+        .findSeated(place)
+        .flatMap(part -> state.findKept(part.item()))
+        .filter(words -> state.onPurpose().stream().noneMatch(fit -> isSame(fit, place, words)))
+        .map(words -> new Point("Left in", place.words() + ": " + words + ".", "", true));
+  }
+
+  private static boolean isSame(PartFitted fit, Place place, String words) {
+    return fit.place().equals(place) && fit.onPurpose().equals(words);
+  }
+}

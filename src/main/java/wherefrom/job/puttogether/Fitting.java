@@ -1,0 +1,138 @@
+package wherefrom.job.puttogether;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.engine.Spot;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.Undo;
+import wherefrom.job.Unmated;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.TakenBack;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
+import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictRules;
+
+/** Judges a part at a spot and logs what follows. */
+public final class Fitting {
+  private final OpenJob job;
+
+  public Fitting(OpenJob job) {
+    this.job = job;
+  }
+
+  /** The verdict alone; nothing is logged. */
+  public Verdict judge(Part part, Spot spot, boolean turned) {
+    return VerdictRules.judge(job.state(), new Attempt(part, spot, turned));
+  }
+
+  /** Judges, then logs the fit where it is right and the stop where it is not. */
+  public Verdict fit(Part part, Spot spot, boolean turned) {
+    Verdict verdict = judge(part, spot, turned);
+    if (verdict instanceof Verdict.RightPlace right) {
+      job.record(new PartFitted(part.item(), right.place(), "", ""));
+    } else if (verdict.stops()) {
+      job.record(new StopGiven(part.item(), spot.key(), verdict.word(), verdict.sentence(), true));
+    }
+    return verdict;
+  }
+
+  /**
+   * Logs a tag that stands for no part of the job.
+   *
+   * @param spot where it was scanned; empty where none is named
+   * @return whether it stops, and stands until it is solved
+   */
+  public boolean refuse(Verdict verdict, Optional<Spot> spot) {
+    boolean stands = verdict.cue() == Cue.STOP;
+    String at = spot.map(Spot::key).orElse("");
+    job.record(new StopGiven(0, at, verdict.word(), verdict.sentence(), stands));
+    return stands;
+  }
+
+  /**
+   * What stands in the way is taken out by hand, then the part is judged anew. Where it is right,
+   * both are one act; a stop that comes instead is an entry of its own, as it is solved alone.
+   */
+  public Verdict tookOut(Part inTheWay, String reason, Part part, Spot spot) {
+    Verdict verdict =
+        job.asOne(
+            () -> {
+              job.record(new PartUnfitted(inTheWay.item(), reason));
+              Verdict now = judge(part, spot, false);
+              return now.stops() ? now : fit(part, spot, false);
+            });
+    return verdict.stops() ? fit(part, spot, false) : verdict;
+  }
+
+  /**
+   * A fit that was none is taken back, whatever was logged since. Where another part made room in
+   * the same act, that stands: the part is taken out again.
+   */
+  public void takeBack(Part part) {
+    List<LoggedEntry> standing = job.state().standing();
+    Optional<LoggedEntry> fit =
+        standing.stream()
+            .filter(it -> it.entry() instanceof PartFitted one && one.item() == part.item())
+            .reduce((earlier, later) -> later)
+            .map(it -> Undo.whole(standing, it.sequence()));
+    if (fit.isPresent() && fit.get().entry() instanceof PartFitted) {
+      job.record(new TakenBack(fit.get().sequence()));
+    } else if (job.state().findFittedAt(part.item()).isPresent()) {
+      job.record(new PartUnfitted(part.item(), "it was in turned"));
+    }
+  }
+
+  /** What fitting a part at a spot on purpose would un-mate; empty where it is at home there. */
+  public Optional<Unmated> findUnmated(Part part, Spot spot) {
+    return Place.canLive(part.kind(), spot)
+        ? Unmated.find(job.state(), part, new Place(part.kind(), spot), "")
+        : Optional.empty();
+  }
+
+  /**
+   * Fits a part against a stop, for a reason. What sits in the place is taken out first. A part of
+   * another kind cannot be meant.
+   *
+   * @return what the stop was, and what was logged
+   * @throws IllegalArgumentException with a plain sentence when the reason is missing or no such
+   *     part lives there
+   */
+  public Verdict fitOnPurpose(Part part, Spot spot, String reason) {
+    if (reason.isBlank()) {
+      throw new IllegalArgumentException("Say why the part is fitted here on purpose.");
+    }
+    if (!Place.canLive(part.kind(), spot)) {
+      throw new IllegalArgumentException(
+          "A "
+              + part.kind().word()
+              + " cannot be fitted at "
+              + spot.words()
+              + ", on purpose or not.");
+    }
+    Place place = new Place(part.kind(), spot);
+    Verdict against = judge(part, spot, false);
+    if (!against.stops()) {
+      return fit(part, spot, false);
+    }
+    return job.asOne(
+        () -> {
+          makeRoom(place, part);
+          job.record(new PartFitted(part.item(), place, reason.strip(), against.word()));
+          return against;
+        });
+  }
+
+  private void makeRoom(Place place, Part part) {
+    job.state()
+        .findFitted(place)
+        .filter(there -> there.item() != part.item())
+        .ifPresent(
+            there -> job.record(new PartUnfitted(there.item(), "made room for another part")));
+  }
+}

@@ -1,0 +1,118 @@
+package wherefrom.job.puttogether;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import wherefrom.engine.Section;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.PlaceExcused;
+import wherefrom.job.entry.SectionClosed;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.rules.Objection;
+
+/**
+ * What is still to be done in putting together: places to fit, and parts that sit in a place where
+ * something stands against them. A section closes only when neither is left in it.
+ */
+public final class StillMissing {
+
+  /**
+   * A part that sits in a place where something stands against it.
+   *
+   * @param against all of it, the most serious first; never empty
+   */
+  public record FittedBut(Place place, Part part, List<Objection> against) {
+    public FittedBut {
+      against = List.copyOf(against);
+    }
+
+    /** What stands against it most, in a sentence. */
+    public String sentence() {
+      return against.get(0).verdict().sentence();
+    }
+  }
+
+  private final OpenJob job;
+
+  public StillMissing(OpenJob job) {
+    this.job = job;
+  }
+
+  /** Every place to fit, in the order of putting together: bottom end first. */
+  public List<Place> places() {
+    EngineJob state = job.state();
+    return inOrder(
+        state.places().stream()
+            .filter(place -> !state.isFilled(place) && state.findSeated(place).isEmpty())
+            .toList());
+  }
+
+  public List<Place> places(Section section) {
+    return places().stream().filter(place -> isIn(section, place)).toList();
+  }
+
+  /** Every part that sits in a place where something stands against it, in the same order. */
+  public List<FittedBut> fittedBut() {
+    EngineJob state = job.state();
+    List<FittedBut> all = new ArrayList<>();
+    for (Place place : inOrder(List.copyOf(state.places()))) {
+      List<Objection> against = state.listAgainst(place);
+      if (!against.isEmpty()) {
+        all.add(new FittedBut(place, state.findSeated(place).orElseThrow(), against));
+      }
+    }
+    return all;
+  }
+
+  public List<FittedBut> fittedBut(Section section) {
+    return fittedBut().stream().filter(one -> isIn(section, one.place())).toList();
+  }
+
+  private boolean isIn(Section section, Place place) {
+    return Section.of(job.state().layout(), place.spot()).equals(section);
+  }
+
+  /** Whether every place is filled rightly, or left as it is for a reason. */
+  public static boolean isNothing(EngineJob state) {
+    return state.places().stream().allMatch(state::isFilled);
+  }
+
+  /**
+   * Last out, first in: the stages of taking apart backwards, places within a stage as they stand.
+   */
+  public static List<Place> inOrder(List<Place> places) {
+    List<Place> ordered = new ArrayList<>(places);
+    ordered.sort(Comparator.comparingInt(place -> -place.kind().stage()));
+    return ordered;
+  }
+
+  /** The sections that hold at least one tracked place. */
+  public List<Section> sections() {
+    EngineJob state = job.state();
+    return Section.all(state.layout()).stream()
+        .filter(
+            section ->
+                state.places().stream()
+                    .anyMatch(place -> Section.of(state.layout(), place.spot()).equals(section)))
+        .toList();
+  }
+
+  /** Leaves a place as it is, empty or not, for a reason that stands in the build record. */
+  public void excuse(Place place, String reason) {
+    if (reason.isBlank()) {
+      throw new IllegalArgumentException("Say why the place is left as it is.");
+    }
+    job.record(new PlaceExcused(place, reason.strip()));
+  }
+
+  /** Closes a section; false, and nothing is logged, while anything in it is open. */
+  public boolean close(Section section) {
+    if (!places(section).isEmpty() || !fittedBut(section).isEmpty()) {
+      return false;
+    }
+    job.record(new SectionClosed(section.key()));
+    return true;
+  }
+}

@@ -1,0 +1,107 @@
+package wherefrom.job.record;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.pages.RecordPicture;
+import wherefrom.job.pages.RecordPlot;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.photos.Photograph;
+import wherefrom.job.photos.Photos;
+import wherefrom.job.timing.TimingRecord;
+import wherefrom.job.torque.TorqueRecord;
+
+/**
+ * The build record as data: what came out of where, what was found and decided, what went where.
+ *
+ * @param asOf the time of the last entry
+ * @param sections its tables; the first says in short what is done and what is not
+ * @param plots curves and comparisons, to be drawn
+ * @param pictures photographs
+ */
+public record BuildRecord(
+    String job,
+    String engine,
+    Instant begun,
+    Instant asOf,
+    List<RecordSection> sections,
+    List<RecordPlot> plots,
+    List<RecordPicture> pictures) {
+  /** What stands under every record. */
+  public static final String OUTRANKED =
+      "Published service information for the exact engine, and a qualified machinist, outrank this"
+          + " tool. Follow local rules.";
+
+  /** The title of the table that tells what the plots say. */
+  public static final String PLOTS = "Plots";
+
+  public BuildRecord {
+    sections = List.copyOf(sections);
+    plots = List.copyOf(plots);
+    pictures = List.copyOf(pictures);
+  }
+
+  /** The record without pictures. */
+  public static BuildRecord of(OpenJob job) {
+    EngineJob state = job.state();
+    return new BuildRecord(
+        state.name(),
+        state.layout().title(),
+        state.standing().get(0).time(),
+        state.lastTouched(),
+        List.of(
+            new RecordSummary(job).section(),
+            new RecordUnchecked(job).section(),
+            RecordTables.onPurpose(state),
+            new RecordChanges(job).section(),
+            RecordTables.debris(job),
+            RecordTables.visits(job),
+            RecordTables.money(job),
+            new RecordSeen(state).section(),
+            new RecordParts(state).section(),
+            RecordTables.measurements(state),
+            new RecordSizes(state).section(),
+            RecordTables.tools(state),
+            TorqueRecord.section(state),
+            TimingRecord.section(job),
+            RecordTables.photos(state)),
+        List.of(),
+        List.of());
+  }
+
+  /** The record with the job's photographs. */
+  public static BuildRecord of(OpenJob job, Photos photos) {
+    EngineJob state = job.state();
+    List<RecordPicture> pictures = new ArrayList<>();
+    for (Photograph photo : Photograph.listAll(state)) {
+      String day = photo.time().toString().substring(0, 10);
+      String caption = photo.story().isEmpty() ? day : photo.story() + ", " + day;
+      pictures.add(
+          RecordPicture.of(photo.words(state), caption, photos.locate(job.folder(), photo.file())));
+    }
+    return of(job).with(pictures);
+  }
+
+  /** The record with more pictures behind those that it has. */
+  public BuildRecord with(List<RecordPicture> more) {
+    List<RecordPicture> all = new ArrayList<>(pictures);
+    all.addAll(more);
+    return new BuildRecord(job, engine, begun, asOf, sections, plots, all);
+  }
+
+  /** The record with plots, and a table of what they say. */
+  public BuildRecord withPlots(List<RecordPlot> more) {
+    List<RecordSection> tables = new ArrayList<>(sections);
+    tables.add(
+        new RecordSection(
+            PLOTS,
+            List.of("plot", "what it says"),
+            more.stream()
+                .map(plot -> new RecordSection.Row(List.of(plot.title(), plot.sentence()), false))
+                .toList(),
+            "There are no figures for a plot yet."));
+    return new BuildRecord(job, engine, begun, asOf, tables, more, pictures);
+  }
+}

@@ -1,0 +1,60 @@
+package wherefrom.job.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import wherefrom.inspection.Look;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryWords;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.ShopChanges;
+import wherefrom.job.change.Plan;
+import wherefrom.job.change.Planning;
+import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.ChangePlanned;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.rules.consequence.Change;
+
+/** The record's table of changes: those planned and not yet made, those made, and the checks. */
+final class RecordChanges {
+  private final EngineJob state;
+  private final Set<Integer> planned;
+  private final List<RecordSection.Row> rows = new ArrayList<>();
+
+  RecordChanges(OpenJob job) {
+    this.state = job.state();
+    this.planned = new Planning(job).plans().stream().map(Plan::number).collect(Collectors.toSet());
+  }
+
+  RecordSection section() {
+    ShopChanges shop = new ShopChanges(state);
+    for (LoggedEntry logged : state.standing()) {
+      JobEntry entry = logged.entry();
+      shop.take(logged)
+          .forEach(change -> row(false, "done at the shop: " + change.words(), "", logged));
+      if (entry instanceof ChangePlanned plan && planned.contains(plan.plan())) {
+        Change change = new Change(plan.change(), plan.where(), plan.detail());
+        row(false, "planned, not made: " + change.words(), "plan " + plan.plan(), logged);
+      } else if (entry instanceof ChangeMade) {
+        row(false, EntryWords.of(state, entry), "", logged);
+      } else if (entry instanceof CheckAnswered answered) {
+        boolean open = answered.look() != Look.PASS;
+        row(open, EntryWords.of(state, entry), answered.words(), logged);
+      }
+    }
+    return new RecordSection(
+        "Changes and checks",
+        List.of("what", "note", "when"),
+        rows,
+        "No change was recorded or planned.");
+  }
+
+  private void row(boolean open, String what, String note, LoggedEntry logged) {
+    String day = logged.time().toString().substring(0, 10);
+    rows.add(new RecordSection.Row(List.of(what, note, day), open));
+  }
+}

@@ -1,0 +1,116 @@
+package wherefrom.job.record;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.PartRecord;
+import wherefrom.job.entry.DecisionEntry;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.parts.Part;
+
+/** The record's main table: each part from where it came out to where it went. */
+final class RecordParts {
+  static final String NOT_CHECKED = "NOT CHECKED";
+
+  private final EngineJob job;
+  private final Map<Integer, Instant> out = new HashMap<>();
+  private final Map<Integer, Instant> in = new HashMap<>();
+  private final Map<Integer, String> reasons = new HashMap<>();
+
+  RecordParts(EngineJob job) {
+    this.job = job;
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof PartOut came) {
+        out.put(came.item(), logged.time());
+      } else if (logged.entry() instanceof PartFitted fit) {
+        in.put(fit.item(), logged.time());
+      } else if (logged.entry() instanceof DecisionEntry made) {
+        made.items().forEach(item -> reasons.put(item, made.reason()));
+      }
+    }
+  }
+
+  RecordSection section() {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    for (PartRecord part : job.parts()) {
+      rows.add(row(part));
+    }
+    return new RecordSection(
+        "Parts",
+        List.of("part", "came out of", "out", "found", "decided", "went into", "in"),
+        rows,
+        "No part is tracked.");
+  }
+
+  private RecordSection.Row row(PartRecord record) {
+    Part part = record.part();
+    int item = part.item();
+    String found = found(record);
+    Optional<wherefrom.parts.Place> fitted = job.findFittedAt(item);
+    return new RecordSection.Row(
+        List.of(
+            String.format(java.util.Locale.ROOT, "%04d", item) + " " + part.kind().word(),
+            part.fresh() ? "bought new" : part.home().words(),
+            date(out, item),
+            found,
+            decided(record),
+            fitted.map(wherefrom.parts.Place::words).orElse(record.where().words()),
+            fitted.isPresent() ? date(in, item) : ""),
+        found.equals(NOT_CHECKED));
+  }
+
+  private String found(PartRecord record) {
+    List<String> words = new ArrayList<>();
+    record
+        .looks()
+        .forEach(
+            (key, look) -> {
+              if (look != Look.NOT_LOOKED) {
+                words.add(Checks.find(key).map(c -> c.title()).orElse(key) + " " + look.word());
+              }
+            });
+    for (MeasuredResult result : job.measures().listResults(Subject.ofPart(record.part().item()))) {
+      words.add(
+          result.plan().title()
+              + ": "
+              + result.values().stream()
+                  .map(
+                      value ->
+                          value.words().equals(result.plan().title())
+                              ? value.text()
+                              : value.words() + " " + value.text())
+                  .collect(Collectors.joining(", ")));
+    }
+    if (words.isEmpty()) {
+      return record.part().fresh() ? "new" : NOT_CHECKED;
+    }
+    return String.join("; ", words);
+  }
+
+  private String decided(PartRecord record) {
+    String reason = reasons.getOrDefault(record.part().item(), "");
+    return record
+        .decision()
+        .map(Decision::word)
+        .map(word -> reason.isEmpty() ? word : word + ": " + reason)
+        .orElse("");
+  }
+
+  private static String date(Map<Integer, Instant> times, int item) {
+    Instant time = times.get(item);
+    return time == null ? "" : time.toString().substring(0, 10);
+  }
+}

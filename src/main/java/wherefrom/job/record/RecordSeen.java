@@ -1,0 +1,123 @@
+package wherefrom.job.record;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import wherefrom.inspection.Check;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.pages.RecordSection;
+
+/**
+ * What was seen, in the person's words: every answer that was no plain pass, what was passed on
+ * castings and shafts, and every note. The plain passes of a part stand in its own row.
+ */
+final class RecordSeen {
+
+  /** The latest answer to a check. */
+  private record Answer(String check, Look look, String note, Instant time) {}
+
+  private final EngineJob job;
+  private final Map<String, Answer> parts = new LinkedHashMap<>();
+  private final Map<String, Answer> features = new LinkedHashMap<>();
+  private final List<RecordSection.Row> notes = new ArrayList<>();
+
+  RecordSeen(EngineJob job) {
+    this.job = job;
+    job.standing().forEach(this::take);
+  }
+
+  private void take(LoggedEntry logged) {
+    JobEntry entry = logged.entry();
+    if (entry instanceof LookRecorded look) {
+      put(parts, words(look.item()), look.check(), look.look(), look.note(), logged.time());
+    } else if (entry instanceof FeatureLooked look) {
+      String words = Subject.find(look.subject()).map(this::words).orElse(look.subject());
+      put(features, words, look.check(), look.look(), look.note(), logged.time());
+    } else if (entry instanceof NoteAdded note) {
+      String about = note.item() == 0 ? "the job" : words(note.item());
+      notes.add(row(false, about, "note", "", note.text(), day(logged.time())));
+    }
+  }
+
+  private static void put(
+      Map<String, Answer> all, String words, String check, Look look, String note, Instant time) {
+    all.put(words + "\t" + check, new Answer(check, look, note, time));
+  }
+
+  private String words(int item) {
+    return job.getPart(item).part().words();
+  }
+
+  private String words(Subject subject) {
+    return subject instanceof Subject.AFeature at
+        ? at.words()
+        : words(((Subject.APart) subject).item());
+  }
+
+  RecordSection section() {
+    List<RecordSection.Row> rows = new ArrayList<>();
+    features.forEach((key, answer) -> told(key, answer, rows));
+    parts.forEach((key, answer) -> told(key, answer, rows));
+    passed(rows);
+    rows.addAll(notes);
+    return new RecordSection(
+        "Seen", List.of("where", "test", "answer", "note", "when"), rows, "Nothing was noted.");
+  }
+
+  private static boolean isPlainPass(Answer answer) {
+    return answer.look() == Look.PASS && answer.note().isEmpty();
+  }
+
+  private static void told(String key, Answer answer, List<RecordSection.Row> rows) {
+    if (answer.look() != Look.NOT_LOOKED && !isPlainPass(answer)) {
+      rows.add(
+          row(
+              answer.look() != Look.PASS,
+              key.substring(0, key.indexOf('\t')),
+              title(answer.check()),
+              answer.look().word(),
+              answer.note(),
+              day(answer.time())));
+    }
+  }
+
+  /** One row a test: sixteen good lobes are one thing to read. */
+  private void passed(List<RecordSection.Row> rows) {
+    Map<String, Integer> passed = new LinkedHashMap<>();
+    features.values().stream()
+        .filter(RecordSeen::isPlainPass)
+        .forEach(answer -> passed.merge(answer.check(), 1, Integer::sum));
+    passed.forEach(
+        (check, many) -> {
+          String of =
+              Checks.find(check)
+                  .flatMap(found -> Feature.find(found.of()))
+                  .map(Feature::word)
+                  .orElse(check);
+          rows.add(row(false, many + " × " + of, title(check), Look.PASS.word(), "", ""));
+        });
+  }
+
+  private static String title(String check) {
+    return Checks.find(check).map(Check::title).orElse(check);
+  }
+
+  private static String day(Instant time) {
+    return time.toString().substring(0, 10);
+  }
+
+  private static RecordSection.Row row(boolean open, String... cells) {
+    return new RecordSection.Row(List.of(cells), open);
+  }
+}

@@ -1,0 +1,106 @@
+package wherefrom.job.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import wherefrom.inspection.Look;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.StandingRule;
+import wherefrom.job.money.Budget;
+import wherefrom.job.money.MoneyBook;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.job.shop.ShopVisit;
+import wherefrom.job.torque.TorqueCards;
+import wherefrom.job.torque.TorqueRecord;
+import wherefrom.parts.Whereabouts;
+
+/** The record's first page: what is done and what is not, in counts. */
+final class RecordSummary {
+  private final OpenJob job;
+  private final EngineJob state;
+  private final List<PartRecord> parts;
+  private final List<RecordSection.Row> rows = new ArrayList<>();
+
+  RecordSummary(OpenJob job) {
+    this.job = job;
+    this.state = job.state();
+    this.parts =
+        state.parts().stream().filter(part -> part.where() != Whereabouts.RETIRED).toList();
+  }
+
+  RecordSection section() {
+    row("Parts taken out", parts.size(), count(part -> part.where() == Whereabouts.IN_ENGINE));
+    row("Looked at or measured", parts.size(), count(this::unlooked));
+    row("Decided about", parts.size(), count(this::undecided));
+    List<StandingRule> checks =
+        state.rules().all().stream().filter(rule -> rule.consequence().effect().isCheck()).toList();
+    row("Checks that the changes ask for", checks.size(), state.rules().openChecks().size());
+    row("Places filled or left empty for a reason", state.places().size(), missing());
+    int against = new StillMissing(job).fittedBut().size();
+    rows.add(row(against > 0, "In, but something stands against it", "", none(against)));
+    int cards = TorqueCards.holding(state).size();
+    row("Torque cards done and checked by a second person", cards, TorqueRecord.open(state).size());
+    shop();
+    away("Parts off for washing", Whereabouts.WASHING);
+    away("Parts that are missing", Whereabouts.LOST);
+    int onPurpose = state.onPurpose().size();
+    rows.add(row(onPurpose > 0, "Fitted on purpose against a stop", onPurpose + "", ""));
+    rows.add(row(false, "Replaced by new parts", count(part -> part.part().fresh()) + "", ""));
+    Budget budget = new MoneyBook(job).budget();
+    boolean over = budget.limit().cents() > 0 && budget.left().cents() < 0;
+    rows.add(row(over, "Money", budget.sentence(), over ? "OVER" : ""));
+    return new RecordSection("In short", List.of("what", "done", "open"), rows, "Nothing yet.");
+  }
+
+  private int missing() {
+    return new StillMissing(job).places().size();
+  }
+
+  private void shop() {
+    List<ShopVisit> visits = new MachineShop(job).visits();
+    int pieces = visits.stream().mapToInt(ShopVisit::pieces).sum();
+    row(
+        "Pieces back from the machine shop",
+        pieces,
+        visits.stream().mapToInt(ShopVisit::missing).sum());
+  }
+
+  private void away(String what, Whereabouts where) {
+    int away = count(part -> part.where() == where);
+    rows.add(row(away > 0, what, "", none(away)));
+  }
+
+  private static String none(int count) {
+    return count == 0 ? "none" : Integer.toString(count);
+  }
+
+  private int count(Predicate<PartRecord> which) {
+    return (int) parts.stream().filter(which).count();
+  }
+
+  private boolean unlooked(PartRecord part) {
+    return !part.part().fresh()
+        && part.looks().values().stream().allMatch(look -> look == Look.NOT_LOOKED)
+        && state
+            .measures()
+            .listResults(wherefrom.inspection.Subject.ofPart(part.part().item()))
+            .isEmpty();
+  }
+
+  private boolean undecided(PartRecord part) {
+    return !part.part().fresh() && part.decision().isEmpty();
+  }
+
+  private void row(String what, int all, int open) {
+    String left = open == 0 ? "none" : Integer.toString(open);
+    rows.add(row(open > 0, what, all - open + " of " + all, left));
+  }
+
+  private static RecordSection.Row row(boolean open, String... cells) {
+    return new RecordSection.Row(List.of(cells), open);
+  }
+}

@@ -1,0 +1,277 @@
+package wherefrom.job.shop;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.Typed;
+import wherefrom.job.entry.BackFromShop;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.job.entry.ShopLineBack;
+import wherefrom.parts.Whereabouts;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.ShopWork;
+
+/** Visits to the machine shop: the slip, and checking in by scan, by count and by value. */
+public final class MachineShop {
+
+  /** What became of a request. */
+  public sealed interface Answer {
+    /**
+     * Recorded.
+     *
+     * @param visit as it is now
+     * @param good false of a size that came back and should not be taken home
+     */
+    record Done(ShopVisit visit, String sentence, boolean good) implements Answer {}
+
+    /** Nothing was recorded; the sentence says why and what to do. */
+    record Refused(String sentence) implements Answer {}
+  }
+
+  private final OpenJob job;
+
+  public MachineShop(OpenJob job) {
+    this.job = job;
+  }
+
+  /** The number for a new visit; never used twice. */
+  public int nextVisit() {
+    int highest = 0;
+    for (LoggedEntry logged : job.history()) {
+      if (logged.entry() instanceof SentToShop sent) {
+        highest = Math.max(highest, sent.visit());
+      } else if (logged.entry() instanceof ShopLineAdded line) {
+        highest = Math.max(highest, line.visit());
+      }
+    }
+    return highest + 1;
+  }
+
+  /** Tagged parts go, with what is wanted of them; no change follows from it by itself. */
+  public Answer send(int visit, Collection<Integer> items, String wanted) {
+    return send(visit, items, wanted, ShopWork.OTHER);
+  }
+
+  /** Tagged parts go for a kind of work, with what is wanted of them. */
+  public Answer send(int visit, Collection<Integer> items, String wanted, ShopWork work) {
+    if (visit < 1 || items.isEmpty() || wanted.isBlank()) {
+      return new Answer.Refused("Name the parts and say what is wanted of them, with numbers.");
+    }
+    for (int item : items) {
+      Optional<PartRecord> part = job.state().findPart(item);
+      if (part.isEmpty() || part.get().where() != Whereabouts.OUT) {
+        return new Answer.Refused(
+            part.map(
+                    one ->
+                        "Only a part that is out, on the bench, goes to the machine shop. "
+                            + one.part().words()
+                            + " is "
+                            + one.where().words()
+                            + ".")
+                .orElse("There is no part number " + item + " in this job."));
+      }
+      if (!work.isFor(part.get().part().kind())) {
+        return new Answer.Refused(
+            "\"" + work.words() + "\" is no work for a " + part.get().part().kind().word() + ".");
+      }
+    }
+    job.record(new SentToShop(visit, List.copyOf(items), wanted.strip(), work));
+    return done(visit, items.size() + " on the slip.");
+  }
+
+  /**
+   * Adds a line for what carries no tag, or for work with a figure.
+   *
+   * @param target the size wanted back, or blank
+   * @param tolerance how far from it is good, or blank
+   * @param keep true of what must not get lost
+   */
+  public Answer add(
+      int visit,
+      String what,
+      int count,
+      String wanted,
+      String target,
+      String tolerance,
+      boolean keep) {
+    return add(
+        visit,
+        new ShopOrder(ShopWork.OTHER, List.of(), what, count, wanted, target, tolerance, keep));
+  }
+
+  /** Adds a line for a kind of work: counted back, it is the change that it amounts to. */
+  public Answer add(int visit, ShopOrder order) {
+    if (visit < 1) {
+      return new Answer.Refused("Visits are numbered from 1.");
+    }
+    return order.line(
+        job.state(),
+        visit,
+        nextLine(visit),
+        line -> {
+          job.record(line);
+          return done(line.visit(), line.count() + " " + line.what() + " on the slip.");
+        },
+        Answer.Refused::new);
+  }
+
+  /** A tagged part is back, by its scan. */
+  public Answer backByScan(int item, String done) {
+    Optional<PartRecord> part =
+        job.state().findPart(item).filter(one -> one.where() == Whereabouts.AT_SHOP);
+    if (part.isEmpty()) {
+      return new Answer.Refused("This part is not recorded as being at the machine shop.");
+    }
+    int visit = visitOf(item);
+    job.record(new BackFromShop(visit, List.of(item), done.strip()));
+    return done(visit, part.get().part().words() + " is back.");
+  }
+
+  /** Pieces of a line are back, by count, and by value where a size was wanted. */
+  public Answer backByCount(int visit, int line, int count, String figure, String done) {
+    Optional<ShopVisit.Line> known =
+        findVisit(visit).stream()
+            .flatMap(one -> one.lines().stream())
+            .filter(one -> one.line().line() == line)
+            .findFirst();
+    if (known.isEmpty()) {
+      return new Answer.Refused("Visit " + visit + " has no line " + line + ".");
+    }
+    if (count < 1 || count > known.get().missing()) {
+      return new Answer.Refused(
+          known.get().missing()
+              + " of "
+              + known.get().line().what()
+              + " are still there; you counted "
+              + count
+              + ". Count again.");
+    }
+    if (figure.isBlank()) {
+      job.record(new ShopLineBack(visit, line, count, "", "", done.strip()));
+      String size = known.get().target().map(t -> " Measure them: wanted is " + t + ".").orElse("");
+      return done(visit, count + " back." + size);
+    }
+    return read(
+        figure,
+        size -> {
+          ShopValue came = new ShopValue(known.get().line(), size);
+          if (came.isMixedUp()) {
+            return new Answer.Refused(came.words());
+          }
+          job.record(
+              new ShopLineBack(
+                  visit,
+                  line,
+                  count,
+                  size.number().toPlainString(),
+                  size.unit().symbol(),
+                  done.strip()));
+          return new Answer.Done(
+              findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());
+        });
+  }
+
+  /** Every visit, the first first. */
+  public List<ShopVisit> visits() {
+    Map<Integer, List<LoggedEntry>> byVisit = new TreeMap<>();
+    for (LoggedEntry logged : job.state().standing()) {
+      visit(logged.entry())
+          .ifPresent(visit -> byVisit.computeIfAbsent(visit, key -> new ArrayList<>()).add(logged));
+    }
+    return byVisit.entrySet().stream().map(one -> visit(one.getKey(), one.getValue())).toList();
+  }
+
+  public Optional<ShopVisit> findVisit(int number) {
+    return visits().stream().filter(visit -> visit.number() == number).findFirst();
+  }
+
+  private static Optional<Integer> visit(JobEntry entry) {
+    if (entry instanceof SentToShop sent) {
+      return Optional.of(sent.visit());
+    }
+    if (entry instanceof BackFromShop back) {
+      return Optional.of(back.visit());
+    }
+    if (entry instanceof ShopLineAdded line) {
+      return Optional.of(line.visit());
+    }
+    return entry instanceof ShopLineBack back ? Optional.of(back.visit()) : Optional.empty();
+  }
+
+  private ShopVisit visit(int number, List<LoggedEntry> entries) {
+    Map<Integer, ShopVisit.Sent> parts = new LinkedHashMap<>();
+    Map<Integer, ShopVisit.Line> lines = new LinkedHashMap<>();
+    for (LoggedEntry logged : entries) {
+      JobEntry entry = logged.entry();
+      if (entry instanceof SentToShop sent) {
+        sent.items()
+            .forEach(item -> parts.put(item, new ShopVisit.Sent(part(item), sent.wanted(), false)));
+      } else if (entry instanceof BackFromShop back) {
+        back.items()
+            .forEach(
+                item ->
+                    parts.computeIfPresent(
+                        item, (key, was) -> new ShopVisit.Sent(was.part(), was.wanted(), true)));
+      } else if (entry instanceof ShopLineAdded line) {
+        lines.put(line.line(), new ShopVisit.Line(line, 0, List.of()));
+      } else if (entry instanceof ShopLineBack back) {
+        lines.computeIfPresent(back.line(), (key, was) -> back(was, back));
+      }
+    }
+    return new ShopVisit(
+        number,
+        entries.get(0).time(),
+        new ArrayList<>(parts.values()),
+        new ArrayList<>(lines.values()));
+  }
+
+  private static ShopVisit.Line back(ShopVisit.Line was, ShopLineBack back) {
+    List<String> returned = new ArrayList<>(was.returned());
+    String size = back.figure().isEmpty() ? "" : back.figure() + " " + back.unit();
+    String words = (size + " " + back.done()).strip();
+    if (!words.isEmpty()) {
+      returned.add(words);
+    }
+    return new ShopVisit.Line(was.line(), was.back() + back.count(), returned);
+  }
+
+  private wherefrom.parts.Part part(int item) {
+    return job.state().getPart(item).part();
+  }
+
+  int visitOf(int item) {
+    return visits().stream()
+        .filter(visit -> visit.parts().stream().anyMatch(s -> s.part().item() == item && !s.back()))
+        .mapToInt(ShopVisit::number)
+        .max()
+        .orElse(1);
+  }
+
+  private int nextLine(int visit) {
+    return 1
+        + job.history().stream()
+            .map(LoggedEntry::entry)
+            .filter(entry -> entry instanceof ShopLineAdded line && line.visit() == visit)
+            .mapToInt(entry -> ((ShopLineAdded) entry).line())
+            .max()
+            .orElse(0);
+  }
+
+  private Answer done(int visit, String sentence) {
+    return new Answer.Done(findVisit(visit).orElseThrow(), sentence, true);
+  }
+
+  private Answer read(String text, java.util.function.Function<Amount, Answer> then) {
+    return Typed.read(text, job.state().units(), Dimension.LENGTH, then, Answer.Refused::new);
+  }
+}

@@ -1,0 +1,278 @@
+package wherefrom.job.shop;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.DoubleSummaryStatistics;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.match.Fingerprint;
+import wherefrom.inspection.match.Match;
+import wherefrom.inspection.match.Reidentification;
+import wherefrom.inspection.measure.ReadingPlan;
+import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.inspection.measure.Shape;
+import wherefrom.inspection.measure.Tool;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.Typed;
+import wherefrom.job.entry.BackFromShop;
+import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.PartFound;
+import wherefrom.job.entry.Reidentified;
+import wherefrom.job.handling.Handled;
+import wherefrom.job.handling.Handling;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Whereabouts;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.ResultValue;
+
+/** Parts that came back without their tags: told by what was measured on them before. */
+public final class Retagging {
+
+  /** What became of a request. */
+  public sealed interface Answer {
+    /** Proposals for the person to accept one by one; nothing is recorded. */
+    record Proposed(List<Match> matches) implements Answer {
+      public Proposed {
+        matches = List.copyOf(matches);
+      }
+    }
+
+    /** The person agreed, and it is recorded. */
+    record Accepted(Part part) implements Answer {}
+
+    /** Nothing can be said, or nothing was recorded; the sentence says why and what to do. */
+    record Refused(String sentence) implements Answer {}
+  }
+
+  private static final Set<Whereabouts> LOOSE =
+      EnumSet.of(Whereabouts.WASHING, Whereabouts.AT_SHOP, Whereabouts.LOST, Whereabouts.OUT);
+
+  /** One reading is one size: of others, several would have to be taken. */
+  private static final Set<Shape> SHAPES = EnumSet.of(Shape.VALUE, Shape.SPREAD);
+
+  private final OpenJob job;
+
+  public Retagging(OpenJob job) {
+    this.job = job;
+  }
+
+  /** The parts of a kind that may be among them: away or on the bench, and measured by the plan. */
+  public List<Part> candidates(PartKind kind, String plan) {
+    return candidates(kind, List.of(plan));
+  }
+
+  /**
+   * The parts of a kind that may be among them: away or on the bench, and measured by all plans.
+   */
+  public List<Part> candidates(PartKind kind, Collection<String> plans) {
+    return loose(kind).stream()
+        .filter(part -> plans.stream().allMatch(plan -> record(part, plan).isPresent()))
+        .toList();
+  }
+
+  /** The parts of a kind that are neither in the engine nor retired, measured or not. */
+  public List<Part> loose(PartKind kind) {
+    return job.state().parts().stream()
+        .filter(part -> part.part().kind() == kind && LOOSE.contains(part.where()))
+        .map(PartRecord::part)
+        .toList();
+  }
+
+  /** The plans by which at least one loose part of a kind was measured. */
+  public List<ReadingPlan> plans(PartKind kind) {
+    return ReadingPlans.of(kind).stream()
+        .filter(plan -> SHAPES.contains(plan.shape()))
+        .filter(plan -> !candidates(kind, plan.key()).isEmpty())
+        .toList();
+  }
+
+  /**
+   * Matches a group of untagged parts by one reading of each.
+   *
+   * @param candidates the items that may be among them
+   * @param plan the plan by which all were measured before
+   * @param tool the tool that they are measured with now
+   * @param readings one size for each untagged part, by the mark chalked on it
+   */
+  public Answer propose(
+      List<Integer> candidates, String plan, String tool, Map<String, String> readings) {
+    Map<String, Map<String, String>> byMark = new LinkedHashMap<>();
+    readings.forEach((mark, text) -> byMark.put(mark, Map.of(plan, text)));
+    return propose(candidates, Map.of(plan, tool), byMark);
+  }
+
+  /**
+   * Matches a group of untagged parts by several readings of each together, such as length and
+   * diameter.
+   *
+   * @param candidates the items that may be among them
+   * @param tools by plan, the tool that it is measured with now; all were measured by these plans
+   *     before
+   * @param readings by the mark chalked on each untagged part, one size for each plan
+   */
+  public Answer propose(
+      List<Integer> candidates,
+      Map<String, String> tools,
+      Map<String, Map<String, String>> readings) {
+    List<ReadingPlan> plans = new ArrayList<>();
+    for (String key : tools.keySet()) {
+      ReadingPlans.find(key).filter(plan -> SHAPES.contains(plan.shape())).ifPresent(plans::add);
+    }
+    boolean known =
+        tools.values().stream().allMatch(tool -> job.state().measures().findTool(tool).isPresent());
+    if (plans.isEmpty() || plans.size() < tools.size() || !known) {
+      return new Answer.Refused("Choose the readings and the tool first.");
+    }
+    List<Fingerprint> recorded = new ArrayList<>();
+    for (int item : candidates) {
+      Optional<Fingerprint> print = recorded(item, plans);
+      if (print.isEmpty()) {
+        return new Answer.Refused("Part number " + item + " was never measured so.");
+      }
+      recorded.add(print.get());
+    }
+    List<Double> uneven = plans.stream().map(plan -> uneven(candidates, plan)).toList();
+    List<Fingerprint> found = new ArrayList<>();
+    for (Map.Entry<String, Map<String, String>> one : readings.entrySet()) {
+      Optional<String> fault = read(one.getKey(), one.getValue(), plans, tools, uneven, found);
+      if (fault.isPresent()) {
+        return new Answer.Refused(fault.get());
+      }
+    }
+    List<Boolean> otherTool = new ArrayList<>();
+    for (ReadingPlan plan : plans) {
+      String tool = tools.getOrDefault(plan.key(), "");
+      otherTool.add(candidates.stream().anyMatch(item -> !tool.equals(toolOf(item, plan))));
+    }
+    return Reidentification.findFault(found, recorded)
+        .<Answer>map(Answer.Refused::new)
+        .orElseGet(() -> new Answer.Proposed(Reidentification.of(found, recorded, otherTool)));
+  }
+
+  private String toolOf(int item, ReadingPlan plan) {
+    return result(item, plan).map(result -> result.tool().name()).orElse("");
+  }
+
+  private Optional<MeasuredResult> result(int item, ReadingPlan plan) {
+    return job.state().findPart(item).flatMap(part -> record(part.part(), plan.key()));
+  }
+
+  /** What was recorded of a part; empty where a plan was never used on it. */
+  private Optional<Fingerprint> recorded(int item, List<ReadingPlan> plans) {
+    List<Double> values = new ArrayList<>();
+    List<Double> us = new ArrayList<>();
+    for (ReadingPlan plan : plans) {
+      Optional<MeasuredResult> before = result(item, plan);
+      if (before.isEmpty()) {
+        return Optional.empty();
+      }
+      ResultValue size = before.get().findSize().orElseThrow();
+      values.add(size.amount().inBase().doubleValue());
+      double u = Amount.of(size.standardUncertainty(), size.unit()).inBase().doubleValue();
+      us.add(Math.max(u, LEAST_U));
+    }
+    return Optional.of(new Fingerprint(Integer.toString(item), values, us));
+  }
+
+  /**
+   * How much it matters where on the part one reads, as a standard uncertainty: the records' widest
+   * spread over their stations, any spot in it equally likely (JCGM 100:2008, 4.3.7).
+   */
+  private double uneven(List<Integer> candidates, ReadingPlan plan) {
+    double widest = 0;
+    for (int item : candidates) {
+      DoubleSummaryStatistics read =
+          result(item, plan).stream()
+              .filter(result -> plan.shape() == Shape.SPREAD)
+              .flatMap(result -> result.samples().stream())
+              .mapToDouble(one -> Amount.of(one.mean(), one.unit()).inBase().doubleValue())
+              .summaryStatistics();
+      widest = read.getCount() == 0 ? widest : Math.max(widest, read.getMax() - read.getMin());
+    }
+    return widest / Math.sqrt(12);
+  }
+
+  /** What is wrong with the readings of an untagged part; they go into {@code found} if nothing. */
+  private Optional<String> read(
+      String mark,
+      Map<String, String> texts,
+      List<ReadingPlan> plans,
+      Map<String, String> tools,
+      List<Double> uneven,
+      List<Fingerprint> found) {
+    List<Double> values = new ArrayList<>();
+    List<Double> us = new ArrayList<>();
+    for (ReadingPlan plan : plans) {
+      Tool tool = job.state().measures().findTool(tools.getOrDefault(plan.key(), "")).orElseThrow();
+      Optional<String> fault =
+          Typed.read(
+              texts.getOrDefault(plan.key(), ""),
+              job.state().units(),
+              plan.stations().get(0).dimension(),
+              size -> {
+                Unit unit = tool.resolution().unit();
+                double u = tool.uncertainty(size.in(unit), unit, 1, 0);
+                double base = Amount.of(u, unit).inBase().doubleValue();
+                values.add(size.inBase().doubleValue());
+                us.add(Math.max(Math.hypot(base, uneven.get(us.size())), LEAST_U));
+                return Optional.<String>empty();
+              },
+              Optional::of);
+      if (fault.isPresent()) {
+        return Optional.of("Number " + mark + ", " + plan.title() + ": " + fault.get());
+      }
+    }
+    found.add(new Fingerprint(mark, values, us));
+    return Optional.empty();
+  }
+
+  /** Keeps the mathematics sound where a tool's card says that it is never off. */
+  private static final double LEAST_U = 1e-5;
+
+  /**
+   * The person says yes: this untagged part is that one. It is back, and gets a new issue of its
+   * tag; all of it is one act.
+   */
+  public Answer accept(Match match, int item) {
+    Optional<PartRecord> part = job.state().findPart(item);
+    if (part.isEmpty() || part.get().where() == Whereabouts.RETIRED) {
+      return new Answer.Refused("There is no such part to come back.");
+    }
+    return job.asOne(
+        () -> {
+          job.record(new Reidentified(item, match.found(), match.sentence()));
+          back(item, part.get().where());
+          return new Handling(job).reissue(item, "tag lost") instanceof Handled.Refused refused
+              ? new Answer.Refused(refused.sentence())
+              : new Answer.Accepted(job.state().getPart(item).part());
+        },
+        answer -> answer instanceof Answer.Accepted);
+  }
+
+  private void back(int item, Whereabouts where) {
+    if (where == Whereabouts.WASHING) {
+      job.record(new BackFromWashing(item));
+    } else if (where == Whereabouts.LOST) {
+      job.record(new PartFound(item));
+    } else if (where == Whereabouts.AT_SHOP) {
+      int visit = new MachineShop(job).visitOf(item);
+      job.record(new BackFromShop(visit, List.of(item), "told by its readings"));
+    }
+  }
+
+  private Optional<MeasuredResult> record(Part part, String plan) {
+    return job.state()
+        .measures()
+        .findResult(Subject.ofPart(part.item()), plan)
+        .filter(result -> result.findSize().isPresent());
+  }
+}

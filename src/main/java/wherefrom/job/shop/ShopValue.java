@@ -1,0 +1,56 @@
+package wherefrom.job.shop;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
+
+/** A size that came back, held against the size that was wanted. */
+record ShopValue(ShopLineAdded line, Amount size) {
+
+  private Optional<Amount> target() {
+    return line.target().isEmpty()
+        ? Optional.empty()
+        : Unit.find(line.unit()).map(unit -> new Amount(new BigDecimal(line.target()), unit));
+  }
+
+  private Amount off(Amount target) {
+    return new Amount(size.to(target.unit()).number().subtract(target.number()), target.unit());
+  }
+
+  /** Whether it is so far from what was wanted that the unit must be another. */
+  boolean isMixedUp() {
+    return target()
+        .map(target -> size.inBase().doubleValue() / target.inBase().doubleValue())
+        .map(ratio -> ratio > 20 || ratio < 0.05)
+        .orElse(false);
+  }
+
+  /** Whether nothing speaks against taking it home. */
+  boolean isGood() {
+    return target()
+        .filter(target -> !line.tolerance().isEmpty())
+        .map(target -> off(target).number().abs().compareTo(new BigDecimal(line.tolerance())) <= 0)
+        .orElse(true);
+  }
+
+  /** In a sentence; where nothing was wanted, only the size. */
+  String words() {
+    return target().map(this::words).orElse("Measured " + size.text() + ".");
+  }
+
+  private String words(Amount target) {
+    String measured = "Measured " + size.text() + ", wanted " + target.text() + ": ";
+    if (isMixedUp()) {
+      return measured + "inch and millimeter may be mixed up. Nothing is counted: read again.";
+    }
+    if (line.tolerance().isEmpty()) {
+      return measured + "off by " + off(target).text() + ".";
+    }
+    String within = "within " + line.tolerance() + " " + line.unit() + ".";
+    return isGood()
+        ? measured + within
+        : measured + "NOT " + within + " Do not take it home: talk to the shop.";
+  }
+}

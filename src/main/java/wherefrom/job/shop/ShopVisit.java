@@ -1,0 +1,84 @@
+package wherefrom.job.shop;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.parts.Part;
+
+/**
+ * One visit to the machine shop, as its slip says.
+ *
+ * @param sent when the first thing of it was written down
+ * @param parts tagged parts that went, with what is wanted of each
+ * @param lines what carries no tag, and work with figures
+ */
+public record ShopVisit(int number, Instant sent, List<Sent> parts, List<Line> lines) {
+
+  /** A tagged part on a visit. */
+  public record Sent(Part part, String wanted, boolean back) {}
+
+  /**
+   * A line of the slip.
+   *
+   * @param back how many pieces came back
+   * @param returned the sizes measured on return, with what was found
+   */
+  public record Line(ShopLineAdded line, int back, List<String> returned) {
+    public Line {
+      returned = List.copyOf(returned);
+    }
+
+    public int missing() {
+      return Math.max(0, line.count() - back);
+    }
+
+    /** {@code 4.0400 in, within 0.0005 in}; empty where no size was asked for. */
+    public Optional<String> target() {
+      if (line.target().isEmpty()) {
+        return Optional.empty();
+      }
+      String unit = " " + line.unit();
+      return Optional.of(
+          line.target()
+              + unit
+              + (line.tolerance().isEmpty() ? "" : ", within " + line.tolerance() + unit));
+    }
+  }
+
+  public ShopVisit {
+    parts = List.copyOf(parts);
+    lines = List.copyOf(lines);
+  }
+
+  /** How many pieces went, tagged and untagged. */
+  public int pieces() {
+    return parts.stream().mapToInt(sent -> sent.part().pieces()).sum()
+        + lines.stream().mapToInt(line -> line.line().count()).sum();
+  }
+
+  /** How many pieces are not back. */
+  public int missing() {
+    return parts.stream().filter(sent -> !sent.back()).mapToInt(s -> s.part().pieces()).sum()
+        + lines.stream().mapToInt(Line::missing).sum();
+  }
+
+  /** What must not get lost: every tagged part, and the lines marked so. */
+  public List<String> doNotLose() {
+    List<String> keep = new ArrayList<>();
+    for (Sent sent : parts) {
+      keep.add(sent.part().words() + (pieces(sent.part()) > 1 ? ", " + pieces(sent.part()) : ""));
+    }
+    for (Line line : lines) {
+      if (line.line().keep()) {
+        keep.add(line.line().count() + " " + line.line().what());
+      }
+    }
+    return keep;
+  }
+
+  private static int pieces(Part part) {
+    return part.pieces();
+  }
+}

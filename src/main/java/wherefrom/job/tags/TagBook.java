@@ -1,0 +1,184 @@
+package wherefrom.job.tags;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import wherefrom.engine.Spot;
+import wherefrom.job.EngineJob;
+import wherefrom.job.PartRecord;
+import wherefrom.parts.Action;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.rules.CodeVerdict;
+import wherefrom.rules.Verdict;
+
+/** The codes of a job: what each tag says, and what a code that was read stands for. */
+public final class TagBook {
+  /** Baskets that are always known; more can be printed and are understood all the same. */
+  private static final int BASKETS = 20;
+
+  private final EngineJob job;
+  private final JobNames names;
+
+  public TagBook(EngineJob job, JobNames names) {
+    this.job = job;
+    this.names = names;
+  }
+
+  public TagCode of(Part part) {
+    return part.code(job.engine());
+  }
+
+  /** Place cards count the spots as the job's opening does, whatever is tracked since. */
+  public TagCode of(Spot spot) {
+    int item = job.cards().indexOf(spot) + 1;
+    return new TagCode(TagType.PLACE_CARD, job.engine(), item, 1);
+  }
+
+  public TagCode basket(int number) {
+    return new TagCode(TagType.BASKET, job.engine(), number, 1);
+  }
+
+  /** The spots that need a place card. */
+  public List<Spot> spots() {
+    return Places.spots(job.places());
+  }
+
+  /** Every tag that can be on the bench: parts with all their issues, cards, baskets. */
+  public List<TagCode> issued() {
+    List<TagCode> codes = new ArrayList<>();
+    for (PartRecord part : job.parts()) {
+      IntStream.rangeClosed(1, part.part().issue())
+          .forEach(issue -> codes.add(of(part.part().withIssue(issue))));
+    }
+    spots().forEach(spot -> codes.add(of(spot)));
+    Arrays.stream(Action.values()).forEach(action -> codes.add(action.code()));
+    IntStream.rangeClosed(1, BASKETS).forEach(number -> codes.add(basket(number)));
+    return codes;
+  }
+
+  /**
+   * What a text stands for.
+   *
+   * @param text sixteen digits as read, or the six that a person types, spaces allowed
+   */
+  public Found find(String text) {
+    String digits = text.replaceAll("\\s", "");
+    if (digits.matches("[0-9]{6}")) {
+      return findTyped(digits);
+    }
+    if (!TagCode.isSixteenDigits(digits)) {
+      return new Found.Refused(new CodeVerdict.NotOneOfOurs(text, false));
+    }
+    return TagCode.find(digits)
+        .map(this::find)
+        .orElseGet(() -> new Found.Refused(new CodeVerdict.DigitsDisagree(digits)));
+  }
+
+  /** What a tag stands for. */
+  public Found find(TagCode code) {
+    if (code.type() == TagType.ACTION_CARD && code.engine() == 0) {
+      return Action.find(code.item())
+          .<Found>map(Found.AnAction::new)
+          .orElseGet(() -> notIssued(code));
+    }
+    if (code.engine() != job.engine()) {
+      return new Found.Refused(
+          new CodeVerdict.OtherEngine(code.engine(), names.find(code.engine())));
+    }
+    return switch (code.type()) {
+      case PART -> findPart(code);
+      case PLACE_CARD -> findSpot(code);
+      case BASKET -> new Found.ABasket(code.item());
+      case ACTION_CARD -> notIssued(code);
+    };
+  }
+
+  private Found findPart(TagCode code) {
+    Optional<PartRecord> part = job.findPart(code.item());
+    if (part.isEmpty() || code.issue() > part.get().part().issue()) {
+      return notIssued(code);
+    }
+    if (code.issue() < part.get().part().issue()) {
+      return new Found.Refused(
+          new Verdict.Retired(
+              part.get().part(),
+              "this is an older tag of it, which was printed anew since.",
+              "Take this tag off and destroy it. Use the newer one, "
+                  + of(part.get().part()).typed()
+                  + "."));
+    }
+    return new Found.APart(part.get());
+  }
+
+  private Found findSpot(TagCode code) {
+    List<Spot> spots = job.cards();
+    return code.item() <= spots.size() && code.issue() == 1
+        ? new Found.ASpot(spots.get(code.item() - 1))
+        : notIssued(code);
+  }
+
+  private static Found notIssued(TagCode code) {
+    return new Found.Refused(new CodeVerdict.NotOneOfOurs(code.digits(), true));
+  }
+
+  /** A current tag goes before an older issue that happens to share the six digits. */
+  private Found findTyped(String digits) {
+    List<TagCode> matches = matches(digits);
+    List<TagCode> current =
+        matches.stream().filter(code -> !(find(code) instanceof Found.Refused)).toList();
+    List<String> others = current.isEmpty() ? List.of() : names.listTyped(digits, job.engine());
+    if (current.size() > 1 || !others.isEmpty()) {
+      return new Found.Refused(alsoFits(current, others));
+    }
+    return Stream.concat(current.stream(), matches.stream())
+        .findFirst()
+        .map(this::find)
+        .orElseGet(() -> new Found.Refused(new CodeVerdict.DigitsDisagree(digits)));
+  }
+
+  private CodeVerdict alsoFits(List<TagCode> here, List<String> others) {
+    Map<String, String> means = new LinkedHashMap<>();
+    here.forEach(code -> means.put(code.digits(), find(code).words()));
+    return new CodeVerdict.AlsoFits(here.get(0).typed(), means, others);
+  }
+
+  private List<TagCode> matches(String digits) {
+    int item = Integer.parseInt(digits.substring(0, 4));
+    return Stream.concat(issued().stream(), basketsWith(item))
+        .filter(code -> code.typed().replace(" ", "").equals(digits))
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * The typed codes of the tags that can hang in this job, without spaces; action cards are any's.
+   */
+  public Set<String> typed() {
+    return issued().stream()
+        .filter(code -> code.type() != TagType.ACTION_CARD)
+        .map(code -> code.typed().replace(" ", ""))
+        .collect(Collectors.toSet());
+  }
+
+  private Stream<TagCode> basketsWith(int item) {
+    return item < 1 ? Stream.empty() : Stream.of(basket(item));
+  }
+
+  /** The place that a part's kind and a spot make together. */
+  public static Optional<Place> place(Part part, Spot spot) {
+    return Place.canLive(part.kind(), spot)
+        ? Optional.of(new Place(part.kind(), spot))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,82 @@
+package wherefrom.job.takeapart;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.JobNames;
+import wherefrom.job.tags.TagBook;
+import wherefrom.parts.Whereabouts;
+import wherefrom.rules.Verdict;
+
+/** Taking apart: each part is scanned as it comes out of its place. */
+public final class TakeApart {
+
+  /** What a scan did. */
+  public sealed interface Answer {
+    /** Logged: the part is out. */
+    record CameOut(PartRecord part) implements Answer {}
+
+    /** It was out already; nothing was logged. */
+    record AlreadyOut(PartRecord part) implements Answer {}
+
+    /** The code stands for no part of this job. */
+    record Refused(Verdict verdict) implements Answer {}
+
+    /** A card or a basket, which has its own meaning elsewhere. */
+    record NoPart(Found found) implements Answer {}
+  }
+
+  private final OpenJob job;
+  private final JobNames names;
+
+  public TakeApart(OpenJob job, JobNames names) {
+    this.job = job;
+    this.names = names;
+  }
+
+  /** Logs the part with this code as out. */
+  public Answer out(String code) {
+    Found found = new TagBook(job.state(), names).find(code);
+    if (found instanceof Found.APart part) {
+      return out(part.part());
+    }
+    if (found instanceof Found.Refused refused) {
+      Verdict verdict = refused.verdict();
+      job.record(new StopGiven(0, "", verdict.word(), verdict.sentence(), false));
+      return new Answer.Refused(verdict);
+    }
+    return new Answer.NoPart(found);
+  }
+
+  private Answer out(PartRecord part) {
+    int item = part.part().item();
+    if (part.where() == Whereabouts.RETIRED) {
+      return new Answer.Refused(
+          new Verdict.Retired(part.part(), "this part was replaced and is retired.", ""));
+    }
+    if (part.where() != Whereabouts.IN_ENGINE) {
+      return new Answer.AlreadyOut(part);
+    }
+    job.record(new PartOut(item));
+    return new Answer.CameOut(job.state().getPart(item));
+  }
+
+  /** The next part to come out, in the order of taking apart; empty when all are out. */
+  public Optional<PartRecord> findNext() {
+    return listInside(job.state()).stream().findFirst();
+  }
+
+  /** The parts that are still in the engine, in the order of taking apart. */
+  public static List<PartRecord> listInside(EngineJob state) {
+    return state.places().stream()
+        .flatMap(place -> state.findOwner(place).stream())
+        .map(part -> state.getPart(part.item()))
+        .filter(part -> part.where() == Whereabouts.IN_ENGINE)
+        .toList();
+  }
+}

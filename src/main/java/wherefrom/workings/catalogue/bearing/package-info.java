@@ -1,0 +1,5 @@
+/** Workings of plain bearings. */
+@NullMarked
+package wherefrom.workings.catalogue.bearing;
+
+import org.jspecify.annotations.NullMarked;

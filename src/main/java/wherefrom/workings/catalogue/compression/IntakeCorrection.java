@@ -1,0 +1,103 @@
+package wherefrom.workings.catalogue.compression;
+
+import java.util.List;
+import wherefrom.quantity.Dimension;
+import wherefrom.quantity.Unit;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.Evaluation;
+import wherefrom.workings.Nonsense;
+import wherefrom.workings.Note;
+import wherefrom.workings.Range;
+import wherefrom.workings.Source;
+import wherefrom.workings.Terms;
+import wherefrom.workings.Values;
+import wherefrom.workings.Working;
+import wherefrom.workings.WorkingCard;
+import wherefrom.workings.maths.Dual;
+
+/**
+ * What a V engine's intake faces and end rails must lose when the heads come down.
+ *
+ * <p>With β half the bank angle, α the angle between deck and intake face and t the total drop per
+ * bank: c = t·sin β / sin(α − β) normal to each intake face, h = t·sin α / sin(α − β) off the end
+ * rails, and s = t·sin β / cos(α − β) the slide of the ports when nothing is corrected.
+ */
+public final class IntakeCorrection implements Working {
+  public static final AmountInput CUT =
+      AmountInput.length(
+              "cut", "All that lowers each head: head cut, deck cut and thinner gasket together.")
+          .orZero();
+  public static final AmountInput BANK_ANGLE =
+      AmountInput.of(
+              "bank-angle", Dimension.ANGLE, "The angle between the two banks, such as 90deg.")
+          .in(Range.above("0", "180"));
+  public static final AmountInput FACE_ANGLE =
+      AmountInput.of(
+              "face-angle",
+              Dimension.ANGLE,
+              "In the head, between deck and intake face: 90deg where the face is parallel to the"
+                  + " cylinders, 80deg where it leans outward by 10deg.")
+          .in(Range.above("0", "180"));
+
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "intake-correction",
+          "Intake face and manifold correction",
+          List.of(CUT, BANK_ANGLE, FACE_ANGLE),
+          "β = bank angle / 2; face = cut·sin β / sin(α − β); rails = cut·sin α / sin(α − β);"
+              + " slide = cut·sin β / cos(α − β)",
+          Source.workedOut("plane geometry of the two banks; no printed table was found"),
+          List.of(
+              "For V engines whose two heads are cut alike.",
+              "Face: off each head's intake face or off that side of the manifold, not both."));
+
+  @Override
+  public WorkingCard card() {
+    return CARD;
+  }
+
+  @Override
+  public Evaluation evaluate(Terms terms) {
+    Dual half = halfOf(terms.get(BANK_ANGLE));
+    Dual face = terms.get(FACE_ANGLE);
+    if (!half.isLessThan(face)) {
+      return new Nonsense(
+          FACE_ANGLE.key(),
+          "The face angle must be more than half the bank angle for the manifold to sit between the"
+              + " heads: this working does not fit such an engine, an opposed one among them.");
+    }
+    if (!face.minus(half).isLessThan(Dual.of(90))) {
+      return new Nonsense(
+          FACE_ANGLE.key(),
+          "With these angles the intake faces would close in towards the top and hold the manifold"
+              + " fast: check how the face angle is measured.");
+    }
+    Dual cut = terms.get(CUT);
+    Unit unit = terms.lengthUnit();
+    return Values.of("face", "off each intake face", unit, faceRemoval(cut, half, face))
+        .and("rails", "off each end rail", unit, railRemoval(cut, half, face))
+        .and("slide", "slide of the ports uncorrected", unit, portSlide(cut, half, face))
+        .note(
+            Note.remark(
+                "check-fit",
+                "Check the fit with the manifold laid on before sealing; bolt holes move as well.",
+                Source.commonPractice()));
+  }
+
+  /** β: half the bank angle, in degrees. */
+  public static Dual halfOf(Dual bankAngle) {
+    return bankAngle.times(0.5);
+  }
+
+  public static Dual faceRemoval(Dual cut, Dual half, Dual face) {
+    return cut.times(half.sineOfDegrees()).dividedBy(face.minus(half).sineOfDegrees());
+  }
+
+  public static Dual railRemoval(Dual cut, Dual half, Dual face) {
+    return cut.times(face.sineOfDegrees()).dividedBy(face.minus(half).sineOfDegrees());
+  }
+
+  public static Dual portSlide(Dual cut, Dual half, Dual face) {
+    return cut.times(half.sineOfDegrees()).dividedBy(face.minus(half).cosineOfDegrees());
+  }
+}

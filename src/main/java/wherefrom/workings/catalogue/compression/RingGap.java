@@ -1,0 +1,46 @@
+package wherefrom.workings.catalogue.compression;
+
+import java.util.List;
+import wherefrom.quantity.Dimension;
+import wherefrom.workings.AmountInput;
+import wherefrom.workings.Evaluation;
+import wherefrom.workings.Range;
+import wherefrom.workings.Source;
+import wherefrom.workings.Terms;
+import wherefrom.workings.Values;
+import wherefrom.workings.Working;
+import wherefrom.workings.WorkingCard;
+import wherefrom.workings.maths.Dual;
+
+/** A piston ring's gap from a rule per bore. */
+public final class RingGap implements Working {
+  private static final AmountInput PER_BORE =
+      AmountInput.of(
+              "gap-per-bore",
+              Dimension.NUMBER,
+              "Gap over bore, as the ring maker says: 0.004 in print for a cast ring in a street"
+                  + " engine, 0.0035 in another.")
+          .in(Range.above("0", "0.02"));
+
+  private static final WorkingCard CARD =
+      new WorkingCard(
+          "ring-gap",
+          "Ring gap",
+          List.of(CombustionSpace.BORE, PER_BORE),
+          "gap = bore·gap per bore",
+          Source.published("trade quiz page: 3 in bore, 0.012 in"),
+          List.of(
+              "Printed rules differ; the ring maker's figure for the very ring outranks them.",
+              "Square the ring in the bore before measuring."));
+
+  @Override
+  public WorkingCard card() {
+    return CARD;
+  }
+
+  @Override
+  public Evaluation evaluate(Terms terms) {
+    Dual gap = terms.get(CombustionSpace.BORE).times(terms.get(PER_BORE));
+    return Values.of("gap", "ring gap", terms.lengthUnit(), gap);
+  }
+}

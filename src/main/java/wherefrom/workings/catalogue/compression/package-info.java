@@ -1,0 +1,5 @@
+/** Workings of cylinder, chamber and compression. */
+@NullMarked
+package wherefrom.workings.catalogue.compression;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Workings of bores and journals: shape, and the next size that cleans up. */
+@NullMarked
+package wherefrom.workings.catalogue.size;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,134 @@
+package wherefrom.job.handling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.job.SizesBench;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.rules.consequence.ChangeKind;
+
+/** A new part says its size and its sort, and is held against the size as cut. */
+class NewPartSizeTest {
+  private final SizesBench bench = SizesBench.typed();
+  private final Handling handling = new Handling(bench.bench.job);
+
+  private Part taken(String place, String size) {
+    Handled done = handling.replace(bench.bench.item(place), "must be new", new NewPart(size, ""));
+    return ((Handled.Logged) done).part().part();
+  }
+
+  private String refused(String place, String size, String sort) {
+    Handled done = handling.replace(bench.bench.item(place), "worn", new NewPart(size, sort));
+    return ((Handled.Refused) done).sentence();
+  }
+
+  private Optional<String> objection(Part part) {
+    return bench.sizes().findObjection(part);
+  }
+
+  @Test
+  void standardShellsBoughtBeforeTheCrankWasGroundDoNotFit() {
+    Part shell = taken("rod-shell@R3U", "standard");
+    assertThat(objection(shell)).isEmpty();
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    assertThat(objection(shell))
+        .contains("This shell is standard; the journal was cut to 0.010 in under.");
+    assertThat(bench.sizes().isOfSize(shell.item(), shell.home())).isFalse();
+  }
+
+  @Test
+  void shellsOfTheSizeAsCutFitWheneverTheyWereBought() {
+    Part before = taken("rod-shell@R3U", "0.010 in");
+    assertThat(objection(before)).isEmpty();
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
+    Part after = taken("rod-shell@R3L", "0.25 mm");
+    for (Part shell : new Part[] {before, after}) {
+      assertThat(objection(shell)).as(shell.words()).isEmpty();
+      assertThat(bench.sizes().isOfSize(shell.item(), shell.home())).isTrue();
+    }
+  }
+
+  @Test
+  void aPistonTooLargeForItsBoreIsNamed() {
+    bench.bore(5, "4.0052", "4.0010");
+    assertThat(objection(taken("piston@B5", "0.030 in over")))
+        .contains("This piston is 0.030 in over; its bore measures standard.");
+  }
+
+  @Test
+  void aSizeThatNobodySaidOrThatNobodyCanKnowIsNotJudged() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.made(ChangeKind.MAIN_JOURNALS_GROUND, "", "");
+    Part unsaid = taken("rod-shell@R3U", "");
+    Part unknown = taken("main-shell@M2L", "0.010 in");
+    for (Part shell : new Part[] {unsaid, unknown}) {
+      assertThat(objection(shell)).isEmpty();
+      assertThat(bench.sizes().isOfSize(shell.item(), shell.home())).isFalse();
+    }
+    Place lifter = Place.find("lifter@3EX").orElseThrow();
+    assertThat(bench.sizes().isOfSize(bench.bench.item("lifter@3EX"), lifter)).isFalse();
+  }
+
+  @Test
+  void theListsSizeIsTakenWhereItIsKnown() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
+    Part shell = taken("rod-shell@R3U", NewPart.LISTED);
+    assertThat(bench.sizes().findSizeOf(shell.item()).orElseThrow().text()).startsWith("0.010");
+    assertThat(refused("main-shell@M2L", NewPart.LISTED, "")).contains("knows no size");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "standard, 0",
+    "0, 0",
+    "0.010 in, 0.010",
+    "ten under, 0.010",
+    "0.010 undersize, 0.010",
+    "0.030, 0.030"
+  })
+  void aSizeIsReadAsItIsWrittenOnTheBox(String typed, String kept) {
+    Part shell = taken("rod-shell@R3U", typed);
+    assertThat(bench.sizes().findSizeOf(shell.item()).orElseThrow().number()).isEqualTo(kept);
+  }
+
+  @Test
+  void whatIsNoSizeIsRefusedAndNothingIsReplaced() {
+    for (String typed :
+        new String[] {"-0.010", "0.25 in", "4.030 in", "ten feet", "big", "0.010 lb"}) {
+      assertThat(refused("rod-shell@R3U", typed, ""))
+          .as(typed)
+          .contains("is no size of such a part");
+    }
+    assertThat(refused("pushrod@3EX", "0.010", "")).contains("said of shells and pistons");
+    assertThat(refused("lifter@3EX", "", "mushroom"))
+        .isEqualTo("A lifter is flat or roller: say which.");
+    assertThat(bench.bench.part("rod-shell@R3U").fresh()).isFalse();
+  }
+
+  @Test
+  void theSortIsKept() {
+    handling.replace(bench.bench.item("lifter@3EX"), "must be new", new NewPart("", "Roller"));
+    assertThat(bench.sizes().findSortOf(bench.bench.item("lifter@3EX"))).contains("roller");
+    assertThat(bench.bench.job.state().standing())
+        .anySatisfy(
+            logged ->
+                assertThat(logged.entry())
+                    .isInstanceOfSatisfying(
+                        PartReplaced.class, entry -> assertThat(entry.sort()).isEqualTo("roller")));
+  }
+
+  @Test
+  void rollerLiftersAreOfferedWhereTheRulesWantThem() {
+    Part lifter = bench.bench.part("lifter@3EX");
+    assertThat(NewPart.findSortWanted(bench.bench.job.state(), lifter)).isEmpty();
+    bench.made(ChangeKind.FLAT_TO_ROLLER, "", "");
+    assertThat(NewPart.findSortWanted(bench.bench.job.state(), lifter)).contains("roller");
+    assertThat(NewPart.asListed(bench.bench.job.state(), lifter))
+        .isEqualTo(new NewPart("", "roller"));
+  }
+}

@@ -1,0 +1,205 @@
+package wherefrom.job.puttogether;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.handling.Handling;
+import wherefrom.parts.Action;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.rules.Cue;
+import wherefrom.rules.Verdict;
+import wherefrom.ui.sample.SampleJob;
+
+class PutTogetherStopsTest {
+  private final SampleJob sample = SampleJob.apart();
+  private final PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
+
+  private Verdict verdict(Step step) {
+    assertThat(step).isInstanceOf(Step.Judged.class);
+    return ((Step.Judged) step).verdict();
+  }
+
+  @Test
+  void aTagOfAnotherEngineStopsAndNoPlaceScansThrough() {
+    String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
+    assertThat(verdict(together.scan(other)).word()).isEqualTo("other engine");
+    assertThat(verdict(together.scan(sample.card("3EX"))).word()).isEqualTo("other engine");
+    assertThat(together.stop()).isPresent();
+    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(together.stop()).isEmpty();
+    assertThat(sample.job.state().standingStop()).isEmpty();
+  }
+
+  @Test
+  void aStopIsTakenBackEvenWhenANoteWasWrittenSince() {
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.card("5EX"));
+    sample.job.record(new NoteAdded(3, "wipe"));
+    assertThat(together.act(Action.UNDO)).isInstanceOf(Step.TookBack.class);
+    assertThat(sample.job.state().standingStop()).isEmpty();
+    assertThat(sample.job.state().getPart(3).remarks()).hasSize(1);
+  }
+
+  @Test
+  void aFilledPlaceIsFreedWhenItsPartIsTakenOut() {
+    together.scan(sample.tag("pushrod@5EX"));
+    together.scan(sample.card("3EX"));
+    together.fitOnPurpose("matched pair");
+    together.scan(sample.tag("pushrod@3EX"));
+    assertThat(verdict(together.scan(sample.card("3EX"))).word()).isEqualTo("place taken");
+    assertThat(verdict(together.tookOut()).word()).isEqualTo("right place");
+    assertThat(sample.record("pushrod@5EX").where().state()).isEqualTo("out");
+  }
+
+  @Test
+  void aPartThatMovedIsJudgedAnewWhereItIs() {
+    together.scan(sample.tag("pushrod@5EX"));
+    together.scan(sample.card("3EX"));
+    together.fitOnPurpose("matched pair");
+    together.scan(sample.tag("pushrod@5EX"));
+    assertThat(verdict(together.scan(sample.card("5EX"))).word()).isEqualTo("already fitted");
+    assertThat(verdict(together.tookOut()).word()).isEqualTo("right place");
+    assertThat(sample.job.state().fitted()).hasSize(1);
+  }
+
+  @Test
+  void aStopEndsWhenTheRightPartIsFoundToSitThereAlready() {
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.card("3EX"));
+    together.scan(sample.tag("pushrod@5EX"));
+    together.scan(sample.card("3EX"));
+    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).word())
+        .isEqualTo("already fitted");
+    assertThat(together.stop()).isEmpty();
+    assertThat(sample.job.state().standingStop()).isEmpty();
+    assertThat(sample.job.state().fitted()).hasSize(1);
+  }
+
+  @Test
+  void nothingIsTakenOutWhereNothingStandsInTheWay() {
+    assertThat(together.tookOut()).isInstanceOf(Step.Said.class);
+  }
+
+  /** The program was closed and started again on the same job. */
+  private PutTogether restarted() {
+    return new PutTogether(new OpenJob(sample.logbook, SampleJob.CLOCK), SampleJob.NAMES);
+  }
+
+  private static Verdict standing(PutTogether after) {
+    assertThat(((Step.Judged) after.last()).verdict()).isEqualTo(after.stop().orElseThrow());
+    return after.stop().orElseThrow();
+  }
+
+  private String older(String placeKey) {
+    String tag = sample.tag(placeKey);
+    new Handling(sample.job).reissue(sample.part(placeKey).item(), "soaked in oil");
+    return tag;
+  }
+
+  @Test
+  void aTagOfAnotherEngineStandsAfterARestartInItsOwnWords() {
+    String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
+    Verdict given = verdict(together.scan(other));
+    PutTogether after = restarted();
+    assertThat(standing(after).word()).isEqualTo("other engine");
+    assertThat(standing(after).sentence()).isEqualTo(given.sentence()).contains("Grey six");
+    assertThat(standing(after).wayOut()).isEqualTo(given.wayOut());
+    assertThat(standing(after).cue()).isEqualTo(Cue.STOP);
+    assertThat(after.canFitOnPurpose()).isFalse();
+  }
+
+  @Test
+  void anOlderTagStandsAfterARestartInItsOwnWords() {
+    Verdict given = verdict(together.scan(older("pushrod@3EX")));
+    assertThat(given.word()).isEqualTo("retired");
+    PutTogether after = restarted();
+    assertThat(standing(after).word()).isEqualTo("retired");
+    assertThat(standing(after).sentence())
+        .isEqualTo(given.sentence())
+        .contains("Cylinder 3, exhaust", "an older tag of it");
+    assertThat(standing(after).wayOut()).contains("Scan the right part", "take the scan back");
+    assertThat(after.canFitOnPurpose()).isFalse();
+  }
+
+  @Test
+  void aStopAtAPlaceKeepsThePlaceAfterARestart() {
+    together.scan(sample.card("3EX"));
+    together.scan(older("pushrod@3EX"));
+    PutTogether after = restarted();
+    assertThat(standing(after).word()).isEqualTo("retired");
+    assertThat(verdict(after.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(after.stop()).isEmpty();
+  }
+
+  @Test
+  void aStopWhoseCauseIsGoneStandsUntilItIsScannedAgain() {
+    int item = sample.part("pushrod@3EX").item();
+    sample.job.record(new OffForWashing(item, 4));
+    together.scan(sample.tag("pushrod@3EX"));
+    Verdict given = verdict(together.scan(sample.card("3EX")));
+    assertThat(given.word()).isEqualTo("not cleared");
+    sample.job.record(new BackFromWashing(item));
+    PutTogether after = restarted();
+    assertThat(standing(after).word()).isEqualTo("not cleared");
+    assertThat(standing(after).sentence()).isEqualTo(given.sentence());
+    assertThat(standing(after).wayOut()).contains("settled since", "Scan it again");
+    assertThat(verdict(after.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(after.stop()).isEmpty();
+  }
+
+  @Test
+  void aStopThatStandsAfterARestartIsTakenBackByUndo() {
+    together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
+    PutTogether after = restarted();
+    assertThat(after.act(Action.UNDO)).isInstanceOf(Step.TookBack.class);
+    assertThat(after.stop()).isEmpty();
+    assertThat(restarted().stop()).isEmpty();
+  }
+
+  @Test
+  void aPartOfThisEngineAnswersAForeignTagForGood() {
+    together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
+    assertThat(together.scan(sample.tag("pushrod@3EX"))).isInstanceOf(Step.WaitingForSpot.class);
+    assertThat(together.stop()).isEmpty();
+    assertThat(restarted().stop()).isEmpty();
+  }
+
+  @Test
+  void theStopBeforeStandsAgainWhenTheLaterOneIsTakenBack() {
+    together.scan(sample.card("5EX"));
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.tag("pushrod@1EX"));
+    together.act(Action.UNDO);
+    assertThat(together.stop().orElseThrow().sentence()).contains("cylinder 3, exhaust");
+    assertThat(restarted().stop()).isEqualTo(together.stop());
+    together.act(Action.UNDO);
+    assertThat(together.stop()).isEmpty();
+    assertThat(restarted().stop()).isEmpty();
+  }
+
+  @Test
+  void aStopThatAFitSolvedStandsAgainWhenTheFitIsTakenBack() {
+    together.scan(sample.card("5EX"));
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.tag("pushrod@5EX"));
+    assertThat(together.stop()).isEmpty();
+    together.act(Action.UNDO);
+    assertThat(together.stop()).isPresent().isEqualTo(restarted().stop());
+  }
+
+  @Test
+  void whatIsFoundFittedAlreadySolvesEveryStopBeforeIt() {
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.card("3EX"));
+    together.scan(sample.card("3EX"));
+    together.scan(sample.tag("pushrod@5EX"));
+    together.scan(sample.tag("pushrod@7EX"));
+    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).stops()).isFalse();
+    assertThat(restarted().stop()).isEmpty();
+  }
+}

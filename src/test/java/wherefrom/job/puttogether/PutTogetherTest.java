@@ -1,0 +1,228 @@
+package wherefrom.job.puttogether;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static wherefrom.job.Benches.card;
+import static wherefrom.job.Benches.part;
+import static wherefrom.job.Benches.place;
+import static wherefrom.job.Benches.spot;
+import static wherefrom.job.Benches.tag;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.Benches;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.TagReissued;
+import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.tags.JobNames;
+import wherefrom.job.tags.TagBook;
+import wherefrom.parts.Action;
+import wherefrom.parts.CheckDigits;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+
+class PutTogetherTest {
+  private final OpenJob job = Benches.apart();
+  private final JobNames names =
+      engine -> engine == 42 ? Optional.of("Blue tractor") : Optional.empty();
+  private final PutTogether together = new PutTogether(job, names);
+
+  private String word(Step step) {
+    assertThat(step).isInstanceOf(Step.Judged.class);
+    return ((Step.Judged) step).verdict().word();
+  }
+
+  @Test
+  void partAndPlaceCardInEitherOrder() {
+    assertThat(together.scan(tag(job, "pushrod@3EX"))).isInstanceOf(Step.WaitingForSpot.class);
+    assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("right place");
+    assertThat(together.scan(card(job, "5EX"))).isInstanceOf(Step.WaitingForPart.class);
+    assertThat(word(together.scan(tag(job, "lifter@5EX")))).isEqualTo("right place");
+  }
+
+  @Test
+  void aSecondPartReplacesTheHalfThatWaits() {
+    together.scan(tag(job, "pushrod@3EX"));
+    assertThat(together.scan(tag(job, "pushrod@5EX")))
+        .isInstanceOfSatisfying(
+            Step.WaitingForSpot.class, waiting -> assertThat(waiting.replaced()).isTrue());
+    assertThat(word(together.scan(card(job, "5EX")))).isEqualTo("right place");
+  }
+
+  @Test
+  void aStopStandsUntilTheRightPartIsScanned() {
+    together.scan(tag(job, "pushrod@3EX"));
+    assertThat(word(together.scan(card(job, "5EX")))).isEqualTo("other place");
+    assertThat(word(together.scan(tag(job, "pushrod@1IN")))).isEqualTo("other place");
+    assertThat(together.stop()).isPresent();
+    assertThat(word(together.scan(tag(job, "pushrod@5EX")))).isEqualTo("right place");
+    assertThat(together.stop()).isEmpty();
+    assertThat(job.state().standingStop()).isEmpty();
+  }
+
+  @Test
+  void aStopIsSolvedByGoingToThePartsOwnPlace() {
+    together.scan(tag(job, "pushrod@3EX"));
+    together.scan(card(job, "5EX"));
+    assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("right place");
+  }
+
+  @Test
+  void aStopStandsAfterTheProgramIsStartedAgain() {
+    together.scan(tag(job, "pushrod@3EX"));
+    together.scan(card(job, "5EX"));
+    PutTogether again = new PutTogether(job, names);
+    assertThat(again.stop()).isPresent();
+    assertThat(word(again.scan(tag(job, "pushrod@5EX")))).isEqualTo("right place");
+  }
+
+  @Test
+  void undoTakesTheStoppedScanBackThenTheFitBefore() {
+    together.scan(tag(job, "pushrod@1IN"));
+    together.scan(card(job, "1IN"));
+    together.scan(tag(job, "pushrod@3EX"));
+    together.scan(card(job, "5EX"));
+    together.scan(Action.UNDO.code().digits());
+    assertThat(together.stop()).isEmpty();
+    assertThat(job.state().standingStop()).isEmpty();
+    assertThat(job.state().fitted()).hasSize(1);
+    together.scan(Action.UNDO.code().digits());
+    assertThat(job.state().fitted()).isEmpty();
+  }
+
+  @Test
+  void takingBackGoesOnToTheFirstStepAndErasesNothing() {
+    int before = job.history().size();
+    int steps = 0;
+    while (job.takeBack().isPresent()) {
+      steps++;
+    }
+    assertThat(steps).isEqualTo(74);
+    assertThat(job.history()).hasSize(before + 74);
+    assertThat(job.state().parts()).allSatisfy(p -> assertThat(p.where().state()).isEqualTo("in"));
+  }
+
+  @Test
+  void onPurposeByCardsAlone() {
+    together.scan(tag(job, "pushrod@3EX"));
+    together.scan(card(job, "5EX"));
+    assertThat(together.scan(Action.YES.code().digits()))
+        .isInstanceOfSatisfying(
+            Step.Said.class, said -> assertThat(said.sentence()).contains("reason first"));
+    assertThat(job.state().fitted()).isEmpty();
+    together.scan(Action.NEXT.code().digits());
+    together.scan(Action.NEXT.code().digits());
+    together.scan(Action.YES.code().digits());
+    assertThat(job.state().onPurpose())
+        .singleElement()
+        .satisfies(fitted -> assertThat(fitted.onPurpose()).isEqualTo("matched pair"));
+  }
+
+  @Test
+  void followingTheListTakesTheScannedPartForTheNamedPlace() {
+    together.choose(Mode.FOLLOW_THE_LIST);
+    assertThat(together.target()).contains(place("main-shell@M1U"));
+    assertThat(word(together.scan(tag(job, "main-shell@M1U")))).isEqualTo("right place");
+    assertThat(together.target()).contains(place("main-shell@M1L"));
+    assertThat(word(together.scan(tag(job, "main-shell@M1L")))).isEqualTo("right place");
+    assertThat(word(together.scan(tag(job, "main-shell@M3U")))).isEqualTo("other place");
+  }
+
+  @Test
+  void skippingLeavesAPlaceForLater() {
+    together.choose(Mode.FOLLOW_THE_LIST);
+    together.scan(Action.SKIP.code().digits());
+    assertThat(together.target()).contains(place("main-shell@M1L"));
+    assertThat(new StillMissing(job).places()).hasSize(74);
+  }
+
+  @Test
+  void askingWhereAPartGoesWritesNothing() {
+    together.choose(Mode.WHERE_DOES_THIS_GO);
+    int before = job.history().size();
+    assertThat(together.scan(tag(job, "lifter@7IN")))
+        .isInstanceOfSatisfying(
+            Step.Shown.class,
+            shown -> assertThat(shown.sentence()).contains("cylinder 7, intake, lifter"));
+    together.scan("1234123412341234");
+    together.scan(card(job, "3EX"));
+    assertThat(job.history()).hasSize(before);
+  }
+
+  @Test
+  void aTurnedPushrodIsStoppedAfterwards() {
+    together.scan(tag(job, "pushrod@3EX"));
+    together.scan(card(job, "3EX"));
+    assertThat(word(together.turned())).isEqualTo("wrong end");
+    assertThat(job.state().fitted()).isEmpty();
+    assertThat(word(together.scan(tag(job, "pushrod@3EX")))).isEqualTo("right place");
+  }
+
+  @Test
+  void codesThatStandForNothingHereAreAnswered() {
+    TagCode other = new TagCode(TagType.PART, 42, 3, 1);
+    assertThat(word(together.scan(other.digits()))).isEqualTo("other engine");
+    assertThat(((Step.Judged) together.last()).verdict().sentence()).contains("Blue tractor");
+    TagCode unknown = new TagCode(TagType.PART, Benches.ENGINE, 999, 1);
+    assertThat(word(together.scan(unknown.digits()))).isEqualTo("not one of ours");
+    assertThat(word(together.scan("https://example.org"))).isEqualTo("not one of ours");
+    String good = tag(job, "pushrod@3EX");
+    char wrong = good.charAt(9) == '5' ? '6' : '5';
+    assertThat(word(together.scan(good.substring(0, 9) + wrong + good.substring(10))))
+        .isEqualTo("digits do not agree");
+  }
+
+  @Test
+  void anOlderIssueAndAReplacedPartAreRetired() {
+    String old = tag(job, "pushrod@3EX");
+    job.record(new TagReissued(part(job, "pushrod@3EX").item(), 2, "lost"));
+    assertThat(word(together.scan(old))).isEqualTo("retired");
+    String replaced = tag(job, "lifter@3EX");
+    job.record(PartReplaced.like(part(job, "lifter@3EX").item(), job.nextItem(), "worn"));
+    together.scan(replaced);
+    assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("retired");
+  }
+
+  @Test
+  void theTypedCodeServesForEveryTag() {
+    TagBook book = new TagBook(job.state(), names);
+    for (TagCode code : book.issued()) {
+      assertThat(book.find(code.typed())).as(code.toString()).isEqualTo(book.find(code));
+    }
+    String typed = book.of(part(job, "pushrod@3EX")).typed().replace(" ", "");
+    int check = Integer.parseInt(typed.substring(4));
+    assertThat(book.find(typed.substring(0, 4) + String.format("%02d", check % 97 + 1)))
+        .isNotEqualTo(book.find(typed));
+    assertThat(CheckDigits.agree(book.of(spot("3EX")).digits())).isTrue();
+  }
+
+  @Test
+  void aSectionClosesOnlyWhenEveryPlaceIsFilledOrExcused() {
+    StillMissing missing = new StillMissing(job);
+    var mains = wherefrom.engine.Section.MAINS;
+    assertThat(missing.close(mains)).isFalse();
+    missing
+        .places(mains)
+        .subList(1, 10)
+        .forEach(
+            p -> new Fitting(job).fit(job.state().findOwner(p).orElseThrow(), p.spot(), false));
+    assertThat(missing.places(mains)).hasSize(1);
+    missing.excuse(missing.places(mains).get(0), "new shell on order");
+    assertThat(missing.close(mains)).isTrue();
+    assertThat(job.state().closedSections()).containsExactly("mains");
+  }
+
+  @Test
+  void replayingTheEntriesGivesTheSameState() {
+    together.scan(tag(job, "pushrod@3EX"));
+    together.scan(card(job, "5EX"));
+    together.scan(Action.UNDO.code().digits());
+    together.scan(tag(job, "pushrod@3EX"));
+    together.scan(card(job, "3EX"));
+    EngineJob replayed = EngineJob.of(job.history());
+    assertThat(replayed.fitted()).isEqualTo(job.state().fitted());
+    assertThat(replayed.parts().stream().toList()).isEqualTo(job.state().parts().stream().toList());
+    assertThat(replayed.standing()).isEqualTo(job.state().standing());
+  }
+}

@@ -1,0 +1,205 @@
+package wherefrom.job.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.job.BenchJob;
+import wherefrom.job.change.Planning;
+import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.inspect.DebrisBook;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.measure.Measuring;
+import wherefrom.job.money.MoneyBook;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.debris.DebrisLook;
+import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.rules.debris.Opening;
+
+class BuildRecordTest {
+  private final BenchJob bench = BenchJob.v8();
+
+  private RecordSection section(String title) {
+    return BuildRecord.of(bench.job).sections().stream()
+        .filter(section -> section.title().equals(title))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void everyPartStandsInTheRecordAndWhatNobodyCheckedStandsOut() {
+    RecordSection parts = section("Parts");
+    assertThat(parts.rows()).hasSize(bench.job.state().parts().size());
+    assertThat(parts.rows()).allMatch(RecordSection.Row::open);
+    bench.look("pushrod@3EX", "pushrod-roll", Look.PASS);
+    bench.decide("pushrod@3EX", Decision.REUSE);
+    RecordSection.Row row =
+        section("Parts").rows().stream().filter(one -> !one.open()).findFirst().orElseThrow();
+    assertThat(row.cells())
+        .contains("cylinder 3, exhaust, pushrod", "Is it straight? pass", "reuse: test");
+  }
+
+  @Test
+  void whatWasSeenAndNotedStandsThereInThePersonsWords() {
+    bench.record(new LookRecorded(bench.item("lifter@6EX"), "lifter-foot", Look.FAIL, "hollow"));
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.PASS, ""));
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.SUSPECT, "edge broken"));
+    bench.record(new FeatureLooked("lobe@1IN", "lobe-look", Look.PASS, ""));
+    bench.record(new FeatureLooked("lobe@1EX", "lobe-look", Look.PASS, ""));
+    bench.record(new NoteAdded(0, "stood in a barn"));
+    assertThat(section("Seen").rows())
+        .extracting(row -> row.cells().subList(0, 4))
+        .containsExactly(
+            List.of(
+                "cylinder 6, exhaust, cam lobe", "Is the lobe whole?", "suspect", "edge broken"),
+            List.of("cylinder 6, exhaust, lifter", "Is the foot still domed?", "fail", "hollow"),
+            List.of("2 × cam lobe", "Is the lobe whole?", "pass", ""),
+            List.of("the job", "note", "", "stood in a barn"));
+    assertThat(section("Seen").rows())
+        .extracting(RecordSection.Row::open)
+        .containsExactly(true, true, false, false);
+  }
+
+  @Test
+  void openChecksComeFirstWithTheChainOfReasons() {
+    new Planning(bench.job).make(Change.at(ChangeKind.HEAD_MILLED, "left"));
+    RecordSection first = BuildRecord.of(bench.job).sections().get(1);
+    assertThat(first.title()).isEqualTo("NOT CHECKED");
+    assertThat(first.rows())
+        .anySatisfy(
+            row ->
+                assertThat(row.cells().get(1))
+                    .isEqualTo(
+                        "head milled, left bank, then valvetrain geometry changed, left bank"));
+  }
+
+  @Test
+  void whatWasFittedOnPurposeIsNamedWithItsReason() {
+    Place there = Place.find("pushrod@5EX").orElseThrow();
+    bench.record(new PartFitted(bench.item("pushrod@3EX"), there, "no other left", "other place"));
+    assertThat(section("Fitted on purpose").rows().get(0).cells())
+        .containsExactly(
+            "cylinder 3, exhaust, pushrod",
+            "cylinder 5, exhaust, pushrod",
+            "other place",
+            "no other left");
+  }
+
+  @Test
+  void answeredChecksStandThereInWordsWithTheReasonThatAsked() {
+    Planning planning = new Planning(bench.job);
+    DebrisBook book = new DebrisBook(bench.job);
+    book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
+    book.opened(Opening.ALL_BEARINGS, Look.PASS, "even grey bands");
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.FAIL, ""));
+    planning.answer("R22:journals", Look.PASS, "done");
+    planning.answer("R22:journals@6EX", Look.SUSPECT, "");
+    assertThat(section("Changes and checks").rows())
+        .extracting(row -> row.cells().get(0))
+        .containsExactly(
+            "opened for debris, All bearings: pass",
+            "Did it reach the bearings? Look at every journal (R22, debris in the oil): pass",
+            "Did it reach the bearings? Look at every journal (R22, cam lobe failed, cylinder 6,"
+                + " exhaust, then debris in the oil, cylinder 6, exhaust): suspect");
+    assertThat(section("Changes and checks").rows())
+        .extracting(RecordSection.Row::open)
+        .containsExactly(false, false, true);
+  }
+
+  @Test
+  void aCheckWhoseChangeIsGoneHasNoKeyEither() {
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.FAIL, ""));
+    new Planning(bench.job).answer("R22:journals@6EX", Look.PASS, "");
+    bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.PASS, ""));
+    assertThat(section("Changes and checks").rows().get(0).cells().get(0))
+        .isEqualTo(
+            "a check that nothing asks for any more: R22, journals, cylinder 6, exhaust: pass");
+  }
+
+  @Test
+  void openPlansStandUnderTheChangesAsPlannedAndDroppedOnesDoNot() {
+    Planning planning = new Planning(bench.job);
+    planning.plan(Change.of(ChangeKind.NEW_FLAT_CAM));
+    planning.plan(Change.at(ChangeKind.HEAD_MILLED, "left"));
+    planning.plan(Change.at(ChangeKind.HEAD_MILLED, "right"));
+    planning.drop(3, "straight");
+    planning.carryOut(2);
+    assertThat(section("Changes and checks").rows())
+        .extracting(row -> row.cells().get(0))
+        .containsExactly(
+            "planned, not made: new flat-tappet cam", "done or found: head milled, left bank");
+  }
+
+  @Test
+  void onlyAnOpenQuestionOrABadAnswerAboutTheMainsStandsOut() {
+    DebrisBook book = new DebrisBook(bench.job);
+    book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
+    RecordSection.Row open = section("Debris").rows().get(1);
+    assertThat(open.cells().get(1)).startsWith("not answered");
+    assertThat(open.open()).isTrue();
+    book.opened(Opening.ALL_BEARINGS, Look.PASS, "");
+    RecordSection.Row answered = section("Debris").rows().get(1);
+    assertThat(answered.cells().get(1)).startsWith("no: ");
+    assertThat(answered.open()).isFalse();
+  }
+
+  @Test
+  void aFilterThatWasCutOpenIsNotAskedForAgainButANewOneIs() {
+    DebrisBook book = new DebrisBook(bench.job);
+    book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
+    assertThat(unchecked()).contains("R22: Cut the filter open; fit a new one.");
+    book.opened(Opening.FILTER, Look.PASS, "");
+    assertThat(unchecked())
+        .noneMatch(words -> words.contains("Cut the filter open"))
+        .anyMatch(words -> words.startsWith("R22: Fit a new filter. The old one was cut open on "));
+    book.opened(Opening.FILTER, Look.NOT_LOOKED, "");
+    assertThat(unchecked()).contains("R22: Cut the filter open; fit a new one.");
+  }
+
+  private List<String> unchecked() {
+    return section("NOT CHECKED").rows().stream().map(row -> row.cells().get(0)).toList();
+  }
+
+  @Test
+  void everyRowHasAsManyCellsAsItsTableHasColumns() {
+    new OfEverything(bench).runAll();
+    for (RecordSection section : BuildRecord.of(bench.job).sections()) {
+      for (RecordSection.Row row : section.rows()) {
+        assertThat(row.cells()).as(section.title()).hasSize(section.columns().size());
+      }
+    }
+  }
+
+  /** Something of everything that has a table. */
+  private record OfEverything(BenchJob bench) {
+    void runAll() {
+      new Planning(bench.job).make(Change.of(ChangeKind.HOT_TANKED));
+      new Planning(bench.job).answer("R29:plugs-in", Look.PASS, "counted");
+      new DebrisBook(bench.job).found(DebrisPlace.PAN, DebrisLook.PLASTIC, "");
+      new MachineShop(bench.job).send(1, java.util.List.of(bench.item("valve@3EX")), "grind");
+      new MachineShop(bench.job).add(1, "block", 1, "bore", "4.02", "0.0005", true);
+      new MoneyBook(bench.job).note(0, "x", "", wherefrom.job.entry.CostState.PAID, "1", 0, "");
+      new Instruments(bench.job)
+          .list("mic", wherefrom.quantity.Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
+      new Measuring(bench.job)
+          .take(
+              new Measuring.Entry(
+                  wherefrom.inspection.Subject.ofPart(bench.item("pushrod@3EX")),
+                  "pushrod-length",
+                  "mic",
+                  java.util.Map.of("length", java.util.List.of("8.0")),
+                  false,
+                  ""));
+      bench.record(new wherefrom.job.entry.PhotoAdded(0, "abc.jpg", "front"));
+    }
+  }
+}
