@@ -20,7 +20,7 @@ import wherefrom.job.numbers.PlanBook;
 import wherefrom.workings.catalogue.Workings;
 
 class NumberCommandsTest {
-  /** The full-term example of a racing magazine, 2004: 9.01. */
+  /** Circle Track, "Compression Ratio Rules", May 2004: the example with every term, 9.01. */
   private static final List<String> MAGAZINE =
       List.of(
           "bore=4.00in",

@@ -39,8 +39,9 @@ import wherefrom.parts.TagType;
 import wherefrom.quantity.UnitSystem;
 
 /**
- * Makes {@code demo-data}: an invented engine, out of a small wooden launch, part-way through its rebuild. Give
- * the folder, which must be empty. The demo is invented data and says nothing of any real engine.
+ * Makes {@code demo-data}: an invented engine, out of a small wooden launch, part-way through its
+ * rebuild. Give the folder, which must be empty. The demo is invented data and says nothing of any
+ * real engine.
  */
 public final class DemoMaker {
   private static final List<String> FITTED_RODS = List.of("R1", "R2", "R3", "R6");
@@ -127,7 +128,9 @@ public final class DemoMaker {
 
   private void printTags() throws IOException {
     job.record(
-        new NoteAdded(0, "Small wooden launch, V8. Laid up for years, turned over by hand. One valve hardly lifted."));
+        new NoteAdded(
+            0,
+            "Small wooden launch, V8. Laid up for years, turned over by hand. One valve hardly lifted."));
     String photo = photos.add(folder, Sketch.laidUp(sketches));
     job.record(new PhotoAdded(0, photo, "as it was found"));
     List<Integer> items = job.state().parts().stream().map(part -> part.part().item()).toList();

@@ -60,7 +60,8 @@ final class Sketch {
     sketch.pen.fillArc(50, -165, 380, 450, 180, 180);
     sketch.pen.setColor(new Color(0x6d4520));
     for (int plank = 1; plank < 6; plank++) {
-      sketch.pen.drawArc(50 + 12 * plank, -165 + 11 * plank, 380 - 24 * plank, 450 - 22 * plank, 180, 180);
+      sketch.pen.drawArc(
+          50 + 12 * plank, -165 + 11 * plank, 380 - 24 * plank, 450 - 22 * plank, 180, 180);
     }
     sketch.pen.setColor(new Color(0x5b5750));
     sketch.pen.fillRect(170, 100, 140, 90);

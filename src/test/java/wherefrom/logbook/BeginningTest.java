@@ -146,7 +146,8 @@ class BeginningTest {
   @Test
   void aFolderWithAJobOrAnythingElseIsLeftAlone() throws IOException {
     shelf.createIn(job, LAUNCH).close();
-    assertThatThrownBy(() -> shelf.createIn(job, LAUNCH)).hasMessageContaining("holds a job already");
+    assertThatThrownBy(() -> shelf.createIn(job, LAUNCH))
+        .hasMessageContaining("holds a job already");
     Path other = Files.createDirectory(shop.resolve("other"));
     Files.writeString(other.resolve("letter.txt"), "mine");
     assertThatThrownBy(() -> shelf.createIn(other, LAUNCH)).hasMessageContaining("is not empty");

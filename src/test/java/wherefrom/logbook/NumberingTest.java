@@ -150,7 +150,8 @@ class NumberingTest {
   @Test
   void theFirstDemoKeepsItsNumbers() throws IOException {
     List<String> items = Files.readAllLines(LISTS.resolve("v8-odd-even-all.txt"));
-    try (OpenJob demo = new OpenJob(LogbookFile.read(Path.of("src", "test", "logbooks", "first-demo")), CLOCK)) {
+    try (OpenJob demo =
+        new OpenJob(LogbookFile.read(Path.of("src", "test", "logbooks", "first-demo")), CLOCK)) {
       List<LoggedEntry> history = demo.history();
       assertThat(((JobOpened) history.get(0).entry()).items()).isEmpty();
       demo.state().parts().stream()

@@ -84,7 +84,8 @@ class AmountTextTest {
     assertThat(measured("3.870in+-0.0005")).isEqualTo(bore);
     assertThat(measured("3.870 in +/- 0.0005 in")).isEqualTo(bore);
     assertThat(measured("3.870in").standardUncertainty()).isEmpty();
-    assertThat(measured("3.87in±0.5thou").standardUncertainty()).contains(Amount.of("0.5", Unit.THOU));
+    assertThat(measured("3.87in±0.5thou").standardUncertainty())
+        .contains(Amount.of("0.5", Unit.THOU));
   }
 
   @Test

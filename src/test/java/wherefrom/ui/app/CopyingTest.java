@@ -115,7 +115,8 @@ class CopyingTest {
     assertThat(stick.resolve("launch")).isDirectory();
     try (Stream<Path> files = Files.list(job)) {
       for (Path file : files.filter(each -> each.toString().endsWith(".jsonl")).toList()) {
-        assertThat(stick.resolve("launch").resolve(file.getFileName())).hasSameBinaryContentAs(file);
+        assertThat(stick.resolve("launch").resolve(file.getFileName()))
+            .hasSameBinaryContentAs(file);
       }
     }
     assertThat(files(stick)).isNotEmpty();

@@ -44,8 +44,9 @@ class PrintCheckTest {
   }
 
   @Test
-  void ratioWithEveryTermOfAMagazineArticle() {
-    // Racing magazine 2004, compression article: 9.01 (9.0143 with its rounding, 9.0146 without).
+  void ratioWithEveryTermOfAPrintedExample() {
+    // Circle Track, "Compression Ratio Rules", May 2004: 9.01 (9.0143 with its rounding, 9.0146
+    // without).
     double ratio =
         Ask.value(
             "ratio",
@@ -129,9 +130,10 @@ class PrintCheckTest {
   }
 
   @Test
-  void torqueOfAFastenerArticle() {
-    // Fastener article 2020: 3/8-16 at 4,940 lb, 30 lb·ft dry and 23 lb·ft oiled; the exact figures
-    // are 30.88 (printed cut off, not rounded) and 23.16.
+  void torqueOfAPrintedChart() {
+    // "Suggested Tightening Torque Values To Produce Corresponding Bolt Clamping Loads"
+    // (studylib.net, 26058660): 3/8-16 at 4,940 lb, 30 lb·ft dry and 23 lb·ft oiled; the exact
+    // figures are 30.88 (printed cut off, not rounded) and 23.16.
     assertThat(torque("dry")).isCloseTo(30.88, digits(2));
     assertThat(Math.floor(torque("dry"))).isEqualTo(30);
     assertThat(torque("oiled")).isCloseTo(23.16, digits(2)).isCloseTo(23, digits(0));
@@ -144,7 +146,7 @@ class PrintCheckTest {
 
   @Test
   void oilUnderADryTorqueAddsAThird() {
-    // Own figures with the article's K: 65 lb·ft on 7/16 in.
+    // Own figures with the chart's K: 65 lb·ft on 7/16 in.
     assertThat(preload("dry")).isCloseTo(8914, digits(0));
     assertThat(preload("oiled")).isCloseTo(11886, digits(0));
     assertThat(preload("oiled") / preload("dry")).isCloseTo(4.0 / 3, within(1e-12));
@@ -157,7 +159,7 @@ class PrintCheckTest {
 
   @Test
   void ringGapOpensPiTimesAsMuch() {
-    // Small-engine manual: 0.001 in of bore, 0.003 in of gap. TM 5-3825-229-14&P 6-24 prints 0.0012
+    // TM 5-3805-260-24, 1-24: 0.001 in of bore, 0.003 in of gap. TM 5-3825-229-14&P, 6-24: 0.0012
     // to 0.0031 in, which this does not give: π·0.0012 is 0.0038.
     assertThat(Ask.value("change", "ring-gap-change", "bore-change=0.001in"))
         .isCloseTo(0.003, digits(3));
@@ -175,8 +177,9 @@ class PrintCheckTest {
   }
 
   @Test
-  void ringMakersTipContradictsItself() {
-    // A ring maker's tip prints 0.0035 in per inch of bore and, for 3 in, 0.012 in.
+  void ringTipContradictsItself() {
+    // Hastings Service Tips, "Oversize Cylinders" (P32), prints 0.0035 in per inch of bore and, for
+    // 3 in, 0.012 in.
     double gap = Ask.value("gap", "ring-gap", "bore=3in", "gap-per-bore=0.0035");
     assertThat(gap).isCloseTo(0.0105, within(1e-12)).isNotCloseTo(0.012, digits(3));
   }

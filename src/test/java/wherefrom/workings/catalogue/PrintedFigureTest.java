@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wherefrom.inspection.Citations;
 import wherefrom.workings.Working;
 
 /** One row a figure, each met to its last digit; the source stands beside it. */
@@ -31,12 +32,17 @@ class PrintedFigureTest {
       "bore=3.870in stroke=3.310in gasket-bore=3.970in gasket-thickness=0.040in deck=0.025in"
           + " piston-volume=6cc ";
 
-  private static final String MAGAZINE = "racing magazine 2004, compression article";
+  private static final String MAGAZINE = "Circle Track, \"Compression Ratio Rules\", May 2004";
   private static final String FIRST_SPRING =
       "TM 10-4320-344-24, Table 4-1: means of free length 1.702 to 1.722 in, 45 to 51 lb at 1.492"
           + " in, 130 to 144 lb at 1.082 in; by wire 0.172 in, OD 1.302 in, 6 coils";
   private static final String UNDERSIZES = "TM 5-3805-262-34, 4-24";
-  private static final String FASTENERS = "fastener article 2020";
+  private static final String FASTENERS =
+      "\"Suggested Tightening Torque Values To Produce Corresponding Bolt Clamping Loads\""
+          + " (studylib.net, 26058660), undated: SAE grade 5, 3/8-16, 4,940 lb";
+  private static final String FASTENERS_TOO =
+      "Emerson, Bettis 500 Installation and Operation Manual, E2K-405-0218 rev. 2, 2018, p. 89:"
+          + " grade 5, 3/8-16, 4,941 lb at 30.9 lb·ft, K 0.2";
   private static final String ISO = "ISO 14253-1:2017, from two secondary texts; " + OWN;
 
   private static Row row(
@@ -45,8 +51,8 @@ class PrintedFigureTest {
   }
 
   static List<Row> volumes() {
-    String handbook = "FAA-H-8083-30, Figs 1-26 and 1-27";
-    String engines = "FAA-H-8083-32, chapter 1";
+    String handbook = "FAA-H-8083-30, 2008, figs 1-26 and 1-27";
+    String engines = "FAA-H-8083-32, 2012, ch. 1";
     return List.of(
         row("swept-volume", "bore=5.5in stroke=5.4in cylinders=8", "cylinder", "128.29", handbook),
         row("swept-volume", "bore=5.5in stroke=5.5in cylinders=14", "engine", "1829.389", engines),
@@ -202,7 +208,7 @@ class PrintedFigureTest {
   }
 
   static List<Row> bearings() {
-    String army = "TM 10-3930-653-14&P: 0.0008 to 0.0024 in on 2.478 in";
+    String army = "TM 10-3930-653-14&P, specifications: 0.0008 to 0.0024 in on 2.478 in";
     String four = "housing=2.8010in upper-wall=0.0945in lower-wall=0.0945in journal=2.6100in";
     return List.of(
         row("oil-clearance", four, "clearance", "0.0020", OWN),
@@ -238,10 +244,11 @@ class PrintedFigureTest {
     String half = "diameter=0.4375in torque=65lbft lubricant=";
     return List.of(
         row("torque", chart + "dry", "torque", "30.88", FASTENERS + "; prints 30, cut off"),
+        row("torque", chart.replace("4940", "4941") + "dry", "torque", "30.9", FASTENERS_TOO),
         row("torque", chart + "oiled", "torque", "23", FASTENERS),
         row("torque", chart + "oiled", "torque", "23.16", FASTENERS),
-        row("preload", half + "dry", "preload", "8914", OWN + "; K from the " + FASTENERS),
-        row("preload", half + "oiled", "preload", "11886", OWN + "; K from the " + FASTENERS),
+        row("preload", half + "dry", "preload", "8914", OWN + "; K from " + FASTENERS),
+        row("preload", half + "oiled", "preload", "11886", OWN + "; K from " + FASTENERS),
         row(
             "angle-stage",
             "pitch=1.25mm angle=165deg",
@@ -257,7 +264,7 @@ class PrintedFigureTest {
     String journal =
         "front-vertical=2.6100in front-horizontal=2.6096in rear-vertical=2.6097in"
             + " rear-horizontal=2.6090in standard=2.6102in";
-    String small = "small-engine manual";
+    String small = "TM 5-3805-260-24, 1-24: 0.003 in of gap per 0.001 in of bore";
     String chain = "TM 9-2815-237-34, 2-28: 0.810 in (20.6 mm) in all";
     return List.of(
         row("bore-shape", bore, "out-of-round", "0.0022", OWN),
@@ -270,7 +277,12 @@ class PrintedFigureTest {
         row("journal-shape", journal, "wear", "0.0012", OWN),
         row("ring-gap-change", "bore-change=0.001in", "change", "0.003", small),
         row("ring-gap-change", "bore-change=0.03mm", "change", "0.094", OWN),
-        row("ring-gap", "bore=3in gap-per-bore=0.004", "gap", "0.012", "trade quiz page"),
+        row(
+            "ring-gap",
+            "bore=3in gap-per-bore=0.004",
+            "gap",
+            "0.012",
+            "Hastings Service Tips, \"Oversize Cylinders\" (P32), undated: 0.012 in for 3 in"),
         row("ring-gap", "bore=3.870in gap-per-bore=0.004", "gap", "0.01548", OWN),
         row("chain-deflection", "inward=-0.400in outward=0.410in", "deflection", "0.810", chain),
         row("chain-deflection", "inward=-0.400in outward=10.414mm", "deflection", "0.810", chain),
@@ -308,6 +320,13 @@ class PrintedFigureTest {
     assertThat(value)
         .as("%s (%s)", row.working(), row.source())
         .isCloseTo(row.value(), within(row.halfStep() * (1 + 1e-9)));
+  }
+
+  @Test
+  void everyRowsSourceCanBeFound() {
+    assertThat(rows())
+        .extracting(Row::source)
+        .allSatisfy(source -> assertThat(Citations.canBeFound(source)).as(source).isTrue());
   }
 
   @Test
