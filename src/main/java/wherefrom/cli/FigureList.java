@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Figures typed in one word, such as {@code bore=101,6mm,stroke=88mm}. A comma parts two figures
+ * Figures typed in one word, such as {@code bore=98,3mm,stroke=84mm}. A comma parts two figures
  * where a key and an equals sign follow it; any other comma belongs to the figure before it.
  */
 final class FigureList {

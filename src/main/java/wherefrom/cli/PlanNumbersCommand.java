@@ -43,7 +43,7 @@ final class PlanNumbersCommand implements Command {
             WHAT_IF,
             JOB)
         .noting(
-            "plan numbers --now bore=4in,stroke=3.48in,… --what-if target=9.5"
+            "plan numbers --now bore=3.87in,stroke=3.31in,… --what-if target=9.5"
                 + " target=10,deck-cut=0.010in",
             "Without --now the plan that the job keeps is shown. Values are typed as for"
                 + " \"workings\"; \"workings\" names their keys. A comma before a key parts two"

@@ -33,10 +33,10 @@ final class WorkingsCommand implements Command {
             SOLVE,
             ABOUT)
         .noting(
-            "A value names its unit: bore=4.030in. Its standard uncertainty stands after ± or +-:"
-                + " bore=4.030in±0.0005in; with \"max\" behind it the most that it can be off.",
+            "A value names its unit: bore=3.900in. Its standard uncertainty stands after ± or +-:"
+                + " bore=3.900in±0.0005in; with \"max\" behind it the most that it can be off.",
             "To solve backwards: workings compression-ratio --solve gasket-thickness ratio=9.5"
-                + " bore=4in …");
+                + " bore=3.87in …");
   }
 
   @Override

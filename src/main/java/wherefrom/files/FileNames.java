@@ -18,7 +18,7 @@ public final class FileNames {
   private FileNames() {}
 
   /**
-   * {@code barn-v8-build-record.pdf}.
+   * {@code launch-v8-build-record.pdf}.
    *
    * @param kind what the file is, such as {@code build record}
    * @param ending with its point

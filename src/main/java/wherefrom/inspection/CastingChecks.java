@@ -2,13 +2,13 @@ package wherefrom.inspection;
 
 import static wherefrom.inspection.Sources.FAA_32;
 import static wherefrom.inspection.Sources.MEMORY;
-import static wherefrom.inspection.Sources.REPAIR_MANUAL;
 import static wherefrom.inspection.Sources.RING_TIP;
+import static wherefrom.inspection.Sources.TM_219;
 import static wherefrom.inspection.Sources.TM_237;
-import static wherefrom.inspection.Sources.TM_255;
 import static wherefrom.inspection.Sources.TM_262;
 import static wherefrom.inspection.Sources.TM_300;
 import static wherefrom.inspection.Sources.TM_3820;
+import static wherefrom.inspection.Sources.TM_549;
 import static wherefrom.inspection.Sources.TM_604;
 import static wherefrom.inspection.Sources.TM_653;
 
@@ -22,7 +22,7 @@ final class CastingChecks {
               .how("Feel the top for a ridge; look all round.", "The top inch and the thrust side.")
               .tells("No ridge, crosshatch shows.", "A ridge, or light scuffs.", "Deep scores.")
               .printed("taper and out-of-round 0.0015 in (bore of a liner engine)", TM_300)
-              .printed("0.002 in (liner)", TM_255)
+              .printed("0.002 in (another block for liners)", TM_219)
               .printed("about 0.003 in out-of-round, 0.005-0.008 in taper to re-ring", MEMORY)
               .settledBy("bore"),
           Check.of(Feature.RINGS, "ring-look", "Rings")
@@ -53,10 +53,10 @@ final class CastingChecks {
           Check.of(Feature.HEAD, "head-flat", "Head: flat? cracks? leak tracks?")
               .how("Straightedge and feeler on six lines.", "The gasket face.")
               .tells("No feeler goes under.", "A leak track.", "A crack, or bowed.")
-              .printed("0.003 in in any 6 in, 0.006 in in all", REPAIR_MANUAL)
+              .printed("0.003 in across, 0.005 in along", TM_549)
               .printed("0.004 in", TM_653)
               .printed("0.006 in along, 0.004 in across", TM_3820)
-              .source(REPAIR_MANUAL)
+              .source(TM_549)
               .settledBy("head-flatness"),
           Check.of(Feature.DECK, "deck-flat", "Deck: flat? cracks? leak tracks?")
               .how("Straightedge and feeler on six lines.", "The gasket face of the block.")

@@ -1,10 +1,10 @@
 package wherefrom.inspection;
 
-import static wherefrom.inspection.Sources.OVERHAUL_ARTICLE;
+import static wherefrom.inspection.Sources.OVERHAUL_MANUAL;
 import static wherefrom.inspection.Sources.TM_225;
 import static wherefrom.inspection.Sources.TM_229;
 import static wherefrom.inspection.Sources.TM_253;
-import static wherefrom.inspection.Sources.TM_255;
+import static wherefrom.inspection.Sources.TM_259;
 import static wherefrom.inspection.Sources.TM_653;
 
 import java.util.List;
@@ -23,7 +23,7 @@ final class RockerChecks {
               .printed("limit 0.002 in", TM_653)
               .printed("0.008 in at most", TM_253)
               .printed("0.035 in on a large diesel", TM_225)
-              .source(OVERHAUL_ARTICLE)
+              .source(OVERHAUL_MANUAL)
               .settledBy("pushrod-runout"),
           Check.of(PartKind.PUSHROD, "pushrod-ends", "Are both ends sound?")
               .how("Look at both ends; feel with a fingernail; try it in its mate.", "Both tips.")
@@ -41,7 +41,7 @@ final class RockerChecks {
                   "A bright line, nothing to feel.",
                   "A slight step.",
                   "A step or a hollow, blue from heat, torn metal.")
-              .printed("cups or concave wear: replace", TM_255),
+              .printed("cups or concave wear: replace", TM_259),
           Check.of(PartKind.ROCKER, "rocker-cracks", "Any crack?")
               .how("Clean it and look under a bright light.", "Round the seat and the slot.")
               .tells("None.", "A line that might be one.", "A crack."),
@@ -66,8 +66,8 @@ final class RockerChecks {
                   "It rocks; even grey rings.",
                   "Flat: it doesn't rock.",
                   "Hollow, pits, or no sign that it spins.")
-              .printed("the foot must be convex", OVERHAUL_ARTICLE)
-              .source(OVERHAUL_ARTICLE)
+              .printed("the foot must be convex", OVERHAUL_MANUAL)
+              .source(OVERHAUL_MANUAL)
               .settledBy("lifter-crown"),
           Check.of(PartKind.LIFTER, "lifter-sink", "Does it sink slowly?")
               .how("Oil it and let it sink into its own bore.", "Lifter and bore.")

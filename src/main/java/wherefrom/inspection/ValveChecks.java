@@ -1,10 +1,9 @@
 package wherefrom.inspection;
 
 import static wherefrom.inspection.Sources.NAVY_14076;
-import static wherefrom.inspection.Sources.REPAIR_MANUAL;
+import static wherefrom.inspection.Sources.TM_247_SPRINGS;
 import static wherefrom.inspection.Sources.TM_254;
 import static wherefrom.inspection.Sources.TM_322;
-import static wherefrom.inspection.Sources.TM_644;
 import static wherefrom.inspection.Sources.TM_653;
 import static wherefrom.inspection.Sources.TM_671;
 
@@ -26,7 +25,7 @@ final class ValveChecks {
               .tells("Hardly any play, no ridge.", "A ridge the nail feels.", "Loose, or bent.")
               .printed("new 0.0011-0.0012 in, limit 0.0039 in", TM_653)
               .printed("exhaust: new 0.0023-0.0024 in, limit 0.0059 in", TM_653)
-              .printed("stem at most 0.001 in under its size", REPAIR_MANUAL)
+              .printed("stem worn 0.002 in past its limit: replace", TM_671)
               .source(TM_653)
               .settledBy("stem-diameter"),
           Check.of(PartKind.VALVE, "valve-margin", "Is the rim thick enough?")
@@ -49,7 +48,7 @@ final class ValveChecks {
               .how("Stand all of them in a row under a straightedge.", "The tops.")
               .tells("All level.", "One a little short.", "One plainly short.")
               .printed("free length at most 3 % short", NAVY_14076)
-              .printed("load lost more than 10 %: replace", TM_644)
+              .printed("load lost more than 10 %: replace", TM_247_SPRINGS)
               .source(NAVY_14076)
               .settledBy("spring-free"),
           Check.of(PartKind.RETAINER, "retainer-cone", "Is the cone clean?")
@@ -61,8 +60,8 @@ final class ValveChecks {
           Check.of(Feature.VALVE_SEAT, "seat-look", "Is the seat even?")
               .how("Blue it lightly and turn the valve in it.", "The ring in the head.")
               .tells("An unbroken ring.", "Wide or patchy.", "Burnt, cracked or sunk.")
-              .printed("seat runout at most 0.002 in", REPAIR_MANUAL)
-              .source(REPAIR_MANUAL));
+              .printed("valve face true to its stem within 0.002 in", TM_671)
+              .source(TM_671));
 
   private ValveChecks() {}
 }

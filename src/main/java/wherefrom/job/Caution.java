@@ -8,10 +8,14 @@ import java.util.List;
  * caution on the screen too.
  */
 public enum Caution {
-  USED_OIL("Used oil: wear gloves, wash it off your skin.", "ATSDR, used crankcase oil", "1245o"),
+  USED_OIL(
+      "Used oil: wear gloves, wash it off your skin.",
+      "ATSDR, Toxicological Profile for Used Mineral-Based Crankcase Oil, 1997",
+      "1245o"),
   OLD_GASKETS(
       "Old gaskets may hold asbestos: wipe wet, never blow or brush dry.",
-      "EPA brake and clutch brochure 2007; 29 CFR 1910.1001 App. F",
+      "EPA, Preventing Asbestos Exposure Among Brake and Clutch Repair Workers, 2007;"
+          + " 29 CFR 1910.1001 App. F",
       "13"),
   LIFTER_RISES(
       "A stuck lifter may come up with its pushrod: look before you pull.",
@@ -21,7 +25,7 @@ public enum Caution {
       "Do not turn the crank while lifters are half out.", "common practice, no source", "2"),
   SPRINGS(
       "Valve springs are loaded and keepers fly: wear eye protection.",
-      "TM 5-1940-322-24 WP 0160-4",
+      "TM 5-1940-322-24, WP 0160-4",
       "3"),
   ROD_BOLTS(
       "Put sleeves on the rod bolts: they scratch the crank. Refit each cap at once.",
@@ -30,7 +34,7 @@ public enum Caution {
   SHARP_EDGES("Ring edges are sharp.", "common practice, no source", "4"),
   HOIST(
       "Lift the crank with rated gear, all others clear. Free no hang-up by hand.",
-      "TM 5-4320-305-24 3-23",
+      "TM 5-4320-305-24, 3-23",
       "5"),
   DAMPER(
       "Pull the damper at its hub, never at the ring: a bolt in the crank's nose, no jaw on the"
@@ -53,7 +57,7 @@ public enum Caution {
   TORQUE(
       "Torque, order and lubricant: the exact engine's service information decides. Clean"
           + " threads, steady pull, never loosen with the torque wrench, set it back to low.",
-      "Navy course 14113, torque wrenches",
+      "NAVEDTRA 14113, torque wrenches",
       "t"),
   FIRST_START(
       "First start: fire extinguisher in reach; look for fuel leaks before and while it runs.",
@@ -63,7 +67,7 @@ public enum Caution {
       "Hands, sleeves and hair away from fan and belts once it can turn.",
       "common practice, no source",
       "s"),
-  SOLVENT("Solvent: no flame, fresh air, gloves, eyes.", "TM 5-4210-220-34", "0"),
+  SOLVENT("Solvent: no flame, fresh air, gloves, eyes.", "TM 5-4210-220-34, 2-19", "0"),
   COMPRESSED_AIR(
       "Compressed air under 30 psi with a chip guard and eye protection, never at skin.",
       "29 CFR 1910.242(b)",

@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 import java.util.Locale;
 
 /**
- * A figure with its unit, exactly as it was entered: 4.000 in keeps its three decimals.
+ * A figure with its unit, exactly as it was entered: 3.870 in keeps its three decimals.
  *
  * <p>Two amounts are equal only when figure, decimals and unit are; compare sizes with {@link
  * #inBase()}.

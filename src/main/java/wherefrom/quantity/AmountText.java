@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads figures as people type them: {@code 4.000in}, {@code 101,6 mm}, {@code -.025 in}. Point and
+ * Reads figures as people type them: {@code 3.870in}, {@code 98,3 mm}, {@code -.025 in}. Point and
  * comma are both the decimal mark; there is no thousands mark, so {@code 1,250} is one and a
  * quarter. Fractions and powers of ten are refused with a sentence.
  */

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Reads {@code 4.000in±0.0005in}: a value and its standard uncertainty; {@code +-} stands for ±. An
- * uncertainty without a unit is in the unit of the value. {@code 4.000in±0.0005in max} says that
+ * Reads {@code 3.870in±0.0005in}: a value and its standard uncertainty; {@code +-} stands for ±. An
+ * uncertainty without a unit is in the unit of the value. {@code 3.870in±0.0005in max} says that
  * the value is off by at most so much, and is taken as {@link Measured#ofLimits}.
  */
 public final class MeasuredText {

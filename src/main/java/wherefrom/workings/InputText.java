@@ -9,7 +9,7 @@ import wherefrom.quantity.MeasuredText;
 import wherefrom.quantity.Unit;
 
 /**
- * Reads the command line's {@code key=value} texts, such as {@code bore=4.000in±0.0005in}, {@code
+ * Reads the command line's {@code key=value} texts, such as {@code bore=3.870in±0.0005in}, {@code
  * chamber=72cc} or {@code lubricant=oiled}. Figures must name their unit unless they are plain
  * numbers or counts. See {@link MeasuredText} for what ± means.
  */

@@ -56,7 +56,7 @@ public record ResultValue(
   }
 
   /**
-   * "0.0425 in ± 0.0033 in": with an uncertainty, as many places as show two of its digits; without
+   * "0.0416 in ± 0.0033 in": with an uncertainty, as many places as show two of its digits; without
    * one, or with one too small to matter, the places usual for the unit.
    */
   public String text() {

@@ -35,7 +35,7 @@ class ChangeCommandsTest {
     return new ObjectMapper().readTree(shop.run(words).out());
   }
 
-  // A camshaft maker's tip page: used flat lifters never run on a new cam.
+  // brianesser.com, "Why must I install new lifters with my new camshaft?" (undated).
   @Test
   void newCamStopsUsedFlatLiftersAndNewOnesFit() {
     Shop.Outcome planned = shop.right("plan", "change", "--job", job, "new-flat-cam");

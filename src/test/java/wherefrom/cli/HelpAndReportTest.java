@@ -38,7 +38,7 @@ class HelpAndReportTest {
   @Test
   void aReportHoldsNothingOfAJobUnlessItIsWanted() throws IOException {
     Shop shop = new Shop(folder);
-    String job = shop.begin("Secret barn find");
+    String job = shop.begin("Secret launch");
     Path settings = Files.createDirectory(folder.resolve(".settings"));
     Files.writeString(settings.resolve("wherefrom-log-0.txt"), "SEVERE: a fault\n");
     String report = shop.right("report", "--out", "-").out();
@@ -46,7 +46,7 @@ class HelpAndReportTest {
     assertThat(report).doesNotContain("Secret", "v8-odd-even");
     Path file = folder.resolve("report.txt");
     shop.right("report", "--out", file.toString(), "--job", job);
-    assertThat(Files.readString(file)).contains("SEVERE: a fault", "Secret barn find");
+    assertThat(Files.readString(file)).contains("SEVERE: a fault", "Secret launch");
     assertThat(shop.run("report", "--out", file.toString()).err()).contains("--replace");
   }
 

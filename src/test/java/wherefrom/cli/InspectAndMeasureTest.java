@@ -117,12 +117,12 @@ class InspectAndMeasureTest {
 
   @Test
   void aSlipOfTheUnitStopsUntilConfirmed() {
-    Shop.Outcome slip = measure("main-journal@M2", "main-journal", "62.20in");
+    Shop.Outcome slip = measure("main-journal@M2", "main-journal", "66.29in");
     assertThat(slip.status()).isEqualTo(1);
-    assertThat(slip.out()).contains("62.20 mm by any chance?");
+    assertThat(slip.out()).contains("66.29 mm by any chance?");
     assertThat(shop.right("measure", "--job", job, "main-journal@M2").out())
         .contains("not measured");
-    assertThat(measure("main-journal@M2", "main-journal", "62.20in", "--confirmed").status())
+    assertThat(measure("main-journal@M2", "main-journal", "66.29in", "--confirmed").status())
         .isZero();
   }
 
@@ -141,15 +141,15 @@ class InspectAndMeasureTest {
         "0.0005in",
         "--source",
         SOURCE);
-    assertThat(measure("main-journal@M2", "main-journal", "2.4490in", "2.4490in").out())
+    assertThat(measure("main-journal@M2", "main-journal", "2.6100in", "2.6100in").out())
         .contains("2 of 4 readings, not judged yet")
         .doesNotContain("accept");
   }
 
   @Test
   void housingShellAndJournalGiveTheClearance() {
-    measure("main-housing@M2", "main-housing", "2.6400in", "2.6401in", "2.6402in");
-    measure("main-journal@M2", "main-journal", "2.4490in", "2.4490in", "2.4490in", "2.4490in");
+    measure("main-housing@M2", "main-housing", "2.8010in", "2.8011in", "2.8012in");
+    measure("main-journal@M2", "main-journal", "2.6100in", "2.6100in", "2.6100in", "2.6100in");
     assertThat(shop.right("clearance", "--job", job).lines().get(1))
         .contains("Still to measure: a shell's wall");
     String shell = tag("main 2, upper shell");
@@ -174,7 +174,7 @@ class InspectAndMeasureTest {
         .contains("accept");
     assertThat(shop.right("clearance", "--job", job, "--json").out()).contains("\"answer\"");
     // By the mean 0.0022 in would do; at its most, 0.0028 in, the limit is too near.
-    measure("main-journal@M2", "main-journal", "2.4490in", "2.4490in", "2.4482in", "2.4482in");
+    measure("main-journal@M2", "main-journal", "2.6100in", "2.6100in", "2.6092in", "2.6092in");
     assertThat(shop.right("clearance", "--job", job).lines().get(1))
         .contains("Oil clearance at its most 0.0028")
         .contains("undecided");

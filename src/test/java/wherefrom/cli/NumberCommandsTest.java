@@ -20,7 +20,7 @@ import wherefrom.job.numbers.PlanBook;
 import wherefrom.workings.catalogue.Workings;
 
 class NumberCommandsTest {
-  /** The full-term example of a racing magazine, 2004: 9.01. */
+  /** Circle Track, "Compression Ratio Rules", May 2004: the example with every term, 9.01. */
   private static final List<String> MAGAZINE =
       List.of(
           "bore=4.00in",
@@ -136,9 +136,9 @@ class NumberCommandsTest {
         .element(1)
         .asString()
         .startsWith("ratio\t9.5000");
-    assertThat(shop.run("plan", "numbers", "--now", "bore=4").err()).contains("has no unit");
+    assertThat(shop.run("plan", "numbers", "--now", "bore=3.87").err()).contains("has no unit");
     assertThat(shop.run("plan", "numbers").status()).isEqualTo(2);
-    assertThat(shop.run("plan", "numbers", "--now", "bore=4in", "--what-if", "a", "b").status())
+    assertThat(shop.run("plan", "numbers", "--now", "bore=3.87in", "--what-if", "a", "b").status())
         .isEqualTo(2);
   }
 
@@ -217,7 +217,7 @@ class NumberCommandsTest {
         assertThat(outcome.err()).contains("no thousands mark");
       }
     }
-    assertThat(shop.run("plan", "numbers", "--now", "bore=4in,5").status()).isEqualTo(2);
+    assertThat(shop.run("plan", "numbers", "--now", "bore=3.87in,5").status()).isEqualTo(2);
   }
 
   @Test
@@ -258,12 +258,12 @@ class NumberCommandsTest {
             shop.run("money", "price", "--job", job, "--what", "cam", "--amount", "1,234.50")
                 .status())
         .isEqualTo(2);
-    String[] sizes = {"2,4490in", "2,4489in/2,4491in", "2,4490in", "2,4490in"};
+    String[] sizes = {"2,6100in", "2,6099in/2,6101in", "2,6100in", "2,6100in"};
     List<String> words =
         new ArrayList<>(
             List.of("measure", "--job", job, "--plan", "main-journal", "--tool", "mic"));
     words.add("main-journal@M2");
     words.addAll(List.of(sizes));
-    assertThat(shop.right(words.toArray(String[]::new)).out()).contains("2.4490");
+    assertThat(shop.right(words.toArray(String[]::new)).out()).contains("2.6100");
   }
 }

@@ -70,7 +70,7 @@ class ShopCommandsTest {
         "--wanted",
         "bore all eight",
         "--size",
-        "4.0200",
+        "3.8900",
         "--within",
         "0.0005");
     shop.right(
@@ -90,7 +90,7 @@ class ShopCommandsTest {
     Path slip = folder.resolve("slip.pdf");
     shop.right("shop", "slip", "--job", job, "--visit", "1", "--out", slip.toString());
     assertThat(text(slip))
-        .contains("measure run-out", "4.0200 in, within 0.0005 in", "DO NOT LOSE", "5 main caps");
+        .contains("measure run-out", "3.8900 in, within 0.0005 in", "DO NOT LOSE", "5 main caps");
     assertThat(shop.right("shop", "back", "--job", job, tag(PUSHROD)).out()).contains("is back");
     Shop.Outcome sized =
         shop.run(
@@ -105,7 +105,7 @@ class ShopCommandsTest {
             "--pieces",
             "1",
             "--size",
-            "4.0215");
+            "3.8915");
     assertThat(sized.out()).contains("NOT within");
     assertThat(sized.status()).isEqualTo(1);
     shop.right("shop", "count", "--job", job, "--visit", "1", "--line", "2", "--pieces", "4");
@@ -122,26 +122,26 @@ class ShopCommandsTest {
   void groundJournalsThatAreCountedBackAreTheChangeAndTheirSizeIsBought() {
     assertThat(call("shop add JOB --visit 1 --work grind-rods --count 1 --size ten").err())
         .contains("type the standard size of the rod journal first");
-    assertThat(call("shop add JOB --visit 1 --work grind-rods --count 1 --size 2.0900").status())
+    assertThat(call("shop add JOB --visit 1 --work grind-rods --count 1 --size 2.2300").status())
         .isZero();
     assertThat(call("plan list JOB").out()).doesNotContain("ground");
-    assertThat(call("shop count JOB --visit 1 --line 1 --pieces 1 --size 2.0899").status())
+    assertThat(call("shop count JOB --visit 1 --line 1 --pieces 1 --size 2.2299").status())
         .isZero();
-    assertThat(call("plan list JOB").out()).contains("made\trod journals ground, 2.0899 in");
-    assertThat(call("limit size JOB --plan rod-journal --size 2.1000 --source manual").status())
+    assertThat(call("plan list JOB").out()).contains("made\trod journals ground, 2.2299 in");
+    assertThat(call("limit size JOB --plan rod-journal --size 2.2400 --source manual").status())
         .isZero();
     assertThat(call("decide buy JOB").out())
         .contains("16\trod shells\t0.010 in under (ten under)\tR16");
     assertThat(call("sizes JOB").rows())
         .contains(
             new String[] {
-              "cylinder 3, rod journal", "2.1000 in", "2.0899 in", "-", "0.010 in under (ten under)"
+              "cylinder 3, rod journal", "2.2400 in", "2.2299 in", "-", "0.010 in under (ten under)"
             });
   }
 
   @Test
   void aNewShellSaysItsSizeOrIsAskedForIt() {
-    assertThat(call("limit size JOB --plan rod-journal --size 2.1000 --source manual").status())
+    assertThat(call("limit size JOB --plan rod-journal --size 2.2400 --source manual").status())
         .isZero();
     call("plan made JOB rod-journals-ground --size 0.010in");
     Shop.Outcome unsaid = call("replace JOB --reason ground " + tag("rod 3, upper shell"));

@@ -2,6 +2,7 @@ package wherefrom.demo;
 
 import java.util.List;
 import java.util.Map;
+import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
@@ -80,9 +81,15 @@ final class DemoLooks {
     for (Place place : job.state().places()) {
       if (place.kind() == kind && !UNSEEN.contains(place.key())) {
         Part part = job.state().findOwner(place).orElseThrow();
-        Checks.of(kind).forEach(check -> part(part, check.key()));
+        checks(kind).forEach(check -> part(part, check.key()));
       }
     }
+  }
+
+  private List<Check> checks(PartKind kind) {
+    return kind == PartKind.LIFTER
+        ? Checks.ofLifter(job.state().layout().lifters())
+        : Checks.of(kind);
   }
 
   private void part(Part part, String check) {

@@ -10,20 +10,25 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
-import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.Arrangement;
+import wherefrom.engine.Bank;
+import wherefrom.engine.Layout;
+import wherefrom.engine.LifterType;
+import wherefrom.engine.RockerMount;
 import wherefrom.engine.Spot;
 import wherefrom.job.OpenJob;
+import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.shelf.Shelf;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.job.takeapart.TakeApart;
-import wherefrom.logbook.FileShelf;
+import wherefrom.logbook.LogbookFile;
 import wherefrom.logbook.PhotoFiles;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
@@ -33,11 +38,11 @@ import wherefrom.parts.TagType;
 import wherefrom.quantity.UnitSystem;
 
 /**
- * Makes {@code demo-data}: an invented engine, found in a barn, part-way through its rebuild. Give
- * the folder, which must be empty. The demo is invented data and says nothing of any real engine.
+ * Makes {@code demo-data}: an invented engine, out of a small wooden launch, part-way through its
+ * rebuild. Give the folder, which must be empty. The demo is invented data and says nothing of any
+ * real engine.
  */
 public final class DemoMaker {
-  private static final int ENGINE = 4_410_273;
   private static final List<String> FITTED_RODS = List.of("R1", "R2", "R3", "R6");
   private static final JobNames NO_OTHERS = engine -> Optional.empty();
 
@@ -58,14 +63,11 @@ public final class DemoMaker {
     kinds.add(PartKind.ROD_CAP);
     kinds.add(PartKind.MAIN_CAP);
     kinds.add(PartKind.SPRING);
-    Shelf.NewJob begun =
-        new Shelf.NewJob(
-            "Demo: V8 from the barn",
-            ReadyLayouts.find("v8-odd-even").orElseThrow(),
-            kinds,
-            UnitSystem.INCH);
-    this.job =
-        new FileShelf(folder.resolveSibling("shelf"), clock, () -> ENGINE).createIn(folder, begun);
+    LogbookFile logbook = LogbookFile.create(folder);
+    logbook.append(
+        clock.instant(),
+        JobOpened.of("Demo: V8 of the launch", DemoJob.ENGINE, layout(), kinds, UnitSystem.INCH));
+    this.job = new OpenJob(logbook, clock);
     this.book = new TagBook(job.state(), NO_OTHERS);
     this.looks = new DemoLooks(job);
     this.readings = new DemoReadings(job);
@@ -77,6 +79,26 @@ public final class DemoMaker {
     Path sketches = Files.createTempDirectory("sketches");
     new DemoMaker(folder, sketches).make();
     index(folder);
+  }
+
+  /** Two banks of four as in many engines; the firing order is made up. */
+  private static Layout layout() {
+    Bank left = new Bank("left", List.of(1, 3, 5, 7), "EIIEEIIE");
+    Bank right = new Bank("right", List.of(2, 4, 6, 8), "EIIEEIIE");
+    return new Layout(
+        "launch-v8",
+        "V8 of a launch, invented",
+        Arrangement.V,
+        List.of(left, right),
+        "left",
+        List.of(1, 5, 7, 2, 6, 8, 4, 3),
+        5,
+        3,
+        true,
+        4,
+        5,
+        LifterType.FLAT,
+        RockerMount.INDIVIDUAL);
   }
 
   private void make() throws IOException {
@@ -105,8 +127,10 @@ public final class DemoMaker {
 
   private void printTags() throws IOException {
     job.record(
-        new NoteAdded(0, "Small pickup, V8. Stood in a barn for years, turned over by hand."));
-    String photo = photos.add(folder, Sketch.barnFind(sketches));
+        new NoteAdded(
+            0,
+            "Small wooden launch, V8. Laid up for years, turned over by hand. One valve hardly lifted."));
+    String photo = photos.add(folder, Sketch.laidUp(sketches));
     job.record(new PhotoAdded(0, photo, "as it was found"));
     List<Integer> items = job.state().parts().stream().map(part -> part.part().item()).toList();
     job.record(new TagsPrinted(TagType.PART, items, "a4-3x8-63.5x33.9"));
@@ -138,16 +162,24 @@ public final class DemoMaker {
   /** Mains and four rods are back; then a shell is about to go into another rod. */
   private void bottomEnd() {
     PutTogether together = new PutTogether(job, NO_OTHERS);
-    for (Place place : List.copyOf(job.state().places())) {
-      boolean main = place.kind() == PartKind.MAIN_SHELL || place.kind() == PartKind.MAIN_CAP;
-      if (main || FITTED_RODS.stream().anyMatch(place.spot().key()::startsWith)) {
-        fit(together, place, place.spot());
-      }
+    fit(together, PartKind.MAIN_SHELL, place -> true);
+    fit(together, PartKind.MAIN_CAP, place -> true);
+    for (String rod : FITTED_RODS) {
+      fit(together, PartKind.ROD_SHELL, place -> place.spot().key().startsWith(rod));
+      fit(together, PartKind.ROD_CAP, place -> place.spot().key().startsWith(rod));
     }
     fit(together, Place.find("rod-shell@R7U").orElseThrow(), spot("rod-shell@R8U"));
     together.act(Action.UNDO);
     fit(together, Place.find("rod-shell@R7U").orElseThrow(), spot("rod-shell@R7U"));
     fit(together, Place.find("rod-shell@R8L").orElseThrow(), spot("rod-shell@R7L"));
+  }
+
+  /** No cap goes on before its shells are in. */
+  private void fit(PutTogether together, PartKind kind, Predicate<Place> which) {
+    List.copyOf(job.state().places()).stream()
+        .filter(place -> place.kind() == kind)
+        .filter(which)
+        .forEach(place -> fit(together, place, place.spot()));
   }
 
   private void fit(PutTogether together, Place home, Spot spot) {

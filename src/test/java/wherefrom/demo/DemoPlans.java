@@ -45,14 +45,14 @@ final class DemoPlans {
     List<Integer> caps =
         Stream.of("rod-cap@R4L", "rod-cap@R5L").map(place -> part(place).item()).toList();
     done(shop.send(1, caps, "check the big ends for round"));
-    done(shop.add(1, "crankshaft", 1, "polish the mains to", "2.4482", "0.0003", false));
+    done(shop.add(1, "crankshaft", 1, "polish the mains to", "2.6092", "0.0003", false));
     done(shop.add(1, "cylinder head", 2, "skim flat, 0.006 in at most", "", "", false));
     done(shop.add(1, "head bolts", 20, "come back with the heads", "", "", true));
   }
 
   void crankBack() {
     MachineShop shop = new MachineShop(job);
-    done(shop.backByCount(1, 1, 1, "2.4481", "polished"));
+    done(shop.backByCount(1, 1, 1, "2.6091", "polished"));
     done(shop.backByCount(1, 3, 18, "", "two are still on the shop's bench"));
     Planning planning = new Planning(job);
     planning.make(Change.of(ChangeKind.CRANK_POLISHED));
@@ -85,10 +85,10 @@ final class DemoPlans {
     planning.plan(new Change(ChangeKind.HEAD_MILLED, "left", "0.006 in"));
     PlanBook book = new PlanBook(job);
     Stream.of(
-            "bore=4.000in",
-            "stroke=3.480in",
-            "chamber=72cc±0.5cc",
-            "gasket-bore=4.100in",
+            "bore=3.870in",
+            "stroke=3.310in",
+            "chamber=64cc±0.5cc",
+            "gasket-bore=3.970in",
             "gasket-thickness=0.038in",
             "deck=0.025in",
             "piston-volume=5cc",

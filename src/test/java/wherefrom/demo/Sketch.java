@@ -51,20 +51,23 @@ final class Sketch {
     return sketch.save(folder.resolve("pitted-lifter.png"));
   }
 
-  /** The engine as it was found: a block under straw. */
-  static Path barnFind(Path folder) throws IOException {
+  /** The engine as it was found: a block between the ribs of a planked hull, seen from astern. */
+  static Path laidUp(Path folder) throws IOException {
     Sketch sketch = new Sketch();
-    sketch.pen.setColor(new Color(0x5b5750));
-    sketch.pen.fillRect(110, 120, 260, 120);
-    sketch.pen.setColor(Color.BLACK);
-    sketch.pen.drawRect(110, 120, 260, 120);
-    sketch.pen.setColor(new Color(0xb08d3c));
-    for (int at = 0; at < 60; at++) {
-      int x = 60 + at * 37 % 380;
-      int y = 90 + at * 53 % 190;
-      sketch.pen.drawLine(x, y, x + 30 - at % 17, y + 12 - at % 9);
+    sketch.pen.setColor(new Color(0x8a5a2b));
+    sketch.pen.fillArc(30, -180, 420, 480, 180, 180);
+    sketch.pen.setColor(new Color(0xb98a55));
+    sketch.pen.fillArc(50, -165, 380, 450, 180, 180);
+    sketch.pen.setColor(new Color(0x6d4520));
+    for (int plank = 1; plank < 6; plank++) {
+      sketch.pen.drawArc(
+          50 + 12 * plank, -165 + 11 * plank, 380 - 24 * plank, 450 - 22 * plank, 180, 180);
     }
-    return sketch.save(folder.resolve("barn-find.png"));
+    sketch.pen.setColor(new Color(0x5b5750));
+    sketch.pen.fillRect(170, 100, 140, 90);
+    sketch.pen.setColor(Color.BLACK);
+    sketch.pen.drawRect(170, 100, 140, 90);
+    return sketch.save(folder.resolve("laid-up.png"));
   }
 
   private Path save(Path file) throws IOException {

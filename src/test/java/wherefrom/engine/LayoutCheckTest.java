@@ -70,16 +70,16 @@ class LayoutCheckTest {
         wrong("leadingBank", "no bank named", d -> set(d, () -> d.leading = "middle")),
         wrong(
             "firingOrder",
-            "cylinder 2 never fires",
-            d -> set(d, () -> d.firing = List.of(1, 8, 4, 3, 6, 5, 7))),
+            "cylinder 3 never fires",
+            d -> set(d, () -> d.firing = List.of(1, 5, 7, 2, 6, 8, 4))),
         wrong(
             "firingOrder",
             "cylinder 1 fires 2 times",
-            d -> set(d, () -> d.firing = List.of(1, 8, 4, 3, 6, 5, 7, 2, 1))),
+            d -> set(d, () -> d.firing = List.of(1, 5, 7, 2, 6, 8, 4, 3, 1))),
         wrong(
             "firingOrder",
             "no cylinder 9",
-            d -> set(d, () -> d.firing = List.of(1, 8, 4, 3, 6, 5, 7, 2, 9))),
+            d -> set(d, () -> d.firing = List.of(1, 5, 7, 2, 6, 8, 4, 3, 9))),
         wrong("mains", "0 main bearings", d -> set(d, () -> d.mains = 0)),
         wrong("thrustMain", "main 6", d -> set(d, () -> d.thrust = 6)),
         wrong("rodJournals", "9 crank pins", d -> set(d, () -> d.pins = 9)),

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FileNamesTest {
   @ParameterizedTest
   @CsvSource({
-    "Barn V8,barn-v8-build-record.pdf",
+    "Launch V8,launch-v8-build-record.pdf",
     "Scheune Öl,scheune-öl-build-record.pdf",
     "Двигатель 1,двигатель-1-build-record.pdf",
     "エンジン,エンジン-build-record.pdf",

@@ -39,7 +39,7 @@ public final class Benches {
     logbook.append(
         CLOCK.instant(),
         JobOpened.of(
-            "Barn V8",
+            "Launch V8",
             ENGINE,
             ReadyLayouts.find("v8-odd-even").orElseThrow(),
             kinds,

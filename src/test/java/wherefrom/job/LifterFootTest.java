@@ -16,7 +16,10 @@ import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Dimension;
 import wherefrom.rules.Verdict;
 
-/** A used flat lifter goes back only with a foot that is still domed (an overhaul article). */
+/**
+ * A used flat lifter goes back only with a foot that is still domed (Mitsubishi Montero, Service
+ * Manual, 1998, general engine overhaul, Lifters).
+ */
 class LifterFootTest {
   private static final String PLACE = "lifter@3EX";
   private final BenchJob bench = BenchJob.v8();

@@ -28,12 +28,12 @@ public final class SizesBench {
 
   private SizesBench() {}
 
-  /** Rod journals of 2.1000 in, main journals of 2.4490 in, bores of 4.0000 in when new. */
+  /** Rod journals of 2.2400 in, main journals of 2.6100 in, bores of 3.8700 in when new. */
   public static SizesBench typed() {
     SizesBench bench = untyped();
-    bench.standard("rod-journal", "2.1000");
-    bench.standard("main-journal", "2.4490");
-    bench.standard("bore", "4.0000");
+    bench.standard("rod-journal", "2.2400");
+    bench.standard("main-journal", "2.6100");
+    bench.standard("bore", "3.8700");
     return bench;
   }
 

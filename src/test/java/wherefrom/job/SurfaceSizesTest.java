@@ -24,22 +24,22 @@ class SurfaceSizesTest {
   @Test
   void journalsGroundToTenUnderTakeShellsOfTenUnder() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
-    bench.rodJournals("2.0900");
+    bench.rodJournals("2.2300");
     assertThat(bench.toBuy(PartKind.ROD_SHELL)).containsExactly("0.010 in under (ten under)");
   }
 
   @Test
   void aJournalALittleUnderItsCutStaysTenUnder() {
-    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
-    bench.rodJournals("2.0900");
-    bench.rodJournal(3, "2.0898");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2300 in");
+    bench.rodJournals("2.2300");
+    bench.rodJournal(3, "2.2298");
     assertThat(bench.toBuy(PartKind.ROD_SHELL)).containsExactly("0.010 in under (ten under)");
   }
 
   @Test
   void journalsThatMeasureTenUnderWereGroundThoughNobodyWroteItDown() {
-    bench.rodJournals("2.0900");
-    bench.rodJournal(3, "2.0898");
+    bench.rodJournals("2.2300");
+    bench.rodJournal(3, "2.2298");
     bench.toReplace("rod-shell@R3U", "rod-shell@R3L");
     assertThat(bench.toBuy(PartKind.ROD_SHELL))
         .containsExactly("0.010 in under (ten under), as measured");
@@ -47,23 +47,23 @@ class SurfaceSizesTest {
 
   @Test
   void aBlockBoredToThirtyOverTakesPistonsOfThirtyOver() {
-    bench.bored("4.0300 in");
+    bench.bored("3.9000 in");
     for (int at = 1; at <= 8; at++) {
-      bench.bore(at, "4.0301", "4.0300");
+      bench.bore(at, "3.9001", "3.9000");
     }
     assertThat(bench.toBuy(PartKind.PISTON)).containsExactly("0.030 in over (thirty over)");
   }
 
   @Test
   void nothingGroundAndOneShellFailedTakesStandardShells() {
-    bench.rodJournal(3, "2.0998");
+    bench.rodJournal(3, "2.2398");
     bench.toReplace("rod-shell@R3U", "rod-shell@R3L");
     assertThat(bench.toBuy(PartKind.ROD_SHELL)).containsExactly("standard");
   }
 
   @Test
   void aBrokenRingLandTakesAPistonThatGoesIntoTheBoreAsItIs() {
-    bench.bore(5, "4.0052", "4.0010");
+    bench.bore(5, "3.8752", "3.8710");
     bench.toReplace("piston@B5");
     assertThat(bench.toBuy(PartKind.PISTON)).containsExactly("standard");
   }
@@ -80,7 +80,7 @@ class SurfaceSizesTest {
   void whatIsGoingToBeCutTakesTheNextStepThatCleansUp() {
     for (int at = 1; at <= 8; at++) {
       bench.planning.plan(Change.at(ChangeKind.BORED, "B" + at));
-      bench.bore(at, "4.0052", "4.0010");
+      bench.bore(at, "3.8752", "3.8710");
     }
     bench.toReplace("piston@B5");
     assertThat(bench.toBuy(PartKind.PISTON))
@@ -92,7 +92,7 @@ class SurfaceSizesTest {
   @Test
   void theNextStepCountsFromStandardAndTheWearFromTheLastCut() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
-    bench.rodJournals("2.0895");
+    bench.rodJournals("2.2295");
     bench.planning.plan(Change.of(ChangeKind.ROD_JOURNALS_GROUND));
     assertThat(bench.toBuy(PartKind.ROD_SHELL))
         .containsExactly(
@@ -111,7 +111,7 @@ class SurfaceSizesTest {
   @Test
   void boresOfTwoSizesTakePistonsOfTwoSizes() {
     bench.made(ChangeKind.BORED, "B3", "0.030 in");
-    bench.bore(1, "4.0012", "4.0010");
+    bench.bore(1, "3.8712", "3.8710");
     assertThat(bench.toBuy(PartKind.PISTON))
         .containsExactly(
             "standard",
@@ -121,12 +121,12 @@ class SurfaceSizesTest {
 
   @Test
   void aCutOfUnknownSizeIsNotGuessed() {
-    bench.rodJournals("2.0998");
+    bench.rodJournals("2.2398");
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "");
     assertThat(bench.toBuy(PartKind.ROD_SHELL))
         .containsExactly(
             "not known: say to which size the rod journal was ground, or measure it now");
-    bench.rodJournals("2.0900");
+    bench.rodJournals("2.2300");
     assertThat(bench.toBuy(PartKind.ROD_SHELL))
         .containsExactly("0.010 in under (ten under), as measured");
   }
@@ -134,21 +134,21 @@ class SurfaceSizesTest {
   @Test
   void aJournalThatMeasuresOtherwiseThanItWasCutIsMeasuredAgain() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
-    bench.rodJournals("2.0900");
-    bench.rodJournal(6, "2.0850");
+    bench.rodJournals("2.2300");
+    bench.rodJournal(6, "2.2250");
     assertThat(bench.toBuy(PartKind.ROD_SHELL))
         .containsExactly(
-            "not known: cylinder 6, rod journal measures 2.0850 in, cut to 2.0900 in:"
+            "not known: cylinder 6, rod journal measures 2.2250 in, cut to 2.2300 in:"
                 + " measure it again, or ask the machine shop");
   }
 
   @Test
   void anotherCrankIsMeasuredAnew() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
-    bench.rodJournals("2.0900");
+    bench.rodJournals("2.2300");
     bench.made(ChangeKind.CRANK_CHANGED, "", "");
     assertThat(bench.fits("rod-shell@R3U").basis()).isEqualTo(Basis.UNKNOWN);
-    bench.rodJournals("2.0799");
+    bench.rodJournals("2.2199");
     assertThat(bench.fits("rod-shell@R3U").words())
         .isEqualTo("0.020 in under (twenty under), as measured");
   }
@@ -156,7 +156,7 @@ class SurfaceSizesTest {
   @Test
   void withoutTheStandardSizeADiameterTellsNoStepAndASizeStillDoes() {
     SizesBench untyped = SizesBench.untyped();
-    untyped.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
+    untyped.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2300 in");
     assertThat(untyped.fits("rod-shell@R3U").step()).isEmpty();
     assertThat(untyped.fits("rod-shell@R3U").words())
         .startsWith("not known: type the standard size of the rod journal first");
@@ -166,11 +166,11 @@ class SurfaceSizesTest {
 
   @Test
   void aReadingOfBeforeTheCutTellsNothingOfTheJournalAsItIs() {
-    bench.rodJournals("2.0990");
+    bench.rodJournals("2.2390");
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
     SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
     assertThat(journal.measured()).isEmpty();
-    assertThat(journal.asCut().orElseThrow().text()).isEqualTo("2.0900 in");
+    assertThat(journal.asCut().orElseThrow().text()).isEqualTo("2.2300 in");
     assertThat(bench.toBuy(PartKind.ROD_SHELL)).containsExactly("0.010 in under (ten under)");
   }
 
@@ -178,12 +178,12 @@ class SurfaceSizesTest {
   void threeSizesAreKeptOfEachJournalAndBore() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
     bench.journal(
-        wherefrom.inspection.Feature.ROD_JOURNAL, "B3", "2.0900", "2.0899", "2.0898", "2.0899");
+        wherefrom.inspection.Feature.ROD_JOURNAL, "B3", "2.2300", "2.2299", "2.2298", "2.2299");
     SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
     assertThat(
             Stream.of(journal.standard(), journal.asCut(), journal.leastWorn(), journal.mostWorn())
                 .map(size -> size.orElseThrow().text()))
-        .containsExactly("2.1000 in", "2.0900 in", "2.0900 in", "2.0898 in");
+        .containsExactly("2.2400 in", "2.2300 in", "2.2300 in", "2.2298 in");
     assertThat(bench.sizes().list()).hasSize(8 + 5 + 8);
     SurfaceSize main = bench.sizes().get(CutSurface.MAIN_JOURNAL, "M1");
     assertThat(main.asCut()).isEmpty();
@@ -214,7 +214,7 @@ class SurfaceSizesTest {
 
   @Test
   void aJournalBetweenTheStepsIsNoStep() {
-    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0850 in");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2250 in");
     assertThat(bench.fits("rod-shell@R3U").step()).isEmpty();
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.015 in");
     assertThat(bench.fits("rod-shell@R3U").step()).contains(Amount.of("0.015", Unit.INCH));
@@ -223,8 +223,8 @@ class SurfaceSizesTest {
   @Test
   void metricStepsAreSaidInMillimetres() {
     SizesBench metric = SizesBench.untyped();
-    metric.standard("bore", "101.60 mm");
-    metric.bored("102.10 mm");
+    metric.standard("bore", "98.30 mm");
+    metric.bored("98.80 mm");
     assertThat(metric.toBuy(PartKind.PISTON)).containsExactly("0.50 mm over");
   }
 
@@ -239,18 +239,18 @@ class SurfaceSizesTest {
 
   @Test
   void aClearanceIsNotWorkedOutWithAJournalOfBeforeTheCut() {
-    bench.rodJournals("2.0990");
+    bench.rodJournals("2.2390");
     assertThat(missingOfRod(3)).doesNotContain("journal");
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
     assertThat(missingOfRod(3)).contains("journal");
-    bench.rodJournals("2.0899");
+    bench.rodJournals("2.2299");
     assertThat(missingOfRod(3)).doesNotContain("journal");
   }
 
   @Test
   void theRecordKeepsTheThreeSizes() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
-    bench.rodJournal(3, "2.0898");
+    bench.rodJournal(3, "2.2298");
     RecordSection sizes =
         BuildRecord.of(bench.bench.job).sections().stream()
             .filter(section -> section.title().equals("Sizes"))
@@ -260,9 +260,9 @@ class SurfaceSizesTest {
     assertThat(sizes.rows().get(2).cells())
         .containsExactly(
             "cylinder 3, rod journal",
-            "2.1000 in",
-            "2.0900 in",
-            "2.0898 in",
+            "2.2400 in",
+            "2.2300 in",
+            "2.2298 in",
             "0.010 in under (ten under)",
             "");
   }

@@ -29,9 +29,9 @@ import wherefrom.quantity.UnitSystem;
 class BeginningTest {
   private static final Instant TIME = Instant.parse("2026-03-01T12:00:00Z");
   private static final Clock CLOCK = Clock.fixed(TIME, ZoneOffset.UTC);
-  private static final Shelf.NewJob BARN =
+  private static final Shelf.NewJob LAUNCH =
       new Shelf.NewJob(
-          "Barn find", ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC);
+          "Old launch", ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC);
 
   @TempDir Path shop;
   private FileShelf shelf;
@@ -41,12 +41,12 @@ class BeginningTest {
   void begin() {
     int[] engine = {40};
     shelf = new FileShelf(shop, CLOCK, () -> ++engine[0]);
-    job = shop.resolve("barn-find");
+    job = shop.resolve("old-launch");
   }
 
   private void canBeBegunByBothWays() {
-    try (OpenJob open = shelf.createIn(job, BARN)) {
-      assertThat(open.state().name()).isEqualTo("Barn find");
+    try (OpenJob open = shelf.createIn(job, LAUNCH)) {
+      assertThat(open.state().name()).isEqualTo("Old launch");
       assertThat(open.folder()).isEqualTo(job);
     }
     try (OpenJob again = shelf.open(job)) {
@@ -122,11 +122,11 @@ class BeginningTest {
   @Test
   void theWindowUsesTheFolderOfAnInterruptedBeginningAgain() throws IOException {
     headerOnly(Sums.ended(new LogHeader(LogHeader.VERSION, "", 1).line()));
-    try (OpenJob open = shelf.create(BARN)) {
+    try (OpenJob open = shelf.create(LAUNCH)) {
       assertThat(open.folder()).isEqualTo(job);
     }
-    try (OpenJob second = shelf.create(BARN)) {
-      assertThat(second.folder()).isEqualTo(shop.resolve("barn-find-2"));
+    try (OpenJob second = shelf.create(LAUNCH)) {
+      assertThat(second.folder()).isEqualTo(shop.resolve("old-launch-2"));
     }
   }
 
@@ -145,14 +145,15 @@ class BeginningTest {
 
   @Test
   void aFolderWithAJobOrAnythingElseIsLeftAlone() throws IOException {
-    shelf.createIn(job, BARN).close();
-    assertThatThrownBy(() -> shelf.createIn(job, BARN)).hasMessageContaining("holds a job already");
+    shelf.createIn(job, LAUNCH).close();
+    assertThatThrownBy(() -> shelf.createIn(job, LAUNCH))
+        .hasMessageContaining("holds a job already");
     Path other = Files.createDirectory(shop.resolve("other"));
     Files.writeString(other.resolve("letter.txt"), "mine");
-    assertThatThrownBy(() -> shelf.createIn(other, BARN)).hasMessageContaining("is not empty");
+    assertThatThrownBy(() -> shelf.createIn(other, LAUNCH)).hasMessageContaining("is not empty");
     Path damaged = Files.createDirectory(shop.resolve("damaged"));
     Files.writeString(damaged.resolve(LogFiles.name(1)), "junk\njunk\njunk\n");
-    assertThatThrownBy(() -> shelf.createIn(damaged, BARN))
+    assertThatThrownBy(() -> shelf.createIn(damaged, LAUNCH))
         .hasMessageContaining("holds a job already");
     assertThat(damaged.resolve(LogFiles.name(1))).hasContent("junk\njunk\njunk\n");
   }
@@ -186,7 +187,7 @@ class BeginningTest {
       int[] engine = {0};
       FileShelf shelf = new FileShelf(Path.of(arguments[0]), CLOCK, () -> ++engine[0]);
       while (true) {
-        shelf.create(BARN).close();
+        shelf.create(LAUNCH).close();
         System.out.print('.');
         System.out.flush();
       }

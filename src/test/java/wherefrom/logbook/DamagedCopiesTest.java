@@ -45,7 +45,7 @@ class DamagedCopiesTest {
     try (OpenJob open =
         shelf.create(
             new Shelf.NewJob(
-                "Barn", ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC))) {
+                "Launch", ReadyLayouts.all().get(0), PartKind.alwaysOn(), UnitSystem.METRIC))) {
       job = open.folder();
     }
     file = job.resolve(LogFiles.name(1));
@@ -69,23 +69,23 @@ class DamagedCopiesTest {
   @Test
   void damageBehindTheOlderCopyGoesToAFolderOfItsOwn() throws IOException {
     assertThat(backups.copy(job, stick).upTo()).isEqualTo(7);
-    byte[] sound = Files.readAllBytes(stick.resolve("barn").resolve(LogFiles.name(1)));
+    byte[] sound = Files.readAllBytes(stick.resolve("launch").resolve(LogFiles.name(1)));
     work(6);
     damage(400);
     byte[] damaged = Files.readAllBytes(file);
     Copied copied = backups.copy(job, stick);
-    assertThat(copied.folder()).isEqualTo(stick.resolve("barn-damaged"));
+    assertThat(copied.folder()).isEqualTo(stick.resolve("launch-damaged"));
     assertThat(copied.damage())
         .singleElement()
         .asString()
         .contains("The logbook is damaged at logbook-0001.jsonl, line ");
     assertThat(copied.folder().resolve(LogFiles.name(1))).hasBinaryContent(damaged);
-    assertThat(stick.resolve("barn").resolve(LogFiles.name(1))).hasBinaryContent(sound);
+    assertThat(stick.resolve("launch").resolve(LogFiles.name(1))).hasBinaryContent(sound);
     assertThat(backups.copy(job, stick).folder()).as("once").isEqualTo(copied.folder());
     damage(420);
     assertThat(backups.copy(job, stick).folder())
         .as("another damage")
-        .isEqualTo(stick.resolve("barn-damaged-2"));
+        .isEqualTo(stick.resolve("launch-damaged-2"));
     assertThat(copied.folder().resolve(LogFiles.name(1))).hasBinaryContent(damaged);
   }
 
@@ -124,17 +124,17 @@ class DamagedCopiesTest {
     Files.write(photos.locate(job, name), new byte[] {1, 2, 3});
     work(1);
     Copied copied = backups.copy(job, stick);
-    assertThat(copied.folder()).as("the logbook is sound").isEqualTo(stick.resolve("barn"));
+    assertThat(copied.folder()).as("the logbook is sound").isEqualTo(stick.resolve("launch"));
     assertThat(copied.upTo()).isEqualTo(9);
     assertThat(copied.damage()).singleElement().asString().contains(name + " is damaged");
-    assertThat(photos.locate(stick.resolve("barn"), name)).hasBinaryContent(PICTURE);
+    assertThat(photos.locate(stick.resolve("launch"), name)).hasBinaryContent(PICTURE);
   }
 
   @Test
   void aDamagedPhotographOnTheStickIsMendedByTheSoundOne() throws IOException {
     String name = photograph();
     backups.copy(job, stick);
-    Path copy = photos.locate(stick.resolve("barn"), name);
+    Path copy = photos.locate(stick.resolve("launch"), name);
     Files.write(copy, new byte[] {1, 2, 3});
     assertThat(backups.copy(job, stick).files()).isEqualTo(1);
     assertThat(copy).hasBinaryContent(PICTURE);

@@ -153,11 +153,11 @@ class EntryCodecTest {
     assertThat(
             read(
                 "shop-line-added",
-                "{'visit':1,'line':2,'what':'block','count':1,'wanted':'bore','target':'4.02',"
+                "{'visit':1,'line':2,'what':'block','count':1,'wanted':'bore','target':'3.89',"
                     + "'tolerance':'','unit':'in','keep':false}"))
         .isEqualTo(
             new ShopLineAdded(
-                1, 2, "block", 1, "bore", "4.02", "", "in", false, ShopWork.OTHER, List.of()));
+                1, 2, "block", 1, "bore", "3.89", "", "in", false, ShopWork.OTHER, List.of()));
     assertThat(read("sent-to-shop", "{'visit':1,'items':[3],'wanted':'measure'}"))
         .isEqualTo(new SentToShop(1, List.of(3), "measure", ShopWork.OTHER));
     assertThat(read("part-replaced", "{'oldItem':3,'newItem':75,'reason':'bent'}"))

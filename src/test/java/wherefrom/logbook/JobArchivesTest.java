@@ -51,7 +51,7 @@ class JobArchivesTest {
         new FileShelf(first, CLOCK, () -> 4_217_093)
             .create(
                 new Shelf.NewJob(
-                    "Barn find",
+                    "Old launch",
                     ReadyLayouts.find("inline-4").orElseThrow(),
                     Set.copyOf(PartKind.alwaysOn()),
                     UnitSystem.INCH))) {
@@ -116,7 +116,7 @@ class JobArchivesTest {
     original.remove(JobLock.FILE);
     assertThat(contents(back)).isEqualTo(original);
     try (OpenJob open = new FileShelf(shelf, CLOCK, () -> 1).open(back)) {
-      assertThat(open.state().name()).isEqualTo("Barn find");
+      assertThat(open.state().name()).isEqualTo("Old launch");
     }
   }
 
@@ -176,7 +176,7 @@ class JobArchivesTest {
     byte[] log = listed.get(LOGBOOK);
     Manifest manifest =
         new Manifest(
-            "Barn find",
+            "Old launch",
             4_217_093,
             List.of(
                 new Manifest.Item(LOGBOOK, log.length, Sums.digest(log)),

@@ -35,7 +35,7 @@ class JobIndexTest {
   @BeforeEach
   void begin() {
     shelf = new FileShelf(shop, CLOCK, () -> ++engines);
-    job = job("Barn \\ find\r\n\tGröße");
+    job = job("Launch \\ find\r\n\tGröße");
   }
 
   private Path job(String name) {
@@ -136,18 +136,18 @@ class JobIndexTest {
 
   @Test
   void anEngineIsNamedByItsOwnLogbookWhereverTheHintPoints() throws IOException {
-    int barn = engine(job);
+    int launch = engine(job);
     Path second = job("Second");
     int other = engine(second);
     assertThat(shelf.find(other)).contains("Second");
     assertThat(shop.resolve(EngineIndex.FILE)).exists();
-    assertThat(shelf.find(barn)).contains("Barn \\ find\r\n\tGröße".strip());
-    assertThat(shelf.find(barn - 1)).isEmpty();
+    assertThat(shelf.find(launch)).contains("Launch \\ find\r\n\tGröße".strip());
+    assertThat(shelf.find(launch - 1)).isEmpty();
     Files.move(job, shop.resolve("aside"));
     Files.move(second, job);
     Files.move(shop.resolve("aside"), second);
     assertThat(shelf.find(other)).contains("Second");
-    assertThat(shelf.find(barn)).get().asString().startsWith("Barn");
+    assertThat(shelf.find(launch)).get().asString().startsWith("Launch");
     Path third = job("Third");
     int latest = engine(third);
     assertThat(shelf.find(latest)).contains("Third");

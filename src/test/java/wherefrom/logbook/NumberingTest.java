@@ -146,11 +146,12 @@ class NumberingTest {
         .hasMessageContaining("stands twice");
   }
 
-  /** The demo was written by the first version and is never written anew. */
+  /** This logbook was written by the first version and is never written anew. */
   @Test
-  void theDemoKeepsItsNumbers() throws IOException {
+  void theFirstDemoKeepsItsNumbers() throws IOException {
     List<String> items = Files.readAllLines(LISTS.resolve("v8-odd-even-all.txt"));
-    try (OpenJob demo = new OpenJob(LogbookFile.read(Path.of("demo-data")), CLOCK)) {
+    try (OpenJob demo =
+        new OpenJob(LogbookFile.read(Path.of("src", "test", "logbooks", "first-demo")), CLOCK)) {
       List<LoggedEntry> history = demo.history();
       assertThat(((JobOpened) history.get(0).entry()).items()).isEmpty();
       demo.state().parts().stream()

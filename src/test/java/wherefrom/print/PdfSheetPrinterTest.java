@@ -31,7 +31,7 @@ class PdfSheetPrinterTest {
   @TempDir Path folder;
 
   private PDDocument save(List<TagFace> tags, PrintSetup setup) throws IOException {
-    return save(PrintOrder.of("Barn find: part tags", tags, setup));
+    return save(PrintOrder.of("Old launch: part tags", tags, setup));
   }
 
   private PDDocument save(PrintOrder order) throws IOException {
@@ -136,7 +136,7 @@ class PdfSheetPrinterTest {
   @Test
   void theFileSaysWhatItIsAndIsPrintedAtItsOwnSize() throws IOException {
     try (PDDocument pdf = save(TAGS, PrintSetup.on(SHEET))) {
-      assertThat(pdf.getDocumentInformation().getTitle()).isEqualTo("Barn find: part tags");
+      assertThat(pdf.getDocumentInformation().getTitle()).isEqualTo("Old launch: part tags");
       assertThat(pdf.getDocumentCatalog().getViewerPreferences().getPrintScaling())
           .isEqualTo("None");
       assertThat(pdf.getPage(0).getMediaBox().getWidth() * 25.4 / 72).isBetween(209.99, 210.01);
@@ -217,10 +217,10 @@ class PdfSheetPrinterTest {
         new PdfSheetPrinter(
             (pageable, title) -> {
               pages.add(pageable.getNumberOfPages());
-              assertThat(title).isEqualTo("Barn V8: visit 1");
+              assertThat(title).isEqualTo("Launch V8: visit 1");
               return PrinterDoor.Answer.PRINTED;
             });
-    assertThat(sending.printFile(file, "Barn V8: visit 1"))
+    assertThat(sending.printFile(file, "Launch V8: visit 1"))
         .isEqualTo(new PrintOutcome.Printed(0, 4));
     assertThat(pages).containsExactly(4);
     assertThat(printer.printFile(file, "t")).isInstanceOf(PrintOutcome.Refused.class);

@@ -25,9 +25,9 @@ class SheetPreviewTest {
   private static PrintOrder order(PrintSetup setup) {
     Part part = new Part(12, Place.find("pushrod@3EX").orElseThrow(), 1, 1, false);
     return PrintOrder.of(
-        "Barn V8",
+        "Launch V8",
         List.of(
-            TagFaces.part(part, 4711, ReadyLayouts.find("v8-odd-even").orElseThrow(), "Barn V8")),
+            TagFaces.part(part, 4711, ReadyLayouts.find("v8-odd-even").orElseThrow(), "Launch V8")),
         setup);
   }
 

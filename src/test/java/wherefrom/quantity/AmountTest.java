@@ -16,8 +16,8 @@ class AmountTest {
 
   @Test
   void inchAndMillimetreConvertExactly() {
-    assertThat(amount("4.000", Unit.INCH).to(Unit.MILLIMETRE))
-        .isEqualTo(amount("101.6", Unit.MILLIMETRE));
+    assertThat(amount("3.870", Unit.INCH).to(Unit.MILLIMETRE))
+        .isEqualTo(amount("98.298", Unit.MILLIMETRE));
     assertThat(amount("0.0001", Unit.INCH).to(Unit.MICROMETRE).number())
         .isEqualByComparingTo("2.54");
     assertThat(amount("2540", Unit.MILLIMETRE).to(Unit.INCH)).isEqualTo(amount("100", Unit.INCH));
@@ -84,7 +84,7 @@ class AmountTest {
   @Test
   void showsTheLastDigitEntered() {
     assertThat(amount("0.0015", Unit.INCH).text()).isEqualTo("0.0015 in");
-    assertThat(amount("4.000", Unit.INCH).text()).isEqualTo("4.000 in");
+    assertThat(amount("3.870", Unit.INCH).text()).isEqualTo("3.870 in");
     assertThat(amount("9.5", Unit.ONE).text()).isEqualTo("9.5");
     assertThat(amount("0.038", Unit.MILLIMETRE).text(Locale.GERMANY)).isEqualTo("0,038 mm");
     assertThat(amount("0.00000001", Unit.INCH).text()).isEqualTo("0.00000001 in");

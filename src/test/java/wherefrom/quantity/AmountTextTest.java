@@ -18,8 +18,8 @@ class AmountTextTest {
 
   @Test
   void readsPointAndCommaAlike() {
-    assertThat(read("4.000in")).isEqualTo(Amount.of("4.000", Unit.INCH));
-    assertThat(read(" 101,6 mm ")).isEqualTo(Amount.of("101.6", Unit.MILLIMETRE));
+    assertThat(read("3.870in")).isEqualTo(Amount.of("3.870", Unit.INCH));
+    assertThat(read(" 98,298 mm ")).isEqualTo(Amount.of("98.298", Unit.MILLIMETRE));
     assertThat(read("-.025in")).isEqualTo(Amount.of("-0.025", Unit.INCH));
     assertThat(read("\u22120.5 mm")).isEqualTo(Amount.of("-0.5", Unit.MILLIMETRE));
     assertThat(read("+5.deg")).isEqualTo(Amount.of("5.0", Unit.DEGREE));
@@ -42,7 +42,7 @@ class AmountTextTest {
   @Test
   void refusesWithASentence() {
     assertThat(refusal("")).contains("Nothing was typed");
-    assertThat(refusal("4.000")).contains("no unit");
+    assertThat(refusal("3.870")).contains("no unit");
     assertThat(refusal("7/8in")).contains("fraction", "0.875");
     assertThat(refusal("1e3mm")).contains("not a unit");
     assertThat(refusal("4 furlongs")).contains("furlongs", "not a unit");
@@ -79,12 +79,13 @@ class AmountTextTest {
 
   @Test
   void readsUncertainties() {
-    Measured bore = Measured.of(Amount.of("4.000", Unit.INCH), Amount.of("0.0005", Unit.INCH));
-    assertThat(measured("4.000in±0.0005in")).isEqualTo(bore);
-    assertThat(measured("4.000in+-0.0005")).isEqualTo(bore);
-    assertThat(measured("4.000 in +/- 0.0005 in")).isEqualTo(bore);
-    assertThat(measured("4.000in").standardUncertainty()).isEmpty();
-    assertThat(measured("4in±0.5thou").standardUncertainty()).contains(Amount.of("0.5", Unit.THOU));
+    Measured bore = Measured.of(Amount.of("3.870", Unit.INCH), Amount.of("0.0005", Unit.INCH));
+    assertThat(measured("3.870in±0.0005in")).isEqualTo(bore);
+    assertThat(measured("3.870in+-0.0005")).isEqualTo(bore);
+    assertThat(measured("3.870 in +/- 0.0005 in")).isEqualTo(bore);
+    assertThat(measured("3.870in").standardUncertainty()).isEmpty();
+    assertThat(measured("3.87in±0.5thou").standardUncertainty())
+        .contains(Amount.of("0.5", Unit.THOU));
   }
 
   @Test
@@ -97,10 +98,10 @@ class AmountTextTest {
 
   @Test
   void refusesUncertaintiesThatCannotBe() {
-    assertThat(refusedMeasure("4in±1deg")).contains("kind of unit");
-    assertThat(refusedMeasure("4in±-0.1in")).contains("negative");
-    assertThat(refusedMeasure("4in±0.1in±0.1in")).contains("more than one");
-    assertThat(refusedMeasure("4in±")).contains("Nothing was typed");
+    assertThat(refusedMeasure("3.87in±1deg")).contains("kind of unit");
+    assertThat(refusedMeasure("3.87in±-0.1in")).contains("negative");
+    assertThat(refusedMeasure("3.87in±0.1in±0.1in")).contains("more than one");
+    assertThat(refusedMeasure("3.87in±")).contains("Nothing was typed");
   }
 
   private static String refusedMeasure(String text) {

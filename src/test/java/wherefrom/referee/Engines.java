@@ -22,7 +22,7 @@ record Engines(Motor motor, Layout layout) {
   static Engines v8(boolean roller) {
     Bank left = new Bank("left", List.of(1, 3, 5, 7), "EIIEEIIE");
     Bank right = new Bank("right", List.of(2, 4, 6, 8), "EIIEEIIE");
-    List<Integer> firing = List.of(1, 8, 4, 3, 6, 5, 7, 2);
+    List<Integer> firing = List.of(1, 5, 7, 2, 6, 8, 4, 3);
     return of(Arrangement.V, List.of(left, right), firing, 5, 5, true, 5, roller);
   }
 

@@ -114,7 +114,7 @@ class FileReportsTest {
             "block",
             1,
             "bore all eight",
-            "4.0200",
+            "3.8900",
             "0.0005",
             "in",
             false,
@@ -130,7 +130,7 @@ class FileReportsTest {
     Path pdf = folder.resolve("slip.pdf");
     reports.writeSlip("Farm engine", visit, Outgoing.replacing(pdf));
     assertThat(text(pdf))
-        .contains("visit 2", "6 pieces in all", "4.0200 in", "within 0.0005 in")
+        .contains("visit 2", "6 pieces in all", "3.8900 in", "within 0.0005 in")
         .contains("DO NOT LOSE", "5 main caps");
   }
 

@@ -94,7 +94,7 @@ class PlotPagesTest {
   private Page print(RecordPlot plot) throws IOException {
     BuildRecord record =
         new BuildRecord(
-            "Barn", "V8", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(plot), List.of());
+            "Launch", "V8", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(plot), List.of());
     Path pdf = folder.resolve("plot.pdf");
     new FileReports().writeRecord(record, Outgoing.replacing(pdf));
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {

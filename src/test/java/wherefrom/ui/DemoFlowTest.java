@@ -92,7 +92,7 @@ class DemoFlowTest {
     OpenJob before = job();
     press("Back");
     shows("Jobs");
-    press("Demo: V8 from the barn");
+    press("Demo: V8 of the launch");
     shows("Where you left off", "A stop is waiting");
     assertThat(job()).isSameAs(before);
   }

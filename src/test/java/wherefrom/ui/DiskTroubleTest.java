@@ -68,7 +68,7 @@ class DiskTroubleTest {
   private OpenJob job() {
     return shelf.create(
         new Shelf.NewJob(
-            "Barn V8",
+            "Launch V8",
             ReadyLayouts.find("v8-odd-even").orElseThrow(),
             Set.copyOf(PartKind.alwaysOn()),
             UnitSystem.INCH));
@@ -133,7 +133,7 @@ class DiskTroubleTest {
         new FileShelf(folder.resolve("first"), Clock.systemUTC(), () -> 8)
             .create(
                 new Shelf.NewJob(
-                    "Barn six",
+                    "Launch six",
                     ReadyLayouts.find("inline-6").orElseThrow(),
                     Set.copyOf(PartKind.alwaysOn()),
                     UnitSystem.INCH))) {

@@ -99,7 +99,7 @@ final class Gallery {
     window
         .equipment
         .shelf
-        .put("barn", SampleJob.whole().job)
+        .put("launch", SampleJob.whole().job)
         .put("second", SampleJob.apart().job)
         .putDamaged("spoilt", "The logbook is damaged in line 12. Bring it back from its copy.");
     window.shell.home();
@@ -142,7 +142,7 @@ final class Gallery {
   private static void text(SampleWindow window) {
     Desk desk = window.shell.desk();
     desk.navigator()
-        .open(() -> new TextEntryScreen(desk, "Name of the job", "Barn V8", words -> {}));
+        .open(() -> new TextEntryScreen(desk, "Name of the job", "Launch V8", words -> {}));
   }
 
   private static void number(SampleWindow window) {

@@ -90,9 +90,9 @@ final class MeasureShots {
 
   private static void halfWay(SampleWindow window, SampleJob sample) {
     mic(sample);
-    take(sample, JOURNAL, "main-journal", "2.4490", "2.4488");
+    take(sample, JOURNAL, "main-journal", "2.6100", "2.6098");
     journal(window, sample);
-    type(window, "2.44");
+    type(window, "2.61");
   }
 
   private static void type(SampleWindow window, String figures) {
@@ -103,7 +103,7 @@ final class MeasureShots {
   private static void asked(SampleWindow window, SampleJob sample) {
     mic(sample);
     journal(window, sample);
-    type(window, "62.20");
+    type(window, "66.29");
     window.press("Take it");
   }
 
@@ -113,7 +113,7 @@ final class MeasureShots {
     tools.zero("MIC 2-3", "0.0000");
     tools.limit("main-journal", "out-of-round", "", "0.0005", "Manual, page 6-12");
     tools.limit("main-journal", "taper", "", "0.0020", "Manual, page 6-12");
-    take(sample, JOURNAL, "main-journal", "2.4490", "2.4486", "2.4489", "2.4487");
+    take(sample, JOURNAL, "main-journal", "2.6100", "2.6096", "2.6099", "2.6097");
     journal(window, sample);
   }
 
@@ -135,7 +135,7 @@ final class MeasureShots {
     Instruments tools = new Instruments(sample.job);
     tools.limit("main-journal", "clearance", "0.0010", "0.0025", "Manual, page 6-12");
     tools.limit("pushrod-runout", "value", "", "0.002", "common practice, no source");
-    tools.size("bore", "4.0000", "Manual, page 6-3");
+    tools.size("bore", "3.8700", "Manual, page 6-3");
     Desk desk = window.shell.desk();
     desk.navigator().open(() -> new LimitsScreen(desk));
   }
@@ -164,9 +164,9 @@ final class MeasureShots {
 
   private static void clearance(SampleWindow window, SampleJob sample) {
     mic(sample);
-    take(sample, JOURNAL, "main-journal", "2.4490", "2.4490", "2.4490", "2.4490");
+    take(sample, JOURNAL, "main-journal", "2.6100", "2.6100", "2.6100", "2.6100");
     Subject housing = new Subject.AFeature(Feature.MAIN_HOUSING, "M2");
-    take(sample, housing, "main-housing", "2.6403", "2.6402", "2.6401");
+    take(sample, housing, "main-housing", "2.8013", "2.8012", "2.8011");
     for (String half : List.of("U", "L")) {
       Subject shell = Subject.ofPart(sample.part("main-shell@M2" + half).item());
       take(sample, shell, "main-shell-wall", "0.0945", "0.0945", "0.0945");

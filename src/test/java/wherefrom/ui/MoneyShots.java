@@ -108,6 +108,6 @@ final class MoneyShots {
     }
     new Fitting(sample.job)
         .fitOnPurpose(sample.part("pushrod@5EX"), sample.spot("7EX"), "matched pair");
-    new MachineShop(sample.job).add(1, "block", 1, "bore and hone to", "4.0200", "0.0005", false);
+    new MachineShop(sample.job).add(1, "block", 1, "bore and hone to", "3.8900", "0.0005", false);
   }
 }

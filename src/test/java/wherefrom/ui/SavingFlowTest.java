@@ -120,7 +120,7 @@ class SavingFlowTest {
   void aTableThatIsThereIsReplacedOnlyWhereThePersonSaysSo() throws IOException {
     in(() -> window.shell.desk().navigator().show(ScreenId.MONEY));
     press("Table out", "papers (folder)", "Choose this folder");
-    assertThat(onlyName()).isEqualTo("barn-v8-money.csv");
+    assertThat(onlyName()).isEqualTo("launch-v8-money.csv");
     Path table = papers.resolve(onlyName());
     Files.writeString(table, "annotated", StandardCharsets.UTF_8);
     press("Table out", "Choose this folder");
@@ -129,7 +129,7 @@ class SavingFlowTest {
     press("Keep both");
     assertThat(table).hasContent("annotated");
     assertThat(names(papers)).hasSize(2);
-    assertThat(papers.resolve("barn-v8-money-2.csv")).isNotEmptyFile();
+    assertThat(papers.resolve("launch-v8-money-2.csv")).isNotEmptyFile();
     press("Table out", "Choose this folder", "Replace it");
     assertThat(Files.readString(table)).startsWith("what,about,state");
     assertThat(names(papers)).hasSize(2);

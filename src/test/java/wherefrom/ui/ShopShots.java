@@ -190,7 +190,7 @@ final class ShopShots {
       new Handling(sample.job).offForWashing(item, at < 3 ? 4 : 7);
     }
     MachineShop shop = new MachineShop(sample.job);
-    shop.add(1, "block", 1, "bore and hone to", "4.0200", "0.0005", false);
+    shop.add(1, "block", 1, "bore and hone to", "3.8900", "0.0005", false);
     shop.add(1, "main cap bolts", 10, "come back with the rest", "", "", true);
     List<Integer> shells =
         List.of(sample.part("rod-shell@R3U").item(), sample.part("rod-shell@R3L").item());

@@ -39,16 +39,16 @@ class ShopWorkFlowTest {
         () -> {
           SampleWindow window = visit();
           window.press("Grind the rod journals");
-          type(window, "2.0900");
+          type(window, "2.2300");
           type(window, "0.0005");
           assertThat(window.words()).contains("1 crankshaft on the slip");
           assertThat(new Planning(sample.job).made()).isEmpty();
           window.press("Check in");
           window.press("1 × crankshaft");
-          type(window, "2.0915");
+          type(window, "2.2315");
           assertThat(window.words()).contains("NOT within", "Do not take it home");
           assertThat(new Planning(sample.job).made())
-              .containsExactly(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0915 in"));
+              .containsExactly(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2315 in"));
           return window;
         });
   }

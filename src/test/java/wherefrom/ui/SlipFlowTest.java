@@ -45,7 +45,7 @@ class SlipFlowTest {
               return shown;
             });
     settle();
-    assertThat(window.equipment.printedFiles).containsExactly("Barn V8: machine shop, visit 1");
+    assertThat(window.equipment.printedFiles).containsExactly("Launch V8: machine shop, visit 1");
     assertThat(window.equipment.reported).hasSize(1);
     assertThat(Files.exists(Path.of(window.equipment.reported.get(0).toString()))).isFalse();
     assertThat(words(window)).contains("The slip is printed");

@@ -36,7 +36,7 @@ class TorqueFlowTest {
     OpenJob opened =
         shelf.create(
             new Shelf.NewJob(
-                "Barn V8",
+                "Launch V8",
                 ReadyLayouts.find("v8-odd-even").orElseThrow(),
                 PartKind.alwaysOn(),
                 UnitSystem.INCH));

@@ -18,7 +18,7 @@ class TypedCodeFlowTest {
   private final String typed = TagCode.find(digits).orElseThrow().typed().replace(" ", "");
 
   private SampleWindow takingApart() {
-    PaperShelf shelf = new PaperShelf().put("barn", sample.job).share("Grey six", typed);
+    PaperShelf shelf = new PaperShelf().put("launch", sample.job).share("Grey six", typed);
     SampleWindow window = new SampleWindow(96, 100, shelf);
     window.shell.desk().open(sample.job);
     window.shell.desk().navigator().show(ScreenId.TAKE_APART);

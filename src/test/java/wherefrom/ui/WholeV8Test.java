@@ -66,7 +66,7 @@ class WholeV8Test {
     otherTag = new TagCode(TagType.PART, other.state().engine(), 9, 1).digits();
     other.close();
     window = new ScannedWindow(shelf);
-    job = shelf.create(begun("Barn V8"));
+    job = shelf.create(begun("Launch V8"));
     window.open(job);
   }
 

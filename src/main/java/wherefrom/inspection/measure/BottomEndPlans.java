@@ -36,7 +36,7 @@ final class BottomEndPlans {
               .how("Each ring squared in its own bore with a piston.")
               .between(0.02, 5)
               .source(Sources.RING_TIP),
-          flatness(Feature.HEAD, "head-flatness", "Head: six lines", Sources.REPAIR_MANUAL),
+          flatness(Feature.HEAD, "head-flatness", "Head: six lines", Sources.TM_549),
           flatness(Feature.DECK, "deck-flatness", "Deck: six lines", Sources.TM_300),
           ReadingPlan.of(Feature.CRANK, "crank-bow", "Crank bow", Shape.HALF)
               .at("swing", "Dial at the centre main, crank in V-blocks, one turn")

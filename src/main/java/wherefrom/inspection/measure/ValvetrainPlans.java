@@ -15,7 +15,7 @@ final class ValvetrainPlans {
               .at("middle", "Middle of the rod: dial or feeler, rod turned once")
               .how("Roll it on a plate; the largest feeler that goes under, or the dial's swing.")
               .between(0, 3)
-              .source(Sources.OVERHAUL_ARTICLE),
+              .source(Sources.OVERHAUL_MANUAL),
           ReadingPlan.of(PartKind.PUSHROD, "pushrod-length", "Pushrod length", Shape.VALUE)
               .at("length", "End to end over the balls")
               .how("Calliper, rod held straight between the jaws.")
@@ -24,7 +24,7 @@ final class ValvetrainPlans {
               .at("crown", "Middle of the foot above its edge")
               .how("Dial on the middle, then on the edge: the difference. Flat reads 0.")
               .between(-0.5, 0.5)
-              .source(Sources.OVERHAUL_ARTICLE),
+              .source(Sources.OVERHAUL_MANUAL),
           ReadingPlan.of(PartKind.LIFTER, "lifter-diameter", "Lifter diameter", Shape.SPREAD)
               .at("top-a", "Near the top")
               .at("top-b", "Near the top, turned by 90°")
@@ -75,7 +75,7 @@ final class ValvetrainPlans {
               .at(new Station("load", "Load at the height that the manual names", Dimension.FORCE))
               .how("Scale and stop at that height; write the height into the note.")
               .between(20, 4000)
-              .source(Sources.TM_644),
+              .source(Sources.TM_247_SPRINGS),
           ReadingPlan.of(Feature.CAMSHAFT, "cam-end-play", "Cam end play", Shape.VALUE)
               .at("play", "Dial on the cam's nose, pushed to and fro")
               .between(0, 2),

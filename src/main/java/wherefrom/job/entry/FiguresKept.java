@@ -9,7 +9,7 @@ import java.util.TreeMap;
  *
  * @param sheet such as {@code plan-now} or {@code working-compression-ratio}
  * @param name the person's name for it; empty with no figures where the sheet was thrown away
- * @param figures as typed, by the input's key: {@code 4.030 in±0.0005 in max}
+ * @param figures as typed, by the input's key: {@code 3.900 in±0.0005 in max}
  */
 public record FiguresKept(String sheet, String name, Map<String, String> figures)
     implements JobEntry {

@@ -34,7 +34,7 @@ public record ShopVisit(int number, Instant sent, List<Sent> parts, List<Line> l
       return Math.max(0, line.count() - back);
     }
 
-    /** {@code 4.0400 in, within 0.0005 in}; empty where no size was asked for. */
+    /** {@code 3.9100 in, within 0.0005 in}; empty where no size was asked for. */
     public Optional<String> target() {
       if (line.target().isEmpty()) {
         return Optional.empty();

@@ -50,7 +50,7 @@ final class CrankRules {
                   ALL,
                   SHELLS,
                   "One bearing has failed: all rod and main bearings are replaced.")
-              .from(Sources.TM_237)
+              .from(Sources.TM_237_BEARINGS)
               .leadsTo(ChangeKind.DEBRIS_LOOSE),
           Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
               .first("journals", ALL, SHELLS, "Did it reach the bearings? Look at every journal.")

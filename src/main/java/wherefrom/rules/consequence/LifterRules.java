@@ -36,13 +36,13 @@ final class LifterRules {
                   HERE,
                   LIFTERS,
                   "A used flat lifter goes back to the very lobe it came from, or not at all.")
-              .from(Sources.OVERHAUL_ARTICLE)
+              .from(Sources.OVERHAUL_MANUAL)
               .later(
                   "crown",
                   HERE,
                   LIFTERS,
                   "See that the foot is still domed: two feet together rock, or measure the crown.")
-              .from(Sources.OVERHAUL_ARTICLE)
+              .from(Sources.OVERHAUL_MANUAL)
               .after("spin", "See that the lifter spins when the engine is turned."),
           Rule.of("R2", "Foot of a flat lifter worn", FOOT_WORN)
               .only(Setting::isFlat)
@@ -52,7 +52,7 @@ final class LifterRules {
                   LIFTERS,
                   "The foot of this flat lifter is worn: on any lobe it would wear the lobe down."
                       + " It must be new.")
-              .from(Sources.OVERHAUL_ARTICLE)
+              .from(Sources.OVERHAUL_MANUAL)
               .after("worn-foot-lobe", "Look at the lobe that the worn lifter ran on."),
           Rule.of("R3", "Slot of a flat lifter unknown", SLOT_UNKNOWN)
               .only(Setting::isFlat)

@@ -97,7 +97,7 @@ final class ValvetrainRules {
                   ROCKERS,
                   "A pressed stud that has moved: oversize stud, or ream and tap for a screwed"
                       + " one.")
-              .from(Sources.OVERHAUL_ARTICLE)
+              .from(Sources.OVERHAUL_MANUAL)
               .buy("new-stud", Count.PER_VALVE, "rocker studs")
               .work("stud-work", Count.PER_VALVE, "rocker stud bores reamed or tapped")
               .first("stud", HERE, ROCKERS, "See that the stud is repaired.")

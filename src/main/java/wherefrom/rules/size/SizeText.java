@@ -13,7 +13,7 @@ import wherefrom.quantity.Unit;
 
 /**
  * Reads a size as it is written on slips and boxes: {@code 0.010 in}, {@code 0.010 in under},
- * {@code ten under}, {@code standard}, or a whole diameter such as {@code 4.0300 in}.
+ * {@code ten under}, {@code standard}, or a whole diameter such as {@code 3.9000 in}.
  */
 public final class SizeText {
   /** No journal or bore is thinner, and no step is near it: the reading plans' lower bound. */

@@ -176,7 +176,7 @@ final class FigureModel {
     return typed.charAt(typed.length() - 1) == '.' ? typed + "0" : typed.toString();
   }
 
-  /** A kept figure as shown: {@code 4.030 in ± 0.001 in at most}. */
+  /** A kept figure as shown: {@code 3.900 in ± 0.001 in at most}. */
   static String shown(String text) {
     return text.replace("±", " ± ").replace(AT_MOST, " at most").replace("-", "−");
   }

@@ -208,7 +208,7 @@ final class PlanModel {
         .orElseGet(() -> Cell.of(column.isNotKnown(key) ? "not known" : ""));
   }
 
-  /** {@code 0.0425 ± 0.0033 in}: the unit once. */
+  /** {@code 0.0416 ± 0.0033 in}: the unit once. */
   static String brief(ResultValue value) {
     return value.text().replace(" " + value.unit().symbol() + " ± ", " ± ");
   }

@@ -22,7 +22,7 @@ record Wanted(ShopWork kind, String work, String size, String within, String uni
     return new Wanted(kind, work, "", "", "");
   }
 
-  /** {@code grind to 4.0200 in, within 0.0005 in}. */
+  /** {@code grind to 3.8900 in, within 0.0005 in}. */
   String words() {
     String target = size.isEmpty() ? "" : " " + size + " " + unit;
     String limit = within.isEmpty() ? "" : ", within " + within + " " + unit;

@@ -36,13 +36,13 @@ class PlausibilityTest {
 
   @ParameterizedTest
   @CsvSource({
-    "bore, 4.0010, 4.0210, 4.0080",
-    "rod-journal, 2.0990, 2.0790, 2.0960",
-    "main-journal, 2.4490, 2.4690, 2.4480",
+    "bore, 3.8710, 3.8910, 3.8780",
+    "rod-journal, 2.2400, 2.2200, 2.2370",
+    "main-journal, 2.6100, 2.6300, 2.6090",
     "lifter-diameter, 0.8420, 0.8220, 0.8400",
     "stem-diameter, 0.3410, 0.3310, 0.3390",
     "rod-shell-wall, 0.0620, 0.0720, 0.0610",
-    "main-housing, 2.6400, 2.6600, 2.6410"
+    "main-housing, 2.8010, 2.8210, 2.8020"
   })
   void oneReadingFarFromItsSistersIsAskedBack(String key, String size, String slip, String worn) {
     ReadingPlan plan = plan(key);
@@ -65,8 +65,8 @@ class PlausibilityTest {
   @Test
   void twoReadingsAloneSayNothingOfEachOther() {
     ReadingPlan plan = plan("bore");
-    assertThat(Plausibility.askSisters(plan, samples(plan, "4.0010", "4.0210"))).isEmpty();
-    assertThat(Plausibility.askSisters(plan, samples(plan, "4.0010", "4.0210", "4.0010")))
+    assertThat(Plausibility.askSisters(plan, samples(plan, "3.8710", "3.8910"))).isEmpty();
+    assertThat(Plausibility.askSisters(plan, samples(plan, "3.8710", "3.8910", "3.8710")))
         .hasSize(1);
   }
 
@@ -79,9 +79,9 @@ class PlausibilityTest {
   @Test
   void aBoreFarFromTheOtherBoresIsAskedBack() {
     ReadingPlan plan = plan("bore");
-    double[] others = {101.6, 101.62, 101.61};
-    Sample slip = samples(plan, "4.0210").get(0);
-    Sample worn = samples(plan, "4.0070").get(0);
+    double[] others = {98.3, 98.32, 98.31};
+    Sample slip = samples(plan, "3.8910").get(0);
+    Sample worn = samples(plan, "3.8770").get(0);
     assertThat(Plausibility.ask(plan, slip, tool("0.0001"), others)).hasSize(1);
     assertThat(Plausibility.ask(plan, worn, tool("0.0001"), others)).isEmpty();
   }
@@ -97,7 +97,7 @@ class PlausibilityTest {
         new Limit(
             "bore", "taper", Optional.empty(), Optional.of(Amount.of("0.0002", Unit.INCH)), "x");
     List<Sample> samples =
-        samples(plan, "4.0005", "4.0005", "4.0005", "4.0005", "4.0005", "4.0005");
+        samples(plan, "3.8705", "3.8705", "3.8705", "3.8705", "3.8705", "3.8705");
     for (String result : List.of("taper", "out-of-round")) {
       ResultValue coarse =
           find(Results.of(plan, samples, tool("0.0005"), Optional.empty()), result);

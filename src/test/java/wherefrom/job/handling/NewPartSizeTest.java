@@ -45,7 +45,7 @@ class NewPartSizeTest {
   void shellsOfTheSizeAsCutFitWheneverTheyWereBought() {
     Part before = taken("rod-shell@R3U", "0.010 in");
     assertThat(objection(before)).isEmpty();
-    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2300 in");
     Part after = taken("rod-shell@R3L", "0.25 mm");
     for (Part shell : new Part[] {before, after}) {
       assertThat(objection(shell)).as(shell.words()).isEmpty();
@@ -55,7 +55,7 @@ class NewPartSizeTest {
 
   @Test
   void aPistonTooLargeForItsBoreIsNamed() {
-    bench.bore(5, "4.0052", "4.0010");
+    bench.bore(5, "3.8752", "3.8710");
     assertThat(objection(taken("piston@B5", "0.030 in over")))
         .contains("This piston is 0.030 in over; its bore measures standard.");
   }
@@ -76,7 +76,7 @@ class NewPartSizeTest {
 
   @Test
   void theListsSizeIsTakenWhereItIsKnown() {
-    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0900 in");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2300 in");
     Part shell = taken("rod-shell@R3U", NewPart.LISTED);
     assertThat(bench.sizes().findSizeOf(shell.item()).orElseThrow().text()).startsWith("0.010");
     assertThat(refused("main-shell@M2L", NewPart.LISTED, "")).contains("knows no size");
@@ -99,7 +99,7 @@ class NewPartSizeTest {
   @Test
   void whatIsNoSizeIsRefusedAndNothingIsReplaced() {
     for (String typed :
-        new String[] {"-0.010", "0.25 in", "4.030 in", "ten feet", "big", "0.010 lb"}) {
+        new String[] {"-0.010", "0.25 in", "3.900 in", "ten feet", "big", "0.010 lb"}) {
       assertThat(refused("rod-shell@R3U", typed, ""))
           .as(typed)
           .contains("is no size of such a part");

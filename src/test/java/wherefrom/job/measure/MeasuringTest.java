@@ -31,7 +31,7 @@ class MeasuringTest {
 
   @BeforeEach
   void listTools() {
-    // Resolution 0.0001 in, error and repeat 0.0001 in at most: the worked example of C18.
+    // Resolution 0.0001 in, error and repeat 0.0001 in at most: own example.
     assertThat(tools.list("mic", Dimension.LENGTH, "0.0001", "0.0001", "0.0001"))
         .isInstanceOf(Instruments.Answer.Kept.class);
     tools.list("calliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
@@ -87,7 +87,7 @@ class MeasuringTest {
     assertThat(Math.round(budget.combined())).isEqualTo(32);
   }
 
-  /** Worked by hand from the tool's card: 0.0000925 in for one micrometer reading at 2.449 in. */
+  /** Worked by hand from the tool's card: 0.0000933 in for one micrometer reading at 2.610 in. */
   @Test
   void oneMicrometerReadingHasTheUncertaintyOfItsCard() {
     MeasuredResult result =
@@ -97,13 +97,13 @@ class MeasuringTest {
                 "main-journal",
                 "mic",
                 "front-vertical",
-                "2.4490",
+                "2.6100",
                 "front-horizontal",
-                "2.4490",
+                "2.6100",
                 "rear-vertical",
-                "2.4490",
+                "2.6100",
                 "rear-horizontal",
-                "2.4485"));
+                "2.6095"));
     assertThat(
             result
                 .samples()
@@ -112,21 +112,21 @@ class MeasuringTest {
                 .standardUncertainty()
                 .orElseThrow()
                 .in(Unit.INCH))
-        .isCloseTo(0.0000925, within(0.0000001));
+        .isCloseTo(0.0000933, within(0.0000001));
     assertThat(value(result, "out-of-round")).isCloseTo(0.0005, within(1e-9));
     assertThat(value(result, "taper")).isCloseTo(0.0005, within(1e-9));
     assertThat(result.findValue("wear")).isEmpty();
   }
 
-  /** Levels 4.0052/4.0038/4.0012 across, 4.0030/4.0024/4.0010 along, on 4.0000 in. */
+  /** Levels 3.8752/3.8738/3.8712 across, 3.8730/3.8724/3.8710 along, on 3.8700 in. */
   @Test
   void aBoreIsWorkedOutFromThreeLevelsAndTwoWays() {
-    tools.size("bore", "4.0000", "this engine's manual, p. 3");
+    tools.size("bore", "3.8700", "this engine's manual, p. 3");
     MeasuredResult result = kept(bore("B3"));
     assertThat(value(result, "out-of-round")).isCloseTo(0.0022, within(1e-9));
     assertThat(value(result, "taper")).isCloseTo(0.0040, within(1e-9));
     assertThat(value(result, "wear")).isCloseTo(0.0052, within(1e-9));
-    assertThat(value(result, "clean-up")).isCloseTo(4.0104, within(1e-9));
+    assertThat(value(result, "clean-up")).isCloseTo(3.8804, within(1e-9));
     // Taken as worn on one side, 0.010 in over does not clean up: the next is 0.020 in.
     assertThat(value(result, "oversize")).isCloseTo(0.020, within(1e-9));
   }
@@ -137,17 +137,17 @@ class MeasuringTest {
         "bore",
         "mic",
         "thrust-top",
-        "4.0052",
+        "3.8752",
         "thrust-middle",
-        "4.0038",
+        "3.8738",
         "thrust-bottom",
-        "4.0012",
+        "3.8712",
         "axial-top",
-        "4.0030",
+        "3.8730",
         "axial-middle",
-        "4.0024",
+        "3.8724",
         "axial-bottom",
-        "4.0010");
+        "3.8710");
   }
 
   /** TM 5-4210-229-14&P, 6-19: lift 0.2935 in, wear limit 0.020 in, so at least 0.2735 in. */
@@ -236,7 +236,7 @@ class MeasuringTest {
                     "main-journal",
                     "mic",
                     "front-vertical",
-                    "2.449 mm")))
+                    "2.610 mm")))
         .containsExactly(Question.Kind.UNIT_SLIP);
   }
 
@@ -341,7 +341,7 @@ class MeasuringTest {
 
   @Test
   void thePistonsOnTheShoppingListGetTheNextStepOnlyWhenEveryBoreToBeBoredIsMeasured() {
-    tools.size("bore", "4.0000", "this engine's manual, p. 3");
+    tools.size("bore", "3.8700", "this engine's manual, p. 3");
     for (int at = 1; at <= 8; at++) {
       new Planning(bench.job)
           .plan(

@@ -53,11 +53,11 @@ class JobChartsTest {
             .filter(column -> column.value().isPresent())
             .map(column -> column.value().getAsDouble())
             .toList();
-    // Front: 2.6400 − 2·0.0945 − journal; rear: 2.6400 − 2·0.0946 − journal.
-    assertThat(values.get(0)).isCloseTo(2.6400 - 0.1890 - 2.4490, within(1e-9));
-    assertThat(values.get(1)).isCloseTo(2.6400 - 0.1890 - 2.4489, within(1e-9));
-    assertThat(values.get(2)).isCloseTo(2.6400 - 0.1890 - 2.4491, within(1e-9));
-    assertThat(values.get(3)).isCloseTo(2.6400 - 0.1892 - 2.4476, within(1e-9));
+    // Front: 2.8010 − 2·0.0945 − journal; rear: 2.8010 − 2·0.0946 − journal.
+    assertThat(values.get(0)).isCloseTo(2.8010 - 0.1890 - 2.6100, within(1e-9));
+    assertThat(values.get(1)).isCloseTo(2.8010 - 0.1890 - 2.6099, within(1e-9));
+    assertThat(values.get(2)).isCloseTo(2.8010 - 0.1890 - 2.6101, within(1e-9));
+    assertThat(values.get(3)).isCloseTo(2.8010 - 0.1892 - 2.6086, within(1e-9));
     assertThat(chart.columns().get(0).verdict()).isEqualTo("no limit");
     assertThat(chart.columns().get(1).high())
         .isGreaterThan(chart.columns().get(1).value().orElseThrow());

@@ -10,10 +10,10 @@ public final class NumbersSample {
   /** How things are now. */
   public static Map<String, String> figures() {
     Map<String, String> figures = new LinkedHashMap<>();
-    figures.put("bore", "4.000 in±0.0005 in");
-    figures.put("stroke", "3.500 in");
-    figures.put("chamber", "72 cc±0.5 cc");
-    figures.put("gasket-bore", "4.100 in");
+    figures.put("bore", "3.870 in±0.0005 in");
+    figures.put("stroke", "3.310 in");
+    figures.put("chamber", "63 cc±0.5 cc");
+    figures.put("gasket-bore", "3.970 in");
     figures.put("gasket-thickness", "0.040 in±0.001 in max");
     figures.put("deck", "0.025 in±0.001 in");
     figures.put("piston-volume", "6 cc±0.3 cc");

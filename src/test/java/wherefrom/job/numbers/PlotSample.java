@@ -24,9 +24,9 @@ public final class PlotSample {
     PlotSample plots = new PlotSample();
     new Instruments(plots.sample.job)
         .list("MIC 2-3", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
-    plots.bearing("main", "M1", "2.4490", "2.4489", "2.4488", "2.4487");
-    plots.bearing("main", "M2", "2.4491", "2.4491", "2.4476", "2.4476");
-    plots.bearing("rod", "B3", "2.0990", "2.0990", "2.0989", "2.0989");
+    plots.bearing("main", "M1", "2.6100", "2.6099", "2.6098", "2.6097");
+    plots.bearing("main", "M2", "2.6101", "2.6101", "2.6086", "2.6086");
+    plots.bearing("rod", "B3", "2.2400", "2.2400", "2.2399", "2.2399");
     plots.bore();
     plots.studs();
     plots.pushrods();
@@ -55,13 +55,13 @@ public final class PlotSample {
     }
   }
 
-  /** The housing is 0.1910 larger than 2.4490 for mains, the rear of the shells 0.0001 thicker. */
+  /** The housing is 0.1910 larger than 2.6100 for mains, the rear of the shells 0.0001 thicker. */
   private void bearing(String kind, String where, String... journal) {
     boolean main = kind.equals("main");
     Feature around = main ? Feature.MAIN_HOUSING : Feature.ROD_HOUSING;
     Feature inside = main ? Feature.MAIN_JOURNAL : Feature.ROD_JOURNAL;
-    String housing = main ? "2.6400" : "2.2250";
-    take(new Subject.AFeature(around, where), kind + "-housing", housing, "2.64", "2.64");
+    String housing = main ? "2.8010" : "2.3660";
+    take(new Subject.AFeature(around, where), kind + "-housing", housing, "2.801", "2.801");
     take(new Subject.AFeature(inside, where), kind + "-journal", journal);
     for (String half : List.of("U", "L")) {
       String place = kind + "-shell@" + (main ? "M" : "R") + where.substring(1) + half;
@@ -72,9 +72,9 @@ public final class PlotSample {
   }
 
   private void bore() {
-    new Instruments(sample.job).size("bore", "4.0000", "manual, page 6-3");
+    new Instruments(sample.job).size("bore", "3.8700", "manual, page 6-3");
     Subject bore = new Subject.AFeature(Feature.BORE, "B1");
-    take(bore, "bore", "4.0052", "4.0038", "4.0012", "4.0030", "4.0024", "4.0010");
+    take(bore, "bore", "3.8752", "3.8738", "3.8712", "3.8730", "3.8724", "3.8710");
   }
 
   private void studs() {

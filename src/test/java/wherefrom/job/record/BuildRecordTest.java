@@ -55,7 +55,7 @@ class BuildRecordTest {
     bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.SUSPECT, "edge broken"));
     bench.record(new FeatureLooked("lobe@1IN", "lobe-look", Look.PASS, ""));
     bench.record(new FeatureLooked("lobe@1EX", "lobe-look", Look.PASS, ""));
-    bench.record(new NoteAdded(0, "stood in a barn"));
+    bench.record(new NoteAdded(0, "stood in a boathouse"));
     assertThat(section("Seen").rows())
         .extracting(row -> row.cells().subList(0, 4))
         .containsExactly(
@@ -63,7 +63,7 @@ class BuildRecordTest {
                 "cylinder 6, exhaust, cam lobe", "Is the lobe whole?", "suspect", "edge broken"),
             List.of("cylinder 6, exhaust, lifter", "Is the foot still domed?", "fail", "hollow"),
             List.of("2 × cam lobe", "Is the lobe whole?", "pass", ""),
-            List.of("the job", "note", "", "stood in a barn"));
+            List.of("the job", "note", "", "stood in a boathouse"));
     assertThat(section("Seen").rows())
         .extracting(RecordSection.Row::open)
         .containsExactly(true, true, false, false);
@@ -186,7 +186,7 @@ class BuildRecordTest {
       new Planning(bench.job).answer("R29:plugs-in", Look.PASS, "counted");
       new DebrisBook(bench.job).found(DebrisPlace.PAN, DebrisLook.PLASTIC, "");
       new MachineShop(bench.job).send(1, java.util.List.of(bench.item("valve@3EX")), "grind");
-      new MachineShop(bench.job).add(1, "block", 1, "bore", "4.02", "0.0005", true);
+      new MachineShop(bench.job).add(1, "block", 1, "bore", "3.89", "0.0005", true);
       new MoneyBook(bench.job).note(0, "x", "", wherefrom.job.entry.CostState.PAID, "1", 0, "");
       new Instruments(bench.job)
           .list("mic", wherefrom.quantity.Dimension.LENGTH, "0.0001", "0.0001", "0.0001");

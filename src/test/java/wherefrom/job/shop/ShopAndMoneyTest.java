@@ -44,7 +44,7 @@ class ShopAndMoneyTest {
   @Test
   void aVisitCountsItsPiecesAndSaysWhatMustNotGetLost() {
     shop.send(1, List.of(bench.item("valve@3EX"), bench.item("valve@3IN")), "grind faces 45°");
-    shop.add(1, "block", 1, "bore all eight", "4.0200", "0.0005", false);
+    shop.add(1, "block", 1, "bore all eight", "3.8900", "0.0005", false);
     shop.add(1, "main caps", 5, "stay with the block", "", "", true);
     assertThat(visit(1).pieces()).isEqualTo(8);
     assertThat(visit(1).missing()).isEqualTo(8);
@@ -58,7 +58,7 @@ class ShopAndMoneyTest {
   void partsAreCheckedInByScanByCountAndByValue() {
     bench.decide("valve@3EX", Decision.MACHINE);
     shop.send(1, List.of(bench.item("valve@3EX")), "grind");
-    shop.add(1, "block", 1, "bore all eight", "4.0200", "0.0005", false);
+    shop.add(1, "block", 1, "bore all eight", "3.8900", "0.0005", false);
     shop.add(1, "main caps", 5, "stay with the block", "", "", true);
     shop.backByScan(bench.item("valve@3EX"), "ground");
     assertThat(bench.job.state().findDecision(bench.item("valve@3EX"))).isEmpty();
@@ -68,7 +68,7 @@ class ShopAndMoneyTest {
         .isEqualTo(
             new MachineShop.Answer.Refused(
                 "1 of main caps are still there; you counted 2. Count again."));
-    MachineShop.Answer wrong = shop.backByCount(1, 1, 1, "4.0215", "");
+    MachineShop.Answer wrong = shop.backByCount(1, 1, 1, "3.8915", "");
     assertThat(((MachineShop.Answer.Done) wrong).sentence()).contains("NOT within");
     assertThat(((MachineShop.Answer.Done) wrong).good()).isFalse();
     assertThat(visit(1).missing()).isEqualTo(1);
@@ -76,7 +76,7 @@ class ShopAndMoneyTest {
 
   @Test
   void aMillimetreFigureForAnInchSizeIsNoticed() {
-    shop.add(1, "block", 1, "bore", "4.0200", "0.0005", false);
+    shop.add(1, "block", 1, "bore", "3.8900", "0.0005", false);
     MachineShop.Answer answer = shop.backByCount(1, 1, 1, "102.108 in", "");
     assertThat(((MachineShop.Answer.Refused) answer).sentence())
         .contains("mixed up")

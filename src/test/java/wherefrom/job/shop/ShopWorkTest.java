@@ -43,16 +43,16 @@ class ShopWorkTest {
 
   @Test
   void aBlockThatComesBackBoredStopsTheOldPistons() {
-    sent(ShopWork.BORE, "4.0300");
+    sent(ShopWork.BORE, "3.9000");
     assertThat(bench.bench.word("piston@B3")).isEqualTo("right place");
     assertThat(openChecks()).doesNotContain("R18");
-    back("4.0302");
+    back("3.9002");
     assertThat(bench.bench.word("piston@B3")).isEqualTo("must be new");
     assertThat(openChecks()).contains("R18");
     assertThat(bench.toBuy(PartKind.PISTON)).containsExactly("0.030 in over (thirty over)");
     assertThat(bench.planning.made())
         .extracting(change -> change.words())
-        .contains("bored, cylinder 3, bore, 4.0302 in");
+        .contains("bored, cylinder 3, bore, 3.9002 in");
   }
 
   @Test
@@ -68,25 +68,25 @@ class ShopWorkTest {
   @Test
   void aBoreOfAnotherSizeThanWantedIsBoughtForAsItCameBack() {
     sent(ShopWork.BORE, "0.030 in");
-    back("4.0341");
+    back("3.9041");
     assertThat(bench.toBuy(PartKind.PISTON))
         .containsExactly(
-            "not known: 4.0341 in lies between the usual steps: ask the machine shop what fits");
+            "not known: 3.9041 in lies between the usual steps: ask the machine shop what fits");
   }
 
   @Test
   void aStepIsTurnedIntoTheDiameterThatComesBack() {
     sent(ShopWork.GRIND_MAINS, "0.010 in");
-    assertThat(bench.shop.visits().get(0).lines().get(0).target()).contains("2.4390 in");
-    assertThat(back("2.4390")).contains("off by 0.0000 in");
+    assertThat(bench.shop.visits().get(0).lines().get(0).target()).contains("2.6000 in");
+    assertThat(back("2.6000")).contains("off by 0.0000 in");
     assertThat(bench.bench.word("main-shell@M2L")).isEqualTo("must be new");
     assertThat(bench.bench.word("rod-shell@R3U")).isEqualTo("right place");
   }
 
   @Test
   void takingBackTheCountTakesBackTheChange() {
-    sent(ShopWork.BORE, "4.0300");
-    back("4.0300");
+    sent(ShopWork.BORE, "3.9000");
+    back("3.9000");
     bench.bench.job.takeBack();
     assertThat(bench.bench.word("piston@B3")).isEqualTo("right place");
   }
@@ -157,8 +157,8 @@ class ShopWorkTest {
 
   @Test
   void aWrongLineIsRefusedWithASentence() {
-    assertThat(refused(order(ShopWork.BORE, "4.0300", "", "B9"))).contains("\"B9\" is not where");
-    assertThat(refused(order(ShopWork.GRIND_RODS, "2.0900", "", "B3")))
+    assertThat(refused(order(ShopWork.BORE, "3.9000", "", "B9"))).contains("\"B9\" is not where");
+    assertThat(refused(order(ShopWork.GRIND_RODS, "2.2300", "", "B3")))
         .isEqualTo(
             "\"grind the rod journals\" is done on all of the engine alike: leave the places out.");
     assertThat(refused(order(ShopWork.BORE, "0.25 in", ""))).contains("no size of a cylinder bore");

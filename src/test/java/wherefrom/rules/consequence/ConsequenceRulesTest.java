@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.inspection.Citations;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Places;
 
@@ -45,13 +46,18 @@ class ConsequenceRulesTest {
     }
   }
 
+  private static final String OVERHAUL =
+      "Mitsubishi Montero, Service Manual, 1998, general engine overhaul";
+
   /** Where each consequence was read; all others are common practice, no source. */
   private static final Map<String, String> SOURCES =
       Map.ofEntries(
-          Map.entry("R1:new", "a camshaft maker's tip page"),
-          Map.entry("R2:same-lobe", "an overhaul article on studs, pushrods, lifters"),
-          Map.entry("R2:crown", "an overhaul article on studs, pushrods, lifters"),
-          Map.entry("R2:new", "an overhaul article on studs, pushrods, lifters"),
+          Map.entry(
+              "R1:new",
+              "brianesser.com, \"Why must I install new lifters with my new camshaft?\", undated"),
+          Map.entry("R2:same-lobe", OVERHAUL),
+          Map.entry("R2:crown", OVERHAUL),
+          Map.entry("R2:new", OVERHAUL),
           Map.entry("R6:bearings", "TM 10-3930-673-34, 3-126"),
           Map.entry("R8:worn-mate", "TM 9-2815-225-34&P, 3-196"),
           Map.entry(
@@ -62,10 +68,12 @@ class ConsequenceRulesTest {
           Map.entry("R14:compression-ratio", "TM 9-8000, fig. 2-50"),
           Map.entry("R16:rod-all-alike", "TM 5-3805-262-34, 4-24"),
           Map.entry("R16:main-all-alike", "TM 5-3805-262-34, 4-24"),
-          Map.entry("R22:new", "TM 9-2815-237-34"),
+          Map.entry("R22:new", "TM 9-2815-237-34, bearings, before 2-11"),
           Map.entry("R23:align-bore", "TM 9-2815-256-24, 3-180"),
-          Map.entry("R26:repair", "an overhaul article on studs, pushrods, lifters"),
-          Map.entry("R36:roller-condition", "a guide to the reuse of roller lifters"));
+          Map.entry("R26:repair", OVERHAUL),
+          Map.entry(
+              "R36:roller-condition",
+              "\"Guidelines for Reusable Parts: Lifters\" (scribd.com, 553560845), undated"));
 
   @Test
   void aBookStandsBesideWhatItSaysAndBesideNothingElse() {
@@ -82,6 +90,7 @@ class ConsequenceRulesTest {
       }
     }
     assertThat(met).containsAll(SOURCES.keySet());
+    assertThat(SOURCES.values()).allMatch(Citations::canBeFound);
   }
 
   /** What must be new by size or sort stops new parts of before; all else by wear alone. */

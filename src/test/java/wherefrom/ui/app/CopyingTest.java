@@ -44,10 +44,10 @@ class CopyingTest {
   void begin() throws IOException {
     shelf = new FileShelf(folder.resolve("shop"), clock, () -> 7);
     stick = Files.createDirectories(folder.resolve("stick"));
-    job = folder.resolve("shop/barn");
+    job = folder.resolve("shop/launch");
     NewJob begun =
         new NewJob(
-            "Barn V8",
+            "Launch V8",
             ReadyLayouts.find("v8-odd-even").orElseThrow(),
             PartKind.alwaysOn(),
             UnitSystem.INCH);
@@ -112,10 +112,11 @@ class CopyingTest {
 
   /** The copy is there and is the job to the byte. */
   private void isCopied() throws IOException {
-    assertThat(stick.resolve("barn")).isDirectory();
+    assertThat(stick.resolve("launch")).isDirectory();
     try (Stream<Path> files = Files.list(job)) {
       for (Path file : files.filter(each -> each.toString().endsWith(".jsonl")).toList()) {
-        assertThat(stick.resolve("barn").resolve(file.getFileName())).hasSameBinaryContentAs(file);
+        assertThat(stick.resolve("launch").resolve(file.getFileName()))
+            .hasSameBinaryContentAs(file);
       }
     }
     assertThat(files(stick)).isNotEmpty();
@@ -145,7 +146,7 @@ class CopyingTest {
     SampleWindow window = window();
     leave(window);
     readTheList(window);
-    assertThat(words(window)).contains("Barn V8", "Not copied yet.");
+    assertThat(words(window)).contains("Launch V8", "Not copied yet.");
     assertThat(files(stick)).isEmpty();
     in(window, () -> waiting.remove(waiting.size() - 1).run());
     isCopied();
@@ -205,10 +206,10 @@ class CopyingTest {
     in(window, () -> window.shell.desk().getJob().record(new NoteAdded(2, "a nick")));
     clock.pass(Duration.ofDays(-365));
     in(window, window.shell::idle);
-    assertThat(Files.size(stick.resolve("barn/logbook-0001.jsonl"))).isLessThan(size());
+    assertThat(Files.size(stick.resolve("launch/logbook-0001.jsonl"))).isLessThan(size());
     idleAfter(window, Duration.ofMinutes(2));
     isCopied();
-    assertThat(Files.size(stick.resolve("barn/logbook-0001.jsonl"))).isEqualTo(size());
+    assertThat(Files.size(stick.resolve("launch/logbook-0001.jsonl"))).isEqualTo(size());
   }
 
   private long size() throws IOException {
@@ -323,7 +324,7 @@ class CopyingTest {
 
   @Test
   void somethingElseOfThatNameOnTheStickIsLeftAlone() throws IOException {
-    Path other = Files.writeString(stick.resolve("barn"), "not a job");
+    Path other = Files.writeString(stick.resolve("launch"), "not a job");
     SampleWindow window = window();
     leave(window);
     assertThat(other).hasContent("not a job");

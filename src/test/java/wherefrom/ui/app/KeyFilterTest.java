@@ -104,10 +104,10 @@ class KeyFilterTest {
           SampleWindow window = new SampleWindow(96, 100);
           Desk desk = window.shell.desk();
           desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", done::add));
-          type(window, "Barn V8x\b\r", PERSON_NANOS);
+          type(window, "Launch V8x\b\r", PERSON_NANOS);
           return 0;
         });
-    assertThat(done).containsExactly("Barn V8");
+    assertThat(done).containsExactly("Launch V8");
   }
 
   @Test
@@ -119,13 +119,13 @@ class KeyFilterTest {
               SampleWindow window = new SampleWindow(96, 100);
               Desk desk = window.shell.desk();
               desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
-              type(window, "Barn", PERSON_NANOS);
+              type(window, "Launch", PERSON_NANOS);
               window.nanos.addAndGet(3_000_000_000L);
               type(window, tag + "\r", SCANNER_NANOS);
               window.layOut();
               return window.words();
             });
-    assertThat(shown).contains("Barn_").doesNotContain(tag.substring(0, 8));
+    assertThat(shown).contains("Launch_").doesNotContain(tag.substring(0, 8));
   }
 
   @Test
@@ -135,7 +135,7 @@ class KeyFilterTest {
           SampleWindow window = new SampleWindow(96, 100);
           Desk desk = window.shell.desk();
           desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
-          type(window, "Barn V8, 2nd engine", FAST_PERSON_NANOS);
+          type(window, "Launch V8, 2nd engine", FAST_PERSON_NANOS);
           assertThat(window.words()).contains("2nd engine");
           desk.navigator().back();
           type(window, "\r", FAST_PERSON_NANOS);
@@ -152,7 +152,7 @@ class KeyFilterTest {
           Desk desk = window.shell.desk();
           ScanScreen below = scanScreen(window);
           desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
-          type(window, "Barn engine", FAST_PERSON_NANOS);
+          type(window, "Launch engine", FAST_PERSON_NANOS);
           desk.navigator().back();
           type(window, "\r", FAST_PERSON_NANOS);
           assertThat(below.scans).isEmpty();

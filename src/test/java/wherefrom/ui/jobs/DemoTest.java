@@ -104,7 +104,7 @@ class DemoTest {
           .satisfies(visit -> assertThat(visit.missing()).isEqualTo(6));
       Budget budget = new MoneyBook(job).budget();
       assertThat(budget.left().cents()).isBetween(1L, budget.limit().cents() / 20);
-      assertThat(new PlanBook(job).text(0, "bore")).isEqualTo("4.000in");
+      assertThat(new PlanBook(job).text(0, "bore")).isEqualTo("3.870in");
     }
   }
 

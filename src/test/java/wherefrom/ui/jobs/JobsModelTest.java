@@ -17,10 +17,10 @@ class JobsModelTest {
   @Test
   void aJobSaysWhenItWasLeftWhatWasDoneLastAndWhatComesNext() {
     Clock later = Clock.offset(SampleJob.CLOCK, Duration.ofDays(140));
-    PaperShelf shelf = new PaperShelf().put("barn", SampleJob.apart().job);
+    PaperShelf shelf = new PaperShelf().put("launch", SampleJob.apart().job);
     List<JobsModel.Line> lines = new JobsModel(later, NO_COPIES).lines(shelf.list());
     assertThat(lines).hasSize(1);
-    assertThat(lines.get(0).name()).isEqualTo("Barn V8");
+    assertThat(lines.get(0).name()).isEqualTo("Launch V8");
     assertThat(lines.get(0).lines().get(0)).contains("4 May 2026, 140 days ago");
     assertThat(lines.get(0).lines().get(1)).isEqualTo("Put together. Still missing: 74.");
   }

@@ -28,12 +28,12 @@ class ReadingsModelTest {
 
   @Test
   void readingsAreTakenOneAtATimeAndWorkedOutAtTheEnd() {
-    assertThat(model.enter("2.4490 in")).isEmpty();
+    assertThat(model.enter("2.6100 in")).isEmpty();
     assertThat(station()).isEqualTo("front-horizontal");
-    model.enter("2.4486 in");
+    model.enter("2.6096 in");
     assertThat(model.result().orElseThrow().judgements()).isEmpty();
-    model.enter("62.204 mm");
-    model.enter("2,4487 in");
+    model.enter("66.293 mm");
+    model.enter("2,6097 in");
     assertThat(station()).isEqualTo("none");
     assertThat(model.result().orElseThrow().isWhole()).isTrue();
     assertThat(model.result().orElseThrow().findValue("out-of-round")).isPresent();
@@ -45,8 +45,8 @@ class ReadingsModelTest {
 
   @Test
   void whatWasReadIsThereAfterLeavingHalfWay() {
-    model.enter("2.4490 in");
-    model.enter("2.4486 in");
+    model.enter("2.6100 in");
+    model.enter("2.6096 in");
     model = new ReadingsModel(sample.job, JOURNAL, "main-journal");
     assertThat(model.count()).isEqualTo("Reading 3 of 4");
     assertThat(model.tool()).isPresent();
@@ -54,31 +54,31 @@ class ReadingsModelTest {
 
   @Test
   void eachReadingCanBeTakenBack() {
-    model.enter("2.4490 in");
-    model.enter("2.4486 in");
+    model.enter("2.6100 in");
+    model.enter("2.6096 in");
     sample.job.takeBack();
     assertThat(station()).isEqualTo("front-horizontal");
   }
 
   @Test
   void aRepeatIsKeptBesideTheFirst() {
-    model.enter("2.4490 in");
+    model.enter("2.6100 in");
     model.again(model.lastRead().orElseThrow());
-    model.enter("2.4491 in");
-    assertThat(model.read(model.plan().stations().get(0))).isEqualTo("2.4490 in; 2.4491 in");
+    model.enter("2.6101 in");
+    assertThat(model.read(model.plan().stations().get(0))).isEqualTo("2.6100 in; 2.6101 in");
     assertThat(station()).isEqualTo("front-horizontal");
   }
 
   @Test
   void aSlipOfTheUnitIsAskedAndCanBeTakenAsMeant() {
-    assertThat(model.enter("62.20 in")).isEmpty();
+    assertThat(model.enter("66.29 in")).isEmpty();
     assertThat(model.questions())
         .extracting(Question::kind)
         .containsExactly(Question.Kind.UNIT_SLIP);
     assertThat(model.result()).isEmpty();
-    assertThat(model.meant()).contains("62.20 mm");
+    assertThat(model.meant()).contains("66.29 mm");
     assertThat(model.takeMeant()).isEmpty();
-    assertThat(model.read(model.plan().stations().get(0))).isEqualTo("62.20 mm");
+    assertThat(model.read(model.plan().stations().get(0))).isEqualTo("66.29 mm");
     assertThat(model.result().orElseThrow().confirmed()).isFalse();
   }
 
@@ -91,7 +91,7 @@ class ReadingsModelTest {
     model.enter("9.0 in");
     model.confirm();
     assertThat(station()).isEqualTo("front-horizontal");
-    assertThat(model.enter("2.4490 in")).isEmpty();
+    assertThat(model.enter("2.6100 in")).isEmpty();
     assertThat(model.questions()).isEmpty();
     assertThat(model.result().orElseThrow().confirmed()).isTrue();
   }
@@ -99,11 +99,11 @@ class ReadingsModelTest {
   @Test
   void measuringAnewDoesNotMixOldAndNew() {
     for (int at = 0; at < 4; at++) {
-      model.enter("2.4490 in");
+      model.enter("2.6100 in");
     }
     model.startAnew();
     assertThat(model.count()).isEqualTo("Reading 1 of 4");
-    model.enter("2.4390 in");
+    model.enter("2.6000 in");
     assertThat(model.count()).isEqualTo("Reading 2 of 4");
     sample.job.takeBack();
     assertThat(model.result().orElseThrow().isWhole()).isTrue();
@@ -111,8 +111,8 @@ class ReadingsModelTest {
 
   @Test
   void whatCannotBeReadIsToldAndNothingIsLost() {
-    model.enter("2.4490 in");
-    assertThat(model.enter("2.4.4 in")).isNotEmpty();
+    model.enter("2.6100 in");
+    assertThat(model.enter("2.6.1 in")).isNotEmpty();
     assertThat(model.count()).isEqualTo("Reading 2 of 4");
   }
 }

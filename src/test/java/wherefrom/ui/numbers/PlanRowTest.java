@@ -9,26 +9,26 @@ class PlanRowTest {
 
   @Test
   void aUnitThatAllFiguresShareStandsOnceInTheName() {
-    PlanModel.Row row = row("Head cut", "0.0000 in", "0.0425 ± 0.0040 in", "");
+    PlanModel.Row row = row("Head cut", "0.0000 in", "0.0416 ± 0.0040 in", "");
 
     assertThat(row.name()).isEqualTo("Head cut, in");
-    assertThat(words(row)).containsExactly("0.0000", "0.0425 ± 0.0040", "");
+    assertThat(words(row)).containsExactly("0.0000", "0.0416 ± 0.0040", "");
   }
 
   @Test
   void unlikeUnitsStayWithTheirFigures() {
-    PlanModel.Row row = row("Head cut", "0.0425 in", "1.08 mm");
+    PlanModel.Row row = row("Head cut", "0.0416 in", "1.06 mm");
 
     assertThat(row.name()).isEqualTo("Head cut");
-    assertThat(words(row)).containsExactly("0.0425 in", "1.08 mm");
+    assertThat(words(row)).containsExactly("0.0416 in", "1.06 mm");
   }
 
   @Test
   void aFigureWithoutUnitGivesNone() {
-    PlanModel.Row row = row("Ratio", "8.851 ± 0.054", "9.5000");
+    PlanModel.Row row = row("Ratio", "8.787 ± 0.059", "9.5000");
 
     assertThat(row.name()).isEqualTo("Ratio");
-    assertThat(words(row)).containsExactly("8.851 ± 0.054", "9.5000");
+    assertThat(words(row)).containsExactly("8.787 ± 0.059", "9.5000");
   }
 
   private static PlanModel.Row row(String name, String... words) {

@@ -35,7 +35,7 @@ public final class SampleJob {
 
   private SampleJob(Layout layout, Set<PartKind> kinds) {
     logbook.append(
-        CLOCK.instant(), JobOpened.of("Barn V8", ENGINE, layout, kinds, UnitSystem.INCH));
+        CLOCK.instant(), JobOpened.of("Launch V8", ENGINE, layout, kinds, UnitSystem.INCH));
     job = new OpenJob(logbook, CLOCK);
   }
 

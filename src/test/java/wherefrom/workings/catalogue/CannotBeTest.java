@@ -19,7 +19,7 @@ import wherefrom.workings.plan.PlanInputs;
 /** Results that cannot be are refused, parts that would touch are named, odd figures asked back. */
 class CannotBeTest {
   private static final String SPACE =
-      "bore=4in stroke=3.5in gasket-bore=4.1in gasket-thickness=0.040in piston-volume=6cc ";
+      "bore=3.87in stroke=3.31in gasket-bore=3.97in gasket-thickness=0.040in piston-volume=6cc ";
 
   private static Result result(String working, String inputs) {
     return Ask.result(working, inputs.replace("SPACE ", SPACE).split(" "));
@@ -30,11 +30,11 @@ class CannotBeTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "compression-ratio|PISTON_TO_HEAD|SPACE chamber=72cc deck=|-0.0400in|-0.0399in",
+        "compression-ratio|PISTON_TO_HEAD|SPACE chamber=63cc deck=|-0.0400in|-0.0399in",
         "chamber-for-ratio|PISTON_TO_HEAD|SPACE target=9 deck=|-0.0400in|-0.0399in",
-        "ratio-after-cut|PISTON_TO_HEAD|SPACE chamber=72cc deck=0in head-cut=0in"
+        "ratio-after-cut|PISTON_TO_HEAD|SPACE chamber=63cc deck=0in head-cut=0in"
             + " opening=0.165cc/thou deck-cut=|0.0400in|0.0399in",
-        "deck-cut|PISTON_TO_HEAD|SPACE chamber=72cc deck=0.025in target=|10.3|10.1",
+        "deck-cut|PISTON_TO_HEAD|SPACE chamber=63cc deck=0.025in target=|10.3|10.1",
         "coil-bind|COIL_BIND|installed-height=1.7in solid-height=1.2in lift=|0.5001in|0.4999in",
         "retainer-to-seal|RETAINER_TO_SEAL|seal-gap=0.5in lift=|0.5in|0.4999in",
         "piston-to-valve|PISTON_TO_INTAKE|clearance-now=0.1in valve-tilt=0deg crown=flat"
@@ -59,7 +59,7 @@ class CannotBeTest {
         "strip-width|clearance|strand=0.010in clearance=0.008in",
         "spring-loads|lift|rate=200lbf/in load=90lb at-height=1.7in installed-height=1.7in"
             + " lift=1.7in",
-        "compression-ratio|crevice-gap|SPACE chamber=72cc deck=0in crevice-gap=60mm"
+        "compression-ratio|crevice-gap|SPACE chamber=63cc deck=0in crevice-gap=60mm"
             + " crevice-height=8mm"
       })
   void whatCannotBeIsRefused(String working, String field, String inputs) {
@@ -71,11 +71,11 @@ class CannotBeTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "swept-volume|unusual-bore|stroke=3.5in cylinders=8 bore=|4mm|4in|Was it 4 in?",
-        "compression-ratio|unusual-deck|SPACE chamber=72cc deck=|0.5in|0.5mm|Was it 0.5 mm?",
+        "swept-volume|unusual-bore|stroke=3.31in cylinders=8 bore=|3.87mm|3.87in|Was it 3.87 in?",
+        "compression-ratio|unusual-deck|SPACE chamber=63cc deck=|0.5in|0.5mm|Was it 0.5 mm?",
         "compression-ratio|unusual-chamber|SPACE deck=0in chamber=|700cc|70cc|3 cc to 300 cc",
         "compression-ratio|unusual-ratio|SPACE deck=0in chamber=|30cc|70cc|petrol engines have 5 to 14",
-        "oil-clearance-bore|clearance-wide|journal=2.1in inside=|2.1200in|2.1020in|0.001 in per in",
+        "oil-clearance-bore|clearance-wide|journal=2.24in inside=|2.2600in|2.2420in|0.001 in per in",
         "head-cut|cut-deep|chamber-now=72cc opening=0.165cc/thou chamber-wanted=|40cc|66cc|Read"
       })
   void anOddFigureIsAskedBackAndStillWorkedOut(
@@ -88,47 +88,47 @@ class CannotBeTest {
   }
 
   private static final String BORE =
-      "thrust-top=4.0005in thrust-middle=4.0005in axial-top=4.0005in axial-middle=4.0005in"
-          + " axial-bottom=4.0005in nominal=4.0000in thrust-bottom=";
+      "thrust-top=3.8705in thrust-middle=3.8705in axial-top=3.8705in axial-middle=3.8705in"
+          + " axial-bottom=3.8705in nominal=3.8700in thrust-bottom=";
 
   @Test
   void aReadingFarFromItsSistersIsAskedBack() {
-    Result slip = result("bore-shape", BORE + "4.0205in");
+    Result slip = result("bore-shape", BORE + "3.8905in");
     assertThat(slip.notes())
         .filteredOn(note -> note.kind() == Note.Kind.QUESTION)
         .singleElement()
         .satisfies(
-            note -> assertThat(note.text()).contains("thrust bottom 4.0205 in is 0.0200 in from"));
-    assertThat(result("bore-shape", BORE + "4.0080in").findNote("far-thrust-bottom")).isEmpty();
+            note -> assertThat(note.text()).contains("thrust bottom 3.8905 in is 0.0200 in from"));
+    assertThat(result("bore-shape", BORE + "3.8780in").findNote("far-thrust-bottom")).isEmpty();
     String journal =
-        "front-vertical=2.099in front-horizontal=2.099in rear-vertical=2.099in standard=2.1in"
+        "front-vertical=2.239in front-horizontal=2.239in rear-vertical=2.239in standard=2.24in"
             + " rear-horizontal=";
-    assertThat(result("journal-shape", journal + "2.079in").findNote("far-rear-horizontal"))
+    assertThat(result("journal-shape", journal + "2.219in").findNote("far-rear-horizontal"))
         .isPresent();
-    assertThat(result("journal-shape", journal + "2.097in").findNote("far-rear-horizontal"))
+    assertThat(result("journal-shape", journal + "2.237in").findNote("far-rear-horizontal"))
         .isEmpty();
   }
 
   @Test
   void aWornSizeOnTheWrongSideOfTheNewOneIsAskedBack() {
     assertThat(
-            result("next-undersize", "standard=2.1in smallest=2.102in").findNote("over-standard"))
+            result("next-undersize", "standard=2.24in smallest=2.242in").findNote("over-standard"))
         .isPresent();
     assertThat(
-            result("bore-shape", BORE.replace("4.0000in", "4.030in") + "4.0005in")
+            result("bore-shape", BORE.replace("3.8700in", "3.900in") + "3.8705in")
                 .findNote("under-nominal"))
         .isPresent();
-    assertThat(result("bore-shape", BORE + "4.0005in").findNote("under-nominal")).isEmpty();
+    assertThat(result("bore-shape", BORE + "3.8705in").findNote("under-nominal")).isEmpty();
   }
 
   @Test
   void aNegativeCutSaysThatNothingIsToBeCut() {
     assertThat(
-            result("deck-cut", "SPACE chamber=72cc deck=0.025in target=8")
+            result("deck-cut", "SPACE chamber=63cc deck=0.025in target=8")
                 .findNote("ratio-above-target"))
         .isPresent();
     assertThat(
-            result("chamber-for-ratio", "SPACE chamber=72cc deck=0.025in target=8")
+            result("chamber-for-ratio", "SPACE chamber=63cc deck=0.025in target=8")
                 .findNote("ratio-above-target"))
         .isPresent();
   }

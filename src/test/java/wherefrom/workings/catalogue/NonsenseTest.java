@@ -14,7 +14,7 @@ import wherefrom.workings.catalogue.compression.CombustionSpace;
 
 class NonsenseTest {
   private static final String[] FLAT = {
-    "bore=4in", "stroke=3.5in", "gasket-bore=4.1in", "gasket-thickness=0.04in"
+    "bore=3.87in", "stroke=3.31in", "gasket-bore=3.97in", "gasket-thickness=0.04in"
   };
 
   private static String[] flat(String... more) {
@@ -84,7 +84,7 @@ class NonsenseTest {
   @Test
   void journalLargerThanItsBearing() {
     refuses(
-        Ask.nonsense("oil-clearance-bore", "inside=2.449in", "journal=2.451in"),
+        Ask.nonsense("oil-clearance-bore", "inside=2.610in", "journal=2.612in"),
         "journal",
         "would not go into");
   }
@@ -153,12 +153,12 @@ class NonsenseTest {
     refuses(Ask.nonsense("ring-gap", "bore=72cc", "gap-per-bore=0.004"), "bore", "length", "mm");
     refuses(Ask.nonsense("ring-gap", "boar=72mm"), "boar", "no input", "gap-per-bore");
     refuses(Ask.nonsense("ring-gap", "bore=wide"), "bore", "figure");
-    refuses(Ask.nonsense("ring-gap", "bore=4"), "bore", "no unit");
+    refuses(Ask.nonsense("ring-gap", "bore=3.87"), "bore", "no unit");
     refuses(Ask.nonsense("ring-gap", "bore=3 7/8in"), "bore", "one figure");
     refuses(Ask.nonsense("ring-gap", "bore"), "bore", "key=value");
-    refuses(Ask.nonsense("ring-gap", "bore=4in", "bore=4in"), "bore", "twice");
+    refuses(Ask.nonsense("ring-gap", "bore=3.87in", "bore=3.87in"), "bore", "twice");
     refuses(
-        Ask.nonsense("swept-volume", "bore=4in", "stroke=3in", "cylinders=7.5"),
+        Ask.nonsense("swept-volume", "bore=3.87in", "stroke=3in", "cylinders=7.5"),
         "cylinders",
         "whole");
     refuses(
@@ -178,7 +178,7 @@ class NonsenseTest {
       assertThat(answer).as(working.key()).isInstanceOf(MissingInputs.class);
       assertThat(((MissingInputs) answer).inputs()).as(working.key()).isNotEmpty();
     }
-    MissingInputs missing = (MissingInputs) Ask.answer("ring-gap", "bore=4in");
+    MissingInputs missing = (MissingInputs) Ask.answer("ring-gap", "bore=3.87in");
     assertThat(missing.sentence()).contains("gap per bore");
   }
 

@@ -10,9 +10,9 @@ import wherefrom.workings.Result;
 /** Worked figures in print, each with its source; figures from elsewhere say so. */
 class PrintCheckTest {
   private static final String[] EXAMPLE = {
-    "bore=4.000in",
-    "stroke=3.500in",
-    "gasket-bore=4.100in",
+    "bore=3.870in",
+    "stroke=3.310in",
+    "gasket-bore=3.970in",
     "gasket-thickness=0.040in",
     "deck=0.025in",
     "piston-volume=6cc"
@@ -44,8 +44,9 @@ class PrintCheckTest {
   }
 
   @Test
-  void ratioWithEveryTermOfAMagazineArticle() {
-    // Racing magazine 2004, compression article: 9.01 (9.0143 with its rounding, 9.0146 without).
+  void ratioWithEveryTermOfAPrintedExample() {
+    // Circle Track, "Compression Ratio Rules", May 2004: 9.01 (9.0143 with its rounding, 9.0146
+    // without).
     double ratio =
         Ask.value(
             "ratio",
@@ -63,40 +64,40 @@ class PrintCheckTest {
   @Test
   void ratioOfTheWorkedExample() {
     // Own example, worked out twice; not in print.
-    Result result = Ask.result("compression-ratio", example("chamber=72cc"));
-    assertThat(result.getValue("swept").value()).isCloseTo(720.7407, digits(4));
-    assertThat(result.getValue("clearance").value()).isCloseTo(91.8022, digits(4));
-    assertThat(result.getValue("ratio").value()).isCloseTo(8.8510, digits(4));
+    Result result = Ask.result("compression-ratio", example("chamber=63cc"));
+    assertThat(result.getValue("swept").value()).isCloseTo(638.0298, digits(4));
+    assertThat(result.getValue("clearance").value()).isCloseTo(81.9329, digits(4));
+    assertThat(result.getValue("ratio").value()).isCloseTo(8.7872, digits(4));
     assertThat(result.findNote("crevice-left-out")).isPresent();
     Result crevice =
         Ask.result(
             "compression-ratio",
-            example("chamber=72cc", "crevice-height=0.300in", "crevice-gap=0.020in"));
-    assertThat(crevice.getValue("ratio").value()).isCloseTo(8.7473, digits(4));
-    assertThat(crevice.getValue("clearance").value()).isCloseTo(91.8022 + 1.2294, digits(3));
+            example("chamber=63cc", "crevice-height=0.300in", "crevice-gap=0.020in"));
+    assertThat(crevice.getValue("ratio").value()).isCloseTo(8.6758, digits(4));
+    assertThat(crevice.getValue("clearance").value()).isCloseTo(81.9329 + 1.1892, digits(3));
   }
 
   @Test
   void headCutOfTheWorkedExample() {
-    // Own example: 0.165 ± 0.005 cc/thou and 0.5 cc of pouring give 42.5 thou with u = 3.3 thou.
+    // Own example: 0.165 ± 0.005 cc/thou and 0.5 cc of pouring give 41.6 thou with u = 3.3 thou.
     Result result =
         Ask.result(
             "head-cut",
-            "chamber-now=72cc±0.5cc",
-            "chamber-wanted=64.9908cc",
+            "chamber-now=63cc±0.5cc",
+            "chamber-wanted=56.1294cc",
             "opening=0.165cc/thou±0.005");
-    assertThat(result.getValue("cut").value()).isCloseTo(0.0425, digits(4));
+    assertThat(result.getValue("cut").value()).isCloseTo(0.0416, digits(4));
     assertThat(result.getValue("cut").standardUncertainty()).isCloseTo(0.0033, digits(4));
     assertThat(result.getValue("cut").findBiggestShare().orElseThrow().inputKey())
         .isEqualTo("chamber-now");
-    assertThat(result.getValue("cut").text()).isEqualTo("0.0425 in ± 0.0033 in");
+    assertThat(result.getValue("cut").text()).isEqualTo("0.0416 in ± 0.0033 in");
   }
 
   @Test
   void deckCutOfTheWorkedExample() {
-    // Own example: 0.0340 in off the deck alone brings 9.5.
-    Result result = Ask.result("deck-cut", example("target=9.5", "chamber=72cc"));
-    assertThat(result.getValue("cut").value()).isCloseTo(0.0340, digits(4));
+    // Own example: 0.0356 in off the deck alone brings 9.5.
+    Result result = Ask.result("deck-cut", example("target=9.5", "chamber=63cc"));
+    assertThat(result.getValue("cut").value()).isCloseTo(0.0356, digits(4));
     assertThat(result.findNote("piston-to-head-small")).isPresent();
   }
 
@@ -129,9 +130,10 @@ class PrintCheckTest {
   }
 
   @Test
-  void torqueOfAFastenerArticle() {
-    // Fastener article 2020: 3/8-16 at 4,940 lb, 30 lb·ft dry and 23 lb·ft oiled; the exact figures
-    // are 30.88 (printed cut off, not rounded) and 23.16.
+  void torqueOfAPrintedChart() {
+    // "Suggested Tightening Torque Values To Produce Corresponding Bolt Clamping Loads"
+    // (studylib.net, 26058660): 3/8-16 at 4,940 lb, 30 lb·ft dry and 23 lb·ft oiled; the exact
+    // figures are 30.88 (printed cut off, not rounded) and 23.16.
     assertThat(torque("dry")).isCloseTo(30.88, digits(2));
     assertThat(Math.floor(torque("dry"))).isEqualTo(30);
     assertThat(torque("oiled")).isCloseTo(23.16, digits(2)).isCloseTo(23, digits(0));
@@ -144,7 +146,7 @@ class PrintCheckTest {
 
   @Test
   void oilUnderADryTorqueAddsAThird() {
-    // Own figures with the article's K: 65 lb·ft on 7/16 in.
+    // Own figures with the chart's K: 65 lb·ft on 7/16 in.
     assertThat(preload("dry")).isCloseTo(8914, digits(0));
     assertThat(preload("oiled")).isCloseTo(11886, digits(0));
     assertThat(preload("oiled") / preload("dry")).isCloseTo(4.0 / 3, within(1e-12));
@@ -157,7 +159,7 @@ class PrintCheckTest {
 
   @Test
   void ringGapOpensPiTimesAsMuch() {
-    // Small-engine manual: 0.001 in of bore, 0.003 in of gap. TM 5-3825-229-14&P 6-24 prints 0.0012
+    // TM 5-3805-260-24, 1-24: 0.001 in of bore, 0.003 in of gap. TM 5-3825-229-14&P, 6-24: 0.0012
     // to 0.0031 in, which this does not give: π·0.0012 is 0.0038.
     assertThat(Ask.value("change", "ring-gap-change", "bore-change=0.001in"))
         .isCloseTo(0.003, digits(3));
@@ -169,14 +171,15 @@ class PrintCheckTest {
 
   @Test
   void oneCubicCentimetreOfChamberIsWorthSoMuchRatio() {
-    // Own example: dCR/dV_c = −(CR − 1)²/V_s = −0.0855 per cc; the band of 1 cc is its size.
-    Result result = Ask.result("compression-ratio", example("chamber=72cc±1cc"));
-    assertThat(result.getValue("ratio").standardUncertainty()).isCloseTo(0.0855, digits(4));
+    // Own example: dCR/dV_c = −(CR − 1)²/V_s = −0.0950 per cc; the band of 1 cc is its size.
+    Result result = Ask.result("compression-ratio", example("chamber=63cc±1cc"));
+    assertThat(result.getValue("ratio").standardUncertainty()).isCloseTo(0.0950, digits(4));
   }
 
   @Test
-  void ringMakersTipContradictsItself() {
-    // A ring maker's tip prints 0.0035 in per inch of bore and, for 3 in, 0.012 in.
+  void ringTipContradictsItself() {
+    // Hastings Service Tips, "Oversize Cylinders" (P32), prints 0.0035 in per inch of bore and, for
+    // 3 in, 0.012 in.
     double gap = Ask.value("gap", "ring-gap", "bore=3in", "gap-per-bore=0.0035");
     assertThat(gap).isCloseTo(0.0105, within(1e-12)).isNotCloseTo(0.012, digits(3));
   }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wherefrom.inspection.Citations;
 import wherefrom.workings.Working;
 
 /** One row a figure, each met to its last digit; the source stands beside it. */
@@ -28,15 +29,20 @@ class PrintedFigureTest {
   private static final String OWN = "own example, worked out by hand; none was found in print";
 
   private static final String FULL =
-      "bore=4.000in stroke=3.500in gasket-bore=4.100in gasket-thickness=0.040in deck=0.025in"
+      "bore=3.870in stroke=3.310in gasket-bore=3.970in gasket-thickness=0.040in deck=0.025in"
           + " piston-volume=6cc ";
 
-  private static final String MAGAZINE = "racing magazine 2004, compression article";
+  private static final String MAGAZINE = "Circle Track, \"Compression Ratio Rules\", May 2004";
   private static final String FIRST_SPRING =
       "TM 10-4320-344-24, Table 4-1: means of free length 1.702 to 1.722 in, 45 to 51 lb at 1.492"
           + " in, 130 to 144 lb at 1.082 in; by wire 0.172 in, OD 1.302 in, 6 coils";
   private static final String UNDERSIZES = "TM 5-3805-262-34, 4-24";
-  private static final String FASTENERS = "fastener article 2020";
+  private static final String FASTENERS =
+      "\"Suggested Tightening Torque Values To Produce Corresponding Bolt Clamping Loads\""
+          + " (studylib.net, 26058660), undated: SAE grade 5, 3/8-16, 4,940 lb";
+  private static final String FASTENERS_TOO =
+      "Emerson, Bettis 500 Installation and Operation Manual, E2K-405-0218 rev. 2, 2018, p. 89:"
+          + " grade 5, 3/8-16, 4,941 lb at 30.9 lb·ft, K 0.2";
   private static final String ISO = "ISO 14253-1:2017, from two secondary texts; " + OWN;
 
   private static Row row(
@@ -45,8 +51,8 @@ class PrintedFigureTest {
   }
 
   static List<Row> volumes() {
-    String handbook = "FAA-H-8083-30, Figs 1-26 and 1-27";
-    String engines = "FAA-H-8083-32, chapter 1";
+    String handbook = "FAA-H-8083-30, 2008, figs 1-26 and 1-27";
+    String engines = "FAA-H-8083-32, 2012, ch. 1";
     return List.of(
         row("swept-volume", "bore=5.5in stroke=5.4in cylinders=8", "cylinder", "128.29", handbook),
         row("swept-volume", "bore=5.5in stroke=5.5in cylinders=14", "engine", "1829.389", engines),
@@ -64,41 +70,41 @@ class PrintedFigureTest {
             "ratio",
             "9.01",
             MAGAZINE),
-        row("compression-ratio", FULL + "chamber=72cc", "swept", "720.7407", OWN),
-        row("swept-volume", "bore=104.14mm stroke=1.016mm cylinders=1", "cylinder", "8.6540", OWN),
-        row("swept-volume", "bore=101.6mm stroke=0.635mm cylinders=1", "cylinder", "5.1481", OWN),
-        row("compression-ratio", FULL + "chamber=72cc", "clearance", "91.8022", OWN),
-        row("compression-ratio", FULL + "chamber=72cc", "ratio", "8.8510", OWN),
+        row("compression-ratio", FULL + "chamber=63cc", "swept", "638.0298", OWN),
+        row("swept-volume", "bore=100.838mm stroke=1.016mm cylinders=1", "cylinder", "8.1139", OWN),
+        row("swept-volume", "bore=98.298mm stroke=0.635mm cylinders=1", "cylinder", "4.8190", OWN),
+        row("compression-ratio", FULL + "chamber=63cc", "clearance", "81.9329", OWN),
+        row("compression-ratio", FULL + "chamber=63cc", "ratio", "8.7872", OWN),
         row(
             "compression-ratio",
-            FULL + "chamber=72cc crevice-height=0.300in crevice-gap=0.020in",
+            FULL + "chamber=63cc crevice-height=0.300in crevice-gap=0.020in",
             "ratio",
-            "8.7473",
+            "8.6758",
             OWN),
-        row("chamber-for-ratio", FULL + "target=9.5", "clearance", "84.7930", OWN),
-        row("chamber-for-ratio", FULL + "target=9.5", "chamber", "64.9908", OWN),
-        row("chamber-for-ratio", FULL + "target=9.5 chamber=72cc", "remove", "7.0092", OWN));
+        row("chamber-for-ratio", FULL + "target=9.5", "clearance", "75.0623", OWN),
+        row("chamber-for-ratio", FULL + "target=9.5", "chamber", "56.1294", OWN),
+        row("chamber-for-ratio", FULL + "target=9.5 chamber=63cc", "remove", "6.8706", OWN));
   }
 
   static List<Row> cuts() {
     return List.of(
         row(
             "head-cut",
-            "chamber-now=72cc chamber-wanted=64.9908cc opening=0.165cc/thou",
+            "chamber-now=63cc chamber-wanted=56.1294cc opening=0.165cc/thou",
             "cut",
-            "0.0425",
+            "0.0416",
             OWN),
-        row("opening-by-pour", "poured=0.2059255cc depth=1thou", "opening", "0.20593", OWN),
-        row("deck-cut", FULL + "target=9.5 chamber=72cc", "cut", "0.0340", OWN),
+        row("opening-by-pour", "poured=0.1927582cc depth=1thou", "opening", "0.19276", OWN),
+        row("deck-cut", FULL + "target=9.5 chamber=63cc", "cut", "0.0356", OWN),
         row(
             "ratio-after-cut",
-            FULL + "chamber=72cc head-cut=0.0425in opening=0.165cc/thou deck-cut=0in",
+            FULL + "chamber=63cc head-cut=0.04164in opening=0.165cc/thou deck-cut=0in",
             "ratio",
             "9.500",
             OWN),
         row(
             "ratio-after-cut",
-            FULL + "chamber=72cc head-cut=0in opening=0.165cc/thou deck-cut=0.0340in",
+            FULL + "chamber=63cc head-cut=0in opening=0.165cc/thou deck-cut=0.0356in",
             "ratio",
             "9.50",
             OWN),
@@ -202,20 +208,20 @@ class PrintedFigureTest {
   }
 
   static List<Row> bearings() {
-    String army = "TM 10-3930-653-14&P: 0.0008 to 0.0024 in on 2.478 in";
-    String four = "housing=2.6400in upper-wall=0.0945in lower-wall=0.0945in journal=2.4490in";
+    String army = "TM 10-3930-653-14&P, specifications: 0.0008 to 0.0024 in on 2.478 in";
+    String four = "housing=2.8010in upper-wall=0.0945in lower-wall=0.0945in journal=2.6100in";
     return List.of(
         row("oil-clearance", four, "clearance", "0.0020", OWN),
-        row("oil-clearance", four, "per-diameter", "0.00082", "NAVEDTRA 14050 says about 0.001"),
+        row("oil-clearance", four, "per-diameter", "0.00077", "NAVEDTRA 14050 says about 0.001"),
         row(
             "oil-clearance",
-            "housing=67.056mm upper-wall=2.4003mm lower-wall=2.4003mm journal=62.2046mm",
+            "housing=71.1454mm upper-wall=2.4003mm lower-wall=2.4003mm journal=66.294mm",
             "clearance",
             "0.0508",
             OWN),
         row(
             "oil-clearance-one-wall",
-            "housing=2.6400in wall=0.0945in journal=2.4490in",
+            "housing=2.8010in wall=0.0945in journal=2.6100in",
             "clearance",
             "0.0020",
             OWN),
@@ -238,10 +244,11 @@ class PrintedFigureTest {
     String half = "diameter=0.4375in torque=65lbft lubricant=";
     return List.of(
         row("torque", chart + "dry", "torque", "30.88", FASTENERS + "; prints 30, cut off"),
+        row("torque", chart.replace("4940", "4941") + "dry", "torque", "30.9", FASTENERS_TOO),
         row("torque", chart + "oiled", "torque", "23", FASTENERS),
         row("torque", chart + "oiled", "torque", "23.16", FASTENERS),
-        row("preload", half + "dry", "preload", "8914", OWN + "; K from the " + FASTENERS),
-        row("preload", half + "oiled", "preload", "11886", OWN + "; K from the " + FASTENERS),
+        row("preload", half + "dry", "preload", "8914", OWN + "; K from " + FASTENERS),
+        row("preload", half + "oiled", "preload", "11886", OWN + "; K from " + FASTENERS),
         row(
             "angle-stage",
             "pitch=1.25mm angle=165deg",
@@ -252,26 +259,31 @@ class PrintedFigureTest {
 
   static List<Row> shapes() {
     String bore =
-        "thrust-top=4.0052in thrust-middle=4.0038in thrust-bottom=4.0012in axial-top=4.0030in"
-            + " axial-middle=4.0024in axial-bottom=4.0010in nominal=4.000in";
+        "thrust-top=3.8752in thrust-middle=3.8738in thrust-bottom=3.8712in axial-top=3.8730in"
+            + " axial-middle=3.8724in axial-bottom=3.8710in nominal=3.870in";
     String journal =
-        "front-vertical=2.4490in front-horizontal=2.4486in rear-vertical=2.4487in"
-            + " rear-horizontal=2.4480in standard=2.4492in";
-    String small = "small-engine manual";
+        "front-vertical=2.6100in front-horizontal=2.6096in rear-vertical=2.6097in"
+            + " rear-horizontal=2.6090in standard=2.6102in";
+    String small = "TM 5-3805-260-24, 1-24: 0.003 in of gap per 0.001 in of bore";
     String chain = "TM 9-2815-237-34, 2-28: 0.810 in (20.6 mm) in all";
     return List.of(
         row("bore-shape", bore, "out-of-round", "0.0022", OWN),
         row("bore-shape", bore, "taper", "0.0040", OWN),
         row("bore-shape", bore, "wear", "0.0052", OWN),
-        row("bore-shape", bore, "clean-up", "4.0104", OWN),
+        row("bore-shape", bore, "clean-up", "3.8804", OWN),
         row("bore-shape", bore, "oversize", "0.020", OWN),
         row("journal-shape", journal, "out-of-round", "0.0007", OWN),
         row("journal-shape", journal, "taper", "0.0006", OWN),
         row("journal-shape", journal, "wear", "0.0012", OWN),
         row("ring-gap-change", "bore-change=0.001in", "change", "0.003", small),
         row("ring-gap-change", "bore-change=0.03mm", "change", "0.094", OWN),
-        row("ring-gap", "bore=3in gap-per-bore=0.004", "gap", "0.012", "trade quiz page"),
-        row("ring-gap", "bore=4.000in gap-per-bore=0.004", "gap", "0.016", OWN),
+        row(
+            "ring-gap",
+            "bore=3in gap-per-bore=0.004",
+            "gap",
+            "0.012",
+            "Hastings Service Tips, \"Oversize Cylinders\" (P32), undated: 0.012 in for 3 in"),
+        row("ring-gap", "bore=3.870in gap-per-bore=0.004", "gap", "0.01548", OWN),
         row("chain-deflection", "inward=-0.400in outward=0.410in", "deflection", "0.810", chain),
         row("chain-deflection", "inward=-0.400in outward=10.414mm", "deflection", "0.810", chain),
         row("cam-slack", "forward=6.5deg backward=-0.5deg", "slack", "7.0", OWN),
@@ -308,6 +320,13 @@ class PrintedFigureTest {
     assertThat(value)
         .as("%s (%s)", row.working(), row.source())
         .isCloseTo(row.value(), within(row.halfStep() * (1 + 1e-9)));
+  }
+
+  @Test
+  void everyRowsSourceCanBeFound() {
+    assertThat(rows())
+        .extracting(Row::source)
+        .allSatisfy(source -> assertThat(Citations.canBeFound(source)).as(source).isTrue());
   }
 
   @Test

@@ -106,12 +106,12 @@ class RoundTripTest {
   @Test
   void inchAndMillimetreInputsAgreeToTheLastDigit() {
     double inch =
-        Ask.value("cylinder", "swept-volume", "bore=4.000in", "stroke=3.5in", "cylinders=8");
+        Ask.value("cylinder", "swept-volume", "bore=3.870in", "stroke=3.31in", "cylinders=8");
     double metric =
-        Ask.value("cylinder", "swept-volume", "bore=101.6mm", "stroke=88,9mm", "cylinders=8");
+        Ask.value("cylinder", "swept-volume", "bore=98.298mm", "stroke=84,074mm", "cylinders=8");
     assertThat(metric / inch).isCloseTo(16.387064, within(1e-14));
     double clearance =
-        Ask.value("clearance", "oil-clearance-bore", "inside=62.2548mm", "journal=2.449in");
+        Ask.value("clearance", "oil-clearance-bore", "inside=66.3442mm", "journal=2.610in");
     assertThat(clearance).isEqualTo(0.0502);
   }
 

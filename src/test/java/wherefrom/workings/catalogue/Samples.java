@@ -436,7 +436,7 @@ final class Samples {
     boolean inch = random.nextBoolean();
     Unit unit = inch ? Unit.INCH : Unit.MILLIMETRE;
     BigDecimal step = new BigDecimal(inch ? "0.0004" : "0.01");
-    BigDecimal base = new BigDecimal(inch ? "4.0000" : "101.60");
+    BigDecimal base = new BigDecimal(inch ? "3.8700" : "98.298");
     List<Integer> marks = new ArrayList<>(MARKS);
     Collections.shuffle(marks, random);
     Inputs result = Inputs.empty();

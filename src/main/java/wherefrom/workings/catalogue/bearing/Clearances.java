@@ -14,7 +14,8 @@ final class Clearances {
   static final AmountInput JOURNAL = AmountInput.length("journal", "The journal's diameter.");
   static final Source SOURCE =
       Source.published(
-          "NAVEDTRA 14050 (plain measuring); about 0.001 in per in of journal is usual");
+          "NAVEDTRA 14050, Construction Mechanic Advanced (plain measuring); about 0.001 in per"
+              + " inch of journal is common practice, no source");
 
   /** Four times what is usual per diameter. */
   private static final double WIDE = 0.004;

@@ -15,7 +15,7 @@ import wherefrom.workings.Range;
 
 /**
  * The state of the threads a torque is meant for, with the nut factor K of T = K·D·F and its
- * scatter of ±30 % (fastener article, 2020).
+ * scatter of ±30 % ({@link Sources#TORQUE}).
  */
 public enum Lubricant {
   DRY("dry", "0.20"),

@@ -24,7 +24,7 @@ public final class PreloadFromTorque implements Working {
           "Preload from a torque",
           List.of(TorqueForPreload.DIAMETER, TORQUE, Lubricant.CHOICE, Lubricant.NUT_FACTOR),
           "preload = torque / (K·diameter)",
-          Sources.FASTENER_ARTICLE,
+          Sources.TORQUE,
           List.of(
               "The preload scatters by about ±30 % at one torque.",
               "Oil under a torque meant for dry threads overloads the bolt by a third."));

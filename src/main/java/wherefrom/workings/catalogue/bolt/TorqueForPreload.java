@@ -27,7 +27,7 @@ public final class TorqueForPreload implements Working {
           "Torque for a preload",
           List.of(DIAMETER, PRELOAD, Lubricant.CHOICE, Lubricant.NUT_FACTOR),
           "torque = K·diameter·preload",
-          Sources.FASTENER_ARTICLE,
+          Sources.TORQUE,
           List.of(
               "The preload scatters by about ±30 % at one torque.",
               "The torque in the engine's service information outranks this figure."));
@@ -57,6 +57,6 @@ public final class TorqueForPreload implements Working {
     return Note.remark(
         "threads",
         "Holds for threads " + terms.getChoice(Lubricant.CHOICE) + " only: write it by the torque.",
-        Sources.FASTENER_ARTICLE);
+        Sources.TORQUE);
   }
 }

@@ -18,8 +18,8 @@ public final class RingGap implements Working {
       AmountInput.of(
               "gap-per-bore",
               Dimension.NUMBER,
-              "Gap over bore, as the ring maker says: 0.004 in print for a cast ring in a street"
-                  + " engine, 0.0035 in another.")
+              "Gap over bore, as the ring maker says: 0.004 is usual for a cast ring in a street"
+                  + " engine, one maker prints 0.0035 at least.")
           .in(Range.above("0", "0.02"));
 
   private static final WorkingCard CARD =
@@ -28,7 +28,9 @@ public final class RingGap implements Working {
           "Ring gap",
           List.of(CombustionSpace.BORE, PER_BORE),
           "gap = bore·gap per bore",
-          Source.published("trade quiz page: 3 in bore, 0.012 in"),
+          Source.published(
+              "Hastings Service Tips, \"Oversize Cylinders\" (P32), undated: at least 0.0035 in per"
+                  + " inch; 0.004 in is common practice"),
           List.of(
               "Printed rules differ; the ring maker's figure for the very ring outranks them.",
               "Square the ring in the bore before measuring."));

@@ -23,7 +23,7 @@ public final class RingGapChange implements Working {
           "Ring gap when the bore grows",
           List.of(GROWTH),
           "change of gap = π·change of bore",
-          Source.published("small-engine manual: 0.003 in of gap per 0.001 in of bore"),
+          Source.published("TM 5-3805-260-24, 1-24: 0.003 in of gap per 0.001 in of bore"),
           List.of("The ring itself is taken as unworn."));
 
   @Override

@@ -97,7 +97,7 @@ public enum SizeSteps {
     return findStep(meant(cut, lengthUnit).plus(worn), lengthUnit);
   }
 
-  /** A journal ground to 2.0899 in from 2.1000 in is ten under, not eleven. */
+  /** A journal ground to 2.2299 in from 2.2400 in is ten under, not eleven. */
   private Dual meant(Dual cut, Unit lengthUnit) {
     Dual near = inMillimetres(lengthUnit == Unit.INCH ? NEAR_INCH : NEAR_MILLIMETRE, lengthUnit);
     return Stream.concat(Stream.of(Dual.of(0)), steps(lengthUnit).stream())

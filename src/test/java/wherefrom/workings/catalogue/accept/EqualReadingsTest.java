@@ -45,8 +45,8 @@ class EqualReadingsTest {
     boolean bore = working.equals("bore-shape");
     String[] texts =
         bore
-            ? texts(BORE, "4.0005in±0.000029in", "nominal=4.0000in")
-            : texts(JOURNAL, "2.0990in±0.000029in", "standard=2.1000in");
+            ? texts(BORE, "3.8705in±0.000029in", "nominal=3.8700in")
+            : texts(JOURNAL, "2.2390in±0.000029in", "standard=2.2400in");
     ResultValue value = Ask.result(working, texts).getValue(result);
     assertThat(value.value()).isZero();
     assertThat(value.standardUncertainty()).isCloseTo(0.000029 * Math.sqrt(2), within(1e-9));
@@ -71,9 +71,9 @@ class EqualReadingsTest {
 
   @Test
   void tiesAmongSomeReadingsTakeTwoReadingsToo() {
-    String[] texts = texts(BORE, "4.0005in±0.0001in", "nominal=4.0000in");
-    texts[0] = "thrust-top=4.0015in±0.0001in";
-    texts[3] = "axial-top=4.0015in±0.0001in";
+    String[] texts = texts(BORE, "3.8705in±0.0001in", "nominal=3.8700in");
+    texts[0] = "thrust-top=3.8715in±0.0001in";
+    texts[3] = "axial-top=3.8715in±0.0001in";
     ResultValue taper = Ask.result("bore-shape", texts).getValue("taper");
     assertThat(taper.value()).isCloseTo(0.0010, within(1e-12));
     assertThat(taper.standardUncertainty()).isCloseTo(0.0001 * Math.sqrt(2), within(1e-9));
