@@ -170,7 +170,7 @@ final class MadeChanges {
 
   private void takeWhereabouts(JobEntry entry, long sequence) {
     if (entry instanceof PartOut out) {
-      takeOut(job.getPart(out.item()).part(), sequence);
+      takeOut(out.item(), sequence);
     } else if (entry instanceof SlotUnknown unknown) {
       Place home = job.getPart(unknown.item()).part().home();
       Change change = Change.at(ChangeKind.SLOT_UNKNOWN, home.key());
@@ -189,21 +189,25 @@ final class MadeChanges {
   }
 
   /** What used lifters ask that go back belongs to them, whatever anybody decides. */
-  private void takeOut(Part part, long sequence) {
-    changes.putIfAbsent(
-        "apart", new MadeChange(sequence, Change.of(ChangeKind.TAKEN_APART), false, 0));
-    boolean inUse = job.whereabouts(part.item()) != Whereabouts.RETIRED;
-    if (part.kind() == PartKind.LIFTER && inUse) {
-      Change reused = Change.of(ChangeKind.LIFTER_REUSED);
-      changes.putIfAbsent("lifters", new MadeChange(sequence, reused, true, 0));
+  private void takeOut(int item, long sequence) {
+    if (!changes.containsKey("apart")) {
+      put("apart", sequence, Change.of(ChangeKind.TAKEN_APART), false, 0);
+    }
+    if (!changes.containsKey("lifters")
+        && job.getPart(item).part().kind() == PartKind.LIFTER
+        && job.whereabouts(item) != Whereabouts.RETIRED) {
+      put("lifters", sequence, Change.of(ChangeKind.LIFTER_REUSED), true, 0);
     }
   }
 
   /** A fit on purpose elsewhere un-mates both places, for as long as it stands. */
   private void takeFit(PartFitted fit, long sequence) {
+    if (!fit.wasOnPurpose()) {
+      return;
+    }
     Place home = job.getPart(fit.item()).part().home();
     boolean stands = job.findFittedAt(fit.item()).equals(Optional.of(fit.place()));
-    if (fit.wasOnPurpose() && stands && !home.equals(fit.place())) {
+    if (stands && !home.equals(fit.place())) {
       for (Place place : List.of(fit.place(), home)) {
         Change change = Change.at(ChangeKind.SWAPPED, place.key());
         put("swap " + place.key(), sequence, change, binds(), 0);

@@ -10,7 +10,6 @@ import java.util.Set;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.inspection.Look;
-import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
@@ -86,8 +85,6 @@ final class Pairs {
       bought(parts.get(replaced.newItem()).part());
     } else if (entry instanceof PartFitted fitted) {
       fitted(fitted);
-    } else if (entry instanceof ChangeMade made) {
-      made(new Change(made.change(), made.where(), made.detail()));
     } else if (entry instanceof CheckAnswered answered
         && answered.look() == Look.PASS
         && answered.check().startsWith(MACHINED_AGAIN)) {

@@ -153,12 +153,12 @@ public final class Planning {
 
   /** The changes that were recorded, and those that came back from the machine shop, in order. */
   public List<Change> made() {
-    return WorkDone.of(job.state()).stream().map(MadeChange::change).toList();
+    return job.state().told().work().stream().map(MadeChange::change).toList();
   }
 
   /** The changes that came back from the machine shop. */
   public List<Change> fromShop() {
-    return WorkDone.fromShop(job.state());
+    return job.state().told().workOfShop();
   }
 
   /** What speaks against a change among the open plans, in a sentence. */

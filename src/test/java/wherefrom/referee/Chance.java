@@ -120,12 +120,7 @@ final class Chance {
   private Set<Integer> places() {
     Set<String> journals = new TreeSet<>();
     String like = any(motor.slots).journal();
-    List<String> alike =
-        motor.slots.stream()
-            .map(Slot::journal)
-            .filter(it -> shape(it).equals(shape(like)))
-            .distinct()
-            .toList();
+    List<String> alike = motor.journalsLike(like);
     for (int at = 0; at < 3; at++) {
       journals.add(any(alike));
     }
@@ -135,10 +130,6 @@ final class Chance {
         .filter(slot -> slot.kind().home.equals("valve") ? random.nextInt(2) == 0 : true)
         .forEach(slot -> slots.add(slot.at()));
     return slots;
-  }
-
-  private static String shape(String journal) {
-    return journal.replaceAll("\\d", "").replaceAll("IN|EX", "valve");
   }
 
   private Optional<String> change() {

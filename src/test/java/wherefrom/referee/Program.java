@@ -56,7 +56,7 @@ class Program {
   private final MemoryLogbook logbook;
   private final OpenJob job;
   private final Place[] places;
-  private final Map<String, Integer> slots = new HashMap<>();
+  private final Map<String, Integer> slots;
 
   /** The item number of each piece that the referee knows. */
   private final Map<Integer, Integer> items = new HashMap<>();
@@ -65,23 +65,26 @@ class Program {
   private final Deque<Integer> steps = new ArrayDeque<>();
 
   Program(Motor motor, Layout layout) {
-    this(motor, logbook(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
+    this(
+        motor,
+        logbook(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)),
+        motor.slots.stream()
+            .map(slot -> Place.find(slot.key()).orElseThrow())
+            .toArray(Place[]::new),
+        new HashMap<>());
     for (Slot slot : motor.slots) {
       items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
+      slots.put(slot.key(), slot.at());
     }
   }
 
-  private Program(Motor motor, MemoryLogbook logbook) {
+  private Program(
+      Motor motor, MemoryLogbook logbook, Place[] places, Map<String, Integer> slots) {
     this.motor = motor;
     this.logbook = logbook;
     this.job = new OpenJob(logbook, CLOCK);
-    this.places =
-        motor.slots.stream()
-            .map(slot -> Place.find(slot.key()).orElseThrow())
-            .toArray(Place[]::new);
-    for (Slot slot : motor.slots) {
-      slots.put(slot.key(), slot.at());
-    }
+    this.places = places;
+    this.slots = slots;
   }
 
   private static MemoryLogbook logbook(JobEntry... entries) {
@@ -96,7 +99,9 @@ class Program {
   Program(Program other) {
     this(
         other.motor,
-        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)));
+        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)),
+        other.places,
+        other.slots);
     items.putAll(other.items);
     steps.addAll(other.steps);
   }
