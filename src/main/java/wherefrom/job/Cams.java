@@ -16,9 +16,7 @@ final class Cams {
   private int count;
 
   Cams(EngineJob job) {
-    MadeChanges.of(job).stream()
-        .sorted(java.util.Comparator.comparingLong(MadeChange::sequence))
-        .forEach(made -> take(made.change().kind(), made.sequence()));
+    MadeChanges.of(job).forEach(made -> take(made.change().kind(), made.sequence()));
   }
 
   private void take(ChangeKind kind, long sequence) {

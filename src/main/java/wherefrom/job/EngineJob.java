@@ -425,9 +425,9 @@ public final class EngineJob implements Bench {
     return listBans(item, place).stream().findFirst();
   }
 
-  /** Whether a cap was machined with the rod it goes with, or bought together with it. */
-  boolean isMatched(int cap) {
-    return pairs.isMatched(cap);
+  /** Whether a cap was bought together with the rod it goes with. */
+  boolean cameWithItsRod(int cap) {
+    return pairs.cameWithItsRod(cap);
   }
 
   /** Whether somebody has looked, measured or decided in this job. */

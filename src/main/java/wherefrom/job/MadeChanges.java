@@ -1,6 +1,7 @@
 package wherefrom.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -82,6 +83,8 @@ final class MadeChanges {
     job.standing().forEach(made::take);
     job.measures().all().forEach(made::take);
     List<MadeChange> all = new ArrayList<>(made.changes.values());
+    // What a change means hangs on those before it, in whichever order they were listed.
+    all.sort(Comparator.comparingLong(MadeChange::sequence));
     if (all.stream().anyMatch(change -> OneCam.isDecidedBy(change.change().kind()))) {
       all.removeIf(change -> change.change().kind() == ChangeKind.LIFTER_REPLACED);
       all.removeIf(change -> change.change().kind() == ChangeKind.LIFTER_REUSED);
@@ -146,7 +149,7 @@ final class MadeChanges {
     } else if (old.kind() == PartKind.ROD_CAP || old.kind() == PartKind.MAIN_CAP) {
       // What an earlier cap asked for is nothing to the one that replaced it.
       changes.remove("cap " + where);
-      if (!job.isMatched(replaced.newItem())) {
+      if (!job.cameWithItsRod(replaced.newItem())) {
         put("cap " + where, sequence, Change.at(ChangeKind.CAP_REPLACED, where), true, 0);
       }
     } else {

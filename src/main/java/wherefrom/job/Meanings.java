@@ -25,7 +25,8 @@ final class Meanings {
 
   /** Whether it speaks of an engine with these places tracked. */
   boolean isOf(Layout layout, Collection<Place> places) {
-    return setting.layout().equals(layout) && setting.places().equals(List.copyOf(places));
+    return setting.layout().equals(layout)
+        && List.copyOf(setting.places()).equals(List.copyOf(places));
   }
 
   /** The engine as it came in. */

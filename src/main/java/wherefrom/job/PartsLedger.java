@@ -125,8 +125,7 @@ final class PartsLedger {
     int item = first;
     for (Place place : places) {
       Part part = new Part(item, place, 1, 1, false);
-      if (parts.containsKey(item)
-          || owners.put(place, item) != null) {
+      if (parts.containsKey(item) || owners.put(place, item) != null) {
         throw new IllegalStateException("part " + item + ", " + place.key() + ", stands twice");
       }
       add(PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER));
@@ -213,7 +212,8 @@ final class PartsLedger {
     Place home = part.part().home();
     Place place = fitted.place();
     boolean alike = layout.filter(engine -> Interchange.areAlike(engine, home, place)).isPresent();
-    if (!place.equals(home) && part.isUnrun() && alike && awaitsNew(place)) {
+    boolean bound = !part.isUnrun() || !isInUse(fitted.item());
+    if (!place.equals(home) && !bound && alike && awaitsNew(place)) {
       int other = owners.getOrDefault(place, fitted.item());
       change(other, one -> one.with(one.part().withHome(home)));
       change(fitted.item(), one -> one.with(one.part().withHome(place)));

@@ -26,6 +26,13 @@ public final class StandingRules {
   /** A rule that parts wait for now. */
   private record Holding(StandingRule rule, OpenCheck check) {}
 
+  /** What is asked: of other places the same is another thing, such as of one valve side alone. */
+  private record Asked(String key, Effect effect, Set<Place> places) {
+    static Asked by(Consequence one) {
+      return new Asked(one.key(), one.effect(), one.places());
+    }
+  }
+
   private final List<StandingRule> all;
   private final List<Banning> banning;
   private final List<Holding> holding;
@@ -42,7 +49,7 @@ public final class StandingRules {
 
   static StandingRules of(EngineJob job) {
     Setting setting = job.meanings().setting();
-    Map<String, StandingRule> found = new LinkedHashMap<>();
+    Map<Asked, StandingRule> found = new LinkedHashMap<>();
     for (MadeChange made : MadeChanges.of(job)) {
       for (Consequence consequence : job.meanings().of(made.change(), setting)) {
         StandingRule rule =
@@ -54,7 +61,7 @@ public final class StandingRules {
                 findAnswer(job, consequence.key(), made.sequence()),
                 Settled.find(job, consequence));
         // A later change asks for the same check anew; one that binds outweighs one that doesn't.
-        found.merge(consequence.key() + consequence.effect(), rule, StandingRules::stronger);
+        found.merge(Asked.by(consequence), rule, StandingRules::stronger);
       }
       setting = setting.after(made.change());
     }

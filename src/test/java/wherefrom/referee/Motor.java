@@ -1,7 +1,7 @@
 package wherefrom.referee;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +15,7 @@ final class Motor {
   final Set<String> sections = new LinkedHashSet<>();
 
   /** The journals of valves, bores, rods, mains and the cam, each sort for itself. */
-  private final Map<String, List<String>> journals = new HashMap<>();
+  private final Map<String, List<String>> journals = new LinkedHashMap<>();
 
   /** For each slot the one that it moves with; -1 where it goes by its place alone. */
   final int[] leader;
@@ -83,6 +83,11 @@ final class Motor {
   /** Every journal of the same sort, in order. */
   List<String> journalsLike(String journal) {
     return journals.get(sort(journal));
+  }
+
+  /** The valves, the bores, the rods, the mains and the cam bearings. */
+  List<List<String>> sortsOfJournals() {
+    return List.copyOf(journals.values());
   }
 
   /** Of the main shells, only those on the cap's side move with the cap. */

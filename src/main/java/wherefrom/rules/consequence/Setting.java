@@ -82,8 +82,7 @@ public record Setting(
     return in(every, kinds, cover, change).toList();
   }
 
-  private Stream<Place> in(
-      Collection<Place> all, Set<PartKind> kinds, Cover cover, Change change) {
+  private Stream<Place> in(Collection<Place> all, Set<PartKind> kinds, Cover cover, Change change) {
     Predicate<Place> covered = cover.of(change, layout);
     return all.stream().filter(place -> kinds.contains(place.kind()) && covered.test(place));
   }
