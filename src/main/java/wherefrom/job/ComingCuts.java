@@ -27,17 +27,11 @@ final class ComingCuts {
   private final EngineJob job;
   private final Map<String, Coming> coming = new LinkedHashMap<>();
 
-  private ComingCuts(EngineJob job) {
+  ComingCuts(EngineJob job) {
     this.job = job;
   }
 
-  static ComingCuts of(EngineJob job) {
-    ComingCuts cuts = new ComingCuts(job);
-    job.standing().forEach(logged -> cuts.take(logged.entry()));
-    return cuts;
-  }
-
-  private void take(JobEntry entry) {
+  void take(JobEntry entry) {
     if (entry instanceof ChangePlanned plan) {
       Change change = new Change(plan.change(), plan.where(), plan.detail());
       coming.put(plan(plan.plan()), new Coming(List.of(change), 1, plan(plan.plan())));

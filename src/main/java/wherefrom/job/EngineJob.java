@@ -26,6 +26,7 @@ import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.ReadingsTaken;
+import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TakenBack;
@@ -55,6 +56,10 @@ public final class EngineJob implements Bench {
           DecisionMade.class,
           SetDecided.class);
 
+  /** Entries that change nothing of what rules, looks and readings say. */
+  private static final Set<Class<?>> NOTHING_OF_PARTS =
+      Set.of(StopGiven.class, PlaceExcused.class, SectionClosed.class);
+
   /** What a part stands in rightly, or nothing for a reason. */
   private static final Set<PlaceState> FILLED =
       Set.of(PlaceState.IN, PlaceState.FITTED, PlaceState.OTHER_FITTED, PlaceState.EXCUSED);
@@ -66,7 +71,7 @@ public final class EngineJob implements Bench {
   private final Set<PartKind> kinds;
   private final Seats seats = new Seats(parts, assembly);
   private final Pairs pairs = new Pairs(parts, seats);
-  private final ShopChanges shopChanges = new ShopChanges(this);
+  private final Told told = new Told(this);
   private boolean inspecting;
   private Optional<Long> decisionsAskedSince = Optional.empty();
   private final List<Spot> cards;
@@ -102,6 +107,14 @@ public final class EngineJob implements Bench {
     return job;
   }
 
+  /** The state that other entries of this job give. */
+  EngineJob anew(List<LoggedEntry> entries) {
+    EngineJob job = of(entries);
+    // What changes mean for an engine does not hang on what was done to it.
+    job.meanings = meanings.filter(known -> known.isOf(job.layout(), job.places()));
+    return job;
+  }
+
   /** Read from the end: what was taken back takes nothing back. */
   private static Set<Long> takenBack(List<LoggedEntry> entries) {
     Set<Long> takenBack = new HashSet<>();
@@ -120,13 +133,15 @@ public final class EngineJob implements Bench {
   /** Takes in the next entry, which must not be one that takes back. */
   void apply(LoggedEntry logged) {
     standing.add(logged);
-    rules = Optional.empty();
-    measures = Optional.empty();
-    findings = Optional.empty();
     against.clear();
+    if (!NOTHING_OF_PARTS.contains(logged.entry().getClass())) {
+      rules = Optional.empty();
+      measures = Optional.empty();
+      findings = Optional.empty();
+    }
     take(logged);
     pairs.apply(logged.entry());
-    shopChanges.take(logged).forEach(pairs::made);
+    told.take(logged).forEach(pairs::made);
   }
 
   private void take(LoggedEntry logged) {
@@ -237,9 +252,11 @@ public final class EngineJob implements Bench {
    */
   public Set<String> closedSections() {
     Set<String> closed = new LinkedHashSet<>(assembly.closed());
-    places().stream()
-        .filter(place -> !isFilled(place))
-        .forEach(place -> closed.remove(Section.of(layout(), place.spot()).key()));
+    for (Place place : closed.isEmpty() ? List.<Place>of() : places()) {
+      if (!isFilled(place)) {
+        closed.remove(Section.of(layout(), place.spot()).key());
+      }
+    }
     return closed;
   }
 
@@ -249,6 +266,7 @@ public final class EngineJob implements Bench {
   }
 
   /** What stands against the part that sits in a place; empty where nothing does or none sits. */
+  @Override
   public List<Objection> listAgainst(Place place) {
     return findSeated(place)
         .map(
@@ -407,9 +425,9 @@ public final class EngineJob implements Bench {
     return listBans(item, place).stream().findFirst();
   }
 
-  /** Whether a cap was machined with the rod it goes with, or bought together with it. */
-  boolean isMatched(int cap) {
-    return pairs.isMatched(cap);
+  /** Whether a cap was bought together with the rod it goes with. */
+  boolean cameWithItsRod(int cap) {
+    return pairs.cameWithItsRod(cap);
   }
 
   /** Whether somebody has looked, measured or decided in this job. */
@@ -441,6 +459,11 @@ public final class EngineJob implements Bench {
     MeasureBook now = measures.orElseGet(() -> MeasureBook.of(this));
     measures = Optional.of(now);
     return now;
+  }
+
+  /** What rules and sizes are worked out from. */
+  public Told told() {
+    return told;
   }
 
   private Findings findings() {

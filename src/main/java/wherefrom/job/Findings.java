@@ -35,6 +35,9 @@ final class Findings {
   }
 
   private Evidence after(int item, long sequence) {
+    if (results.isEmpty() && job.getPart(item).looks().isEmpty()) {
+      return Evidence.NONE;
+    }
     return Stream.concat(looks(item), measured(item))
         .filter(evidence -> evidence.since() > sequence)
         .reduce(Evidence.NONE, Evidence::or);

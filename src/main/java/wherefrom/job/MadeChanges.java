@@ -1,6 +1,7 @@
 package wherefrom.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -82,6 +83,8 @@ public final class MadeChanges {
     job.standing().forEach(made::take);
     job.measures().all().forEach(made::take);
     List<MadeChange> all = new ArrayList<>(made.changes.values());
+    // What a change means hangs on those before it, in whichever order they were listed.
+    all.sort(Comparator.comparingLong(MadeChange::sequence));
     if (all.stream().anyMatch(change -> OneCam.isDecidedBy(change.change().kind()))) {
       all.removeIf(change -> change.change().kind() == ChangeKind.LIFTER_REPLACED);
       all.removeIf(change -> change.change().kind() == ChangeKind.LIFTER_REUSED);
@@ -146,7 +149,7 @@ public final class MadeChanges {
     } else if (old.kind() == PartKind.ROD_CAP || old.kind() == PartKind.MAIN_CAP) {
       // What an earlier cap asked for is nothing to the one that replaced it.
       changes.remove("cap " + where);
-      if (!job.isMatched(replaced.newItem())) {
+      if (!job.cameWithItsRod(replaced.newItem())) {
         put("cap " + where, sequence, Change.at(ChangeKind.CAP_REPLACED, where), true, 0);
       }
     } else {
@@ -170,7 +173,7 @@ public final class MadeChanges {
 
   private void takeWhereabouts(JobEntry entry, long sequence) {
     if (entry instanceof PartOut out) {
-      takeOut(job.getPart(out.item()).part(), sequence);
+      takeOut(out.item(), sequence);
     } else if (entry instanceof SlotUnknown unknown) {
       Place home = job.getPart(unknown.item()).part().home();
       Change change = Change.at(ChangeKind.SLOT_UNKNOWN, home.key());
@@ -189,21 +192,25 @@ public final class MadeChanges {
   }
 
   /** What used lifters ask that go back belongs to them, whatever anybody decides. */
-  private void takeOut(Part part, long sequence) {
-    changes.putIfAbsent(
-        "apart", new MadeChange(sequence, Change.of(ChangeKind.TAKEN_APART), false, 0));
-    boolean inUse = job.whereabouts(part.item()) != Whereabouts.RETIRED;
-    if (part.kind() == PartKind.LIFTER && inUse) {
-      Change reused = Change.of(ChangeKind.LIFTER_REUSED);
-      changes.putIfAbsent("lifters", new MadeChange(sequence, reused, true, 0));
+  private void takeOut(int item, long sequence) {
+    if (!changes.containsKey("apart")) {
+      put("apart", sequence, Change.of(ChangeKind.TAKEN_APART), false, 0);
+    }
+    if (!changes.containsKey("lifters")
+        && job.getPart(item).part().kind() == PartKind.LIFTER
+        && job.whereabouts(item) != Whereabouts.RETIRED) {
+      put("lifters", sequence, Change.of(ChangeKind.LIFTER_REUSED), true, 0);
     }
   }
 
   /** A fit on purpose elsewhere un-mates both places, for as long as it stands. */
   private void takeFit(PartFitted fit, long sequence) {
+    if (!fit.wasOnPurpose()) {
+      return;
+    }
     Place home = job.getPart(fit.item()).part().home();
     boolean stands = job.findFittedAt(fit.item()).equals(Optional.of(fit.place()));
-    if (fit.wasOnPurpose() && stands && !home.equals(fit.place())) {
+    if (stands && !home.equals(fit.place())) {
       for (Place place : List.of(fit.place(), home)) {
         Change change = Change.at(ChangeKind.SWAPPED, place.key());
         put("swap " + place.key(), sequence, change, binds(), 0);

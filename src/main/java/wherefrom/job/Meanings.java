@@ -23,6 +23,12 @@ final class Meanings {
     this.setting = new Setting(layout, places);
   }
 
+  /** Whether it speaks of an engine with these places tracked. */
+  boolean isOf(Layout layout, Collection<Place> places) {
+    return setting.layout().equals(layout)
+        && List.copyOf(setting.places()).equals(List.copyOf(places));
+  }
+
   /** The engine as it came in. */
   Setting setting() {
     return setting;

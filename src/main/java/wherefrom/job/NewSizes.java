@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
@@ -12,16 +13,10 @@ import wherefrom.quantity.Unit;
 final class NewSizes {
   private final Map<Integer, PartReplaced> taken = new HashMap<>();
 
-  private NewSizes() {}
-
-  static NewSizes of(EngineJob job) {
-    NewSizes sizes = new NewSizes();
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof PartReplaced replaced) {
-        sizes.taken.put(replaced.newItem(), replaced);
-      }
+  void take(JobEntry entry) {
+    if (entry instanceof PartReplaced replaced) {
+      taken.put(replaced.newItem(), replaced);
     }
-    return sizes;
   }
 
   /** {@code , size 0.010 in, roller}; empty where nothing was said. */

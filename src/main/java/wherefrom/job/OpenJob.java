@@ -106,7 +106,7 @@ public final class OpenJob implements AutoCloseable {
     List<LoggedEntry> all = new ArrayList<>(entries);
     all.add(next);
     try {
-      return Optional.of(EngineJob.of(all));
+      return Optional.of(state.anew(all));
     } catch (IllegalStateException e) {
       throw new LogbookException(
           "This cannot be taken back, as later steps build on it: " + e.getMessage() + ".", e);
@@ -145,7 +145,7 @@ public final class OpenJob implements AutoCloseable {
       if (inAct) {
         dropAct();
       }
-      state = EngineJob.of(entries);
+      state = state.anew(entries);
     }
   }
 

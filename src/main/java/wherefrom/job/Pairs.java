@@ -10,7 +10,6 @@ import java.util.Set;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.inspection.Look;
-import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
@@ -40,7 +39,10 @@ final class Pairs {
   /** For each place the places of the parts that move with what sits there. */
   private final Map<Place, List<Place>> followers = new HashMap<>();
 
+  /** The caps that are of their rod's housing: bought with it, or machined with it. */
   private final Set<Integer> matched = new HashSet<>();
+
+  private final Set<Integer> boughtWithRod = new HashSet<>();
 
   Pairs(PartsLedger parts, Seats seats) {
     this.parts = parts;
@@ -52,9 +54,12 @@ final class Pairs {
     return Optional.ofNullable(leaders.get(item)).flatMap(parts::find).map(PartRecord::part);
   }
 
-  /** Whether a cap was machined with its rod, or both were bought together. */
-  boolean isMatched(int cap) {
-    return matched.contains(cap);
+  /**
+   * Whether a cap was bought together with its rod. A housing that was machined again with another
+   * cap has still to be measured; that of a new rod is measured for the rod.
+   */
+  boolean cameWithItsRod(int cap) {
+    return boughtWithRod.contains(cap);
   }
 
   /** The mate of what sits in the place that this one goes with; else the place's owner. */
@@ -86,8 +91,6 @@ final class Pairs {
       bought(parts.get(replaced.newItem()).part());
     } else if (entry instanceof PartFitted fitted) {
       fitted(fitted);
-    } else if (entry instanceof ChangeMade made) {
-      made(new Change(made.change(), made.where(), made.detail()));
     } else if (entry instanceof CheckAnswered answered
         && answered.look() == Look.PASS
         && answered.check().startsWith(MACHINED_AGAIN)) {
@@ -136,8 +139,8 @@ final class Pairs {
   private void comeTogether(int cap, int rod) {
     boolean hasCap = matched.stream().anyMatch(other -> leaders.getOrDefault(other, 0) == rod);
     if (!hasCap && !matched.contains(cap)) {
-      leaders.put(cap, rod);
-      matched.add(cap);
+      match(cap, rod);
+      boughtWithRod.add(cap);
     }
   }
 

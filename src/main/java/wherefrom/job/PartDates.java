@@ -18,7 +18,8 @@ public record PartDates(
   static final PartDates NEVER = new PartDates(0, 0, 0, 0, Map.of());
 
   public PartDates {
-    lookedAt = Collections.unmodifiableMap(new LinkedHashMap<>(lookedAt));
+    lookedAt =
+        lookedAt.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(lookedAt));
   }
 
   static PartDates takenOn(long sequence) {

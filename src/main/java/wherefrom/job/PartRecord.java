@@ -34,7 +34,7 @@ public record PartRecord(
     PartDates dates) {
 
   public PartRecord {
-    looks = Collections.unmodifiableMap(new LinkedHashMap<>(looks));
+    looks = looks.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(looks));
     remarks = List.copyOf(remarks);
   }
 

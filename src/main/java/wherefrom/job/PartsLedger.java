@@ -41,7 +41,10 @@ import wherefrom.parts.Whereabouts;
 
 /** The parts of a job and where each is: the fold over the entries that speak of parts. */
 final class PartsLedger {
-  private final Map<Integer, PartRecord> parts = new TreeMap<>();
+  /** By item number; a map with the numbers in order is slower to ask, and it is asked a lot. */
+  private final Map<Integer, PartRecord> parts = new LinkedHashMap<>();
+
+  private int highest;
   private final Map<Place, Integer> owners = new LinkedHashMap<>();
   private final Map<Integer, Integer> replacements = new LinkedHashMap<>();
   private Optional<Layout> layout = Optional.empty();
@@ -122,12 +125,24 @@ final class PartsLedger {
     int item = first;
     for (Place place : places) {
       Part part = new Part(item, place, 1, 1, false);
-      if (parts.put(item, PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER)) != null
-          || owners.put(place, item) != null) {
+      if (parts.containsKey(item) || owners.put(place, item) != null) {
         throw new IllegalStateException("part " + item + ", " + place.key() + ", stands twice");
       }
+      add(PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER));
       item++;
     }
+  }
+
+  /** Numbers grow; of a logbook where they do not the parts are put in order. */
+  private void add(PartRecord part) {
+    int item = part.part().item();
+    parts.put(item, part);
+    if (item < highest) {
+      Map<Integer, PartRecord> ordered = new TreeMap<>(parts);
+      parts.clear();
+      parts.putAll(ordered);
+    }
+    highest = Math.max(highest, item);
   }
 
   /** Numbers say nothing of when a part comes out. */
@@ -197,7 +212,8 @@ final class PartsLedger {
     Place home = part.part().home();
     Place place = fitted.place();
     boolean alike = layout.filter(engine -> Interchange.areAlike(engine, home, place)).isPresent();
-    if (!place.equals(home) && part.isUnrun() && alike && awaitsNew(place)) {
+    boolean bound = !part.isUnrun() || !isInUse(fitted.item());
+    if (!place.equals(home) && !bound && alike && awaitsNew(place)) {
       int other = owners.getOrDefault(place, fitted.item());
       change(other, one -> one.with(one.part().withHome(home)));
       change(fitted.item(), one -> one.with(one.part().withHome(place)));
@@ -241,7 +257,7 @@ final class PartsLedger {
     PartRecord old = get(replaced.oldItem());
     Place home = old.part().home();
     Part fresh = new Part(replaced.newItem(), home, 1, old.part().pieces(), true);
-    parts.put(fresh.item(), PartRecord.of(fresh, Whereabouts.OUT, PartDates.takenOn(sequence)));
+    add(PartRecord.of(fresh, Whereabouts.OUT, PartDates.takenOn(sequence)));
     owners.put(home, fresh.item());
     replacements.put(replaced.oldItem(), fresh.item());
     move(replaced.oldItem(), Whereabouts.RETIRED, replaced.reason(), sequence);

@@ -1,15 +1,13 @@
 package wherefrom.job;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import wherefrom.inspection.Sources;
-import wherefrom.job.entry.CheckAnswered;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -22,23 +20,36 @@ import wherefrom.rules.consequence.Setting;
 
 /** All that the consequence rules say about the job as it stands. */
 public final class StandingRules {
+  /** A rule that forbids parts now. */
+  private record Banning(StandingRule rule, Ban ban) {}
+
+  /** A rule that parts wait for now. */
+  private record Holding(StandingRule rule, OpenCheck check) {}
+
+  /** What is asked: of other places the same is another thing, such as of one valve side alone. */
+  private record Asked(String key, Effect effect, Set<Place> places) {
+    static Asked by(Consequence one) {
+      return new Asked(one.key(), one.effect(), one.places());
+    }
+  }
+
   private final List<StandingRule> all;
+  private final List<Banning> banning;
+  private final List<Holding> holding;
   private final SurfaceSizes sizes;
 
   private StandingRules(List<StandingRule> all, SurfaceSizes sizes) {
     this.all = List.copyOf(all);
+    this.banning =
+        all.stream().filter(StandingRule::bans).map(it -> new Banning(it, ban(it))).toList();
+    this.holding =
+        all.stream().filter(StandingRule::holds).map(it -> new Holding(it, check(it))).toList();
     this.sizes = sizes;
   }
 
   static StandingRules of(EngineJob job) {
-    Map<String, LoggedEntry> answers = new HashMap<>();
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof CheckAnswered answered) {
-        answers.put(answered.check(), logged);
-      }
-    }
     Setting setting = job.meanings().setting();
-    Map<String, StandingRule> found = new LinkedHashMap<>();
+    Map<Asked, StandingRule> found = new LinkedHashMap<>();
     for (MadeChange made : MadeChanges.of(job)) {
       for (Consequence consequence : job.meanings().of(made.change(), setting)) {
         StandingRule rule =
@@ -47,26 +58,25 @@ public final class StandingRules {
                 made.sequence(),
                 made.binding(),
                 individual(job, made, consequence),
-                findAnswer(answers, consequence.key(), made.sequence()),
+                findAnswer(job, consequence.key(), made.sequence()),
                 Settled.find(job, consequence));
         // A later change asks for the same check anew; one that binds outweighs one that doesn't.
-        found.merge(consequence.key() + consequence.effect(), rule, StandingRules::stronger);
+        found.merge(Asked.by(consequence), rule, StandingRules::stronger);
       }
       setting = setting.after(made.change());
     }
     return new StandingRules(new ArrayList<>(found.values()), new SurfaceSizes(job));
   }
 
-  private static Optional<LoggedEntry> findAnswer(
-      Map<String, LoggedEntry> answers, String key, long after) {
-    return Optional.ofNullable(answers.get(key)).filter(logged -> logged.sequence() > after);
+  private static Optional<LoggedEntry> findAnswer(EngineJob job, String key, long after) {
+    return job.told().findAnswer(key).filter(logged -> logged.sequence() > after);
   }
 
   /** What was found on one part and concerns nothing but its own place speaks of it alone. */
   private static int individual(EngineJob job, MadeChange made, Consequence consequence) {
     boolean alone =
         made.about() > 0
-            && consequence.places().equals(List.of(job.getPart(made.about()).part().home()));
+            && consequence.places().equals(Set.of(job.getPart(made.about()).part().home()));
     return alone ? made.about() : 0;
   }
 
@@ -94,13 +104,16 @@ public final class StandingRules {
 
   /** The rules that forbid a part at a place, and a new part's size where it does not fit. */
   List<Ban> listBans(PartRecord part, Place place) {
-    Stream<Ban> bans =
-        all.stream()
-            .filter(rule -> rule.bans() && rule.concerns(part.part(), place))
-            .filter(rule -> hits(rule, part, place))
-            .map(StandingRules::ban);
-    Stream<Ban> size = part.part().fresh() ? wrongSize(part, place).stream() : Stream.of();
-    return Stream.concat(bans, size).toList();
+    List<Ban> bans = new ArrayList<>();
+    for (Banning one : banning) {
+      if (one.rule().concerns(part.part(), place) && hits(one.rule(), part, place)) {
+        bans.add(one.ban());
+      }
+    }
+    if (part.part().fresh()) {
+      wrongSize(part, place).ifPresent(bans::add);
+    }
+    return bans;
   }
 
   private Optional<Ban> wrongSize(PartRecord part, Place place) {
@@ -148,12 +161,17 @@ public final class StandingRules {
 
   /** The checks that a part waits for at a place. */
   List<OpenCheck> listOpenChecks(Part part, Place place) {
-    return all.stream()
-        .filter(rule -> rule.holds() && rule.concerns(part, place))
-        .map(
-            rule ->
-                new OpenCheck(rule.consequence().key(), words(rule.consequence()), rule.since()))
-        .toList();
+    List<OpenCheck> open = new ArrayList<>();
+    for (Holding one : holding) {
+      if (one.rule().concerns(part, place)) {
+        open.add(one.check());
+      }
+    }
+    return open;
+  }
+
+  private static OpenCheck check(StandingRule rule) {
+    return new OpenCheck(rule.consequence().key(), words(rule.consequence()), rule.since());
   }
 
   /** {@code a check is open (R11): check the pushrod length with a checking pushrod}. */

@@ -22,7 +22,7 @@ final class SurfaceCuts {
 
   static SurfaceCuts of(EngineJob job) {
     SurfaceCuts cuts = new SurfaceCuts(job);
-    WorkDone.of(job).forEach(cuts::take);
+    job.told().work().forEach(cuts::take);
     return cuts;
   }
 

@@ -21,8 +21,8 @@ public final class SurfaceSizes {
   public SurfaceSizes(EngineJob job) {
     this.job = job;
     cuts = SurfaceCuts.of(job);
-    coming = ComingCuts.of(job);
-    news = NewSizes.of(job);
+    coming = job.told().coming();
+    news = job.told().news();
   }
 
   /** Every journal and bore, main journals first. */

@@ -17,7 +17,7 @@ final class AlreadyFittedRule implements VerdictRule {
 
   private static Verdict verdict(Bench bench, Attempt attempt, Place place, Place fittedAt) {
     if (fittedAt.equals(place)) {
-      List<Objection> standing = Objections.ofSeated(bench, attempt.part(), place);
+      List<Objection> standing = bench.listAgainst(place);
       if (!standing.isEmpty()) {
         return new Verdict.FittedBut(attempt.part(), place, standing.get(0).verdict());
       }

@@ -70,6 +70,9 @@ public interface Bench {
   /** The entry that gave a reason for a part to sit where it sits; 0 where none did. */
   long reasonGiven(int item);
 
+  /** What stands against the part that sits in a place ({@link Objections#ofSeated}). */
+  List<Objection> listAgainst(Place place);
+
   /** The rules that forbid the part at a place, the first reason first. */
   List<Ban> listBans(int item, Place place);
 

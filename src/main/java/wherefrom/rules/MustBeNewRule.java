@@ -9,8 +9,12 @@ import wherefrom.parts.Place;
 final class MustBeNewRule implements ObjectionRule {
   @Override
   public List<Objection> find(Bench bench, Part part, Place place) {
+    List<Ban> bans = bench.listBans(part.item(), place);
+    if (bans.isEmpty()) {
+      return List.of();
+    }
     // What must be new is not helped by work that is open: it is said first.
-    return bench.listBans(part.item(), place).stream()
+    return bans.stream()
         .sorted(Comparator.comparing(ban -> !ban.check().isEmpty()))
         .map(ban -> new Objection(verdict(part, place, ban), ban.since()))
         .toList();

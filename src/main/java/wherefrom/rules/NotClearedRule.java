@@ -1,8 +1,8 @@
 package wherefrom.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.parts.Part;
@@ -13,13 +13,13 @@ import wherefrom.parts.Whereabouts;
 final class NotClearedRule implements ObjectionRule {
   @Override
   public List<Objection> find(Bench bench, Part part, Place place) {
-    Stream<Objection> checks =
-        bench.listOpenChecks(part.item(), place).stream().map(check -> open(part, place, check));
-    return Stream.concat(
-            Stream.of(away(bench, part, place), decision(bench, part, place))
-                .flatMap(Optional::stream),
-            checks)
-        .toList();
+    List<Objection> found = new ArrayList<>();
+    away(bench, part, place).ifPresent(found::add);
+    decision(bench, part, place).ifPresent(found::add);
+    for (OpenCheck check : bench.listOpenChecks(part.item(), place)) {
+      found.add(open(part, place, check));
+    }
+    return found;
   }
 
   private static Objection open(Part part, Place place, OpenCheck check) {

@@ -1,6 +1,8 @@
 package wherefrom.rules;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
@@ -18,7 +20,22 @@ public final class Objections {
 
   /** Everything, the most serious first; the place must be one that the part can live at. */
   public static List<Objection> of(Bench bench, Part part, Place place) {
-    return RULES.stream().flatMap(rule -> rule.find(bench, part, place).stream()).toList();
+    List<Objection> all = new ArrayList<>();
+    for (ObjectionRule rule : RULES) {
+      all.addAll(rule.find(bench, part, place));
+    }
+    return all;
+  }
+
+  /** The most serious; empty where nothing stands against the part there. */
+  static Optional<Objection> findFirst(Bench bench, Part part, Place place) {
+    for (ObjectionRule rule : RULES) {
+      List<Objection> found = rule.find(bench, part, place);
+      if (!found.isEmpty()) {
+        return Optional.of(found.get(0));
+      }
+    }
+    return Optional.empty();
   }
 
   /**

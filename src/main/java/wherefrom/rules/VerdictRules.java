@@ -24,18 +24,20 @@ public final class VerdictRules {
   private VerdictRules() {}
 
   public static Verdict judge(Bench bench, Attempt attempt) {
-    return BEFORE.stream()
-        .map(rule -> rule.judge(bench, attempt))
-        .flatMap(Optional::stream)
-        .findFirst()
-        .or(() -> objection(bench, attempt))
+    for (VerdictRule rule : BEFORE) {
+      Optional<Verdict> verdict = rule.judge(bench, attempt);
+      if (verdict.isPresent()) {
+        return verdict.get();
+      }
+    }
+    return objection(bench, attempt)
         .or(() -> AFTER.judge(bench, attempt))
         .orElseGet(() -> right(bench, attempt));
   }
 
   private static Optional<Verdict> objection(Bench bench, Attempt attempt) {
     Place place = new Place(attempt.part().kind(), attempt.spot());
-    return Objections.of(bench, attempt.part(), place).stream().map(Objection::verdict).findFirst();
+    return Objections.findFirst(bench, attempt.part(), place).map(Objection::verdict);
   }
 
   private static Verdict right(Bench bench, Attempt attempt) {

@@ -7,7 +7,8 @@ package wherefrom.referee;
  *     new ones count on
  * @param slot the slot; or the number of the new part that is bought; or of a cut how many
  *     thousandths of an inch it is from standard, -1 where nobody says
- * @param what a change, a check, a section; of a new part how many thousandths it is from standard
+ * @param what a change, a check, a plan of readings, a section; of a new part how many thousandths
+ *     it is from standard, or {@code listed} for the size that the buying list gives
  * @param answer where the change is made, the answer to the check, the sort of the new part
  */
 record Act(Verb verb, int piece, int slot, String what, String answer) {
@@ -27,6 +28,7 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
     CHANGE,
     WORK,
     LOOK,
+    READ,
     LOBE,
     DECIDE,
     ASK,
@@ -68,9 +70,19 @@ record Act(Verb verb, int piece, int slot, String what, String answer) {
     return new Act(Verb.LOOK, piece, -1, check, answer);
   }
 
+  /** The same by a reading, that lies within its limit, at it, or outside. */
+  static Act read(int piece, String plan, String answer) {
+    return new Act(Verb.READ, piece, -1, plan, answer);
+  }
+
   /** The look at the lobe that a lifter's slot runs on. */
   static Act lobe(int slot, String answer) {
     return new Act(Verb.LOBE, -1, slot, "lobe-look", answer);
+  }
+
+  /** The same by the lift of the lobe. */
+  static Act lobeLift(int slot, String answer) {
+    return new Act(Verb.LOBE, -1, slot, "lobe-lift", answer);
   }
 
   /** {@code REUSE}, {@code MACHINE} or {@code REPLACE}. */

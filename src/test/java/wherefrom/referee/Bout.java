@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import wherefrom.referee.Referee.Word;
 
 /** Program and referee side by side: both are told each act, and asked the same afterwards. */
@@ -156,28 +155,26 @@ final class Bout {
       }
     }
     Set<String> closed = referee.closedSections();
-    return same("missing", () -> names(program.missing()), () -> names(missing))
-        .or(() -> same("filled but", () -> names(program.filledBut()), () -> names(filledBut)))
-        .or(() -> same("closed", program::closed, () -> closed));
+    return same("missing", program.missing(), missing)
+        .or(() -> same("filled but", program.filledBut(), filledBut))
+        .or(() -> same("closed", program.closed(), closed));
   }
 
-  private Set<String> names(Set<Integer> slots) {
-    Set<String> names = new TreeSet<>();
-    slots.forEach(slot -> names.add(motor.slot(slot).key()));
-    return names;
-  }
-
-  private static Optional<String> same(
-      String what, Supplier<Set<String>> says, Supplier<Set<String>> should) {
-    Set<String> program = new TreeSet<>(says.get());
-    Set<String> referee = new TreeSet<>(should.get());
+  private <T> Optional<String> same(String what, Set<T> program, Set<T> referee) {
     if (program.equals(referee)) {
       return Optional.empty();
     }
-    Set<String> more = new TreeSet<>(program);
-    more.removeAll(referee);
-    Set<String> less = new TreeSet<>(referee);
-    less.removeAll(program);
+    Set<String> more = names(program);
+    more.removeAll(names(referee));
+    Set<String> less = names(referee);
+    less.removeAll(names(program));
     return Optional.of(what + ": program alone " + more + ", referee alone " + less);
+  }
+
+  /** Of slots their keys, of sections their names. */
+  private Set<String> names(Set<?> all) {
+    Set<String> names = new TreeSet<>();
+    all.forEach(one -> names.add(one instanceof Integer at ? motor.slot(at).key() : one + ""));
+    return names;
   }
 }

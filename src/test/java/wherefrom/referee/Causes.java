@@ -20,7 +20,7 @@ final class Causes {
     scene.bought.stream().filter(causes::binds).forEach(causes.all::add);
     scene.pieces.values().forEach(causes::findings);
     scene.pieces.values().forEach(causes::cap);
-    scene.lobes.forEach((spot, answer) -> causes.finding("lobe-look", answer, spot, -1));
+    scene.lobes.forEach(causes::lobe);
     return causes.all;
   }
 
@@ -47,6 +47,11 @@ final class Causes {
     }
   }
 
+  private void lobe(String checkAtSpot, Piece.Answer answer) {
+    String[] parts = checkAtSpot.split("@");
+    finding(parts[0], answer, parts[1], -1);
+  }
+
   private void cap(Piece piece) {
     if (!piece.kind.isCap()) {
       return;
@@ -55,7 +60,7 @@ final class Causes {
     if (piece.state == State.LOST) {
       add(new Change("CAP_LOST", where, piece.since, piece.number));
     }
-    if (piece.isNew && piece.state != State.RETIRED && !piece.matched) {
+    if (piece.isNew && !piece.replaced && !piece.cameWithRod) {
       add(new Change("CAP_REPLACED", where, piece.takenOn, piece.number));
     }
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,6 +18,8 @@ final class Chance {
           "NEW_FLAT_CAM",
           "CAM_REGROUND",
           "FLAT_TO_ROLLER",
+          "ROLLER_TO_FLAT",
+          "NEW_ROLLER_CAM",
           "LIFT_INCREASED",
           "HEAD_MILLED bank",
           "DECK_MILLED bank",
@@ -33,6 +34,12 @@ final class Chance {
           "LINE_HONED",
           "HOT_TANKED",
           "SPRINGS_CHANGED",
+          "SPRINGS_SHIMMED",
+          "ROCKER_RATIO",
+          "LARGER_VALVES bank",
+          "LARGER_INTAKE_VALVES bank",
+          "LARGER_EXHAUST_VALVES bank",
+          "STUDS_SCREW_IN bank",
           "CRANK_CHANGED",
           "PISTONS_CHANGED");
 
@@ -52,9 +59,6 @@ final class Chance {
           "HEAD_MILLED",
           "DECK_MILLED",
           "VALVE_JOB");
-
-  private static final Set<String> FLAT_ONLY =
-      Set.of("NEW_FLAT_CAM", "CAM_REGROUND", "FLAT_TO_ROLLER");
 
   /** A quick test of each kind; failing some of them is a finding with rules of its own. */
   private static final Map<Kind, List<String>> LOOKS = new EnumMap<>(Kind.class);
@@ -77,6 +81,15 @@ final class Chance {
     LOOKS.put(Kind.CAM_BEARING, List.of("cam-bearing-face"));
   }
 
+  /** The changes that keep a part of a kind out, or let it wait. */
+  private static final Map<Kind, List<String>> ABOUT = new EnumMap<>(Kind.class);
+
+  static {
+    for (Kind kind : Kind.values()) {
+      ABOUT.put(kind, CHANGES.stream().filter(change -> isAbout(kind, change)).toList());
+    }
+  }
+
   private final Motor motor;
   private final Random random;
   private final Deeds deeds;
@@ -87,11 +100,16 @@ final class Chance {
     Set<Integer> slots = places();
     List<String> changes = new ArrayList<>();
     for (int at = 0; at < 3; at++) {
-      change().ifPresent(changes::add);
+      changes.add(change(random.nextBoolean() ? CHANGES : about(slots)));
     }
     Map<Kind, String> looks = new EnumMap<>(Kind.class);
     LOOKS.forEach((kind, all) -> looks.put(kind, any(all)));
     this.deeds = new Deeds(motor, slots, slots, changes, looks);
+  }
+
+  private static boolean isAbout(Kind kind, String change) {
+    return Rulebook.ROWS.stream()
+        .anyMatch(row -> row.speaksOf(kind) && row.changes().contains(change.split(" ")[0]));
   }
 
   /** Every change, at this bank and this bore where it names one. */
@@ -119,49 +137,51 @@ final class Chance {
   /** Two or three journals, or valves of one side, with all that lives there. */
   private Set<Integer> places() {
     Set<String> journals = new TreeSet<>();
-    String like = any(motor.slots).journal();
     List<String> alike =
-        motor.slots.stream()
-            .map(Slot::journal)
-            .filter(it -> shape(it).equals(shape(like)))
-            .distinct()
-            .toList();
+        random.nextBoolean()
+            ? motor.journalsLike(any(motor.slots).journal())
+            : any(motor.sortsOfJournals());
     for (int at = 0; at < 3; at++) {
       journals.add(any(alike));
     }
-    Set<Integer> slots = new TreeSet<>();
+    Set<Integer> all = new TreeSet<>();
     motor.slots.stream()
         .filter(slot -> journals.contains(slot.journal()))
-        .filter(slot -> slot.kind().home.equals("valve") ? random.nextInt(2) == 0 : true)
-        .forEach(slot -> slots.add(slot.at()));
-    return slots;
+        .forEach(slot -> all.add(slot.at()));
+    Set<Integer> some = new TreeSet<>(all);
+    some.removeIf(at -> motor.slot(at).kind().home.equals("valve") && random.nextBoolean());
+    return some.isEmpty() ? all : some;
   }
 
-  private static String shape(String journal) {
-    return journal.replaceAll("\\d", "").replaceAll("IN|EX", "valve");
+  /** The changes that concern a part which lives here. */
+  private List<String> about(Set<Integer> slots) {
+    List<String> about = ABOUT.get(motor.slot(any(List.copyOf(slots))).kind());
+    return about.isEmpty() ? CHANGES : about;
   }
 
-  private Optional<String> change() {
-    String[] words = any(CHANGES).split(" ");
-    if (motor.roller && FLAT_ONLY.contains(words[0])) {
-      return Optional.empty();
-    }
+  private String change(List<String> changes) {
+    String[] words = any(changes).split(" ");
     List<Slot> cylinders = motor.slots.stream().filter(slot -> slot.cylinder() > 0).toList();
     if (words.length == 1) {
-      return Optional.of(words[0]);
+      return words[0];
     }
     boolean bore = words[1].equals("bore");
     Slot slot = any(cylinders);
-    return Optional.of(words[0] + " " + (bore ? "B" + slot.cylinder() : slot.bank()));
+    return words[0] + " " + (bore ? "B" + slot.cylinder() : slot.bank());
   }
 
-  /** What is done next, as things stand: each verb is as likely as every other. */
+  /** What is done next, as things stand: often a change, else any verb like every other. */
   Act next(Story story) {
     int way = random.nextInt(20);
-    if (way < 3) {
+    if (way < 2) {
       return oddFit(story);
     }
-    return way == 3 ? oddWord(story) : vary(story, usual(story));
+    return way == 2 ? oddWord(story) : vary(story, way < 6 ? change() : usual(story));
+  }
+
+  private Act change() {
+    String[] words = any(deeds.changes()).split(" ");
+    return Act.change(words[0], words.length > 1 ? words[1] : "");
   }
 
   private Act usual(Story story) {
@@ -169,7 +189,7 @@ final class Chance {
     deeds
         .next(story)
         .forEach(act -> byVerb.computeIfAbsent(act.verb(), verb -> new ArrayList<>()).add(act));
-    if (byVerb.containsKey(Verb.FIT) && random.nextInt(3) == 0) {
+    if (byVerb.containsKey(Verb.FIT) && random.nextInt(4) == 0) {
       return any(byVerb.getOrDefault(Verb.FIT, List.of()));
     }
     return any(any(List.copyOf(byVerb.values())));
@@ -186,6 +206,7 @@ final class Chance {
         : switch (act.verb()) {
           case SEND -> Act.of(Verb.WASH, act.piece());
           case LOOK -> Act.look(act.piece(), act.what(), "SUSPECT");
+          case READ -> Act.read(act.piece(), act.what(), any(List.of("SUSPECT", "PASS")));
           case CHECK -> Act.check(act.what(), "FAIL");
           case DECIDE -> Act.decide(act.piece(), any(List.of("MACHINE", "REUSE", "REPLACE")));
           default -> act;
@@ -197,11 +218,11 @@ final class Chance {
     if (act.isChange()) {
       boolean cut = CUTS.contains(act.what());
       boolean byShop = WORKS.contains(act.what()) && random.nextInt(2) == 0;
-      return act.cutTo(cut && !byShop ? any(List.of(-1, 10, 20)) : -1, byShop);
+      return act.cutTo(cut ? any(List.of(-1, 10, 10, 20)) : -1, byShop);
     }
     Kind kind = story.scene().piece(act.piece()).kind;
     if (kind.isShell() || kind == Kind.PISTON) {
-      return act.of(any(List.of("", "", "0", "10", "20")), "");
+      return act.of(any(List.of("", "listed", "0", "10", "20")), "");
     }
     return kind == Kind.LIFTER ? act.of("", any(List.of("", "roller"))) : act;
   }
@@ -216,10 +237,14 @@ final class Chance {
       case 1 -> new Act(Verb.SLOT_UNKNOWN, piece, -1, "", "");
       case 2 ->
           slot.kind() == Kind.LIFTER
-              ? Act.lobe(piece, any(List.of("FAIL", "PASS", "SUSPECT")))
+              ? lobe(piece, any(List.of("FAIL", "PASS", "SUSPECT")))
               : Act.ask("every");
       default -> decidable ? Act.decide(piece, "REUSE") : Act.ask("every");
     };
+  }
+
+  private Act lobe(int slot, String answer) {
+    return random.nextBoolean() ? Act.lobe(slot, answer) : Act.lobeLift(slot, answer);
   }
 
   /** Any part at any place of its kind, or turned, or where none of its kind lives. */

@@ -23,10 +23,24 @@ record Deeds(
     List<String> changes,
     Map<Kind, String> looks) {
 
+  /** Plans of readings that have a limit. */
+  private static final Map<Kind, List<String>> READINGS =
+      Map.of(
+          Kind.PUSHROD, List.of("pushrod-runout"),
+          Kind.LIFTER, List.of("lifter-crown"),
+          Kind.SPRING, List.of("spring-free"),
+          Kind.PISTON, List.of("piston-diameter"));
+
+  private static Act read(int piece, String plan) {
+    return Act.read(piece, plan, "FAIL");
+  }
+
   List<Act> next(Story story) {
     List<Act> acts = new ArrayList<>();
     for (Piece piece : story.scene().pieces.values()) {
-      if (slots.contains(piece.home) && piece.state != State.RETIRED) {
+      if (slots.contains(piece.home) && piece.state == State.RETIRED) {
+        fits(story, piece, piece.home, acts);
+      } else if (slots.contains(piece.home)) {
         moves(story, piece, acts);
         if (main.contains(piece.home)) {
           says(story, piece, acts);
@@ -69,7 +83,9 @@ record Deeds(
       case AWAY -> acts.add(Act.of(piece.atShop ? Verb.BACK : Verb.WASHED, it));
       default -> {}
     }
-    acts.add(Act.at(Verb.REPLACE, it, story.nextPiece()));
+    if (!piece.replaced) {
+      acts.add(Act.at(Verb.REPLACE, it, story.nextPiece()));
+    }
     for (int slot : slots) {
       boolean half = motor.slot(slot).isUpper() == motor.slot(piece.home).isUpper();
       if (motor.slot(slot).kind() == piece.kind && (half || !piece.kind.isShell())) {
@@ -98,6 +114,7 @@ record Deeds(
     String check = piece.kind == Kind.LIFTER && !hasFoot ? "lifter-sink" : usual;
     if (check != null) {
       acts.add(Act.look(it, check, "FAIL"));
+      READINGS.getOrDefault(piece.kind, List.of()).forEach(plan -> acts.add(read(it, plan)));
       if (piece.looks.containsKey(check)) {
         acts.add(Act.look(it, check, "PASS"));
         acts.add(Act.decide(it, "REUSE"));

@@ -1,5 +1,6 @@
 package wherefrom.referee;
 
+import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
@@ -10,19 +11,33 @@ import wherefrom.referee.Referee.Word;
 final class Liar extends Program {
   enum Lie {
     /** A part that follows its mate to another place is sent home instead. */
-    FOLLOWS_NO_MATE,
+    FOLLOWS_NO_MATE(1_000),
     /** A part that sits wrong counts as sitting right. */
-    NOTHING_SITS_WRONG,
+    NOTHING_SITS_WRONG(1_000),
     /** A place whose part is lost is not missing. */
-    LOST_IS_FILLED,
+    LOST_IS_FILLED(1_000),
     /** A failed look is noted as a pass. */
-    LOOKS_PASS,
+    LOOKS_PASS(1_000),
+    /** A reading outside its limit is noted as one within. */
+    READINGS_PASS(1_000),
+    /** What the machine shop cut to a size counts as cut to one that nobody said. */
+    SHOP_SIZES_UNSAID(4_000),
+    /** A part that was replaced and fitted all the same is one like any other once it is out. */
+    RETIRED_COMES_BACK(1_000),
     /** A right part is refused once anything was changed on the engine. */
-    CHANGES_STOP_ALL
+    CHANGES_STOP_ALL(1_000);
+
+    /** In how many histories it must be found; few speak of sizes. */
+    final int within;
+
+    Lie(int within) {
+      this.within = within;
+    }
   }
 
   private final Lie lie;
   private final Motor motor;
+  private final Set<Integer> onPurpose = new HashSet<>();
   private boolean changed;
 
   Liar(Motor motor, Layout layout, Lie lie) {
@@ -36,6 +51,7 @@ final class Liar extends Program {
     this.motor = other.motor;
     this.lie = other.lie;
     this.changed = other.changed;
+    this.onPurpose.addAll(other.onPurpose);
   }
 
   @Override
@@ -46,9 +62,21 @@ final class Liar extends Program {
   @Override
   boolean perform(Act act) {
     changed |= act.verb() == Verb.CHANGE;
-    boolean asPass =
-        lie == Lie.LOOKS_PASS && act.verb() == Verb.LOOK && act.answer().equals("FAIL");
-    return super.perform(asPass ? Act.look(act.piece(), act.what(), "PASS") : act);
+    if (act.verb() == Verb.ON_PURPOSE) {
+      onPurpose.add(act.piece());
+    }
+    return super.perform(twisted(act));
+  }
+
+  private Act twisted(Act act) {
+    boolean failed = act.answer().equals("FAIL");
+    if (lie == Lie.LOOKS_PASS && act.verb() == Verb.LOOK && failed) {
+      return Act.look(act.piece(), act.what(), "PASS");
+    }
+    if (lie == Lie.READINGS_PASS && act.verb() == Verb.READ && failed) {
+      return Act.read(act.piece(), act.what(), "PASS");
+    }
+    return lie == Lie.SHOP_SIZES_UNSAID && act.verb() == Verb.WORK ? act.cutTo(-1, true) : act;
   }
 
   @Override
@@ -60,6 +88,9 @@ final class Liar extends Program {
     }
     if (lie == Lie.CHANGES_STOP_ALL && changed && word == Word.RIGHT) {
       return Word.NOT_CLEARED;
+    }
+    if (lie == Lie.RETIRED_COMES_BACK && word == Word.RETIRED && onPurpose.contains(piece)) {
+      return Word.RIGHT;
     }
     return lie == Lie.NOTHING_SITS_WRONG && word == Word.FITTED_BUT ? Word.DONE : word;
   }

@@ -1,6 +1,7 @@
 package wherefrom.referee;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,9 @@ final class Motor {
   final String thrust;
   final List<Slot> slots = new ArrayList<>();
   final Set<String> sections = new LinkedHashSet<>();
+
+  /** The journals of valves, bores, rods, mains and the cam, each sort for itself. */
+  private final Map<String, List<String>> journals = new LinkedHashMap<>();
 
   /** For each slot the one that it moves with; -1 where it goes by its place alone. */
   final int[] leader;
@@ -64,7 +68,26 @@ final class Motor {
   private void add(
       Kind kind, String spot, String journal, int cylinder, String bank, String section) {
     slots.add(new Slot(slots.size(), kind, spot, journal, cylinder, bank, section));
+    List<String> alike = journals.computeIfAbsent(sort(journal), sort -> new ArrayList<>());
+    if (!alike.contains(journal)) {
+      alike.add(journal);
+    }
     sections.add(section);
+  }
+
+  /** {@code R} of {@code R1}; empty of a valve's, which begins with its cylinder. */
+  private static String sort(String journal) {
+    return Character.isLetter(journal.charAt(0)) ? journal.substring(0, 1) : "";
+  }
+
+  /** Every journal of the same sort, in order. */
+  List<String> journalsLike(String journal) {
+    return journals.get(sort(journal));
+  }
+
+  /** The valves, the bores, the rods, the mains and the cam bearings. */
+  List<List<String>> sortsOfJournals() {
+    return List.copyOf(journals.values());
   }
 
   /** Of the main shells, only those on the cap's side move with the cap. */

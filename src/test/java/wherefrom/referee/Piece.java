@@ -43,10 +43,17 @@ final class Piece {
   /** Of a cap: whether it was machined with that one, or bought together with it. */
   boolean matched;
 
+  /** Of a cap: whether it was bought together with its rod, and needs no machining. */
+  boolean cameWithRod;
+
   /** Of a new part: how many thousandths of an inch from standard; -1 where nobody said. */
   int size = NOWHERE;
 
   String sort = "";
+
+  /** Whether another was bought in its place. */
+  boolean replaced;
+
   boolean atShop;
   String decision = "";
   int decided;

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
@@ -30,6 +31,7 @@ import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.measure.Measuring;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.StillMissing;
 import wherefrom.job.shop.MachineShop;
@@ -56,7 +58,7 @@ class Program {
   private final MemoryLogbook logbook;
   private final OpenJob job;
   private final Place[] places;
-  private final Map<String, Integer> slots = new HashMap<>();
+  private final Map<String, Integer> slots;
 
   /** The item number of each piece that the referee knows. */
   private final Map<Integer, Integer> items = new HashMap<>();
@@ -65,23 +67,25 @@ class Program {
   private final Deque<Integer> steps = new ArrayDeque<>();
 
   Program(Motor motor, Layout layout) {
-    this(motor, logbook(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH)));
+    this(
+        motor,
+        logbook(start(layout)),
+        motor.slots.stream()
+            .map(slot -> Place.find(slot.key()).orElseThrow())
+            .toArray(Place[]::new),
+        new HashMap<>());
     for (Slot slot : motor.slots) {
       items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
+      slots.put(slot.key(), slot.at());
     }
   }
 
-  private Program(Motor motor, MemoryLogbook logbook) {
+  private Program(Motor motor, MemoryLogbook logbook, Place[] places, Map<String, Integer> slots) {
     this.motor = motor;
     this.logbook = logbook;
     this.job = new OpenJob(logbook, CLOCK);
-    this.places =
-        motor.slots.stream()
-            .map(slot -> Place.find(slot.key()).orElseThrow())
-            .toArray(Place[]::new);
-    for (Slot slot : motor.slots) {
-      slots.put(slot.key(), slot.at());
-    }
+    this.places = places;
+    this.slots = slots;
   }
 
   private static MemoryLogbook logbook(JobEntry... entries) {
@@ -92,11 +96,20 @@ class Program {
     return logbook;
   }
 
+  private static JobEntry[] start(Layout layout) {
+    List<JobEntry> entries = new ArrayList<>();
+    entries.add(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH));
+    entries.addAll(Gauges.ENTRIES);
+    return entries.toArray(JobEntry[]::new);
+  }
+
   /** The program opened anew on the logbook of another, to go on in another way. */
   Program(Program other) {
     this(
         other.motor,
-        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)));
+        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)),
+        other.places,
+        other.slots);
     items.putAll(other.items);
     steps.addAll(other.steps);
   }
@@ -155,7 +168,8 @@ class Program {
       case SLOT_UNKNOWN ->
           new Planning(job).slotUnknown(item(act), "mixed up") instanceof Planning.Answer.Made;
       case LOOK -> look(Subject.ofPart(item(act)), act);
-      case LOBE -> look(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
+      case READ -> read(Subject.ofPart(item(act)), act);
+      case LOBE -> lobe(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);
       case DECIDE ->
           new Deciding(job).decide(item(act), Decision.valueOf(act.answer()), "so it is")
               instanceof Deciding.Answer.Decided;
@@ -170,11 +184,15 @@ class Program {
     return job.history().size() > before;
   }
 
+  /** The step from standard; by the shop the diameter, and of a deeper cut, too. */
   private static String size(Act act) {
-    return act.slot() < 0 ? "" : "0.0" + act.slot() + " in";
+    boolean diameter = act.verb() == Act.Verb.WORK || act.slot() == 20;
+    return act.slot() < 0
+        ? ""
+        : diameter ? Gauges.diameter(act.what(), act.slot()) : "0.0" + act.slot() + " in";
   }
 
-  /** Orders work at the machine shop, of no said size, and counts it back. */
+  /** Orders work at the machine shop, to a size or of none, and counts it back as ordered. */
   private boolean work(Act act) {
     ShopWork work =
         Arrays.stream(ShopWork.values())
@@ -183,10 +201,11 @@ class Program {
             .orElseThrow();
     List<String> where = act.answer().isEmpty() ? List.of() : List.of(act.answer());
     MachineShop shop = new MachineShop(job);
-    boolean ordered = done(shop.add(9, new ShopOrder(work, where, "block", 1, "", "", "", false)));
+    boolean ordered =
+        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", size(act), "", false)));
     List<ShopVisit.Line> lines = shop.findVisit(9).orElseThrow().lines();
     int line = lines.get(lines.size() - 1).line().line();
-    return ordered && done(shop.backByCount(9, line, 1, "", ""));
+    return ordered && done(shop.backByCount(9, line, 1, act.slot() == 10 ? size(act) : "", ""));
   }
 
   private boolean excuse(Act act) {
@@ -197,6 +216,15 @@ class Program {
   private boolean look(Subject subject, Act act) {
     return new Inspecting(job).answer(subject, act.what(), Look.valueOf(act.answer()), "")
         instanceof Inspecting.Answer.Kept;
+  }
+
+  private boolean lobe(Subject subject, Act act) {
+    return act.what().equals("lobe-lift") ? read(subject, act) : look(subject, act);
+  }
+
+  private boolean read(Subject subject, Act act) {
+    return new Measuring(job).take(Gauges.reading(subject, act.what(), act.answer()))
+        instanceof Measuring.Answer.Kept;
   }
 
   private boolean fit(Act act) {
@@ -216,7 +244,12 @@ class Program {
   }
 
   private boolean replace(Act act) {
-    String size = act.what().isEmpty() ? "" : "0.0" + act.what() + " in";
+    String size =
+        switch (act.what()) {
+          case "" -> "";
+          case "listed" -> NewPart.LISTED;
+          default -> "0.0" + act.what() + " in";
+        };
     Handled handled =
         new Handling(job).replace(item(act), "worn out", new NewPart(size, act.answer()));
     if (handled instanceof Handled.Logged logged) {

@@ -18,8 +18,9 @@ final class Rulebook {
    * it.
    *
    * @param engine only where the lifters are {@code flat}, or {@code roll}
-   * @param cover {@code all} over the engine; the {@code bank}; the place {@code here}, whatever
-   *     sits there; the {@code own} parts of that place, wherever they sit; the part it{@code self}
+   * @param cover {@code all} over the engine; the {@code bank}; its intake ({@code IN}) or its
+   *     exhaust ({@code EX}) valves alone; the place {@code here}, whatever sits there; the {@code
+   *     own} parts of that place, wherever they sit; the part it{@code self}
    */
   record Row(
       String rule,
@@ -66,11 +67,11 @@ final class Rulebook {
       R7  | NEW_ROLLER_CAM             | flat | sort   | shorter          | all  | pushrod
       R7  | NEW_ROLLER_CAM             | flat | check  | springs          | all  | spring
       R8  | PUSHROD_REPLACED           |      | check  | both-ends        | own  | pushrod
-      R9  | LIFT_INCREASED             |      | check  | coil-bind        | all  | spring
-      R9  | LIFT_INCREASED             |      | check  | retainer-seal    | all  | spring
-      R9  | LIFT_INCREASED             |      | check  | guide-top        | all  | spring
-      R9  | LIFT_INCREASED             |      | check  | rocker-slot      | all  | rocker
-      R9  | LIFT_INCREASED             |      | check  | studs            | all  | rocker
+      R9  | LIFT_INCREASED ROCKER_RATIO|      | check  | coil-bind        | all  | spring
+      R9  | LIFT_INCREASED ROCKER_RATIO|      | check  | retainer-seal    | all  | spring
+      R9  | LIFT_INCREASED ROCKER_RATIO|      | check  | guide-top        | all  | spring
+      R9  | LIFT_INCREASED ROCKER_RATIO|      | check  | rocker-slot      | all  | rocker
+      R9  | LIFT_INCREASED ROCKER_RATIO|      | check  | studs            | all  | rocker
       R10 | ROCKER_REPLACED            |      | wear   | new              | own  | pivot
       R10 | ROCKER_REPLACED            |      | check  | ratio            | own  | rocker
       R10 | ROCKER_REPLACED            |      | check  | oil-hole         | own  | rocker
@@ -84,6 +85,13 @@ final class Rulebook {
       R11 | LIFTER_REPLACED            |      | check  | pushrod-length   | here | pushrod
       R11 | ROCKER_REPLACED            |      | check  | pushrod-length   | here | pushrod
       R11 | VALVE_REPLACED             |      | check  | pushrod-length   | here | pushrod
+      R11 | NEW_ROLLER_CAM             | roll | check  | pushrod-length   | here | pushrod
+      R11 | ROLLER_TO_FLAT             |      | check  | pushrod-length   | here | pushrod
+      R11 | ROCKER_RATIO               |      | check  | pushrod-length   | here | pushrod
+      R11 | LARGER_VALVES              |      | check  | pushrod-length   | here | pushrod
+      R11 | LARGER_INTAKE_VALVES       |      | check  | pushrod-length   | here | pushrod
+      R11 | LARGER_EXHAUST_VALVES      |      | check  | pushrod-length   | here | pushrod
+      R11 | STUDS_SCREW_IN             |      | check  | pushrod-length   | here | pushrod
       R12 | VALVE_JOB                  |      | check  | installed-height | bank | spring
       R12 | VALVE_JOB                  |      | check  | tip-height       | bank | valve
       R12 | VALVE_JOB                  |      | check  | margin           | bank | valve
@@ -122,6 +130,10 @@ final class Rulebook {
       R30 | SPRINGS_CHANGED            |      | check  | coil-bind        | all  | spring
       R30 | SPRINGS_CHANGED            |      | check  | retainer-seal    | all  | spring
       R30 | SPRINGS_CHANGED            |      | check  | loads            | all  | spring
+      R30 | SPRINGS_SHIMMED            |      | check  | spring-height    | all  | spring
+      R30 | SPRINGS_SHIMMED            |      | check  | coil-bind        | all  | spring
+      R30 | SPRINGS_SHIMMED            |      | check  | retainer-seal    | all  | spring
+      R30 | SPRINGS_SHIMMED            |      | check  | loads            | all  | spring
       R31 | CRANK_CHANGED              |      | size   | new              | all  | shells
       R31 | CRANK_CHANGED              |      | check  | crank-journals   | all  | shells
       R32 | PISTONS_CHANGED            |      | sort   | new              | all  | piston
@@ -133,6 +145,12 @@ final class Rulebook {
       R34 | NEW_FLAT_CAM               | roll | sort   | longer           | all  | pushrod
       R34 | NEW_FLAT_CAM               | roll | check  | lifter-bores     | all  | lifter
       R34 | NEW_FLAT_CAM               | roll | check  | spring-load      | all  | spring
+      R34 | ROLLER_TO_FLAT             |      | flat   | new              | all  | lifter
+      R34 | ROLLER_TO_FLAT             |      | sort   | longer           | all  | pushrod
+      R34 | ROLLER_TO_FLAT             |      | check  | lifter-bores     | all  | lifter
+      R34 | ROLLER_TO_FLAT             |      | check  | spring-load      | all  | spring
+      R35 | ROLLER_TO_FLAT             |      | check  | coil-bind        | all  | spring
+      R35 | ROLLER_TO_FLAT             |      | check  | retainer-seal    | all  | spring
       R35 | NEW_FLAT_CAM CAM_REGROUND  |      | check  | coil-bind        | all  | spring
       R35 | NEW_FLAT_CAM CAM_REGROUND  |      | check  | retainer-seal    | all  | spring
       R35 | NEW_ROLLER_CAM             |      | check  | coil-bind        | all  | spring
@@ -140,21 +158,49 @@ final class Rulebook {
       R35 | NEW_ROLLER_CAM             |      | check  | retainer-seal    | all  | spring
       R35 | FLAT_TO_ROLLER             |      | check  | retainer-seal    | all  | spring
       R36 | CAM_REGROUND               | roll | check  | roller-condition | all  | lifter
+      R36 | NEW_ROLLER_CAM             | roll | check  | roller-condition | all  | lifter
+      R36 | NEW_ROLLER_CAM             | roll | check  | springs          | all  | spring
+      R37 | ROCKER_RATIO               |      | sort   | rockers          | all  | rocker
+      R37 | ROCKER_RATIO               |      | wear   | pivots           | all  | pivot
+      R37 | ROCKER_RATIO               |      | check  | true-ratio       | all  | rocker
+      R37 | ROCKER_RATIO               |      | check  | pushrod-hole     | all  | pushrod
+      R37 | ROCKER_RATIO               |      | check  | pushrod-ends     | all  | pushrod
+      R38 | LARGER_VALVES              |      | size   | new              | bank | valve
+      R38 | LARGER_VALVES              |      | check  | seats            | bank | valve
+      R38 | LARGER_VALVES              |      | check  | guide            | bank | valve
+      R38 | LARGER_VALVES              |      | check  | retainer-fit     | bank | retainer keepers
+      R38 | LARGER_VALVES              |      | check  | springs          | bank | spring
+      R38 | LARGER_INTAKE_VALVES       |      | size   | new              | IN   | valve
+      R38 | LARGER_INTAKE_VALVES       |      | check  | seats            | IN   | valve
+      R38 | LARGER_INTAKE_VALVES       |      | check  | guide            | IN   | valve
+      R38 | LARGER_INTAKE_VALVES       |      | check  | retainer-fit     | IN   | retainer keepers
+      R38 | LARGER_INTAKE_VALVES       |      | check  | springs          | IN   | spring
+      R38 | LARGER_EXHAUST_VALVES      |      | size   | new              | EX   | valve
+      R38 | LARGER_EXHAUST_VALVES      |      | check  | seats            | EX   | valve
+      R38 | LARGER_EXHAUST_VALVES      |      | check  | guide            | EX   | valve
+      R38 | LARGER_EXHAUST_VALVES      |      | check  | retainer-fit     | EX   | retainer keepers
+      R38 | LARGER_EXHAUST_VALVES      |      | check  | springs          | EX   | spring
+      R39 | STUDS_SCREW_IN             |      | check  | boss             | bank | rocker
+      R39 | STUDS_SCREW_IN             |      | check  | stud-heights     | bank | rocker
+      R39 | STUDS_SCREW_IN             |      | check  | guide-plates     | bank | pushrod
       """;
 
   static final List<Row> ROWS = TABLE.lines().map(Rulebook::row).toList();
 
   /** Looks whose failing is a finding with rules of its own. */
   static final Map<String, String> FINDINGS =
-      Map.of(
-          "rod-shell-face", "BEARING_FAILED",
-          "main-shell-face", "BEARING_FAILED",
-          "pushrod-roll", "PUSHROD_BENT",
-          "lifter-foot", "FOOT_WORN",
-          "lobe-look", "LOBE_FAILED",
-          "rod-cap-mark", "CAP_LOST",
-          "rod-mark", "CAP_LOST",
-          "main-cap-mark", "CAP_LOST");
+      Map.ofEntries(
+          Map.entry("rod-shell-face", "BEARING_FAILED"),
+          Map.entry("main-shell-face", "BEARING_FAILED"),
+          Map.entry("pushrod-roll", "PUSHROD_BENT"),
+          Map.entry("lifter-foot", "FOOT_WORN"),
+          Map.entry("lobe-look", "LOBE_FAILED"),
+          Map.entry("lobe-lift", "LOBE_FAILED"),
+          Map.entry("pushrod-runout", "PUSHROD_BENT"),
+          Map.entry("rod-cap-mark", "CAP_LOST"),
+          Map.entry("rod-mark", "CAP_LOST"),
+          Map.entry("main-cap-mark", "CAP_LOST"),
+          Map.entry("lifter-crown", "FOOT_WORN"));
 
   /** What buying one of these means at its place. */
   static final Map<Kind, String> REPLACED =
@@ -167,7 +213,7 @@ final class Rulebook {
 
   /** With another cam, no lifter is "a new one on the used cam". */
   static final Set<String> CAMS =
-      Set.of("NEW_FLAT_CAM", "CAM_REGROUND", "NEW_ROLLER_CAM", "FLAT_TO_ROLLER");
+      Set.of("NEW_FLAT_CAM", "CAM_REGROUND", "NEW_ROLLER_CAM", "FLAT_TO_ROLLER", "ROLLER_TO_FLAT");
 
   private Rulebook() {}
 
@@ -192,6 +238,9 @@ final class Rulebook {
 
   /** Whether a row of this cover, for a change at {@code where}, concerns a slot. */
   static boolean covers(String cover, String where, Slot slot) {
+    if (cover.equals("IN") || cover.equals("EX")) {
+      return slot.spot().endsWith(cover) && covers("bank", where, slot);
+    }
     if (cover.equals("all") || where.isEmpty() || where.equals(slot.bank())) {
       return true;
     }

@@ -16,7 +16,11 @@ final class Scene {
 
   /** Which lifters a cam is for. */
   private static final Map<String, Boolean> ROLLERS =
-      Map.of("FLAT_TO_ROLLER", true, "NEW_ROLLER_CAM", true, "NEW_FLAT_CAM", false);
+      Map.of(
+          "FLAT_TO_ROLLER", true,
+          "NEW_ROLLER_CAM", true,
+          "NEW_FLAT_CAM", false,
+          "ROLLER_TO_FLAT", false);
 
   /** A change, a part bought, or a finding, at a place; of one piece, or -1. */
   record Change(String what, String where, int since, int piece) {}
@@ -39,7 +43,9 @@ final class Scene {
   /** When a rod's or a main's housing was last machined again, or replaced. */
   private final Map<String, Integer> sound = new HashMap<>();
 
+  /** By check and lobe: {@code lobe-lift@1EX}. */
   final Map<String, Piece.Answer> lobes = new HashMap<>();
+
   final Map<String, Piece.Answer> checks = new HashMap<>();
 
   /** Whether anybody has looked, measured or decided. */
@@ -101,8 +107,8 @@ final class Scene {
       case SLOT_UNKNOWN -> piece(act.piece()).slotUnknown = now;
       case EXCUSE -> excuse(act.slot(), now);
       case CLOSE -> closed.add(act.what());
-      case LOOK -> look(piece(act.piece()).looks, act.what(), act.answer(), now);
-      case LOBE -> look(lobes, motor.slot(act.slot()).spot(), act.answer(), now);
+      case LOOK, READ -> look(piece(act.piece()).looks, act.what(), act.answer(), now);
+      case LOBE -> look(lobes, act.what() + "@" + motor.slot(act.slot()).spot(), act.answer(), now);
       case ASK -> asked = act.answer().equals("every") ? now : Piece.NEVER;
       case DECIDE -> decide(piece(act.piece()), act.answer(), now);
       default -> throw new IllegalArgumentException(act.verb() + " changes nothing here");
@@ -211,7 +217,7 @@ final class Scene {
 
   private void takeOut(Piece piece, int now) {
     leave(piece);
-    piece.become(State.OUT, now);
+    piece.become(piece.replaced ? State.RETIRED : State.OUT, now);
   }
 
   private void leave(Piece piece) {
@@ -263,8 +269,9 @@ final class Scene {
     int number = act.slot();
     leave(old);
     old.become(State.RETIRED, now);
+    old.replaced = true;
     Piece bought = new Piece(number, old.kind, old.home, true, now);
-    bought.size = act.what().isEmpty() ? NOBODY : Integer.parseInt(act.what());
+    bought.size = size(act.what(), old);
     bought.sort = act.answer();
     pieces.put(number, bought);
     owner[old.home] = number;
@@ -279,6 +286,14 @@ final class Scene {
     comeTogether(journal);
   }
 
+  private int size(String said, Piece old) {
+    return switch (said) {
+      case "" -> NOBODY;
+      case "listed" -> cut(motor.slot(old.home));
+      default -> Integer.parseInt(said);
+    };
+  }
+
   /** A new rod comes with its cap: one cap, bought before either of them was fitted. */
   private void comeTogether(String rod) {
     for (Slot slot : motor.slots) {
@@ -289,6 +304,7 @@ final class Scene {
         if (cap.isUnrun() && piece(own).isUnrun() && !cap.matched && !hasCap) {
           cap.leader = own;
           cap.matched = true;
+          cap.cameWithRod = true;
         }
       }
     }

@@ -128,8 +128,8 @@ final class Story {
       case WASH, SEND -> is(act, State.OUT);
       case WASHED -> is(act, State.AWAY) && !scene.piece(act.piece()).atShop;
       case BACK -> is(act, State.AWAY) && scene.piece(act.piece()).atShop;
-      case REPLACE -> !is(act, State.RETIRED);
-      case ON_PURPOSE -> !word(act).equals(Word.WRONG_KIND) && !is(act, State.RETIRED);
+      case REPLACE -> !scene.piece(act.piece()).replaced && isSizeKnown(act);
+      case ON_PURPOSE -> motor.canLive(scene.piece(act.piece()).kind, motor.slot(act.slot()));
       case DECIDE ->
           !is(act, State.RETIRED)
               && !(act.answer().equals("REUSE") && referee.isBanned(act.piece()));
@@ -137,8 +137,22 @@ final class Story {
       case CLOSE -> referee.canClose(act.what());
       case TAKE_BACK -> hasFacts();
       case ASK -> act.answer().equals("every") == scene.asked < 0;
-      case CHANGE -> !act.what().equals("FLAT_TO_ROLLER") || !scene.rollers(acts + 1);
-      case FIT, WORK, LOOK, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
+      case CHANGE -> isChangePossible(act);
+      case FIT, WORK, LOOK, READ, LOBE, SLOT_UNKNOWN, EXCUSE -> true;
+    };
+  }
+
+  /** The buying list gives a size only where somebody said to what the surface was cut. */
+  private boolean isSizeKnown(Act act) {
+    Slot slot = motor.slot(scene.piece(act.piece()).home);
+    return !act.what().equals("listed") || scene.isCut(slot) && scene.cut(slot) >= 0;
+  }
+
+  private boolean isChangePossible(Act act) {
+    return switch (act.what()) {
+      case "FLAT_TO_ROLLER" -> !scene.rollers(acts + 1);
+      case "ROLLER_TO_FLAT" -> scene.rollers(acts + 1);
+      default -> true;
     };
   }
 

@@ -19,9 +19,7 @@ public final class Cams {
   private int count;
 
   public Cams(EngineJob job) {
-    MadeChanges.of(job).stream()
-        .sorted(java.util.Comparator.comparingLong(MadeChange::sequence))
-        .forEach(made -> take(made.change().kind(), made.sequence()));
+    MadeChanges.of(job).forEach(made -> take(made.change().kind(), made.sequence()));
   }
 
   private void take(ChangeKind kind, long sequence) {

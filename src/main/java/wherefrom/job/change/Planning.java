@@ -13,7 +13,6 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
 import wherefrom.job.Typed;
-import wherefrom.job.WorkDone;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
@@ -161,12 +160,12 @@ public final class Planning {
 
   /** The changes that were recorded, and those that came back from the machine shop, in order. */
   public List<Change> made() {
-    return WorkDone.of(job.state()).stream().map(MadeChange::change).toList();
+    return job.state().told().work().stream().map(MadeChange::change).toList();
   }
 
   /** The changes that came back from the machine shop. */
   public List<Change> fromShop() {
-    return WorkDone.fromShop(job.state());
+    return job.state().told().workOfShop();
   }
 
   /** What speaks against a change among the open plans, in a sentence. */

@@ -95,6 +95,9 @@ public final class Handling {
     if (reason.isBlank()) {
       return new Handled.Refused("Say why the part is replaced.");
     }
+    if (job.state().findReplacement(item).isPresent()) {
+      return new Handled.Refused("The part is replaced already.");
+    }
     int fresh = job.nextItem();
     if (fresh > TagCode.MOST_ITEM) {
       return new Handled.Refused("All part numbers of this job are used up.");

@@ -45,7 +45,7 @@ public final class StillMissing {
     EngineJob state = job.state();
     return inOrder(
         state.places().stream()
-            .filter(place -> !state.isFilled(place) && state.findSeated(place).isEmpty())
+            .filter(place -> state.findSeated(place).isEmpty() && !state.isFilled(place))
             .toList());
   }
 

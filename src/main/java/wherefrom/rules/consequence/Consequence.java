@@ -1,5 +1,7 @@
 package wherefrom.rules.consequence;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,7 +14,7 @@ import wherefrom.parts.Place;
  * @param rule the rule's short name, such as {@code R1}
  * @param name the consequence's own name within the rule
  * @param kinds the kinds of part concerned; empty where none is tracked by tags
- * @param places the tracked places concerned
+ * @param places the tracked places concerned, in the order of taking apart
  * @param wanted each piece to buy and each piece of work to pay for; of a check, what must be
  *     bought where it fails
  * @param what what to buy or to have done, in words; with kinds, the sort that the new parts are
@@ -28,7 +30,7 @@ public record Consequence(
     Severity severity,
     Effect effect,
     Set<PartKind> kinds,
-    List<Place> places,
+    Set<Place> places,
     List<Wanted> wanted,
     String what,
     String sentence,
@@ -39,7 +41,7 @@ public record Consequence(
 
   public Consequence {
     kinds = Set.copyOf(kinds);
-    places = List.copyOf(places);
+    places = Collections.unmodifiableSet(new LinkedHashSet<>(places));
     wanted = List.copyOf(wanted);
     chain = List.copyOf(chain);
   }

@@ -8,7 +8,6 @@ import wherefrom.engine.MainSpot;
 import wherefrom.engine.Spot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.parts.Places;
 
 /** How many an engine needs of what has no place of its own, and where. */
 enum Count {
@@ -41,8 +40,7 @@ enum Count {
 
   private static List<String> spread(
       PartKind kind, Cover cover, Change change, Setting setting, Function<Spot, String> name) {
-    return Places.of(setting.layout(), Set.of(kind)).stream()
-        .filter(place -> cover.covers(change, place, setting.layout()))
+    return setting.listAll(Set.of(kind), cover, change).stream()
         .map(Place::spot)
         .map(name)
         .distinct()

@@ -1,6 +1,7 @@
 package wherefrom.rules.consequence;
 
 import java.util.Optional;
+import java.util.function.Predicate;
 import wherefrom.engine.Bank;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Layout;
@@ -17,66 +18,69 @@ enum Cover {
   /** All over the engine. */
   ALL {
     @Override
-    boolean covers(Change change, Place place, Layout layout) {
-      return true;
+    Predicate<Place> of(Change change, Layout layout) {
+      return place -> true;
     }
   },
   /** The same valve, cylinder, rod or main; all, where the change names none. */
   HERE {
     @Override
-    boolean covers(Change change, Place place, Layout layout) {
+    Predicate<Place> of(Change change, Layout layout) {
       if (change.where().isEmpty()) {
-        return true;
+        return place -> true;
       }
-      Optional<Spot> spot = change.findSpot();
-      return spot.map(at -> isSame(at, place.spot()))
-          .orElseGet(() -> isNamed(change.where(), place.spot(), layout));
+      return change
+          .findSpot()
+          .<Predicate<Place>>map(at -> place -> isSame(at, place.spot()))
+          .orElse(place -> isNamed(change.where(), place.spot(), layout));
     }
   },
   /** The same bank; all, where the change names none. */
   BANK {
     @Override
-    boolean covers(Change change, Place place, Layout layout) {
+    Predicate<Place> of(Change change, Layout layout) {
       if (change.where().isEmpty()) {
-        return true;
+        return place -> true;
       }
       Optional<Bank> bank = bankOf(change, layout);
-      return bank.isPresent() && bank.equals(cylinder(place.spot()).flatMap(layout::findBank));
+      return place ->
+          bank.isPresent() && bank.equals(cylinder(place.spot()).flatMap(layout::findBank));
     }
   },
   /** The valves of the bank that the change is about: of one side, where it names one. */
   SIDE {
     @Override
-    boolean covers(Change change, Place place, Layout layout) {
-      boolean side =
-          switch (change.kind()) {
-            case LARGER_INTAKE_VALVES -> isAt(place, ValveSide.INTAKE);
-            case LARGER_EXHAUST_VALVES -> isAt(place, ValveSide.EXHAUST);
-            default -> true;
-          };
-      return side && BANK.covers(change, place, layout);
+    Predicate<Place> of(Change change, Layout layout) {
+      Predicate<Place> bank = BANK.of(change, layout);
+      return switch (change.kind()) {
+        case LARGER_INTAKE_VALVES -> bank.and(place -> isAt(place, ValveSide.INTAKE));
+        case LARGER_EXHAUST_VALVES -> bank.and(place -> isAt(place, ValveSide.EXHAUST));
+        default -> bank;
+      };
     }
   },
   /** The very place that is named; where only a spot is, all there. */
   SELF {
     @Override
-    boolean covers(Change change, Place place, Layout layout) {
+    Predicate<Place> of(Change change, Layout layout) {
       return Place.find(change.where())
-          .map(place::equals)
-          .orElseGet(() -> HERE.covers(change, place, layout));
+          .<Predicate<Place>>map(named -> named::equals)
+          .orElseGet(() -> HERE.of(change, layout));
     }
   },
   /** The place itself and its mates. */
   MATES {
     @Override
-    boolean covers(Change change, Place place, Layout layout) {
+    Predicate<Place> of(Change change, Layout layout) {
       return Place.find(change.where())
-          .filter(changed -> changed.equals(place) || Mates.areMates(changed, place))
-          .isPresent();
+          .<Predicate<Place>>map(
+              named -> place -> named.equals(place) || Mates.areMates(named, place))
+          .orElse(place -> false);
     }
   };
 
-  abstract boolean covers(Change change, Place place, Layout layout);
+  /** Whether a place is covered. */
+  abstract Predicate<Place> of(Change change, Layout layout);
 
   private static boolean isAt(Place place, ValveSide side) {
     return place.spot() instanceof ValveSpot valve && valve.side() == side;

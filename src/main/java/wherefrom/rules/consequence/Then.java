@@ -1,5 +1,6 @@
 package wherefrom.rules.consequence;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -95,7 +96,7 @@ record Then(
   /** Whether there is anything in this engine that it speaks of. */
   boolean speaksOf(Setting setting, Change change) {
     return only.test(setting)
-        && (kinds.isEmpty() || !setting.listAll(kinds, cover, change).isEmpty())
+        && (kinds.isEmpty() || setting.hasAny(kinds, cover, change))
         && (thing.isEmpty() || !count.at(cover, change, setting).isEmpty());
   }
 
@@ -107,7 +108,7 @@ record Then(
         severity,
         effect,
         kinds,
-        setting.listPlaces(kinds, cover, cause),
+        new LinkedHashSet<>(setting.listPlaces(kinds, cover, cause)),
         wanted(setting, cause),
         effect.isCheck() ? "" : sort.isEmpty() ? thing : sort,
         sentence,

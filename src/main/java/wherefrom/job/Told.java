@@ -1,0 +1,73 @@
+package wherefrom.job;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.rules.consequence.Change;
+
+/**
+ * What rules and sizes are worked out from, kept as it is told: the work that was done, the answers
+ * to checks, the sizes of new parts and the cuts that are to come.
+ */
+public final class Told {
+  private final ShopChanges shop;
+  private final List<MadeChange> work = new ArrayList<>();
+  private final List<Change> workOfShop = new ArrayList<>();
+  private final Map<String, LoggedEntry> answers = new HashMap<>();
+  private final NewSizes news = new NewSizes();
+  private final ComingCuts coming;
+
+  Told(EngineJob job) {
+    shop = new ShopChanges(job);
+    coming = new ComingCuts(job);
+  }
+
+  /** Takes in the next entry; what work is done with it. */
+  List<Change> take(LoggedEntry logged) {
+    if (logged.entry() instanceof CheckAnswered answered) {
+      answers.put(answered.check(), logged);
+    }
+    news.take(logged.entry());
+    coming.take(logged.entry());
+    List<Change> done = changes(logged);
+    done.forEach(change -> work.add(new MadeChange(logged.sequence(), change, true, 0)));
+    return done;
+  }
+
+  private List<Change> changes(LoggedEntry logged) {
+    if (logged.entry() instanceof ChangeMade made) {
+      return List.of(new Change(made.change(), made.where(), made.detail()));
+    }
+    List<Change> back = shop.take(logged);
+    workOfShop.addAll(back);
+    return back;
+  }
+
+  /** The changes that were recorded, and those that came back from the machine shop, in order. */
+  public List<MadeChange> work() {
+    return Collections.unmodifiableList(work);
+  }
+
+  /** The changes that came back from the machine shop alone. */
+  public List<Change> workOfShop() {
+    return List.copyOf(workOfShop);
+  }
+
+  /** The latest answer to a check. */
+  Optional<LoggedEntry> findAnswer(String check) {
+    return Optional.ofNullable(answers.get(check));
+  }
+
+  NewSizes news() {
+    return news;
+  }
+
+  ComingCuts coming() {
+    return coming;
+  }
+}

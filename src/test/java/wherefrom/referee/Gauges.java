@@ -1,0 +1,75 @@
+package wherefrom.referee;
+
+import java.util.List;
+import java.util.Map;
+import wherefrom.inspection.Subject;
+import wherefrom.job.measure.Measuring;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.LimitTyped;
+import wherefrom.job.entry.SizeTyped;
+import wherefrom.job.entry.ToolListed;
+
+/** One tool, limits and standard sizes of an invented engine, and figures that lie in and out. */
+final class Gauges {
+  private static final String TOOL = "gauge";
+  private static final String SOURCE = "invented";
+
+  static final List<JobEntry> ENTRIES =
+      List.of(
+          new ToolListed(TOOL, "mm", "0.01", "0.01", "0.01"),
+          new LimitTyped("pushrod-runout", "value", "", "0.5", "mm", SOURCE),
+          new LimitTyped("lifter-crown", "value", "0.1", "", "mm", SOURCE),
+          new LimitTyped("spring-free", "value", "45", "", "mm", SOURCE),
+          new LimitTyped("piston-diameter", "value", "99", "", "mm", SOURCE),
+          new LimitTyped("lobe-lift", "lift", "7", "", "mm", SOURCE),
+          new SizeTyped("rod-journal", "2.1000", "in", SOURCE),
+          new SizeTyped("main-journal", "2.4500", "in", SOURCE),
+          new SizeTyped("bore", "4.0000", "in", SOURCE));
+
+  /** By plan: within the limit, at it, and outside. */
+  private static final Map<String, List<String>> FIGURES =
+      Map.of(
+          "pushrod-runout", List.of("0.1 mm", "0.5 mm", "2 mm"),
+          "lifter-crown", List.of("0.3 mm", "0.1 mm", "-0.2 mm"),
+          "spring-free", List.of("50 mm", "45 mm", "30 mm"),
+          "piston-diameter", List.of("100 mm", "99 mm", "95 mm"),
+          "lobe-lift", List.of("40 mm", "39 mm", "34 mm"));
+
+  private static final Map<String, String> STATIONS =
+      Map.of(
+          "pushrod-runout", "middle",
+          "lifter-crown", "crown",
+          "spring-free", "height",
+          "piston-diameter", "skirt",
+          "lobe-lift", "heel-toe");
+
+  private static final List<String> ANSWERS = List.of("PASS", "SUSPECT", "FAIL");
+
+  /** Standard, in ten thousandths of an inch, and which way a cut takes it. */
+  private static final Map<String, List<Integer>> SIZES =
+      Map.of(
+          "ROD_JOURNALS_GROUND", List.of(21_000, -10),
+          "MAIN_JOURNALS_GROUND", List.of(24_500, -10),
+          "BORED", List.of(40_000, 10));
+
+  private Gauges() {}
+
+  /** Readings that come out as this answer. */
+  static Measuring.Entry reading(Subject subject, String plan, String answer) {
+    String figure = FIGURES.get(plan).get(ANSWERS.indexOf(answer));
+    Map<String, List<String>> heel = Map.of(STATIONS.get(plan), List.of(figure));
+    Map<String, List<String>> both =
+        Map.of(STATIONS.get(plan), List.of(figure), "across", List.of("32 mm"));
+    return new Measuring.Entry(
+        subject, plan, TOOL, plan.equals("lobe-lift") ? both : heel, true, "");
+  }
+
+  /**
+   * The diameter that a surface is cut to, so many thousandths from standard: {@code 2.0900 in}.
+   */
+  static String diameter(String cut, int thousandths) {
+    List<Integer> size = SIZES.get(cut);
+    int parts = size.get(0) + size.get(1) * thousandths;
+    return parts / 10_000 + "." + String.valueOf(10_000 + parts % 10_000).substring(1) + " in";
+  }
+}
