@@ -38,6 +38,8 @@ class TagCodeTest {
     assertThat(TagCode.find(noType + CheckDigits.of(noType))).isEmpty();
     String noItem = "11234567000001";
     assertThat(TagCode.find(noItem + CheckDigits.of(noItem))).isEmpty();
+    String noIssue = "11234567017300";
+    assertThat(TagCode.find(noIssue + CheckDigits.of(noIssue))).isEmpty();
   }
 
   @Test
@@ -52,7 +54,9 @@ class TagCodeTest {
   void theFirstAndTheLastOfEachNumberAreTags() {
     assertThat(new TagCode(TagType.PART, 9_999_999, 9_999, 99).digits())
         .startsWith("19999999999999");
-    assertThat(new TagCode(TagType.PART, 0, 1, 1).digits()).startsWith("10000000000101");
+    TagCode first = new TagCode(TagType.PART, 0, 1, 1);
+    assertThat(first.digits()).startsWith("10000000000101");
+    assertThat(TagCode.find(first.digits())).contains(first);
     assertThatThrownBy(() -> new TagCode(TagType.PART, -1, 1, 1)).hasMessageContaining("engine");
     assertThatThrownBy(() -> new TagCode(TagType.PART, 1, 10_000, 1)).hasMessageContaining("item");
     assertThatThrownBy(() -> new TagCode(TagType.PART, 1, 1, 0)).hasMessageContaining("issue");
