@@ -202,4 +202,20 @@ class CapHousingTest {
     assertThat(wrong.wayOut()).doesNotContain(String.format("%04d", old.item()));
     assertThat(job.state().findRightful(old.home())).isNotEqualTo(java.util.Optional.of(old));
   }
+
+  /** No work on the housing helps a shell that is of the wrong size. */
+  @Test
+  void whatMustBeNewIsSaidBeforeWorkThatIsOpen() {
+    isNotItsRods(3);
+    made(ChangeKind.ROD_JOURNALS_GROUND, "");
+    assertThat(bench.word("rod-shell@R3U")).isEqualTo("must be new");
+    assertThat(waitsForItsHousing("rod-shell@R3U")).isTrue();
+  }
+
+  @Test
+  void whereTheCapHasNoRodAnyMoreANewOneIsTheWayOut() {
+    bench.replace("rod@R3U");
+    assertThat(at("rod-cap@R3L", "R3L").wayOut())
+        .isEqualTo("Fit the mate of what is here, or a new rod cap.");
+  }
 }

@@ -10,6 +10,7 @@ import wherefrom.engine.Spots;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.PartOut;
@@ -264,5 +265,17 @@ class SeatedLaterTest {
         .extracting(Remark::text, Remark::photo)
         .containsExactly(
             org.assertj.core.groups.Tuple.tuple("the crown", Optional.of("ab12.jpg")));
+  }
+
+  /** A decision is wanted on what came out and goes back; not on new parts, nor on what is in. */
+  @Test
+  void aDecisionOnEveryPartIsAskedOfUsedPartsThatCameOut() {
+    bench.record(new DecisionsAsked(true));
+    assertThat(bench.verdict("pushrod@3EX").sentence()).contains("nothing is decided about it");
+    bench.replace("pushrod@3EX");
+    assertThat(bench.verdict("pushrod@3EX").sentence()).doesNotContain("nothing is decided");
+    OpenJob inside = Benches.fresh(PartKind.all());
+    inside.record(new DecisionsAsked(true));
+    assertThat(inside.state().state(place("pushrod@3EX"))).isEqualTo(PlaceState.IN);
   }
 }

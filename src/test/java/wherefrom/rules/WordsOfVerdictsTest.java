@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
+import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
@@ -89,5 +90,52 @@ class WordsOfVerdictsTest {
     assertThat(Evidence.NONE.or(suspect)).isEqualTo(suspect);
     assertThat(new Evidence(Look.PASS, 9).isDoubtful()).isFalse();
     assertThat(suspect.isDoubtful()).isTrue();
+  }
+
+  @Test
+  void everyStopSaysWhatIsWrongAndWhatToDo() {
+    Part shell = part(60, "rod-shell@R3U", false);
+    Part pushrod = part(9, "pushrod@3EX", false);
+    Place lower = place("rod-shell@R3L");
+    Verdict kind = new Verdict.WrongKind(pushrod, lower.spot());
+    assertThat(kind.sentence()).startsWith("This is a pushrod from cylinder 3, exhaust");
+    assertThat(kind.wayOut()).isEqualTo("It belongs at cylinder 3, exhaust, pushrod.");
+    Verdict half = new Verdict.WrongHalf(shell, lower);
+    assertThat(half.sentence()).endsWith("upper and lower shells are never exchanged.");
+    assertThat(half.wayOut()).startsWith("It belongs at rod 3, upper");
+    Verdict end = new Verdict.WrongEnd(pushrod, place("pushrod@3EX"), Orientation.TOP_END);
+    assertThat(end.sentence()).contains("but it is turned: " + Orientation.TOP_END.mark());
+    assertThat(end.wayOut()).isEqualTo("Turn it round, then scan it again.");
+    Ban ban = new Ban("R25", "Fit a new pushrod.", "common practice, no source", 7, "");
+    Verdict must = new Verdict.MustBeNew(pushrod, place("pushrod@3EX"), ban);
+    assertThat(must.wayOut()).isEqualTo("Replace it by a new pushrod and print its tag.");
+    Verdict but = new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must);
+    assertThat(but.sentence()).isEqualTo("It is fitted, but: " + must.sentence());
+    assertThat(but.wayOut()).isEqualTo("Take it out, or say why it stays. " + must.wayOut());
+    assertThat(new Verdict.RightPlace(pushrod, place("pushrod@3EX"), "").sentence())
+        .isEqualTo("Cylinder 3, exhaust, pushrod: this is where it belongs.");
+  }
+
+  /** Where the one that sits there is at home, the part in the hand is the wrong one. */
+  @Test
+  void aTakenPlaceSaysWhichOfTheTwoIsWrong() {
+    Place here = place("pushrod@3EX");
+    Part home = part(9, "pushrod@3EX", false);
+    Part other = part(11, "pushrod@5EX", false);
+    assertThat(new Verdict.PlaceTaken(other, here, home).wayOut())
+        .startsWith("Nothing is wrong with the one that is fitted.");
+    assertThat(new Verdict.PlaceTaken(home, here, other).wayOut())
+        .isEqualTo("Take out what is fitted here first.");
+  }
+
+  @Test
+  void whatCannotBeReadIsNotGuessed() {
+    CodeVerdict digits = new CodeVerdict.DigitsDisagree("1123456701730143");
+    assertThat(digits.sentence()).contains("1123456701730143 do not agree");
+    assertThat(digits.wayOut()).startsWith("Scan it again");
+    CodeVerdict blank = new CodeVerdict.Unreadable("Wipe the tag.");
+    assertThat(blank.word()).isEqualTo("unreadable");
+    assertThat(blank.sentence()).isEqualTo("The tag could not be read.");
+    assertThat(blank.wayOut()).isEqualTo("Wipe the tag.");
   }
 }
