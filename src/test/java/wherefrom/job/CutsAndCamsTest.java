@@ -73,7 +73,8 @@ class CutsAndCamsTest {
   void theStepThatCleansUpIsAskedOfTheBoresThatAreBoredAlone() {
     bench.planning.plan(new Change(ChangeKind.BORED, "B3", "0.030 in"));
     bench.planning.plan(Change.at(ChangeKind.BORED, "B5"));
-    assertThat(toBuy("piston@B5").words()).isEqualTo("not known: 1 of 1 cylinder bore not measured");
+    assertThat(toBuy("piston@B5").words())
+        .isEqualTo("not known: 1 of 1 cylinder bore not measured");
     assertThat(toBuy("piston@B5").basis()).isEqualTo(Basis.UNKNOWN);
     bench.bore(5, "4.0052", "4.0010");
     assertThat(toBuy("piston@B5").words())

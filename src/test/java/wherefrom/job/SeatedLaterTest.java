@@ -263,8 +263,7 @@ class SeatedLaterTest {
     bench.record(new PhotoAdded(0, "cd34.jpg", "the whole engine"));
     assertThat(job.state().getPart(bench.item("piston@B3")).remarks())
         .extracting(Remark::text, Remark::photo)
-        .containsExactly(
-            org.assertj.core.groups.Tuple.tuple("the crown", Optional.of("ab12.jpg")));
+        .containsExactly(org.assertj.core.groups.Tuple.tuple("the crown", Optional.of("ab12.jpg")));
   }
 
   /** A decision is wanted on what came out and goes back; not on new parts, nor on what is in. */

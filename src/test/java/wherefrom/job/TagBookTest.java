@@ -85,8 +85,7 @@ class TagBookTest {
   @Test
   void aTypedCodeThatAnotherJobHasTooShowsWhatItMeansHereAndAsks() {
     TagBook twin = new TagBook(job.state(), TWIN);
-    CodeVerdict.AlsoFits asks =
-        (CodeVerdict.AlsoFits) refused(twin.find(twin.of(pushrod).typed()));
+    CodeVerdict.AlsoFits asks = (CodeVerdict.AlsoFits) refused(twin.find(twin.of(pushrod).typed()));
     assertThat(asks.others()).containsExactly("Six");
     assertThat(asks.here())
         .containsOnlyKeys(twin.of(pushrod).digits())
@@ -102,8 +101,8 @@ class TagBookTest {
     TagBook twin = new TagBook(job.state(), TWIN);
     assertThat(refused(twin.find(old))).isInstanceOf(Verdict.Retired.class);
     assertThat(refused(twin.find("000000"))).isInstanceOf(CodeVerdict.DigitsDisagree.class);
-    assertThat(refused(book().find(old)).wayOut()).contains(book().of(
-        Benches.part(job, "pushrod@3EX")).typed());
+    assertThat(refused(book().find(old)).wayOut())
+        .contains(book().of(Benches.part(job, "pushrod@3EX")).typed());
   }
 
   @Test
@@ -118,8 +117,7 @@ class TagBookTest {
 
   @Test
   void aKindAndASpotMakeAPlaceWhereSuchAPartLives() {
-    assertThat(TagBook.place(pushrod, Benches.spot("5IN")))
-        .contains(Benches.place("pushrod@5IN"));
+    assertThat(TagBook.place(pushrod, Benches.spot("5IN"))).contains(Benches.place("pushrod@5IN"));
     assertThat(TagBook.place(pushrod, Benches.spot("M3L"))).isEmpty();
   }
 

@@ -64,7 +64,8 @@ class TrackingTest {
     assertThat(tracking.offered())
         .containsEntry(PartKind.CAM_BEARING, 3)
         .doesNotContainKeys(PartKind.MAIN_CAP, PartKind.PUSHROD);
-    assertThat(tracking.track(List.of(PartKind.MAIN_CAP))).isInstanceOf(Tracking.Answer.Refused.class);
+    assertThat(tracking.track(List.of(PartKind.MAIN_CAP)))
+        .isInstanceOf(Tracking.Answer.Refused.class);
   }
 
   /** Four digits stand on a tag: 9999 is the last. Five cam bearings need five of them. */
@@ -75,8 +76,7 @@ class TrackingTest {
     assertThat(track(PartKind.CAM_BEARING)).isInstanceOf(Tracking.Answer.Refused.class);
     job.takeBack();
     OpenJob other = Benches.apart();
-    other.record(
-        PartReplaced.like(Benches.part(other, "pushrod@3EX").item(), 9_994, "worn"));
+    other.record(PartReplaced.like(Benches.part(other, "pushrod@3EX").item(), 9_994, "worn"));
     Tracking.Answer answer = new Tracking(other).track(List.of(PartKind.CAM_BEARING));
     assertThat(answer).isInstanceOf(Tracking.Answer.Tracked.class);
     assertThat(Benches.part(other, "cam-bearing@C5").item()).isEqualTo(9_999);

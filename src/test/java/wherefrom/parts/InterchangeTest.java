@@ -14,8 +14,7 @@ class InterchangeTest {
   private static final Layout V8 = ReadyLayouts.find("v8-odd-even").orElseThrow();
 
   private static boolean alike(String one, String other) {
-    return Interchange.areAlike(
-        V8, Place.find(one).orElseThrow(), Place.find(other).orElseThrow());
+    return Interchange.areAlike(V8, Place.find(one).orElseThrow(), Place.find(other).orElseThrow());
   }
 
   @Test

@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.ShellHalf;
+import wherefrom.engine.ValveSide;
 
 /**
  * Counts per layout for two valves a cylinder and individual pivots. They follow from the layout;
@@ -106,6 +108,32 @@ class PlacesTest {
         .containsSubsequence("rod-shell@R1U", "rod@R1U", "rod-cap@R1L", "rod-shell@R1L")
         .containsSubsequence("main-shell@M1U", "main-cap@M1L", "main-shell@M1L", "main-shell@M2U")
         .endsWith("cam-bearing@C4", "cam-bearing@C5");
+  }
+
+  /** Lists go by it: what is outside comes before what it covers. */
+  @Test
+  void kindsSidesAndHalvesStandInTheOrderInWhichTheyComeOut() {
+    assertThat(PartKind.values())
+        .extracting(PartKind::word)
+        .containsExactly(
+            "rocker",
+            "pivot",
+            "pushrod",
+            "lifter",
+            "keeper pair",
+            "retainer",
+            "valve spring",
+            "valve",
+            "rod cap",
+            "rod shell",
+            "rod",
+            "piston",
+            "main cap",
+            "main shell",
+            "cam bearing");
+    assertThat(ValveSide.values()).containsExactly(ValveSide.INTAKE, ValveSide.EXHAUST);
+    assertThat(ShellHalf.values()).containsExactly(ShellHalf.UPPER, ShellHalf.LOWER);
+    assertThat(ShellHalf.UPPER.other()).isEqualTo(ShellHalf.LOWER);
   }
 
   /** Each kind has one letter of its own on the drawn engine. */

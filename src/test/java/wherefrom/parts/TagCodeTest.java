@@ -78,7 +78,8 @@ class TagCodeTest {
     assertThat(new TagCode(TagType.PART, 3_681_950, 173, 1).typed())
         .isEqualTo(new TagCode(TagType.PART, 8_044_137, 173, 1).typed());
     assertThat(TagCode.typedAlike(3_681_950, TagType.PART, 8_044_138, TagType.PART)).isFalse();
-    assertThat(TagCode.typedAlike(3_681_950, TagType.PART, 3_681_950, TagType.PLACE_CARD)).isFalse();
+    assertThat(TagCode.typedAlike(3_681_950, TagType.PART, 3_681_950, TagType.PLACE_CARD))
+        .isFalse();
   }
 
   @Test

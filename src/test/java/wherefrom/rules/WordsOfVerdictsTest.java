@@ -64,8 +64,7 @@ class WordsOfVerdictsTest {
   @Test
   void alreadyFittedIsDoneHereAndAStopElsewhere() {
     Part pushrod = part(9, "pushrod@3EX", false);
-    Verdict here =
-        new Verdict.AlreadyFitted(pushrod, place("pushrod@3EX"), place("pushrod@3EX"));
+    Verdict here = new Verdict.AlreadyFitted(pushrod, place("pushrod@3EX"), place("pushrod@3EX"));
     Verdict elsewhere =
         new Verdict.AlreadyFitted(pushrod, place("pushrod@5EX"), place("pushrod@3EX"));
     assertThat(here.sentence()).startsWith("Already done: ");
@@ -88,6 +87,7 @@ class WordsOfVerdictsTest {
     assertThat(suspect.or(again)).isEqualTo(again);
     assertThat(again.or(suspect)).isEqualTo(again);
     assertThat(Evidence.NONE.or(suspect)).isEqualTo(suspect);
+    assertThat(Look.values()).containsExactly(Look.NOT_LOOKED, Look.PASS, Look.SUSPECT, Look.FAIL);
     assertThat(new Evidence(Look.PASS, 9).isDoubtful()).isFalse();
     assertThat(suspect.isDoubtful()).isTrue();
   }

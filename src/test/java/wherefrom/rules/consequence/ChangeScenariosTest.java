@@ -44,14 +44,11 @@ class ChangeScenariosTest {
 
   @Test
   void whoseTagsAreOffTheWholeBigEndAreAllOfNewMates() {
-    assertThat(
-            places(one("R3:as-new-mate", Change.at(ChangeKind.SLOT_UNKNOWN, "R3L"), WHOLE)))
+    assertThat(places(one("R3:as-new-mate", Change.at(ChangeKind.SLOT_UNKNOWN, "R3L"), WHOLE)))
         .containsExactlyInAnyOrder("rod-shell@R3U", "rod@R3U", "rod-cap@R3L", "rod-shell@R3L");
-    assertThat(
-            places(one("R3:as-new-mate", Change.at(ChangeKind.SLOT_UNKNOWN, "M2U"), WHOLE)))
+    assertThat(places(one("R3:as-new-mate", Change.at(ChangeKind.SLOT_UNKNOWN, "M2U"), WHOLE)))
         .containsExactlyInAnyOrder("main-shell@M2U", "main-cap@M2L", "main-shell@M2L");
-    assertThat(
-            places(one("R3:as-new-mate", Change.at(ChangeKind.SLOT_UNKNOWN, "rod@R3U"), WHOLE)))
+    assertThat(places(one("R3:as-new-mate", Change.at(ChangeKind.SLOT_UNKNOWN, "rod@R3U"), WHOLE)))
         .containsExactly("rod@R3U");
   }
 
@@ -116,6 +113,28 @@ class ChangeScenariosTest {
             .from("a book");
     assertThat(rule.thens()).extracting(Then::sort).containsExactly("", "brass plugs");
     assertThat(rule.thens()).extracting(Then::source).containsExactly("", "a book");
+    assertThat(rule.thens()).extracting(Then::renewal).containsOnly(Renewal.WEAR);
+    Rule banned =
+        Rule.of("R0", "Test", ChangeKind.BORED)
+            .mustBeNew(Severity.BLOCK, Cover.ALL, Set.of(PartKind.LIFTER), "All new.")
+            .ofSort("roller lifters");
+    assertThat(banned.thens()).extracting(Then::renewal).containsExactly(Renewal.SORT);
+  }
+
+  /** What a check may cost: the studs where it says so, else the parts that it looks at. */
+  @Test
+  void whereACheckFailsItsPartsAreNeededOrWhatItNames() {
+    Consequence studs = one("R9:studs", Change.of(ChangeKind.LIFT_INCREASED), WHOLE);
+    assertThat(studs.wanted())
+        .hasSize(16)
+        .allMatch(wanted -> wanted.thing().equals("screw-in rocker studs"));
+    assertThat(studs.pieces()).isZero();
+    Consequence springs =
+        one("R12:installed-height", Change.at(ChangeKind.VALVE_JOB, "left"), WHOLE);
+    assertThat(springs.wanted())
+        .hasSize(8)
+        .allMatch(wanted -> wanted.thing().equals("valve springs"));
+    assertThat(one("R6:bearings", Change.of(ChangeKind.NEW_FLAT_CAM), WHOLE).wanted()).isEmpty();
   }
 
   @Test

@@ -185,8 +185,7 @@ class DebrisMapTest {
   @Test
   void whatIsOpenedAndWhatItToldIsSaidInWords() {
     assertThat(Opening.FILTER.title()).isEqualTo("Oil filter");
-    assertThat(Opening.FILTER.sentence())
-        .isEqualTo("Cut the filter open and pull out the pleats.");
+    assertThat(Opening.FILTER.sentence()).isEqualTo("Cut the filter open and pull out the pleats.");
     assertThat(ReachedMains.YES.words()).isEqualTo("yes: a bearing shows it");
     assertThat(ReachedMains.OPEN.words()).startsWith("not answered");
   }

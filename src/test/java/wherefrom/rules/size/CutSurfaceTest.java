@@ -34,7 +34,8 @@ class CutSurfaceTest {
 
   @Test
   void underIsSmallerAndOverIsLarger() {
-    assertThat(CutSurface.ROD_JOURNAL.off(inch("2.1000"), inch("2.0900"))).isEqualTo(inch("0.0100"));
+    assertThat(CutSurface.ROD_JOURNAL.off(inch("2.1000"), inch("2.0900")))
+        .isEqualTo(inch("0.0100"));
     assertThat(CutSurface.BORE.off(inch("4.0000"), inch("4.0300"))).isEqualTo(inch("0.0300"));
     assertThat(CutSurface.ROD_JOURNAL.diameter(inch("2.1000"), inch("0.0100")))
         .isEqualTo(inch("2.0900"));
