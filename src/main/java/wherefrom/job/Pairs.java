@@ -75,7 +75,6 @@ final class Pairs {
     return parts.all().stream()
         .filter(record -> leaders.getOrDefault(record.part().item(), 0) == leader.item())
         .map(PartRecord::part)
-        .filter(part -> part.kind() == place.kind())
         .filter(part -> parts.isInUse(part.item()))
         .filter(part -> Mates.beside(part.home(), place).equals(place))
         .findFirst();

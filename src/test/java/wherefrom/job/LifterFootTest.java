@@ -13,6 +13,7 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
+import wherefrom.parts.PartKind;
 import wherefrom.quantity.Dimension;
 import wherefrom.rules.Verdict;
 
@@ -99,6 +100,35 @@ class LifterFootTest {
     reuse();
     crown("0.0010");
     assertThat(bench.verdict(PLACE)).isInstanceOf(Verdict.NotCleared.class);
+  }
+
+  /** Every used foot was seen; a new lifter has run nowhere. */
+  @Test
+  void theCheckOfTheSetIsDoneOnceEveryUsedFootIsKnownToBeDomed() {
+    everyFootBut(PLACE);
+    assertThat(openChecks()).contains("R2:crown");
+    look(Look.SUSPECT);
+    assertThat(openChecks()).contains("R2:crown");
+    crown("0.0020");
+    assertThat(openChecks()).doesNotContain("R2:crown");
+  }
+
+  @Test
+  void nothingThatIsMeasuredMakesAFailedFootGood() {
+    everyFootBut(PLACE);
+    look(Look.FAIL);
+    crown("0.0020");
+    assertThat(openChecks()).contains("R2:crown");
+    bench.replace(PLACE);
+    assertThat(openChecks()).doesNotContain("R2:crown");
+  }
+
+  private void everyFootBut(String place) {
+    for (PartRecord record : List.copyOf(bench.job.state().parts())) {
+      if (record.part().kind() == PartKind.LIFTER && record.part().item() != bench.item(place)) {
+        bench.look(record.part().home().key(), "lifter-foot", Look.PASS);
+      }
+    }
   }
 
   @Test

@@ -118,7 +118,7 @@ public final class SizesBench {
   }
 
   /** Bored, all eight. */
-  void bored(String size) {
+  public void bored(String size) {
     for (int at = 1; at <= 8; at++) {
       made(ChangeKind.BORED, "B" + at, size);
     }

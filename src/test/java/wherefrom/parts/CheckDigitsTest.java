@@ -48,6 +48,15 @@ class CheckDigitsTest {
     }
   }
 
+  /** 100 leaves 3 when divided by 97, and 3 and 95 are one more than 97. */
+  @Test
+  void aSingleDigitHasItsCheckDigitsAndTwoDigitsAreTooFew() {
+    assertThat(CheckDigits.of("1")).isEqualTo("95");
+    assertThat(CheckDigits.agree("195")).isTrue();
+    assertThat(CheckDigits.agree("01")).isFalse();
+    assertThat(CheckDigits.agree("98")).isFalse();
+  }
+
   @Test
   void aLetterIsRefused() {
     assertThatThrownBy(() -> CheckDigits.of("12A4"))

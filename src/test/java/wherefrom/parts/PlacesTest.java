@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.engine.ShellHalf;
+import wherefrom.engine.ValveSide;
 
 /**
  * Counts per layout for two valves a cylinder and individual pivots. They follow from the layout;
@@ -91,6 +93,57 @@ class PlacesTest {
     }
     assertThat(Place.find("pushrod@M1U")).isEmpty();
     assertThat(Place.find("nothing")).isEmpty();
+  }
+
+  /** As a person works: down at one valve, then the next; the cap off before the rod goes. */
+  @Test
+  void atOneSpotPartsComeOffFromTheOutsideIn() {
+    List<String> keys =
+        Places.of(layout("v8-odd-even"), PartKind.all()).stream().map(Place::key).toList();
+    assertThat(keys)
+        .startsWith(
+            "rocker@1IN", "pivot@1IN", "pushrod@1IN", "rocker@1EX", "pivot@1EX", "pushrod@1EX")
+        .containsSubsequence("lifter@1IN", "lifter@1EX", "lifter@2IN")
+        .containsSubsequence("keepers@1IN", "retainer@1IN", "spring@1IN", "valve@1IN")
+        .containsSubsequence("rod-shell@R1U", "rod@R1U", "rod-cap@R1L", "rod-shell@R1L")
+        .containsSubsequence("main-shell@M1U", "main-cap@M1L", "main-shell@M1L", "main-shell@M2U")
+        .endsWith("cam-bearing@C4", "cam-bearing@C5");
+  }
+
+  /** Lists go by it: what is outside comes before what it covers. */
+  @Test
+  void kindsSidesAndHalvesStandInTheOrderInWhichTheyComeOut() {
+    assertThat(PartKind.values())
+        .extracting(PartKind::word)
+        .containsExactly(
+            "rocker",
+            "pivot",
+            "pushrod",
+            "lifter",
+            "keeper pair",
+            "retainer",
+            "valve spring",
+            "valve",
+            "rod cap",
+            "rod shell",
+            "rod",
+            "piston",
+            "main cap",
+            "main shell",
+            "cam bearing");
+    assertThat(ValveSide.values()).containsExactly(ValveSide.INTAKE, ValveSide.EXHAUST);
+    assertThat(ShellHalf.values()).containsExactly(ShellHalf.UPPER, ShellHalf.LOWER);
+    assertThat(ShellHalf.UPPER.other()).isEqualTo(ShellHalf.LOWER);
+  }
+
+  /** Each kind has one letter of its own on the drawn engine. */
+  @Test
+  void everyKindIsKnownByItsLetter() {
+    assertThat(PartKind.all().stream().map(PartKind::letter).toList())
+        .doesNotHaveDuplicates()
+        .allMatch(letter -> letter.matches("[A-Z]"));
+    assertThat(PartKind.ROCKER.letter()).isEqualTo("R");
+    assertThat(PartKind.LIFTER.letter()).isEqualTo("L");
   }
 
   @Test

@@ -38,6 +38,8 @@ class TagCodeTest {
     assertThat(TagCode.find(noType + CheckDigits.of(noType))).isEmpty();
     String noItem = "11234567000001";
     assertThat(TagCode.find(noItem + CheckDigits.of(noItem))).isEmpty();
+    String noIssue = "11234567017300";
+    assertThat(TagCode.find(noIssue + CheckDigits.of(noIssue))).isEmpty();
   }
 
   @Test
@@ -49,10 +51,44 @@ class TagCodeTest {
   }
 
   @Test
+  void theFirstAndTheLastOfEachNumberAreTags() {
+    assertThat(new TagCode(TagType.PART, 9_999_999, 9_999, 99).digits())
+        .startsWith("19999999999999");
+    TagCode first = new TagCode(TagType.PART, 0, 1, 1);
+    assertThat(first.digits()).startsWith("10000000000101");
+    assertThat(TagCode.find(first.digits())).contains(first);
+    assertThatThrownBy(() -> new TagCode(TagType.PART, -1, 1, 1)).hasMessageContaining("engine");
+    assertThatThrownBy(() -> new TagCode(TagType.PART, 1, 10_000, 1)).hasMessageContaining("item");
+    assertThatThrownBy(() -> new TagCode(TagType.PART, 1, 1, 0)).hasMessageContaining("issue");
+  }
+
+  @Test
+  void sixteenCharactersThatAreNotAllDigitsAreNoTag() {
+    assertThat(TagCode.isSixteenDigits("1123456701730142")).isTrue();
+    for (String text : new String[] {"x123456701730142", "112345670173014x", "1123456/01730142"}) {
+      assertThat(TagCode.isSixteenDigits(text)).as(text).isFalse();
+      assertThat(TagCode.find(text)).as(text).isEmpty();
+    }
+  }
+
+  /** Two engines a multiple of 97 apart: six typed digits mean a part of either. */
+  @Test
+  void enginesAMultipleOf97ApartShareTheirTypedCodesAndNoOthersDo() {
+    assertThat(TagCode.typedAlike(3_681_950, TagType.PART, 8_044_137, TagType.PART)).isTrue();
+    assertThat(new TagCode(TagType.PART, 3_681_950, 173, 1).typed())
+        .isEqualTo(new TagCode(TagType.PART, 8_044_137, 173, 1).typed());
+    assertThat(TagCode.typedAlike(3_681_950, TagType.PART, 8_044_138, TagType.PART)).isFalse();
+    assertThat(TagCode.typedAlike(3_681_950, TagType.PART, 3_681_950, TagType.PLACE_CARD))
+        .isFalse();
+  }
+
+  @Test
   void actionCardsServeEveryJob() {
     for (Action action : Action.values()) {
       assertThat(action.code().engine()).isZero();
       assertThat(Action.find(action.code().item())).contains(action);
+      assertThat(action.words()).isNotBlank();
     }
+    assertThat(Action.UNDO.words()).isEqualTo("take the last step back");
   }
 }

@@ -66,6 +66,18 @@ class TagSymbolTest {
   }
 
   @Test
+  void aRowHoldsItsModulesTheLeftmostLowest() {
+    TagSymbol symbol = TagSymbol.of(new TagCode(TagType.PART, 1, 1, 1));
+    for (int row = 0; row < TagSymbol.SIZE; row++) {
+      StringBuilder modules = new StringBuilder();
+      for (int column = TagSymbol.SIZE - 1; column >= 0; column--) {
+        modules.append(symbol.dark(row, column) ? '1' : '0');
+      }
+      assertThat(symbol.row(row)).isEqualTo(Integer.parseInt(modules.toString(), 2));
+    }
+  }
+
+  @Test
   void anythingButSixteenDigitsIsRefused() {
     assertThatThrownBy(() -> TagSymbol.ofDigits("123"))
         .isInstanceOf(IllegalArgumentException.class)

@@ -110,6 +110,34 @@ class NewPartSizeTest {
     assertThat(bench.bench.part("rod-shell@R3U").fresh()).isFalse();
   }
 
+  /** Taken on after the cut, they are new, and of the wrong box all the same. */
+  @Test
+  void aNewPartOfTheWrongSizeStopsWhereItIsFitted() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.bored("0.030 in");
+    taken("rod-shell@R3U", "standard");
+    taken("piston@B5", "0.020 in over");
+    assertThat(bench.bench.verdict("rod-shell@R3U").sentence())
+        .contains("This shell is standard; the journal was cut to 0.010 in under. (R16;");
+    assertThat(bench.bench.verdict("piston@B5").sentence())
+        .contains("This piston is 0.020 in over; its bore was cut to 0.030 in over. (R18;");
+    taken("piston@B5", "0.030 in over");
+    assertThat(bench.bench.word("piston@B5")).isEqualTo("not cleared");
+    assertThat(bench.bench.verdict("piston@B5").sentence()).contains("a check is open (R18)");
+  }
+
+  /** Bought before the change was written down, but of the sort that it wants. */
+  @Test
+  void aRollerLifterBoughtAheadServesTheRollerCamAndAFlatOneDoesNot() {
+    for (String sort : new String[] {"roller", "flat"}) {
+      String place = sort.equals("roller") ? "lifter@3EX" : "lifter@5EX";
+      handling.replace(bench.bench.item(place), "ahead", new NewPart("", sort));
+    }
+    bench.made(ChangeKind.FLAT_TO_ROLLER, "", "");
+    assertThat(bench.bench.word("lifter@3EX")).isEqualTo("right place");
+    assertThat(bench.bench.verdict("lifter@5EX").sentence()).contains("(R7;");
+  }
+
   @Test
   void theSortIsKept() {
     handling.replace(bench.bench.item("lifter@3EX"), "must be new", new NewPart("", "Roller"));

@@ -17,11 +17,15 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
 import wherefrom.job.takeapart.TakeApart;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.PartReplaced;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
+import wherefrom.quantity.UnitSystem;
 
 /** Kinds that a person wants to track later. */
 class TrackingTest {
@@ -53,6 +57,39 @@ class TrackingTest {
     }
     assertThat(new OpenJob(logbook, Benches.CLOCK).state().parts())
         .containsExactlyElementsOf(job.state().parts());
+  }
+
+  @Test
+  void kindsThatTheEngineHasNotAreNotOffered() {
+    MemoryLogbook split = new MemoryLogbook();
+    split.append(
+        Benches.CLOCK.instant(),
+        JobOpened.of(
+            "Split case",
+            Benches.ENGINE,
+            ReadyLayouts.find("opposed-4").orElseThrow(),
+            PartKind.alwaysOn(),
+            UnitSystem.INCH));
+    Tracking tracking = new Tracking(new OpenJob(split, Benches.CLOCK));
+    assertThat(tracking.offered())
+        .containsEntry(PartKind.CAM_BEARING, 3)
+        .doesNotContainKeys(PartKind.MAIN_CAP, PartKind.PUSHROD);
+    assertThat(tracking.track(List.of(PartKind.MAIN_CAP)))
+        .isInstanceOf(Tracking.Answer.Refused.class);
+  }
+
+  /** Four digits stand on a tag: 9999 is the last. Five cam bearings need five of them. */
+  @Test
+  void theLastNumberIsUsedAndNoneBeyondIt() {
+    int pushrod = Benches.part(job, "pushrod@3EX").item();
+    job.record(PartReplaced.like(pushrod, 9_995, "worn"));
+    assertThat(track(PartKind.CAM_BEARING)).isInstanceOf(Tracking.Answer.Refused.class);
+    job.takeBack();
+    OpenJob other = Benches.apart();
+    other.record(PartReplaced.like(Benches.part(other, "pushrod@3EX").item(), 9_994, "worn"));
+    Tracking.Answer answer = new Tracking(other).track(List.of(PartKind.CAM_BEARING));
+    assertThat(answer).isInstanceOf(Tracking.Answer.Tracked.class);
+    assertThat(Benches.part(other, "cam-bearing@C5").item()).isEqualTo(9_999);
   }
 
   /** The tags of what was there before keep their meaning, place cards too. */

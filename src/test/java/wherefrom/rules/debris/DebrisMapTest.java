@@ -181,4 +181,12 @@ class DebrisMapTest {
       assertThat(look.suspect()).isNotBlank();
     }
   }
+
+  @Test
+  void whatIsOpenedAndWhatItToldIsSaidInWords() {
+    assertThat(Opening.FILTER.title()).isEqualTo("Oil filter");
+    assertThat(Opening.FILTER.sentence()).isEqualTo("Cut the filter open and pull out the pleats.");
+    assertThat(ReachedMains.YES.words()).isEqualTo("yes: a bearing shows it");
+    assertThat(ReachedMains.OPEN.words()).startsWith("not answered");
+  }
 }
