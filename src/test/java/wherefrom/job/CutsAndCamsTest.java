@@ -83,7 +83,7 @@ class CutsAndCamsTest {
     assertThat(toBuy("piston@B5").words())
         .isEqualTo("not known: 1 of 1 cylinder bore not measured");
     assertThat(toBuy("piston@B5").basis()).isEqualTo(Basis.UNKNOWN);
-    bench.bore(5, "4.0052", "4.0010");
+    bench.bore(5, "3.8752", "3.8710");
     assertThat(toBuy("piston@B5").words())
         .isEqualTo("0.020 in over (twenty over), once bored; the next step that cleans up");
   }
@@ -91,9 +91,9 @@ class CutsAndCamsTest {
   /** Thirty over already, and round: boring it again makes it forty over. */
   @Test
   void whatIsBoredAgainIsBoredFurther() {
-    bench.bored("4.0300 in");
+    bench.bored("3.9000 in");
     for (int at = 1; at <= 8; at++) {
-      bench.bore(at, "4.0300", "4.0300");
+      bench.bore(at, "3.9000", "3.9000");
       bench.planning.plan(Change.at(ChangeKind.BORED, "B" + at));
     }
     assertThat(toBuy("piston@B5").words())
@@ -102,18 +102,18 @@ class CutsAndCamsTest {
 
   @Test
   void aCutBetweenTheStepsIsNotKnownYetAlsoWhileItIsComing() {
-    bench.planning.plan(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "2.0850 in"));
+    bench.planning.plan(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2250 in"));
     assertThat(toBuy("rod-shell@R3U").basis()).isEqualTo(Basis.UNKNOWN);
     assertThat(toBuy("rod-shell@R3U").step()).isEmpty();
   }
 
   @Test
   void aJournalThatMeasuresBetweenTheStepsIsNamed() {
-    bench.rodJournals("2.0900");
-    bench.rodJournal(6, "2.0850");
+    bench.rodJournals("2.2300");
+    bench.rodJournal(6, "2.2250");
     assertThat(bench.fits("rod-shell@R3U").words())
         .isEqualTo(
-            "not known: cylinder 6, rod journal measures 2.0850 in, between the usual steps: ask"
+            "not known: cylinder 6, rod journal measures 2.2250 in, between the usual steps: ask"
                 + " the machine shop");
   }
 
@@ -121,10 +121,10 @@ class CutsAndCamsTest {
   @Test
   void aJournalThatWasGroundAndMeasuresStandardIsAskedAbout() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "");
-    bench.rodJournals("2.0998");
+    bench.rodJournals("2.2398");
     assertThat(bench.fits("rod-shell@R3U").words())
         .isEqualTo("not known: say to which size the rod journal was ground, or measure it now");
-    bench.rodJournals("2.0850");
+    bench.rodJournals("2.2250");
     assertThat(bench.fits("rod-shell@R3U").words()).contains("between the usual steps");
   }
 
@@ -132,9 +132,9 @@ class CutsAndCamsTest {
   @Test
   void twoThousandthsFromAStepAreStillTheStep() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
-    bench.rodJournals("2.0880");
+    bench.rodJournals("2.2280");
     assertThat(bench.fits("rod-shell@R3U").words()).isEqualTo("0.010 in under (ten under)");
-    bench.rodJournals("2.0879");
+    bench.rodJournals("2.2279");
     assertThat(bench.fits("rod-shell@R3U").words()).startsWith("not known");
   }
 
