@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.logging.Logger;
 import wherefrom.cli.CommandLine;
 import wherefrom.job.Equipment;
+import wherefrom.job.Tidying;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 
@@ -62,15 +63,11 @@ public final class Main {
   private static final class Window {
     static void open(Equipment equipment) {
       LOGGER.info("The window opens: Wherefrom " + equipment.program().version());
-      Thread tidying = new Thread(() -> tidy(equipment), "tidying");
+      Thread tidying = new Thread(() -> Tidying.all(equipment), "tidying");
       tidying.setDaemon(true);
       tidying.start();
       double volume = equipment.settings().load().sound() ? VOLUME : 0;
       Start.run(equipment, System::nanoTime, new ToneSounds(volume));
-    }
-
-    private static void tidy(Equipment equipment) {
-      equipment.shelves().apply(equipment.settings().load().shop()).tidy();
     }
   }
 }

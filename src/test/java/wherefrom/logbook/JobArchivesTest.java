@@ -224,6 +224,20 @@ class JobArchivesTest {
   }
 
   @Test
+  void aShelfThatWasMadeForWhatDoesNotComeIsGoneAgain() throws IOException {
+    Map<String, byte[]> changed = entries(zip);
+    changed.get(LOGBOOK)[100] ^= 1;
+    shelf = folder.resolve("new/deep/down");
+    isRefused(zipped(changed), LOGBOOK + " is damaged");
+    assertThat(folder.resolve("new")).doesNotExist();
+    Path kept = Files.writeString(folder.resolve("kept"), "x");
+    shelf = Files.createDirectory(folder.resolve("empty before"));
+    isRefused(zipped(changed), LOGBOOK + " is damaged");
+    assertThat(shelf).isEmptyDirectory();
+    assertThat(kept).exists();
+  }
+
+  @Test
   void aShelfThatIsAFileIsSaid() throws IOException {
     shelf = Files.writeString(folder.resolve("file"), "x");
     isRefused(zip, "was not imported");

@@ -40,10 +40,10 @@ public final class Copying {
   private final Queue<Done> done = new ConcurrentLinkedQueue<>();
   private final Map<Path, Outcome.Failed> failed = new HashMap<>();
 
-  /** The last entry of a job that a copy was tried with: a full stick is not tried for ever. */
+  /** The last entry of a job that a copy was tried with: a full USB drive is not tried for ever. */
   private final Map<Path, Long> tried = new HashMap<>();
 
-  /** Jobs whose copy is surely on the stick itself. */
+  /** Jobs whose copy is surely on the USB drive itself. */
   private final Set<Path> settled = new HashSet<>();
 
   private final Quiet quiet = new Quiet();
@@ -144,7 +144,7 @@ public final class Copying {
       Thread.currentThread().interrupt();
     } catch (ExecutionException | TimeoutException e) {
       logged(e);
-      // What was copied before stands on the stick; the next sitting copies again.
+      // What was copied before stands on the USB drive; the next sitting copies again.
     }
     take();
     finished = true;
@@ -160,7 +160,7 @@ public final class Copying {
     return desk.settings().secondCopy().map(second -> standing(job, second, sequence));
   }
 
-  /** Whether the last try to copy a job failed, or the next would: the stick is not there. */
+  /** Whether the last try to copy a job failed, or the next would: the USB drive is not there. */
   public boolean isTroubled(Path job, long sequence) {
     return desk.settings()
         .secondCopy()

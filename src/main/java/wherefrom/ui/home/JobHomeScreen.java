@@ -100,7 +100,7 @@ public final class JobHomeScreen implements Screen {
     long sequence = job.sequence();
     copying
         .words(job.folder(), sequence)
-        .map(words -> new JobHomeModel.Line("Copy on the stick", words))
+        .map(words -> new JobHomeModel.Line("Copy on the USB drive", words))
         .ifPresent(
             line -> told.add(copying.isTroubled(job.folder(), sequence) ? 1 : told.size(), line));
     lines.setItems(told);

@@ -135,7 +135,8 @@ class CopyingTest {
     assertThat(words(window)).contains("Last copied 4 May 2026, today.");
     clock.pass(Duration.ofDays(90));
     in(window, () -> window.shell.desk().open(shelf.open(job)));
-    assertThat(words(window)).contains("Copy on the stick Last copied 4 May 2026, 90 days ago.");
+    assertThat(words(window))
+        .contains("Copy on the USB drive Last copied 4 May 2026, 90 days ago.");
     assertThat(window.equipment.settings.findCopied(job)).isPresent();
   }
 
@@ -185,7 +186,7 @@ class CopyingTest {
     assertThat(files(stick)).isEmpty();
     idleAfter(window, Duration.ofSeconds(1));
     isCopied();
-    assertThat(words(window)).contains("Copy on the stick Last copied 4 May 2026, today.");
+    assertThat(words(window)).contains("Copy on the USB drive Last copied 4 May 2026, today.");
     Files.delete(files(stick).get(0));
     idleAfter(window, Duration.ofMinutes(5));
     assertThat(files(stick)).isEmpty();
@@ -240,11 +241,11 @@ class CopyingTest {
     SampleWindow window = window();
     leave(window);
     assertThat(words(window))
-        .contains("The stick is not there: " + stick)
+        .contains("The USB drive is not there: " + stick)
         .contains("Put it in, and the copy is made by itself. Not copied yet.");
     assertThat(stick).doesNotExist();
     in(window, () -> window.shell.desk().open(shelf.open(job)));
-    assertThat(words(window)).contains("Copy on the stick The stick is not there");
+    assertThat(words(window)).contains("Copy on the USB drive The USB drive is not there");
     Files.createDirectory(stick);
     idleAfter(window, Duration.ofMinutes(2));
     isCopied();
@@ -257,7 +258,7 @@ class CopyingTest {
     Files.delete(stick);
     SampleWindow window = window();
     in(window, () -> {});
-    assertThat(words(window)).contains("The stick is not there: " + stick);
+    assertThat(words(window)).contains("The USB drive is not there: " + stick);
   }
 
   @Test
@@ -269,7 +270,8 @@ class CopyingTest {
     in(window, () -> window.shell.desk().open(shelf.open(job)));
     in(window, () -> window.shell.desk().getJob().record(new NoteAdded(1, "a nick")));
     leave(window);
-    assertThat(words(window)).contains("The stick is not there", "Last copied 4 May 2026, 3 days");
+    assertThat(words(window))
+        .contains("The USB drive is not there", "Last copied 4 May 2026, 3 days");
   }
 
   @Test
@@ -341,6 +343,6 @@ class CopyingTest {
         });
     leave(window);
     assertThat(files(stick)).isEmpty();
-    assertThat(words(window)).doesNotContain("copied", "stick");
+    assertThat(words(window)).doesNotContain("copied", "USB drive");
   }
 }
