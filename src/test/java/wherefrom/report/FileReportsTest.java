@@ -1,6 +1,7 @@
 package wherefrom.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,12 +9,15 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Outgoing;
+import wherefrom.files.Progress;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Csv;
 import wherefrom.job.RecordSection;
@@ -79,6 +83,33 @@ class FileReportsTest {
                 }
               });
     }
+  }
+
+  @Test
+  void aRecordThatIsStoppedLeavesNoFile() {
+    Path pdf = folder.resolve("record.pdf");
+    List<String> told = new ArrayList<>();
+    Progress.Watcher stopper =
+        new Progress.Watcher() {
+          @Override
+          public void at(int done, int all) {
+            told.add(done + " of " + all);
+          }
+
+          @Override
+          public boolean isStopped() {
+            return told.size() == 2;
+          }
+        };
+    Callable<Integer> writing =
+        () -> {
+          reports.writeRecord(record(3), Outgoing.to(pdf));
+          return 0;
+        };
+    assertThatThrownBy(() -> Progress.watched(stopper, writing))
+        .isInstanceOf(CancellationException.class);
+    assertThat(told).containsExactly("1 of 2", "2 of 2");
+    assertThat(folder).isEmptyDirectory();
   }
 
   @Test

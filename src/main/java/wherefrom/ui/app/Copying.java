@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutionException;
@@ -27,6 +28,8 @@ import wherefrom.job.Settings;
  */
 public final class Copying {
   private static final long CLOSING_SECONDS = 60;
+  private static final String STOPPED =
+      "The copy was stopped. It is made again after the next step, or when the job is put away.";
 
   /** What came of a job's copy. */
   private record Done(Path job, Outcome outcome) {}
@@ -35,6 +38,7 @@ public final class Copying {
 
   private final Desk desk;
   private final SecondCopies copies;
+  private final LongWorks works;
   private final Executor workers;
   private final Runnable told;
   private final Queue<Done> done = new ConcurrentLinkedQueue<>();
@@ -54,8 +58,9 @@ public final class Copying {
   /**
    * @param told is run on the window's thread when there is news of a copy
    */
-  Copying(Desk desk, Executor workers, Runnable told) {
+  Copying(Desk desk, LongWorks works, Executor workers, Runnable told) {
     this.desk = desk;
+    this.works = works;
     this.copies = new SecondCopies(desk.equipment().backups(), desk.equipment().clock());
     this.workers = workers;
     this.told = told;
@@ -98,9 +103,19 @@ public final class Copying {
 
   /** Away from the window's thread. */
   private boolean copy(Path job, Path second) {
-    boolean noted = done.add(new Done(job, copies.copy(job, second)));
+    boolean noted = done.add(new Done(job, outcome(job, second)));
     Platform.runLater(this::news);
     return noted;
+  }
+
+  private Outcome outcome(Path job, Path second) {
+    try {
+      return works.watched("Copying the job", () -> copies.copy(job, second));
+    } catch (CancellationException e) {
+      return new Outcome.Failed(false, STOPPED);
+    } catch (Exception e) {
+      throw new IllegalStateException("a copy that tells what is wrong failed", e);
+    }
   }
 
   private void news() {

@@ -6,6 +6,7 @@ import javafx.scene.layout.HBox;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
 
 /** A bar, a count and a key that stops: long work beside the window. */
 final class WorkBand extends HBox {
@@ -14,6 +15,7 @@ final class WorkBand extends HBox {
   private final LongWork work;
   private final ProgressBar bar = new ProgressBar(0);
   private final FitText words;
+  private final TouchKey stop;
 
   WorkBand(LongWork work, Touch touch) {
     super(touch.scale().gap());
@@ -25,7 +27,8 @@ final class WorkBand extends HBox {
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("band");
     Panes.pad(this, 2, touch.scale());
-    getChildren().addAll(bar, words, touch.key("Stop", this::stop));
+    stop = touch.key("Stop", this::stop);
+    getChildren().addAll(bar, words);
     follow();
   }
 
@@ -38,8 +41,11 @@ final class WorkBand extends HBox {
     follow();
   }
 
-  /** Shows how far it is now. */
+  /** Shows how far it is now. Work of one piece cannot be stopped within it. */
   void follow() {
+    if (work.part() >= 0 && !getChildren().contains(stop)) {
+      getChildren().add(stop);
+    }
     bar.setProgress(work.part());
     words.setWords(work.words());
   }

@@ -10,14 +10,17 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.files.Progress;
 import wherefrom.job.Backups;
 import wherefrom.job.Shelf.NewJob;
 import wherefrom.job.entry.NoteAdded;
@@ -138,6 +141,44 @@ class CopyingTest {
     assertThat(words(window))
         .contains("Copy on the USB drive Last copied 4 May 2026, 90 days ago.");
     assertThat(window.equipment.settings.findCopied(job)).isPresent();
+  }
+
+  @Test
+  void theCopyHasABarAndCanBeStopped() throws Exception {
+    ExecutorService one = Executors.newSingleThreadExecutor();
+    workers = one;
+    CountDownLatch half = new CountDownLatch(1);
+    CountDownLatch goOn = new CountDownLatch(1);
+    SampleWindow window = window();
+    backups = (from, to) -> slowly(window, half, goOn);
+    clock.pass(Duration.ofMinutes(3));
+    in(window, window.shell::idle);
+    assertThat(half.await(20, TimeUnit.SECONDS)).isTrue();
+    in(window, () -> {});
+    assertThat(words(window)).contains("Copying the job: 3 of 9", "Stop");
+    in(window, () -> window.press("Stop"));
+    goOn.countDown();
+    one.shutdown();
+    assertThat(one.awaitTermination(20, TimeUnit.SECONDS)).isTrue();
+    in(window, () -> {});
+    assertThat(words(window))
+        .contains("The copy was stopped. It is made again after the next step")
+        .contains("Not copied yet.")
+        .doesNotContain("Copying the job");
+  }
+
+  private static Backups.Copied slowly(SampleWindow window, CountDownLatch half, CountDownLatch on)
+      throws IOException {
+    window.nanos.addAndGet(700_000_000L);
+    Progress.step(3, 9);
+    half.countDown();
+    try {
+      assertThat(on.await(20, TimeUnit.SECONDS)).isTrue();
+    } catch (InterruptedException e) {
+      throw new IOException(e);
+    }
+    Progress.step(4, 9);
+    throw new AssertionError("it goes on though it was stopped");
   }
 
   @Test
