@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.logging.Logger;
 import wherefrom.cli.CommandLine;
 import wherefrom.job.Equipment;
@@ -25,6 +26,11 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] arguments) {
+    Optional<String> misplaced = JarPlace.findFault();
+    if (misplaced.isPresent()) {
+      utf8(FileDescriptor.err).println(misplaced.get());
+      System.exit(BAD_INPUT);
+    }
     RunLog.begin(Wiring.settingsFolder());
     Equipment equipment = Wiring.equipment(Clock.systemUTC());
     if (arguments.length == 0) {

@@ -85,12 +85,18 @@ public final class PictureDrop {
         GreyImage picture = desk.equipment().pictures().load(file);
         read.readings().add(desk.equipment().reader().read(picture, issued));
       } catch (IOException e) {
-        read.failed()
-            .add(new Failed(String.valueOf(file.getFileName()), String.valueOf(e.getMessage())));
+        read.failed().add(failed(file, String.valueOf(e.getMessage())));
       }
       Progress.step(read.readings().size() + read.failed().size(), files.size());
     }
     return read;
+  }
+
+  /** Its name stands above the sentence already. */
+  private static Failed failed(Path file, String why) {
+    String about = file + " ";
+    String sentence = why.startsWith(about) ? "It " + why.substring(about.length()) : why;
+    return new Failed(String.valueOf(file.getFileName()), sentence);
   }
 
   private static List<Path> inside(Path folder) throws IOException {

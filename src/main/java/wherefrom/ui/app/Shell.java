@@ -178,7 +178,7 @@ public final class Shell extends VBox implements Front {
       shown.get().follow();
     } else {
       works.add(new WorkBand(work, desk.touch()));
-      arrange();
+      makeRoom();
     }
   }
 
@@ -186,8 +186,14 @@ public final class Shell extends VBox implements Front {
   public void ended(LongWork work) {
     work.end();
     if (works.removeIf(each -> each.work().equals(work))) {
-      arrange();
+      makeRoom();
     }
+  }
+
+  /** A bar that comes or goes moves the keys: a finger on its way meets none of them. */
+  private void makeRoom() {
+    arrange();
+    desk.touch().settle();
   }
 
   @Override

@@ -11,6 +11,7 @@ import wherefrom.ui.controls.TouchKey;
 /** A bar, a count and a key that stops: long work beside the window. */
 final class WorkBand extends HBox {
   private static final double BAR_MM = 60;
+  private static final double HIGH_MM = 9;
 
   private final LongWork work;
   private final ProgressBar bar = new ProgressBar(0);
@@ -21,7 +22,8 @@ final class WorkBand extends HBox {
     super(touch.scale().gap());
     this.work = work;
     words = Panes.grow(touch.text(""));
-    bar.setPrefWidth(touch.scale().px(BAR_MM));
+    bar.getStyleClass().add("work-bar");
+    bar.setPrefSize(touch.scale().px(BAR_MM), touch.scale().px(HIGH_MM));
     bar.setMinWidth(0);
     bar.setFocusTraversable(false);
     setAlignment(Pos.CENTER_LEFT);

@@ -47,7 +47,7 @@ public final class JobHomeScreen implements Screen {
                 to("Bench map", ScreenId.BENCH_MAP),
                 to("Put together", ScreenId.PUT_TOGETHER),
                 to("Between the days", ScreenId.BETWEEN),
-                touch.key("Copy to a USB drive", this::export),
+                touch.key("Copy to USB drive", this::export),
                 touch.key("Settings", () -> desk.navigator().show(ScreenId.SETTINGS)),
                 touch.key("Other jobs", () -> desk.navigator().jobs())));
   }

@@ -66,6 +66,18 @@ class LongWorkTest {
         });
   }
 
+  /** No moment after what was last done. */
+  private void tap(String key) {
+    Toolkit.on(
+        () -> {
+          window.layOut();
+          window.targets().stream()
+              .filter(node -> window.words(node).equals(key))
+              .forEach(window::tap);
+          return 0;
+        });
+  }
+
   private void press(String key) {
     Toolkit.on(
         () -> {
@@ -138,6 +150,11 @@ class LongWorkTest {
     goOn.countDown();
     untilWordsHold("Counting: stopped after 6 of 10.");
     assertThat(results).isEmpty();
+    // The keys have moved to where the bar was: a second tap on Stop meets none of them.
+    tap("Settings");
+    assertThat(words()).contains("New job");
+    press("Settings");
+    assertThat(words()).contains("Text size").doesNotContain("New job");
   }
 
   @Test
