@@ -139,7 +139,8 @@ public final class Shell extends VBox implements Front {
 
   private void arrange() {
     getChildren().setAll(bar, Panes.grow(camera.around(current())));
-    getChildren().addAll(works);
+    // The newest alone: with large letters there is room for no more.
+    works.stream().skip(Math.max(0, works.size() - 1)).forEach(getChildren()::add);
     bar.show(current(), stack.size() - 1);
   }
 

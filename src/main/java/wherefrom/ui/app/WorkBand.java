@@ -5,6 +5,7 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -29,6 +30,8 @@ final class WorkBand extends HBox {
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("band");
     Panes.pad(this, 2, touch.scale());
+    // As high as with its key, so that nothing moves when the key comes.
+    setMinHeight(touch.scale().px(Scale.KEY_MM + 4));
     stop = touch.key("Stop", this::stop);
     getChildren().addAll(bar, words);
     follow();
