@@ -90,9 +90,7 @@ class TwoProgramsTest {
     byte[] theirs = grown(before, "theirs");
     Files.write(file, ours);
     Files.write(
-        file,
-        Arrays.copyOfRange(theirs, before.length, theirs.length),
-        StandardOpenOption.APPEND);
+        file, Arrays.copyOfRange(theirs, before.length, theirs.length), StandardOpenOption.APPEND);
     try (LogbookFile both = LogbookFile.open(job)) {
       assertThat(both.condition().writable()).isFalse();
       assertThat(both.condition().sentence())

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -17,7 +16,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Outgoing;
-import wherefrom.files.Progress;
+import wherefrom.files.Stopping;
 import wherefrom.job.BuildRecord;
 import wherefrom.job.Csv;
 import wherefrom.job.RecordSection;
@@ -88,27 +87,9 @@ class FileReportsTest {
   @Test
   void aRecordThatIsStoppedLeavesNoFile() {
     Path pdf = folder.resolve("record.pdf");
-    List<String> told = new ArrayList<>();
-    Progress.Watcher stopper =
-        new Progress.Watcher() {
-          @Override
-          public void at(int done, int all) {
-            told.add(done + " of " + all);
-          }
-
-          @Override
-          public boolean isStopped() {
-            return told.size() == 2;
-          }
-        };
-    Callable<Integer> writing =
-        () -> {
-          reports.writeRecord(record(3), Outgoing.to(pdf));
-          return 0;
-        };
-    assertThatThrownBy(() -> Progress.watched(stopper, writing))
+    assertThatThrownBy(
+            () -> Stopping.after(2, () -> reports.writeRecord(record(3), Outgoing.to(pdf))))
         .isInstanceOf(CancellationException.class);
-    assertThat(told).containsExactly("1 of 2", "2 of 2");
     assertThat(folder).isEmptyDirectory();
   }
 
