@@ -8,9 +8,11 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.logging.Logger;
 import wherefrom.cli.CommandLine;
 import wherefrom.job.ports.Equipment;
+import wherefrom.job.shelf.Tidying;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 
@@ -24,6 +26,11 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] arguments) {
+    Optional<String> misplaced = JarPlace.findFault();
+    if (misplaced.isPresent()) {
+      utf8(FileDescriptor.err).println(misplaced.get());
+      System.exit(BAD_INPUT);
+    }
     RunLog.begin(Wiring.settingsFolder());
     Equipment equipment = Wiring.equipment(Clock.systemUTC());
     if (arguments.length == 0) {
@@ -62,15 +69,11 @@ public final class Main {
   private static final class Window {
     static void open(Equipment equipment) {
       LOGGER.info("The window opens: Wherefrom " + equipment.program().version());
-      Thread tidying = new Thread(() -> tidy(equipment), "tidying");
+      Thread tidying = new Thread(() -> Tidying.all(equipment), "tidying");
       tidying.setDaemon(true);
       tidying.start();
       double volume = equipment.settings().load().sound() ? VOLUME : 0;
       Start.run(equipment, System::nanoTime, new ToneSounds(volume));
-    }
-
-    private static void tidy(Equipment equipment) {
-      equipment.shelves().apply(equipment.settings().load().shop()).tidy();
     }
   }
 }

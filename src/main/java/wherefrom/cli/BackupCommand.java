@@ -16,7 +16,7 @@ final class BackupCommand implements Command {
     return Usage.of(
             "backup",
             "",
-            "Brings the copy of a job on a stick or another disk up to date.",
+            "Brings the copy of a job on a USB drive or another disk up to date.",
             Option.JOB,
             Option.needed("--to", "FOLDER", "the folder that holds the copies"))
         .noting(

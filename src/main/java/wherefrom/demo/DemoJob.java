@@ -3,11 +3,16 @@ package wherefrom.demo;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import wherefrom.files.AtomicFile;
 import wherefrom.files.Beside;
+import wherefrom.files.Folders;
+import wherefrom.files.Progress;
 
 /** The invented job that comes with the program: worked on as a copy, never changed itself. */
 public final class DemoJob {
@@ -45,26 +50,35 @@ public final class DemoJob {
       throw new FileAlreadyExistsException(folder.toString());
     }
     Path around = Optional.ofNullable(folder.toAbsolutePath().getParent()).orElse(folder);
-    Files.createDirectories(around);
+    Folders.make(around);
     // Copied aside and then moved: a copy that broke off is never taken for the whole.
     Path aside = Beside.folder(around, ".demo-");
-    Path index = copy(INDEX, aside);
-    for (String file : Files.readAllLines(index)) {
-      if (!file.isBlank()) {
-        copy(file, aside);
-      }
+    try {
+      copyInto(aside);
+      Files.move(aside, folder);
+    } finally {
+      Folders.remove(aside);
     }
-    Files.delete(index);
-    Files.move(aside, folder);
+    Folders.force(around);
   }
 
-  private static Path copy(String file, Path folder) throws IOException {
-    Path to = folder.resolve(file);
-    Files.createDirectories(to.getParent());
-    try (InputStream in = open(file)) {
-      Files.copy(in, to);
+  /** Each file is forced, and the folder that it lies in. */
+  private static void copyInto(Path folder) throws IOException {
+    List<String> files = index();
+    int done = 0;
+    for (String file : files) {
+      Progress.step(done++, files.size());
+      try (InputStream in = open(file)) {
+        new AtomicFile().write(folder.resolve(file), in::transferTo);
+      }
     }
-    return to;
+  }
+
+  private static List<String> index() throws IOException {
+    try (InputStream in = open(INDEX)) {
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return text.lines().filter(line -> !line.isBlank()).toList();
+    }
   }
 
   private static InputStream open(String file) throws IOException {

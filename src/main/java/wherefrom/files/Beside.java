@@ -1,9 +1,15 @@
 package wherefrom.files;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Drafts beside the place where they will stand, with a name that nothing has yet and the rights
@@ -12,6 +18,13 @@ import java.nio.file.Path;
  */
 public final class Beside {
   private static final int MOST = 10_000;
+
+  /** The names of files that are made here, and of nothing else that is likely. */
+  private static final Pattern FILE =
+      Pattern.compile("(part\\d{1,10}-\\d{1,5}\\.tmp)|(\\.wherefrom-\\d{1,10}-\\d{1,5}\\.part)");
+
+  /** Nothing takes this long to be written. */
+  private static final Duration OLD = Duration.ofDays(1);
 
   private Beside() {}
 
@@ -28,6 +41,35 @@ public final class Beside {
   /** A new empty folder in a folder. */
   public static Path folder(Path folder, String prefix) throws IOException {
     return make(folder, prefix, "", Files::createDirectory);
+  }
+
+  /**
+   * Removes the files that a kill left behind in a folder: only what has a name that is given here,
+   * is a day old and is a file. What cannot be removed stays; it takes room and does no harm.
+   */
+  public static void clear(Path folder, Instant now) {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    try (Stream<Path> inside = Files.list(folder)) {
+      for (Path file : inside.filter(Beside::isOurs).toList()) {
+        if (isOld(file, now)) {
+          Files.deleteIfExists(file);
+        }
+      }
+    } catch (IOException | UncheckedIOException e) {
+      // The next start tries again.
+    }
+  }
+
+  private static boolean isOurs(Path file) {
+    return FILE.matcher(String.valueOf(file.getFileName())).matches()
+        && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  private static boolean isOld(Path file, Instant now) throws IOException {
+    Instant changed = Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS).toInstant();
+    return changed.isBefore(now.minus(OLD));
   }
 
   private static Path make(Path folder, String prefix, String suffix, Making making)

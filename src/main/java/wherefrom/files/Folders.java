@@ -3,10 +3,16 @@ package wherefrom.files;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Folders whose names are on disk, not only in memory. */
 public final class Folders {
@@ -34,6 +40,40 @@ public final class Folders {
     }
     if (above != null) {
       force(above);
+    }
+  }
+
+  /** The folder and those above it that are not there yet, the deepest first. */
+  public static List<Path> missing(Path folder) {
+    List<Path> missing = new ArrayList<>();
+    Path at = folder.toAbsolutePath();
+    while (at != null && !Files.exists(at, LinkOption.NOFOLLOW_LINKS)) {
+      missing.add(at);
+      at = at.getParent();
+    }
+    return missing;
+  }
+
+  /** Removes those of some folders that are there and hold nothing, in this order. */
+  public static void removeEmpty(List<Path> folders) throws IOException {
+    for (Path folder : folders) {
+      try {
+        Files.deleteIfExists(folder);
+      } catch (DirectoryNotEmptyException e) {
+        // Somebody else has put something into it.
+      }
+    }
+  }
+
+  /** Removes a folder of our own with all that is in it; does nothing where there is none. */
+  public static void remove(Path folder) throws IOException {
+    if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    try (Stream<Path> inside = Files.walk(folder)) {
+      for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(path);
+      }
     }
   }
 

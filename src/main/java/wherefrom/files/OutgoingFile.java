@@ -25,6 +25,9 @@ final class OutgoingFile implements Outgoing {
   /** What lies below these is the system's own, whatever it looks like. */
   private static final List<String> DEVICES = List.of("/dev/", "/proc/");
 
+  /** A disk in memory that Linux keeps among the devices: its files are files. */
+  private static final String MEMORY_DISK = "/dev/shm/";
+
   private final Path file;
   private final boolean replace;
 
@@ -44,7 +47,8 @@ final class OutgoingFile implements Outgoing {
 
   private static boolean isDevice(Path file) {
     String name = file.toAbsolutePath().normalize().toString();
-    return Incoming.isSpecial(file) || DEVICES.stream().anyMatch(name::startsWith);
+    boolean systems = DEVICES.stream().anyMatch(name::startsWith) && !name.startsWith(MEMORY_DISK);
+    return systems || Incoming.isSpecial(file);
   }
 
   @Override

@@ -30,11 +30,12 @@ public final class Progress {
 
   /** Does work while somebody watches. */
   public static <T> T watched(Watcher watcher, Callable<T> work) throws Exception {
+    Optional<Watcher> before = WATCHER.get();
     WATCHER.set(Optional.of(watcher));
     try {
       return work.call();
     } finally {
-      WATCHER.remove();
+      WATCHER.set(before);
     }
   }
 

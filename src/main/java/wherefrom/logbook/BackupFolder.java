@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import wherefrom.files.AtomicFile;
-import wherefrom.job.LogbookException;
+import wherefrom.files.Beside;
+import wherefrom.files.Progress;
 import wherefrom.job.ports.Backups;
 import wherefrom.job.ports.Damage;
+import wherefrom.job.LogbookException;
 
 /**
  * The copy of a job in a second folder. A copy may only grow: a file there that is no beginning of
@@ -58,6 +61,13 @@ public final class BackupFolder implements Backups {
     }
   }
 
+  @Override
+  public void tidy(Path second, Instant now) {
+    Beside.clear(second, now);
+    Leftovers old = new Leftovers(now);
+    FileShelf.jobFolders(second).forEach(old::clearJob);
+  }
+
   private static Scanned scan(Path job) throws IOException {
     FileChecks.requireJob(job);
     Scanned scanned = LogScan.of(job, new RealDisk());
@@ -94,7 +104,10 @@ public final class BackupFolder implements Backups {
 
   private static int copyAll(Path job, Path target) throws IOException {
     int files = 0;
-    for (String name : JobFiles.of(job)) {
+    int done = 0;
+    List<String> names = JobFiles.of(job);
+    for (String name : names) {
+      Progress.step(done++, names.size());
       byte[] bytes = HeldFiles.read(job.resolve(name));
       Path copy = target.resolve(name);
       if (isWanted(copy, name, bytes)) {
@@ -108,7 +121,7 @@ public final class BackupFolder implements Backups {
 
   private static void requireReadBack(Path copy, byte[] bytes) throws IOException {
     if (!ReadBack.holds(copy, bytes)) {
-      throw new IOException(copy + " reads back otherwise than written. Use another stick.");
+      throw new IOException(copy + " reads back otherwise than written. Use another drive.");
     }
   }
 

@@ -69,6 +69,16 @@ public final class FileShelf implements Shelf {
   }
 
   @Override
+  public Optional<Path> findJob(Path fileOrFolder) {
+    Path whole = fileOrFolder.toAbsolutePath().normalize();
+    if (LogFiles.isJob(whole)) {
+      return Optional.of(whole);
+    }
+    boolean logbooks = LogFiles.isOne(String.valueOf(whole.getFileName()));
+    return Optional.ofNullable(whole.getParent()).filter(job -> logbooks && LogFiles.isJob(job));
+  }
+
+  @Override
   public void tidy() {
     new Leftovers(clock.instant()).clearShop(folder);
   }
@@ -216,12 +226,21 @@ public final class FileShelf implements Shelf {
     }
   }
 
+  private Path layoutFile(String name) {
+    return folder.resolve(LAYOUTS).resolve(name + ".json");
+  }
+
   @Override
-  public void keepLayout(Layout layout) {
+  public boolean isLayoutTaken(String name) {
+    return Files.exists(layoutFile(name));
+  }
+
+  @Override
+  public void keepLayout(Layout layout, boolean replace) {
     requireSound(layout);
     try {
-      Path file = folder.resolve(LAYOUTS).resolve(layout.name() + ".json");
-      layouts.write(layout, Outgoing.replacing(file));
+      Path file = layoutFile(layout.name());
+      layouts.write(layout, replace ? Outgoing.replacing(file) : Outgoing.to(file));
     } catch (IOException e) {
       throw new LogbookException(Reasons.of(e), e);
     }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import wherefrom.files.AtomicFile;
 import wherefrom.job.ports.Archives;
+import wherefrom.job.LogbookException;
 
 /** Jobs as single ZIP files with a manifest of sums, and back. */
 public final class JobArchives implements Archives {
@@ -27,7 +28,14 @@ public final class JobArchives implements Archives {
     if (Files.exists(file)) {
       throw new IOException(file + " exists already. Choose another name.");
     }
-    Openings.get(jobFolder);
+    try {
+      FileChecks.requireJob(jobFolder);
+      if (LogScan.of(jobFolder, new RealDisk()).isUnused()) {
+        throw new LogbookException(Scanned.unused(jobFolder));
+      }
+    } catch (LogbookException e) {
+      throw new IOException(e.getMessage(), e);
+    }
     try {
       new JobExport(jobFolder, files).to(file);
     } catch (IOException e) {

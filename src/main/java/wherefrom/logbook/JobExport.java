@@ -10,7 +10,6 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Progress;
-import wherefrom.job.entry.JobOpened;
 
 /** Writes a job as one ZIP file, a manifest first. The job's files go in byte for byte. */
 final class JobExport {
@@ -26,14 +25,24 @@ final class JobExport {
   }
 
   void to(Path file) throws IOException {
-    JobOpened opened = Openings.get(job);
     List<Manifest.Item> items = new ArrayList<>();
     for (String name : JobFiles.of(job)) {
       byte[] bytes = HeldFiles.read(job.resolve(name));
       items.add(new Manifest.Item(name, bytes.length, Sums.digest(bytes)));
     }
-    Manifest manifest = new Manifest(opened.name(), opened.engine(), items);
+    Manifest manifest = manifest(items);
     files.write(file, out -> write(out, manifest));
+  }
+
+  /** A job whose opening is damaged goes out as it is, under its folder's name. */
+  private Manifest manifest(List<Manifest.Item> items) {
+    return Openings.find(job)
+        .map(opened -> new Manifest(opened.name(), opened.engine(), items))
+        .orElseGet(() -> new Manifest(folderName(), Manifest.NO_ENGINE, items));
+  }
+
+  private String folderName() {
+    return String.valueOf(job.toAbsolutePath().normalize().getFileName());
   }
 
   private void write(OutputStream out, Manifest manifest) throws IOException {

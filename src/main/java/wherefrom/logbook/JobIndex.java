@@ -60,15 +60,20 @@ final class JobIndex {
   private Shelf.Entry read() {
     try {
       Scanned scanned = LogbookFile.scan(job);
-      if (scanned.isUnused()) {
-        return nameless(Scanned.unused(job));
-      }
-      try (OpenJob open = new OpenJob(LogbookFile.of(job, scanned), clock)) {
-        return new Shelf.Entry(
-            job, open.state().name(), Optional.of(Resume.of(open)), scanned.sentence());
-      }
+      return scanned.isUnused() ? nameless(Scanned.unused(job)) : read(scanned);
     } catch (LogbookException e) {
       return nameless(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private Shelf.Entry read(Scanned scanned) {
+    try (OpenJob open = new OpenJob(LogbookFile.of(job, scanned), clock)) {
+      return new Shelf.Entry(
+          job, open.state().name(), Optional.of(Resume.of(open)), scanned.sentence());
+    } catch (LogbookException e) {
+      // Where it is damaged, that is why it makes no job.
+      return nameless(
+          scanned.trouble().isPresent() ? scanned.sentence() : String.valueOf(e.getMessage()));
     }
   }
 
@@ -104,7 +109,7 @@ final class JobIndex {
         lines.get(1));
   }
 
-  /** Where it cannot be kept, as on a stick that is write-protected, the list takes longer. */
+  /** Where it cannot be kept, as on a USB drive that is write-protected, the list takes longer. */
   private void keep(List<String> stamp, Shelf.Entry entry) {
     List<String> lines = head(stamp);
     lines.add(entry.name());

@@ -9,7 +9,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import wherefrom.files.AtomicFile;
@@ -90,7 +89,17 @@ final class JobRestore {
   }
 
   private Path restore(ZipFile zip, Manifest manifest) throws IOException {
-    Folders.make(shelf);
+    List<Path> made = Folders.missing(shelf);
+    try {
+      Folders.make(shelf);
+      return restoreIn(zip, manifest);
+    } catch (IOException | RuntimeException e) {
+      Folders.removeEmpty(made);
+      throw e;
+    }
+  }
+
+  private Path restoreIn(ZipFile zip, Manifest manifest) throws IOException {
     Path temporary = Beside.folder(shelf, ".import");
     try {
       int done = 0;
@@ -102,27 +111,24 @@ final class JobRestore {
         }
         files.write(temporary.resolve(item.name()), bytes);
       }
-      if (Openings.get(temporary).engine() != manifest.engine()) {
-        throw new IOException("its manifest is that of another job.");
-      }
+      requireSame(temporary, manifest);
       Path folder = FolderNames.free(shelf, manifest.job());
       Files.move(temporary, folder);
       Folders.force(shelf);
       return folder;
     } finally {
-      remove(temporary);
+      Folders.remove(temporary);
     }
   }
 
-  private static void remove(Path folder) throws IOException {
-    if (!Files.isDirectory(folder)) {
-      return;
+  /** A job whose opening is damaged has no number; it comes back as it is. */
+  private static void requireSame(Path job, Manifest manifest) throws IOException {
+    int engine = Openings.find(job).map(JobOpened::engine).orElse(Manifest.NO_ENGINE);
+    if (engine != manifest.engine()) {
+      throw new IOException("its manifest is that of another job.");
     }
-    try (Stream<Path> inside = Files.walk(folder)) {
-      List<Path> deepestFirst = inside.sorted((a, b) -> b.compareTo(a)).toList();
-      for (Path path : deepestFirst) {
-        Files.deleteIfExists(path);
-      }
+    if (LogScan.of(job, new RealDisk()).isUnused()) {
+      throw new IOException("its logbook holds no entry.");
     }
   }
 }

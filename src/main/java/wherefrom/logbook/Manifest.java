@@ -14,12 +14,15 @@ import java.util.Set;
  * What an exported job holds; it stands as the first file in it.
  *
  * @param job the job's name
- * @param engine the job's engine number
+ * @param engine the job's engine number; {@link #NO_ENGINE} where its opening cannot be read
  */
 record Manifest(String job, int engine, List<Item> items) {
   static final String FILE = "manifest.json";
   private static final String FORMAT = "wherefrom-job";
   private static final int VERSION = 1;
+
+  /** In place of the number of a job whose opening cannot be read; no engine has it. */
+  static final int NO_ENGINE = 0;
 
   /**
    * One file.
@@ -99,9 +102,6 @@ record Manifest(String job, int engine, List<Item> items) {
       }
       if (item.size() < 0 || item.size() > JobFiles.most(item.name())) {
         throw new IOException(item.name() + " is of no size that a job's file has.");
-      }
-      if (!LogFiles.isOne(item.name()) && !item.name().contains("/" + item.sha256() + ".")) {
-        throw new IOException(item.name() + " is no photograph: its name is not its sum.");
       }
     }
     if (!names.contains(LogFiles.name(1))) {

@@ -10,7 +10,7 @@ import java.util.concurrent.TimeUnit;
  * that any user may make and that waits: there it says no.
  */
 final class SystemSettling implements Settling {
-  /** How long a slow stick is waited for. */
+  /** How long a slow USB drive is waited for. */
   private static final long MOST_MINUTES = 5;
 
   @Override

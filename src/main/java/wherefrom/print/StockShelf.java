@@ -49,9 +49,10 @@ final class StockShelf {
     if (!"jar".equals(folder.getScheme())) {
       return ofFolder(Path.of(folder));
     }
-    URI jar = URI.create(folder.toString().substring(0, folder.toString().lastIndexOf("!/")));
-    try (FileSystem inside =
-        FileSystems.newFileSystem(Path.of(URI.create(jar.getSchemeSpecificPart())), Map.of())) {
+    // As it is spelled: a space in the name of a folder stands as %20 in it.
+    String spelled = folder.toString();
+    URI jar = URI.create(spelled.substring("jar:".length(), spelled.lastIndexOf("!/")));
+    try (FileSystem inside = FileSystems.newFileSystem(Path.of(jar), Map.of())) {
       return ofFolder(inside.getPath(FOLDER));
     }
   }

@@ -10,6 +10,7 @@ import wherefrom.job.pages.RecordSection;
 import wherefrom.job.ports.Reports;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopVisit;
+import wherefrom.files.Progress;
 
 /** Reports written to files. */
 public final class FileReports implements Reports {
@@ -21,17 +22,20 @@ public final class FileReports implements Reports {
           record.engine() + ", begun " + day(record.begun()) + ", as of " + day(record.asOf()));
       out.words(
           BuildRecord.OUTRANKED + " Rows in bold behind a black mark are open or not checked.");
-      boolean first = true;
+      int all = record.sections().size() + record.plots().size() + record.pictures().size();
+      int done = 0;
       for (RecordSection section : record.sections()) {
-        if (first) {
+        if (done == 0) {
           out.largeTable(section);
         } else {
           out.table(section);
         }
-        first = false;
+        Progress.step(++done, all);
       }
-      out.plots(record.plots());
-      out.pictures(record.pictures());
+      int sections = done;
+      out.plots(record.plots(), drawn -> Progress.step(sections + drawn, all));
+      int plots = sections + record.plots().size();
+      out.pictures(record.pictures(), drawn -> Progress.step(plots + drawn, all));
       out.save(pdf);
     }
   }
@@ -54,8 +58,10 @@ public final class FileReports implements Reports {
   public void writeSlip(String jobName, ShopVisit visit, Outgoing pdf) throws IOException {
     try (TablePdf out = new TablePdf("Machine shop, visit " + visit.number() + ": " + jobName)) {
       out.words(day(visit.sent()) + ", " + visit.pieces() + " pieces in all");
-      for (RecordSection section : SlipTables.of(visit)) {
-        out.table(section);
+      List<RecordSection> tables = SlipTables.of(visit);
+      for (int done = 0; done < tables.size(); done++) {
+        out.table(tables.get(done));
+        Progress.step(done + 1, tables.size());
       }
       out.words(BuildRecord.OUTRANKED);
       out.save(pdf);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -182,12 +183,17 @@ final class TablePdf implements AutoCloseable {
     y -= GAP / 3;
   }
 
-  /** Plots below each other, each with its title above and its words below. */
-  void plots(List<RecordPlot> plots) throws IOException {
+  /**
+   * Plots below each other, each with its title above and its words below.
+   *
+   * @param drawn is told how many are
+   */
+  void plots(List<RecordPlot> plots, IntConsumer drawn) throws IOException {
     if (plots.isEmpty()) {
       return;
     }
     newPage();
+    int done = 0;
     for (RecordPlot plot : plots) {
       need(PLOT + 5 * HEAD * LEADING);
       for (String title : bold.wrap(plot.title(), HEAD, width)) {
@@ -198,11 +204,16 @@ final class TablePdf implements AutoCloseable {
       y -= PLOT + 3 * GAP;
       words(plot.sentence());
       y -= 2 * GAP;
+      drawn.accept(++done);
     }
   }
 
-  /** A picture with its words below, two beside each other. */
-  void pictures(List<RecordPicture> pictures) throws IOException {
+  /**
+   * Pictures with their words below, two beside each other.
+   *
+   * @param drawn is told how many are
+   */
+  void pictures(List<RecordPicture> pictures, IntConsumer drawn) throws IOException {
     if (pictures.isEmpty()) {
       return;
     }
@@ -218,6 +229,7 @@ final class TablePdf implements AutoCloseable {
               ? picture(pictures.get(at + 1), MARGIN + wide + 2 * GAP, wide)
               : y;
       y = Math.min(left, right) - 2 * GAP;
+      drawn.accept(Math.min(at + 2, pictures.size()));
     }
   }
 

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
+import wherefrom.files.Beside;
 import wherefrom.files.Incoming;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
@@ -129,6 +131,11 @@ public final class FileSettings implements SettingsStore {
         fields.path("secondCopy"),
         fields.copies("copied", "copiedUpTo"),
         fields.path("lastSaved"));
+  }
+
+  @Override
+  public void tidy(Instant now) {
+    Beside.clear(folder, now);
   }
 
   private static Optional<UnitSystem> units(String word) {

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +71,41 @@ class DamagedJobTest {
     assertThat(Path.of(zip)).exists();
     saysTheDamage(shop.run("import", zip, "--folder", folder.resolve("other").toString()));
     assertThat(folder.resolve("other/engine/logbook-0001.jsonl")).hasSameBinaryContentAs(file);
+  }
+
+  /** The second line says which job it is: without it the folder's name is all there is. */
+  @Test
+  void aJobWhoseOpeningIsDamagedGoesOutAndComesBackAsItIs() throws IOException {
+    byte[] bytes = Files.readAllBytes(file);
+    bytes[400] ^= 2;
+    Files.write(file, bytes);
+    String zip = folder.resolve("engine.zip").toString();
+    saysTheDamage(shop.run("export", "--job", job, "--out", zip));
+    saysTheDamage(shop.run("export", "--job", job, "--out", "-"));
+    saysTheDamage(shop.run("import", zip, "--folder", folder.resolve("other").toString()));
+    assertThat(folder.resolve("other/engine/logbook-0001.jsonl")).hasSameBinaryContentAs(file);
+    Shop.Outcome list = shop.run("job", "list", "--folder", folder.resolve("other").toString());
+    assertThat(list.out() + list.err()).contains("engine", "The logbook is damaged");
+  }
+
+  @Test
+  void aJobWithADamagedPhotographComesBackAndItIsSaid() throws IOException {
+    Path picture = Files.write(folder.resolve("p.png"), PICTURE);
+    shop.right("photo", "--job", job, "lobe@3EX", picture.toString());
+    Path kept;
+    try (Stream<Path> photos = Files.list(Path.of(job).resolve("photos"))) {
+      kept = photos.findFirst().orElseThrow();
+    }
+    Files.write(kept, new byte[] {1, 2, 3});
+    String zip = folder.resolve("engine.zip").toString();
+    Shop.Outcome out = shop.run("export", "--job", job, "--out", zip);
+    Shop.Outcome back = shop.run("import", zip, "--folder", folder.resolve("other").toString());
+    for (Shop.Outcome each : List.of(out, back)) {
+      assertThat(each.status()).isEqualTo(1);
+      assertThat(each.err()).contains("Photograph " + kept.getFileName() + " is damaged.");
+    }
+    assertThat(folder.resolve("other/engine/photos").resolve(kept.getFileName()))
+        .hasBinaryContent(new byte[] {1, 2, 3});
   }
 
   @Test

@@ -160,7 +160,8 @@ final class Doors implements AutoCloseable {
     return "";
   }
 
-  private static void empty(Path folder) throws IOException {
+  /** Removes a folder with all that is in it. */
+  static void empty(Path folder) throws IOException {
     try (Stream<Path> inside = Files.walk(folder)) {
       for (Path path : inside.sorted((a, b) -> b.compareTo(a)).toList()) {
         Files.delete(path);

@@ -140,6 +140,23 @@ class OutgoingTest {
   }
 
   @Test
+  void aFileOnTheDiskInMemoryIsAFile() throws IOException {
+    Path memory = Path.of("/dev/shm");
+    assumeTrue(Files.isWritable(memory), "a disk in memory among the devices");
+    Path own = Files.createTempDirectory(memory, "wherefrom-test-");
+    Path file = own.resolve("tags.pdf");
+    try {
+      Outgoing.to(file).write(text("tags"));
+      assertThat(file).hasContent("tags");
+      assertThatThrownBy(() -> Outgoing.to(file).write(text("other")))
+          .hasMessage(file + " is there already: choose another name.");
+    } finally {
+      Files.deleteIfExists(file);
+      Files.delete(own);
+    }
+  }
+
+  @Test
   void aPipeIsWrittenToAndStaysAPipe() throws Exception {
     assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")), "pipes with names");
     Path pipe = folder.resolve("pipe");

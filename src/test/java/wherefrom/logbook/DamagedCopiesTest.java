@@ -9,14 +9,16 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.files.Stopping;
+import wherefrom.job.ports.Backups.Copied;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.PhotoAdded;
-import wherefrom.job.ports.Backups.Copied;
 import wherefrom.job.ports.SecondCopies;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.parts.PartKind;
@@ -146,6 +148,18 @@ class DamagedCopiesTest {
     Files.write(photos.locate(job, name), new byte[] {1, 2, 3});
     assertThat(photos.add(job, folder.resolve("p.png"))).isEqualTo(name);
     assertThat(photos.locate(job, name)).hasBinaryContent(PICTURE);
+  }
+
+  @Test
+  void aCopyThatIsStoppedHoldsWholeFilesAndGoesOnLater() throws Exception {
+    String name = photograph();
+    assertThatThrownBy(() -> Stopping.after(2, () -> backups.copy(job, stick)))
+        .isInstanceOf(CancellationException.class);
+    Path copy = stick.resolve("barn");
+    assertThat(copy.resolve(LogFiles.name(1))).hasSameBinaryContentAs(file);
+    assertThat(photos.locate(copy, name)).doesNotExist();
+    assertThat(backups.copy(job, stick).files()).isEqualTo(1);
+    assertThat(photos.locate(copy, name)).hasBinaryContent(PICTURE);
   }
 
   @Test

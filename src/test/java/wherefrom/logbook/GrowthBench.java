@@ -22,7 +22,7 @@ class GrowthBench {
   private static final int JOBS = 1000;
   private static final int ENTRIES = 1000;
   private static final int MANY = 1_000_000;
-  private static final int ROUNDS = 5;
+  private static final int ROUNDS = 10;
 
   @TempDir Path folder;
 
@@ -74,7 +74,8 @@ class GrowthBench {
   @Test
   void aJobOfAMillionEntriesOpensInLittleMoreThanItsReading() throws IOException {
     new BigJobs().write(folder, "Long", 7, MANY);
-    double best = Double.MAX_VALUE;
+    long leastReading = Long.MAX_VALUE;
+    long leastOpening = Long.MAX_VALUE;
     for (int round = 0; round < ROUNDS; round++) {
       long begun = thread();
       assertThat(read(folder.resolve(LogFiles.name(1)))).isEqualTo(MANY + 1);
@@ -84,11 +85,14 @@ class GrowthBench {
         assertThat(job.sequence()).isEqualTo(MANY);
       }
       long opening = thread() - begun;
-      double ratio = (double) opening / reading;
-      say("%d entries: read in %d ms, opened in %d ms, ratio %.2f", MANY, reading, opening, ratio);
-      best = round == 0 ? best : Math.min(best, ratio);
+      say("%d entries: read in %d ms, opened in %d ms", MANY, reading, opening);
+      leastReading = Math.min(leastReading, reading);
+      leastOpening = Math.min(leastOpening, opening);
     }
-    assertThat(best).isLessThanOrEqualTo(1.5);
+    // The least of each: a ratio of one round is as chance has it where others use the machine.
+    double ratio = (double) leastOpening / leastReading;
+    say("least: read in %d ms, opened in %d ms, ratio %.2f", leastReading, leastOpening, ratio);
+    assertThat(ratio).isLessThanOrEqualTo(1.5);
   }
 
   /** Reads, sums and parses each line as JSON, and nothing else. */

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wherefrom.engine.ReadyLayouts;
+import wherefrom.files.Stopping;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.shelf.Shelf;
@@ -221,6 +223,32 @@ class JobArchivesTest {
     isRefused(zip, "the same job is already there", back.toString());
     assertThatThrownBy(() -> archives.restore(zip, folder.resolve("first")))
         .hasMessageContaining("the same job is already there");
+  }
+
+  @Test
+  void aShelfThatWasMadeForWhatDoesNotComeIsGoneAgain() throws IOException {
+    Map<String, byte[]> changed = entries(zip);
+    changed.get(LOGBOOK)[100] ^= 1;
+    shelf = folder.resolve("new/deep/down");
+    isRefused(zipped(changed), LOGBOOK + " is damaged");
+    assertThat(folder.resolve("new")).doesNotExist();
+    Path kept = Files.writeString(folder.resolve("kept"), "x");
+    shelf = Files.createDirectory(folder.resolve("empty before"));
+    isRefused(zipped(changed), LOGBOOK + " is damaged");
+    assertThat(shelf).isEmptyDirectory();
+    assertThat(kept).exists();
+  }
+
+  @Test
+  void whatIsStoppedLeavesNothing() throws Exception {
+    Path again = folder.resolve("again.zip");
+    Path other = folder.resolve("third/shop");
+    Map<String, String> before = contents(folder);
+    assertThatThrownBy(() -> Stopping.after(1, () -> archives.export(job, again)))
+        .isInstanceOf(CancellationException.class);
+    assertThatThrownBy(() -> Stopping.after(1, () -> archives.restore(zip, other)))
+        .isInstanceOf(CancellationException.class);
+    assertThat(contents(folder)).isEqualTo(before);
   }
 
   @Test

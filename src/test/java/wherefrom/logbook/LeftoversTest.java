@@ -10,9 +10,12 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.settings.FileSettings;
 
 /** Of what kills leave only ours goes, and only what is old. */
 class LeftoversTest {
@@ -93,6 +96,43 @@ class LeftoversTest {
     assertThat(young).exists();
     assertThat(import1.resolve(LogFiles.name(1))).exists();
     assertThat(import2.resolve("letter.txt")).exists();
+  }
+
+  /** A USB drive and the settings' folder hold other people's files, too. */
+  @Test
+  void besideTheSettingsAndAmongTheCopiesOnlyOurOwnGoes() throws IOException {
+    Path home = shop.resolve("home");
+    Path drive = shop.resolve("drive");
+    for (Path each : List.of(home, drive)) {
+      old(each.resolve("part4711-1.tmp"));
+      old(each.resolve(".wherefrom-4711-1.part"));
+      old(each.resolve("part-4711.tmp"));
+      old(each.resolve(".letter.pdf.part"));
+      old(each.resolve("holiday/part4711-1.tmp"));
+      aged(Files.writeString(each.resolve("part4711-2.tmp"), "x"), Duration.ofHours(23));
+    }
+    old(drive.resolve("job").resolve(LogFiles.name(1)));
+    old(drive.resolve("job/part4711-1.tmp"));
+    old(drive.resolve("job/photos/part4711-1.tmp"));
+    old(drive.resolve("job/notes.txt"));
+    new FileSettings(home, shop).tidy(NOW);
+    new BackupFolder(any -> true).tidy(drive, NOW);
+    new BackupFolder(any -> true).tidy(shop.resolve("not there"), NOW);
+    List<String> others =
+        List.of(".letter.pdf.part", "holiday/part4711-1.tmp", "part-4711.tmp", "part4711-2.tmp");
+    assertThat(files(home)).containsExactlyElementsOf(others);
+    List<String> kept = new ArrayList<>(others);
+    kept.addAll(List.of("job/logbook-0001.jsonl", "job/notes.txt"));
+    assertThat(files(drive)).containsExactlyInAnyOrderElementsOf(kept);
+  }
+
+  private static List<String> files(Path folder) throws IOException {
+    try (Stream<Path> walk = Files.walk(folder)) {
+      return walk.filter(Files::isRegularFile)
+          .map(file -> folder.relativize(file).toString())
+          .sorted()
+          .toList();
+    }
   }
 
   @Test

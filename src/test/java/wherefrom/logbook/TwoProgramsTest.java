@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,6 +78,35 @@ class TwoProgramsTest {
     assertThat(job.resolve(LogFiles.name(2))).as("the first file was left").exists();
     Files.delete(job.resolve(JobLock.FILE));
     assertThat(SecondProgram.on(job, 1)).isEqualTo("reads");
+  }
+
+  /** As on a share that gives the lock to both: each looked before the other wrote. */
+  @Test
+  void twoLinesOfTheSameMomentLeaveAllThatWasBefore() throws IOException {
+    work();
+    logbook.close();
+    byte[] before = Files.readAllBytes(file);
+    byte[] ours = grown(before, "ours");
+    byte[] theirs = grown(before, "theirs");
+    Files.write(file, ours);
+    Files.write(
+        file, Arrays.copyOfRange(theirs, before.length, theirs.length), StandardOpenOption.APPEND);
+    try (LogbookFile both = LogbookFile.open(job)) {
+      assertThat(both.condition().writable()).isFalse();
+      assertThat(both.condition().sentence())
+          .contains("The logbook is damaged at logbook-0001.jsonl, line 5")
+          .contains("it is number 3, number 4 is due");
+      assertThat(both.entries()).hasSize(3);
+      assertThat(both.entries().get(1).entry()).isEqualTo(new NoteAdded(1, "ours"));
+    }
+  }
+
+  private byte[] grown(byte[] before, String words) throws IOException {
+    Files.write(file, before);
+    try (LogbookFile one = LogbookFile.open(job)) {
+      one.append(Instant.EPOCH, new NoteAdded(2, words));
+    }
+    return Files.readAllBytes(file);
   }
 
   /** With both files exchanged no lock is left: then the first one notices and stops. */

@@ -1,6 +1,7 @@
 package wherefrom.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -15,10 +17,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
-import wherefrom.job.entry.ShopLineAdded;
-import wherefrom.job.pages.RecordSection;
+import wherefrom.files.Stopping;
 import wherefrom.job.record.BuildRecord;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.shop.ShopVisit;
+import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.rules.consequence.ShopWork;
 
 class FileReportsTest {
@@ -79,6 +82,15 @@ class FileReportsTest {
                 }
               });
     }
+  }
+
+  @Test
+  void aRecordThatIsStoppedLeavesNoFile() {
+    Path pdf = folder.resolve("record.pdf");
+    assertThatThrownBy(
+            () -> Stopping.after(2, () -> reports.writeRecord(record(3), Outgoing.to(pdf))))
+        .isInstanceOf(CancellationException.class);
+    assertThat(folder).isEmptyDirectory();
   }
 
   @Test

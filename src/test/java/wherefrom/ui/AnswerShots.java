@@ -29,7 +29,7 @@ import wherefrom.ui.takeapart.TakeApartScreen;
 final class AnswerShots {
   private static final String FOREIGN = "4006381333931";
   private static final String LONG =
-      "The folder for copies is not there. Put the stick in, or choose another folder in Settings."
+      "The folder for copies is not there. Put the USB drive in, or choose another folder in Settings."
           + " Until then the job lies on this machine alone, and nothing that happens to this"
           + " machine's disk can be made good from elsewhere.";
 

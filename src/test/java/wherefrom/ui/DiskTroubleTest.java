@@ -22,6 +22,8 @@ import wherefrom.files.FullDisk;
 import wherefrom.job.OpenJob;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.shelf.Shelf;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
 import wherefrom.logbook.JobArchives;
 import wherefrom.logbook.PhotoFiles;
@@ -147,6 +149,40 @@ class DiskTroubleTest {
     assertThat(words(window)).contains("cut.zip was not imported: ", "Nothing was changed.");
     assertThat(files(shop)).isEqualTo(before);
     assertThat(shelf.list()).isEmpty();
+  }
+
+  @Test
+  void aDamagedJobThatIsBroughtBackIsSaidToBeDamaged() throws IOException {
+    FileShelf first = new FileShelf(folder.resolve("first"), Clock.systemUTC(), () -> 8);
+    Path six;
+    try (OpenJob job =
+        first.create(
+            new Shelf.NewJob(
+                "Barn six",
+                ReadyLayouts.find("inline-6").orElseThrow(),
+                Set.copyOf(PartKind.alwaysOn()),
+                UnitSystem.INCH))) {
+      six = job.folder();
+      job.record(new NoteAdded(1, "first"));
+      job.record(new NoteAdded(1, "second"));
+    }
+    Path file = six.resolve("logbook-0001.jsonl");
+    byte[] bytes = Files.readAllBytes(file);
+    bytes[bytes.length - 300] ^= 2;
+    Files.write(file, bytes);
+    new JobArchives().export(six, shop.resolve("six.zip"));
+    SampleWindow window =
+        window(
+            set -> {
+              set.ownArchives = Optional.of(new JobArchives());
+              set.checks = new FileChecks();
+            });
+    press(window, "Bring a job back", "six.zip");
+    assertThat(words(window))
+        .contains("Where you left off")
+        .contains("The job is brought back as " + shop.resolve("barn-six"))
+        .contains("but it is damaged. The logbook is damaged at logbook-0001.jsonl, line ");
+    assertThat(shop.resolve("barn-six/logbook-0001.jsonl")).hasBinaryContent(bytes);
   }
 
   @Test

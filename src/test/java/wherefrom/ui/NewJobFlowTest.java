@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
+import wherefrom.engine.ReadyLayouts;
 import wherefrom.parts.PartKind;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.engine.EngineScreen;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -52,6 +55,39 @@ class NewJobFlowTest {
         });
     assertThat(window.shell.message()).contains("name: use small letters");
     assertThat(window.shell.current().title()).isEqualTo("Engine layout");
+  }
+
+  @Test
+  void aLayoutThatIsKeptIsReplacedOnlyWhereThePersonSaysSo() {
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
+    Layout first = ReadyLayouts.find("inline-6").orElseThrow();
+    Layout changed = first.copyAs(first.name(), "Six of mine");
+    window.equipment.shelf.keepLayout(first, false);
+    Toolkit.on(
+        () -> {
+          Desk desk = window.shell.desk();
+          desk.navigator().open(() -> new EngineScreen(desk, changed, used -> {}));
+          window.layOut();
+          pressAll(window, "Keep on the shelf");
+          return 0;
+        });
+    assertThat(window.words()).contains("The layout inline-6 is there", "Keep both", "Replace it");
+    assertThat(window.equipment.shelf.listLayouts()).containsExactly(first);
+    Toolkit.on(
+        () -> {
+          pressAll(window, "Keep both");
+          return 0;
+        });
+    assertThat(window.shell.message())
+        .isEqualTo("Six of mine is kept on the shelf for other jobs, as inline-6-2.");
+    assertThat(window.equipment.shelf.listLayouts())
+        .containsExactly(first, first.copyAs("inline-6-2", "Six of mine"));
+    Toolkit.on(
+        () -> {
+          pressAll(window, "Keep on the shelf", "Replace it");
+          return 0;
+        });
+    assertThat(window.equipment.shelf.listLayouts()).contains(changed).doesNotContain(first);
   }
 
   @Test

@@ -137,19 +137,19 @@ class SavingFlowTest {
 
   @Test
   void theWholeJobIsOfferedToTheDrivesThatAreThere() throws IOException {
-    press("Copy to a USB drive");
+    press("Copy to USB drive");
     assertThat(words()).contains(stick.toString(), "12.3 GB free", "Another folder");
     press(stick.toString());
     assertThat(words()).contains("The whole job is copied to " + stick);
     assertThat(names(stick)).hasSize(1);
-    press("Copy to a USB drive", stick.toString());
+    press("Copy to USB drive", stick.toString());
     assertThat(names(stick)).hasSize(2);
   }
 
   @Test
   void aCopyOnTheSameDiskIsWarnedOf() throws IOException {
     sameDisk = true;
-    press("Copy to a USB drive", "Another folder", "papers (folder)", "Choose this folder");
+    press("Copy to USB drive", "Another folder", "papers (folder)", "Choose this folder");
     assertThat(words()).contains("That is the job's own disk: both are lost with it");
     assertThat(exported).isEmpty();
     press("Choose another place", stick.toString(), "Copy there all the same");

@@ -2,9 +2,10 @@ package wherefrom.job.ports;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 
-/** A second copy of a job, on a stick or another disk, made after each sitting. */
+/** A second copy of a job, on a USB drive or another disk, made after each sitting. */
 public interface Backups {
 
   /**
@@ -32,4 +33,7 @@ public interface Backups {
    *     no earlier state of this job; it is then left as it is
    */
   Copied copy(Path jobFolder, Path second) throws IOException;
+
+  /** Removes what a kill left behind among the copies, where it is old and surely ours. */
+  default void tidy(Path second, Instant now) {}
 }

@@ -25,7 +25,7 @@ public final class SecondCopies {
     /**
      * There is no copy of what was done last.
      *
-     * @param away whether the folder is not there, as when the stick is not put in
+     * @param away whether the folder is not there, as when the USB drive is not put in
      */
     record Failed(boolean away, String sentence) implements Outcome {}
   }
@@ -40,7 +40,7 @@ public final class SecondCopies {
 
   /**
    * Brings the copy of a job up to date. A folder that is not there is not made: it would lie where
-   * the stick is put in later.
+   * the USB drive is put in later.
    */
   public Outcome copy(Path job, Path second) {
     Optional<String> away = findAway(second);
@@ -70,7 +70,7 @@ public final class SecondCopies {
     return Files.isDirectory(second)
         ? Optional.empty()
         : Optional.of(
-            "The stick is not there: "
+            "The USB drive is not there: "
                 + second
                 + " is not found. Put it in, and the copy is made by itself.");
   }
@@ -82,7 +82,7 @@ public final class SecondCopies {
     return within
         ? Optional.of(
             "That is in the shop folder itself: a copy there is lost with it. Choose a folder on a"
-                + " stick or another disk.")
+                + " USB drive or another disk.")
         : Optional.empty();
   }
 }

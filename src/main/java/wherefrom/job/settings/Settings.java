@@ -18,7 +18,7 @@ import wherefrom.quantity.UnitSystem;
  * @param scanner what a keyboard-type scanner sends round each code, and how its digits arrive
  * @param camera the id of the chosen camera; empty while none is chosen
  * @param cameraOn whether the camera reads beside the work
- * @param secondCopy the folder on a stick or another disk that gets a copy after each sitting
+ * @param secondCopy the folder on a USB drive or another disk that gets a copy after each sitting
  * @param copied how far each job was last copied there, by the job's folder
  * @param lastSaved the folder in which the person last saved or chose a file
  */

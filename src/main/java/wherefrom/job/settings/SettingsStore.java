@@ -1,6 +1,7 @@
 package wherefrom.job.settings;
 
 import java.io.IOException;
+import java.time.Instant;
 import java.util.List;
 
 /** Keeps the settings of this machine. */
@@ -19,4 +20,7 @@ public interface SettingsStore {
    * @throws IOException with a plain sentence when they cannot be kept
    */
   void save(Settings settings) throws IOException;
+
+  /** Removes what a kill left behind beside the settings, where it is old and surely ours. */
+  default void tidy(Instant now) {}
 }

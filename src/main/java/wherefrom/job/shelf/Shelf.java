@@ -58,6 +58,14 @@ public interface Shelf extends JobNames {
    */
   OpenJob open(Path folder);
 
+  /**
+   * The job's folder that a file or folder stands for: the folder itself, or that of a file which
+   * only the logbook has. Such files are opened as a job and never as anything else.
+   */
+  default Optional<Path> findJob(Path fileOrFolder) {
+    return Optional.empty();
+  }
+
   /** Removes what a kill left behind, where it is old and surely ours. */
   default void tidy() {}
 
@@ -65,10 +73,16 @@ public interface Shelf extends JobNames {
   List<Layout> listLayouts();
 
   /**
-   * Keeps a layout of the person's own, over an older one of the same name.
-   *
-   * @throws IllegalArgumentException with a sentence that names the field, when it is wrong
-   * @throws LogbookException when it cannot be written
+   * Whether something is kept under a layout's name already, a file that cannot be read included.
    */
-  void keepLayout(Layout layout);
+  boolean isLayoutTaken(String name);
+
+  /**
+   * Keeps a layout of the person's own.
+   *
+   * @param replace whether an older one of the same name may go
+   * @throws IllegalArgumentException with a sentence that names the field, when it is wrong
+   * @throws LogbookException when it cannot be written, or the name is taken and may not go
+   */
+  void keepLayout(Layout layout, boolean replace);
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutionException;
@@ -27,6 +28,8 @@ import wherefrom.job.settings.Settings;
  */
 public final class Copying {
   private static final long CLOSING_SECONDS = 60;
+  private static final String STOPPED =
+      "The copy was stopped. It is made again after the next step, or when the job is put away.";
 
   /** What came of a job's copy. */
   private record Done(Path job, Outcome outcome) {}
@@ -35,15 +38,16 @@ public final class Copying {
 
   private final Desk desk;
   private final SecondCopies copies;
+  private final LongWorks works;
   private final Executor workers;
   private final Runnable told;
   private final Queue<Done> done = new ConcurrentLinkedQueue<>();
   private final Map<Path, Outcome.Failed> failed = new HashMap<>();
 
-  /** The last entry of a job that a copy was tried with: a full stick is not tried for ever. */
+  /** The last entry of a job that a copy was tried with: a full USB drive is not tried for ever. */
   private final Map<Path, Long> tried = new HashMap<>();
 
-  /** Jobs whose copy is surely on the stick itself. */
+  /** Jobs whose copy is surely on the USB drive itself. */
   private final Set<Path> settled = new HashSet<>();
 
   private final Quiet quiet = new Quiet();
@@ -54,8 +58,9 @@ public final class Copying {
   /**
    * @param told is run on the window's thread when there is news of a copy
    */
-  Copying(Desk desk, Executor workers, Runnable told) {
+  Copying(Desk desk, LongWorks works, Executor workers, Runnable told) {
     this.desk = desk;
+    this.works = works;
     this.copies = new SecondCopies(desk.equipment().backups(), desk.equipment().clock());
     this.workers = workers;
     this.told = told;
@@ -98,9 +103,19 @@ public final class Copying {
 
   /** Away from the window's thread. */
   private boolean copy(Path job, Path second) {
-    boolean noted = done.add(new Done(job, copies.copy(job, second)));
+    boolean noted = done.add(new Done(job, outcome(job, second)));
     Platform.runLater(this::news);
     return noted;
+  }
+
+  private Outcome outcome(Path job, Path second) {
+    try {
+      return works.watched("Copying the job", () -> copies.copy(job, second));
+    } catch (CancellationException e) {
+      return new Outcome.Failed(false, STOPPED);
+    } catch (Exception e) {
+      throw new IllegalStateException("a copy that tells what is wrong failed", e);
+    }
   }
 
   private void news() {
@@ -144,7 +159,7 @@ public final class Copying {
       Thread.currentThread().interrupt();
     } catch (ExecutionException | TimeoutException e) {
       logged(e);
-      // What was copied before stands on the stick; the next sitting copies again.
+      // What was copied before stands on the USB drive; the next sitting copies again.
     }
     take();
     finished = true;
@@ -160,7 +175,7 @@ public final class Copying {
     return desk.settings().secondCopy().map(second -> standing(job, second, sequence));
   }
 
-  /** Whether the last try to copy a job failed, or the next would: the stick is not there. */
+  /** Whether the last try to copy a job failed, or the next would: the USB drive is not there. */
   public boolean isTroubled(Path job, long sequence) {
     return desk.settings()
         .secondCopy()

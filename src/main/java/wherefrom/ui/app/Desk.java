@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
@@ -55,6 +54,7 @@ public final class Desk {
   private Touch touch;
   private Optional<OpenJob> job = Optional.empty();
   private final Copying copying;
+  private final LongWorks works;
 
   Desk(
       Equipment equipment,
@@ -70,7 +70,8 @@ public final class Desk {
     this.front = front;
     this.settings = settings;
     this.touch = new Touch(Scale.of(settings), nanos);
-    this.copying = new Copying(this, workers, front::copied);
+    this.works = new LongWorks(front, nanos);
+    this.copying = new Copying(this, works, workers, front::copied);
   }
 
   /** The copies of jobs in a second folder. */
@@ -259,38 +260,32 @@ public final class Desk {
    * @param work tells how far it is by {@link Progress}
    */
   public <T> void longWork(String title, Callable<T> work, Consumer<T> done) {
-    AtomicReference<Runnable> news = new AtomicReference<>(() -> {});
-    LongWork watched = new LongWork(title, nanos, () -> Platform.runLater(news.get()));
-    news.set(() -> front.working(watched));
+    LongWork watched = works.of(title);
     workers.execute(
         () -> {
           try {
             T result = Progress.watched(watched, work);
-            onWindow(() -> ended(watched, () -> done.accept(result)));
+            ended(watched, () -> done.accept(result));
           } catch (CancellationException e) {
-            onWindow(() -> ended(watched, () -> say(watched.stoppedWords())));
+            ended(watched, () -> say(watched.stoppedWords()));
           } catch (IOException
               | UncheckedIOException
               | LogbookException
               | IllegalArgumentException e) {
-            onWindow(() -> ended(watched, () -> say(sentence(e))));
+            ended(watched, () -> say(sentence(e)));
           } catch (Throwable e) {
-            onWindow(() -> ended(watched, () -> unexpected(title + " failed", e)));
+            ended(watched, () -> unexpected(title + " failed", e));
           }
         });
+    works.follow(watched);
   }
 
   private void ended(LongWork work, Runnable then) {
-    front.ended(work);
-    then.run();
-  }
-
-  private static void onWindow(Runnable work) {
-    if (Platform.isFxApplicationThread()) {
-      work.run();
-    } else {
-      Platform.runLater(work);
-    }
+    LongWorks.onWindow(
+        () -> {
+          works.end(work);
+          then.run();
+        });
   }
 
   /** Held by whoever has a camera open. */

@@ -1,8 +1,10 @@
 package wherefrom.ui.app;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import wherefrom.files.Progress;
+import wherefrom.ui.controls.Ticker.Ticking;
 
 /** How far one piece of long work is, between the thread that does it and the window. */
 final class LongWork implements Progress.Watcher {
@@ -18,6 +20,7 @@ final class LongWork implements Progress.Watcher {
   private volatile int done;
   private volatile int all;
   private volatile boolean stopped;
+  private Optional<Ticking> following = Optional.empty();
   private boolean ended;
   private long told;
 
@@ -37,10 +40,20 @@ final class LongWork implements Progress.Watcher {
     done = pieces;
     all = ofAll;
     long now = nanos.getAsLong();
-    if (now - begun >= SHOWN_AFTER_NANOS && now - told >= PAUSE_NANOS) {
+    if (isLong() && now - told >= PAUSE_NANOS) {
       told = now;
       news.run();
     }
+  }
+
+  /** Whether it takes so long that it is to be shown. */
+  boolean isLong() {
+    return nanos.getAsLong() - begun >= SHOWN_AFTER_NANOS;
+  }
+
+  /** It is looked after until it ends. */
+  void follow(Ticking ticking) {
+    following = Optional.of(ticking);
   }
 
   void stop() {
@@ -55,22 +68,24 @@ final class LongWork implements Progress.Watcher {
   /** News that is still on its way to the window comes too late. */
   void end() {
     ended = true;
+    following.ifPresent(Ticking::end);
   }
 
   boolean isEnded() {
     return ended;
   }
 
-  /** From 0 to 1. */
+  /** From 0 to 1; below 0 where it does not tell. */
   double part() {
-    return all == 0 ? 0 : (double) done / all;
+    return all == 0 ? -1 : (double) done / all;
   }
 
   /** {@code Reading pictures: 12 of 300}. */
   String words() {
-    return stopped
-        ? title + ": stopping"
-        : String.format(Locale.ROOT, "%s: %d of %d", title, done, all);
+    if (stopped) {
+      return title + ": it stops at the next piece";
+    }
+    return all == 0 ? title : String.format(Locale.ROOT, "%s: %d of %d", title, done, all);
   }
 
   String stoppedWords() {

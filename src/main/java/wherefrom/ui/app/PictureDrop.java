@@ -24,7 +24,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.ui.app.FailedScreen.Failed;
 import wherefrom.ui.controls.Answer;
 
-/** Reads the tags on picture files that are dropped on the window. */
+/** Reads the tags on picture files that are dropped on the window; a job's folder is opened. */
 public final class PictureDrop {
   private final Desk desk;
   private final Scans scans;
@@ -55,8 +55,21 @@ public final class PictureDrop {
   /** What was read on pictures, and which of them could not be. */
   private record Read(List<Reading> readings, List<Failed> failed) {}
 
-  /** Reads picture files, and those in folders, as if they were dropped. */
+  /** Reads picture files, and those in folders, as if they were dropped; a job is opened. */
   public void read(List<Path> files) {
+    List<Path> jobs =
+        files.stream().flatMap(each -> desk.shelf().findJob(each).stream()).distinct().toList();
+    if (jobs.isEmpty()) {
+      readPictures(files);
+    } else if (files.size() == 1) {
+      desk.attempt(() -> desk.open(jobs.get(0)));
+    } else {
+      // Its logbook's files are no pictures: reading them could free the job for another program.
+      desk.say("There is a job among them. Drop its folder alone, and it opens.");
+    }
+  }
+
+  private void readPictures(List<Path> files) {
     Collection<TagCode> issued = desk.issued();
     desk.longWork("Reading pictures", () -> readAll(files, issued), this::take);
   }
@@ -72,12 +85,18 @@ public final class PictureDrop {
         GreyImage picture = desk.equipment().pictures().load(file);
         read.readings().add(desk.equipment().reader().read(picture, issued));
       } catch (IOException e) {
-        read.failed()
-            .add(new Failed(String.valueOf(file.getFileName()), String.valueOf(e.getMessage())));
+        read.failed().add(failed(file, String.valueOf(e.getMessage())));
       }
       Progress.step(read.readings().size() + read.failed().size(), files.size());
     }
     return read;
+  }
+
+  /** Its name stands above the sentence already. */
+  private static Failed failed(Path file, String why) {
+    String about = file + " ";
+    String sentence = why.startsWith(about) ? "It " + why.substring(about.length()) : why;
+    return new Failed(String.valueOf(file.getFileName()), sentence);
   }
 
   private static List<Path> inside(Path folder) throws IOException {

@@ -139,7 +139,8 @@ public final class Shell extends VBox implements Front {
 
   private void arrange() {
     getChildren().setAll(bar, Panes.grow(camera.around(current())));
-    getChildren().addAll(works);
+    // The newest alone: with large letters there is room for no more.
+    works.stream().skip(Math.max(0, works.size() - 1)).forEach(getChildren()::add);
     bar.show(current(), stack.size() - 1);
   }
 
@@ -178,7 +179,7 @@ public final class Shell extends VBox implements Front {
       shown.get().follow();
     } else {
       works.add(new WorkBand(work, desk.touch()));
-      arrange();
+      makeRoom();
     }
   }
 
@@ -186,8 +187,14 @@ public final class Shell extends VBox implements Front {
   public void ended(LongWork work) {
     work.end();
     if (works.removeIf(each -> each.work().equals(work))) {
-      arrange();
+      makeRoom();
     }
+  }
+
+  /** A bar that comes or goes moves the keys: a finger on its way meets none of them. */
+  private void makeRoom() {
+    arrange();
+    desk.touch().settle();
   }
 
   @Override

@@ -92,8 +92,8 @@ public final class EngineScreen implements Screen {
   }
 
   private void keep() {
-    if (sound() && desk.attempt(() -> desk.shelf().keepLayout(draft.layout()))) {
-      desk.say(draft.layout().title() + " is kept on the shelf for other jobs.");
+    if (sound()) {
+      new LayoutKeeping(desk, draft.layout()).keep();
     }
   }
 

@@ -19,6 +19,7 @@ import wherefrom.ui.app.Desk;
  */
 public record DriveFolder(Desk desk, String title, Path original, Consumer<Path> done) {
   private static final double GIGABYTE = 1e9;
+  private static final double MEGABYTE = 1e6;
 
   /** Asks for the drive. */
   public void ask() {
@@ -33,7 +34,9 @@ public record DriveFolder(Desk desk, String title, Path original, Consumer<Path>
   }
 
   private static String free(long bytes) {
-    return String.format(Locale.ROOT, "%.1f GB free", bytes / GIGABYTE);
+    return bytes < GIGABYTE
+        ? String.format(Locale.ROOT, "%.0f MB free", bytes / MEGABYTE)
+        : String.format(Locale.ROOT, "%.1f GB free", bytes / GIGABYTE);
   }
 
   private void choose(String question, List<Choice<Runnable>> ways) {

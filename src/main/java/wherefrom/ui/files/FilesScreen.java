@@ -113,10 +113,10 @@ public final class FilesScreen implements Screen {
     FileSystems.getDefault()
         .getRootDirectories()
         .forEach(root -> roots.add(new Choice<>(root, root.toString(), "")));
-    for (String sticks : List.of("/media", "/run/media", "/Volumes", "/mnt")) {
-      Path folder = Path.of(sticks);
+    for (String mounts : List.of("/media", "/run/media", "/Volumes", "/mnt")) {
+      Path folder = Path.of(mounts);
       if (Files.isDirectory(folder)) {
-        roots.add(new Choice<>(folder, sticks, "sticks and other drives"));
+        roots.add(new Choice<>(folder, mounts, "USB drives and other disks"));
       }
     }
     desk.navigator()

@@ -52,7 +52,10 @@ public record Saving<T>(
             new Choice<>(both, "Keep both", "the new one is " + free.getFileName()),
             new Choice<>(replace, "Replace it", "the file that is there is lost"));
     desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, name + " is there already", ways, Runnable::run));
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk, "The file " + name + " is there already", ways, Runnable::run));
   }
 
   private void write(Outgoing out, Path file) {

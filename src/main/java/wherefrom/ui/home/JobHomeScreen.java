@@ -47,7 +47,7 @@ public final class JobHomeScreen implements Screen {
                 to("Bench map", ScreenId.BENCH_MAP),
                 to("Put together", ScreenId.PUT_TOGETHER),
                 to("Between the days", ScreenId.BETWEEN),
-                touch.key("Copy to a USB drive", this::export),
+                touch.key("Copy to USB drive", this::export),
                 touch.key("Settings", () -> desk.navigator().show(ScreenId.SETTINGS)),
                 touch.key("Other jobs", () -> desk.navigator().jobs())));
   }
@@ -100,7 +100,7 @@ public final class JobHomeScreen implements Screen {
     long sequence = job.sequence();
     copying
         .words(job.folder(), sequence)
-        .map(words -> new JobHomeModel.Line("Copy on the stick", words))
+        .map(words -> new JobHomeModel.Line("Copy on the USB drive", words))
         .ifPresent(
             line -> told.add(copying.isTroubled(job.folder(), sequence) ? 1 : told.size(), line));
     lines.setItems(told);

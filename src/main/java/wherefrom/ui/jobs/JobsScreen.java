@@ -1,5 +1,6 @@
 package wherefrom.ui.jobs;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.layout.HBox;
@@ -7,6 +8,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.demo.DemoJob;
 import wherefrom.job.shelf.Shelf;
+import wherefrom.job.ports.Damage;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -60,7 +62,8 @@ public final class JobsScreen implements Screen {
   }
 
   private void demo() {
-    desk.attempt(() -> open(DemoJob.on(desk.settings().shop())));
+    Path shop = desk.settings().shop();
+    desk.longWork("Copying the demo", () -> DemoJob.on(shop), this::open);
   }
 
   private void bringBack() {
@@ -69,8 +72,27 @@ public final class JobsScreen implements Screen {
 
   private void restore(Path file) {
     Path shop = desk.settings().shop();
-    desk.longWork(
-        "Bringing a job back", () -> desk.equipment().archives().restore(file, shop), this::open);
+    desk.longWork("Bringing the job back", () -> back(file, shop), this::broughtBack);
+  }
+
+  /** A job that came back, and what is damaged in it. */
+  private record Back(Path job, List<String> damage) {}
+
+  private Back back(Path file, Path shop) throws IOException {
+    Path job = desk.equipment().archives().restore(file, shop);
+    return new Back(job, Damage.of(desk.equipment().checks(), job));
+  }
+
+  /** A damaged job is not to be taken for a sound one; where it cannot be opened, it is listed. */
+  private void broughtBack(Back back) {
+    open(back.job());
+    if (!back.damage().isEmpty()) {
+      desk.say(
+          "The job is brought back as "
+              + back.job()
+              + ", but it is damaged. "
+              + String.join(" ", back.damage()));
+    }
   }
 
   @Override

@@ -63,8 +63,10 @@ public final class PhotoTaking {
     if (!desk.attempt(() -> new Photographing(job).require(about.subject()))) {
       return;
     }
-    desk.background(
-        () -> desk.equipment().photos().add(folder, picture), name -> log(desk, job, about, name));
+    desk.longWork(
+        "Keeping the photograph",
+        () -> desk.equipment().photos().add(folder, picture),
+        name -> log(desk, job, about, name));
   }
 
   private static void log(Desk desk, OpenJob job, About about, String name) {

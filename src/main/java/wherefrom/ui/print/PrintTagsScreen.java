@@ -245,7 +245,7 @@ public final class PrintTagsScreen implements Screen {
   }
 
   private void work(PrintOrder order, Callable<PrintOutcome> work) {
-    desk.background(work, outcome -> printed(order, outcome, ""));
+    desk.longWork("Printing", work, outcome -> printed(order, outcome, ""));
   }
 
   private void printed(PrintOrder order, PrintOutcome outcome, String where) {

@@ -27,7 +27,8 @@ final class Slip {
   void print() {
     use(
         visit ->
-            desk.background(
+            desk.longWork(
+                "Printing the slip",
                 () -> print(visit),
                 outcome -> {
                   desk.say(said(outcome) + warning(visit));

@@ -44,7 +44,10 @@ public final class TrayTaking {
 
   private static void read(Desk desk, TrayPurpose purpose, Path file) {
     Collection<TagCode> issued = desk.issued();
-    desk.background(() -> read(desk, file, issued), taken -> open(desk, purpose, taken));
+    desk.longWork(
+        "Reading the photograph",
+        () -> read(desk, file, issued),
+        taken -> open(desk, purpose, taken));
   }
 
   private static Taken read(Desk desk, Path file, Collection<TagCode> issued) throws IOException {

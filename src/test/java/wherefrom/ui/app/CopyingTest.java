@@ -10,17 +10,20 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.entry.NoteAdded;
+import wherefrom.files.Progress;
 import wherefrom.job.ports.Backups;
 import wherefrom.job.shelf.Shelf.NewJob;
+import wherefrom.job.entry.NoteAdded;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileShelf;
 import wherefrom.parts.PartKind;
@@ -136,8 +139,47 @@ class CopyingTest {
     assertThat(words(window)).contains("Last copied 4 May 2026, today.");
     clock.pass(Duration.ofDays(90));
     in(window, () -> window.shell.desk().open(shelf.open(job)));
-    assertThat(words(window)).contains("Copy on the stick Last copied 4 May 2026, 90 days ago.");
+    assertThat(words(window))
+        .contains("Copy on the USB drive Last copied 4 May 2026, 90 days ago.");
     assertThat(window.equipment.settings.findCopied(job)).isPresent();
+  }
+
+  @Test
+  void theCopyHasABarAndCanBeStopped() throws Exception {
+    ExecutorService one = Executors.newSingleThreadExecutor();
+    workers = one;
+    CountDownLatch half = new CountDownLatch(1);
+    CountDownLatch goOn = new CountDownLatch(1);
+    SampleWindow window = window();
+    backups = (from, to) -> slowly(window, half, goOn);
+    clock.pass(Duration.ofMinutes(3));
+    in(window, window.shell::idle);
+    assertThat(half.await(20, TimeUnit.SECONDS)).isTrue();
+    in(window, () -> {});
+    assertThat(words(window)).contains("Copying the job: 3 of 9", "Stop");
+    in(window, () -> window.press("Stop"));
+    goOn.countDown();
+    one.shutdown();
+    assertThat(one.awaitTermination(20, TimeUnit.SECONDS)).isTrue();
+    in(window, () -> {});
+    assertThat(words(window))
+        .contains("The copy was stopped. It is made again after the next step")
+        .contains("Not copied yet.")
+        .doesNotContain("Copying the job");
+  }
+
+  private static Backups.Copied slowly(SampleWindow window, CountDownLatch half, CountDownLatch on)
+      throws IOException {
+    window.nanos.addAndGet(700_000_000L);
+    Progress.step(3, 9);
+    half.countDown();
+    try {
+      assertThat(on.await(20, TimeUnit.SECONDS)).isTrue();
+    } catch (InterruptedException e) {
+      throw new IOException(e);
+    }
+    Progress.step(4, 9);
+    throw new AssertionError("it goes on though it was stopped");
   }
 
   @Test
@@ -186,7 +228,7 @@ class CopyingTest {
     assertThat(files(stick)).isEmpty();
     idleAfter(window, Duration.ofSeconds(1));
     isCopied();
-    assertThat(words(window)).contains("Copy on the stick Last copied 4 May 2026, today.");
+    assertThat(words(window)).contains("Copy on the USB drive Last copied 4 May 2026, today.");
     Files.delete(files(stick).get(0));
     idleAfter(window, Duration.ofMinutes(5));
     assertThat(files(stick)).isEmpty();
@@ -241,11 +283,11 @@ class CopyingTest {
     SampleWindow window = window();
     leave(window);
     assertThat(words(window))
-        .contains("The stick is not there: " + stick)
+        .contains("The USB drive is not there: " + stick)
         .contains("Put it in, and the copy is made by itself. Not copied yet.");
     assertThat(stick).doesNotExist();
     in(window, () -> window.shell.desk().open(shelf.open(job)));
-    assertThat(words(window)).contains("Copy on the stick The stick is not there");
+    assertThat(words(window)).contains("Copy on the USB drive The USB drive is not there");
     Files.createDirectory(stick);
     idleAfter(window, Duration.ofMinutes(2));
     isCopied();
@@ -258,7 +300,7 @@ class CopyingTest {
     Files.delete(stick);
     SampleWindow window = window();
     in(window, () -> {});
-    assertThat(words(window)).contains("The stick is not there: " + stick);
+    assertThat(words(window)).contains("The USB drive is not there: " + stick);
   }
 
   @Test
@@ -270,7 +312,8 @@ class CopyingTest {
     in(window, () -> window.shell.desk().open(shelf.open(job)));
     in(window, () -> window.shell.desk().getJob().record(new NoteAdded(1, "a nick")));
     leave(window);
-    assertThat(words(window)).contains("The stick is not there", "Last copied 4 May 2026, 3 days");
+    assertThat(words(window))
+        .contains("The USB drive is not there", "Last copied 4 May 2026, 3 days");
   }
 
   @Test
@@ -342,6 +385,6 @@ class CopyingTest {
         });
     leave(window);
     assertThat(files(stick)).isEmpty();
-    assertThat(words(window)).doesNotContain("copied", "stick");
+    assertThat(words(window)).doesNotContain("copied", "USB drive");
   }
 }

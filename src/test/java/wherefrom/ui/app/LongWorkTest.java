@@ -66,6 +66,18 @@ class LongWorkTest {
         });
   }
 
+  /** No moment after what was last done. */
+  private void tap(String key) {
+    Toolkit.on(
+        () -> {
+          window.layOut();
+          window.targets().stream()
+              .filter(node -> window.words(node).equals(key))
+              .forEach(window::tap);
+          return 0;
+        });
+  }
+
   private void press(String key) {
     Toolkit.on(
         () -> {
@@ -96,6 +108,33 @@ class LongWorkTest {
     assertThat(words()).doesNotContain("Counting", "Stop");
   }
 
+  /** Nothing can be said of how far it is, and it cannot be stopped within. */
+  @Test
+  void workOfOnePieceShowsThatItGoesOn() throws Exception {
+    Toolkit.on(
+        () -> {
+          window.shell.desk().longWork("Printing", this::onePiece, results::add);
+          return 0;
+        });
+    assertThat(half.await(20, TimeUnit.SECONDS)).isTrue();
+    assertThat(words()).doesNotContain("Printing");
+    window.nanos.addAndGet(600_000_000L);
+    untilWordsHold("Printing");
+    assertThat(words()).doesNotContain("Stop", "0 of 0");
+    goOn.countDown();
+    for (int tries = 0; tries < 200 && words().contains("Printing"); tries++) {
+      WaitForAsyncUtils.sleep(50, TimeUnit.MILLISECONDS);
+    }
+    assertThat(words()).doesNotContain("Printing");
+    assertThat(results).containsExactly(1);
+  }
+
+  private int onePiece() throws InterruptedException {
+    half.countDown();
+    assertThat(goOn.await(20, TimeUnit.SECONDS)).isTrue();
+    return 1;
+  }
+
   @Test
   void whatIsDoneAtOnceNeedsNoBar() throws Exception {
     begin(1_000_000L);
@@ -111,6 +150,11 @@ class LongWorkTest {
     goOn.countDown();
     untilWordsHold("Counting: stopped after 6 of 10.");
     assertThat(results).isEmpty();
+    // The keys have moved to where the bar was: a second tap on Stop meets none of them.
+    tap("Settings");
+    assertThat(words()).contains("New job");
+    press("Settings");
+    assertThat(words()).contains("Text size").doesNotContain("New job");
   }
 
   @Test

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 import java.util.function.Consumer;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -12,6 +14,13 @@ import org.junit.jupiter.api.Test;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.Unread;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.job.OpenJob;
+import wherefrom.job.shelf.Shelf;
+import wherefrom.logbook.FileShelf;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -87,6 +96,58 @@ class PictureDropTest {
         });
     assertThat(screen.scans).containsExactly(sample.card("5EX"));
     assertThat(window.shell.current()).isEqualTo(screen);
+  }
+
+  /** Reading the logbook's files as pictures would free the job for a second program. */
+  @Test
+  void aJobsFolderIsOpenedAndNoneOfItsFilesIsReadAsAPicture(@TempDir Path shop) {
+    FileShelf shelf = new FileShelf(shop, SampleJob.CLOCK, new Random(7)::nextInt);
+    Path job = begin(shelf, "Barn six");
+    Path other = begin(shelf, "Other six");
+    Path log = job.resolve("logbook-0001.jsonl");
+    SampleWindow window =
+        Toolkit.on(() -> new SampleWindow(96, 100, Optional.of(shelf), Runnable::run, set -> {}));
+    window.equipment.ownPictureLoad = file -> wrong.add(file);
+    drop(window, List.of(job, other));
+    assertThat(window.words()).contains("Drop its folder alone, and it opens.");
+    drop(window, List.of(Path.of("picture.png"), log));
+    assertThat(window.shell.desk().job()).isEmpty();
+    drop(window, List.of(other));
+    assertThat(window.shell.desk().getJob().folder()).isEqualTo(other);
+    drop(window, List.of(log));
+    assertThat(window.shell.desk().getJob().folder()).isEqualTo(job);
+    assertThat(window.shell.current().title()).isEqualTo("Where you left off");
+    drop(window, List.of(job));
+    assertThat(window.shell.desk().getJob().condition().writable()).isTrue();
+    assertThat(wrong).isEmpty();
+    Toolkit.on(
+        () -> {
+          window.shell.desk().closeJob();
+          return 0;
+        });
+  }
+
+  private final List<Path> wrong = new ArrayList<>();
+
+  private static Path begin(FileShelf shelf, String name) {
+    try (OpenJob job =
+        shelf.create(
+            new Shelf.NewJob(
+                name,
+                ReadyLayouts.find("inline-6").orElseThrow(),
+                PartKind.alwaysOn(),
+                UnitSystem.INCH))) {
+      return job.folder();
+    }
+  }
+
+  private static void drop(SampleWindow window, List<Path> files) {
+    Toolkit.on(
+        () -> {
+          window.shell.pictures().read(files);
+          window.layOut();
+          return 0;
+        });
   }
 
   @Test

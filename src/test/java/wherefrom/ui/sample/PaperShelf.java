@@ -79,7 +79,15 @@ public final class PaperShelf implements Shelf {
   }
 
   @Override
-  public void keepLayout(Layout layout) {
+  public boolean isLayoutTaken(String name) {
+    return layouts.stream().anyMatch(kept -> kept.name().equals(name));
+  }
+
+  @Override
+  public void keepLayout(Layout layout, boolean replace) {
+    if (!replace && isLayoutTaken(layout.name())) {
+      throw new LogbookException(layout.name() + " is there already.");
+    }
     LayoutCheck.faults(layout).stream()
         .findFirst()
         .ifPresent(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.files.Outgoing;
@@ -39,6 +40,7 @@ import wherefrom.job.settings.SettingsStore;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.tray.PictureMark;
+import wherefrom.job.ports.JobChecks;
 import wherefrom.parts.TagCode;
 import wherefrom.print.PdfSheetPrinter;
 
@@ -79,6 +81,11 @@ public final class SampleEquipment {
 
   public Optional<Photos> ownPhotos = Optional.empty();
   public Optional<Archives> ownArchives = Optional.empty();
+
+  /** Is told which picture file is read. */
+  public Consumer<Path> ownPictureLoad = file -> {};
+
+  public JobChecks checks = folder -> List.of();
   public Optional<SettingsStore> ownSettings = Optional.empty();
   public Optional<Cameras> ownCameras = Optional.empty();
   public Optional<TagReader> ownReader = Optional.empty();
@@ -100,7 +107,7 @@ public final class SampleEquipment {
         ownCameras.orElseGet(this::cameras),
         printer(),
         reports(),
-        folder -> List.of(),
+        folder -> checks.check(folder),
         (folder, second) -> backups.copy(folder, second),
         drives,
         new Program("1.2.3", Path.of("no log")),
@@ -200,10 +207,11 @@ public final class SampleEquipment {
     };
   }
 
-  private static Pictures pictures() {
+  private Pictures pictures() {
     return new Pictures() {
       @Override
       public GreyImage load(Path file) throws IOException {
+        ownPictureLoad.accept(file);
         if (file.getFileName().toString().startsWith("bad")) {
           throw new IOException(file + " is no picture that can be read.");
         }
