@@ -28,7 +28,7 @@ class EveryCommandTest {
 
   static List<String> names(Shop shop) {
     return shop.right("--help").lines().stream()
-        .filter(line -> line.startsWith("  "))
+        .filter(line -> line.matches(" {2}\\S.*"))
         .map(line -> line.strip().split(" {2,}")[0])
         .toList();
   }

@@ -14,6 +14,7 @@ import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -29,7 +30,7 @@ import wherefrom.quantity.UnitSystem;
 /**
  * A written session of calls, run in two like folders: in one for text, in the other for JSON.
  *
- * <p>{@code $} begins a call, {@code $~} one of whose output only the first line counts, {@code <} a
+ * <p>{@code $} begins a call, {@code $~} one of whose output only the beginning counts, {@code <} a
  * line of its standard input, {@code %} something done beside the calls, {@code #} a remark. What
  * came is written under the call: {@code |} a line of output, {@code !} of errors, {@code =} the exit
  * status, {@code @} a line of output as JSON, {@code @!} and {@code @=} what else differs there.
@@ -39,6 +40,8 @@ final class Session {
   private static final Pattern CODE = Pattern.compile("\\{(tag|card|typed) ([^}]*)}");
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
+
+  private static final int SHOWN = 120;
 
   private final Shop text;
   private final Shop json;
@@ -101,7 +104,8 @@ final class Session {
 
   private static String out(Shop shop, String said, boolean first) {
     String clean = said.replace(shop.folder.toString(), "FOLDER");
-    return first ? clean.lines().findFirst().orElse("") : clean;
+    String line = clean.lines().findFirst().orElse("");
+    return first ? line.substring(0, Math.min(line.length(), SHOWN)) : clean;
   }
 
   private static List<String> marked(String mark, String said) {
@@ -123,9 +127,20 @@ final class Session {
   private static String codes(Shop shop, String line, String words) {
     Matcher job = Pattern.compile("--job (\\S+)").matcher(line);
     UnaryOperator<String> folder = name -> name.replace("FOLDER", shop.folder.toString());
-    return job.find()
-        ? CODE.matcher(words).replaceAll(code -> code(shop, folder.apply(job.group(1)), code))
+    return job.find() && words.contains("{")
+        ? CODE.matcher(all(shop, folder.apply(job.group(1)), words))
+            .replaceAll(code -> code(shop, folder.apply(job.group(1)), code))
         : words;
+  }
+
+  /** Every part's tag, and every tag with its place's card. */
+  private static String all(Shop shop, String job, String words) {
+    List<String[]> rows =
+        words.contains("s}") ? shop.right("places", "--job", job).rows() : List.of();
+    String tags = rows.stream().map(row -> row[1]).collect(Collectors.joining("\n"));
+    String pairs =
+        rows.stream().map(row -> row[1] + " " + row[0]).collect(Collectors.joining("\n"));
+    return words.replace("{tags}", tags).replace("{pairs}", pairs);
   }
 
   private static String code(Shop shop, String job, MatchResult code) {

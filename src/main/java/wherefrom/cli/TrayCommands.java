@@ -15,9 +15,10 @@ import wherefrom.job.Tray;
 import wherefrom.job.TrayCheck;
 import wherefrom.job.TrayOut;
 import wherefrom.job.Unread;
+import wherefrom.parts.Part;
 
 /** One photograph of a whole tray: its parts are logged as out, or held against the bench plan. */
-final class TrayCommand implements Command {
+final class TrayCommands {
   private static final Option PICTURE =
       Option.maybe(
           "--picture",
@@ -29,62 +30,41 @@ final class TrayCommand implements Command {
     Status of(Bench bench, Tray tray, Call call, Answer answer);
   }
 
-  private final Usage usage;
-  private final Deed deed;
-  private final Equipment equipment;
-
-  private TrayCommand(Usage usage, Deed deed, Equipment equipment) {
-    this.usage = usage;
-    this.deed = deed;
-    this.equipment = equipment;
-  }
+  private TrayCommands() {}
 
   static List<Command> all(Equipment equipment) {
     return List.of(
-        new TrayCommand(
-            Usage.of(
-                    "tray out",
-                    "FILE",
-                    "Logs every part on one photograph of a tray as out of the engine.",
-                    Option.JOB,
-                    Option.flag("--show", "only show what would be logged"),
-                    PICTURE,
-                    Outlet.REPLACE)
-                .noting(
-                    "A line a part: digits, what was done, the part. Each part is a step that"
-                        + " take-back takes back.",
-                    "Exit status: 0 every tag in view was read, 1 some were not, or none was"
-                        + " found."),
-            TrayCommand::out,
-            equipment),
-        new TrayCommand(
-            Usage.of(
-                    "tray check",
-                    "FILE",
-                    "Holds one photograph of a tray against what the job records.",
-                    Option.JOB,
-                    PICTURE,
-                    Outlet.REPLACE)
-                .noting(
-                    "A line a part: digits, here, elsewhere or absent, the part, where it is"
-                        + " recorded. Absent are parts of the kinds on the photograph that are out"
-                        + " of the engine and not read on it.",
-                    "Exit status: 0 all lies as recorded, 1 something does not."),
-            TrayCommand::check,
-            equipment));
+        Command.of(
+                "tray out",
+                "FILE",
+                "Logs every part on one photograph of a tray as out of the engine.",
+                Option.JOB,
+                Option.flag("--show", "only show what would be logged"),
+                PICTURE,
+                Outlet.REPLACE)
+            .noting(
+                "A line a part: digits, what was done, the part. Each part is a step that"
+                    + " take-back takes back.",
+                "Exit status: 0 every tag in view was read, 1 some were not, or none was found.")
+            .does((call, answer) -> run(equipment, TrayCommands::out, call, answer)),
+        Command.of(
+                "tray check",
+                "FILE",
+                "Holds one photograph of a tray against what the job records.",
+                Option.JOB,
+                PICTURE,
+                Outlet.REPLACE)
+            .noting(
+                "A line a part: digits, here, elsewhere or absent, the part, where it is recorded."
+                    + " Absent are parts of the kinds on the photograph that are out of the engine"
+                    + " and not read on it.",
+                "Exit status: 0 all lies as recorded, 1 something does not.")
+            .does((call, answer) -> run(equipment, TrayCommands::check, call, answer)));
   }
 
-  @Override
-  public Usage usage() {
-    return usage;
-  }
-
-  @Override
-  public Status run(Call call, Answer answer) throws BadInput, IOException {
-    if (call.operands().size() != 1) {
-      throw call.wrong("Give one picture file.");
-    }
-    Path file = call.path("FILE", call.operands().get(0));
+  private static Status run(Equipment equipment, Deed deed, Call call, Answer answer)
+      throws BadInput, IOException {
+    Path file = call.path("FILE", call.operand("Give one picture file."));
     Optional<Outlet> marked = Outlet.find(call, PICTURE.name(), answer);
     try (Bench bench = Bench.open(equipment, call, answer)) {
       GreyImage picture = equipment.pictures().load(file);
@@ -94,12 +74,16 @@ final class TrayCommand implements Command {
         equipment.pictures().saveMarked(picture, PictureMark.of(tray), marked.get().out());
       }
       Status status = deed.of(bench, tray, call, answer);
-      tray.others().forEach(other -> answer.say("Also on the tray: " + other.words()));
-      for (Unread unread : tray.unread()) {
-        answer.say(
-            "A tag at " + place(unread.outline()) + " cannot be read. " + unread.cause().hint());
-      }
+      sayBeside(tray, answer);
       return status.and(Status.stoppedIf(!tray.unread().isEmpty() || tray.parts().isEmpty()));
+    }
+  }
+
+  private static void sayBeside(Tray tray, Answer answer) {
+    tray.others().forEach(other -> answer.say("Also on the tray: " + other.words()));
+    for (Unread unread : tray.unread()) {
+      answer.say(
+          "A tag at " + place(unread.outline()) + " cannot be read. " + unread.cause().hint());
     }
   }
 
@@ -133,17 +117,20 @@ final class TrayCommand implements Command {
 
   private static void list(
       Bench bench, PartRecord part, String done, Stream<Corner> corners, Answer answer) {
-    String digits = bench.book().of(part.part()).digits();
-    String where = bench.job().state().getPart(part.part().item()).where().words();
+    Part of = part.part();
+    String where = bench.state().getPart(of.item()).where().words();
     List<List<Long>> outline =
         corners.map(each -> List.of(Math.round(each.x()), Math.round(each.y()))).toList();
-    answer.row(
-        Fields.of("code", digits)
-            .and("done", done)
-            .and("part", part.part().words())
-            .and("where", where)
-            .and("corners", outline),
-        Answer.cells(digits, done, part.part().words(), where));
+    answer.row(new TrayRow(bench.digits(of), done, of.words(), where, outline));
+  }
+
+  private record TrayRow(
+      String code, String done, String part, String where, List<List<Long>> corners)
+      implements Row {
+    @Override
+    public String text() {
+      return Answer.cells(code, done, part, where);
+    }
   }
 
   private static String place(List<Corner> outline) {
