@@ -11,9 +11,10 @@ final class Answer {
   private final PrintStream out;
   private final PrintStream err;
   private final boolean json;
-  private final List<Map<String, Object>> rows = new ArrayList<>();
+  private final List<Row> rows = new ArrayList<>();
   private boolean single;
   private boolean gaveWay;
+  private String fault = "";
 
   Answer(PrintStream out, PrintStream err, boolean json) {
     this.out = out;
@@ -22,9 +23,11 @@ final class Answer {
   }
 
   /** One of a list: an element of the JSON document, which is then an array. */
-  void row(Fields fields, String... lines) {
-    rows.add(fields.all());
-    print(List.of(lines));
+  void row(Row row) {
+    rows.add(row);
+    if (!json) {
+      row.text().lines().filter(line -> !line.isEmpty()).forEach(stream()::println);
+    }
   }
 
   /** The one row to come is all there is: the JSON document is an object. */
@@ -32,14 +35,11 @@ final class Answer {
     single = true;
   }
 
-  /** All there is: the JSON document is this object. */
-  void only(Fields fields, List<String> lines) {
+  /** All there is: the JSON document is this object, and everything was right. */
+  Status only(Row row) {
     alone();
-    row(fields, lines.toArray(String[]::new));
-  }
-
-  void only(Fields fields, String... lines) {
-    only(fields, List.of(lines));
+    row(row);
+    return Status.RIGHT;
   }
 
   /** Standard output is a file's from now on: what is answered goes to standard error. */
@@ -52,20 +52,45 @@ final class Answer {
     return gaveWay ? err : out;
   }
 
-  private void print(List<String> lines) {
-    if (!json) {
-      lines.stream().filter(line -> !line.isEmpty()).forEach(stream()::println);
-    }
-  }
-
   /** Said beside the answer, on standard error. */
   void say(String sentence) {
     err.println(sentence);
   }
 
+  /** Says what is wrong with one of the codes of a call. */
+  void fault(String sentence) {
+    say(sentence);
+    fault = sentence;
+  }
+
+  /** Ends the answer: the JSON document is written. */
   void finish() {
     if (json) {
-      stream().println(Json.text(single && rows.size() == 1 ? rows.get(0) : rows));
+      stream().println(Json.text(document()));
+    }
+  }
+
+  private Object document() {
+    if (!single || rows.size() > 1) {
+      return rows;
+    }
+    return rows.isEmpty() ? error(fault) : rows.get(0);
+  }
+
+  private static Map<String, Object> error(String sentence) {
+    return Map.of("error", sentence);
+  }
+
+  /**
+   * Ends the answer of a call that cannot be carried out: said on standard error, and as JSON where
+   * the document would stand.
+   *
+   * @param lines the sentence, and what stands below it
+   */
+  void refuse(String sentence, String lines) {
+    say(lines);
+    if (json) {
+      stream().println(Json.text(error(sentence)));
     }
   }
 
@@ -75,10 +100,10 @@ final class Answer {
   }
 
   /** Values with tabs between them. */
-  static String cells(String... texts) {
+  static String cells(Object... values) {
     List<String> cells = new ArrayList<>();
-    for (String text : texts) {
-      cells.add(cell(text));
+    for (Object value : values) {
+      cells.add(cell(String.valueOf(value)));
     }
     return String.join("\t", cells);
   }

@@ -2,6 +2,7 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.AmountReading;
 import wherefrom.quantity.AmountText;
@@ -58,23 +59,34 @@ final class BackwardCall {
       throw new BadInput(nonsense.sentence());
     }
     if (found instanceof NoAnswer none) {
-      answer.only(Fields.of("solved", false).and("sentence", none.sentence()), none.sentence());
+      answer.only(new Unsolved(false, none.sentence()));
       return Status.STOPPED;
     }
     Solution solution = (Solution) found;
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        Answer.cells(
-            solution.unknown().key(),
-            solution.unknown().text(),
-            ResultFields.better(solution.unknown())));
-    lines.addAll(ResultFields.lines(solution.result()));
-    answer.only(
-        Fields.of("solved", true)
-            .and("unknown", ResultFields.of(solution.unknown()))
-            .and("with", ResultFields.of(solution.result())),
-        lines);
-    return Status.RIGHT;
+    WorkedRow.Value input = WorkedRow.Value.of(solution.unknown());
+    return answer.only(new Solved(true, input, List.of(WorkedRow.of(solution.result()))));
+  }
+
+  private record Unsolved(boolean solved, String sentence) implements Row {
+    @Override
+    public String text() {
+      return sentence;
+    }
+  }
+
+  private record Solved(boolean solved, WorkedRow.Value unknown, List<WorkedRow> with)
+      implements Row {
+    @Override
+    public String text() {
+      return unknown.line() + "\n" + with.get(0).text();
+    }
+
+    @Override
+    public Map<String, Object> fields() {
+      Map<String, Object> fields = Json.fields(this);
+      fields.put("with", with.get(0).fields());
+      return fields;
+    }
   }
 
   private BackwardAnswer answered(Inputs known, String result, Amount wanted) throws BadInput {

@@ -4,8 +4,18 @@ package wherefrom.cli;
 class BadInput extends Exception {
   private static final long serialVersionUID = 1;
 
+  private final String usage;
+
   BadInput(String sentence) {
+    this(sentence, "");
+  }
+
+  /**
+   * @param usage how the command is called; empty where that was right
+   */
+  BadInput(String sentence, String usage) {
     super(sentence);
+    this.usage = usage;
   }
 
   /** How a call ends that has this in it. */
@@ -15,5 +25,10 @@ class BadInput extends Exception {
 
   final String sentence() {
     return String.valueOf(getMessage());
+  }
+
+  /** The sentence, and the usage on a line of its own. */
+  final String lines() {
+    return usage.isEmpty() ? sentence() : sentence() + System.lineSeparator() + usage;
   }
 }

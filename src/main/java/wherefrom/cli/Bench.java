@@ -2,12 +2,14 @@ package wherefrom.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import wherefrom.job.OpenJob;
+import wherefrom.job.EngineJob;
 import wherefrom.job.ports.Equipment;
-import wherefrom.job.shelf.Shelf;
 import wherefrom.job.tags.Found;
 import wherefrom.job.tags.JobNames;
+import wherefrom.job.OpenJob;
+import wherefrom.job.shelf.Shelf;
 import wherefrom.job.tags.TagBook;
+import wherefrom.parts.Part;
 import wherefrom.rules.CodeVerdict;
 
 /**
@@ -19,7 +21,7 @@ record Bench(Shelf shelf, OpenJob job, JobNames names) implements AutoCloseable 
 
   /** Opens the job of {@code --job}; what was noticed on opening is said on standard error. */
   static Bench open(Equipment equipment, Call call, Answer answer) throws BadInput {
-    Path folder = call.path("--job").toAbsolutePath().normalize();
+    Path folder = call.wholePath("--job");
     Path around = Optional.ofNullable(folder.getParent()).orElse(folder);
     Shelf shelf = equipment.shelves().apply(around);
     OpenJob job = shelf.open(folder);
@@ -30,8 +32,17 @@ record Bench(Shelf shelf, OpenJob job, JobNames names) implements AutoCloseable 
     return new Bench(shelf, job, call.has(Option.THIS_ENGINE) ? shelf.confirmed() : shelf);
   }
 
+  EngineJob state() {
+    return job.state();
+  }
+
   TagBook book() {
     return new TagBook(job.state(), names);
+  }
+
+  /** The digits of a part's tag. */
+  String digits(Part part) {
+    return book().of(part).digits();
   }
 
   /**
@@ -46,6 +57,15 @@ record Bench(Shelf shelf, OpenJob job, JobNames names) implements AutoCloseable 
       throw new AskFirst(question);
     }
     return found;
+  }
+
+  /** The part that a code stands for. */
+  Part part(String code) throws BadInput {
+    Found found = find(code);
+    if (found instanceof Found.APart part) {
+      return part.part().part();
+    }
+    throw new BadInput(code + " is no part of this job: " + Meaning.sentence(found));
   }
 
   /** Something that is done in several steps, each of which may be refused. */

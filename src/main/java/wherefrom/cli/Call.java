@@ -7,108 +7,133 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Stack;
+import java.util.function.Predicate;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
-/** The words of a call, taken apart by its command's usage. */
+/** The words of a call, read by picocli. */
 final class Call {
   /** A page of text; paths are shorter on every system. */
   private static final int MOST_LETTERS = 4_000;
 
   private static final int SHOWN = 40;
+  private static final int ONE_LINE = 10_000;
+  private static final String END_OF_OPTIONS = "--";
 
-  private final Usage usage;
+  private final Command command;
   private final Map<String, List<String>> options = new LinkedHashMap<>();
   private final List<String> operands = new ArrayList<>();
 
-  private Call(Usage usage) {
-    this.usage = usage;
+  private Call(Command command) {
+    this.command = command;
   }
 
   /**
    * @param words what follows the command's name; behind {@code --} everything is an operand
    */
-  static Call of(Usage usage, List<String> words) throws BadInput {
-    Call call = new Call(usage);
+  static Call of(Command command, List<String> words) throws BadInput {
+    Call call = new Call(command);
     call.requireShort(words);
-    int at = 0;
-    while (at < words.size()) {
-      String word = words.get(at).equals("-h") ? Option.HELP.name() : words.get(at);
-      if (word.equals("--")) {
-        call.operands.addAll(words.subList(at + 1, words.size()));
-        break;
-      }
-      at = word.startsWith("--") ? call.takeOption(words, at) : call.takeOperand(word, at);
-    }
-    if (!call.has(Option.HELP)) {
-      call.requireAll();
+    CommandSpec spec = command.spec((args, of, arg, info) -> call.take(args, of, arg, info));
+    try {
+      new picocli.CommandLine(spec)
+          .setExpandAtFiles(false)
+          .parseArgs(words.toArray(String[]::new));
+      call.requireKnown(words);
+    } catch (MissingParameterException e) {
+      call.requireKnown(words);
+      throw call.missing(e.getMissing().get(0));
+    } catch (UnmatchedArgumentException e) {
+      call.requireKnown(words);
+      throw call.wrong(
+          "Nothing more is expected here, but \"" + e.getUnmatched().get(0) + "\" is given.");
+    } catch (ParameterException e) {
+      throw call.wrong(String.valueOf(e.getMessage()));
     }
     return call;
+  }
+
+  /** The words that may be options. */
+  static List<String> beforeEnd(List<String> words) {
+    int end = words.indexOf(END_OF_OPTIONS);
+    return end < 0 ? words : words.subList(0, end);
   }
 
   private void requireShort(List<String> words) throws BadInput {
     for (String word : words) {
       if (word.length() > MOST_LETTERS) {
+        String shown = word.substring(0, SHOWN);
         throw wrong(
-            "\""
-                + word.substring(0, SHOWN)
-                + "…\" is longer than "
-                + MOST_LETTERS
-                + " letters:"
-                + " shorten it.");
+            "\"" + shown + "…\" is longer than " + MOST_LETTERS + " letters: shorten it.");
       }
     }
   }
 
-  private int takeOperand(String word, int at) {
-    operands.add(word);
-    return at + 1;
+  /** A word with one hyphen may be a figure; with two it is an option, or a slip. */
+  private void requireKnown(List<String> words) throws BadInput {
+    List<String> known = command.allOptions().stream().map(Option::name).toList();
+    for (String word : beforeEnd(words)) {
+      String name = word.split("=", 2)[0];
+      if (word.startsWith(END_OF_OPTIONS) && !known.contains(name)) {
+        throw wrong("There is no option " + name + " here." + Nearest.question(name, known));
+      }
+    }
   }
 
-  private int takeOption(List<String> words, int at) throws BadInput {
-    String word = words.get(at).equals("-h") ? Option.HELP.name() : words.get(at);
-    int equals = word.indexOf('=');
-    String name = equals < 0 ? word : word.substring(0, equals);
-    Option option =
-        usage.findOption(name).orElseThrow(() -> wrong("There is no option " + name + " here."));
-    List<String> values = options.computeIfAbsent(name, any -> new ArrayList<>());
+  /** Takes what belongs to an option, or one operand. */
+  private boolean take(Stack<String> args, CommandSpec spec, ArgSpec arg, Map<String, Object> info) {
+    if (!(arg instanceof OptionSpec)) {
+      operands.add(args.pop());
+      return true;
+    }
+    Option option = option(arg);
+    boolean attached = "=".equals(info.get("separator"));
+    List<String> values = options.computeIfAbsent(option.name(), any -> new ArrayList<>());
     if (!values.isEmpty() && !option.many()) {
-      throw wrong(name + " stands twice.");
+      throw new ParameterException(spec.commandLine(), option.name() + " stands twice.");
     }
-    if (option.isFlag()) {
-      values.add("");
-      return at + 1;
+    int before = values.size();
+    if (attached || option.isFlag()) {
+      values.add(attached ? args.pop() : "");
+      return true;
     }
-    if (equals >= 0) {
-      values.add(word.substring(equals + 1));
-      return at + 1;
+    while (isValue(args) && (option.many() || values.isEmpty())) {
+      values.add(args.pop());
     }
-    int next = at + 1;
-    while (next < words.size() && !words.get(next).startsWith("--")) {
-      values.add(words.get(next));
-      next++;
-      if (!option.many()) {
-        break;
-      }
+    if (values.size() == before) {
+      throw new ParameterException(
+          spec.commandLine(),
+          option.name() + " needs " + option.value() + ": " + option.help() + ".");
     }
-    if (next == at + 1) {
-      throw wrong(name + " needs " + option.value() + ": " + option.help() + ".");
-    }
-    return next;
+    return true;
   }
 
-  private void requireAll() throws BadInput {
-    for (Option option : usage.options()) {
-      if (option.required() && !has(option)) {
-        throw wrong("Give " + option.usage() + ": " + option.help() + ".");
-      }
-    }
-    if (usage.operands().isEmpty() && !operands.isEmpty()) {
-      throw wrong("Nothing more is expected here, but \"" + operands.get(0) + "\" is given.");
-    }
+  private static boolean isValue(Stack<String> args) {
+    return !args.isEmpty() && !args.peek().startsWith(END_OF_OPTIONS);
+  }
+
+  private Option option(ArgSpec arg) {
+    Predicate<Option> same = option -> option.name().equals(((OptionSpec) arg).longestName());
+    return command.allOptions().stream().filter(same).findFirst().orElseThrow();
+  }
+
+  private BadInput missing(ArgSpec arg) {
+    Option option = option(arg);
+    return wrong("Give " + option.label() + ": " + option.help() + ".");
   }
 
   /** What is wrong, with the usage behind it. */
   BadInput wrong(String sentence) {
-    return new BadInput(sentence + System.lineSeparator() + "Usage: " + usage.line());
+    CommandSpec spec = command.spec((args, of, arg, info) -> false);
+    spec.usageMessage().width(ONE_LINE);
+    Help help = new Help(spec, Help.defaultColorScheme(Help.Ansi.OFF));
+    return new BadInput(sentence, "Usage: " + help.synopsis(0).strip());
   }
 
   boolean has(Option option) {
@@ -119,9 +144,22 @@ final class Call {
     return all(option).stream().findFirst();
   }
 
+  Optional<String> find(Option option) {
+    return find(option.name());
+  }
+
+  /** The value of an option; empty where it is not given. */
+  String text(String option) {
+    return find(option).orElse("");
+  }
+
   /** The value of an option that the usage requires. */
   String get(String option) throws BadInput {
     return find(option).orElseThrow(() -> wrong("Give " + option + "."));
+  }
+
+  String get(Option option) throws BadInput {
+    return get(option.name());
   }
 
   /** Every value of an option; commas part values too. */
@@ -140,6 +178,11 @@ final class Call {
 
   Path path(String option) throws BadInput {
     return path(option, get(option));
+  }
+
+  /** An option's path from the root, without dots. */
+  Path wholePath(String option) throws BadInput {
+    return path(option).toAbsolutePath().normalize();
   }
 
   Path path(String what, String text) throws BadInput {
@@ -173,5 +216,13 @@ final class Call {
 
   List<String> operands() {
     return List.copyOf(operands);
+  }
+
+  /** The one operand; where there is none, or more, a sentence asks for it. */
+  String operand(String asking) throws BadInput {
+    if (operands.size() != 1) {
+      throw wrong(asking);
+    }
+    return operands.get(0);
   }
 }

@@ -78,7 +78,7 @@ final class Codes {
     try {
       return taker.take(codes);
     } catch (BadInput e) {
-      answer.say(e.sentence());
+      answer.fault(e.sentence());
       return e.status();
     }
   }

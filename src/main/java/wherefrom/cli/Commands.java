@@ -1,60 +1,82 @@
 package wherefrom.cli;
 
 import java.io.BufferedReader;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.job.ports.Equipment;
 
-/** Every command, in the order of the job. */
-final class Commands {
-  private Commands() {}
+/** Every command; those that are not asked for are not made. */
+record Commands(Equipment equipment, BufferedReader in) {
+  /** What a call can begin with, in the order of the job. */
+  static final List<String> FIRST_WORDS =
+      List.of(
+          "layouts", "stocks", "job", "demo", "resume", "places", "tags", "read", "out", "tray",
+          "where", "wash", "back", "lost", "found", "note", "replace", "reprint", "took-out",
+          "shop", "retag", "money", "record", "inspect", "photo", "measure", "tool", "limit",
+          "compare", "clearance", "sizes", "plan", "debris", "decide", "fit", "take-back",
+          "cycles", "missing", "excuse", "close", "torque", "timing", "check", "backup", "export",
+          "import", "workings", "report", "completion", "man");
 
-  static List<Command> all(Equipment equipment, BufferedReader in) {
-    List<Command> commands = new ArrayList<>();
-    commands.add(new LayoutsCommand(equipment));
-    commands.add(new StocksCommand(equipment));
-    commands.add(new JobNewCommand(equipment));
-    commands.add(JobTrackCommand.of(equipment));
-    commands.add(new DemoCommand());
-    commands.add(new JobListCommand(equipment));
-    commands.add(new ResumeCommand(equipment));
-    commands.add(new PlacesCommand(equipment));
-    commands.add(new TagsCommand(equipment));
-    commands.add(new ReadCommand(equipment));
-    commands.add(new OutCommand(equipment, in));
-    commands.addAll(TrayCommand.all(equipment));
-    commands.add(new WhereCommand(equipment, in));
-    commands.addAll(WashCommands.all(equipment));
-    commands.addAll(HandlingCommands.all(equipment, in));
-    commands.addAll(ShopCommands.all(equipment, in));
-    commands.addAll(RetagCommands.all(equipment));
-    commands.addAll(MoneyCommands.all(equipment));
-    commands.add(new RecordCommand(equipment));
-    commands.add(new InspectCommand(equipment));
-    commands.add(new PhotoCommand(equipment));
-    commands.add(new MeasureCommand(equipment));
-    commands.addAll(InstrumentCommands.all(equipment));
-    commands.add(new CompareCommand(equipment));
-    commands.add(new ClearanceCommand(equipment));
-    commands.add(new SizesCommand(equipment));
-    commands.addAll(PlanCommands.all(equipment));
-    commands.addAll(DebrisCommands.all(equipment));
-    commands.addAll(DecideCommands.all(equipment, in));
-    commands.add(new FitCommand(equipment, in));
-    commands.add(new TakeBackCommand(equipment));
-    commands.add(new CyclesCommand(equipment));
-    commands.add(new MissingCommand(equipment));
-    commands.add(new ExcuseCommand(equipment, in));
-    commands.add(new CloseCommand(equipment));
-    commands.addAll(TorqueCommands.all(equipment));
-    commands.addAll(TimingCommands.all(equipment, in));
-    commands.add(new CheckCommand(equipment.checks()));
-    commands.add(new BackupCommand(equipment.backups()));
-    commands.add(new ExportCommand(equipment));
-    commands.add(new ImportCommand(equipment));
-    commands.add(new WorkingsCommand());
-    commands.add(new ReportCommand(equipment));
-    commands.add(new PlanNumbersCommand(equipment));
-    return commands;
+  List<Command> all() {
+    return FIRST_WORDS.stream().flatMap(word -> family(word).stream()).toList();
+  }
+
+  /** The command whose whole name a call begins with; of two the longer. */
+  Optional<Command> find(List<String> words) {
+    return family(words.get(0)).stream()
+        .filter(command -> startsWith(words, List.of(command.name().split(" "))))
+        .max(Comparator.comparingInt(command -> command.name().length()));
+  }
+
+  private static boolean startsWith(List<String> words, List<String> name) {
+    return words.size() >= name.size() && words.subList(0, name.size()).equals(name);
+  }
+
+  /** The commands whose names begin with a word. */
+  List<Command> family(String first) {
+    return switch (first) {
+      case "layouts", "stocks" -> one(first, LayoutCommands.all(equipment));
+      case "job", "demo", "resume", "places" -> one(first, JobCommands.all(equipment));
+      case "tags" -> List.of(TagsCommand.of(equipment));
+      case "read" -> List.of(ReadCommand.of(equipment));
+      case "tray" -> TrayCommands.all(equipment);
+      case "out", "where", "back", "lost", "found", "note", "replace", "reprint", "took-out" ->
+          one(first, PartCommands.all(equipment, in));
+      case "wash" -> WashCommands.all(equipment, in);
+      case "shop" -> ShopCommands.all(equipment, in);
+      case "retag" -> RetagCommands.all(equipment);
+      case "money" -> MoneyCommands.all(equipment);
+      case "record", "photo" -> one(first, RecordCommands.all(equipment));
+      case "inspect" -> List.of(InspectCommand.of(equipment));
+      case "measure" -> List.of(MeasureCommand.of(equipment));
+      case "tool", "limit" -> one(first, InstrumentCommands.all(equipment));
+      case "compare", "clearance", "sizes" -> one(first, SizeCommands.all(equipment));
+      default -> later(first);
+    };
+  }
+
+  private List<Command> later(String first) {
+    return switch (first) {
+      case "plan" -> PlanCommands.all(equipment);
+      case "debris" -> DebrisCommands.all(equipment);
+      case "decide" -> DecideCommands.all(equipment, in);
+      case "fit" -> List.of(FitCommand.of(equipment, in));
+      case "take-back", "cycles", "missing", "excuse", "close" ->
+          one(first, FinishCommands.all(equipment, in));
+      case "torque" -> TorqueCommands.all(equipment);
+      case "timing" -> TimingCommands.all(equipment, in);
+      case "check", "backup", "export", "import", "report" ->
+          one(first, FileCommands.all(equipment));
+      case "workings" -> List.of(WorkingsCommand.of());
+      case "completion", "man" -> one(first, HelpTexts.commands(this));
+      default -> List.of();
+    };
+  }
+
+  private static List<Command> one(String first, List<Command> commands) {
+    return commands.stream()
+        .filter(command -> (command.name() + " ").startsWith(first + " "))
+        .toList();
   }
 }

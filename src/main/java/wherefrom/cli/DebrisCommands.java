@@ -18,96 +18,106 @@ final class DebrisCommands {
 
   static List<Command> all(Equipment equipment) {
     return List.of(
-        new JobCommand(
-            Usage.of(
-                    "debris found",
-                    "PLACE LOOK",
-                    "Records what lies where, and says what to suspect.",
-                    Option.JOB,
-                    Option.maybe("--note", "TEXT", "what else is to be said of it"))
-                .noting(
-                    "Places: " + Names.all(List.of(DebrisPlace.values())) + ".",
-                    "Looks: " + Names.all(List.of(DebrisLook.values())) + "."),
-            DebrisCommands::found,
-            equipment),
-        new JobCommand(
-            Usage.of(
-                    "debris opened",
-                    "OPENING",
-                    "Records that something was opened and looked at.",
-                    Option.JOB,
-                    Option.needed("--look", "LOOK", "pass, suspect or fail"),
-                    Option.maybe("--note", "TEXT", "what was seen"))
-                .noting("Openings: " + Names.all(List.of(Opening.values())) + "."),
-            DebrisCommands::opened,
-            equipment),
-        new JobCommand(
-            Usage.of(
-                    "debris map",
-                    "",
-                    "What was found, what it points to, what to open next, the cheapest first.",
-                    Option.JOB)
-                .noting("Exit status 1 while it is open whether it reached the mains."),
-            DebrisCommands::map,
-            equipment));
+        Command.of(
+                "debris found",
+                "PLACE LOOK",
+                "Records what lies where, and says what to suspect.",
+                Option.JOB,
+                Option.maybe("--note", "TEXT", "what else is to be said of it"))
+            .noting(
+                "Places: " + Names.all(List.of(DebrisPlace.values())) + ".",
+                "Looks: " + Names.all(List.of(DebrisLook.values())) + ".")
+            .tells(equipment, DebrisCommands::found),
+        Command.of(
+                "debris opened",
+                "OPENING",
+                "Records that something was opened and looked at.",
+                Option.JOB,
+                Option.needed("--look", "LOOK", "pass, suspect or fail"),
+                Option.maybe("--note", "TEXT", "what was seen"))
+            .noting("Openings: " + Names.all(List.of(Opening.values())) + ".")
+            .tells(equipment, DebrisCommands::opened),
+        Command.of(
+                "debris map",
+                "",
+                "What was found, what it points to, what to open next, the cheapest first.",
+                Option.JOB)
+            .noting("Exit status 1 while it is open whether it reached the mains.")
+            .onJob(equipment, DebrisCommands::map));
   }
 
-  private static Status found(Bench bench, Call call, Answer answer) throws BadInput {
+  private record FoundRow(String place, String look, String suspect) implements Row {
+    @Override
+    public String text() {
+      return suspect;
+    }
+  }
+
+  private static Row found(Bench bench, Call call) throws BadInput {
     if (call.operands().size() != 2) {
       throw call.wrong("Give a place and a look.");
     }
     DebrisPlace place = Names.find(DebrisPlace.class, "place", call.operands().get(0));
     DebrisLook look = Names.find(DebrisLook.class, "look of debris", call.operands().get(1));
-    new DebrisBook(bench.job()).found(place, look, call.find("--note").orElse(""));
+    new DebrisBook(bench.job()).found(place, look, call.text("--note"));
     String suspect = DebrisMap.suspect(new DebrisFind(place, look));
-    answer.only(
-        Fields.of("place", Names.of(place)).and("look", Names.of(look)).and("suspect", suspect),
-        suspect);
-    return Status.RIGHT;
+    return new FoundRow(Names.of(place), Names.of(look), suspect);
   }
 
-  private static Status opened(Bench bench, Call call, Answer answer) throws BadInput {
-    if (call.operands().size() != 1) {
-      throw call.wrong("Give one opening.");
-    }
-    Opening opening = Names.find(Opening.class, "opening", call.operands().get(0));
+  private static Row opened(Bench bench, Call call) throws BadInput {
+    String what = call.operand("Give one opening.");
+    Opening opening = Names.find(Opening.class, "opening", what);
     Look look = Names.find(Look.class, "answer", call.get("--look"));
     DebrisBook book = new DebrisBook(bench.job());
-    book.opened(opening, look, call.find("--note").orElse(""));
-    ask(answer, book.map().question());
-    return Status.RIGHT;
+    book.opened(opening, look, call.text("--note"));
+    return MainsRow.of(book.map().question());
   }
 
-  private static void ask(Answer answer, MainsQuestion question) {
-    answer.only(
-        Fields.of("mains", question.answer().words())
-            .and("askedBy", question.openedBy())
-            .and("answeredBy", question.answeredBy())
-            .and("wanted", question.wanted()),
-        lines(question));
+  private record MainsRow(
+      String mains, List<String> askedBy, List<String> answeredBy, List<String> wanted)
+      implements Row {
+    static MainsRow of(MainsQuestion question) {
+      return new MainsRow(
+          question.answer().words(),
+          question.openedBy(),
+          question.answeredBy(),
+          question.wanted());
+    }
+
+    @Override
+    public String text() {
+      List<String> lines = new ArrayList<>();
+      lines.add("Did it reach the mains? " + mains + ".");
+      answeredBy.forEach(look -> lines.add("answered by\t" + look));
+      wanted.forEach(look -> lines.add("still to be looked at\t" + look));
+      return String.join("\n", lines);
+    }
   }
 
-  private static List<String> lines(MainsQuestion question) {
-    List<String> lines = new ArrayList<>();
-    lines.add("Did it reach the mains? " + question.answer().words() + ".");
-    question.answeredBy().forEach(look -> lines.add("answered by\t" + look));
-    question.wanted().forEach(look -> lines.add("still to be looked at\t" + look));
-    return lines;
+  private record MapRow(
+      List<String> suspects, List<String> openNext, MainsRow question, Row.Beside openings)
+      implements Row {
+    static MapRow of(DebrisMap map) {
+      List<String> lines =
+          map.openings().stream()
+              .map(opening -> Names.of(opening) + "\t" + opening.sentence())
+              .toList();
+      return new MapRow(
+          map.suspects(),
+          map.openings().stream().map(Names::of).toList(),
+          MainsRow.of(map.question()),
+          new Row.Beside(String.join("\n", lines)));
+    }
+
+    @Override
+    public String text() {
+      return String.join("\n", String.join("\n", suspects), openings.text(), question.text());
+    }
   }
 
   private static Status map(Bench bench, Call call, Answer answer) {
     DebrisMap map = new DebrisBook(bench.job()).map();
-    List<String> lines = new ArrayList<>(map.suspects());
-    map.openings().forEach(opening -> lines.add(Names.of(opening) + "\t" + opening.sentence()));
-    lines.addAll(lines(map.question()));
-    answer.only(
-        Fields.of("suspects", map.suspects())
-            .and("openNext", map.openings().stream().map(Names::of).toList())
-            .and("mains", map.question().answer().words())
-            .and("askedBy", map.question().openedBy())
-            .and("answeredBy", map.question().answeredBy())
-            .and("wanted", map.question().wanted()),
-        lines);
+    answer.only(MapRow.of(map));
     return Status.stoppedIf(!map.question().wanted().isEmpty());
   }
 }

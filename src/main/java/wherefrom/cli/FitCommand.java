@@ -2,23 +2,15 @@ package wherefrom.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.util.List;
 import java.util.Optional;
 import wherefrom.job.ports.Equipment;
 
 /** Judges parts at their places and logs what is fitted. */
-final class FitCommand implements Command {
-  private final Equipment equipment;
-  private final Codes codes;
+final class FitCommand {
+  private FitCommand() {}
 
-  FitCommand(Equipment equipment, BufferedReader in) {
-    this.equipment = equipment;
-    this.codes = Codes.pairs(in);
-  }
-
-  @Override
-  public Usage usage() {
-    return Usage.of(
+  static Command of(Equipment equipment, BufferedReader in) {
+    return Command.of(
             "fit",
             "PART-CODE PLACE-CODE|-",
             "Judges a part at a place and logs the fit where it is right.",
@@ -27,11 +19,12 @@ final class FitCommand implements Command {
             Option.flag("--turned", "the part is held the other way round"))
         .noting(
             "First the verdict, then its sentence and the way out on the next line.",
-            "With -, a part's and a place's code on each line of standard input.");
+            "With -, a part's and a place's code on each line of standard input.")
+        .does((call, answer) -> fit(equipment, Codes.pairs(in), call, answer));
   }
 
-  @Override
-  public Status run(Call call, Answer answer) throws BadInput, IOException {
+  private static Status fit(Equipment equipment, Codes codes, Call call, Answer answer)
+      throws BadInput, IOException {
     Optional<String> reason = call.find("--on-purpose");
     boolean turned = call.find("--turned").isPresent();
     if (reason.isPresent() && turned) {
@@ -42,11 +35,7 @@ final class FitCommand implements Command {
     }
     try (Bench bench = Bench.open(equipment, call, answer)) {
       Pairing pairing = new Pairing(bench, answer, turned, reason);
-      return codes.each(call, answer, pair -> fit(pairing, pair));
+      return codes.each(call, answer, pair -> pairing.fit(pair.get(0), pair.get(1)));
     }
-  }
-
-  private static Status fit(Pairing pairing, List<String> pair) throws BadInput {
-    return pairing.fit(pair.get(0), pair.get(1));
   }
 }

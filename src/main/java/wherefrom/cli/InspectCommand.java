@@ -1,141 +1,148 @@
 package wherefrom.cli;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
-import wherefrom.job.StandingRule;
 import wherefrom.job.inspect.CheckCard;
-import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.ports.Equipment;
+import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.StandingRule;
+import wherefrom.rules.consequence.Consequence;
 
 /** Quick tests: what is left to look at, the cards of a part or feature, an answer. */
-final class InspectCommand implements Command {
+final class InspectCommand {
   private static final Option CHECK =
       Option.maybe("--check", "KEY", "which quick test, such as pushrod-roll");
   private static final Option ANSWER =
       Option.maybe("--answer", "WORD", "pass, suspect, fail or not-looked");
-  private static final Option NOTE = Option.maybe("--note", "TEXT", "what was seen");
   private static final Option DIRTY =
       Option.flag("--before-washing", "only what is to be looked at before it is washed");
 
-  private final Equipment equipment;
+  private InspectCommand() {}
 
-  InspectCommand(Equipment equipment) {
-    this.equipment = equipment;
-  }
-
-  @Override
-  public Usage usage() {
-    return Usage.of(
+  static Command of(Equipment equipment) {
+    return Command.of(
             "inspect",
             "[CODE|FEATURE]",
             "Lists what nobody has looked at; shows a part's quick tests; keeps an answer.",
             Option.JOB,
             CHECK,
             ANSWER,
-            NOTE,
+            Option.maybe("--note", "TEXT", "what was seen"),
             DIRTY)
-        .noting("A FEATURE carries no tag and is named by its key, such as lobe@3EX.");
+        .noting("A FEATURE carries no tag and is named by its key, such as lobe@3EX.")
+        .does(
+            (call, answer) -> {
+              Subjects.Call given = Subjects.split(call.operands());
+              if (!given.rest().isEmpty()) {
+                throw call.wrong("One part or feature at a time.");
+              }
+              try (Bench bench = Bench.open(equipment, call, answer)) {
+                return run(bench, given.subject(), call, answer);
+              }
+            });
   }
 
-  @Override
-  public Status run(Call call, Answer answer) throws BadInput {
-    Subjects.Call given = Subjects.split(call.operands());
-    if (!given.rest().isEmpty()) {
-      throw call.wrong("One part or feature at a time.");
-    }
-    try (Bench bench = Bench.open(equipment, call, answer)) {
-      Inspecting inspecting = new Inspecting(bench.job());
-      if (given.subject().isEmpty()) {
-        return list(bench, inspecting, call.has(DIRTY), answer);
-      }
-      Subject subject = Subjects.get(bench, given.subject().get());
-      Optional<String> check = call.find(CHECK.name());
-      if (check.isEmpty()) {
-        inspecting.cards(subject).forEach(card -> row(card, answer));
-        return Status.RIGHT;
-      }
-      return keep(inspecting, subject, check.get(), call, answer);
-    }
-  }
-
-  private static Status list(Bench bench, Inspecting inspecting, boolean dirty, Answer answer) {
-    for (Inspecting.Unlooked one :
-        dirty ? inspecting.listBeforeWashing() : inspecting.listUnlooked()) {
-      List<String> keys = one.checks().stream().map(Check::key).toList();
-      String code = Subjects.code(bench, one.subject());
-      answer.row(
-          Fields.of("subject", code).and("words", one.words()).and("checks", keys),
-          Answer.cells(code, one.words(), String.join(" ", keys)));
-    }
-    return Status.RIGHT;
-  }
-
-  private static Fields fields(CheckCard card) {
-    Check check = card.check();
-    return Fields.of("check", check.key())
-        .and("title", check.title())
-        .and("answer", word(card.look()))
-        .and("note", card.note())
-        .and("how", check.how())
-        .and("where", check.where())
-        .and("pass", check.pass())
-        .and("suspect", check.suspect())
-        .and("fail", check.fail())
-        .and("source", check.source());
-  }
-
-  private static void row(CheckCard card, Answer answer) {
-    Check check = card.check();
-    answer.row(
-        fields(card),
-        Answer.cells(check.key(), word(card.look()), check.title(), check.how(), card.note()));
-  }
-
-  private static Status keep(
-      Inspecting inspecting, Subject subject, String check, Call call, Answer answer)
+  private static Status run(Bench bench, Optional<String> given, Call call, Answer answer)
       throws BadInput {
-    Look look = look(call);
+    Inspecting inspecting = new Inspecting(bench.job());
+    if (given.isEmpty()) {
+      (call.has(DIRTY) ? inspecting.listBeforeWashing() : inspecting.listUnlooked())
+          .forEach(one -> answer.row(UnlookedRow.of(bench, one)));
+      return Status.RIGHT;
+    }
+    Subject subject = Subjects.get(bench, given.get());
+    Optional<String> check = call.find(CHECK);
+    if (check.isEmpty()) {
+      inspecting.cards(subject).forEach(card -> answer.row(CardRow.of(card)));
+      return Status.RIGHT;
+    }
+    return answer.only(keep(inspecting, subject, check.get(), call));
+  }
+
+  private record UnlookedRow(String subject, String words, List<String> checks) implements Row {
+    static UnlookedRow of(Bench bench, Inspecting.Unlooked one) {
+      List<String> keys = one.checks().stream().map(Check::key).toList();
+      return new UnlookedRow(Subjects.code(bench, one.subject()), one.words(), keys);
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(subject, words, String.join(" ", checks));
+    }
+  }
+
+  private record CardRow(
+      String check,
+      String title,
+      String answer,
+      String note,
+      String how,
+      String where,
+      String pass,
+      String suspect,
+      String fail,
+      String source)
+      implements Row {
+    static CardRow of(CheckCard card) {
+      Check check = card.check();
+      return new CardRow(
+          check.key(),
+          check.title(),
+          Names.of(card.look()),
+          card.note(),
+          check.how(),
+          check.where(),
+          check.pass(),
+          check.suspect(),
+          check.fail(),
+          check.source());
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(check, answer, title, how, note);
+    }
+  }
+
+  private record KeptRow(CardRow card, List<String> follows, Row.Beside look) implements Row {
+    @Override
+    public String text() {
+      List<String> lines = new ArrayList<>(List.of(card.check() + ": " + look.text()));
+      lines.addAll(follows);
+      return String.join("\n", lines);
+    }
+  }
+
+  private static Row keep(Inspecting inspecting, Subject subject, String check, Call call)
+      throws BadInput {
     Inspecting.Answer kept =
-        inspecting.answer(subject, check, look, call.find(NOTE.name()).orElse(""));
+        inspecting.answer(subject, check, look(call), call.text("--note"));
     if (kept instanceof Inspecting.Answer.Refused refused) {
-      String keys =
-          String.join(
-              ", ", inspecting.cards(subject).stream().map(card -> card.check().key()).toList());
-      throw new BadInput(refused.sentence() + " There are: " + keys + ".");
+      List<String> keys =
+          inspecting.cards(subject).stream().map(card -> card.check().key()).toList();
+      throw new BadInput(refused.sentence() + " There are: " + String.join(", ", keys) + ".");
     }
     Inspecting.Answer.Kept done = (Inspecting.Answer.Kept) kept;
     List<String> follows = done.follows().stream().map(InspectCommand::words).toList();
-    answer.alone();
-    answer.row(
-        fields(done.card()).and("follows", follows),
-        done.card().check().key() + ": " + done.card().look().word(),
-        String.join(System.lineSeparator(), follows));
-    return Status.RIGHT;
+    Row.Beside look = new Row.Beside(done.card().look().word());
+    return new KeptRow(CardRow.of(done.card()), follows, look);
   }
 
   private static String words(StandingRule rule) {
-    return rule.consequence().rule()
-        + ": "
-        + rule.consequence().sentence()
-        + " ("
-        + rule.consequence().source()
-        + ")";
+    Consequence one = rule.consequence();
+    return one.rule() + ": " + one.sentence() + " (" + one.source() + ")";
   }
 
   private static Look look(Call call) throws BadInput {
-    String word = call.get(ANSWER.name());
+    String word = call.get(ANSWER);
     return Arrays.stream(Look.values())
-        .filter(look -> word(look).equals(word))
+        .filter(look -> Names.of(look).equals(word))
         .findFirst()
         .orElseThrow(() -> call.wrong("\"" + word + "\" is no answer: " + ANSWER.help() + "."));
-  }
-
-  private static String word(Look look) {
-    return look == Look.NOT_LOOKED ? "not-looked" : look.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,15 +1,26 @@
 package wherefrom.cli;
 
 import java.util.List;
+import wherefrom.inspection.measure.Limit;
+import wherefrom.inspection.measure.Tool;
 import wherefrom.job.ports.Equipment;
+import wherefrom.job.measure.Instruments;
+import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 
 /** The person's tools, and the limits and sizes typed for this engine. */
 final class InstrumentCommands {
   private static final Option NAME = Option.needed("--name", "NAME", "the tool's name");
   private static final Option PLAN = Option.needed("--plan", "KEY", "which readings");
+  private static final Option FORCE =
+      Option.flag("--force", "it is a scale: its figures are forces");
   private static final Option SOURCE =
       Option.needed("--source", "TEXT", "where it stands: manual and page");
+
+  /** What is done to the list of tools or limits. */
+  private interface Deed {
+    Instruments.Answer of(Instruments instruments, Call call) throws BadInput;
+  }
 
   private final Equipment equipment;
 
@@ -20,76 +31,143 @@ final class InstrumentCommands {
   static List<Command> all(Equipment equipment) {
     InstrumentCommands commands = new InstrumentCommands(equipment);
     return List.of(
-        new InstrumentListCommand(equipment, true),
+        commands.tools(),
         commands.add(),
         commands.zero(),
-        new InstrumentListCommand(equipment, false),
+        commands.limits(),
         commands.limit(),
         commands.size());
   }
 
-  private Command command(
-      String name, String summary, InstrumentCommand.Deed deed, Option... options) {
-    return new InstrumentCommand(Usage.of(name, "", summary, options), deed, equipment);
+  private record ToolRow(String name, String step, String error, String repeat, String zero)
+      implements Row {
+    static ToolRow of(Bench bench, Tool tool) {
+      String zero = bench.state().measures().findZero(tool.name()).orElse("not checked");
+      return new ToolRow(
+          tool.name(),
+          tool.resolution().text(),
+          tool.error().text(),
+          tool.repeat().text(),
+          zero);
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(name, step, error, repeat, "zero: " + zero);
+    }
+  }
+
+  private Command tools() {
+    return Command.of("tool list", "", "Lists the tools that you measure with.", Option.JOB)
+        .lists(
+            equipment,
+            (bench, call) ->
+                bench.state().measures().tools().stream().map(tool -> ToolRow.of(bench, tool)));
+  }
+
+  private record LimitRow(
+      String plan, String result, String lower, String upper, String source, Row.Beside words)
+      implements Row {
+    static LimitRow of(Limit limit) {
+      return new LimitRow(
+          limit.plan(),
+          limit.result(),
+          limit.lower().map(Amount::text).orElse(""),
+          limit.upper().map(Amount::text).orElse(""),
+          limit.source(),
+          new Row.Beside(limit.words()));
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(plan, result, words.text(), source);
+    }
+  }
+
+  private Command limits() {
+    return Command.of("limit list", "", "Lists the limits typed for this engine.", Option.JOB)
+        .lists(
+            equipment,
+            (bench, call) -> bench.state().measures().limits().stream().map(LimitRow::of));
+  }
+
+  private Command keeping(Command command, Deed deed) {
+    return command.tells(
+        equipment,
+        (bench, call) -> {
+          Instruments.Answer came = deed.of(new Instruments(bench.job()), call);
+          if (came instanceof Instruments.Answer.Refused refused) {
+            throw new BadInput(refused.sentence());
+          }
+          return new Row.Said(((Instruments.Answer.Kept) came).sentence());
+        });
   }
 
   private Command add() {
-    return command(
-        "tool add",
-        "Lists a tool that you measure with; its figures decide what a reading can tell.",
+    return keeping(
+        Command.of(
+            "tool add",
+            "",
+            "Lists a tool that you measure with; its figures decide what a reading can tell.",
+            Option.JOB,
+            NAME,
+            Option.needed("--step", "SIZE", "the smallest step that it shows, such as 0.0001in"),
+            Option.needed("--error", "SIZE", "by how much it may be off, either way"),
+            Option.needed("--repeat", "SIZE", "by how much its repeats differ, either way"),
+            FORCE),
         (instruments, call) ->
             instruments.list(
-                call.get("--name"),
-                call.has(Option.flag("--force", "")) ? Dimension.FORCE : Dimension.LENGTH,
+                call.get(NAME),
+                call.has(FORCE) ? Dimension.FORCE : Dimension.LENGTH,
                 call.get("--step"),
                 call.get("--error"),
-                call.get("--repeat")),
-        Option.JOB,
-        NAME,
-        Option.needed("--step", "SIZE", "the smallest step that it shows, such as 0.0001in"),
-        Option.needed("--error", "SIZE", "by how much it may be off, either way"),
-        Option.needed("--repeat", "SIZE", "by how much its repeats differ, either way"),
-        Option.flag("--force", "it is a scale: its figures are forces"));
+                call.get("--repeat")));
   }
 
   private Command zero() {
-    return command(
-        "tool zero",
-        "Keeps what a tool shows at zero.",
-        (instruments, call) -> instruments.zero(call.get("--name"), call.get("--shows")),
-        Option.JOB,
-        NAME,
-        Option.needed("--shows", "SIZE", "what it shows; 0 where it is on its mark"));
+    return keeping(
+        Command.of(
+            "tool zero",
+            "",
+            "Keeps what a tool shows at zero.",
+            Option.JOB,
+            NAME,
+            Option.needed("--shows", "SIZE", "what it shows; 0 where it is on its mark")),
+        (instruments, call) -> instruments.zero(call.get(NAME), call.get("--shows")));
   }
 
   private Command limit() {
-    return command(
-        "limit set",
-        "Types a limit of this engine; without lower and upper it is taken away.",
+    return keeping(
+        Command.of(
+            "limit set",
+            "",
+            "Types a limit of this engine; without lower and upper it is taken away.",
+            Option.JOB,
+            PLAN,
+            Option.needed("--result", "KEY", "which result, such as value, taper, clearance"),
+            Option.maybe("--lower", "SIZE", "the least allowed"),
+            Option.maybe("--upper", "SIZE", "the most allowed"),
+            SOURCE),
         (instruments, call) ->
             instruments.limit(
-                call.get("--plan"),
+                call.get(PLAN),
                 call.get("--result"),
-                call.find("--lower").orElse(""),
-                call.find("--upper").orElse(""),
-                call.get("--source")),
-        Option.JOB,
-        PLAN,
-        Option.needed("--result", "KEY", "which result, such as value, taper, clearance"),
-        Option.maybe("--lower", "SIZE", "the least allowed"),
-        Option.maybe("--upper", "SIZE", "the most allowed"),
-        SOURCE);
+                call.text("--lower"),
+                call.text("--upper"),
+                call.get(SOURCE)));
   }
 
   private Command size() {
-    return command(
-        "limit size",
-        "Types the size when new of a journal or bore.",
+    return keeping(
+        Command.of(
+            "limit size",
+            "",
+            "Types the size when new of a journal or bore.",
+            Option.JOB,
+            PLAN,
+            Option.needed("--size", "SIZE", "as printed in this engine's manual"),
+            SOURCE),
         (instruments, call) ->
-            instruments.size(call.get("--plan"), call.get("--size"), call.get("--source")),
-        Option.JOB,
-        PLAN,
-        Option.needed("--size", "SIZE", "as printed in this engine's manual"),
-        SOURCE);
+            instruments.size(call.get(PLAN), call.get("--size"), call.get(SOURCE)));
   }
 }

@@ -5,9 +5,16 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.lang.reflect.RecordComponent;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
-/** Maps, lists, texts, numbers and truth values as JSON (RFC 8259). */
+/**
+ * Rows, records, maps, lists, texts, numbers and truth values as JSON (RFC 8259). A record is an
+ * object: an empty optional is left out of it, and the fields of a {@link Row} in it stand there as
+ * its own.
+ */
 final class Json {
   private Json() {}
 
@@ -21,18 +28,55 @@ final class Json {
     return text.toString();
   }
 
+  /** The fields of a record's object. */
+  static Map<String, Object> fields(Record row) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    for (RecordComponent component : row.getClass().getRecordComponents()) {
+      Object value = value(row, component);
+      if (value instanceof Row inner) {
+        fields.putAll(inner.fields());
+      } else if (!(value instanceof Optional<?> maybe)) {
+        fields.put(component.getName(), value);
+      } else if (maybe.isPresent()) {
+        fields.put(component.getName(), maybe.get());
+      }
+    }
+    return fields;
+  }
+
+  /** An object of names and their values by turns, for what no record can name. */
+  static Map<String, Object> object(Object... namesAndValues) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    for (int at = 0; at < namesAndValues.length; at += 2) {
+      fields.put(String.valueOf(namesAndValues[at]), namesAndValues[at + 1]);
+    }
+    return fields;
+  }
+
+  private static Object value(Record row, RecordComponent component) {
+    try {
+      return component.getAccessor().invoke(row);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   private static void write(JsonGenerator json, Object value) throws IOException {
-    if (value instanceof Map<?, ?> object) {
+    if (value instanceof Row row) {
+      write(json, row.fields());
+    } else if (value instanceof Record row) {
+      write(json, fields(row));
+    } else if (value instanceof Map<?, ?> object) {
       json.writeStartObject();
       for (Map.Entry<?, ?> field : object.entrySet()) {
         json.writeFieldName(String.valueOf(field.getKey()));
         write(json, field.getValue());
       }
       json.writeEndObject();
-    } else if (value instanceof Iterable<?> list) {
+    } else if (value instanceof Iterable<?> list && !(value instanceof java.nio.file.Path)) {
       json.writeStartArray();
       for (Object element : list) {
-        write(json, element instanceof Fields fields ? fields.all() : element);
+        write(json, element);
       }
       json.writeEndArray();
     } else if (value instanceof Boolean truth) {

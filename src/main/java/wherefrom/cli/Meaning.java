@@ -1,6 +1,7 @@
 package wherefrom.cli;
 
 import java.util.Locale;
+import java.util.Map;
 import wherefrom.job.tags.Found;
 import wherefrom.parts.TagCode;
 import wherefrom.rules.CodeVerdict;
@@ -26,12 +27,21 @@ final class Meaning {
         Locale.ROOT, "%s %04d of engine %07d", code.type().word(), code.item(), code.engine());
   }
 
-  /** {@code verdict}, {@code sentence}, {@code wayOut}. */
-  static Fields fields(Verdict verdict) {
-    return Fields.of("verdict", verdict.word())
-        .and("stopped", verdict.stops())
-        .and("sentence", verdict.sentence())
-        .and("wayOut", verdict.wayOut());
+  /** A verdict as a row: its word, then its sentence with the way out. */
+  record Judged(Verdict verdict) implements Row {
+    @Override
+    public String text() {
+      return verdict.word() + "\n" + sentence(verdict);
+    }
+
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "verdict", verdict.word(),
+          "stopped", verdict.stops(),
+          "sentence", verdict.sentence(),
+          "wayOut", verdict.wayOut());
+    }
   }
 
   /** The sentence and the way out. */

@@ -1,21 +1,21 @@
 package wherefrom.cli;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import wherefrom.files.TableFile;
-import wherefrom.job.entry.CostState;
-import wherefrom.job.money.Budget;
-import wherefrom.job.money.CostItem;
-import wherefrom.job.money.CostLine;
+import wherefrom.job.ports.Equipment;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.MoneyCsv;
-import wherefrom.job.ports.Equipment;
+import wherefrom.job.change.Planning;
+import wherefrom.files.TableFile;
+import wherefrom.job.entry.CostState;
 import wherefrom.quantity.Tender;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
 
 /** The budget, cost lines, prices, and tables of them. */
 final class MoneyCommands {
@@ -23,6 +23,7 @@ final class MoneyCommands {
   private static final String STATES = "quoted|committed|paid|avoided";
   private static final Option STATE = Option.needed("--state", STATES, "how far it has gone");
   private static final Option AMOUNT = Option.needed("--amount", "12.50", "the amount");
+  private static final Option LINE = Option.needed("--line", "N", "its number");
 
   private final Equipment equipment;
 
@@ -39,73 +40,19 @@ final class MoneyCommands {
         money.drop(),
         money.budget(),
         money.price(),
-        new MoneyEffect(equipment),
+        money.effect(),
         money.out(),
         money.in());
   }
 
-  private Command command(Usage usage, JobCommand.Deed deed) {
-    return new JobCommand(usage, deed, equipment);
-  }
-
   private Command list() {
-    return command(
-        Usage.of("money list", "", "Lists the cost lines and where the budget is.", Option.JOB),
-        (bench, call, answer) -> {
-          MoneyBook book = new MoneyBook(bench.job());
-          Budget budget = book.budget();
-          List<Object> rows = new ArrayList<>();
-          List<String> lines = new ArrayList<>();
-          for (CostLine line : book.lines()) {
-            rows.add(fields(line).all());
-            lines.add(
-                Answer.cells(
-                    Integer.toString(line.number()),
-                    line.what(),
-                    line.about(),
-                    line.state().words(),
-                    budget.text(line.amount()),
-                    line.note()));
-          }
-          List<CostItem> toBuy = book.toBuy();
-          toBuy.stream()
-              .filter(CostItem::priced)
-              .forEach(item -> lines.add(Answer.cells("-", item.sentence(), "", "to buy")));
-          lines.add(budget.sentence());
-          answer.only(
-              fields(budget).and("lines", rows).and("items", MoneyEffect.rows(toBuy)), lines);
-          return Status.RIGHT;
-        });
-  }
-
-  private static Fields fields(CostLine line) {
-    return Fields.of("line", line.number())
-        .and("what", line.what())
-        .and("about", line.about())
-        .and("state", line.state().name().toLowerCase(Locale.ROOT))
-        .and("amount", line.amount().text())
-        .and("plan", line.plan())
-        .and("note", line.note());
-  }
-
-  static Fields fields(Budget budget) {
-    return Fields.of("budget", budget.limit().text())
-        .and("currency", budget.currency())
-        .and("quoted", budget.quoted().text())
-        .and("committed", budget.committed().text())
-        .and("paid", budget.paid().text())
-        .and("avoided", budget.avoided().text())
-        .and("planned", budget.planned().text())
-        .and("toBuy", budget.toBuy().text())
-        .and("contingency", budget.contingency().text())
-        .and("total", budget.total().text())
-        .and("left", budget.left().text())
-        .and("sentence", budget.sentence());
+    return Command.of(
+            "money list", "", "Lists the cost lines and where the budget is.", Option.JOB)
+        .tells(equipment, (bench, call) -> MoneyRows.Book.of(new MoneyBook(bench.job())));
   }
 
   private Command note() {
-    return command(
-        Usage.of(
+    return Command.of(
             "money note",
             "",
             "Notes a cost line, or notes one again under its number.",
@@ -116,26 +63,26 @@ final class MoneyCommands {
             Option.maybe("--line", "N", "the line to note again"),
             Option.maybe("--about", "KIND", "the kind of part or the subject that it is for"),
             Option.maybe("--plan", "N", "the plan that it belongs to"),
-            Option.maybe("--note", "TEXT", "what else to know")),
-        (bench, call, answer) -> {
-          MoneyBook book = new MoneyBook(bench.job());
-          CostState state = state(call);
-          int line = call.number("--line", 0, 1, MOST);
-          int plan = call.number("--plan", 0, 1, MOST);
-          String what = call.get("--what");
-          String about = call.find("--about").orElse("");
-          String amount = call.get("--amount");
-          String note = call.find("--note").orElse("");
-          return said(
-              book.begin(
-                  Locale.getDefault(),
-                  () -> book.note(line, what, about, state, amount, plan, note)),
-              answer);
-        });
+            Option.maybe("--note", "TEXT", "what else to know"))
+        .tells(equipment, MoneyCommands::note);
+  }
+
+  private static Row note(Bench bench, Call call) throws BadInput {
+    MoneyBook book = new MoneyBook(bench.job());
+    CostState state = state(call);
+    int line = call.number("--line", 0, 1, MOST);
+    int plan = call.number("--plan", 0, 1, MOST);
+    String what = call.get("--what");
+    String about = call.text("--about");
+    String amount = call.get(AMOUNT);
+    String note = call.text("--note");
+    return said(
+        book.begin(
+            Locale.getDefault(), () -> book.note(line, what, about, state, amount, plan, note)));
   }
 
   private static CostState state(Call call) throws BadInput {
-    String word = call.get("--state");
+    String word = call.get(STATE);
     return Arrays.stream(CostState.values())
         .filter(state -> state.name().equalsIgnoreCase(word))
         .findFirst()
@@ -143,136 +90,149 @@ final class MoneyCommands {
   }
 
   private Command move() {
-    return command(
-        Usage.of(
-            "money move",
-            "",
-            "Moves a cost line on, as from quoted to paid.",
-            Option.JOB,
-            Option.needed("--line", "N", "its number"),
-            STATE),
-        (bench, call, answer) ->
-            said(
-                new MoneyBook(bench.job()).move(call.number("--line", 0, 1, MOST), state(call)),
-                answer));
+    return Command.of(
+            "money move", "", "Moves a cost line on, as from quoted to paid.", Option.JOB, LINE,
+            STATE)
+        .tells(
+            equipment,
+            (bench, call) ->
+                said(
+                    new MoneyBook(bench.job())
+                        .move(call.number("--line", 0, 1, MOST), state(call))));
   }
 
   private Command drop() {
-    return command(
-        Usage.of(
-            "money drop",
-            "",
-            "Strikes a cost line out.",
-            Option.JOB,
-            Option.needed("--line", "N", "its number"),
-            Option.REASON),
-        (bench, call, answer) ->
-            said(
-                new MoneyBook(bench.job())
-                    .drop(call.number("--line", 0, 1, MOST), call.get("--reason")),
-                answer));
+    return Command.of(
+            "money drop", "", "Strikes a cost line out.", Option.JOB, LINE, Option.REASON)
+        .tells(
+            equipment,
+            (bench, call) ->
+                said(
+                    new MoneyBook(bench.job())
+                        .drop(call.number("--line", 0, 1, MOST), call.get(Option.REASON))));
   }
 
   private Command budget() {
-    return command(
-        Usage.of(
+    return Command.of(
             "money budget",
             "",
             "Sets what may be spent, and what is laid by for what is found later.",
             Option.JOB,
             AMOUNT,
             Option.maybe("--contingency", "PERCENT", "of all costs, 15 where not given"),
-            Option.maybe("--currency", "EUR", "by ISO 4217; else your country's")),
-        (bench, call, answer) -> {
-          MoneyBook book = new MoneyBook(bench.job());
-          String currency =
-              call.find("--currency").orElseGet(() -> book.tender(Locale.getDefault()).letters());
-          int percent = call.number("--contingency", MoneyBook.CONTINGENCY, 0, 100);
-          return said(book.setBudget(call.get("--amount"), percent, currency), answer);
-        });
+            Option.maybe("--currency", "EUR", "by ISO 4217; else your country's"))
+        .tells(
+            equipment,
+            (bench, call) -> {
+              MoneyBook book = new MoneyBook(bench.job());
+              String usual = book.tender(Locale.getDefault()).letters();
+              int percent = call.number("--contingency", MoneyBook.CONTINGENCY, 0, 100);
+              String currency = call.find("--currency").orElse(usual);
+              return said(book.setBudget(call.get(AMOUNT), percent, currency));
+            });
   }
 
   private Command price() {
-    return command(
-        Usage.of(
+    return Command.of(
             "money price",
             "",
             "Keeps the price of one piece, for plans and decisions; without --what lists them.",
             Option.JOB,
             Option.maybe("--what", "TEXT", "a kind's plural, such as lifters, or a thing to buy"),
-            Option.maybe("--amount", "12.50", "the price of one")),
-        (bench, call, answer) -> {
-          MoneyBook book = new MoneyBook(bench.job());
-          Optional<String> what = call.find("--what");
-          if (what.isPresent()) {
-            String amount = call.get("--amount");
-            return said(
-                book.begin(Locale.getDefault(), () -> book.setPrice(what.get(), amount)), answer);
-          }
-          Tender tender = book.tender(Locale.getDefault());
-          book.prices()
-              .forEach(
-                  (name, price) ->
-                      answer.row(
-                          Fields.of("what", name).and("amount", price.text()),
-                          Answer.cells(name, tender.text(price))));
-          return Status.RIGHT;
-        });
+            Option.maybe("--amount", "12.50", "the price of one"))
+        .onJob(equipment, MoneyCommands::price);
   }
 
-  private static Status said(MoneyBook.Answer came, Answer answer) throws BadInput {
-    if (came instanceof MoneyBook.Answer.Refused refused) {
-      throw new BadInput(refused.sentence());
+  private static Status price(Bench bench, Call call, Answer answer) throws BadInput {
+    MoneyBook book = new MoneyBook(bench.job());
+    Optional<String> what = call.find("--what");
+    if (what.isPresent()) {
+      String amount = call.get(AMOUNT);
+      return answer.only(
+          said(book.begin(Locale.getDefault(), () -> book.setPrice(what.get(), amount))));
     }
-    Budget budget = ((MoneyBook.Answer.Kept) came).budget();
-    answer.only(fields(budget), budget.sentence());
+    Tender tender = book.tender(Locale.getDefault());
+    book.prices()
+        .forEach((name, price) -> answer.row(new MoneyRows.Price(name, price, tender)));
     return Status.RIGHT;
   }
 
+  private static Row said(MoneyBook.Answer came) throws BadInput {
+    if (came instanceof MoneyBook.Answer.Refused refused) {
+      throw new BadInput(refused.sentence());
+    }
+    return MoneyRows.Standing.of(((MoneyBook.Answer.Kept) came).budget());
+  }
+
+  private Command effect() {
+    List<ChangeKind> kinds =
+        Arrays.stream(ChangeKind.values())
+            .filter(kind -> kind.origin() == ChangeKind.Origin.WORK)
+            .toList();
+    return Command.of(
+            "money effect",
+            "",
+            "Tells what a change would cost with all that it asks for; nothing is recorded.",
+            Option.JOB,
+            Option.needed("--change", "CHANGE", "one of those below"),
+            Option.maybe("--where", "BANK|SPOT", "where, if not on the whole engine"))
+        .noting("Changes: " + Names.all(kinds) + ".")
+        .tells(equipment, MoneyCommands::effect);
+  }
+
+  private static Row effect(Bench bench, Call call) throws BadInput {
+    String wanted = call.get("--change");
+    ChangeKind kind =
+        Arrays.stream(ChangeKind.values())
+            .filter(each -> Names.of(each).equals(wanted))
+            .findFirst()
+            .orElseThrow(() -> new BadInput("There is no change \"" + wanted + "\": see --help."));
+    Change change = Change.at(kind, call.text("--where"));
+    Optional<String> fault = new Planning(bench.job()).findWrong(change);
+    if (fault.isPresent()) {
+      throw new BadInput(fault.get());
+    }
+    return MoneyRows.Effect.of(new MoneyBook(bench.job()).effect(change));
+  }
+
   private Command out() {
-    return command(
-        Usage.of(
+    return Command.of(
             "money out",
             "",
             "Writes the cost lines as comma-separated values.",
             Option.JOB,
             Option.needed("--out", "F.csv", "where to write; - for standard output"),
-            Outlet.REPLACE),
-        (bench, call, answer) -> {
-          Outlet outlet = Outlet.get(call, "--out", answer);
-          byte[] table = new MoneyCsv(bench.job()).write().getBytes(StandardCharsets.UTF_8);
-          outlet.write(out -> out.write(table));
-          int lines = new MoneyBook(bench.job()).lines().size();
-          answer.only(
-              Fields.of("file", outlet.name()).and("lines", lines),
-              outlet.name() + ": lines " + lines);
-          return Status.RIGHT;
-        });
+            Outlet.REPLACE)
+        .onJob(
+            equipment,
+            (bench, call, answer) -> {
+              Outlet outlet = Outlet.get(call, "--out", answer);
+              byte[] table = new MoneyCsv(bench.job()).write().getBytes(StandardCharsets.UTF_8);
+              outlet.write(out -> out.write(table));
+              int lines = new MoneyBook(bench.job()).lines().size();
+              return answer.only(new MoneyRows.Table(outlet.name(), lines));
+            });
   }
 
   private Command in() {
-    return command(
-        Usage.of(
-                "money in",
-                "F.csv",
-                "Adds the cost lines of a table; one wrong row is named, and nothing is added.",
-                Option.JOB)
-            .noting("First row: what,about,state,amount,note,currency."),
-        (bench, call, answer) -> {
-          if (call.operands().size() != 1) {
-            throw call.wrong("Give one file.");
-          }
-          Path file = call.path("F.csv", call.operands().get(0));
-          MoneyBook book = new MoneyBook(bench.job());
-          int before = book.lines().size();
-          Optional<String> fault = new MoneyCsv(bench.job()).read(TableFile.read(file));
-          if (fault.isPresent()) {
-            throw new BadInput(file + ": " + fault.get());
-          }
-          answer.only(
-              fields(book.budget()).and("added", book.lines().size() - before),
-              "Lines added: " + (book.lines().size() - before) + ". " + book.budget().sentence());
-          return Status.RIGHT;
-        });
+    return Command.of(
+            "money in",
+            "F.csv",
+            "Adds the cost lines of a table; one wrong row is named, and nothing is added.",
+            Option.JOB)
+        .noting("First row: what,about,state,amount,note,currency.")
+        .tells(equipment, MoneyCommands::in);
+  }
+
+  private static Row in(Bench bench, Call call) throws BadInput, IOException {
+    Path file = call.path("F.csv", call.operand("Give one file."));
+    MoneyBook book = new MoneyBook(bench.job());
+    int before = book.lines().size();
+    Optional<String> fault = new MoneyCsv(bench.job()).read(TableFile.read(file));
+    if (fault.isPresent()) {
+      throw new BadInput(file + ": " + fault.get());
+    }
+    MoneyRows.Standing now = MoneyRows.Standing.of(book.budget());
+    return new MoneyRows.Added(now, book.lines().size() - before);
   }
 }

@@ -1,5 +1,8 @@
 package wherefrom.cli;
 
+import picocli.CommandLine.IParameterPreprocessor;
+import picocli.CommandLine.Model.OptionSpec;
+
 /**
  * An option of a command.
  *
@@ -37,9 +40,22 @@ record Option(String name, String value, String help, boolean required, boolean 
     return value.isEmpty();
   }
 
-  /** As it stands in a usage line. */
-  String usage() {
-    String whole = isFlag() ? name : name + " " + value + (many ? "…" : "");
-    return required ? whole : "[" + whole + "]";
+  /** As it is asked for: {@code --job DIR}. */
+  String label() {
+    return name + " " + value + (many ? "…" : "");
+  }
+
+  OptionSpec spec(IParameterPreprocessor taker) {
+    boolean isHelp = name.equals("--help");
+    return OptionSpec.builder(isHelp ? new String[] {"-h", name} : new String[] {name})
+        .type(isFlag() ? boolean.class : String.class)
+        .arity(isFlag() ? "0" : "1")
+        .paramLabel(value + (many ? "…" : ""))
+        .hideParamSyntax(true)
+        .description(Command.escaped(help))
+        .required(required)
+        .usageHelp(isHelp)
+        .preprocessor(taker)
+        .build();
   }
 }

@@ -3,9 +3,9 @@ package wherefrom.cli;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.job.Unmated;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.tags.Found;
+import wherefrom.job.Unmated;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
@@ -92,19 +92,21 @@ final class Pairing {
             .map(Place::words)
             .sorted()
             .toList();
-    answer.row(
-        Fields.of("verdict", "fitted on purpose")
-            .and("stopped", false)
-            .and("against", against.word())
-            .and("sentence", sentence)
-            .and("noLongerMated", mates),
-        "fitted on purpose",
-        sentence);
+    answer.row(new OnPurpose("fitted on purpose", false, against.word(), sentence, mates));
     return Status.RIGHT;
   }
 
+  private record OnPurpose(
+      String verdict, boolean stopped, String against, String sentence, List<String> noLongerMated)
+      implements Row {
+    @Override
+    public String text() {
+      return verdict + "\n" + sentence;
+    }
+  }
+
   private Status say(Verdict verdict) {
-    answer.row(Meaning.fields(verdict), verdict.word(), Meaning.sentence(verdict));
+    answer.row(new Meaning.Judged(verdict));
     return Status.stoppedIf(verdict.stops());
   }
 }

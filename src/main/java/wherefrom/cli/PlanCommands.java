@@ -2,21 +2,17 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Look;
-import wherefrom.job.LoggedEntry;
-import wherefrom.job.StandingRule;
-import wherefrom.job.change.Plan;
-import wherefrom.job.change.Planning;
-import wherefrom.job.entry.ChangeMade;
-import wherefrom.job.money.MoneyBook;
-import wherefrom.job.money.PlanCost;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.tags.Found;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.change.Plan;
+import wherefrom.job.change.Planning;
+import wherefrom.job.StandingRule;
+import wherefrom.job.entry.ChangeMade;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
-import wherefrom.rules.consequence.Consequence;
 
 /** Changes: shown, planned, made, dropped; the checks that follow, and their answers. */
 final class PlanCommands {
@@ -27,272 +23,186 @@ final class PlanCommands {
   private static final Option ALL = Option.flag("--all", "what is passed or forbidden, too");
   private static final String KINDS = "Kinds: " + Names.all(List.of(ChangeKind.values())) + ".";
 
-  private PlanCommands() {}
+  private final Equipment equipment;
 
-  static List<Command> all(Equipment equipment) {
-    return List.of(
-        new JobCommand(
-            Usage.of(
-                    "plan change",
-                    "KIND",
-                    "Shows what follows from a change and plans it; nothing binds yet.",
-                    Option.JOB,
-                    WHERE,
-                    SIZE,
-                    ONLY_SHOW)
-                .noting(
-                    KINDS,
-                    "A line a consequence: effect and parts, rule, sentence, source. The last line is its"
-                        + " money, at the prices typed."),
-            PlanCommands::change,
-            equipment),
-        new JobCommand(
-            Usage.of(
-                "plan list",
-                "",
-                "Lists plans, what was made or found, and what each costs.",
-                Option.JOB),
-            PlanCommands::list,
-            equipment),
-        new JobCommand(
-            Usage.of(
-                    "plan made",
-                    "NUMBER|KIND",
-                    "Records that a plan was carried out, a change made, or something found.",
-                    Option.JOB,
-                    WHERE,
-                    SIZE)
-                .noting(KINDS),
-            PlanCommands::made,
-            equipment),
-        new JobCommand(
-            Usage.of(
-                "plan drop",
-                "NUMBER",
-                "Drops a plan again.",
-                Option.JOB,
-                Option.maybe("--reason", "TEXT", "why")),
-            PlanCommands::drop,
-            equipment),
-        new JobCommand(
-            Usage.of(
-                    "plan checks",
-                    "[CODE]",
-                    "Lists the checks that are open, or what stands for one part.",
-                    Option.JOB,
-                    ALL)
-                .noting("A line a check: its name, how it stands, what to do, rule, source."),
-            PlanCommands::checks,
-            equipment),
-        new JobCommand(
-            Usage.of(
-                "plan answer",
-                "CHECK",
-                "Answers a check by its name.",
-                Option.JOB,
-                Option.needed("--look", "LOOK", "pass, suspect or fail"),
-                Option.maybe("--note", "TEXT", "what was seen")),
-            PlanCommands::answer,
-            equipment));
+  private PlanCommands(Equipment equipment) {
+    this.equipment = equipment;
   }
 
-  private static String one(Call call, String what) throws BadInput {
-    if (call.operands().size() != 1) {
-      throw call.wrong("Give one " + what + ".");
-    }
-    return call.operands().get(0);
+  static List<Command> all(Equipment equipment) {
+    PlanCommands plans = new PlanCommands(equipment);
+    return List.of(
+        plans.change(),
+        plans.list(),
+        plans.made(),
+        plans.drop(),
+        plans.checks(),
+        plans.answer(),
+        PlanNumbersCommand.of(equipment));
   }
 
   private static Change change(Call call, String kind) throws BadInput {
     ChangeKind found = Names.find(ChangeKind.class, "kind of change", kind);
-    return new Change(found, call.find("--where").orElse(""), call.find("--size").orElse(""));
+    return new Change(found, call.text("--where"), call.text("--size"));
   }
 
-  private static Status change(Bench bench, Call call, Answer answer) throws BadInput {
-    Change change = change(call, one(call, "kind of change"));
+  private static void require(Planning.Answer given) throws BadInput {
+    if (given instanceof Planning.Answer.Refused refused) {
+      throw new BadInput(refused.sentence());
+    }
+  }
+
+  private Command change() {
+    return Command.of(
+            "plan change",
+            "KIND",
+            "Shows what follows from a change and plans it; nothing binds yet.",
+            Option.JOB,
+            WHERE,
+            SIZE,
+            ONLY_SHOW)
+        .noting(
+            KINDS,
+            "A line a consequence: effect and parts, rule, sentence, source. The last line is its"
+                + " money, at the prices typed.")
+        .tells(equipment, PlanCommands::change);
+  }
+
+  private static Row change(Bench bench, Call call) throws BadInput {
+    Change change = change(call, call.operand("Give one kind of change."));
     Planning planning = new Planning(bench.job());
     Optional<String> fault = planning.findWrong(change);
     if (fault.isPresent()) {
       throw new BadInput(fault.get());
     }
-    Optional<String> against = planning.findContradiction(change);
+    String against = planning.findContradiction(change).orElse("");
     if (call.has(ONLY_SHOW)) {
-      show(answer, "Only shown", 0, change, planning.preview(change), against, cost(bench, change));
-      return Status.RIGHT;
+      return PlanRows.Whole.of("Only shown", 0, change, against, planning.preview(change), bench);
     }
     Planning.Answer planned = planning.plan(change);
-    if (planned instanceof Planning.Answer.Planned done) {
-      Plan plan = done.plan();
-      show(
-          answer,
-          "Plan " + plan.number(),
-          plan.number(),
-          change,
-          plan.consequences(),
-          against,
-          cost(bench, change));
-    }
-    return Status.RIGHT;
+    require(planned);
+    Plan plan = ((Planning.Answer.Planned) planned).plan();
+    return PlanRows.Whole.of(
+        "Plan " + plan.number(), plan.number(), change, against, plan.consequences(), bench);
   }
 
-  private static void show(
-      Answer answer,
-      String head,
-      int plan,
-      Change change,
-      List<Consequence> consequences,
-      Optional<String> against,
-      PlanCost cost) {
-    List<String> lines = new ArrayList<>(List.of(head + ": " + change.words()));
-    against.ifPresent(lines::add);
-    List<Map<String, Object>> rows = new ArrayList<>();
-    for (Consequence one : consequences) {
-      lines.add(Answer.cells(one.headline(), one.rule(), one.sentence(), one.source()));
-      rows.add(fields(one).all());
-    }
-    lines.add(Answer.cells("money", cost.sentence()));
-    answer.only(
-        Fields.of("plan", plan)
-            .and("change", change.words())
-            .and("contradiction", against.orElse(""))
-            .and("consequences", rows)
-            .and("items", MoneyEffect.rows(cost.lines()))
-            .and("perhaps", MoneyEffect.rows(cost.perhaps()))
-            .and("sum", cost.sum().text()),
-        lines);
+  private Command list() {
+    return Command.of(
+            "plan list",
+            "",
+            "Lists plans, what was made or found, and what each costs.",
+            Option.JOB)
+        .lists(equipment, (bench, call) -> rows(bench).stream());
   }
 
-  private static PlanCost cost(Bench bench, Change change) {
-    return new MoneyBook(bench.job()).effect(change);
-  }
-
-  private static Fields fields(Consequence one) {
-    return Fields.of("rule", one.rule())
-        .and("key", one.key())
-        .and("severity", one.severity().word())
-        .and("effect", one.effect().words())
-        .and("subject", one.subject())
-        .and("pieces", one.pieces())
-        .and("places", one.places().stream().map(place -> place.words()).toList())
-        .and("sentence", one.sentence())
-        .and("because", one.reasons())
-        .and("source", one.source());
-  }
-
-  private static Status list(Bench bench, Call call, Answer answer) {
+  private static List<PlanRows.Listed> rows(Bench bench) {
+    List<PlanRows.Listed> rows = new ArrayList<>();
     for (Plan plan : new Planning(bench.job()).plans()) {
-      row(bench, answer, plan.number(), "planned", plan.change());
+      rows.add(PlanRows.Listed.of(bench, plan.number(), "planned", plan.change()));
     }
-    for (LoggedEntry logged : bench.job().state().standing()) {
+    for (LoggedEntry logged : bench.state().standing()) {
       if (logged.entry() instanceof ChangeMade made) {
         Change change = new Change(made.change(), made.where(), made.detail());
-        row(bench, answer, made.plan(), "made", change);
+        rows.add(PlanRows.Listed.of(bench, made.plan(), "made", change));
       }
     }
     for (Change change : new Planning(bench.job()).fromShop()) {
-      row(bench, answer, 0, "made", change);
+      rows.add(PlanRows.Listed.of(bench, 0, "made", change));
     }
-    return Status.RIGHT;
+    return rows;
   }
 
-  private static void row(Bench bench, Answer answer, int plan, String state, Change change) {
-    MoneyBook book = new MoneyBook(bench.job());
-    PlanCost cost = book.effect(change);
-    long unpriced = cost.lines().stream().filter(item -> !item.priced()).count();
-    answer.row(
-        Fields.of("plan", plan)
-            .and("state", state)
-            .and("change", change.words())
-            .and("sum", cost.sum().text())
-            .and("unpriced", unpriced),
-        Answer.cells(
-            plan == 0 ? "-" : Integer.toString(plan),
-            state,
-            change.words(),
-            book.budget().text(cost.sum())
-                + (unpriced == 0 ? "" : ", " + unpriced + " without a price")));
+  private Command made() {
+    return Command.of(
+            "plan made",
+            "NUMBER|KIND",
+            "Records that a plan was carried out, a change made, or something found.",
+            Option.JOB,
+            WHERE,
+            SIZE)
+        .noting(KINDS)
+        .tells(equipment, PlanCommands::made);
   }
 
-  private static Status made(Bench bench, Call call, Answer answer) throws BadInput {
-    String what = one(call, "plan's number or kind of change");
+  private static Row made(Bench bench, Call call) throws BadInput {
+    String what = call.operand("Give one plan's number or kind of change.");
     Planning planning = new Planning(bench.job());
     Planning.Answer made =
         what.matches("\\d{1,6}")
             ? planning.carryOut(Integer.parseInt(what))
             : planning.make(change(call, what));
-    if (made instanceof Planning.Answer.Made done) {
-      show(
-          answer,
-          "Made",
-          0,
-          done.change(),
-          done.consequences(),
-          Optional.empty(),
-          cost(bench, done.change()));
-    }
-    return refused(made);
+    require(made);
+    Planning.Answer.Made done = (Planning.Answer.Made) made;
+    return PlanRows.Whole.of("Made", 0, done.change(), "", done.consequences(), bench);
   }
 
-  private static Status drop(Bench bench, Call call, Answer answer) throws BadInput {
-    String number = one(call, "plan's number");
+  private Command drop() {
+    return Command.of(
+            "plan drop",
+            "NUMBER",
+            "Drops a plan again.",
+            Option.JOB,
+            Option.maybe("--reason", "TEXT", "why"))
+        .tells(equipment, PlanCommands::drop);
+  }
+
+  private static Row drop(Bench bench, Call call) throws BadInput {
+    String number = call.operand("Give one plan's number.");
     if (!number.matches("\\d{1,6}")) {
       throw call.wrong("\"" + number + "\" is no plan's number.");
     }
     Planning.Answer dropped =
-        new Planning(bench.job()).drop(Integer.parseInt(number), call.find("--reason").orElse(""));
-    if (dropped instanceof Planning.Answer.Dropped done) {
-      answer.only(Fields.of("dropped", done.plan()), "Plan " + done.plan() + " is dropped.");
-    }
-    return refused(dropped);
+        new Planning(bench.job()).drop(Integer.parseInt(number), call.text("--reason"));
+    require(dropped);
+    return new PlanRows.Dropped(((Planning.Answer.Dropped) dropped).plan());
   }
 
-  private static Status refused(Planning.Answer given) throws BadInput {
-    if (given instanceof Planning.Answer.Refused refused) {
-      throw new BadInput(refused.sentence());
-    }
-    return Status.RIGHT;
+  private Command checks() {
+    return Command.of(
+            "plan checks",
+            "[CODE]",
+            "Lists the checks that are open, or what stands for one part.",
+            Option.JOB,
+            ALL)
+        .noting("A line a check: its name, how it stands, what to do, rule, source.")
+        .lists(
+            equipment,
+            (bench, call) -> standing(bench, call).stream().map(PlanRows.Check::of));
   }
 
-  private static Status checks(Bench bench, Call call, Answer answer) throws BadInput {
+  private static List<StandingRule> standing(Bench bench, Call call) throws BadInput {
     Planning planning = new Planning(bench.job());
-    List<StandingRule> rules = call.has(ALL) ? planning.standing() : planning.openChecks();
-    if (!call.operands().isEmpty()) {
-      Found found = bench.find(String.join("", call.operands()));
-      if (!(found instanceof Found.APart part)) {
-        throw new BadInput("Give a part's code: " + Meaning.sentence(found));
-      }
-      rules = bench.job().state().rules().listFor(part.part().part());
+    if (call.operands().isEmpty()) {
+      return call.has(ALL) ? planning.standing() : planning.openChecks();
     }
-    rules.forEach(rule -> row(answer, rule));
-    return Status.RIGHT;
+    Found found = bench.find(String.join("", call.operands()));
+    if (found instanceof Found.APart part) {
+      return bench.state().rules().listFor(part.part().part());
+    }
+    throw new BadInput("Give a part's code: " + Meaning.sentence(found));
   }
 
-  private static void row(Answer answer, StandingRule rule) {
-    Consequence one = rule.consequence();
-    String state =
-        !one.effect().isCheck()
-            ? one.effect().words()
-            : rule.answer().map(given -> given.look().word()).orElse("open");
-    answer.row(
-        fields(one).and("state", state),
-        Answer.cells(one.key(), state, one.sentence(), one.rule(), one.source()));
+  private Command answer() {
+    return Command.of(
+            "plan answer",
+            "CHECK",
+            "Answers a check by its name.",
+            Option.JOB,
+            Option.needed("--look", "LOOK", "pass, suspect or fail"),
+            Option.maybe("--note", "TEXT", "what was seen"))
+        .tells(equipment, PlanCommands::answer);
   }
 
-  private static Status answer(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Row answer(Bench bench, Call call) throws BadInput {
     Look look = Names.find(Look.class, "answer", call.get("--look"));
-    Planning.Answer given =
-        new Planning(bench.job()).answer(one(call, "check"), look, call.find("--note").orElse(""));
-    if (given instanceof Planning.Answer.Answered done) {
-      String sentence =
-          look == Look.PASS
-              ? "The check is passed."
-              : "The check is not passed: it stays open and holds what waits for it.";
-      answer.only(
-          Fields.of("check", done.answer().check())
-              .and("look", look.word())
-              .and("sentence", sentence),
-          sentence);
-    }
-    return refused(given);
+    String check = call.operand("Give one check.");
+    Planning.Answer given = new Planning(bench.job()).answer(check, look, call.text("--note"));
+    require(given);
+    return new PlanRows.Answered(
+        ((Planning.Answer.Answered) given).answer().check(),
+        look.word(),
+        look == Look.PASS
+            ? "The check is passed."
+            : "The check is not passed: it stays open and holds what waits for it.");
   }
 }

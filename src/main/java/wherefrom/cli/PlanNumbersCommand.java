@@ -2,13 +2,14 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import wherefrom.job.OpenJob;
 import wherefrom.job.money.CostItem;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlanEffects;
 import wherefrom.job.numbers.PlanFollowing;
-import wherefrom.job.ports.Equipment;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.plan.Margin;
 import wherefrom.workings.plan.Plan;
@@ -18,7 +19,7 @@ import wherefrom.workings.plan.PlanWorking;
 import wherefrom.workings.plan.WhatIf;
 
 /** The plan in figures: how things are now, and up to three what-ifs. */
-final class PlanNumbersCommand implements Command {
+final class PlanNumbersCommand {
   private static final Option NOW =
       Option.several("--now", "KEY=VALUE", "how things are now; commas part them");
   private static final Option WHAT_IF =
@@ -27,15 +28,10 @@ final class PlanNumbersCommand implements Command {
   private static final Option JOB =
       Option.maybe("--job", "DIR", "the job whose kept plan is shown, and whose prices count");
 
-  private final Equipment equipment;
+  private PlanNumbersCommand() {}
 
-  PlanNumbersCommand(Equipment equipment) {
-    this.equipment = equipment;
-  }
-
-  @Override
-  public Usage usage() {
-    return Usage.of(
+  static Command of(Equipment equipment) {
+    return Command.of(
             "plan numbers",
             "",
             "Works ratio, cuts, intake, pushrods, lift and piston to valve side by side.",
@@ -47,11 +43,11 @@ final class PlanNumbersCommand implements Command {
                 + " target=10,deck-cut=0.010in",
             "Without --now the plan that the job keeps is shown. Values are typed as for"
                 + " \"workings\"; \"workings\" names their keys. A comma before a key parts two"
-                + " figures; any other is a decimal mark.");
+                + " figures; any other is a decimal mark.")
+        .does((call, answer) -> run(equipment, call, answer));
   }
 
-  @Override
-  public Status run(Call call, Answer answer) throws BadInput {
+  private static Status run(Equipment equipment, Call call, Answer answer) throws BadInput {
     if (!call.has(JOB)) {
       return show(typed(call), Optional.empty(), answer);
     }
@@ -87,41 +83,55 @@ final class PlanNumbersCommand implements Command {
     }
     for (PlanAnswer each : answers) {
       PlanColumn column = (PlanColumn) each;
-      Optional<PlanEffects> effects = job.map(open -> PlanFollowing.of(open, column));
-      answer.row(fields(column, effects), lines(column, effects).toArray(String[]::new));
+      answer.row(ColumnRow.of(column, job.map(open -> PlanFollowing.of(open, column))));
     }
     return Status.RIGHT;
   }
 
-  private static Fields fields(PlanColumn column, Optional<PlanEffects> effects) {
-    Fields fields =
-        ResultFields.of(column.result())
-            .and("column", column.name())
-            .and("margins", column.margins().stream().map(PlanNumbersCommand::margin).toList())
-            .and("consequences", column.consequences().stream().map(c -> c.key()).toList());
-    effects.ifPresent(
-        known ->
-            fields
-                .and("follows", known.lines().stream().map(CostItem::sentence).toList())
-                .and("checks", known.checks())
-                .and("cost", known.cost().sum().text()));
-    return fields;
-  }
-
-  private static Fields margin(Margin margin) {
-    return Fields.of("key", margin.result().key())
-        .and("standing", word(margin))
-        .and("usualLeast", margin.least().words())
-        .and("source", margin.least().source().text());
+  private record MarginRow(String key, String standing, String usualLeast, String source) {
+    static MarginRow of(Margin margin) {
+      return new MarginRow(
+          margin.result().key(),
+          word(margin),
+          margin.least().words(),
+          margin.least().source().text());
+    }
   }
 
   private static String word(Margin margin) {
-    return margin.standing().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    return margin.standing().name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  private static List<String> lines(PlanColumn column, Optional<PlanEffects> effects) {
-    List<String> lines = new ArrayList<>(List.of("== " + column.name()));
-    lines.addAll(ResultFields.lines(column.result()));
+  private record ColumnRow(
+      WorkedRow worked,
+      String column,
+      List<MarginRow> margins,
+      List<String> consequences,
+      Optional<List<String>> follows,
+      Optional<List<String>> checks,
+      Optional<String> cost,
+      Row.Beside told)
+      implements Row {
+    static ColumnRow of(PlanColumn column, Optional<PlanEffects> effects) {
+      return new ColumnRow(
+          WorkedRow.of(column.result()),
+          column.name(),
+          column.margins().stream().map(MarginRow::of).toList(),
+          column.consequences().stream().map(each -> each.key()).toList(),
+          effects.map(known -> known.lines().stream().map(CostItem::sentence).toList()),
+          effects.map(PlanEffects::checks),
+          effects.map(known -> known.cost().sum().text()),
+          new Row.Beside(String.join("\n", following(column, effects))));
+    }
+
+    @Override
+    public String text() {
+      return String.join("\n", "== " + column, worked.text(), told.text());
+    }
+  }
+
+  private static List<String> following(PlanColumn column, Optional<PlanEffects> effects) {
+    List<String> lines = new ArrayList<>();
     column.margins().forEach(m -> lines.add(Answer.cells("margin", word(m), m.sentence())));
     column.consequences().forEach(c -> lines.add(Answer.cells("follows", c.words())));
     effects.ifPresent(

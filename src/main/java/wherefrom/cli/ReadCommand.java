@@ -10,24 +10,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import wherefrom.job.image.GreyImage;
 import wherefrom.job.ports.Equipment;
+import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.Unread;
 import wherefrom.parts.TagCode;
 
 /** Reads the tags on picture files. */
-final class ReadCommand implements Command {
+final class ReadCommand {
   private final Equipment equipment;
 
-  ReadCommand(Equipment equipment) {
+  private ReadCommand(Equipment equipment) {
     this.equipment = equipment;
   }
 
-  @Override
-  public Usage usage() {
-    return Usage.of(
+  static Command of(Equipment equipment) {
+    return Command.of(
             "read",
             "FILE|FOLDER…",
             "Reads the tags on PNG and JPEG pictures.",
@@ -37,11 +36,11 @@ final class ReadCommand implements Command {
             "A line a code: file, what it says, meaning. What cannot be read is said on standard"
                 + " error.",
             "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture, or one"
-                + " that the call names could not be read; the others are read all the same.");
+                + " that the call names could not be read; the others are read all the same.")
+        .does(new ReadCommand(equipment)::run);
   }
 
-  @Override
-  public Status run(Call call, Answer answer) throws BadInput, IOException {
+  private Status run(Call call, Answer answer) throws BadInput, IOException {
     List<Path> files = files(call);
     if (call.find("--job").isEmpty()) {
       return read(files, List.of(), Optional.empty(), call, answer);
@@ -129,12 +128,15 @@ final class ReadCommand implements Command {
     String text = sighting.text();
     boolean foreign = TagCode.find(text).isEmpty();
     String meaning = foreign ? "foreign: not one of ours" : meaning(text, bench);
-    answer.row(
-        Fields.of("file", file.toString())
-            .and("code", text)
-            .and("meaning", meaning)
-            .and("foreign", foreign),
-        Answer.cells(file.toString(), text, meaning));
+    answer.row(new ReadRow(file.toString(), text, meaning, foreign));
+  }
+
+  private record ReadRow(String file, String code, String meaning, boolean foreign)
+      implements Row {
+    @Override
+    public String text() {
+      return Answer.cells(file, code, meaning);
+    }
   }
 
   private static String meaning(String text, Optional<Bench> bench) {

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import wherefrom.inspection.match.Match;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.shop.Retagging;
@@ -19,39 +18,23 @@ final class RetagCommands {
   private static final Option BY =
       Option.needed("--by", "PLAN=TOOL[,PLAN=TOOL]…", "the readings taken now and the tool");
 
-  private final Equipment equipment;
-
-  private RetagCommands(Equipment equipment) {
-    this.equipment = equipment;
-  }
+  private RetagCommands() {}
 
   static List<Command> all(Equipment equipment) {
-    RetagCommands retag = new RetagCommands(equipment);
-    return List.of(retag.propose(), retag.accept());
-  }
-
-  private Command propose() {
-    return new JobCommand(
-        Usage.of(
+    return List.of(
+        Command.of(
                 "retag propose",
                 READINGS,
                 "Tells which part each untagged one may be; nothing is recorded.",
                 Option.JOB,
                 KIND,
                 BY)
-            .noting("A size for each plan of --by, in the same order, with a colon between them."),
-        (bench, call, answer) -> {
-          for (Match match : matches(bench, call)) {
-            answer.row(fields(bench, match), cells(bench, match));
-          }
-          return Status.RIGHT;
-        },
-        equipment);
-  }
-
-  private Command accept() {
-    return new JobCommand(
-        Usage.of(
+            .noting("A size for each plan of --by, in the same order, with a colon between them.")
+            .lists(
+                equipment,
+                (bench, call) ->
+                    matches(bench, call).stream().map(match -> MatchRow.of(bench, match))),
+        Command.of(
                 "retag accept",
                 READINGS,
                 "You agree that an untagged part is the one proposed: it is back, and gets a new"
@@ -61,35 +44,44 @@ final class RetagCommands {
                 BY,
                 Option.needed("--mark", "MARK", "the untagged part that you agree on"),
                 Option.maybe("--as", "ITEM", "the part that you say it is; else the one proposed"))
-            .noting("Without --as only what is certain or likely can be agreed on."),
-        RetagCommands::accept,
-        equipment);
+            .noting("Without --as only what is certain or likely can be agreed on.")
+            .tells(equipment, RetagCommands::accept));
   }
 
-  private static Status accept(Bench bench, Call call, Answer answer) throws BadInput {
-    String mark = call.get("--mark");
-    Match match =
-        matches(bench, call).stream()
-            .filter(one -> one.found().equals(mark))
-            .findFirst()
-            .orElseThrow(() -> call.wrong("--mark: there is no reading for " + mark + "."));
-    boolean told =
-        match.certainty() == Match.Certainty.CERTAIN || match.certainty() == Match.Certainty.LIKELY;
+  private record Accepted(String mark, int item, String part, String code) implements Row {
+    @Override
+    public String text() {
+      return Answer.cells(mark, code, part);
+    }
+  }
+
+  private static Row accept(Bench bench, Call call) throws BadInput {
+    Match match = match(bench, call);
     int item = call.number("--as", 0, 1, 9999);
-    if (item == 0 && !told) {
-      throw new BadInput(cells(bench, match).replace('\t', ' ') + ": say with --as which it is.");
+    if (item == 0 && !isTold(match)) {
+      String told = MatchRow.of(bench, match).text().replace('\t', ' ');
+      throw new BadInput(told + ": say with --as which it is.");
     }
     int chosen = item == 0 ? Integer.parseInt(match.best()) : item;
     Retagging.Answer came = new Retagging(bench.job()).accept(match, chosen);
     if (came instanceof Retagging.Answer.Refused refused) {
       throw new BadInput(refused.sentence());
     }
-    Part part = bench.job().state().getPart(chosen).part();
-    String digits = bench.book().of(part).digits();
-    answer.only(
-        Fields.of("mark", mark).and("item", chosen).and("part", part.words()).and("code", digits),
-        Answer.cells(mark, digits, part.words()));
-    return Status.RIGHT;
+    Part part = bench.state().getPart(chosen).part();
+    return new Accepted(match.found(), chosen, part.words(), bench.digits(part));
+  }
+
+  private static boolean isTold(Match match) {
+    return match.certainty() == Match.Certainty.CERTAIN
+        || match.certainty() == Match.Certainty.LIKELY;
+  }
+
+  private static Match match(Bench bench, Call call) throws BadInput {
+    String mark = call.get("--mark");
+    return matches(bench, call).stream()
+        .filter(one -> one.found().equals(mark))
+        .findFirst()
+        .orElseThrow(() -> call.wrong("--mark: there is no reading for " + mark + "."));
   }
 
   private static List<Match> matches(Bench bench, Call call) throws BadInput {
@@ -97,14 +89,7 @@ final class RetagCommands {
     PartKind kind =
         PartKind.find(word)
             .orElseThrow(() -> call.wrong("--kind: there is no kind \"" + word + "\"."));
-    Map<String, String> tools = new LinkedHashMap<>();
-    for (String by : call.listed("--by")) {
-      String[] pair = by.split("=", 2);
-      if (pair.length < 2) {
-        throw call.wrong("--by: \"" + by + "\" is not PLAN=TOOL.");
-      }
-      tools.put(pair[0], pair[1]);
-    }
+    Map<String, String> tools = tools(call);
     Map<String, Map<String, String>> readings = readings(call, List.copyOf(tools.keySet()));
     Retagging retagging = new Retagging(bench.job());
     List<Integer> items =
@@ -114,6 +99,18 @@ final class RetagCommands {
       throw new BadInput(refused.sentence());
     }
     return ((Retagging.Answer.Proposed) came).matches();
+  }
+
+  private static Map<String, String> tools(Call call) throws BadInput {
+    Map<String, String> tools = new LinkedHashMap<>();
+    for (String by : call.listed("--by")) {
+      String[] pair = by.split("=", 2);
+      if (pair.length < 2) {
+        throw call.wrong("--by: \"" + by + "\" is not PLAN=TOOL.");
+      }
+      tools.put(pair[0], pair[1]);
+    }
+    return tools;
   }
 
   private static Map<String, Map<String, String>> readings(Call call, List<String> plans)
@@ -134,28 +131,47 @@ final class RetagCommands {
     return readings;
   }
 
-  private static String part(Bench bench, String item) {
+  private static String words(Bench bench, String item) {
     return bench.job().state().getPart(Integer.parseInt(item)).part().words();
   }
 
-  private static Fields fields(Bench bench, Match match) {
-    return Fields.of("mark", match.found())
-        .and("certainty", match.certainty().name().toLowerCase(Locale.ROOT))
-        .and("item", Integer.parseInt(match.best()))
-        .and("part", part(bench, match.best()))
-        .and("confidence", match.confidence())
-        .and("runnerUp", match.runnerUp().map(item -> part(bench, item)).orElse(""))
-        .and("runnerUpConfidence", match.runnerUpConfidence());
-  }
-
-  private static String cells(Bench bench, Match match) {
-    List<String> cells = new ArrayList<>(List.of(match.found(), match.certainty().words()));
-    if (match.certainty() != Match.Certainty.MATCHES_NONE) {
-      cells.add(part(bench, match.best()) + " " + Match.percent(match.confidence()));
-      Optional<String> next = match.runnerUp().map(item -> part(bench, item));
-      next.ifPresent(
-          words -> cells.add("next " + words + " " + Match.percent(match.runnerUpConfidence())));
+  private record MatchRow(
+      String mark,
+      String certainty,
+      int item,
+      String part,
+      double confidence,
+      String runnerUp,
+      double runnerUpConfidence,
+      Row.Beside told)
+      implements Row {
+    static MatchRow of(Bench bench, Match match) {
+      return new MatchRow(
+          match.found(),
+          match.certainty().name().toLowerCase(Locale.ROOT),
+          Integer.parseInt(match.best()),
+          words(bench, match.best()),
+          match.confidence(),
+          match.runnerUp().map(item -> words(bench, item)).orElse(""),
+          match.runnerUpConfidence(),
+          new Row.Beside(told(bench, match)));
     }
-    return Answer.cells(cells.toArray(String[]::new));
+
+    private static String told(Bench bench, Match match) {
+      List<String> cells = new ArrayList<>(List.of(match.found(), match.certainty().words()));
+      if (match.certainty() != Match.Certainty.MATCHES_NONE) {
+        cells.add(words(bench, match.best()) + " " + Match.percent(match.confidence()));
+        match
+            .runnerUp()
+            .map(item -> words(bench, item) + " " + Match.percent(match.runnerUpConfidence()))
+            .ifPresent(next -> cells.add("next " + next));
+      }
+      return Answer.cells(cells.toArray());
+    }
+
+    @Override
+    public String text() {
+      return told.text();
+    }
   }
 }

@@ -2,15 +2,14 @@ package wherefrom.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.ports.Equipment;
-import wherefrom.job.print.Unprintable;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopVisit;
-import wherefrom.job.tags.Found;
+import wherefrom.job.print.Unprintable;
+import wherefrom.parts.Part;
 import wherefrom.rules.consequence.ShopWork;
 
 /** Visits to the machine shop: what goes, what is wanted, what is back. */
@@ -18,7 +17,6 @@ final class ShopCommands {
   private static final int MOST = 9999;
   private static final Option WORK =
       Option.maybe("--work", "WORK", "its kind: counted back, it is the change");
-  private static final String WORKS = "Works: " + Names.all(List.of(ShopWork.values())) + ".";
   private static final Option VISIT = Option.needed("--visit", "N", "the visit's number");
 
   private final Equipment equipment;
@@ -35,81 +33,73 @@ final class ShopCommands {
         shop.fresh(), shop.send(), shop.add(), shop.back(), shop.count(), shop.list(), shop.slip());
   }
 
-  private JobCommand command(Usage usage, JobCommand.Deed deed) {
-    return new JobCommand(usage, deed, equipment);
+  private record VisitRow(int visit) implements Row {
+    @Override
+    public String text() {
+      return Integer.toString(visit);
+    }
   }
 
   private Command fresh() {
-    return command(
-        Usage.of("shop new", "", "Gives the number for a new visit to the shop.", Option.JOB),
-        (bench, call, answer) -> {
-          int visit = new MachineShop(bench.job()).nextVisit();
-          answer.only(Fields.of("visit", visit), Integer.toString(visit));
-          return Status.RIGHT;
-        });
+    return Command.of("shop new", "", "Gives the number for a new visit to the shop.", Option.JOB)
+        .tells(
+            equipment, (bench, call) -> new VisitRow(new MachineShop(bench.job()).nextVisit()));
   }
 
   private Command send() {
-    return command(
-        Usage.of(
-                "shop send",
-                "CODE…|-",
-                "Puts tagged parts on a visit's slip.",
-                Option.JOB,
-                VISIT,
-                Option.needed("--wanted", "TEXT", "the work, with numbers"),
-                WORK)
-            .noting("Works for tagged parts: resize (rods, caps), valves, crack-test, other."),
-        (bench, call, answer) ->
-            codes.each(call, answer, code -> send(bench, call, code.get(0), answer)));
+    return Command.of(
+            "shop send",
+            "CODE…|-",
+            "Puts tagged parts on a visit's slip.",
+            Option.JOB,
+            VISIT,
+            Option.needed("--wanted", "TEXT", "the work, with numbers"),
+            WORK)
+        .noting("Works for tagged parts: resize (rods, caps), valves, crack-test, other.")
+        .onJob(
+            equipment,
+            (bench, call, answer) ->
+                codes.each(call, answer, code -> send(bench, call, code.get(0), answer)));
   }
 
   private static Status send(Bench bench, Call call, String code, Answer answer) throws BadInput {
     int visit = call.number("--visit", 0, 1, MOST);
-    int item = item(bench, code);
+    Part part = bench.part(code);
+    List<Integer> items = List.of(part.item());
     return said(
-        new MachineShop(bench.job()).send(visit, List.of(item), call.get("--wanted"), work(call)),
-        bench.job().state().getPart(item).part().words(),
+        new MachineShop(bench.job()).send(visit, items, call.get("--wanted"), work(call)),
+        part.words(),
         answer);
   }
 
   private static ShopWork work(Call call) throws BadInput {
-    Optional<String> work = call.find("--work");
+    Optional<String> work = call.find(WORK);
     return work.isEmpty() ? ShopWork.OTHER : Names.find(ShopWork.class, "kind of work", work.get());
   }
 
-  private static int item(Bench bench, String code) throws BadInput {
-    Found found = bench.find(code);
-    if (found instanceof Found.APart part) {
-      return part.part().part().item();
-    }
-    throw new BadInput(code + " is no part of this job: " + Meaning.sentence(found));
-  }
-
   private Command add() {
-    return command(
-        Usage.of(
-                "shop add",
-                "",
-                "Puts what carries no tag on a visit's slip.",
-                Option.JOB,
-                VISIT,
-                WORK,
-                Option.several("--where", "WHERE", "at which: B1, B2 or left; left out for all"),
-                Option.maybe("--what", "TEXT", "what goes, such as block"),
-                Option.needed("--count", "N", "how many pieces"),
-                Option.maybe("--wanted", "TEXT", "the work in words; needed without --work"),
-                Option.maybe("--size", "SIZE", "the size wanted back, or a step, as ten under"),
-                Option.maybe("--within", "SIZE", "how far from it is good"),
-                Option.flag("--do-not-lose", "lists it among what must not get lost"))
-            .noting(WORKS),
-        (bench, call, answer) -> {
-          ShopOrder order = order(call);
-          return said(
-              new MachineShop(bench.job()).add(call.number("--visit", 0, 1, MOST), order),
-              order.what(),
-              answer);
-        });
+    return Command.of(
+            "shop add",
+            "",
+            "Puts what carries no tag on a visit's slip.",
+            Option.JOB,
+            VISIT,
+            WORK,
+            Option.several("--where", "WHERE", "at which: B1, B2 or left; left out for all"),
+            Option.maybe("--what", "TEXT", "what goes, such as block"),
+            Option.needed("--count", "N", "how many pieces"),
+            Option.maybe("--wanted", "TEXT", "the work in words; needed without --work"),
+            Option.maybe("--size", "SIZE", "the size wanted back, or a step, as ten under"),
+            Option.maybe("--within", "SIZE", "how far from it is good"),
+            Option.flag("--do-not-lose", "lists it among what must not get lost"))
+        .noting("Works: " + Names.all(List.of(ShopWork.values())) + ".")
+        .onJob(
+            equipment,
+            (bench, call, answer) -> {
+              ShopOrder order = order(call);
+              int visit = call.number("--visit", 0, 1, MOST);
+              return said(new MachineShop(bench.job()).add(visit, order), order.what(), answer);
+            });
   }
 
   private static ShopOrder order(Call call) throws BadInput {
@@ -119,57 +109,64 @@ final class ShopCommands {
         call.listed("--where"),
         call.find("--what").orElse(work.usualThing()),
         call.number("--count", 0, 1, MOST),
-        call.find("--wanted").orElse(""),
-        call.find("--size").orElse(""),
-        call.find("--within").orElse(""),
+        call.text("--wanted"),
+        call.text("--size"),
+        call.text("--within"),
         call.find("--do-not-lose").isPresent());
   }
 
   private Command back() {
-    return command(
-        Usage.of(
+    return Command.of(
             "shop back",
             "CODE…|-",
             "Checks tagged parts in, by their codes.",
             Option.JOB,
-            Option.maybe("--done", "TEXT", "what was done")),
-        (bench, call, answer) ->
-            codes.each(
-                call,
-                answer,
-                code -> {
-                  int item = item(bench, code.get(0));
-                  return said(
-                      new MachineShop(bench.job()).backByScan(item, call.find("--done").orElse("")),
-                      bench.job().state().getPart(item).part().words(),
-                      answer);
-                }));
+            Option.maybe("--done", "TEXT", "what was done"))
+        .onJob(
+            equipment,
+            (bench, call, answer) ->
+                codes.each(call, answer, code -> back(bench, call, code.get(0), answer)));
+  }
+
+  private static Status back(Bench bench, Call call, String code, Answer answer) throws BadInput {
+    Part part = bench.part(code);
+    MachineShop shop = new MachineShop(bench.job());
+    return said(shop.backByScan(part.item(), call.text("--done")), part.words(), answer);
   }
 
   private Command count() {
-    return command(
-        Usage.of(
-                "shop count",
-                "",
-                "Checks pieces of a line in by count, and by value where a size was wanted.",
-                Option.JOB,
-                VISIT,
-                Option.needed("--line", "N", "the line's number, as shop list gives it"),
-                Option.needed("--pieces", "N", "how many were counted"),
-                Option.maybe("--size", "SIZE", "the size measured"),
-                Option.maybe("--done", "TEXT", "what was done"))
-            .noting("Exit status 1 where the size that came back should not be taken home."),
-        (bench, call, answer) ->
-            said(
-                new MachineShop(bench.job())
-                    .backByCount(
-                        call.number("--visit", 0, 1, MOST),
-                        call.number("--line", 0, 1, MOST),
-                        call.number("--pieces", 0, 1, MOST),
-                        call.find("--size").orElse(""),
-                        call.find("--done").orElse("")),
-                "line " + call.get("--line"),
-                answer));
+    return Command.of(
+            "shop count",
+            "",
+            "Checks pieces of a line in by count, and by value where a size was wanted.",
+            Option.JOB,
+            VISIT,
+            Option.needed("--line", "N", "the line's number, as shop list gives it"),
+            Option.needed("--pieces", "N", "how many were counted"),
+            Option.maybe("--size", "SIZE", "the size measured"),
+            Option.maybe("--done", "TEXT", "what was done"))
+        .noting("Exit status 1 where the size that came back should not be taken home.")
+        .onJob(equipment, ShopCommands::count);
+  }
+
+  private static Status count(Bench bench, Call call, Answer answer) throws BadInput {
+    MachineShop.Answer came =
+        new MachineShop(bench.job())
+            .backByCount(
+                call.number("--visit", 0, 1, MOST),
+                call.number("--line", 0, 1, MOST),
+                call.number("--pieces", 0, 1, MOST),
+                call.text("--size"),
+                call.text("--done"));
+    return said(came, "line " + call.get("--line"), answer);
+  }
+
+  private record DoneRow(
+      int visit, String what, int pieces, int away, boolean good, String sentence) implements Row {
+    @Override
+    public String text() {
+      return Answer.cells("visit " + visit, what, sentence);
+    }
   }
 
   private static Status said(MachineShop.Answer came, String what, Answer answer) throws BadInput {
@@ -177,49 +174,48 @@ final class ShopCommands {
       throw new BadInput(refused.sentence());
     }
     MachineShop.Answer.Done done = (MachineShop.Answer.Done) came;
+    ShopVisit visit = done.visit();
     answer.row(
-        Fields.of("visit", done.visit().number())
-            .and("what", what)
-            .and("pieces", done.visit().pieces())
-            .and("away", done.visit().missing())
-            .and("good", done.good())
-            .and("sentence", done.sentence()),
-        Answer.cells("visit " + done.visit().number(), what, done.sentence()));
+        new DoneRow(
+            visit.number(), what, visit.pieces(), visit.missing(), done.good(), done.sentence()));
     return Status.stoppedIf(!done.good());
   }
 
   private Command list() {
-    return command(
-        Usage.of(
+    return Command.of(
             "shop list",
             "",
             "Lists every visit, or what is still away: visit, line, what, wanted, away.",
             Option.JOB,
-            Option.flag("--away", "only what is still away")),
-        (bench, call, answer) -> {
-          boolean awayOnly = call.find("--away").isPresent();
-          for (ShopVisit visit : new MachineShop(bench.job()).visits()) {
-            for (ShopRow row : ShopRow.of(bench, visit)) {
-              if (!awayOnly || row.away() > 0) {
-                answer.row(row.fields(), row.cells());
-              }
-            }
-          }
-          return Status.RIGHT;
-        });
+            Option.flag("--away", "only what is still away"))
+        .lists(
+            equipment,
+            (bench, call) -> {
+              boolean awayOnly = call.find("--away").isPresent();
+              return new MachineShop(bench.job())
+                  .visits().stream()
+                      .flatMap(visit -> ShopRow.of(bench, visit).stream())
+                      .filter(row -> !awayOnly || row.away() > 0);
+            });
   }
 
   private Command slip() {
-    return command(
-        Usage.of(
+    return Command.of(
             "shop slip",
             "",
             "Writes a visit's slip as PDF: what goes, what is wanted, what must not get lost.",
             Option.JOB,
             VISIT,
             Option.needed("--out", "F.pdf", "where to write; - for standard output"),
-            Outlet.REPLACE),
-        this::slip);
+            Outlet.REPLACE)
+        .onJob(equipment, this::slip);
+  }
+
+  private record SlipRow(String file, int pieces, List<String> doNotLose) implements Row {
+    @Override
+    public String text() {
+      return file + ": " + pieces + " pieces.";
+    }
   }
 
   private Status slip(Bench bench, Call call, Answer answer) throws BadInput, IOException {
@@ -229,13 +225,9 @@ final class ShopCommands {
             .findVisit(number)
             .orElseThrow(() -> new BadInput("There is no visit " + number + "."));
     Outlet outlet = Outlet.get(call, "--out", answer);
-    String name = bench.job().state().name();
+    String name = bench.state().name();
     Unprintable.warning(equipment.printer(), name, visit).ifPresent(answer::say);
     equipment.reports().writeSlip(name, visit, outlet.out());
-    List<String> keep = new ArrayList<>(visit.doNotLose());
-    answer.only(
-        Fields.of("file", outlet.name()).and("pieces", visit.pieces()).and("doNotLose", keep),
-        outlet.name() + ": " + visit.pieces() + " pieces.");
-    return Status.RIGHT;
+    return answer.only(new SlipRow(outlet.name(), visit.pieces(), List.copyOf(visit.doNotLose())));
   }
 }

@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.shop.ShopVisit;
+import wherefrom.parts.Part;
 
 /**
  * A row of a visit.
@@ -10,16 +11,17 @@ import wherefrom.job.shop.ShopVisit;
  * @param line the code of a tagged part, or the number of a line
  * @param away how many pieces are not back
  */
-record ShopRow(int visit, String line, String what, String wanted, int pieces, int away) {
+record ShopRow(int visit, String line, String what, String wanted, int pieces, int away)
+    implements Row {
 
   static List<ShopRow> of(Bench bench, ShopVisit visit) {
     List<ShopRow> rows = new ArrayList<>();
     for (ShopVisit.Sent sent : visit.parts()) {
-      String digits = bench.book().of(sent.part()).digits();
-      int pieces = sent.part().pieces();
-      int away = sent.back() ? 0 : pieces;
+      Part part = sent.part();
+      int away = sent.back() ? 0 : part.pieces();
+      String code = bench.digits(part);
       rows.add(
-          new ShopRow(visit.number(), digits, sent.part().words(), sent.wanted(), pieces, away));
+          new ShopRow(visit.number(), code, part.words(), sent.wanted(), part.pieces(), away));
     }
     for (ShopVisit.Line line : visit.lines()) {
       String wanted = line.line().wanted() + line.target().map(size -> ": " + size).orElse("");
@@ -35,21 +37,9 @@ record ShopRow(int visit, String line, String what, String wanted, int pieces, i
     return rows;
   }
 
-  Fields fields() {
-    return Fields.of("visit", visit)
-        .and("line", line)
-        .and("what", what)
-        .and("wanted", wanted)
-        .and("pieces", pieces)
-        .and("away", away);
-  }
-
-  String cells() {
-    return Answer.cells(
-        "visit " + visit,
-        line,
-        what,
-        wanted,
-        away == 0 ? "back" : away + " of " + pieces + " away");
+  @Override
+  public String text() {
+    String back = away == 0 ? "back" : away + " of " + pieces + " away";
+    return Answer.cells("visit " + visit, line, what, wanted, back);
   }
 }

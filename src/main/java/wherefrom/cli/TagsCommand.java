@@ -1,7 +1,6 @@
 package wherefrom.cli;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import wherefrom.job.ports.Equipment;
@@ -14,17 +13,13 @@ import wherefrom.job.print.TagPrinting;
 import wherefrom.job.print.Unprintable;
 
 /** Makes sheets of tags and cards. */
-final class TagsCommand implements Command {
+final class TagsCommand {
   private static final int MOST_LABELS = 9999;
-  private final Equipment equipment;
 
-  TagsCommand(Equipment equipment) {
-    this.equipment = equipment;
-  }
+  private TagsCommand() {}
 
-  @Override
-  public Usage usage() {
-    return Usage.of(
+  static Command of(Equipment equipment) {
+    return Command.of(
             "tags",
             "",
             "Makes the sheets of tags or cards as a PDF file.",
@@ -42,36 +37,38 @@ final class TagsCommand implements Command {
             Option.maybe("--dpi", "N", "the printer's dots per inch: 203, 300 or 600"),
             Option.maybe("--nudge", "RIGHT,DOWN", "moves the print, in steps of half a millimetre"),
             Option.flag("--test-page", "label outlines and rulers instead of tags"))
-        .noting("Print at 100 %, never \"fit to page\", and hold a ruler to the sheet's ruler.");
+        .noting("Print at 100 %, never \"fit to page\", and hold a ruler to the sheet's ruler.")
+        .does((call, answer) -> make(equipment, call, answer));
   }
 
-  @Override
-  public Status run(Call call, Answer answer) throws BadInput, IOException {
+  private record Sheet(String file, int labels, int pages) implements Row {
+    @Override
+    public String text() {
+      return file + ": labels " + labels + ", pages " + pages + ".";
+    }
+  }
+
+  private static Status make(Equipment equipment, Call call, Answer answer)
+      throws BadInput, IOException {
     PrintSetup setup = setup(call);
     Outlet outlet = Outlet.get(call, "--out", answer);
     try (Bench bench = Bench.open(equipment, call, answer)) {
       TagPrinting printing = new TagPrinting(bench.job());
-      List<Face> faces = new ArrayList<>();
-      PrintOrder order = PrintOrder.testPage(setup);
-      if (call.find("--test-page").isEmpty()) {
-        faces.addAll(new TagWishes(bench, call).faces(printing));
-        order = PrintOrder.of(bench.job().state().name(), faces, setup);
-      }
+      boolean test = call.find("--test-page").isPresent();
+      List<Face> faces = test ? List.of() : new TagWishes(bench, call).faces(printing);
+      PrintOrder order =
+          test
+              ? PrintOrder.testPage(setup)
+              : PrintOrder.of(bench.state().name(), faces, setup);
       Unprintable.warning(equipment.printer(), order).ifPresent(answer::say);
       PrintOutcome outcome = equipment.printer().save(order, outlet.out());
       if (outcome instanceof PrintOutcome.Refused refused) {
         throw new BadInput(String.join(" ", refused.sentences()));
       }
       printing.printed(faces, setup.stock());
-      say((PrintOutcome.Printed) outcome, outlet.name(), answer);
-      return Status.RIGHT;
+      PrintOutcome.Printed printed = (PrintOutcome.Printed) outcome;
+      return answer.only(new Sheet(outlet.name(), printed.labels(), printed.pages()));
     }
-  }
-
-  private static void say(PrintOutcome.Printed printed, String file, Answer answer) {
-    answer.only(
-        Fields.of("file", file).and("labels", printed.labels()).and("pages", printed.pages()),
-        file + ": labels " + printed.labels() + ", pages " + printed.pages() + ".");
   }
 
   private static PrintSetup setup(Call call) throws BadInput {

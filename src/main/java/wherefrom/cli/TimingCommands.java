@@ -4,24 +4,25 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wherefrom.engine.Spots;
 import wherefrom.engine.ValveSpot;
+import wherefrom.job.ports.Equipment;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.WorkingBook;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.timing.LiftReading;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
 import wherefrom.job.timing.TimingSetting;
+import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
-import wherefrom.workings.MissingInputs;
-import wherefrom.workings.Nonsense;
-import wherefrom.workings.Result;
 import wherefrom.workings.Working;
-import wherefrom.workings.WorkingAnswer;
+import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.timing.CamSlack;
 import wherefrom.workings.catalogue.timing.ChainDeflection;
 import wherefrom.workings.timing.Comparison;
@@ -33,7 +34,6 @@ final class TimingCommands {
       "Angles are crank degrees from top dead centre, the way the engine turns: minus before it,"
           + " 180 more after bottom dead centre.";
   private static final Option LOBE = Option.needed("--lobe", "1IN", "the lobe, such as 1IN or 1EX");
-  private static final Option CYLINDER = Option.needed("--cylinder", "N", "the cylinder");
 
   private final Equipment equipment;
   private final BufferedReader in;
@@ -56,44 +56,31 @@ final class TimingCommands {
         timing.show());
   }
 
-  private Command command(Usage usage, JobCommand.Deed deed) {
-    return new JobCommand(usage, deed, equipment);
-  }
-
   private Command working(String name, Working working) {
+    WorkingCard card = working.card();
     String keys =
-        working.card().inputs().stream()
+        card.inputs().stream()
             .map(input -> input.key() + ": " + input.meaning())
             .collect(Collectors.joining(System.lineSeparator()));
-    return command(
-        Usage.of(name, "KEY=VALUE…", working.card().title() + ", kept in the job.", Option.JOB)
-            .noting(keys, "Source: " + working.card().source().text() + "."),
-        (bench, call, answer) -> {
-          WorkingBook book = new WorkingBook(working, Optional.of(bench.job()));
-          bench.asOne(
-              () -> {
-                for (String text : call.operands()) {
-                  String[] pair = pair(call, text);
-                  if (working.card().findInput(pair[0]).isEmpty()) {
-                    throw call.wrong("There is no figure \"" + pair[0] + "\" here.");
-                  }
-                  kept(book.set(pair[0], pair[1]));
-                }
-              });
-          return worked(book.answer(), answer);
-        });
+    return Command.of(name, "KEY=VALUE…", card.title() + ", kept in the job.", Option.JOB)
+        .noting(keys, "Source: " + card.source().text() + ".")
+        .onJob(equipment, (bench, call, answer) -> work(working, bench, call, answer));
   }
 
-  private static Status worked(WorkingAnswer worked, Answer answer) throws BadInput {
-    if (worked instanceof Nonsense nonsense) {
-      throw new BadInput(nonsense.sentence());
-    }
-    if (worked instanceof MissingInputs missing) {
-      throw WorkingsCommand.missing(missing);
-    }
-    Result result = (Result) worked;
-    answer.only(ResultFields.of(result), ResultFields.lines(result));
-    return Status.RIGHT;
+  private static Status work(Working working, Bench bench, Call call, Answer answer)
+      throws BadInput {
+    WorkingBook book = new WorkingBook(working, Optional.of(bench.job()));
+    bench.asOne(
+        () -> {
+          for (String text : call.operands()) {
+            String[] pair = pair(call, text);
+            if (working.card().findInput(pair[0]).isEmpty()) {
+              throw call.wrong("There is no figure \"" + pair[0] + "\" here.");
+            }
+            kept(book.set(pair[0], pair[1]));
+          }
+        });
+    return WorkingsCommand.worked(book.answer(), answer);
   }
 
   private static String[] pair(Call call, String text) throws BadInput {
@@ -110,70 +97,102 @@ final class TimingCommands {
     }
   }
 
+  private record SettingsRow(int lobes, Map<String, String> settings) implements Row {
+    static SettingsRow of(TimingBook book) {
+      Map<String, String> settings = new LinkedHashMap<>();
+      for (TimingSetting each : TimingSetting.values()) {
+        settings.put(each.key(), book.find(each).map(Amount::text).orElse("not known"));
+      }
+      return new SettingsRow(book.lobes().size(), settings);
+    }
+
+    @Override
+    public String text() {
+      return settings.entrySet().stream()
+          .map(each -> Answer.cells(each.getKey(), each.getValue()))
+          .collect(Collectors.joining("\n"));
+    }
+
+    @Override
+    public Map<String, Object> fields() {
+      Map<String, Object> fields = Json.object("lobes", lobes);
+      fields.putAll(settings);
+      return fields;
+    }
+  }
+
   private Command set() {
     List<Option> options = new ArrayList<>(List.of(Option.JOB));
     for (TimingSetting setting : TimingSetting.values()) {
       options.add(Option.maybe("--" + setting.key(), "FIGURE", setting.words()));
     }
-    return command(
-        Usage.of(
+    return Command.of(
             "timing set",
             "",
             "Sets the stated lift, and how far wheel, dial and zero can be off.",
-            options.toArray(Option[]::new)),
-        (bench, call, answer) -> {
-          TimingBook book = new TimingBook(bench.job());
-          bench.asOne(
-              () -> {
-                for (TimingSetting setting : TimingSetting.values()) {
-                  Optional<String> typed = call.find("--" + setting.key());
-                  if (typed.isPresent()) {
-                    kept(book.set(setting, typed.get()));
-                  }
-                }
-              });
-          Fields fields = Fields.of("lobes", book.lobes().size());
-          List<String> lines = new ArrayList<>();
+            options.toArray(Option[]::new))
+        .tells(equipment, TimingCommands::set);
+  }
+
+  private static Row set(Bench bench, Call call) throws BadInput {
+    TimingBook book = new TimingBook(bench.job());
+    bench.asOne(
+        () -> {
           for (TimingSetting setting : TimingSetting.values()) {
-            String now = book.find(setting).map(amount -> amount.text()).orElse("not known");
-            fields = fields.and(setting.key(), now);
-            lines.add(Answer.cells(setting.key(), now));
+            Optional<String> typed = call.find("--" + setting.key());
+            if (typed.isPresent()) {
+              kept(book.set(setting, typed.get()));
+            }
           }
-          answer.only(fields, lines);
-          return Status.RIGHT;
         });
+    return SettingsRow.of(book);
   }
 
   private static ValveSpot lobe(Bench bench, Call call) throws BadInput {
-    String key = call.get(LOBE.name());
-    return Spots.valves(bench.job().state().layout()).stream()
+    String key = call.get(LOBE);
+    return Spots.valves(bench.state().layout()).stream()
         .filter(lobe -> lobe.key().equalsIgnoreCase(key))
         .findFirst()
         .orElseThrow(() -> new BadInput("There is no lobe \"" + key + "\": give one like 1IN."));
   }
 
+  private record LobeRow(String lobe, int readings, String sentence, Row.Beside words)
+      implements Row {
+    static LobeRow of(TimingBook book, ValveSpot lobe) {
+      String sentence = new TimingCheck(book).words(lobe);
+      int count = book.readings(lobe).size();
+      return new LobeRow(lobe.key(), count, sentence, new Row.Beside(lobe.words()));
+    }
+
+    @Override
+    public String text() {
+      return words.text() + ", readings " + readings + ": " + sentence;
+    }
+  }
+
   private Command read() {
-    return command(
-        Usage.of(
-                "timing read",
-                "DEG=LIFT…|-",
-                "Takes dial readings over one lobe; one at the same angle corrects the former.",
-                Option.JOB,
-                LOBE)
-            .noting(ZERO, "timing read --job DIR --lobe 1IN 40=0.0512in 50=0.0836in"),
-        (bench, call, answer) -> {
-          ValveSpot lobe = lobe(bench, call);
-          TimingBook book = new TimingBook(bench.job());
-          List<String> texts = texts(call);
-          bench.asOne(
-              () -> {
-                for (String text : texts) {
-                  String[] pair = pair(call, text);
-                  kept(book.read(lobe, pair[0], pair[1]));
-                }
-              });
-          return said(book, lobe, answer);
+    return Command.of(
+            "timing read",
+            "DEG=LIFT…|-",
+            "Takes dial readings over one lobe; one at the same angle corrects the former.",
+            Option.JOB,
+            LOBE)
+        .noting(ZERO, "timing read --job DIR --lobe 1IN 40=0.0512in 50=0.0836in")
+        .tells(equipment, this::read);
+  }
+
+  private Row read(Bench bench, Call call) throws BadInput, IOException {
+    ValveSpot lobe = lobe(bench, call);
+    TimingBook book = new TimingBook(bench.job());
+    List<String> texts = texts(call);
+    bench.asOne(
+        () -> {
+          for (String text : texts) {
+            String[] pair = pair(call, text);
+            kept(book.read(lobe, pair[0], pair[1]));
+          }
         });
+    return LobeRow.of(book, lobe);
   }
 
   private List<String> texts(Call call) throws IOException {
@@ -182,76 +201,84 @@ final class TimingCommands {
         : call.operands();
   }
 
-  private static Status said(TimingBook book, ValveSpot lobe, Answer answer) {
-    String words = new TimingCheck(book).words(lobe);
-    int count = book.readings(lobe).size();
-    answer.only(
-        Fields.of("lobe", lobe.key()).and("readings", count).and("sentence", words),
-        lobe.words() + ", readings " + count + ": " + words);
-    return Status.RIGHT;
-  }
-
   private Command remove() {
-    return command(
-        Usage.of(
+    return Command.of(
             "timing remove",
             "",
             "Takes one reading out; take-back brings it again.",
             Option.JOB,
             LOBE,
-            Option.needed("--at", "DEG", "its angle")),
-        (bench, call, answer) -> {
-          TimingBook book = new TimingBook(bench.job());
-          kept(book.remove(lobe(bench, call), call.get("--at")));
-          return said(book, lobe(bench, call), answer);
-        });
+            Option.needed("--at", "DEG", "its angle"))
+        .tells(
+            equipment,
+            (bench, call) -> {
+              TimingBook book = new TimingBook(bench.job());
+              kept(book.remove(lobe(bench, call), call.get("--at")));
+              return LobeRow.of(book, lobe(bench, call));
+            });
+  }
+
+  private record ReadingRow(double degrees, String lift, Row.Beside angle) implements Row {
+    static ReadingRow of(LiftReading each) {
+      Row.Beside angle = new Row.Beside(each.degrees().text());
+      return new ReadingRow(each.degrees().in(Unit.DEGREE), each.lift().text(), angle);
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(angle.text(), lift);
+    }
   }
 
   private Command list() {
-    return command(
-        Usage.of("timing list", "", "Lists the readings over one lobe.", Option.JOB, LOBE),
-        (bench, call, answer) -> {
-          for (LiftReading each : new TimingBook(bench.job()).readings(lobe(bench, call))) {
-            answer.row(
-                Fields.of("degrees", each.degrees().in(Unit.DEGREE))
-                    .and("lift", each.lift().text()),
-                Answer.cells(each.degrees().text(), each.lift().text()));
-          }
-          return Status.RIGHT;
-        });
+    return Command.of("timing list", "", "Lists the readings over one lobe.", Option.JOB, LOBE)
+        .lists(
+            equipment,
+            (bench, call) ->
+                new TimingBook(bench.job())
+                    .readings(lobe(bench, call)).stream().map(ReadingRow::of));
+  }
+
+  private record StatedRow(String value, double degrees, Row.Beside told) implements Row {
+    static StatedRow of(TimingBook book, TimingValue value) {
+      double degrees = book.card(value).orElseThrow();
+      String told = Answer.cells(value.words(), value.said(degrees));
+      return new StatedRow(value.key(), degrees, new Row.Beside(told));
+    }
+
+    @Override
+    public String text() {
+      return told.text();
+    }
   }
 
   private Command card() {
     String keys =
         Arrays.stream(TimingValue.values()).map(TimingValue::key).collect(Collectors.joining(", "));
-    return command(
-        Usage.of(
-                "timing card",
-                "KEY=DEG…",
-                "Keeps what the cam card states, to be compared with.",
-                Option.JOB,
-                Option.needed("--source", "TEXT", "which card or manual, with the page"))
-            .noting("Keys: " + keys + ".", ZERO),
-        (bench, call, answer) -> {
-          TimingBook book = new TimingBook(bench.job());
-          List<TimingValue> values = new ArrayList<>();
-          bench.asOne(
-              () -> {
-                kept(book.cardSource(call.get("--source")));
-                for (String text : call.operands()) {
-                  String[] pair = pair(call, text);
-                  values.add(cardValue(call, pair[0]));
-                  kept(book.card(values.get(values.size() - 1), pair[1]));
-                }
-              });
-          for (TimingValue value : values) {
-            double degrees = book.card(value).orElseThrow();
-            answer.row(
-                Fields.of("value", value.key()).and("degrees", degrees),
-                Answer.cells(value.words(), value.said(degrees)));
+    return Command.of(
+            "timing card",
+            "KEY=DEG…",
+            "Keeps what the cam card states, to be compared with.",
+            Option.JOB,
+            Option.needed("--source", "TEXT", "which card or manual, with the page"))
+        .noting("Keys: " + keys + ".", ZERO)
+        .lists(equipment, TimingCommands::card);
+  }
+
+  private static Stream<StatedRow> card(Bench bench, Call call) throws BadInput {
+    TimingBook book = new TimingBook(bench.job());
+    List<TimingValue> values = new ArrayList<>();
+    bench.asOne(
+        () -> {
+          kept(book.cardSource(call.get("--source")));
+          for (String text : call.operands()) {
+            String[] pair = pair(call, text);
+            TimingValue value = cardValue(call, pair[0]);
+            kept(book.card(value, pair[1]));
+            values.add(value);
           }
-          return Status.RIGHT;
         });
+    return values.stream().map(value -> StatedRow.of(book, value));
   }
 
   private static TimingValue cardValue(Call call, String key) throws BadInput {
@@ -260,41 +287,70 @@ final class TimingCommands {
   }
 
   private Command show() {
-    return command(
-        Usage.of(
-                "timing show",
-                "",
-                "Events, centre lines, duration and overlap of a cylinder beside the card.",
-                Option.JOB,
-                CYLINDER)
-            .noting(
-                "Exit status 1 while a lobe is open. Behind ± stands the standard uncertainty."),
-        (bench, call, answer) -> {
-          int most = bench.job().state().layout().cylinders().size();
-          int cylinder = call.number(CYLINDER.name(), 1, 1, most);
-          TimingCheck check = new TimingCheck(new TimingBook(bench.job()));
-          for (String open : check.open(cylinder)) {
-            answer.row(Fields.of("open", open), open);
-          }
-          check.compare(cylinder).forEach(each -> row(each, answer));
-          check.notes(cylinder).forEach(note -> answer.row(Fields.of("note", note), note));
-          return Status.stoppedIf(!check.open(cylinder).isEmpty());
-        });
+    return Command.of(
+            "timing show",
+            "",
+            "Events, centre lines, duration and overlap of a cylinder beside the card.",
+            Option.JOB,
+            Option.needed("--cylinder", "N", "the cylinder"))
+        .noting("Exit status 1 while a lobe is open. Behind ± stands the standard uncertainty.")
+        .onJob(equipment, TimingCommands::show);
   }
 
-  private static void row(Comparison each, Answer answer) {
-    Fields fields =
-        Fields.of("value", each.value().key())
-            .and("degrees", each.found().degrees())
-            .and("standardUncertainty", each.found().standardUncertainty())
-            .and("words", each.foundWords())
-            .and("differs", each.differs())
-            .and("verdict", each.verdict());
-    if (each.card().isPresent()) {
-      fields = fields.and("card", each.card().getAsDouble());
+  private static Status show(Bench bench, Call call, Answer answer) throws BadInput {
+    int most = bench.state().layout().cylinders().size();
+    int cylinder = call.number("--cylinder", 1, 1, most);
+    TimingCheck check = new TimingCheck(new TimingBook(bench.job()));
+    List<String> open = check.open(cylinder);
+    open.stream().map(OpenRow::new).forEach(answer::row);
+    check.compare(cylinder).stream().map(ComparedRow::of).forEach(answer::row);
+    check.notes(cylinder).stream().map(NoteRow::new).forEach(answer::row);
+    return Status.stoppedIf(!open.isEmpty());
+  }
+
+  private record OpenRow(String open) implements Row {
+    @Override
+    public String text() {
+      return open;
     }
-    answer.row(
-        fields,
-        Answer.cells(each.value().words(), each.foundWords(), each.cardWords(), each.verdict()));
+  }
+
+  private record NoteRow(String note) implements Row {
+    @Override
+    public String text() {
+      return note;
+    }
+  }
+
+  private record ComparedRow(
+      String value,
+      double degrees,
+      double standardUncertainty,
+      String words,
+      boolean differs,
+      String verdict,
+      Optional<Double> card,
+      Row.Beside told)
+      implements Row {
+    static ComparedRow of(Comparison each) {
+      Optional<Double> card =
+          each.card().isPresent() ? Optional.of(each.card().getAsDouble()) : Optional.empty();
+      String name = each.value().words();
+      return new ComparedRow(
+          each.value().key(),
+          each.found().degrees(),
+          each.found().standardUncertainty(),
+          each.foundWords(),
+          each.differs(),
+          each.verdict(),
+          card,
+          new Row.Beside(
+              Answer.cells(name, each.foundWords(), each.cardWords(), each.verdict())));
+    }
+
+    @Override
+    public String text() {
+      return told.text();
+    }
   }
 }

@@ -1,56 +1,61 @@
 package wherefrom.cli;
 
+import java.io.BufferedReader;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.PartRecord;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.shop.Washing;
+import wherefrom.parts.Part;
 import wherefrom.parts.TagCode;
 
-/** What lies in which basket, and baskets checked in by count. */
+/** Parts off for washing, what lies in which basket, and baskets checked in by count. */
 final class WashCommands {
   private WashCommands() {}
 
-  static List<Command> all(Equipment equipment) {
+  static List<Command> all(Equipment equipment, BufferedReader in) {
     return List.of(
-        new JobCommand(
-            Usage.of("wash list", "", "Lists what is off for washing, by basket.", Option.JOB),
-            (bench, call, answer) -> list(bench, answer),
-            equipment),
-        new JobCommand(
-            Usage.of(
-                    "wash count",
-                    "",
-                    "Checks a whole basket in by count; a wrong count is stopped.",
-                    Option.JOB,
-                    Option.needed("--basket", "N", "the basket's number"),
-                    Option.needed("--pieces", "N", "how many pieces were counted"),
-                    Option.maybe("--tags", "on|off", "whether the tags stayed on in the wash"))
-                .noting(
-                    "A count tells that all came back, not which is which: where parts of a kind"
-                        + " lay together, say --tags on. With --tags off those stay in the basket"
-                        + " until \"retag\" has told them."),
-            WashCommands::count,
-            equipment));
+        PartCommands.wash(equipment, in),
+        Command.of("wash list", "", "Lists what is off for washing, by basket.", Option.JOB)
+            .lists(
+                equipment,
+                (bench, call) ->
+                    new Washing(bench.job())
+                        .baskets().stream()
+                            .flatMap(
+                                basket ->
+                                    basket.parts().stream()
+                                        .map(part -> BasketRow.of(bench, basket, part.part())))),
+        Command.of(
+                "wash count",
+                "",
+                "Checks a whole basket in by count; a wrong count is stopped.",
+                Option.JOB,
+                Option.needed("--basket", "N", "the basket's number"),
+                Option.needed("--pieces", "N", "how many pieces were counted"),
+                Option.maybe("--tags", "on|off", "whether the tags stayed on in the wash"))
+            .noting(
+                "A count tells that all came back, not which is which: where parts of a kind"
+                    + " lay together, say --tags on. With --tags off those stay in the basket"
+                    + " until \"retag\" has told them.")
+            .onJob(equipment, WashCommands::count));
   }
 
-  private static Status list(Bench bench, Answer answer) {
-    for (Washing.Basket basket : new Washing(bench.job()).baskets()) {
-      for (PartRecord part : basket.parts()) {
-        String digits = bench.book().of(part.part()).digits();
-        answer.row(
-            Fields.of("basket", basket.number())
-                .and("code", digits)
-                .and("part", part.part().words())
-                .and("pieces", part.part().pieces()),
-            Answer.cells(
-                "basket " + basket.number(),
-                digits,
-                part.part().words(),
-                Integer.toString(part.part().pieces())));
-      }
+  private record BasketRow(int basket, String code, String part, int pieces) implements Row {
+    static BasketRow of(Bench bench, Washing.Basket basket, Part part) {
+      return new BasketRow(basket.number(), bench.digits(part), part.words(), part.pieces());
     }
-    return Status.RIGHT;
+
+    @Override
+    public String text() {
+      return Answer.cells("basket " + basket, code, part, pieces);
+    }
+  }
+
+  private record CountRow(boolean back, String sentence) implements Row {
+    @Override
+    public String text() {
+      return sentence;
+    }
   }
 
   private static Status count(Bench bench, Call call, Answer answer) throws BadInput {
@@ -62,8 +67,7 @@ final class WashCommands {
                 tags(call));
     boolean back = came instanceof Washing.Answer.Back;
     String next = came instanceof Washing.Answer.Asked ? " Say --tags on, or --tags off." : "";
-    String sentence = came.sentence() + next;
-    answer.only(Fields.of("back", back).and("sentence", sentence), sentence);
+    answer.only(new CountRow(back, came.sentence() + next));
     return Status.stoppedIf(!back);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.workings.AmountInput;
+import wherefrom.workings.ChoiceInput;
 import wherefrom.workings.InputSpec;
 import wherefrom.workings.InputText;
 import wherefrom.workings.Inputs;
@@ -18,15 +19,16 @@ import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.Workings;
 
 /** Lists the workings, or works one, forwards or backwards. */
-final class WorkingsCommand implements Command {
+final class WorkingsCommand {
   private static final Option SOLVE =
       Option.maybe("--solve", "KEY", "find this input, for the result given as RESULT=VALUE");
   private static final Option ABOUT =
       Option.flag("--about", "tell the formula, the inputs, the source and what is not known");
 
-  @Override
-  public Usage usage() {
-    return Usage.of(
+  private WorkingsCommand() {}
+
+  static Command of() {
+    return Command.of(
             "workings",
             "[NAME KEY=VALUE…]",
             "Lists the workings of a rebuild; with a name, works it from its inputs.",
@@ -36,69 +38,86 @@ final class WorkingsCommand implements Command {
             "A value names its unit: bore=3.900in. Its standard uncertainty stands after ± or +-:"
                 + " bore=3.900in±0.0005in; with \"max\" behind it the most that it can be off.",
             "To solve backwards: workings compression-ratio --solve gasket-thickness ratio=9.5"
-                + " bore=3.87in …");
+                + " bore=3.87in …")
+        .does(WorkingsCommand::run);
   }
 
-  @Override
-  public Status run(Call call, Answer answer) throws BadInput {
+  private static Status run(Call call, Answer answer) throws BadInput {
     if (call.operands().isEmpty()) {
-      Workings.all().forEach(working -> list(working.card(), answer));
+      Workings.all().forEach(each -> answer.row(AboutRow.of(each.card(), false)));
       return Status.RIGHT;
     }
-    String name = call.operands().get(0);
-    Working working =
-        Workings.find(name)
-            .orElseThrow(
-                () ->
-                    new BadInput(
-                        "There is no working \"" + name + "\". \"workings\" lists them all."));
+    Working working = find(call.operands().get(0));
     if (call.has(ABOUT)) {
-      answer.only(about(working.card()), aboutLines(working.card()));
-      return Status.RIGHT;
+      return answer.only(AboutRow.of(working.card(), true));
     }
     List<String> texts = call.operands().subList(1, call.operands().size());
-    Optional<String> unknown = call.find(SOLVE.name());
+    Optional<String> unknown = call.find(SOLVE);
     return unknown.isPresent()
         ? new BackwardCall(working, unknown.get()).run(texts, answer)
-        : forward(working, texts, answer);
+        : worked(working.compute(read(working, texts)), answer);
   }
 
-  private static void list(WorkingCard card, Answer answer) {
-    String inputs =
-        card.inputs().stream().map(WorkingsCommand::wanted).collect(Collectors.joining(" "));
-    answer.row(about(card), Answer.cells(card.key(), card.title(), inputs));
+  private static Working find(String name) throws BadInput {
+    return Workings.find(name)
+        .orElseThrow(
+            () ->
+                new BadInput(
+                    "There is no working \"" + name + "\". \"workings\" lists them all."));
   }
 
-  private static String wanted(InputSpec input) {
-    return input.required() ? input.key() : "[" + input.key() + "]";
+  private record InputRow(String key, String meaning, String takes, boolean required) {
+    static InputRow of(InputSpec input) {
+      String takes =
+          input instanceof AmountInput amount
+              ? amount.dimension().words()
+              : String.join(", ", ((ChoiceInput) input).choices());
+      return new InputRow(input.key(), input.meaning(), takes, input.required());
+    }
+
+    String wanted() {
+      return required ? key : "[" + key + "]";
+    }
   }
 
-  private static Fields about(WorkingCard card) {
-    return Fields.of("name", card.key())
-        .and("title", card.title())
-        .and("formula", card.formula())
-        .and("source", card.source().text())
-        .and("notKnown", card.limits())
-        .and("inputs", card.inputs().stream().map(WorkingsCommand::field).toList());
-  }
+  private record AboutRow(
+      String name,
+      String title,
+      String formula,
+      String source,
+      List<String> notKnown,
+      List<InputRow> inputs,
+      Row.Beside told)
+      implements Row {
+    static AboutRow of(WorkingCard card, boolean whole) {
+      List<InputRow> inputs = card.inputs().stream().map(InputRow::of).toList();
+      return new AboutRow(
+          card.key(),
+          card.title(),
+          card.formula(),
+          card.source().text(),
+          card.limits(),
+          inputs,
+          new Row.Beside(whole ? lines(card, inputs) : line(card, inputs)));
+    }
 
-  private static Fields field(InputSpec input) {
-    String takes =
-        input instanceof AmountInput amount
-            ? amount.dimension().words()
-            : String.join(", ", ((wherefrom.workings.ChoiceInput) input).choices());
-    return Fields.of("key", input.key())
-        .and("meaning", input.meaning())
-        .and("takes", takes)
-        .and("required", input.required());
-  }
+    private static String line(WorkingCard card, List<InputRow> inputs) {
+      String wanted = inputs.stream().map(InputRow::wanted).collect(Collectors.joining(" "));
+      return Answer.cells(card.key(), card.title(), wanted);
+    }
 
-  private static List<String> aboutLines(WorkingCard card) {
-    List<String> lines = new ArrayList<>(List.of(card.title(), card.formula()));
-    lines.add("Source: " + card.source().text());
-    card.limits().forEach(limit -> lines.add("Not known: " + limit));
-    card.inputs().forEach(input -> lines.add(Answer.cells(wanted(input), input.meaning())));
-    return lines;
+    private static String lines(WorkingCard card, List<InputRow> inputs) {
+      List<String> lines = new ArrayList<>(List.of(card.title(), card.formula()));
+      lines.add("Source: " + card.source().text());
+      card.limits().forEach(limit -> lines.add("Not known: " + limit));
+      inputs.forEach(input -> lines.add(Answer.cells(input.wanted(), input.meaning())));
+      return String.join("\n", lines);
+    }
+
+    @Override
+    public String text() {
+      return told.text();
+    }
   }
 
   static Inputs read(Working working, List<String> texts) throws BadInput {
@@ -109,18 +128,15 @@ final class WorkingsCommand implements Command {
     return ((InputsReading.Understood) reading).inputs();
   }
 
-  private static Status forward(Working working, List<String> texts, Answer answer)
-      throws BadInput {
-    WorkingAnswer worked = working.compute(read(working, texts));
+  /** Answers with the result; what is missing or makes no sense is bad input. */
+  static Status worked(WorkingAnswer worked, Answer answer) throws BadInput {
     if (worked instanceof Nonsense nonsense) {
       throw new BadInput(nonsense.sentence());
     }
     if (worked instanceof MissingInputs missing) {
       throw missing(missing);
     }
-    Result result = (Result) worked;
-    answer.only(ResultFields.of(result), ResultFields.lines(result));
-    return Status.RIGHT;
+    return answer.only(WorkedRow.of((Result) worked));
   }
 
   /** Each missing input with what it is. */

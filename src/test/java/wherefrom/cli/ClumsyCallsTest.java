@@ -26,22 +26,19 @@ class ClumsyCallsTest {
   @TempDir Path folder;
   private Shop shop;
   private String job;
-  private List<Usage> usages = List.of();
+  private List<Command> commands = List.of();
 
   @BeforeEach
   void begin() {
     shop = new Shop(folder.resolve("shop"));
     job = shop.begin("engine");
-    usages =
-        Commands.all(shop.equipment(), new BufferedReader(new StringReader(""))).stream()
-            .map(Command::usage)
-            .toList();
+    commands = new Commands(shop.equipment(), new BufferedReader(new StringReader(""))).all();
   }
 
   /** The command with every option it needs. */
-  private List<String> words(Usage usage, String jobFolder, String value) {
-    List<String> words = new ArrayList<>(List.of(usage.name().split(" ")));
-    for (Option option : usage.options()) {
+  private List<String> words(Command command, String jobFolder, String value) {
+    List<String> words = new ArrayList<>(List.of(command.name().split(" ")));
+    for (Option option : command.options()) {
       if (option.required()) {
         words.add(
             option.name()
@@ -69,8 +66,8 @@ class ClumsyCallsTest {
     assertThat(here()).isEqualTo(before);
   }
 
-  private static boolean hasJob(Usage usage) {
-    return usage.options().stream()
+  private static boolean hasJob(Command command) {
+    return command.options().stream()
         .anyMatch(option -> option.name().equals("--job") && option.required());
   }
 
@@ -104,14 +101,14 @@ class ClumsyCallsTest {
     Path junk = Files.createDirectories(folder.resolve("junk"));
     Files.writeString(junk.resolve("logbook-0001.jsonl"), "not a logbook\n");
     Map<String, String> before = Shop.contents(folder);
-    for (Usage usage : usages.stream().filter(ClumsyCallsTest::hasJob).toList()) {
+    for (Command command : commands.stream().filter(ClumsyCallsTest::hasJob).toList()) {
       for (Path other : List.of(folder.resolve("none"), empty, file)) {
-        List<String> words = words(usage, other.toString(), folder.resolve("new") + "");
-        words.addAll(usage.operands().isEmpty() ? List.of() : List.of("123456", "654321"));
+        List<String> words = words(command, other.toString(), folder.resolve("new") + "");
+        words.addAll(command.operands().isEmpty() ? List.of() : List.of("123456", "654321"));
         refused(words);
       }
-      List<String> words = words(usage, junk.toString(), folder.resolve("new") + "");
-      words.addAll(usage.operands().isEmpty() ? List.of() : List.of("123456", "654321"));
+      List<String> words = words(command, junk.toString(), folder.resolve("new") + "");
+      words.addAll(command.operands().isEmpty() ? List.of() : List.of("123456", "654321"));
       call(words);
     }
     assertThat(wrong).isEmpty();
@@ -122,16 +119,16 @@ class ClumsyCallsTest {
 
   @Test
   void optionsThatAreMissingUnknownOrTwiceAreRefused() {
-    for (Usage usage : usages) {
-      List<String> name = List.of(usage.name().split(" "));
-      if (usage.options().stream().anyMatch(Option::required)) {
+    for (Command command : commands) {
+      List<String> name = List.of(command.name().split(" "));
+      if (command.options().stream().anyMatch(Option::required)) {
         refused(name);
       }
-      List<String> unknown = words(usage, job, "1");
+      List<String> unknown = words(command, job, "1");
       unknown.add("--colour");
       refused(unknown);
-      for (Option option : usage.options()) {
-        List<String> without = words(usage, job, "1");
+      for (Option option : command.options()) {
+        List<String> without = words(command, job, "1");
         without.removeIf(word -> word.startsWith(option.name() + "="));
         without.add(option.name());
         if (!option.isFlag()) {
@@ -144,15 +141,15 @@ class ClumsyCallsTest {
 
   @Test
   void oddValuesNeverMakeAFault() {
-    for (Usage usage : usages) {
+    for (Command command : commands) {
       for (String odd : ODD) {
-        List<String> required = words(usage, job, odd);
+        List<String> required = words(command, job, odd);
         call(required);
         required.addAll(List.of(odd, odd));
         call(required);
-        for (Option option : usage.options()) {
+        for (Option option : command.options()) {
           if (!option.required() && !option.isFlag()) {
-            List<String> words = words(usage, job, "1");
+            List<String> words = words(command, job, "1");
             words.add(option.name() + "=" + given(option, odd));
             call(words);
           }

@@ -26,17 +26,29 @@ class EveryCommandTest {
     job = shop.begin("engine");
   }
 
-  private List<String> names() {
+  static List<String> names(Shop shop) {
     return shop.right("--help").lines().stream()
-        .filter(line -> line.startsWith("  "))
+        .filter(line -> line.matches(" {2}\\S.*"))
         .map(line -> line.strip().split(" {2,}")[0])
+        .toList();
+  }
+
+  /** What stands at the beginning of a line of its help. */
+  static List<String> options(Shop shop, String name) {
+    List<String> words = new ArrayList<>(List.of(name.split(" ")));
+    words.add("--help");
+    return shop.right(words.toArray(String[]::new)).lines().stream()
+        .map(String::strip)
+        .filter(line -> line.startsWith("--"))
+        .map(line -> line.split("[ =]")[0])
+        .filter(option -> !List.of("--json", "--help").contains(option))
         .toList();
   }
 
   @Test
   void hasHelpWithItsUsageAndItsOptions() {
-    assertThat(names()).hasSizeGreaterThan(25);
-    for (String name : names()) {
+    assertThat(names(shop)).hasSizeGreaterThan(25);
+    for (String name : names(shop)) {
       List<String> words = new ArrayList<>(List.of(name.split(" ")));
       words.add("--help");
       Shop.Outcome help = shop.right(words.toArray(String[]::new));

@@ -22,11 +22,11 @@ class HelpAndReportTest {
   void helpIsGivenHoweverItIsAskedFor() {
     Shop shop = new Shop(folder);
     String fit = shop.right("fit", "--help").out();
-    assertThat(fit).contains("Usage: wherefrom fit --job DIR");
+    assertThat(fit).contains("Usage: wherefrom fit --job=DIR");
     assertThat(shop.right("fit", "-h").out()).isEqualTo(fit);
     assertThat(shop.right("help", "fit").out()).isEqualTo(fit);
     assertThat(shop.right("help", "shop", "slip").out()).contains("wherefrom shop slip");
-    assertThat(shop.right("help", "shop").out()).contains("wherefrom shop send --help");
+    assertThat(shop.right("help", "shop").out()).contains("  send   Puts tagged parts");
     String all = shop.right("--help").out();
     assertThat(all).contains("--version", "report");
     assertThat(shop.right("-h").out()).isEqualTo(all);

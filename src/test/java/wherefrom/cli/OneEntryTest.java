@@ -89,8 +89,8 @@ class OneEntryTest {
     torqueAndTiming();
     put();
     List<String> names =
-        Commands.all(shop.equipment(), new BufferedReader(Reader.nullReader())).stream()
-            .map(command -> command.usage().name())
+        new Commands(shop.equipment(), new BufferedReader(Reader.nullReader()))
+            .all().stream().map(Command::name)
             .toList();
     assertThat(names).hasSizeGreaterThan(70).doesNotHaveDuplicates();
     assertThat(called).containsAll(names);
@@ -100,6 +100,8 @@ class OneEntryTest {
     apart("layouts");
     apart("stocks");
     apart("demo", "--folder", shop.path("demo"));
+    apart("completion");
+    apart("man");
     job = shop.path("engine");
     apart("job new", "--folder", job, "--layout", "v8-odd-even", "--name", "engine");
     assertThat(entries()).isEqualTo(1);

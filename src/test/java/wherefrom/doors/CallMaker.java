@@ -26,8 +26,8 @@ final class CallMaker {
     this.room = room;
     this.job = job;
     this.tags = tags;
-    for (String line : overview.lines().filter(line -> line.startsWith("  ")).toList()) {
-      List<String> name = List.of(line.substring(2, 17).strip().split(" "));
+    for (String line : overview.lines().filter(line -> line.matches(" {2}\\S.*")).toList()) {
+      List<String> name = List.of(line.strip().split(" {2,}")[0].split(" "));
       List<String> asked = new ArrayList<>(name);
       asked.add("--help");
       List<String> options = new ArrayList<>();

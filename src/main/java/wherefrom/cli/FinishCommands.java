@@ -1,0 +1,216 @@
+package wherefrom.cli;
+
+import java.io.BufferedReader;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wherefrom.engine.Spot;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryWords;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.tags.Found;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.Undone;
+import wherefrom.parts.Place;
+import wherefrom.rules.Cycle;
+
+/** Steps taken back, what is still missing or in the wrong place, sections closed. */
+final class FinishCommands {
+  private static final Option BEFORE =
+      Option.flag("--before", "take back the step before one that cannot be taken back");
+
+  private final Equipment equipment;
+  private final Codes codes;
+
+  private FinishCommands(Equipment equipment, BufferedReader in) {
+    this.equipment = equipment;
+    this.codes = Codes.single(in);
+  }
+
+  static List<Command> all(Equipment equipment, BufferedReader in) {
+    FinishCommands commands = new FinishCommands(equipment, in);
+    return List.of(
+        commands.takeBack(),
+        commands.cycles(),
+        commands.missing(),
+        commands.excuse(),
+        commands.close());
+  }
+
+  private Command takeBack() {
+    return Command.of(
+            "take-back",
+            "",
+            "Takes the last step back, a stop that stands before all; nothing is erased.",
+            Option.JOB,
+            BEFORE)
+        .noting("What is printed cannot be taken back: it says so, with status 1.")
+        .onJob(equipment, FinishCommands::takeBack);
+  }
+
+  private record TakenBack(String takenBack, long sequence) implements Row {
+    @Override
+    public String text() {
+      return "Taken back: " + takenBack + ".";
+    }
+  }
+
+  private record NotTakenBack(String takenBack, String sentence, String before) implements Row {
+    @Override
+    public String text() {
+      return sentence + " With --before it takes back the step before: " + before + ".";
+    }
+  }
+
+  private static Status takeBack(Bench bench, Call call, Answer answer) throws BadInput {
+    OpenJob job = bench.job();
+    EngineJob before = job.state();
+    Optional<LoggedEntry> stop = job.takeBackStop();
+    if (stop.isPresent()) {
+      String words = EntryWords.of(before, stop.get().entry());
+      return answer.only(new TakenBack(words, stop.get().sequence()));
+    }
+    Undone undone = call.has(BEFORE) ? job.undoBefore() : job.undo();
+    if (undone instanceof Undone.TookBack back) {
+      return answer.only(new TakenBack(back.words(), back.step().sequence()));
+    }
+    if (undone instanceof Undone.Kept kept) {
+      answer.only(new NotTakenBack("", kept.why(), kept.before()));
+      return Status.STOPPED;
+    }
+    throw new BadInput(undone.sentence());
+  }
+
+  private record CycleRow(boolean closed, List<Integer> parts, String words) implements Row {
+    static CycleRow of(Cycle cycle) {
+      List<Integer> items = cycle.moves().stream().map(move -> move.part().item()).toList();
+      return new CycleRow(cycle.closed(), items, cycle.words());
+    }
+
+    @Override
+    public String text() {
+      return words;
+    }
+  }
+
+  private Command cycles() {
+    return Command.of(
+            "cycles",
+            "",
+            "Says the shortest way out of parts that sit in each other's places.",
+            Option.JOB)
+        .onJob(
+            equipment,
+            (bench, call, answer) -> {
+              List<Cycle> cycles = Cycle.of(bench.state().fitted());
+              cycles.stream().map(CycleRow::of).forEach(answer::row);
+              if (cycles.isEmpty()) {
+                answer.say("Every fitted part sits in its own place.");
+              }
+              return Status.RIGHT;
+            });
+  }
+
+  private Command missing() {
+    return Command.of("missing", "", "Lists the places that are still open.", Option.JOB)
+        .noting(
+            "A line a place, in the order of putting together: the place, its state, the tag's"
+                + " digits.",
+            "Then a line for each part that sits in its place although something stands against"
+                + " it, with a sentence.",
+            "Last line: how many are missing, and how many are in, but.")
+        .tells(equipment, (bench, call) -> MissingRow.of(bench));
+  }
+
+  private record ExcusedRow(String place, String reason, Row.Beside how) implements Row {
+    @Override
+    public String text() {
+      return how.text() + place + ": " + Answer.cell(reason) + ".";
+    }
+  }
+
+  private Command excuse() {
+    return Command.of(
+            "excuse",
+            "CODE…|-",
+            "Leaves the home of a part, or the place at a place card, empty or as it is, for a"
+                + " reason.",
+            Option.JOB,
+            Option.REASON,
+            Option.maybe("--kind", "KIND", "whose place at the card, where several are tracked"))
+        .does(
+            (call, answer) -> {
+              if (call.get(Option.REASON).isBlank()) {
+                throw call.wrong("Say why the place stays as it is.");
+              }
+              try (Bench bench = Bench.open(equipment, call, answer)) {
+                return codes.each(
+                    call, answer, code -> excuse(bench, code.get(0), call, answer));
+              }
+            });
+  }
+
+  private static Status excuse(Bench bench, String code, Call call, Answer answer)
+      throws BadInput {
+    Place place = place(bench, code, call.find("--kind"));
+    String reason = call.get(Option.REASON);
+    boolean empty = bench.state().findSeated(place).isEmpty();
+    if (!empty && bench.state().listAgainst(place).isEmpty()) {
+      throw new BadInput(
+          "A part sits at "
+              + place.words()
+              + " and nothing stands against it: no excuse is needed.");
+    }
+    new StillMissing(bench.job()).excuse(place, reason);
+    Row.Beside how = new Row.Beside(empty ? "Left empty: " : "Left as it is: ");
+    answer.row(new ExcusedRow(place.words(), reason.strip(), how));
+    return Status.RIGHT;
+  }
+
+  private static Place place(Bench bench, String code, Optional<String> kind) throws BadInput {
+    Found found = bench.find(code);
+    if (found instanceof Found.APart part) {
+      return part.part().part().home();
+    }
+    if (found instanceof Found.ASpot spot) {
+      return place(bench, spot.spot(), kind);
+    }
+    throw new BadInput(code + " names no place of this job: " + Meaning.sentence(found));
+  }
+
+  private static Place place(Bench bench, Spot spot, Optional<String> kind) throws BadInput {
+    List<Place> all =
+        bench.state().places().stream().filter(place -> place.spot().equals(spot)).toList();
+    List<Place> there =
+        all.stream()
+            .filter(place -> kind.isEmpty() || place.kind().key().equals(kind.get()))
+            .toList();
+    if (there.size() == 1) {
+      return there.get(0);
+    }
+    String kinds = all.stream().map(place -> place.kind().key()).collect(Collectors.joining(", "));
+    throw new BadInput("Say with --kind which place at " + spot.words() + ": " + kinds + ".");
+  }
+
+  private Command close() {
+    return Command.of(
+            "close",
+            "SECTION",
+            "Closes a section once each of its places is filled or left empty for a reason.",
+            Option.JOB)
+        .noting(
+            "Sections: valvetrain, or valvetrain-left and valvetrain-right; rods, mains, cam.",
+            "With the last one closed: cautions and open points before the first start.")
+        .does(
+            (call, answer) -> {
+              String key = call.operand("Give one section.");
+              try (Bench bench = Bench.open(equipment, call, answer)) {
+                CloseRow row = CloseRow.close(bench, key);
+                answer.only(row);
+                return Status.stoppedIf(!row.closed());
+              }
+            });
+  }
+}

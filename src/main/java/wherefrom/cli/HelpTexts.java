@@ -1,0 +1,107 @@
+package wherefrom.cli;
+
+import java.util.List;
+import picocli.AutoComplete;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** What picocli makes of the commands: help, the completion of a shell, a manual page. */
+final class HelpTexts {
+  private static final String PROGRAM = "wherefrom";
+  private static final String PURPOSE =
+      "Tags, verdicts and the arithmetic for rebuilding a used pushrod engine."
+          + " Without arguments the window opens.";
+  private static final String[] NOTES = {
+    "",
+    "Every command knows --help (or -h) and --json; --version tells the version. A code is a tag's"
+        + " sixteen digits or the six that are typed; in place of codes, - reads them from standard"
+        + " input, one a line. Exit status: 0 right, 1 stopped, 2 bad input with a sentence on"
+        + " standard error, which --json says as {\"error\": …} too.",
+    "",
+    "Published service information for the exact engine, and a qualified machinist, outrank this"
+        + " tool."
+  };
+
+  private HelpTexts() {}
+
+  static List<Command> commands(Commands commands) {
+    return List.of(
+        Command.of("completion", "", "Writes what completes the commands in bash and zsh.")
+            .noting("wherefrom completion > ~/.wherefrom-completion, and source it from .bashrc.")
+            .does((call, answer) -> answer.only(new Row.Said(completion(commands)))),
+        Command.of("man", "", "Writes the manual page, in the format of man.")
+            .noting("wherefrom man > wherefrom.1; man ./wherefrom.1")
+            .does((call, answer) -> answer.only(new Row.Said(manual(commands)))));
+  }
+
+  static String of(Command command) {
+    return help(command.spec((args, spec, arg, info) -> false));
+  }
+
+  /** A word that several commands begin with. */
+  static String of(String first, List<Command> family) {
+    CommandSpec spec = Command.spec(PROGRAM + " " + first, "");
+    family.forEach(command -> addTo(spec, command.name().substring(first.length()).strip(), command));
+    return help(spec);
+  }
+
+  static String overview(Commands commands) {
+    CommandSpec spec = Command.spec(PROGRAM, PURPOSE);
+    spec.usageMessage().footer(NOTES);
+    commands.all().forEach(command -> addTo(spec, command.name(), command));
+    return help(spec);
+  }
+
+  private static void addTo(CommandSpec parent, String name, Command command) {
+    parent.addSubcommand(name, Command.spec(name, command.summary()));
+  }
+
+  private static String help(CommandSpec spec) {
+    return new picocli.CommandLine(spec).getUsageMessage(Ansi.OFF);
+  }
+
+  /** Of the two words of a name, the second is a command within the first. */
+  private static String completion(Commands commands) {
+    CommandSpec root = CommandSpec.create().name(PROGRAM);
+    for (Command command : commands.all()) {
+      String[] words = command.name().split(" ");
+      CommandSpec spec = command.spec((args, of, arg, info) -> false);
+      if (words.length == 1) {
+        root.addSubcommand(words[0], spec.name(words[0]));
+      } else {
+        if (!root.subcommands().containsKey(words[0])) {
+          root.addSubcommand(words[0], CommandSpec.create().name(words[0]));
+        }
+        root.subcommands().get(words[0]).addSubcommand(words[1], spec.name(words[1]));
+      }
+    }
+    return AutoComplete.bash(PROGRAM, new picocli.CommandLine(root));
+  }
+
+  private static String manual(Commands commands) {
+    StringBuilder page = new StringBuilder(".TH WHEREFROM 1\n.SH NAME\nwherefrom \\- ");
+    page.append(roff(PURPOSE)).append("\n.SH SYNOPSIS\n.B wherefrom\nCOMMAND [OPTION...]\n");
+    page.append(".SH COMMANDS\n");
+    commands.all().forEach(command -> page.append(manual(command)));
+    page.append(".SH NOTES\n");
+    List.of(NOTES).forEach(note -> page.append(note.isEmpty() ? ".PP" : roff(note)).append('\n'));
+    return page.toString();
+  }
+
+  private static String manual(Command command) {
+    StringBuilder text = new StringBuilder(".SS \"" + roff(command.name() + " " + command.operands()).strip() + "\"\n");
+    text.append(roff(command.summary())).append('\n');
+    for (Option option : command.allOptions()) {
+      text.append(".TP\n.B ").append(roff(option.label().strip())).append('\n');
+      text.append(roff(option.help())).append('\n');
+    }
+    command.notes().forEach(note -> text.append(".PP\n").append(roff(note)).append('\n'));
+    return text.toString();
+  }
+
+  /** A hyphen that may be typed, and a line that is no order. */
+  private static String roff(String text) {
+    String plain = text.replace("\\", "\\e").replace("-", "\\-").replace("\"", "\\(dq");
+    return plain.startsWith(".") || plain.startsWith("'") ? "\\&" + plain : plain;
+  }
+}

@@ -1,0 +1,269 @@
+package wherefrom.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import wherefrom.engine.Layout;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.demo.DemoJob;
+import wherefrom.job.EngineJob;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.OpenJob;
+import wherefrom.job.shelf.Resume;
+import wherefrom.job.shelf.Shelf;
+import wherefrom.job.tags.Tracking;
+import wherefrom.job.print.Unprintable;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.quantity.UnitSystem;
+
+/** Jobs begun, listed, looked over. */
+final class JobCommands {
+  private final Equipment equipment;
+
+  private JobCommands(Equipment equipment) {
+    this.equipment = equipment;
+  }
+
+  static List<Command> all(Equipment equipment) {
+    JobCommands jobs = new JobCommands(equipment);
+    return List.of(
+        jobs.begin(), jobs.track(), jobs.list(), jobs.demo(), jobs.resume(), jobs.places());
+  }
+
+  private Command begin() {
+    return Command.of(
+            "job new",
+            "",
+            "Begins a job.",
+            Option.needed("--folder", "DIR", "the new job's own folder"),
+            Option.needed("--name", "TEXT", "a name that you will recognise"),
+            Option.maybe("--layout", "NAME", "one of those that wherefrom layouts lists"),
+            Option.maybe("--layout-file", "F", "a layout of your own instead"),
+            Option.maybe("--track", "KIND,…|all", "more kinds of part to track"),
+            Option.maybe("--units", "inch|metric", "units; the settings' where not given"))
+        .noting(
+            "Kinds: " + kinds() + ".",
+            "Pushrods, rockers, lifters and the shells of rods and mains are always tracked.")
+        .does(this::begin);
+  }
+
+  private static String kinds() {
+    return Arrays.stream(PartKind.values()).map(PartKind::key).collect(Collectors.joining(", "));
+  }
+
+  private record Begun(String folder, String name, int engine, String layout, int parts)
+      implements Row {
+    @Override
+    public String text() {
+      return "Job \""
+          + Answer.cell(name)
+          + "\" begun in "
+          + folder
+          + ".\n"
+          + parts
+          + " parts to tag. Print their tags before the first bolt turns.";
+    }
+  }
+
+  private Status begin(Call call, Answer answer) throws BadInput, IOException {
+    Path folder = call.wholePath("--folder");
+    Path around = Optional.ofNullable(folder.getParent()).orElse(folder);
+    Shelf shelf = equipment.shelves().apply(around);
+    Shelf.NewJob begun =
+        new Shelf.NewJob(call.get("--name"), layout(shelf, call), tracked(call), units(call));
+    Unprintable.warning(equipment.printer(), List.of(begun.name())).ifPresent(answer::say);
+    try (OpenJob job = shelf.createIn(folder, begun)) {
+      EngineJob now = job.state();
+      String layout = now.layout().name();
+      return answer.only(
+          new Begun(folder.toString(), now.name(), now.engine(), layout, now.parts().size()));
+    } catch (IllegalArgumentException e) {
+      throw new BadInput(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private Layout layout(Shelf shelf, Call call) throws BadInput, IOException {
+    Optional<String> name = call.find("--layout");
+    if (name.isPresent() == call.find("--layout-file").isPresent()) {
+      throw call.wrong("Give either --layout or --layout-file.");
+    }
+    if (name.isEmpty()) {
+      return equipment.layouts().read(call.path("--layout-file"));
+    }
+    return ReadyLayouts.find(name.get())
+        .or(() -> own(shelf, name.get()))
+        .orElseThrow(
+            () ->
+                new BadInput(
+                    "There is no layout \"" + name.get() + "\". wherefrom layouts lists them."));
+  }
+
+  private static Optional<Layout> own(Shelf shelf, String name) {
+    return shelf.listLayouts().stream().filter(layout -> layout.name().equals(name)).findFirst();
+  }
+
+  private static Set<PartKind> tracked(Call call) throws BadInput {
+    Set<PartKind> kinds = EnumSet.copyOf(PartKind.alwaysOn());
+    for (String key : call.listed("--track")) {
+      kinds.addAll(key.equals("all") ? PartKind.all() : Set.of(kind(key)));
+    }
+    return kinds;
+  }
+
+  private static PartKind kind(String key) throws BadInput {
+    return PartKind.find(key)
+        .orElseThrow(
+            () ->
+                new BadInput("There is no kind of part \"" + key + "\". Kinds: " + kinds() + "."));
+  }
+
+  private UnitSystem units(Call call) throws BadInput {
+    String units = call.text("--units").toLowerCase(Locale.ROOT);
+    return switch (units) {
+      case "" -> equipment.settings().load().units();
+      case "inch" -> UnitSystem.INCH;
+      case "metric", "mm" -> UnitSystem.METRIC;
+      default -> throw call.wrong("--units: \"" + units + "\" is neither inch nor metric.");
+    };
+  }
+
+  private record TrackedRow(int first, int parts, Row.Beside told) implements Row {
+    @Override
+    public String text() {
+      return told.text();
+    }
+  }
+
+  private Command track() {
+    return Command.of(
+            "job track",
+            "",
+            "Tracks more kinds of part from now on.",
+            Option.JOB,
+            Option.needed("--kinds", "KIND,…|all", "the kinds to track from now on"))
+        .noting(
+            "Their places get the next numbers. It cannot be taken back: tags may exist."
+                + " Then: tags --new.")
+        .tells(
+            equipment,
+            (bench, call) -> {
+              Tracking.Answer came = new Tracking(bench.job()).track(toTrack(bench, call));
+              if (came instanceof Tracking.Answer.Refused refused) {
+                throw new BadInput(refused.sentence());
+              }
+              Tracking.Answer.Tracked tracked = (Tracking.Answer.Tracked) came;
+              Row.Beside told = new Row.Beside(tracked.sentence());
+              return new TrackedRow(tracked.first(), tracked.parts(), told);
+            });
+  }
+
+  private static List<PartKind> toTrack(Bench bench, Call call) throws BadInput {
+    List<PartKind> kinds = new ArrayList<>();
+    for (String key : call.listed("--kinds")) {
+      kinds.addAll(
+          key.equals("all")
+              ? new Tracking(bench.job()).offered().keySet()
+              : List.of(kind(key)));
+    }
+    return kinds;
+  }
+
+  private record JobRow(
+      String folder, String name, String lastTouched, String doNext, String trouble)
+      implements Row {
+    static JobRow of(Shelf.Entry entry) {
+      String touched = entry.resume().map(resume -> resume.lastTouched().toString()).orElse("");
+      String next = entry.resume().map(Resume::doNext).orElse("");
+      return new JobRow(entry.folder().toString(), entry.name(), touched, next, entry.trouble());
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(folder, name, lastTouched, trouble.isEmpty() ? doNext : trouble);
+    }
+  }
+
+  private Command list() {
+    return Command.of(
+            "job list",
+            "",
+            "Lists the jobs of a shop, the one last worked on first.",
+            Option.maybe("--folder", "SHOP", "the folder of the jobs; the settings' if not given"))
+        .noting("A line a job: folder, name, when it was last worked on (UTC), what to do next.")
+        .does(
+            (call, answer) -> {
+              boolean given = call.find("--folder").isPresent();
+              Path shop = given ? call.path("--folder") : equipment.settings().load().shop();
+              if (!Files.isDirectory(shop)) {
+                throw new BadInput("There is no folder " + shop + ". Give the folder of the jobs.");
+              }
+              equipment.shelves().apply(shop).list().stream()
+                  .map(JobRow::of)
+                  .forEach(answer::row);
+              return Status.RIGHT;
+            });
+  }
+
+  private record Copied(String folder) implements Row {
+    @Override
+    public String text() {
+      return "The demo job lies in " + folder + ". wherefrom resume --job says what to do next.";
+    }
+  }
+
+  private Command demo() {
+    return Command.of(
+            "demo",
+            "",
+            "Copies the invented demo job, part-way through, to a folder to try things on.",
+            Option.needed("--folder", "DIR", "the copy's own folder, not there yet"))
+        .does(
+            (call, answer) -> {
+              Path folder = call.wholePath("--folder");
+              DemoJob.copyTo(folder);
+              return answer.only(new Copied(folder.toString()));
+            });
+  }
+
+  private Command resume() {
+    return Command.of(
+            "resume", "", "Says where a job was left, and what to do next.", Option.JOB)
+        .tells(equipment, (bench, call) -> ResumeRow.of(bench));
+  }
+
+  private Command places() {
+    return Command.of("places", "", "Lists every place of a job.", Option.JOB)
+        .noting(
+            "A line a place: the place card's digits, the tag's digits, the place, its state.",
+            "States: in, out, washing, at the machine shop, missing, fitted, other part fitted,"
+                + " open, left empty.")
+        .lists(
+            equipment,
+            (bench, call) ->
+                bench.state().places().stream().map(place -> PlaceRow.of(bench, place)));
+  }
+
+  private record PlaceRow(String placeCard, String tag, String place, String key, String state)
+      implements Row {
+    static PlaceRow of(Bench bench, Place place) {
+      String card = bench.book().of(place.spot()).digits();
+      String tag = bench.state().findOwner(place).map(bench::digits).orElse("");
+      return new PlaceRow(
+          card, tag, place.words(), place.key(), bench.state().state(place).words());
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(placeCard, tag, place, state);
+    }
+  }
+}

@@ -1,0 +1,260 @@
+package wherefrom.cli;
+
+import java.io.BufferedReader;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.FittingSize;
+import wherefrom.job.tags.Found;
+import wherefrom.job.handling.Handled;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.NewPart;
+import wherefrom.job.PartRecord;
+import wherefrom.job.SurfaceSizes;
+import wherefrom.job.takeapart.TakeApart;
+import wherefrom.job.puttogether.WhereTo;
+import wherefrom.parts.Part;
+import wherefrom.parts.TagCode;
+import wherefrom.rules.Verdict;
+
+/** Parts that come out, are asked about, mislaid, found, noted, replaced, tagged anew. */
+final class PartCommands {
+  private static final String CODES = "CODE…|-";
+
+  /** What is done to one part. */
+  interface Deed {
+    Handled of(Handling handling, int item, Call call) throws BadInput;
+  }
+
+  private final Equipment equipment;
+  private final Codes codes;
+
+  private PartCommands(Equipment equipment, BufferedReader in) {
+    this.equipment = equipment;
+    this.codes = Codes.single(in);
+  }
+
+  static List<Command> all(Equipment equipment, BufferedReader in) {
+    PartCommands parts = new PartCommands(equipment, in);
+    return List.of(
+        parts.out(),
+        parts.where(),
+        parts.back(),
+        parts.lost(),
+        parts.found(),
+        parts.note(),
+        parts.replace(),
+        parts.reprint(),
+        parts.tookOut());
+  }
+
+  private Command out() {
+    return Command.of("out", CODES, "Logs parts that came out of the engine.", Option.JOB)
+        .noting("A line a part: digits, what was done, the part.")
+        .onJob(
+            equipment,
+            (bench, call, answer) ->
+                codes.each(call, answer, code -> out(bench, code.get(0), answer)));
+  }
+
+  private record OutRow(String code, String done, String part) implements Row {
+    @Override
+    public String text() {
+      return Answer.cells(code, done, part);
+    }
+  }
+
+  /** A code that stopped. */
+  private record StoppedRow(Meaning.Judged judged, String code) implements Row {
+    @Override
+    public String text() {
+      Verdict verdict = judged.verdict();
+      return Answer.cells(code, verdict.word(), Meaning.sentence(verdict));
+    }
+  }
+
+  private static Status out(Bench bench, String code, Answer answer) throws BadInput {
+    TakeApart.Answer out = new TakeApart(bench.job(), bench.names()).out(code);
+    if (out instanceof TakeApart.Answer.NoPart other) {
+      throw new BadInput(
+          code + " is no part's tag: " + Meaning.of(other.found()) + ". Give the part's code.");
+    }
+    if (out instanceof TakeApart.Answer.Refused refused) {
+      answer.row(new StoppedRow(new Meaning.Judged(refused.verdict()), code));
+      return Status.STOPPED;
+    }
+    boolean already = out instanceof TakeApart.Answer.AlreadyOut;
+    Part part =
+        out instanceof TakeApart.Answer.AlreadyOut had
+            ? had.part().part()
+            : ((TakeApart.Answer.CameOut) out).part().part();
+    answer.row(new OutRow(bench.digits(part), already ? "already out" : "out", part.words()));
+    return Status.RIGHT;
+  }
+
+  private Command where() {
+    return Command.of(
+            "where",
+            CODES,
+            "Says where a part goes, or what belongs at a place; logs nothing.",
+            Option.JOB)
+        .onJob(
+            equipment,
+            (bench, call, answer) ->
+                codes.each(call, answer, code -> where(bench, code.get(0), answer)));
+  }
+
+  private record WhereRow(String code, String meaning, String sentence, Row.Beside verdict)
+      implements Row {
+    @Override
+    public String text() {
+      return verdict.text() + "\n" + sentence;
+    }
+  }
+
+  private static Status where(Bench bench, String code, Answer answer) {
+    Found found = bench.book().find(code);
+    String meaning = Meaning.of(found);
+    if (found instanceof Found.Refused refused) {
+      Verdict verdict = refused.verdict();
+      Row.Beside word = new Row.Beside(verdict.word());
+      answer.row(new WhereRow(code, meaning, Meaning.sentence(verdict), word));
+      return Status.STOPPED;
+    }
+    String sentence = Meaning.sentence(found);
+    if (found instanceof Found.APart part) {
+      sentence = WhereTo.words(bench.state(), part.part().part());
+    } else if (found instanceof Found.ASpot spot) {
+      sentence = WhereTo.words(bench.state(), spot.spot());
+    }
+    answer.row(new WhereRow(code, meaning, sentence, new Row.Beside("")));
+    return Status.RIGHT;
+  }
+
+  /** Logs parts as off for washing; told with the other washing. */
+  static Command wash(Equipment equipment, BufferedReader in) {
+    return new PartCommands(equipment, in)
+        .handling(
+            "wash",
+            "Logs parts as off for washing, in a numbered basket.",
+            (handling, item, call) ->
+                handling.offForWashing(item, call.number("--basket", 0, 1, TagCode.MOST_ITEM)),
+            Option.needed("--basket", "N", "the basket's number"));
+  }
+
+  private Command back() {
+    return handling(
+        "back",
+        "Logs parts as back from washing.",
+        (handling, item, call) -> handling.backFromWashing(item));
+  }
+
+  private Command lost() {
+    return handling(
+        "lost",
+        "Logs parts that cannot be found.",
+        (handling, item, call) -> handling.lost(item, call.text("--note")),
+        Option.maybe("--note", "TEXT", "what is known of it"));
+  }
+
+  private Command found() {
+    return handling(
+        "found",
+        "Logs missing parts that have turned up.",
+        (handling, item, call) -> handling.found(item));
+  }
+
+  private Command note() {
+    return handling(
+        "note",
+        "Keeps a note on parts.",
+        (handling, item, call) -> handling.note(item, call.get("--text")),
+        Option.needed("--text", "TEXT", "the note"));
+  }
+
+  private Command replace() {
+    return handling(
+        "replace",
+        "Retires parts and takes on new ones for their places; gives the new tags' digits.",
+        (handling, item, call) ->
+            handling.replace(
+                item,
+                call.get("--reason"),
+                new NewPart(call.text("--size"), call.text("--sort"))),
+        Option.REASON,
+        Option.maybe(
+            "--size",
+            "SIZE",
+            "of shells and pistons: 0.010 in, standard, or listed, as decide buy says"),
+        Option.maybe("--sort", "SORT", "where it is of another sort, such as roller"));
+  }
+
+  private Command reprint() {
+    return handling(
+        "reprint",
+        "Gives parts a new issue of their tag; older ones are retired. Then: tags --only.",
+        (handling, item, call) -> handling.reissue(item, call.get("--reason")),
+        Option.REASON);
+  }
+
+  private Command tookOut() {
+    return handling(
+        "took-out",
+        "Logs fitted parts that were taken out again.",
+        (handling, item, call) -> handling.tookOut(item, call.text("--reason")),
+        Option.maybe("--reason", "TEXT", "why"));
+  }
+
+  private Command handling(String name, String summary, Deed deed, Option... options) {
+    List<Option> all = Stream.concat(Stream.of(Option.JOB), Stream.of(options)).toList();
+    return Command.of(name, CODES, summary, all.toArray(Option[]::new))
+        .onJob(
+            equipment,
+            (bench, call, answer) ->
+                codes.each(call, answer, code -> handle(bench, deed, code.get(0), call, answer)));
+  }
+
+  private record HandledRow(String code, int item, String part, String where) implements Row {
+    static HandledRow of(Bench bench, PartRecord now) {
+      String where = now.where().words() + now.awayTo().map(to -> ", " + to).orElse("");
+      Part part = now.part();
+      return new HandledRow(bench.digits(part), part.item(), part.words(), where);
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(code, part, where);
+    }
+  }
+
+  private static Status handle(Bench bench, Deed deed, String code, Call call, Answer answer)
+      throws BadInput {
+    Part part = bench.part(code);
+    Handled handled = deed.of(new Handling(bench.job()), part.item(), call);
+    if (handled instanceof Handled.Refused refused) {
+      throw new BadInput(refused.sentence());
+    }
+    PartRecord now = ((Handled.Logged) handled).part();
+    answer.row(HandledRow.of(bench, now));
+    if (now.part().item() != part.item()) {
+      sizeUnsaid(bench, now.part()).ifPresent(answer::say);
+    }
+    return Status.RIGHT;
+  }
+
+  /** What to do where a new part was taken on of which the list knows the size and nobody said. */
+  private static Optional<String> sizeUnsaid(Bench bench, Part taken) {
+    SurfaceSizes sizes = new SurfaceSizes(bench.state());
+    return sizes.findSizeOf(taken.item()).isPresent()
+        ? Optional.empty()
+        : sizes
+            .findToBuy(taken.home())
+            .filter(FittingSize::isKnown)
+            .map(
+                size ->
+                    "Nobody said its size. The list says "
+                        + size.words()
+                        + ": take back, and replace it with --size listed.");
+  }
+}

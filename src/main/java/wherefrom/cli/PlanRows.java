@@ -1,0 +1,140 @@
+package wherefrom.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.job.money.MoneyBook;
+import wherefrom.job.money.PlanCost;
+import wherefrom.job.StandingRule;
+import wherefrom.parts.Place;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.Consequence;
+
+/** Rows of plans, changes and the checks that follow. */
+final class PlanRows {
+  private PlanRows() {}
+
+  /** What follows from a change. */
+  record Follows(
+      String rule,
+      String key,
+      String severity,
+      String effect,
+      String subject,
+      int pieces,
+      List<String> places,
+      String sentence,
+      List<String> because,
+      String source)
+      implements Row {
+    static Follows of(Consequence one) {
+      return new Follows(
+          one.rule(),
+          one.key(),
+          one.severity().word(),
+          one.effect().words(),
+          one.subject(),
+          one.pieces(),
+          one.places().stream().map(Place::words).toList(),
+          one.sentence(),
+          one.reasons(),
+          one.source());
+    }
+
+    @Override
+    public String text() {
+      return sentence;
+    }
+  }
+
+  /** A change with all that follows, and its money. */
+  record Whole(
+      int plan,
+      String change,
+      String contradiction,
+      List<Follows> consequences,
+      List<MoneyRows.Item> items,
+      List<MoneyRows.Item> perhaps,
+      String sum,
+      Row.Beside told)
+      implements Row {
+    static Whole of(
+        String head,
+        int plan,
+        Change change,
+        String against,
+        List<Consequence> consequences,
+        Bench bench) {
+      PlanCost cost = new MoneyBook(bench.job()).effect(change);
+      List<String> lines = new ArrayList<>(List.of(head + ": " + change.words(), against));
+      for (Consequence one : consequences) {
+        lines.add(Answer.cells(one.headline(), one.rule(), one.sentence(), one.source()));
+      }
+      lines.add(Answer.cells("money", cost.sentence()));
+      return new Whole(
+          plan,
+          change.words(),
+          against,
+          consequences.stream().map(Follows::of).toList(),
+          MoneyRows.Item.all(cost.lines()),
+          MoneyRows.Item.all(cost.perhaps()),
+          cost.sum().text(),
+          new Row.Beside(String.join("\n", lines)));
+    }
+
+    @Override
+    public String text() {
+      return told.text();
+    }
+  }
+
+  /** A change of the list. */
+  record Listed(int plan, String state, String change, String sum, long unpriced, Row.Beside cost)
+      implements Row {
+    static Listed of(
+        Bench bench, int plan, String state, Change change) {
+      MoneyBook book = new MoneyBook(bench.job());
+      PlanCost cost = book.effect(change);
+      long unpriced = cost.lines().stream().filter(item -> !item.priced()).count();
+      Row.Beside sum = new Row.Beside(book.budget().text(cost.sum()));
+      return new Listed(plan, state, change.words(), cost.sum().text(), unpriced, sum);
+    }
+
+    @Override
+    public String text() {
+      String without = unpriced == 0 ? "" : ", " + unpriced + " without a price";
+      return Answer.cells(plan == 0 ? "-" : plan, state, change, cost.text() + without);
+    }
+  }
+
+  /** A check, or what else a rule asks. */
+  record Check(Follows follows, String state) implements Row {
+    static Check of(StandingRule rule) {
+      Consequence one = rule.consequence();
+      String answered = rule.answer().map(given -> given.look().word()).orElse("open");
+      return new Check(
+          Follows.of(one), one.effect().isCheck() ? answered : one.effect().words());
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(
+          follows.key(), state, follows.sentence(), follows.rule(), follows.source());
+    }
+  }
+
+  /** A check that was answered. */
+  record Answered(String check, String look, String sentence) implements Row {
+    @Override
+    public String text() {
+      return sentence;
+    }
+  }
+
+  /** A plan that was dropped. */
+  record Dropped(int dropped) implements Row {
+    @Override
+    public String text() {
+      return "Plan " + dropped + " is dropped.";
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package wherefrom.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import wherefrom.job.shelf.Resume;
+
+/** Where a job was left. */
+record ResumeRow(String name, Resume resume) implements Row {
+  static ResumeRow of(Bench bench) {
+    return new ResumeRow(bench.state().name(), Resume.of(bench.job()));
+  }
+
+  @Override
+  public String text() {
+    List<String> lines = new ArrayList<>();
+    lines.add(name + ", last worked on " + resume.lastTouched() + ".");
+    lines.add("Last: " + resume.lastStep() + ".");
+    resume.stop().ifPresent(stop -> lines.add("Stopped: " + stop));
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "In the engine %d, fitted %d, missing %d.",
+            resume.inEngine(),
+            resume.fitted(),
+            resume.missing()));
+    resume.waiting().forEach(waiting -> lines.add("Away: " + waiting + "."));
+    lines.add(resume.doNext());
+    return String.join("\n", lines);
+  }
+
+  @Override
+  public Map<String, Object> fields() {
+    return Json.object(
+        "lastTouched", resume.lastTouched(),
+        "lastStep", resume.lastStep(),
+        "stop", resume.stop().orElse(""),
+        "inEngine", resume.inEngine(),
+        "missing", resume.missing(),
+        "fitted", resume.fitted(),
+        "waiting", resume.waiting(),
+        "doNext", resume.doNext());
+  }
+}

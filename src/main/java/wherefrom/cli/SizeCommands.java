@@ -1,0 +1,199 @@
+package wherefrom.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import wherefrom.engine.Bank;
+import wherefrom.inspection.compare.OddOneOut;
+import wherefrom.inspection.compare.StraightLine;
+import wherefrom.inspection.measure.ReadingPlans;
+import wherefrom.job.BearingClearance;
+import wherefrom.job.measure.Comparing;
+import wherefrom.job.ports.Equipment;
+import wherefrom.job.FittingSize;
+import wherefrom.job.OilClearances;
+import wherefrom.job.SurfaceSize;
+import wherefrom.job.SurfaceSizes;
+import wherefrom.quantity.Amount;
+import wherefrom.workings.ResultValue;
+
+/** Sizes held against each other: sets, stud tops, oil clearances, what fits. */
+final class SizeCommands {
+  private static final Option PLAN =
+      Option.needed("--plan", "KEY", "which readings, such as pushrod-length");
+  private static final Option BANK =
+      Option.maybe("--bank", "NAME", "lay a straightedge over the stud tops of this bank");
+  private static final String NONE = "-";
+
+  private SizeCommands() {}
+
+  static List<Command> all(Equipment equipment) {
+    return List.of(
+        Command.of(
+                "compare",
+                "",
+                "Holds a set against itself and names the odd one out; status 1 where there is"
+                    + " one.",
+                Option.JOB,
+                PLAN,
+                BANK)
+            .does((call, answer) -> compare(equipment, call, answer)),
+        Command.of(
+                "clearance",
+                "",
+                "Works out the oil clearance of every bearing from housing, shells and journal.",
+                Option.JOB)
+            .lists(
+                equipment,
+                (bench, call) ->
+                    new OilClearances(bench.state()).list().stream().map(ClearanceRow::of)),
+        Command.of(
+                "sizes",
+                "",
+                "Lists every journal and bore: standard, as cut, as measured, what fits it.",
+                Option.JOB)
+            .noting("What is to be bought, for cuts that are only planned too: decide buy.")
+            .lists(
+                equipment,
+                (bench, call) -> {
+                  SurfaceSizes sizes = new SurfaceSizes(bench.state());
+                  return sizes.list().stream()
+                      .map(size -> SizeRow.of(size, sizes.getFitting(size)));
+                }));
+  }
+
+  private static Status compare(Equipment equipment, Call call, Answer answer) throws BadInput {
+    String plan = call.get(PLAN);
+    if (ReadingPlans.find(plan).isEmpty()) {
+      throw call.wrong("There is no plan \"" + plan + "\": \"measure\" lists them.");
+    }
+    try (Bench bench = Bench.open(equipment, call, answer)) {
+      Optional<String> bank = call.find(BANK);
+      return bank.isPresent()
+          ? studs(bench, bank.get(), answer)
+          : set(new Comparing(bench.job()).compare(plan), answer);
+    }
+  }
+
+  private record MemberRow(String name, double value, double distance, boolean odd)
+      implements Row {
+    @Override
+    public String text() {
+      String figure = String.format(Locale.ROOT, "%.4f", value);
+      return Answer.cells(name, figure, signed(distance), odd ? "odd" : "");
+    }
+  }
+
+  private static Status set(Optional<OddOneOut> found, Answer answer) throws BadInput {
+    OddOneOut set = found.orElseThrow(() -> new BadInput("Nothing is measured by this plan yet."));
+    for (OddOneOut.Member each : set.members()) {
+      answer.row(new MemberRow(each.name(), each.value(), each.distance(), each.odd()));
+    }
+    if (set.isTooFew()) {
+      answer.say("Of fewer than " + OddOneOut.FEWEST + " none can be called odd.");
+    }
+    return Status.stoppedIf(!set.odd().isEmpty());
+  }
+
+  private record StudRow(StraightLine.Point point) implements Row {
+    private String stand() {
+      return point.stand().name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(point.name(), signed(point.proud()) + " mm", stand());
+    }
+
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "name", point.name(),
+          "proud-mm", point.proud(),
+          "uncertainty-mm", point.u(),
+          "stand", stand());
+    }
+  }
+
+  private static Status studs(Bench bench, String name, Answer answer) throws BadInput {
+    Bank bank =
+        bench.state().layout().banks().stream()
+            .filter(each -> each.name().equals(name))
+            .findFirst()
+            .orElseThrow(() -> new BadInput("This engine has no bank \"" + name + "\"."));
+    StraightLine line =
+        new Comparing(bench.job())
+            .studs(bank, List.of())
+            .orElseThrow(
+                () ->
+                    new BadInput(
+                        "Measure the height of at least "
+                            + StraightLine.FEWEST
+                            + " studs of the bank first."));
+    line.points().stream().map(StudRow::new).forEach(answer::row);
+    return Status.stoppedIf(!line.proud().isEmpty());
+  }
+
+  private static String signed(double value) {
+    return String.format(Locale.ROOT, "%+.4f", value);
+  }
+
+  private record ClearanceRow(
+      String bearing,
+      List<String> missing,
+      Optional<Double> clearance,
+      Optional<Double> uncertainty,
+      Optional<String> unit,
+      Optional<Double> least,
+      Optional<Double> most,
+      Optional<String> answer,
+      String sentence)
+      implements Row {
+    static ClearanceRow of(BearingClearance bearing) {
+      Optional<ResultValue> value = bearing.clearance();
+      return new ClearanceRow(
+          bearing.words(),
+          bearing.missing(),
+          value.map(ResultValue::value),
+          value.map(ResultValue::standardUncertainty),
+          value.map(known -> known.unit().symbol()),
+          bearing.range().map(range -> range.smallest().amount().in(range.smallest().unit())),
+          bearing.range().map(range -> range.largest().amount().in(range.smallest().unit())),
+          bearing.judgement().map(ResultRow::word),
+          bearing.sentence());
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(bearing, sentence);
+    }
+  }
+
+  private record SizeRow(
+      String what, String standard, String asCut, String measured, String step, String fits)
+      implements Row {
+    static SizeRow of(SurfaceSize size, FittingSize fits) {
+      return new SizeRow(
+          size.words(),
+          text(size.standard()),
+          text(size.asCut()),
+          text(size.mostWorn()),
+          text(fits.step().filter(step -> fits.isKnown())),
+          fits.words());
+    }
+
+    private static String text(Optional<Amount> amount) {
+      return amount.map(Amount::text).orElse("");
+    }
+
+    private static String orNone(String size) {
+      return size.isEmpty() ? NONE : size;
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells(what, orNone(standard), orNone(asCut), orNone(measured), fits);
+    }
+  }
+}
