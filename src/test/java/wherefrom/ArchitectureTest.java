@@ -115,7 +115,8 @@ class ArchitectureTest {
                   "org.apache.fontbox",
                   "com.fasterxml.jackson")),
           Map.entry("ui", List.of("java.nio", "java.io", "javafx")),
-          Map.entry("cli", List.of("java.nio", "java.io", "com.fasterxml.jackson.core")));
+          Map.entry(
+              "cli", List.of("java.nio", "java.io", "com.fasterxml.jackson.core", "picocli")));
 
   private static final List<String> BASIC =
       List.of(

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -51,6 +53,19 @@ final class Json {
       fields.put(String.valueOf(namesAndValues[at]), namesAndValues[at + 1]);
     }
     return fields;
+  }
+
+  /** The text of a record: what is only told, or all its values as cells. */
+  static String told(Record row) {
+    List<Object> values = new ArrayList<>();
+    for (RecordComponent component : row.getClass().getRecordComponents()) {
+      Object value = value(row, component);
+      if (value instanceof Row.Beside told) {
+        return told.text();
+      }
+      values.add(value);
+    }
+    return Answer.cells(values.toArray());
   }
 
   private static Object value(Record row, RecordComponent component) {

@@ -92,17 +92,21 @@ final class Pairing {
             .map(Place::words)
             .sorted()
             .toList();
-    answer.row(new OnPurpose("fitted on purpose", false, against.word(), sentence, mates));
+    answer.row(
+        new Row.Told(
+            "fitted on purpose" + "\n" + sentence,
+            Json.object(
+                "verdict",
+                "fitted on purpose",
+                "stopped",
+                false,
+                "against",
+                against.word(),
+                "sentence",
+                sentence,
+                "noLongerMated",
+                mates)));
     return Status.RIGHT;
-  }
-
-  private record OnPurpose(
-      String verdict, boolean stopped, String against, String sentence, List<String> noLongerMated)
-      implements Row {
-    @Override
-    public String text() {
-      return verdict + "\n" + sentence;
-    }
   }
 
   private Status say(Verdict verdict) {
