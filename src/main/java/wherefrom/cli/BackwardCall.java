@@ -63,12 +63,15 @@ final class BackwardCall {
           new Row.Told(none.sentence(), Json.object("solved", false, "sentence", none.sentence())));
       return Status.STOPPED;
     }
-    Solution solution = (Solution) found;
+    return answer.only(solved((Solution) found));
+  }
+
+  private static Row solved(Solution solution) {
     WorkedRow.Value input = new WorkedRow.Value(solution.unknown());
     WorkedRow with = WorkedRow.of(solution.result());
     Map<String, Object> fields =
         Json.object("solved", true, "unknown", input.fields(), "with", with.fields());
-    return answer.only(new Row.Told(input.text() + "\n" + with.text(), fields));
+    return new Row.Told(Row.lines(input.text(), with.text()), fields);
   }
 
   private BackwardAnswer answered(Inputs known, String result, Amount wanted) throws BadInput {

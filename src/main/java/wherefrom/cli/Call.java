@@ -48,10 +48,8 @@ final class Call {
       throws BadInput {
     Call call = new Call(command, equipment, in);
     call.requireShort(words);
-    CommandSpec spec = command.spec((args, of, arg, info) -> call.take(args, of, arg, info));
     try {
-      new picocli.CommandLine(spec).setExpandAtFiles(false).parseArgs(words.toArray(String[]::new));
-      call.requireKnown(words);
+      call.read(words);
     } catch (MissingParameterException e) {
       call.requireKnown(words);
       throw call.missing(e.getMissing().get(0));
@@ -62,7 +60,15 @@ final class Call {
     } catch (ParameterException e) {
       throw call.wrong(String.valueOf(e.getMessage()));
     }
+    call.requireKnown(words);
     return call;
+  }
+
+  /** An operand that begins with @ names no file of words. */
+  private void read(List<String> words) {
+    new picocli.CommandLine(command.spec(this::take))
+        .setExpandAtFiles(false)
+        .parseArgs(words.toArray(String[]::new));
   }
 
   /** The words that may be options. */
@@ -99,25 +105,29 @@ final class Call {
       return true;
     }
     Option option = option(arg);
-    boolean attached = "=".equals(info.get("separator"));
     List<String> values = options.computeIfAbsent(option.name(), any -> new ArrayList<>());
     if (!values.isEmpty() && !option.many()) {
       throw new ParameterException(spec.commandLine(), option.name() + " stands twice.");
     }
-    int before = values.size();
-    if (attached || option.isFlag()) {
-      values.add(attached ? args.pop() : "");
-      return true;
+    List<String> found = values(option, "=".equals(info.get("separator")), args);
+    if (found.isEmpty()) {
+      String needed = option.name() + " needs " + option.value() + ": " + option.help() + ".";
+      throw new ParameterException(spec.commandLine(), needed);
     }
+    values.addAll(found);
+    return true;
+  }
+
+  /** A flag has one value that says nothing, so that a script may write {@code --json=true}. */
+  private static List<String> values(Option option, boolean attached, Stack<String> args) {
+    if (attached || option.isFlag()) {
+      return List.of(attached ? args.pop() : "");
+    }
+    List<String> values = new ArrayList<>();
     while (isValue(args) && (option.many() || values.isEmpty())) {
       values.add(args.pop());
     }
-    if (values.size() == before) {
-      throw new ParameterException(
-          spec.commandLine(),
-          option.name() + " needs " + option.value() + ": " + option.help() + ".");
-    }
-    return true;
+    return values;
   }
 
   private static boolean isValue(Stack<String> args) {

@@ -76,7 +76,7 @@ final class DebrisCommands {
       lines.add("Did it reach the mains? " + mains + ".");
       answeredBy.forEach(look -> lines.add("answered by\t" + look));
       wanted.forEach(look -> lines.add("still to be looked at\t" + look));
-      return String.join("\n", lines);
+      return Row.lines(lines);
     }
   }
 
@@ -92,12 +92,12 @@ final class DebrisCommands {
           map.suspects(),
           map.openings().stream().map(Names::of).toList(),
           MainsRow.of(map.question()),
-          new Row.Beside(String.join("\n", lines)));
+          new Row.Beside(Row.lines(lines)));
     }
 
     @Override
     public String text() {
-      return String.join("\n", String.join("\n", suspects), openings.text(), question.text());
+      return Row.lines(Row.lines(suspects), openings.text(), question.text());
     }
   }
 

@@ -47,7 +47,7 @@ final class DecideCommands {
     public String text() {
       List<String> lines = new ArrayList<>(List.of(Answer.cells(code, part, proposed)));
       reasons.forEach(each -> lines.add(Answer.cells("", each.sentence(), each.source())));
-      return String.join("\n", lines);
+      return Row.lines(lines);
     }
   }
 
@@ -174,7 +174,7 @@ final class DecideCommands {
       }
       answer.row(
           new Row.Told(
-              "not decided\n" + refused.sentence(),
+              Row.lines("not decided", refused.sentence()),
               Json.object("decided", false, "sentence", refused.sentence())));
       return Status.STOPPED;
     }

@@ -104,7 +104,7 @@ final class InspectCommand {
     @Override
     public String text() {
       String head = kept.card().check().key() + ": " + kept.card().look().word();
-      return head + "\n" + String.join("\n", follows);
+      return Row.lines(head, Row.lines(follows));
     }
   }
 

@@ -95,7 +95,7 @@ final class MoneyRows {
           .filter(CostItem::priced)
           .forEach(item -> rows.add(Answer.cells("-", item.sentence(), "", "to buy")));
       rows.add(budget.sentence());
-      return String.join("\n", rows);
+      return Row.lines(rows);
     }
 
     @Override

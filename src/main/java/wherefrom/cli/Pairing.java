@@ -76,16 +76,15 @@ final class Pairing {
     }
   }
 
+  private static String againstStop(
+      Part part, Spot spot, Verdict against, Optional<Unmated> unmated) {
+    String more = unmated.map(what -> " " + what.words()).orElse("");
+    String where = part.words() + ", at " + spot.words() + ".";
+    return "Fitted against the stop \"" + against.word() + "\": " + where + more;
+  }
+
   private Status sayOnPurpose(Part part, Spot spot, Verdict against, Optional<Unmated> unmated) {
-    String sentence =
-        "Fitted against the stop \""
-            + against.word()
-            + "\": "
-            + part.words()
-            + ", at "
-            + spot.words()
-            + "."
-            + unmated.map(what -> " " + what.words()).orElse("");
+    String sentence = againstStop(part, spot, against, unmated);
     List<String> mates =
         unmated.stream()
             .flatMap(what -> what.places().stream())
@@ -94,7 +93,7 @@ final class Pairing {
             .toList();
     answer.row(
         new Row.Told(
-            "fitted on purpose" + "\n" + sentence,
+            Row.lines("fitted on purpose", sentence),
             Json.object(
                 "verdict",
                 "fitted on purpose",

@@ -82,7 +82,7 @@ final class PartCommands {
       implements Row {
     @Override
     public String text() {
-      return verdict.text() + "\n" + sentence;
+      return Row.lines(verdict.text(), sentence);
     }
   }
 

@@ -119,12 +119,12 @@ final class PlanNumbersCommand {
           effects.map(known -> known.lines().stream().map(CostItem::sentence).toList()),
           effects.map(PlanEffects::checks),
           effects.map(known -> known.cost().sum().text()),
-          new Row.Beside(String.join("\n", following(column, effects))));
+          new Row.Beside(Row.lines(following(column, effects))));
     }
 
     @Override
     public String text() {
-      return String.join("\n", "== " + column, worked.text(), told.text());
+      return Row.lines("== " + column, worked.text(), told.text());
     }
   }
 

@@ -68,7 +68,7 @@ final class PlanRows {
           MoneyRows.Item.all(cost.lines()),
           MoneyRows.Item.all(cost.perhaps()),
           cost.sum().text(),
-          new Row.Beside(String.join("\n", lines)));
+          new Row.Beside(Row.lines(lines)));
     }
   }
 

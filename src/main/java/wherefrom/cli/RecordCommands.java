@@ -75,9 +75,7 @@ final class RecordCommands {
       rows.forEach(row -> lines.add(Answer.cells(row.cells().toArray())));
       lines.addAll(files);
       return new RecordRow(
-          rows.stream().map(SummaryRow::of).toList(),
-          files,
-          new Row.Beside(String.join("\n", lines)));
+          rows.stream().map(SummaryRow::of).toList(), files, new Row.Beside(Row.lines(lines)));
     }
   }
 

@@ -62,7 +62,7 @@ record ResultRow(Bench bench, MeasuredResult result) implements Row {
         .find(result.subject())
         .map(bearing -> Answer.cells("oil-clearance", bearing.words(), bearing.sentence()))
         .ifPresent(lines::add);
-    return String.join("\n", lines);
+    return Row.lines(lines);
   }
 
   private static String line(Judgement judgement) {

@@ -1,5 +1,6 @@
 package wherefrom.cli;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -13,6 +14,15 @@ interface Row {
    */
   default String text() {
     return Json.told((Record) this);
+  }
+
+  /** One under the other. */
+  static String lines(String... lines) {
+    return lines(List.of(lines));
+  }
+
+  static String lines(List<String> lines) {
+    return String.join(System.lineSeparator(), lines);
   }
 
   /** What its JSON object holds. */

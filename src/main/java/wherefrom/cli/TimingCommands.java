@@ -96,7 +96,7 @@ final class TimingCommands {
     public String text() {
       return settings.entrySet().stream()
           .map(each -> Answer.cells(each.getKey(), each.getValue()))
-          .collect(Collectors.joining("\n"));
+          .collect(Collectors.joining(System.lineSeparator()));
     }
 
     @Override

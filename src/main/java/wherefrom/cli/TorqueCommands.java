@@ -143,7 +143,7 @@ final class TorqueCommands {
       TorqueSpec spec = whole.spec();
       String order = spec.pattern().source().text();
       lines.add("source\t" + spec.source().text() + "\torder\t" + order);
-      return String.join("\n", lines);
+      return Row.lines(lines);
     }
   }
 

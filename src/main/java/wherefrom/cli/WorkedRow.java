@@ -84,6 +84,6 @@ record WorkedRow(List<Value> results, List<Remark> notes, List<String> takenAsEx
     if (!takenAsExact.isEmpty()) {
       lines.add(Answer.cells("note", "Taken as exact: " + String.join(", ", takenAsExact)));
     }
-    return String.join("\n", lines);
+    return Row.lines(lines);
   }
 }

@@ -110,7 +110,7 @@ final class WorkingsCommand {
       lines.add("Source: " + card.source().text());
       card.limits().forEach(limit -> lines.add("Not known: " + limit));
       inputs.forEach(input -> lines.add(Answer.cells(input.wanted(), input.meaning())));
-      return String.join("\n", lines);
+      return Row.lines(lines);
     }
   }
 
