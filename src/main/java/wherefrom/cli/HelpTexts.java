@@ -74,17 +74,19 @@ final class HelpTexts {
   /** Of the two words of a name, the second is a command within the first. */
   private static String completion() {
     CommandSpec root = CommandSpec.create().name(PROGRAM);
-    for (Command command : Commands.all()) {
-      String[] words = command.name().split(" ");
-      CommandSpec spec = command.spec((args, of, arg, info) -> false);
-      if (words.length == 1) {
-        root.addSubcommand(words[0], spec.name(words[0]));
-      } else {
-        if (!root.subcommands().containsKey(words[0])) {
-          root.addSubcommand(words[0], CommandSpec.create().name(words[0]));
+    for (String first : Commands.FIRST_WORDS) {
+      List<Command> family = Commands.family(first);
+      CommandSpec parent =
+          family.get(0).name().equals(first)
+              ? family.get(0).spec((args, of, arg, info) -> false).name(first)
+              : CommandSpec.create().name(first);
+      for (Command command : family) {
+        String name = command.name().substring(first.length()).strip();
+        if (!name.isEmpty()) {
+          parent.addSubcommand(name, command.spec((args, of, arg, info) -> false).name(name));
         }
-        root.subcommands().get(words[0]).addSubcommand(words[1], spec.name(words[1]));
       }
+      root.addSubcommand(first, parent);
     }
     return AutoComplete.bash(PROGRAM, new picocli.CommandLine(root));
   }
