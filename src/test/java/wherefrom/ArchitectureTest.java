@@ -116,7 +116,8 @@ class ArchitectureTest {
                   "com.fasterxml.jackson")),
           Map.entry("report", List.of("java.nio", "java.io", "java.awt", "org.apache.pdfbox")),
           Map.entry("ui", List.of("java.nio", "java.io", "javafx")),
-          Map.entry("cli", List.of("java.nio", "java.io", "com.fasterxml.jackson.core")));
+          Map.entry(
+              "cli", List.of("java.nio", "java.io", "com.fasterxml.jackson.core", "picocli")));
 
   private static final List<String> BASIC =
       List.of(

@@ -11,7 +11,7 @@ final class Answer {
   private final PrintStream out;
   private final PrintStream err;
   private final boolean json;
-  private final List<Row> rows = new ArrayList<>();
+  private final List<Map<String, Object>> rows = new ArrayList<>();
   private boolean single;
   private boolean gaveWay;
   private String fault = "";
@@ -24,8 +24,9 @@ final class Answer {
 
   /** One of a list: an element of the JSON document, which is then an array. */
   void row(Row row) {
-    rows.add(row);
-    if (!json) {
+    if (json) {
+      rows.add(row.fields());
+    } else {
       row.text().lines().filter(line -> !line.isEmpty()).forEach(stream()::println);
     }
   }

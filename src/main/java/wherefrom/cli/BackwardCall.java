@@ -59,34 +59,19 @@ final class BackwardCall {
       throw new BadInput(nonsense.sentence());
     }
     if (found instanceof NoAnswer none) {
-      answer.only(new Unsolved(false, none.sentence()));
+      answer.only(
+          new Row.Told(none.sentence(), Json.object("solved", false, "sentence", none.sentence())));
       return Status.STOPPED;
     }
-    Solution solution = (Solution) found;
-    WorkedRow.Value input = WorkedRow.Value.of(solution.unknown());
-    return answer.only(new Solved(true, input, List.of(WorkedRow.of(solution.result()))));
+    return answer.only(solved((Solution) found));
   }
 
-  private record Unsolved(boolean solved, String sentence) implements Row {
-    @Override
-    public String text() {
-      return sentence;
-    }
-  }
-
-  private record Solved(boolean solved, WorkedRow.Value unknown, List<WorkedRow> with)
-      implements Row {
-    @Override
-    public String text() {
-      return unknown.line() + "\n" + with.get(0).text();
-    }
-
-    @Override
-    public Map<String, Object> fields() {
-      Map<String, Object> fields = Json.fields(this);
-      fields.put("with", with.get(0).fields());
-      return fields;
-    }
+  private static Row solved(Solution solution) {
+    WorkedRow.Value input = new WorkedRow.Value(solution.unknown());
+    WorkedRow with = WorkedRow.of(solution.result());
+    Map<String, Object> fields =
+        Json.object("solved", true, "unknown", input.fields(), "with", with.fields());
+    return new Row.Told(Row.lines(input.text(), with.text()), fields);
   }
 
   private BackwardAnswer answered(Inputs known, String result, Amount wanted) throws BadInput {

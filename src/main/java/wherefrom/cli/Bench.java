@@ -3,7 +3,6 @@ package wherefrom.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import wherefrom.job.EngineJob;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.tags.Found;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.OpenJob;
@@ -20,10 +19,10 @@ import wherefrom.rules.CodeVerdict;
 record Bench(Shelf shelf, OpenJob job, JobNames names) implements AutoCloseable {
 
   /** Opens the job of {@code --job}; what was noticed on opening is said on standard error. */
-  static Bench open(Equipment equipment, Call call, Answer answer) throws BadInput {
+  static Bench open(Call call, Answer answer) throws BadInput {
     Path folder = call.wholePath("--job");
     Path around = Optional.ofNullable(folder.getParent()).orElse(folder);
-    Shelf shelf = equipment.shelves().apply(around);
+    Shelf shelf = call.equipment().shelves().apply(around);
     OpenJob job = shelf.open(folder);
     String noticed = job.condition().sentence();
     if (!noticed.isEmpty()) {

@@ -1,5 +1,6 @@
 package wherefrom.cli;
 
+import java.io.BufferedReader;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import wherefrom.job.ports.Equipment;
 
 /** The words of a call, read by picocli. */
 final class Call {
@@ -27,25 +29,27 @@ final class Call {
   private static final String END_OF_OPTIONS = "--";
 
   private final Command command;
+  private final Equipment equipment;
+  private final BufferedReader in;
   private final Map<String, List<String>> options = new LinkedHashMap<>();
   private final List<String> operands = new ArrayList<>();
 
-  private Call(Command command) {
+  private Call(Command command, Equipment equipment, BufferedReader in) {
     this.command = command;
+    this.equipment = equipment;
+    this.in = in;
   }
 
   /**
    * @param words what follows the command's name; behind {@code --} everything is an operand
+   * @param in where codes come from that are not in the call
    */
-  static Call of(Command command, List<String> words) throws BadInput {
-    Call call = new Call(command);
+  static Call of(Command command, List<String> words, Equipment equipment, BufferedReader in)
+      throws BadInput {
+    Call call = new Call(command, equipment, in);
     call.requireShort(words);
-    CommandSpec spec = command.spec((args, of, arg, info) -> call.take(args, of, arg, info));
     try {
-      new picocli.CommandLine(spec)
-          .setExpandAtFiles(false)
-          .parseArgs(words.toArray(String[]::new));
-      call.requireKnown(words);
+      call.read(words);
     } catch (MissingParameterException e) {
       call.requireKnown(words);
       throw call.missing(e.getMissing().get(0));
@@ -56,7 +60,15 @@ final class Call {
     } catch (ParameterException e) {
       throw call.wrong(String.valueOf(e.getMessage()));
     }
+    call.requireKnown(words);
     return call;
+  }
+
+  /** An operand that begins with @ names no file of words. */
+  private void read(List<String> words) {
+    new picocli.CommandLine(command.spec(this::take))
+        .setExpandAtFiles(false)
+        .parseArgs(words.toArray(String[]::new));
   }
 
   /** The words that may be options. */
@@ -69,8 +81,7 @@ final class Call {
     for (String word : words) {
       if (word.length() > MOST_LETTERS) {
         String shown = word.substring(0, SHOWN);
-        throw wrong(
-            "\"" + shown + "…\" is longer than " + MOST_LETTERS + " letters: shorten it.");
+        throw wrong("\"" + shown + "…\" is longer than " + MOST_LETTERS + " letters: shorten it.");
       }
     }
   }
@@ -87,31 +98,36 @@ final class Call {
   }
 
   /** Takes what belongs to an option, or one operand. */
-  private boolean take(Stack<String> args, CommandSpec spec, ArgSpec arg, Map<String, Object> info) {
+  private boolean take(
+      Stack<String> args, CommandSpec spec, ArgSpec arg, Map<String, Object> info) {
     if (!(arg instanceof OptionSpec)) {
       operands.add(args.pop());
       return true;
     }
     Option option = option(arg);
-    boolean attached = "=".equals(info.get("separator"));
     List<String> values = options.computeIfAbsent(option.name(), any -> new ArrayList<>());
     if (!values.isEmpty() && !option.many()) {
       throw new ParameterException(spec.commandLine(), option.name() + " stands twice.");
     }
-    int before = values.size();
-    if (attached || option.isFlag()) {
-      values.add(attached ? args.pop() : "");
-      return true;
+    List<String> found = values(option, "=".equals(info.get("separator")), args);
+    if (found.isEmpty()) {
+      String needed = option.name() + " needs " + option.value() + ": " + option.help() + ".";
+      throw new ParameterException(spec.commandLine(), needed);
     }
+    values.addAll(found);
+    return true;
+  }
+
+  /** A flag has one value that says nothing, so that a script may write {@code --json=true}. */
+  private static List<String> values(Option option, boolean attached, Stack<String> args) {
+    if (attached || option.isFlag()) {
+      return List.of(attached ? args.pop() : "");
+    }
+    List<String> values = new ArrayList<>();
     while (isValue(args) && (option.many() || values.isEmpty())) {
       values.add(args.pop());
     }
-    if (values.size() == before) {
-      throw new ParameterException(
-          spec.commandLine(),
-          option.name() + " needs " + option.value() + ": " + option.help() + ".");
-    }
-    return true;
+    return values;
   }
 
   private static boolean isValue(Stack<String> args) {
@@ -134,6 +150,16 @@ final class Call {
     spec.usageMessage().width(ONE_LINE);
     Help help = new Help(spec, Help.defaultColorScheme(Help.Ansi.OFF));
     return new BadInput(sentence, "Usage: " + help.synopsis(0).strip());
+  }
+
+  /** What the command works with. */
+  Equipment equipment() {
+    return equipment;
+  }
+
+  /** Standard input. */
+  BufferedReader in() {
+    return in;
   }
 
   boolean has(Option option) {

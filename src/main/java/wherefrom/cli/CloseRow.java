@@ -70,7 +70,7 @@ record CloseRow(
     lines.add(firstStart.isEmpty() ? "" : "Before the first start:");
     firstStart.forEach(
         point -> lines.add(Answer.cells(point.heading(), point.words(), point.source())));
-    return String.join("\n", lines);
+    return Row.lines(lines);
   }
 
   private String notClosed() {

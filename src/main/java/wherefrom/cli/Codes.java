@@ -22,21 +22,22 @@ final class Codes {
     this.perLine = perLine;
   }
 
-  static Codes single(BufferedReader in) {
-    return new Codes(in, 1);
-  }
-
-  static Codes pairs(BufferedReader in) {
-    return new Codes(in, 2);
-  }
-
   /**
-   * Gives every code, or pair, to the taker. One that cannot be used is said on standard error, and
-   * the others are taken all the same.
+   * Gives every code to the taker. One that cannot be used is said on standard error, and the
+   * others are taken all the same.
    *
-   * @throws BadInput when the call has none, or a pair is not whole; nothing was taken then
+   * @throws BadInput when the call has none; nothing was taken then
    */
-  Status each(Call call, Answer answer, Taker taker) throws BadInput, IOException {
+  static Status each(Call call, Answer answer, Taker taker) throws BadInput, IOException {
+    return new Codes(call.in(), 1).take(call, answer, taker);
+  }
+
+  /** The same with two codes at a time; of half a pair nothing is taken. */
+  static Status eachPair(Call call, Answer answer, Taker taker) throws BadInput, IOException {
+    return new Codes(call.in(), 2).take(call, answer, taker);
+  }
+
+  private Status take(Call call, Answer answer, Taker taker) throws BadInput, IOException {
     List<String> operands = join(call.operands());
     if (operands.equals(List.of(STANDARD_INPUT))) {
       return lines(answer, taker);

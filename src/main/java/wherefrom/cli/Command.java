@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import picocli.CommandLine.IParameterPreprocessor;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
-import wherefrom.job.ports.Equipment;
 
 /**
  * A command: how it is called, and what it does.
@@ -32,8 +31,8 @@ record Command(
   /**
    * What a command does.
    *
-   * <p>It throws {@link BadInput} when something in the call is wrong, and nothing was changed then;
-   * an {@link IOException} carries a sentence, or what the system says of a file.
+   * <p>It throws {@link BadInput} when something in the call is wrong, and nothing was changed
+   * then; an {@link IOException} carries a sentence, or what the system says of a file.
    */
   interface Deed {
     Status run(Call call, Answer answer) throws BadInput, IOException;
@@ -60,9 +59,13 @@ record Command(
   }
 
   /** One that does nothing yet. */
-  static Command of(String name, String operands, String summary, Option... options) {
+  static Command of(String name, String summary, Option... options) {
     return new Command(
-        name, operands, summary, List.of(options), List.of(), (call, answer) -> Status.RIGHT);
+        name, "", summary, List.of(options), List.of(), (call, answer) -> Status.RIGHT);
+  }
+
+  Command takes(String what) {
+    return new Command(name, what, summary, options, notes, deed);
   }
 
   Command noting(String... lines) {
@@ -73,27 +76,29 @@ record Command(
     return new Command(name, operands, summary, options, notes, what);
   }
 
-  /** The job of {@code --job} is open while it is done. */
-  Command onJob(Equipment equipment, JobDeed what) {
-    return does(
-        (call, answer) -> {
-          try (Bench bench = Bench.open(equipment, call, answer)) {
-            return what.run(bench, call, answer);
-          }
-        });
+  /** It wants {@code --job}, and the job is open while it is done. */
+  Command onJob(JobDeed what) {
+    List<Option> all = Stream.concat(Stream.of(Option.JOB), options.stream()).toList();
+    return new Command(
+        name, operands, summary, all, notes, (call, answer) -> run(what, call, answer));
   }
 
-  Command lists(Equipment equipment, Lister lister) {
+  private static Status run(JobDeed what, Call call, Answer answer) throws BadInput, IOException {
+    try (Bench bench = Bench.open(call, answer)) {
+      return what.run(bench, call, answer);
+    }
+  }
+
+  Command lists(Lister lister) {
     return onJob(
-        equipment,
         (bench, call, answer) -> {
           lister.list(bench, call).forEach(answer::row);
           return Status.RIGHT;
         });
   }
 
-  Command tells(Equipment equipment, Teller teller) {
-    return onJob(equipment, (bench, call, answer) -> answer.only(teller.tell(bench, call)));
+  Command tells(Teller teller) {
+    return onJob((bench, call, answer) -> answer.only(teller.tell(bench, call)));
   }
 
   /** Where codes are taken there is always a way to confirm a typed one. */
@@ -122,7 +127,8 @@ record Command(
               .build());
     }
     spec.usageMessage()
-        .footer(notes.stream().flatMap(note -> Stream.of("", escaped(note))).toArray(String[]::new));
+        .footer(
+            notes.stream().flatMap(note -> Stream.of("", escaped(note))).toArray(String[]::new));
     return spec;
   }
 

@@ -21,7 +21,7 @@ public final class CommandLine {
   private static final Set<String> HELP = Set.of("help", "--help", "-h");
 
   private final Equipment equipment;
-  private final Commands commands;
+  private final BufferedReader in;
   private final PrintStream out;
   private final PrintStream err;
 
@@ -30,7 +30,7 @@ public final class CommandLine {
    */
   public CommandLine(Equipment equipment, BufferedReader in, PrintStream out, PrintStream err) {
     this.equipment = equipment;
-    this.commands = new Commands(equipment, in);
+    this.in = in;
     this.out = out;
     this.err = err;
   }
@@ -38,7 +38,7 @@ public final class CommandLine {
   /** Runs the command in these words and gives the exit status. */
   public int run(List<String> words) {
     if (words.isEmpty() || (HELP.contains(words.get(0)) && words.size() == 1)) {
-      out.print(HelpTexts.overview(commands));
+      out.print(HelpTexts.overview());
       return Status.RIGHT.exit();
     }
     if (words.get(0).equals("--version")) {
@@ -58,7 +58,7 @@ public final class CommandLine {
 
   private Status runCommand(List<String> words) {
     Answer answer = new Answer(out, err, asksForJson(words));
-    Optional<Command> command = commands.find(words);
+    Optional<Command> command = Commands.find(words);
     if (command.isEmpty()) {
       return unknown(words, answer);
     }
@@ -78,7 +78,8 @@ public final class CommandLine {
 
   private Status run(Command command, List<String> words, Answer answer)
       throws BadInput, IOException {
-    Call call = Call.of(command, words.subList(command.name().split(" ").length, words.size()));
+    int name = command.name().split(" ").length;
+    Call call = Call.of(command, words.subList(name, words.size()), equipment, in);
     if (call.has(Option.HELP)) {
       out.print(HelpTexts.of(command));
       return Status.RIGHT;
@@ -110,12 +111,16 @@ public final class CommandLine {
   }
 
   private Status unknown(List<String> words, Answer answer) {
-    List<Command> family = commands.family(words.get(0));
+    List<Command> family = Commands.family(words.get(0));
     if (family.isEmpty()) {
       String meant = Nearest.question(words.get(0), Commands.FIRST_WORDS);
       return refused(
           answer,
-          "There is no command \"" + words.get(0) + "\"." + meant + " wherefrom --help lists them.");
+          "There is no command \""
+              + words.get(0)
+              + "\"."
+              + meant
+              + " wherefrom --help lists them.");
     }
     if (words.contains(Option.HELP.name()) || words.contains("-h")) {
       out.print(HelpTexts.of(words.get(0), family));

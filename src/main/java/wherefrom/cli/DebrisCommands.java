@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.inspection.Look;
 import wherefrom.job.inspect.DebrisBook;
-import wherefrom.job.ports.Equipment;
 import wherefrom.rules.debris.DebrisFind;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisMap;
@@ -16,41 +15,30 @@ import wherefrom.rules.debris.Opening;
 final class DebrisCommands {
   private DebrisCommands() {}
 
-  static List<Command> all(Equipment equipment) {
+  static List<Command> all() {
     return List.of(
         Command.of(
                 "debris found",
-                "PLACE LOOK",
                 "Records what lies where, and says what to suspect.",
-                Option.JOB,
                 Option.maybe("--note", "TEXT", "what else is to be said of it"))
+            .takes("PLACE LOOK")
             .noting(
                 "Places: " + Names.all(List.of(DebrisPlace.values())) + ".",
                 "Looks: " + Names.all(List.of(DebrisLook.values())) + ".")
-            .tells(equipment, DebrisCommands::found),
+            .tells(DebrisCommands::found),
         Command.of(
                 "debris opened",
-                "OPENING",
                 "Records that something was opened and looked at.",
-                Option.JOB,
                 Option.needed("--look", "LOOK", "pass, suspect or fail"),
                 Option.maybe("--note", "TEXT", "what was seen"))
+            .takes("OPENING")
             .noting("Openings: " + Names.all(List.of(Opening.values())) + ".")
-            .tells(equipment, DebrisCommands::opened),
+            .tells(DebrisCommands::opened),
         Command.of(
                 "debris map",
-                "",
-                "What was found, what it points to, what to open next, the cheapest first.",
-                Option.JOB)
+                "What was found, what it points to, what to open next, the cheapest first.")
             .noting("Exit status 1 while it is open whether it reached the mains.")
-            .onJob(equipment, DebrisCommands::map));
-  }
-
-  private record FoundRow(String place, String look, String suspect) implements Row {
-    @Override
-    public String text() {
-      return suspect;
-    }
+            .onJob(DebrisCommands::map));
   }
 
   private static Row found(Bench bench, Call call) throws BadInput {
@@ -61,7 +49,8 @@ final class DebrisCommands {
     DebrisLook look = Names.find(DebrisLook.class, "look of debris", call.operands().get(1));
     new DebrisBook(bench.job()).found(place, look, call.text("--note"));
     String suspect = DebrisMap.suspect(new DebrisFind(place, look));
-    return new FoundRow(Names.of(place), Names.of(look), suspect);
+    return new Row.Told(
+        suspect, Json.object("place", Names.of(place), "look", Names.of(look), "suspect", suspect));
   }
 
   private static Row opened(Bench bench, Call call) throws BadInput {
@@ -78,10 +67,7 @@ final class DebrisCommands {
       implements Row {
     static MainsRow of(MainsQuestion question) {
       return new MainsRow(
-          question.answer().words(),
-          question.openedBy(),
-          question.answeredBy(),
-          question.wanted());
+          question.answer().words(), question.openedBy(), question.answeredBy(), question.wanted());
     }
 
     @Override
@@ -90,7 +76,7 @@ final class DebrisCommands {
       lines.add("Did it reach the mains? " + mains + ".");
       answeredBy.forEach(look -> lines.add("answered by\t" + look));
       wanted.forEach(look -> lines.add("still to be looked at\t" + look));
-      return String.join("\n", lines);
+      return Row.lines(lines);
     }
   }
 
@@ -106,12 +92,12 @@ final class DebrisCommands {
           map.suspects(),
           map.openings().stream().map(Names::of).toList(),
           MainsRow.of(map.question()),
-          new Row.Beside(String.join("\n", lines)));
+          new Row.Beside(Row.lines(lines)));
     }
 
     @Override
     public String text() {
-      return String.join("\n", String.join("\n", suspects), openings.text(), question.text());
+      return Row.lines(Row.lines(suspects), openings.text(), question.text());
     }
   }
 

@@ -1,13 +1,11 @@
 package wherefrom.cli;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import wherefrom.inspection.Decision;
 import wherefrom.job.decide.Deciding;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.PartRecord;
 import wherefrom.job.decide.Proposal;
 import wherefrom.job.money.Purchase;
@@ -24,23 +22,10 @@ final class DecideCommands {
   private static final String CODES = "CODE…|-";
   private static final Option AS = Option.needed("--as", "DECISION", "reuse, machine or replace");
 
-  private final Equipment equipment;
-  private final Codes codes;
+  private DecideCommands() {}
 
-  private DecideCommands(Equipment equipment, BufferedReader in) {
-    this.equipment = equipment;
-    this.codes = Codes.single(in);
-  }
-
-  static List<Command> all(Equipment equipment, BufferedReader in) {
-    DecideCommands commands = new DecideCommands(equipment, in);
-    return List.of(
-        commands.decide(),
-        commands.list(),
-        commands.ask(),
-        commands.propose(),
-        commands.set(),
-        commands.buy());
+  static List<Command> all() {
+    return List.of(decide(), list(), ask(), propose(), set(), buy());
   }
 
   private record Reason(String sentence, String source) {}
@@ -62,19 +47,16 @@ final class DecideCommands {
     public String text() {
       List<String> lines = new ArrayList<>(List.of(Answer.cells(code, part, proposed)));
       reasons.forEach(each -> lines.add(Answer.cells("", each.sentence(), each.source())));
-      return String.join("\n", lines);
+      return Row.lines(lines);
     }
   }
 
-  private Command list() {
+  private static Command list() {
     return Command.of(
             "decide list",
-            "",
             "Lists the parts that wait for a decision.",
-            Option.JOB,
             Option.flag("--all", "every used part without a decision, held up or not"))
         .lists(
-            equipment,
             (bench, call) -> {
               Deciding deciding = new Deciding(bench.job());
               boolean all = call.find("--all").isPresent();
@@ -95,15 +77,14 @@ final class DecideCommands {
     }
   }
 
-  private Command ask() {
+  private static Command ask() {
     return Command.of(
             "decide ask",
-            "every|doubtful",
             "Asks for a decision on every used part before it is fitted, or only on those"
-                + " that something speaks against.",
-            Option.JOB)
+                + " that something speaks against.")
+        .takes("every|doubtful")
         .noting("Identity is checked always; at first only doubtful parts wait.")
-        .onJob(equipment, DecideCommands::ask);
+        .onJob(DecideCommands::ask);
   }
 
   private static Status ask(Bench bench, Call call, Answer answer) throws BadInput {
@@ -117,16 +98,12 @@ final class DecideCommands {
     return Status.RIGHT;
   }
 
-  private Command propose() {
-    return Command.of(
-            "decide propose",
-            CODES,
-            "Says what the rules propose for parts, with the reasons.",
-            Option.JOB)
+  private static Command propose() {
+    return Command.of("decide propose", "Says what the rules propose for parts, with the reasons.")
+        .takes(CODES)
         .onJob(
-            equipment,
             (bench, call, answer) ->
-                codes.each(
+                Codes.each(
                     call,
                     answer,
                     code -> {
@@ -139,30 +116,27 @@ final class DecideCommands {
     return Names.find(Decision.class, "decision", call.get(AS));
   }
 
-  private Command decide() {
-    return Command.of("decide", CODES, "Decides about parts.", Option.JOB, AS, Option.REASON)
+  private static Command decide() {
+    return Command.of("decide", "Decides about parts.", AS, Option.REASON)
+        .takes(CODES)
         .noting("Exit status 1 where a rule forbids the reuse; nothing is decided then.")
-        .onJob(equipment, this::decide);
+        .onJob(DecideCommands::decide);
   }
 
-  private Status decide(Bench bench, Call call, Answer answer) throws BadInput, IOException {
+  private static Status decide(Bench bench, Call call, Answer answer) throws BadInput, IOException {
     Decision decision = decision(call);
     String reason = call.get(Option.REASON);
-    return codes.each(
+    return Codes.each(
         call,
         answer,
         code -> decide(bench, answer, List.of(bench.part(code.get(0))), decision, reason));
   }
 
-  private Command set() {
+  private static Command set() {
     return Command.of(
-            "decide set",
-            "KIND",
-            "Decides about every used part of a kind at once.",
-            Option.JOB,
-            AS,
-            Option.REASON)
-        .onJob(equipment, DecideCommands::set);
+            "decide set", "Decides about every used part of a kind at once.", AS, Option.REASON)
+        .takes("KIND")
+        .onJob(DecideCommands::set);
   }
 
   private static Status set(Bench bench, Call call, Answer answer) throws BadInput {
@@ -188,13 +162,6 @@ final class DecideCommands {
     }
   }
 
-  private record UndecidedRow(boolean decided, String sentence) implements Row {
-    @Override
-    public String text() {
-      return "not decided\n" + sentence;
-    }
-  }
-
   private static Status decide(
       Bench bench, Answer answer, List<Part> parts, Decision decision, String reason)
       throws BadInput {
@@ -205,7 +172,10 @@ final class DecideCommands {
       if (decision != Decision.REUSE || !banned) {
         throw new BadInput(refused.sentence());
       }
-      answer.row(new UndecidedRow(false, refused.sentence()));
+      answer.row(
+          new Row.Told(
+              Row.lines("not decided", refused.sentence()),
+              Json.object("decided", false, "sentence", refused.sentence())));
       return Status.STOPPED;
     }
     for (Part part : parts) {
@@ -255,10 +225,9 @@ final class DecideCommands {
     }
   }
 
-  private Command buy() {
-    return Command.of("decide buy", "", "Lists what must be bought, with sizes.", Option.JOB)
+  private static Command buy() {
+    return Command.of("decide buy", "Lists what must be bought, with sizes.")
         .lists(
-            equipment,
             (bench, call) -> {
               Deciding deciding = new Deciding(bench.job());
               return Stream.concat(

@@ -5,23 +5,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import wherefrom.job.ports.Backups;
 import wherefrom.job.ports.CheckFinding;
 import wherefrom.job.ports.Damage;
-import wherefrom.job.ports.Equipment;
 
 /** A job's files: checked, copied, written out, brought back; the report for who mends all this. */
 final class FileCommands {
-  private final Equipment equipment;
 
-  private FileCommands(Equipment equipment) {
-    this.equipment = equipment;
-  }
+  private FileCommands() {}
 
-  static List<Command> all(Equipment equipment) {
-    FileCommands files = new FileCommands(equipment);
-    return List.of(
-        files.check(), files.backup(), files.export(), files.restore(), files.report());
+  static List<Command> all() {
+    return List.of(check(), backup(), export(), restore(), report());
   }
 
   private record FindingRow(String severity, String sentence, String remedy) implements Row {
@@ -35,13 +30,12 @@ final class FileCommands {
     }
   }
 
-  private Command check() {
-    return Command.of(
-            "check", "", "Looks whether a job's files are sound; only reads.", Option.JOB)
+  private static Command check() {
+    return Command.of("check", "Looks whether a job's files are sound; only reads.", Option.JOB)
         .noting("Exit status: 0 when nothing is damaged, 1 when something is.")
         .does(
             (call, answer) -> {
-              List<CheckFinding> findings = equipment.checks().check(call.path("--job"));
+              List<CheckFinding> findings = call.equipment().checks().check(call.path("--job"));
               findings.stream().map(FindingRow::of).forEach(answer::row);
               return Status.stoppedIf(
                   findings.stream()
@@ -49,35 +43,30 @@ final class FileCommands {
             });
   }
 
-  private record CopiedRow(
-      String folder, int files, long upTo, List<String> damage, boolean safeToPullOut)
-      implements Row {
-    static CopiedRow of(Backups.Copied copied) {
-      return new CopiedRow(
-          copied.folder().toString(),
-          copied.files(),
-          copied.upTo(),
-          copied.damage(),
-          copied.settled());
+  private record CopiedRow(Backups.Copied copied) implements Row {
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "folder", copied.folder(),
+          "files", copied.files(),
+          "upTo", copied.upTo(),
+          "damage", copied.damage(),
+          "safeToPullOut", copied.settled());
     }
 
     @Override
     public String text() {
-      return "Copied to "
-          + folder
-          + ": files written "
-          + files
-          + ".\n"
-          + (safeToPullOut
+      String next =
+          copied.settled()
               ? "Everything is on it: safe to pull out."
-              : "Eject it before you pull it out: this system does not say when all is on it.");
+              : "Eject it before you pull it out: this system does not say when all is on it.";
+      return "Copied to " + copied.folder() + ": files written " + copied.files() + ".\n" + next;
     }
   }
 
-  private Command backup() {
+  private static Command backup() {
     return Command.of(
             "backup",
-            "",
             "Brings the copy of a job on a USB drive or another disk up to date.",
             Option.JOB,
             Option.needed("--to", "FOLDER", "the folder that holds the copies"))
@@ -87,8 +76,8 @@ final class FileCommands {
         .does(
             (call, answer) -> {
               Backups.Copied copied =
-                  equipment.backups().copy(call.path("--job"), call.path("--to"));
-              answer.only(CopiedRow.of(copied));
+                  call.equipment().backups().copy(call.path("--job"), call.path("--to"));
+              answer.only(new CopiedRow(copied));
               return said(copied.damage(), answer);
             });
   }
@@ -98,17 +87,9 @@ final class FileCommands {
     return Status.stoppedIf(!damage.isEmpty());
   }
 
-  private record ExportedRow(String file, List<String> damage) implements Row {
-    @Override
-    public String text() {
-      return "Exported to " + file + ".";
-    }
-  }
-
-  private Command export() {
+  private static Command export() {
     return Command.of(
             "export",
-            "",
             "Writes a whole job, photographs included, to one file.",
             Option.JOB,
             Option.needed("--out", "FILE.zip", "where to write; - for standard output"),
@@ -116,13 +97,13 @@ final class FileCommands {
         .noting(
             "Exit status: 1 when the job is damaged; it is written as it is, and never over an"
                 + " older file.")
-        .does(this::export);
+        .does(FileCommands::export);
   }
 
-  private Status export(Call call, Answer answer) throws BadInput, IOException {
+  private static Status export(Call call, Answer answer) throws BadInput, IOException {
     Path job = call.path("--job");
     Outlet outlet = Outlet.get(call, "--out", answer);
-    List<String> damage = Damage.of(equipment.checks(), job);
+    List<String> damage = Damage.of(call.equipment().checks(), job);
     if (!damage.isEmpty() && outlet.place() == Outlet.Place.TAKEN) {
       damage.forEach(answer::say);
       throw call.wrong(
@@ -131,20 +112,23 @@ final class FileCommands {
               + " may be a sound copy: it stays as it is. Give another name.");
     }
     if (outlet.place() == Outlet.Place.FREE) {
-      equipment.archives().export(job, Path.of(outlet.name()));
+      call.equipment().archives().export(job, Path.of(outlet.name()));
     } else {
-      exportAside(job, outlet);
+      exportAside(call, job, outlet);
     }
-    answer.only(new ExportedRow(outlet.name(), damage));
+    answer.only(
+        new Row.Told(
+            "Exported to " + outlet.name() + ".",
+            Json.object("file", outlet.name(), "damage", damage)));
     return said(damage, answer);
   }
 
   /** The whole of it is made before an older file goes, or a stream gets the first of it. */
-  private void exportAside(Path job, Outlet outlet) throws IOException {
+  private static void exportAside(Call call, Path job, Outlet outlet) throws IOException {
     Path folder = Files.createTempDirectory("wherefrom-");
     Path whole = folder.resolve("job.zip");
     try {
-      equipment.archives().export(job, whole);
+      call.equipment().archives().export(job, whole);
       outlet.write(out -> Files.copy(whole, out));
     } finally {
       Files.deleteIfExists(whole);
@@ -152,43 +136,31 @@ final class FileCommands {
     }
   }
 
-  private record ImportedRow(String folder, List<String> damage) implements Row {
-    @Override
-    public String text() {
-      return "Imported into " + folder + ".";
-    }
-  }
-
-  private Command restore() {
+  private static Command restore() {
     return Command.of(
             "import",
-            "FILE.zip",
             "Brings a job back from one file, as a new folder.",
             Option.needed("--folder", "SHOP", "the folder of the jobs"))
+        .takes("FILE.zip")
         .noting("Exit status: 1 when the job was damaged already; it is brought back as it is.")
         .does(
             (call, answer) -> {
               Path file = call.path("FILE.zip", call.operand("Give the one file to import."));
               Path shop = call.path("--folder");
-              equipment.shelves().apply(shop).tidy();
-              Path job = equipment.archives().restore(file, shop);
-              List<String> damage = Damage.of(equipment.checks(), job);
-              answer.only(new ImportedRow(job.toString(), damage));
+              call.equipment().shelves().apply(shop).tidy();
+              Path job = call.equipment().archives().restore(file, shop);
+              List<String> damage = Damage.of(call.equipment().checks(), job);
+              answer.only(
+                  new Row.Told(
+                      "Imported into " + job.toString() + ".",
+                      Json.object("folder", job.toString(), "damage", damage)));
               return said(damage, answer);
             });
   }
 
-  private record ReportRow(String file) implements Row {
-    @Override
-    public String text() {
-      return "The report is " + file + ".";
-    }
-  }
-
-  private Command report() {
+  private static Command report() {
     return Command.of(
             "report",
-            "",
             "Writes version, system and log to a file, for whoever mends the program.",
             Option.needed("--out", "F.txt", "where to write; - for standard output"),
             Option.maybe("--job", "DIR", "adds the logbook of this job"),
@@ -198,10 +170,12 @@ final class FileCommands {
             (call, answer) -> {
               Outlet outlet = Outlet.get(call, "--out", answer);
               boolean withJob = call.find("--job").isPresent();
-              String logbook = withJob ? equipment.archives().text(call.path("--job")) : "";
-              String text = equipment.program().report() + logbook;
+              String logbook = withJob ? call.equipment().archives().text(call.path("--job")) : "";
+              String text = call.equipment().program().report() + logbook;
               outlet.write(out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
-              return answer.only(new ReportRow(outlet.name()));
+              return answer.only(
+                  new Row.Told(
+                      "The report is " + outlet.name() + ".", Json.object("file", outlet.name())));
             });
   }
 }

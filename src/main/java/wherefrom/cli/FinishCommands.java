@@ -1,13 +1,11 @@
 package wherefrom.cli;
 
-import java.io.BufferedReader;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.tags.Found;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
@@ -21,46 +19,25 @@ final class FinishCommands {
   private static final Option BEFORE =
       Option.flag("--before", "take back the step before one that cannot be taken back");
 
-  private final Equipment equipment;
-  private final Codes codes;
+  private FinishCommands() {}
 
-  private FinishCommands(Equipment equipment, BufferedReader in) {
-    this.equipment = equipment;
-    this.codes = Codes.single(in);
+  static List<Command> all() {
+    return List.of(takeBack(), cycles(), missing(), excuse(), close());
   }
 
-  static List<Command> all(Equipment equipment, BufferedReader in) {
-    FinishCommands commands = new FinishCommands(equipment, in);
-    return List.of(
-        commands.takeBack(),
-        commands.cycles(),
-        commands.missing(),
-        commands.excuse(),
-        commands.close());
-  }
-
-  private Command takeBack() {
+  private static Command takeBack() {
     return Command.of(
             "take-back",
-            "",
             "Takes the last step back, a stop that stands before all; nothing is erased.",
-            Option.JOB,
             BEFORE)
         .noting("What is printed cannot be taken back: it says so, with status 1.")
-        .onJob(equipment, FinishCommands::takeBack);
+        .onJob(FinishCommands::takeBack);
   }
 
   private record TakenBack(String takenBack, long sequence) implements Row {
     @Override
     public String text() {
       return "Taken back: " + takenBack + ".";
-    }
-  }
-
-  private record NotTakenBack(String takenBack, String sentence, String before) implements Row {
-    @Override
-    public String text() {
-      return sentence + " With --before it takes back the step before: " + before + ".";
     }
   }
 
@@ -77,7 +54,10 @@ final class FinishCommands {
       return answer.only(new TakenBack(back.words(), back.step().sequence()));
     }
     if (undone instanceof Undone.Kept kept) {
-      answer.only(new NotTakenBack("", kept.why(), kept.before()));
+      answer.only(
+          new Row.Told(
+              kept.why() + " With --before it takes back the step before: " + kept.before() + ".",
+              Json.object("takenBack", "", "sentence", kept.why(), "before", kept.before())));
       return Status.STOPPED;
     }
     throw new BadInput(undone.sentence());
@@ -95,14 +75,10 @@ final class FinishCommands {
     }
   }
 
-  private Command cycles() {
+  private static Command cycles() {
     return Command.of(
-            "cycles",
-            "",
-            "Says the shortest way out of parts that sit in each other's places.",
-            Option.JOB)
+            "cycles", "Says the shortest way out of parts that sit in each other's places.")
         .onJob(
-            equipment,
             (bench, call, answer) -> {
               List<Cycle> cycles = Cycle.of(bench.state().fitted());
               cycles.stream().map(CycleRow::of).forEach(answer::row);
@@ -113,15 +89,15 @@ final class FinishCommands {
             });
   }
 
-  private Command missing() {
-    return Command.of("missing", "", "Lists the places that are still open.", Option.JOB)
+  private static Command missing() {
+    return Command.of("missing", "Lists the places that are still open.")
         .noting(
             "A line a place, in the order of putting together: the place, its state, the tag's"
                 + " digits.",
             "Then a line for each part that sits in its place although something stands against"
                 + " it, with a sentence.",
             "Last line: how many are missing, and how many are in, but.")
-        .tells(equipment, (bench, call) -> MissingRow.of(bench));
+        .tells((bench, call) -> MissingRow.of(bench));
   }
 
   private record ExcusedRow(String place, String reason, Row.Beside how) implements Row {
@@ -131,29 +107,27 @@ final class FinishCommands {
     }
   }
 
-  private Command excuse() {
+  private static Command excuse() {
     return Command.of(
             "excuse",
-            "CODE…|-",
             "Leaves the home of a part, or the place at a place card, empty or as it is, for a"
                 + " reason.",
             Option.JOB,
             Option.REASON,
             Option.maybe("--kind", "KIND", "whose place at the card, where several are tracked"))
+        .takes("CODE…|-")
         .does(
             (call, answer) -> {
               if (call.get(Option.REASON).isBlank()) {
                 throw call.wrong("Say why the place stays as it is.");
               }
-              try (Bench bench = Bench.open(equipment, call, answer)) {
-                return codes.each(
-                    call, answer, code -> excuse(bench, code.get(0), call, answer));
+              try (Bench bench = Bench.open(call, answer)) {
+                return Codes.each(call, answer, code -> excuse(bench, code.get(0), call, answer));
               }
             });
   }
 
-  private static Status excuse(Bench bench, String code, Call call, Answer answer)
-      throws BadInput {
+  private static Status excuse(Bench bench, String code, Call call, Answer answer) throws BadInput {
     Place place = place(bench, code, call.find("--kind"));
     String reason = call.get(Option.REASON);
     boolean empty = bench.state().findSeated(place).isEmpty();
@@ -194,19 +168,19 @@ final class FinishCommands {
     throw new BadInput("Say with --kind which place at " + spot.words() + ": " + kinds + ".");
   }
 
-  private Command close() {
+  private static Command close() {
     return Command.of(
             "close",
-            "SECTION",
             "Closes a section once each of its places is filled or left empty for a reason.",
             Option.JOB)
+        .takes("SECTION")
         .noting(
             "Sections: valvetrain, or valvetrain-left and valvetrain-right; rods, mains, cam.",
             "With the last one closed: cautions and open points before the first start.")
         .does(
             (call, answer) -> {
               String key = call.operand("Give one section.");
-              try (Bench bench = Bench.open(equipment, call, answer)) {
+              try (Bench bench = Bench.open(call, answer)) {
                 CloseRow row = CloseRow.close(bench, key);
                 answer.only(row);
                 return Status.stoppedIf(!row.closed());

@@ -1,30 +1,27 @@
 package wherefrom.cli;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.Optional;
-import wherefrom.job.ports.Equipment;
 
 /** Judges parts at their places and logs what is fitted. */
 final class FitCommand {
   private FitCommand() {}
 
-  static Command of(Equipment equipment, BufferedReader in) {
+  static Command of() {
     return Command.of(
             "fit",
-            "PART-CODE PLACE-CODE|-",
             "Judges a part at a place and logs the fit where it is right.",
             Option.JOB,
             Option.maybe("--on-purpose", "REASON", "fit it against a stop, for this reason"),
             Option.flag("--turned", "the part is held the other way round"))
+        .takes("PART-CODE PLACE-CODE|-")
         .noting(
             "First the verdict, then its sentence and the way out on the next line.",
             "With -, a part's and a place's code on each line of standard input.")
-        .does((call, answer) -> fit(equipment, Codes.pairs(in), call, answer));
+        .does(FitCommand::fit);
   }
 
-  private static Status fit(Equipment equipment, Codes codes, Call call, Answer answer)
-      throws BadInput, IOException {
+  private static Status fit(Call call, Answer answer) throws BadInput, IOException {
     Optional<String> reason = call.find("--on-purpose");
     boolean turned = call.find("--turned").isPresent();
     if (reason.isPresent() && turned) {
@@ -33,9 +30,9 @@ final class FitCommand {
     if (reason.filter(String::isBlank).isPresent()) {
       throw call.wrong("--on-purpose: say why the part is fitted here on purpose.");
     }
-    try (Bench bench = Bench.open(equipment, call, answer)) {
+    try (Bench bench = Bench.open(call, answer)) {
       Pairing pairing = new Pairing(bench, answer, turned, reason);
-      return codes.each(call, answer, pair -> pairing.fit(pair.get(0), pair.get(1)));
+      return Codes.eachPair(call, answer, pair -> pairing.fit(pair.get(0), pair.get(1)));
     }
   }
 }

@@ -1,6 +1,8 @@
 package wherefrom.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import picocli.AutoComplete;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -8,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 /** What picocli makes of the commands: help, the completion of a shell, a manual page. */
 final class HelpTexts {
   private static final String PROGRAM = "wherefrom";
+  private static final int OVERVIEW = 140;
   private static final String PURPOSE =
       "Tags, verdicts and the arithmetic for rebuilding a used pushrod engine."
           + " Without arguments the window opens.";
@@ -24,14 +27,14 @@ final class HelpTexts {
 
   private HelpTexts() {}
 
-  static List<Command> commands(Commands commands) {
+  static List<Command> all() {
     return List.of(
-        Command.of("completion", "", "Writes what completes the commands in bash and zsh.")
+        Command.of("completion", "Writes what completes the commands in bash and zsh.")
             .noting("wherefrom completion > ~/.wherefrom-completion, and source it from .bashrc.")
-            .does((call, answer) -> answer.only(new Row.Said(completion(commands)))),
-        Command.of("man", "", "Writes the manual page, in the format of man.")
+            .does((call, answer) -> answer.only(new Row.Said(completion()))),
+        Command.of("man", "Writes the manual page, in the format of man.")
             .noting("wherefrom man > wherefrom.1; man ./wherefrom.1")
-            .does((call, answer) -> answer.only(new Row.Said(manual(commands)))));
+            .does((call, answer) -> answer.only(new Row.Said(manual()))));
   }
 
   static String of(Command command) {
@@ -41,19 +44,27 @@ final class HelpTexts {
   /** A word that several commands begin with. */
   static String of(String first, List<Command> family) {
     CommandSpec spec = Command.spec(PROGRAM + " " + first, "");
-    family.forEach(command -> addTo(spec, command.name().substring(first.length()).strip(), command));
+    for (Command command : family) {
+      String name = command.name().substring(first.length()).strip();
+      spec.addSubcommand(name, Command.spec(name, command.summary()));
+    }
     return help(spec);
   }
 
-  static String overview(Commands commands) {
+  /** Every command with its summary; their models are not made for it. */
+  static String overview() {
     CommandSpec spec = Command.spec(PROGRAM, PURPOSE);
-    spec.usageMessage().footer(NOTES);
-    commands.all().forEach(command -> addTo(spec, command.name(), command));
+    List<String> lines = new ArrayList<>(List.of("", "Commands:"));
+    for (Command command : Commands.all()) {
+      String summary = Command.escaped(command.summary());
+      lines.add(String.format(Locale.ROOT, "  %-15s %s", command.name(), summary));
+    }
+    lines.addAll(List.of(NOTES));
+    spec.usageMessage()
+        .customSynopsis("wherefrom COMMAND [OPTION…]")
+        .footer(lines.toArray(String[]::new))
+        .width(OVERVIEW);
     return help(spec);
-  }
-
-  private static void addTo(CommandSpec parent, String name, Command command) {
-    parent.addSubcommand(name, Command.spec(name, command.summary()));
   }
 
   private static String help(CommandSpec spec) {
@@ -61,35 +72,39 @@ final class HelpTexts {
   }
 
   /** Of the two words of a name, the second is a command within the first. */
-  private static String completion(Commands commands) {
+  private static String completion() {
     CommandSpec root = CommandSpec.create().name(PROGRAM);
-    for (Command command : commands.all()) {
-      String[] words = command.name().split(" ");
-      CommandSpec spec = command.spec((args, of, arg, info) -> false);
-      if (words.length == 1) {
-        root.addSubcommand(words[0], spec.name(words[0]));
-      } else {
-        if (!root.subcommands().containsKey(words[0])) {
-          root.addSubcommand(words[0], CommandSpec.create().name(words[0]));
+    for (String first : Commands.FIRST_WORDS) {
+      List<Command> family = Commands.family(first);
+      CommandSpec parent =
+          family.get(0).name().equals(first)
+              ? family.get(0).spec((args, of, arg, info) -> false).name(first)
+              : CommandSpec.create().name(first);
+      for (Command command : family) {
+        String name = command.name().substring(first.length()).strip();
+        if (!name.isEmpty()) {
+          parent.addSubcommand(name, command.spec((args, of, arg, info) -> false).name(name));
         }
-        root.subcommands().get(words[0]).addSubcommand(words[1], spec.name(words[1]));
       }
+      root.addSubcommand(first, parent);
     }
     return AutoComplete.bash(PROGRAM, new picocli.CommandLine(root));
   }
 
-  private static String manual(Commands commands) {
+  private static String manual() {
     StringBuilder page = new StringBuilder(".TH WHEREFROM 1\n.SH NAME\nwherefrom \\- ");
     page.append(roff(PURPOSE)).append("\n.SH SYNOPSIS\n.B wherefrom\nCOMMAND [OPTION...]\n");
     page.append(".SH COMMANDS\n");
-    commands.all().forEach(command -> page.append(manual(command)));
+    Commands.all().forEach(command -> page.append(manual(command)));
     page.append(".SH NOTES\n");
     List.of(NOTES).forEach(note -> page.append(note.isEmpty() ? ".PP" : roff(note)).append('\n'));
     return page.toString();
   }
 
   private static String manual(Command command) {
-    StringBuilder text = new StringBuilder(".SS \"" + roff(command.name() + " " + command.operands()).strip() + "\"\n");
+    StringBuilder text =
+        new StringBuilder(
+            ".SS \"" + roff(command.name() + " " + command.operands()).strip() + "\"\n");
     text.append(roff(command.summary())).append('\n');
     for (Option option : command.allOptions()) {
       text.append(".TP\n.B ").append(roff(option.label().strip())).append('\n');

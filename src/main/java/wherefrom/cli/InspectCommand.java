@@ -1,14 +1,13 @@
 package wherefrom.cli;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.inspect.CheckCard;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.StandingRule;
 import wherefrom.rules.consequence.Consequence;
@@ -24,16 +23,16 @@ final class InspectCommand {
 
   private InspectCommand() {}
 
-  static Command of(Equipment equipment) {
+  static Command of() {
     return Command.of(
             "inspect",
-            "[CODE|FEATURE]",
             "Lists what nobody has looked at; shows a part's quick tests; keeps an answer.",
             Option.JOB,
             CHECK,
             ANSWER,
             Option.maybe("--note", "TEXT", "what was seen"),
             DIRTY)
+        .takes("[CODE|FEATURE]")
         .noting("A FEATURE carries no tag and is named by its key, such as lobe@3EX.")
         .does(
             (call, answer) -> {
@@ -41,7 +40,7 @@ final class InspectCommand {
               if (!given.rest().isEmpty()) {
                 throw call.wrong("One part or feature at a time.");
               }
-              try (Bench bench = Bench.open(equipment, call, answer)) {
+              try (Bench bench = Bench.open(call, answer)) {
                 return run(bench, given.subject(), call, answer);
               }
             });
@@ -58,7 +57,7 @@ final class InspectCommand {
     Subject subject = Subjects.get(bench, given.get());
     Optional<String> check = call.find(CHECK);
     if (check.isEmpty()) {
-      inspecting.cards(subject).forEach(card -> answer.row(CardRow.of(card)));
+      inspecting.cards(subject).forEach(card -> answer.row(new CardRow(card)));
       return Status.RIGHT;
     }
     return answer.only(keep(inspecting, subject, check.get(), call));
@@ -76,52 +75,42 @@ final class InspectCommand {
     }
   }
 
-  private record CardRow(
-      String check,
-      String title,
-      String answer,
-      String note,
-      String how,
-      String where,
-      String pass,
-      String suspect,
-      String fail,
-      String source)
-      implements Row {
-    static CardRow of(CheckCard card) {
+  private record CardRow(CheckCard card) implements Row {
+    @Override
+    public String text() {
       Check check = card.check();
-      return new CardRow(
-          check.key(),
-          check.title(),
-          Names.of(card.look()),
-          card.note(),
-          check.how(),
-          check.where(),
-          check.pass(),
-          check.suspect(),
-          check.fail(),
-          check.source());
+      return Answer.cells(
+          check.key(), Names.of(card.look()), check.title(), check.how(), card.note());
     }
 
     @Override
-    public String text() {
-      return Answer.cells(check, answer, title, how, note);
+    public Map<String, Object> fields() {
+      Check check = card.check();
+      return Json.object(
+          "check", check.key(),
+          "title", check.title(),
+          "answer", Names.of(card.look()),
+          "note", card.note(),
+          "how", check.how(),
+          "where", check.where(),
+          "pass", check.pass(),
+          "suspect", check.suspect(),
+          "fail", check.fail(),
+          "source", check.source());
     }
   }
 
-  private record KeptRow(CardRow card, List<String> follows, Row.Beside look) implements Row {
+  private record KeptRow(CardRow kept, List<String> follows) implements Row {
     @Override
     public String text() {
-      List<String> lines = new ArrayList<>(List.of(card.check() + ": " + look.text()));
-      lines.addAll(follows);
-      return String.join("\n", lines);
+      String head = kept.card().check().key() + ": " + kept.card().look().word();
+      return Row.lines(head, Row.lines(follows));
     }
   }
 
   private static Row keep(Inspecting inspecting, Subject subject, String check, Call call)
       throws BadInput {
-    Inspecting.Answer kept =
-        inspecting.answer(subject, check, look(call), call.text("--note"));
+    Inspecting.Answer kept = inspecting.answer(subject, check, look(call), call.text("--note"));
     if (kept instanceof Inspecting.Answer.Refused refused) {
       List<String> keys =
           inspecting.cards(subject).stream().map(card -> card.check().key()).toList();
@@ -129,8 +118,7 @@ final class InspectCommand {
     }
     Inspecting.Answer.Kept done = (Inspecting.Answer.Kept) kept;
     List<String> follows = done.follows().stream().map(InspectCommand::words).toList();
-    Row.Beside look = new Row.Beside(done.card().look().word());
-    return new KeptRow(CardRow.of(done.card()), follows, look);
+    return new KeptRow(new CardRow(done.card()), follows);
   }
 
   private static String words(StandingRule rule) {

@@ -1,9 +1,9 @@
 package wherefrom.cli;
 
 import java.util.List;
+import java.util.Map;
 import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.Tool;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
@@ -22,78 +22,67 @@ final class InstrumentCommands {
     Instruments.Answer of(Instruments instruments, Call call) throws BadInput;
   }
 
-  private final Equipment equipment;
+  private InstrumentCommands() {}
 
-  private InstrumentCommands(Equipment equipment) {
-    this.equipment = equipment;
+  static List<Command> all() {
+    return List.of(tools(), add(), zero(), limits(), limit(), size());
   }
 
-  static List<Command> all(Equipment equipment) {
-    InstrumentCommands commands = new InstrumentCommands(equipment);
-    return List.of(
-        commands.tools(),
-        commands.add(),
-        commands.zero(),
-        commands.limits(),
-        commands.limit(),
-        commands.size());
-  }
-
-  private record ToolRow(String name, String step, String error, String repeat, String zero)
-      implements Row {
+  private record ToolRow(Tool tool, String zero) implements Row {
     static ToolRow of(Bench bench, Tool tool) {
       String zero = bench.state().measures().findZero(tool.name()).orElse("not checked");
-      return new ToolRow(
-          tool.name(),
-          tool.resolution().text(),
-          tool.error().text(),
-          tool.repeat().text(),
-          zero);
+      return new ToolRow(tool, zero);
+    }
+
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "name", tool.name(),
+          "step", tool.resolution().text(),
+          "error", tool.error().text(),
+          "repeat", tool.repeat().text(),
+          "zero", zero);
     }
 
     @Override
     public String text() {
-      return Answer.cells(name, step, error, repeat, "zero: " + zero);
+      String repeat = tool.repeat().text();
+      return Answer.cells(
+          tool.name(), tool.resolution().text(), tool.error().text(), repeat, "zero: " + zero);
     }
   }
 
-  private Command tools() {
-    return Command.of("tool list", "", "Lists the tools that you measure with.", Option.JOB)
+  private static Command tools() {
+    return Command.of("tool list", "Lists the tools that you measure with.")
         .lists(
-            equipment,
             (bench, call) ->
                 bench.state().measures().tools().stream().map(tool -> ToolRow.of(bench, tool)));
   }
 
-  private record LimitRow(
-      String plan, String result, String lower, String upper, String source, Row.Beside words)
-      implements Row {
-    static LimitRow of(Limit limit) {
-      return new LimitRow(
-          limit.plan(),
-          limit.result(),
-          limit.lower().map(Amount::text).orElse(""),
-          limit.upper().map(Amount::text).orElse(""),
-          limit.source(),
-          new Row.Beside(limit.words()));
+  private record LimitRow(Limit limit) implements Row {
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "plan", limit.plan(),
+          "result", limit.result(),
+          "lower", limit.lower().map(Amount::text).orElse(""),
+          "upper", limit.upper().map(Amount::text).orElse(""),
+          "source", limit.source());
     }
 
     @Override
     public String text() {
-      return Answer.cells(plan, result, words.text(), source);
+      return Answer.cells(limit.plan(), limit.result(), limit.words(), limit.source());
     }
   }
 
-  private Command limits() {
-    return Command.of("limit list", "", "Lists the limits typed for this engine.", Option.JOB)
-        .lists(
-            equipment,
-            (bench, call) -> bench.state().measures().limits().stream().map(LimitRow::of));
+  private static Command limits() {
+    return Command.of("limit list", "Lists the limits typed for this engine.")
+        .lists((bench, call) -> bench.state().measures().limits().stream().map(LimitRow::new));
   }
 
-  private Command keeping(Command command, Deed deed) {
+  private static Command keeping(Command command, Deed deed) {
     return command.tells(
-        equipment,
         (bench, call) -> {
           Instruments.Answer came = deed.of(new Instruments(bench.job()), call);
           if (came instanceof Instruments.Answer.Refused refused) {
@@ -103,13 +92,11 @@ final class InstrumentCommands {
         });
   }
 
-  private Command add() {
+  private static Command add() {
     return keeping(
         Command.of(
             "tool add",
-            "",
             "Lists a tool that you measure with; its figures decide what a reading can tell.",
-            Option.JOB,
             NAME,
             Option.needed("--step", "SIZE", "the smallest step that it shows, such as 0.0001in"),
             Option.needed("--error", "SIZE", "by how much it may be off, either way"),
@@ -124,25 +111,21 @@ final class InstrumentCommands {
                 call.get("--repeat")));
   }
 
-  private Command zero() {
+  private static Command zero() {
     return keeping(
         Command.of(
             "tool zero",
-            "",
             "Keeps what a tool shows at zero.",
-            Option.JOB,
             NAME,
             Option.needed("--shows", "SIZE", "what it shows; 0 where it is on its mark")),
         (instruments, call) -> instruments.zero(call.get(NAME), call.get("--shows")));
   }
 
-  private Command limit() {
+  private static Command limit() {
     return keeping(
         Command.of(
             "limit set",
-            "",
             "Types a limit of this engine; without lower and upper it is taken away.",
-            Option.JOB,
             PLAN,
             Option.needed("--result", "KEY", "which result, such as value, taper, clearance"),
             Option.maybe("--lower", "SIZE", "the least allowed"),
@@ -157,13 +140,11 @@ final class InstrumentCommands {
                 call.get(SOURCE)));
   }
 
-  private Command size() {
+  private static Command size() {
     return keeping(
         Command.of(
             "limit size",
-            "",
             "Types the size when new of a journal or bore.",
-            Option.JOB,
             PLAN,
             Option.needed("--size", "SIZE", "as printed in this engine's manual"),
             SOURCE),

@@ -6,7 +6,10 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -53,6 +56,19 @@ final class Json {
     return fields;
   }
 
+  /** The text of a record: what is only told, or all its values as cells. */
+  static String told(Record row) {
+    List<Object> values = new ArrayList<>();
+    for (RecordComponent component : row.getClass().getRecordComponents()) {
+      Object value = value(row, component);
+      if (value instanceof Row.Beside told) {
+        return told.text();
+      }
+      values.add(value);
+    }
+    return Answer.cells(values.toArray());
+  }
+
   private static Object value(Record row, RecordComponent component) {
     try {
       return component.getAccessor().invoke(row);
@@ -67,18 +83,9 @@ final class Json {
     } else if (value instanceof Record row) {
       write(json, fields(row));
     } else if (value instanceof Map<?, ?> object) {
-      json.writeStartObject();
-      for (Map.Entry<?, ?> field : object.entrySet()) {
-        json.writeFieldName(String.valueOf(field.getKey()));
-        write(json, field.getValue());
-      }
-      json.writeEndObject();
-    } else if (value instanceof Iterable<?> list && !(value instanceof java.nio.file.Path)) {
-      json.writeStartArray();
-      for (Object element : list) {
-        write(json, element);
-      }
-      json.writeEndArray();
+      writeObject(json, object);
+    } else if (value instanceof Collection<?> list) {
+      writeArray(json, list);
     } else if (value instanceof Boolean truth) {
       json.writeBoolean(truth);
     } else if (value instanceof Number number) {
@@ -86,5 +93,22 @@ final class Json {
     } else {
       json.writeString(String.valueOf(value));
     }
+  }
+
+  private static void writeObject(JsonGenerator json, Map<?, ?> object) throws IOException {
+    json.writeStartObject();
+    for (Map.Entry<?, ?> field : object.entrySet()) {
+      json.writeFieldName(String.valueOf(field.getKey()));
+      write(json, field.getValue());
+    }
+    json.writeEndObject();
+  }
+
+  private static void writeArray(JsonGenerator json, Collection<?> list) throws IOException {
+    json.writeStartArray();
+    for (Object element : list) {
+      write(json, element);
+    }
+    json.writeEndArray();
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.print.Stock;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Places;
@@ -15,24 +14,26 @@ import wherefrom.parts.Places;
 final class LayoutCommands {
   private LayoutCommands() {}
 
-  static List<Command> all(Equipment equipment) {
+  static List<Command> all() {
     return List.of(
         Command.of(
                 "layouts",
-                "[NAME]",
                 "Lists the engine layouts, or writes one to a file for editing.",
                 Option.maybe(
                     "--folder", "SHOP", "lists the layouts that are kept in this shop too"),
                 Option.maybe(
                     "--out", "F.json", "where to write the layout with this NAME; - for output"),
                 Outlet.REPLACE)
+            .takes("[NAME]")
             .noting("A line a layout: name, title, parts tracked always, parts with every kind on.")
-            .does((call, answer) -> layouts(equipment, call, answer)),
-        Command.of("stocks", "", "Lists the label stock that can be printed on.")
+            .does((call, answer) -> layouts(call, answer)),
+        Command.of("stocks", "Lists the label stock that can be printed on.")
             .noting("A line a stock: name, title, labels on a page, dots per inch.")
             .does(
                 (call, answer) -> {
-                  equipment.printer().listStocks().stream().map(StockRow::of).forEach(answer::row);
+                  call.equipment().printer().listStocks().stream()
+                      .map(StockRow::of)
+                      .forEach(answer::row);
                   return Status.RIGHT;
                 }));
   }
@@ -43,11 +44,6 @@ final class LayoutCommands {
       int always = Places.of(layout, PartKind.alwaysOn()).size();
       int every = Places.of(layout, PartKind.all()).size();
       return new LayoutRow(layout.name(), layout.title(), always, every);
-    }
-
-    @Override
-    public String text() {
-      return Answer.cells(name, title, parts, partsWithEveryKind);
     }
   }
 
@@ -61,8 +57,7 @@ final class LayoutCommands {
   private record StockRow(String name, String title, int columns, int rows, int dpi)
       implements Row {
     static StockRow of(Stock stock) {
-      return new StockRow(
-          stock.name(), stock.title(), stock.columns(), stock.rows(), stock.dpi());
+      return new StockRow(stock.name(), stock.title(), stock.columns(), stock.rows(), stock.dpi());
     }
 
     @Override
@@ -71,11 +66,10 @@ final class LayoutCommands {
     }
   }
 
-  private static Status layouts(Equipment equipment, Call call, Answer answer)
-      throws BadInput, IOException {
+  private static Status layouts(Call call, Answer answer) throws BadInput, IOException {
     List<Layout> layouts = new ArrayList<>(ReadyLayouts.all());
     if (call.find("--folder").isPresent()) {
-      layouts.addAll(equipment.shelves().apply(call.path("--folder")).listLayouts());
+      layouts.addAll(call.equipment().shelves().apply(call.path("--folder")).listLayouts());
     }
     if (call.operands().isEmpty()) {
       layouts.stream().map(LayoutRow::of).forEach(answer::row);
@@ -87,7 +81,7 @@ final class LayoutCommands {
       answer.row(LayoutRow.of(layout));
       return Status.RIGHT;
     }
-    equipment.layouts().write(layout, outlet.get().out());
+    call.equipment().layouts().write(layout, outlet.get().out());
     return answer.only(new Written(layout.name(), outlet.get().name()));
   }
 

@@ -31,7 +31,7 @@ final class Meaning {
   record Judged(Verdict verdict) implements Row {
     @Override
     public String text() {
-      return verdict.word() + "\n" + sentence(verdict);
+      return Row.lines(verdict.word(), sentence(verdict));
     }
 
     @Override

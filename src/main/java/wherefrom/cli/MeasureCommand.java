@@ -9,7 +9,6 @@ import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Station;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.measure.Measuring;
 
@@ -25,21 +24,20 @@ final class MeasureCommand {
 
   private MeasureCommand() {}
 
-  static Command of(Equipment equipment) {
+  static Command of() {
     return Command.of(
             "measure",
-            "[CODE|FEATURE] [SIZE…]",
             "Lists the plans of readings; shows what was measured; takes readings.",
-            Option.JOB,
             PLAN,
             TOOL,
             CONFIRMED,
             UNDECIDED,
             Option.maybe("--note", "TEXT", "what else is to be known"))
+        .takes("[CODE|FEATURE] [SIZE…]")
         .noting(
             "Sizes come in the plan's order, such as 0.3125in or 7.94mm; / parts repeats of one.",
             "Readings that look like a slip are not kept, and the status is 1, until --confirmed.")
-        .onJob(equipment, MeasureCommand::run);
+        .onJob(MeasureCommand::run);
   }
 
   private static Status run(Bench bench, Call call, Answer answer) throws BadInput {
@@ -47,7 +45,7 @@ final class MeasureCommand {
     if (call.has(UNDECIDED)) {
       bench.state().measures().all().stream()
           .filter(result -> result.worst() == Look.SUSPECT)
-          .forEach(result -> answer.row(ResultRow.of(bench, result)));
+          .forEach(result -> answer.row(new ResultRow(bench, result)));
       return Status.RIGHT;
     }
     if (given.subject().isEmpty()) {
@@ -64,40 +62,35 @@ final class MeasureCommand {
     return take(bench, subject, given.rest(), call, answer);
   }
 
-  private record PlanRow(
-      String plan, String of, String title, List<String> stations, String how, String source)
-      implements Row {
+  private record PlanRow(ReadingPlan plan, List<String> stations) implements Row {
     static PlanRow of(ReadingPlan plan) {
-      List<String> stations = plan.stations().stream().map(Station::words).toList();
-      return new PlanRow(
-          plan.key(), plan.of(), plan.title(), stations, plan.how(), plan.source());
+      return new PlanRow(plan, plan.stations().stream().map(Station::words).toList());
+    }
+
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "plan", plan.key(),
+          "of", plan.of(),
+          "title", plan.title(),
+          "stations", stations,
+          "how", plan.how(),
+          "source", plan.source());
     }
 
     @Override
     public String text() {
-      return Answer.cells(plan, of, title, String.join("; ", stations));
-    }
-  }
-
-  private record UnmeasuredRow(String plan, boolean measured) implements Row {
-    @Override
-    public String text() {
-      return Answer.cells(plan, "not measured");
+      return Answer.cells(plan.key(), plan.of(), plan.title(), String.join("; ", stations));
     }
   }
 
   private static Row measured(Bench bench, Subject subject, ReadingPlan plan) {
     Optional<MeasuredResult> result = bench.state().measures().findResult(subject, plan.key());
     return result.isPresent()
-        ? ResultRow.of(bench, result.get())
-        : new UnmeasuredRow(plan.key(), false);
-  }
-
-  private record QuestionRow(String question, String station) implements Row {
-    @Override
-    public String text() {
-      return question;
-    }
+        ? new ResultRow(bench, result.get())
+        : new Row.Told(
+            Answer.cells(plan.key(), "not measured"),
+            Json.object("plan", plan.key(), "measured", false));
   }
 
   private static Status take(
@@ -108,12 +101,16 @@ final class MeasureCommand {
     }
     if (came instanceof Measuring.Answer.Questioned questioned) {
       questioned.questions().stream()
-          .map(each -> new QuestionRow(each.sentence(), each.station()))
+          .map(
+              each ->
+                  new Row.Told(
+                      each.sentence(),
+                      Json.object("question", each.sentence(), "station", each.station())))
           .forEach(answer::row);
       answer.say("Nothing is kept. Give --confirmed if the readings are right.");
       return Status.STOPPED;
     }
-    return answer.only(ResultRow.of(bench, ((Measuring.Answer.Kept) came).result()));
+    return answer.only(new ResultRow(bench, ((Measuring.Answer.Kept) came).result()));
   }
 
   private static Measuring.Entry entry(Subject subject, List<String> sizes, Call call)
@@ -129,11 +126,6 @@ final class MeasureCommand {
       readings.put(plan.stations().get(at).key(), List.of(sizes.get(at).split("/")));
     }
     return new Measuring.Entry(
-        subject,
-        plan.key(),
-        call.get(TOOL),
-        readings,
-        call.has(CONFIRMED),
-        call.text("--note"));
+        subject, plan.key(), call.get(TOOL), readings, call.has(CONFIRMED), call.text("--note"));
   }
 }

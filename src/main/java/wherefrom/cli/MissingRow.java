@@ -39,6 +39,6 @@ record MissingRow(int missing, List<Open> places, List<But> fittedBut) implement
         each -> lines.add(Answer.cells(each.place, each.state, each.tag, each.sentence)));
     lines.add(
         missing + " missing" + (fittedBut.isEmpty() ? "" : ", " + fittedBut.size() + " in, but"));
-    return String.join("\n", lines);
+    return Row.lines(lines);
   }
 }

@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.MoneyCsv;
 import wherefrom.job.change.Planning;
@@ -25,38 +24,21 @@ final class MoneyCommands {
   private static final Option AMOUNT = Option.needed("--amount", "12.50", "the amount");
   private static final Option LINE = Option.needed("--line", "N", "its number");
 
-  private final Equipment equipment;
+  private MoneyCommands() {}
 
-  private MoneyCommands(Equipment equipment) {
-    this.equipment = equipment;
+  static List<Command> all() {
+    return List.of(list(), note(), move(), drop(), budget(), price(), effect(), out(), in());
   }
 
-  static List<Command> all(Equipment equipment) {
-    MoneyCommands money = new MoneyCommands(equipment);
-    return List.of(
-        money.list(),
-        money.note(),
-        money.move(),
-        money.drop(),
-        money.budget(),
-        money.price(),
-        money.effect(),
-        money.out(),
-        money.in());
+  private static Command list() {
+    return Command.of("money list", "Lists the cost lines and where the budget is.")
+        .tells((bench, call) -> MoneyRows.Book.of(new MoneyBook(bench.job())));
   }
 
-  private Command list() {
-    return Command.of(
-            "money list", "", "Lists the cost lines and where the budget is.", Option.JOB)
-        .tells(equipment, (bench, call) -> MoneyRows.Book.of(new MoneyBook(bench.job())));
-  }
-
-  private Command note() {
+  private static Command note() {
     return Command.of(
             "money note",
-            "",
             "Notes a cost line, or notes one again under its number.",
-            Option.JOB,
             Option.needed("--what", "TEXT", "what it is for"),
             STATE,
             AMOUNT,
@@ -64,7 +46,7 @@ final class MoneyCommands {
             Option.maybe("--about", "KIND", "the kind of part or the subject that it is for"),
             Option.maybe("--plan", "N", "the plan that it belongs to"),
             Option.maybe("--note", "TEXT", "what else to know"))
-        .tells(equipment, MoneyCommands::note);
+        .tells(MoneyCommands::note);
   }
 
   private static Row note(Bench bench, Call call) throws BadInput {
@@ -89,40 +71,32 @@ final class MoneyCommands {
         .orElseThrow(() -> call.wrong("--state: \"" + word + "\" is none of " + STATES + "."));
   }
 
-  private Command move() {
-    return Command.of(
-            "money move", "", "Moves a cost line on, as from quoted to paid.", Option.JOB, LINE,
-            STATE)
+  private static Command move() {
+    return Command.of("money move", "Moves a cost line on, as from quoted to paid.", LINE, STATE)
         .tells(
-            equipment,
             (bench, call) ->
                 said(
                     new MoneyBook(bench.job())
                         .move(call.number("--line", 0, 1, MOST), state(call))));
   }
 
-  private Command drop() {
-    return Command.of(
-            "money drop", "", "Strikes a cost line out.", Option.JOB, LINE, Option.REASON)
+  private static Command drop() {
+    return Command.of("money drop", "Strikes a cost line out.", LINE, Option.REASON)
         .tells(
-            equipment,
             (bench, call) ->
                 said(
                     new MoneyBook(bench.job())
                         .drop(call.number("--line", 0, 1, MOST), call.get(Option.REASON))));
   }
 
-  private Command budget() {
+  private static Command budget() {
     return Command.of(
             "money budget",
-            "",
             "Sets what may be spent, and what is laid by for what is found later.",
-            Option.JOB,
             AMOUNT,
             Option.maybe("--contingency", "PERCENT", "of all costs, 15 where not given"),
             Option.maybe("--currency", "EUR", "by ISO 4217; else your country's"))
         .tells(
-            equipment,
             (bench, call) -> {
               MoneyBook book = new MoneyBook(bench.job());
               String usual = book.tender(Locale.getDefault()).letters();
@@ -132,15 +106,13 @@ final class MoneyCommands {
             });
   }
 
-  private Command price() {
+  private static Command price() {
     return Command.of(
             "money price",
-            "",
             "Keeps the price of one piece, for plans and decisions; without --what lists them.",
-            Option.JOB,
             Option.maybe("--what", "TEXT", "a kind's plural, such as lifters, or a thing to buy"),
             Option.maybe("--amount", "12.50", "the price of one"))
-        .onJob(equipment, MoneyCommands::price);
+        .onJob(MoneyCommands::price);
   }
 
   private static Status price(Bench bench, Call call, Answer answer) throws BadInput {
@@ -152,8 +124,7 @@ final class MoneyCommands {
           said(book.begin(Locale.getDefault(), () -> book.setPrice(what.get(), amount))));
     }
     Tender tender = book.tender(Locale.getDefault());
-    book.prices()
-        .forEach((name, price) -> answer.row(new MoneyRows.Price(name, price, tender)));
+    book.prices().forEach((name, price) -> answer.row(new MoneyRows.Price(name, price, tender)));
     return Status.RIGHT;
   }
 
@@ -164,20 +135,18 @@ final class MoneyCommands {
     return MoneyRows.Standing.of(((MoneyBook.Answer.Kept) came).budget());
   }
 
-  private Command effect() {
+  private static Command effect() {
     List<ChangeKind> kinds =
         Arrays.stream(ChangeKind.values())
             .filter(kind -> kind.origin() == ChangeKind.Origin.WORK)
             .toList();
     return Command.of(
             "money effect",
-            "",
             "Tells what a change would cost with all that it asks for; nothing is recorded.",
-            Option.JOB,
             Option.needed("--change", "CHANGE", "one of those below"),
             Option.maybe("--where", "BANK|SPOT", "where, if not on the whole engine"))
         .noting("Changes: " + Names.all(kinds) + ".")
-        .tells(equipment, MoneyCommands::effect);
+        .tells(MoneyCommands::effect);
   }
 
   private static Row effect(Bench bench, Call call) throws BadInput {
@@ -195,16 +164,13 @@ final class MoneyCommands {
     return MoneyRows.Effect.of(new MoneyBook(bench.job()).effect(change));
   }
 
-  private Command out() {
+  private static Command out() {
     return Command.of(
             "money out",
-            "",
             "Writes the cost lines as comma-separated values.",
-            Option.JOB,
             Option.needed("--out", "F.csv", "where to write; - for standard output"),
             Outlet.REPLACE)
         .onJob(
-            equipment,
             (bench, call, answer) -> {
               Outlet outlet = Outlet.get(call, "--out", answer);
               byte[] table = new MoneyCsv(bench.job()).write().getBytes(StandardCharsets.UTF_8);
@@ -214,14 +180,13 @@ final class MoneyCommands {
             });
   }
 
-  private Command in() {
+  private static Command in() {
     return Command.of(
             "money in",
-            "F.csv",
-            "Adds the cost lines of a table; one wrong row is named, and nothing is added.",
-            Option.JOB)
+            "Adds the cost lines of a table; one wrong row is named, and nothing is added.")
+        .takes("F.csv")
         .noting("First row: what,about,state,amount,note,currency.")
-        .tells(equipment, MoneyCommands::in);
+        .tells(MoneyCommands::in);
   }
 
   private static Row in(Bench bench, Call call) throws BadInput, IOException {

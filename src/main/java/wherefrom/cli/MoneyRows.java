@@ -17,61 +17,53 @@ final class MoneyRows {
   private MoneyRows() {}
 
   /** Where the budget is. */
-  record Standing(
-      String budget,
-      String currency,
-      String quoted,
-      String committed,
-      String paid,
-      String avoided,
-      String planned,
-      String toBuy,
-      String contingency,
-      String total,
-      String left,
-      String sentence)
-      implements Row {
+  record Standing(Budget budget, String sentence) implements Row {
     static Standing of(Budget budget) {
-      return of(budget, budget.sentence());
-    }
-
-    /**
-     * @param sentence said of it
-     */
-    static Standing of(Budget budget, String sentence) {
-      return new Standing(
-          budget.limit().text(),
-          budget.currency(),
-          budget.quoted().text(),
-          budget.committed().text(),
-          budget.paid().text(),
-          budget.avoided().text(),
-          budget.planned().text(),
-          budget.toBuy().text(),
-          budget.contingency().text(),
-          budget.total().text(),
-          budget.left().text(),
-          sentence);
+      return new Standing(budget, budget.sentence());
     }
 
     @Override
     public String text() {
       return sentence;
     }
+
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "budget", budget.limit().text(),
+          "currency", budget.currency(),
+          "quoted", budget.quoted().text(),
+          "committed", budget.committed().text(),
+          "paid", budget.paid().text(),
+          "avoided", budget.avoided().text(),
+          "planned", budget.planned().text(),
+          "toBuy", budget.toBuy().text(),
+          "contingency", budget.contingency().text(),
+          "total", budget.total().text(),
+          "left", budget.left().text(),
+          "sentence", sentence);
+    }
   }
 
   /** A cost line. */
-  record Line(
-      int line, String what, String about, String state, String amount, int plan, String note) {
-    static Line of(CostLine line) {
-      return new Line(
-          line.number(),
-          line.what(),
-          line.about(),
-          line.state().name().toLowerCase(Locale.ROOT),
-          line.amount().text(),
-          line.plan(),
-          line.note());
+  record Line(Budget budget, CostLine line) implements Row {
+    @Override
+    public String text() {
+      String amount = budget.text(line.amount());
+      String state = line.state().words();
+      return Answer.cells(line.number(), line.what(), line.about(), state, amount, line.note());
+    }
+
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "line", line.number(),
+          "what", line.what(),
+          "about", line.about(),
+          "state", line.state().name().toLowerCase(Locale.ROOT),
+          "amount", line.amount().text(),
+          "plan", line.plan(),
+          "note", line.note());
     }
   }
 
@@ -88,32 +80,28 @@ final class MoneyRows {
   }
 
   /** The whole book: its lines, what is to buy, where the budget is. */
-  record Book(Budget budget, List<CostLine> lines, List<CostItem> toBuy) implements Row {
+  record Book(Budget budget, List<Line> lines, List<CostItem> toBuy) implements Row {
     static Book of(MoneyBook book) {
-      return new Book(book.budget(), book.lines(), book.toBuy());
+      Budget budget = book.budget();
+      List<Line> lines = book.lines().stream().map(line -> new Line(budget, line)).toList();
+      return new Book(budget, lines, book.toBuy());
     }
 
     @Override
     public String text() {
       List<String> rows = new ArrayList<>();
-      for (CostLine line : lines) {
-        String amount = budget.text(line.amount());
-        rows.add(
-            Answer.cells(
-                line.number(), line.what(), line.about(), line.state().words(), amount,
-                line.note()));
-      }
+      lines.forEach(line -> rows.add(line.text()));
       toBuy.stream()
           .filter(CostItem::priced)
           .forEach(item -> rows.add(Answer.cells("-", item.sentence(), "", "to buy")));
       rows.add(budget.sentence());
-      return String.join("\n", rows);
+      return Row.lines(rows);
     }
 
     @Override
     public Map<String, Object> fields() {
       Map<String, Object> fields = Standing.of(budget).fields();
-      fields.put("lines", lines.stream().map(Line::of).toList());
+      fields.put("lines", lines);
       fields.put("items", Item.all(toBuy));
       return fields;
     }
@@ -143,17 +131,12 @@ final class MoneyRows {
       implements Row {
     static Effect of(PlanCost cost) {
       return new Effect(
-          Standing.of(cost.withIt(), cost.total()),
+          new Standing(cost.withIt(), cost.total()),
           Item.all(cost.lines()),
           Item.all(cost.perhaps()),
           cost.sum().text(),
           cost.atLeast(),
           new Row.Beside(cost.sentence()));
-    }
-
-    @Override
-    public String text() {
-      return told.text();
     }
   }
 

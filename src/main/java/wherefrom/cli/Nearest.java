@@ -5,13 +5,13 @@ import java.util.List;
 
 /** What somebody meant who mistyped a name. */
 final class Nearest {
-  private static final int MOST_SLIPS = 3;
+  private static final int MOST_SLIPS = 2;
 
   private Nearest() {}
 
   /** {@code " Did you mean --job?"}, or nothing where no name is near. */
   static String question(String typed, List<String> names) {
-    int most = Math.min(MOST_SLIPS, typed.length() / 2);
+    int most = Math.min(MOST_SLIPS, typed.length() / 3);
     return names.stream()
         .filter(name -> slips(typed, name) <= most)
         .min(Comparator.comparingInt(name -> slips(typed, name)))

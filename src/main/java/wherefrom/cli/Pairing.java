@@ -76,33 +76,36 @@ final class Pairing {
     }
   }
 
+  private static String againstStop(
+      Part part, Spot spot, Verdict against, Optional<Unmated> unmated) {
+    String more = unmated.map(what -> " " + what.words()).orElse("");
+    String where = part.words() + ", at " + spot.words() + ".";
+    return "Fitted against the stop \"" + against.word() + "\": " + where + more;
+  }
+
   private Status sayOnPurpose(Part part, Spot spot, Verdict against, Optional<Unmated> unmated) {
-    String sentence =
-        "Fitted against the stop \""
-            + against.word()
-            + "\": "
-            + part.words()
-            + ", at "
-            + spot.words()
-            + "."
-            + unmated.map(what -> " " + what.words()).orElse("");
+    String sentence = againstStop(part, spot, against, unmated);
     List<String> mates =
         unmated.stream()
             .flatMap(what -> what.places().stream())
             .map(Place::words)
             .sorted()
             .toList();
-    answer.row(new OnPurpose("fitted on purpose", false, against.word(), sentence, mates));
+    answer.row(
+        new Row.Told(
+            Row.lines("fitted on purpose", sentence),
+            Json.object(
+                "verdict",
+                "fitted on purpose",
+                "stopped",
+                false,
+                "against",
+                against.word(),
+                "sentence",
+                sentence,
+                "noLongerMated",
+                mates)));
     return Status.RIGHT;
-  }
-
-  private record OnPurpose(
-      String verdict, boolean stopped, String against, String sentence, List<String> noLongerMated)
-      implements Row {
-    @Override
-    public String text() {
-      return verdict + "\n" + sentence;
-    }
   }
 
   private Status say(Verdict verdict) {

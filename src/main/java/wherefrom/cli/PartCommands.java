@@ -1,10 +1,7 @@
 package wherefrom.cli;
 
-import java.io.BufferedReader;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.FittingSize;
 import wherefrom.job.tags.Found;
 import wherefrom.job.handling.Handled;
@@ -27,43 +24,23 @@ final class PartCommands {
     Handled of(Handling handling, int item, Call call) throws BadInput;
   }
 
-  private final Equipment equipment;
-  private final Codes codes;
+  private PartCommands() {}
 
-  private PartCommands(Equipment equipment, BufferedReader in) {
-    this.equipment = equipment;
-    this.codes = Codes.single(in);
-  }
-
-  static List<Command> all(Equipment equipment, BufferedReader in) {
-    PartCommands parts = new PartCommands(equipment, in);
+  static List<Command> all() {
     return List.of(
-        parts.out(),
-        parts.where(),
-        parts.back(),
-        parts.lost(),
-        parts.found(),
-        parts.note(),
-        parts.replace(),
-        parts.reprint(),
-        parts.tookOut());
+        out(), where(), back(), lost(), found(), note(), replace(), reprint(), tookOut());
   }
 
-  private Command out() {
-    return Command.of("out", CODES, "Logs parts that came out of the engine.", Option.JOB)
+  private static Command out() {
+    return Command.of("out", "Logs parts that came out of the engine.")
+        .takes(CODES)
         .noting("A line a part: digits, what was done, the part.")
         .onJob(
-            equipment,
             (bench, call, answer) ->
-                codes.each(call, answer, code -> out(bench, code.get(0), answer)));
+                Codes.each(call, answer, code -> out(bench, code.get(0), answer)));
   }
 
-  private record OutRow(String code, String done, String part) implements Row {
-    @Override
-    public String text() {
-      return Answer.cells(code, done, part);
-    }
-  }
+  private record OutRow(String code, String done, String part) implements Row {}
 
   /** A code that stopped. */
   private record StoppedRow(Meaning.Judged judged, String code) implements Row {
@@ -93,23 +70,19 @@ final class PartCommands {
     return Status.RIGHT;
   }
 
-  private Command where() {
-    return Command.of(
-            "where",
-            CODES,
-            "Says where a part goes, or what belongs at a place; logs nothing.",
-            Option.JOB)
+  private static Command where() {
+    return Command.of("where", "Says where a part goes, or what belongs at a place; logs nothing.")
+        .takes(CODES)
         .onJob(
-            equipment,
             (bench, call, answer) ->
-                codes.each(call, answer, code -> where(bench, code.get(0), answer)));
+                Codes.each(call, answer, code -> where(bench, code.get(0), answer)));
   }
 
   private record WhereRow(String code, String meaning, String sentence, Row.Beside verdict)
       implements Row {
     @Override
     public String text() {
-      return verdict.text() + "\n" + sentence;
+      return Row.lines(verdict.text(), sentence);
     }
   }
 
@@ -133,24 +106,23 @@ final class PartCommands {
   }
 
   /** Logs parts as off for washing; told with the other washing. */
-  static Command wash(Equipment equipment, BufferedReader in) {
-    return new PartCommands(equipment, in)
-        .handling(
-            "wash",
-            "Logs parts as off for washing, in a numbered basket.",
-            (handling, item, call) ->
-                handling.offForWashing(item, call.number("--basket", 0, 1, TagCode.MOST_ITEM)),
-            Option.needed("--basket", "N", "the basket's number"));
+  static Command wash() {
+    return handling(
+        "wash",
+        "Logs parts as off for washing, in a numbered basket.",
+        (handling, item, call) ->
+            handling.offForWashing(item, call.number("--basket", 0, 1, TagCode.MOST_ITEM)),
+        Option.needed("--basket", "N", "the basket's number"));
   }
 
-  private Command back() {
+  private static Command back() {
     return handling(
         "back",
         "Logs parts as back from washing.",
         (handling, item, call) -> handling.backFromWashing(item));
   }
 
-  private Command lost() {
+  private static Command lost() {
     return handling(
         "lost",
         "Logs parts that cannot be found.",
@@ -158,14 +130,14 @@ final class PartCommands {
         Option.maybe("--note", "TEXT", "what is known of it"));
   }
 
-  private Command found() {
+  private static Command found() {
     return handling(
         "found",
         "Logs missing parts that have turned up.",
         (handling, item, call) -> handling.found(item));
   }
 
-  private Command note() {
+  private static Command note() {
     return handling(
         "note",
         "Keeps a note on parts.",
@@ -173,15 +145,13 @@ final class PartCommands {
         Option.needed("--text", "TEXT", "the note"));
   }
 
-  private Command replace() {
+  private static Command replace() {
     return handling(
         "replace",
         "Retires parts and takes on new ones for their places; gives the new tags' digits.",
         (handling, item, call) ->
             handling.replace(
-                item,
-                call.get("--reason"),
-                new NewPart(call.text("--size"), call.text("--sort"))),
+                item, call.get("--reason"), new NewPart(call.text("--size"), call.text("--sort"))),
         Option.REASON,
         Option.maybe(
             "--size",
@@ -190,7 +160,7 @@ final class PartCommands {
         Option.maybe("--sort", "SORT", "where it is of another sort, such as roller"));
   }
 
-  private Command reprint() {
+  private static Command reprint() {
     return handling(
         "reprint",
         "Gives parts a new issue of their tag; older ones are retired. Then: tags --only.",
@@ -198,7 +168,7 @@ final class PartCommands {
         Option.REASON);
   }
 
-  private Command tookOut() {
+  private static Command tookOut() {
     return handling(
         "took-out",
         "Logs fitted parts that were taken out again.",
@@ -206,13 +176,12 @@ final class PartCommands {
         Option.maybe("--reason", "TEXT", "why"));
   }
 
-  private Command handling(String name, String summary, Deed deed, Option... options) {
-    List<Option> all = Stream.concat(Stream.of(Option.JOB), Stream.of(options)).toList();
-    return Command.of(name, CODES, summary, all.toArray(Option[]::new))
+  private static Command handling(String name, String summary, Deed deed, Option... options) {
+    return Command.of(name, summary, options)
+        .takes(CODES)
         .onJob(
-            equipment,
             (bench, call, answer) ->
-                codes.each(call, answer, code -> handle(bench, deed, code.get(0), call, answer)));
+                Codes.each(call, answer, code -> handle(bench, deed, code.get(0), call, answer)));
   }
 
   private record HandledRow(String code, int item, String part, String where) implements Row {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Look;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.tags.Found;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.change.Plan;
@@ -23,22 +22,10 @@ final class PlanCommands {
   private static final Option ALL = Option.flag("--all", "what is passed or forbidden, too");
   private static final String KINDS = "Kinds: " + Names.all(List.of(ChangeKind.values())) + ".";
 
-  private final Equipment equipment;
+  private PlanCommands() {}
 
-  private PlanCommands(Equipment equipment) {
-    this.equipment = equipment;
-  }
-
-  static List<Command> all(Equipment equipment) {
-    PlanCommands plans = new PlanCommands(equipment);
-    return List.of(
-        plans.change(),
-        plans.list(),
-        plans.made(),
-        plans.drop(),
-        plans.checks(),
-        plans.answer(),
-        PlanNumbersCommand.of(equipment));
+  static List<Command> all() {
+    return List.of(change(), list(), made(), drop(), checks(), answer(), PlanNumbersCommand.of());
   }
 
   private static Change change(Call call, String kind) throws BadInput {
@@ -52,20 +39,19 @@ final class PlanCommands {
     }
   }
 
-  private Command change() {
+  private static Command change() {
     return Command.of(
             "plan change",
-            "KIND",
             "Shows what follows from a change and plans it; nothing binds yet.",
-            Option.JOB,
             WHERE,
             SIZE,
             ONLY_SHOW)
+        .takes("KIND")
         .noting(
             KINDS,
             "A line a consequence: effect and parts, rule, sentence, source. The last line is its"
                 + " money, at the prices typed.")
-        .tells(equipment, PlanCommands::change);
+        .tells(PlanCommands::change);
   }
 
   private static Row change(Bench bench, Call call) throws BadInput {
@@ -86,13 +72,9 @@ final class PlanCommands {
         "Plan " + plan.number(), plan.number(), change, against, plan.consequences(), bench);
   }
 
-  private Command list() {
-    return Command.of(
-            "plan list",
-            "",
-            "Lists plans, what was made or found, and what each costs.",
-            Option.JOB)
-        .lists(equipment, (bench, call) -> rows(bench).stream());
+  private static Command list() {
+    return Command.of("plan list", "Lists plans, what was made or found, and what each costs.")
+        .lists((bench, call) -> rows(bench).stream());
   }
 
   private static List<PlanRows.Listed> rows(Bench bench) {
@@ -112,16 +94,15 @@ final class PlanCommands {
     return rows;
   }
 
-  private Command made() {
+  private static Command made() {
     return Command.of(
             "plan made",
-            "NUMBER|KIND",
             "Records that a plan was carried out, a change made, or something found.",
-            Option.JOB,
             WHERE,
             SIZE)
+        .takes("NUMBER|KIND")
         .noting(KINDS)
-        .tells(equipment, PlanCommands::made);
+        .tells(PlanCommands::made);
   }
 
   private static Row made(Bench bench, Call call) throws BadInput {
@@ -136,14 +117,10 @@ final class PlanCommands {
     return PlanRows.Whole.of("Made", 0, done.change(), "", done.consequences(), bench);
   }
 
-  private Command drop() {
-    return Command.of(
-            "plan drop",
-            "NUMBER",
-            "Drops a plan again.",
-            Option.JOB,
-            Option.maybe("--reason", "TEXT", "why"))
-        .tells(equipment, PlanCommands::drop);
+  private static Command drop() {
+    return Command.of("plan drop", "Drops a plan again.", Option.maybe("--reason", "TEXT", "why"))
+        .takes("NUMBER")
+        .tells(PlanCommands::drop);
   }
 
   private static Row drop(Bench bench, Call call) throws BadInput {
@@ -157,17 +134,12 @@ final class PlanCommands {
     return new PlanRows.Dropped(((Planning.Answer.Dropped) dropped).plan());
   }
 
-  private Command checks() {
+  private static Command checks() {
     return Command.of(
-            "plan checks",
-            "[CODE]",
-            "Lists the checks that are open, or what stands for one part.",
-            Option.JOB,
-            ALL)
+            "plan checks", "Lists the checks that are open, or what stands for one part.", ALL)
+        .takes("[CODE]")
         .noting("A line a check: its name, how it stands, what to do, rule, source.")
-        .lists(
-            equipment,
-            (bench, call) -> standing(bench, call).stream().map(PlanRows.Check::of));
+        .lists((bench, call) -> standing(bench, call).stream().map(PlanRows.Check::of));
   }
 
   private static List<StandingRule> standing(Bench bench, Call call) throws BadInput {
@@ -182,15 +154,14 @@ final class PlanCommands {
     throw new BadInput("Give a part's code: " + Meaning.sentence(found));
   }
 
-  private Command answer() {
+  private static Command answer() {
     return Command.of(
             "plan answer",
-            "CHECK",
             "Answers a check by its name.",
-            Option.JOB,
             Option.needed("--look", "LOOK", "pass, suspect or fail"),
             Option.maybe("--note", "TEXT", "what was seen"))
-        .tells(equipment, PlanCommands::answer);
+        .takes("CHECK")
+        .tells(PlanCommands::answer);
   }
 
   private static Row answer(Bench bench, Call call) throws BadInput {

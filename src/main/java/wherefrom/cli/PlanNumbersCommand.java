@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wherefrom.job.money.CostItem;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.OpenJob;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlanEffects;
@@ -30,10 +29,9 @@ final class PlanNumbersCommand {
 
   private PlanNumbersCommand() {}
 
-  static Command of(Equipment equipment) {
+  static Command of() {
     return Command.of(
             "plan numbers",
-            "",
             "Works ratio, cuts, intake, pushrods, lift and piston to valve side by side.",
             NOW,
             WHAT_IF,
@@ -44,14 +42,14 @@ final class PlanNumbersCommand {
             "Without --now the plan that the job keeps is shown. Values are typed as for"
                 + " \"workings\"; \"workings\" names their keys. A comma before a key parts two"
                 + " figures; any other is a decimal mark.")
-        .does((call, answer) -> run(equipment, call, answer));
+        .does((call, answer) -> run(call, answer));
   }
 
-  private static Status run(Equipment equipment, Call call, Answer answer) throws BadInput {
+  private static Status run(Call call, Answer answer) throws BadInput {
     if (!call.has(JOB)) {
       return show(typed(call), Optional.empty(), answer);
     }
-    try (Bench bench = Bench.open(equipment, call, answer)) {
+    try (Bench bench = Bench.open(call, answer)) {
       Plan plan = call.has(NOW) ? typed(call) : new PlanBook(bench.job()).plan();
       return show(plan, Optional.of(bench.job()), answer);
     }
@@ -121,12 +119,12 @@ final class PlanNumbersCommand {
           effects.map(known -> known.lines().stream().map(CostItem::sentence).toList()),
           effects.map(PlanEffects::checks),
           effects.map(known -> known.cost().sum().text()),
-          new Row.Beside(String.join("\n", following(column, effects))));
+          new Row.Beside(Row.lines(following(column, effects))));
     }
 
     @Override
     public String text() {
-      return String.join("\n", "== " + column, worked.text(), told.text());
+      return Row.lines("== " + column, worked.text(), told.text());
     }
   }
 

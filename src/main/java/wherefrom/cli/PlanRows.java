@@ -2,6 +2,7 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.PlanCost;
 import wherefrom.job.StandingRule;
@@ -14,35 +15,25 @@ final class PlanRows {
   private PlanRows() {}
 
   /** What follows from a change. */
-  record Follows(
-      String rule,
-      String key,
-      String severity,
-      String effect,
-      String subject,
-      int pieces,
-      List<String> places,
-      String sentence,
-      List<String> because,
-      String source)
-      implements Row {
-    static Follows of(Consequence one) {
-      return new Follows(
-          one.rule(),
-          one.key(),
-          one.severity().word(),
-          one.effect().words(),
-          one.subject(),
-          one.pieces(),
-          one.places().stream().map(Place::words).toList(),
-          one.sentence(),
-          one.reasons(),
-          one.source());
+  record Follows(Consequence one) implements Row {
+    @Override
+    public String text() {
+      return Answer.cells(one.headline(), one.rule(), one.sentence(), one.source());
     }
 
     @Override
-    public String text() {
-      return sentence;
+    public Map<String, Object> fields() {
+      return Json.object(
+          "rule", one.rule(),
+          "key", one.key(),
+          "severity", one.severity().word(),
+          "effect", one.effect().words(),
+          "subject", one.subject(),
+          "pieces", one.pieces(),
+          "places", one.places().stream().map(Place::words).toList(),
+          "sentence", one.sentence(),
+          "because", one.reasons(),
+          "source", one.source());
     }
   }
 
@@ -66,32 +57,25 @@ final class PlanRows {
         Bench bench) {
       PlanCost cost = new MoneyBook(bench.job()).effect(change);
       List<String> lines = new ArrayList<>(List.of(head + ": " + change.words(), against));
-      for (Consequence one : consequences) {
-        lines.add(Answer.cells(one.headline(), one.rule(), one.sentence(), one.source()));
-      }
+      List<Follows> follows = consequences.stream().map(Follows::new).toList();
+      follows.forEach(each -> lines.add(each.text()));
       lines.add(Answer.cells("money", cost.sentence()));
       return new Whole(
           plan,
           change.words(),
           against,
-          consequences.stream().map(Follows::of).toList(),
+          follows,
           MoneyRows.Item.all(cost.lines()),
           MoneyRows.Item.all(cost.perhaps()),
           cost.sum().text(),
-          new Row.Beside(String.join("\n", lines)));
-    }
-
-    @Override
-    public String text() {
-      return told.text();
+          new Row.Beside(Row.lines(lines)));
     }
   }
 
   /** A change of the list. */
   record Listed(int plan, String state, String change, String sum, long unpriced, Row.Beside cost)
       implements Row {
-    static Listed of(
-        Bench bench, int plan, String state, Change change) {
+    static Listed of(Bench bench, int plan, String state, Change change) {
       MoneyBook book = new MoneyBook(bench.job());
       PlanCost cost = book.effect(change);
       long unpriced = cost.lines().stream().filter(item -> !item.priced()).count();
@@ -111,14 +95,13 @@ final class PlanRows {
     static Check of(StandingRule rule) {
       Consequence one = rule.consequence();
       String answered = rule.answer().map(given -> given.look().word()).orElse("open");
-      return new Check(
-          Follows.of(one), one.effect().isCheck() ? answered : one.effect().words());
+      return new Check(new Follows(one), one.effect().isCheck() ? answered : one.effect().words());
     }
 
     @Override
     public String text() {
-      return Answer.cells(
-          follows.key(), state, follows.sentence(), follows.rule(), follows.source());
+      Consequence one = follows.one();
+      return Answer.cells(one.key(), state, one.sentence(), one.rule(), one.source());
     }
   }
 

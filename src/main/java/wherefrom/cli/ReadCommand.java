@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
@@ -19,33 +18,30 @@ import wherefrom.parts.TagCode;
 
 /** Reads the tags on picture files. */
 final class ReadCommand {
-  private final Equipment equipment;
 
-  private ReadCommand(Equipment equipment) {
-    this.equipment = equipment;
-  }
+  private ReadCommand() {}
 
-  static Command of(Equipment equipment) {
+  static Command of() {
     return Command.of(
             "read",
-            "FILE|FOLDER…",
             "Reads the tags on PNG and JPEG pictures.",
             Option.maybe("--job", "DIR", "the job whose tags they are: more is read, in words"),
             Option.flag("--any", "also codes of any other make, marked as foreign"))
+        .takes("FILE|FOLDER…")
         .noting(
             "A line a code: file, what it says, meaning. What cannot be read is said on standard"
                 + " error.",
             "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture, or one"
                 + " that the call names could not be read; the others are read all the same.")
-        .does(new ReadCommand(equipment)::run);
+        .does(ReadCommand::run);
   }
 
-  private Status run(Call call, Answer answer) throws BadInput, IOException {
+  private static Status run(Call call, Answer answer) throws BadInput, IOException {
     List<Path> files = files(call);
     if (call.find("--job").isEmpty()) {
       return read(files, List.of(), Optional.empty(), call, answer);
     }
-    try (Bench bench = Bench.open(equipment, call, answer)) {
+    try (Bench bench = Bench.open(call, answer)) {
       return read(files, bench.book().issued(), Optional.of(bench), call, answer);
     }
   }
@@ -71,7 +67,7 @@ final class ReadCommand {
     return files;
   }
 
-  private Status read(
+  private static Status read(
       List<Path> files,
       Collection<TagCode> issued,
       Optional<Bench> bench,
@@ -84,9 +80,9 @@ final class ReadCommand {
     int tags = 0;
     for (Path file : files) {
       try {
-        GreyImage picture = equipment.pictures().load(file);
-        Reading reading = equipment.reader().read(picture, issued);
-        List<Sighting> foreign = any ? equipment.reader().listForeign(picture) : List.of();
+        GreyImage picture = call.equipment().pictures().load(file);
+        Reading reading = call.equipment().reader().read(picture, issued);
+        List<Sighting> foreign = any ? call.equipment().reader().listForeign(picture) : List.of();
         pictures++;
         tags += list(file, with(reading, foreign), bench, any, answer);
       } catch (IOException e) {
@@ -128,15 +124,14 @@ final class ReadCommand {
     String text = sighting.text();
     boolean foreign = TagCode.find(text).isEmpty();
     String meaning = foreign ? "foreign: not one of ours" : meaning(text, bench);
-    answer.row(new ReadRow(file.toString(), text, meaning, foreign));
-  }
-
-  private record ReadRow(String file, String code, String meaning, boolean foreign)
-      implements Row {
-    @Override
-    public String text() {
-      return Answer.cells(file, code, meaning);
-    }
+    answer.row(
+        new Row.Told(
+            Answer.cells(file.toString(), text, meaning),
+            Json.object(
+                "file", file.toString(),
+                "code", text,
+                "meaning", meaning,
+                "foreign", foreign)));
   }
 
   private static String meaning(String text, Optional<Bench> bench) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.job.record.BuildRecord;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
 import wherefrom.job.pages.RecordSection;
@@ -17,48 +16,44 @@ import wherefrom.job.record.RecordPlots;
 
 /** The build record, and photographs of parts and features. */
 final class RecordCommands {
-  private final Equipment equipment;
 
-  private RecordCommands(Equipment equipment) {
-    this.equipment = equipment;
-  }
+  private RecordCommands() {}
 
-  static List<Command> all(Equipment equipment) {
-    RecordCommands commands = new RecordCommands(equipment);
+  static List<Command> all() {
     return List.of(
         Command.of(
                 "record",
-                "",
                 "Writes the build record as PDF, and as a table; says in short what is open.",
                 Option.JOB,
                 Option.maybe("--out", "F.pdf", "where to write it; - for standard output"),
                 Option.maybe("--csv", "F.csv", "where to write its tables; - for standard output"),
                 Outlet.REPLACE)
-            .does(commands::record),
+            .does(RecordCommands::record),
         Command.of(
                 "photo",
-                "[CODE|FEATURE] [FILE]",
                 "Keeps a photograph of a part or a feature; without a file lists those kept.",
                 Option.JOB,
                 Option.maybe("--caption", "TEXT", "what to see on it"))
+            .takes("[CODE|FEATURE] [FILE]")
             .noting("A FEATURE carries no tag and is named by its key, such as lobe@3EX.")
-            .does(commands::photo));
+            .does(RecordCommands::photo));
   }
 
-  private Status record(Call call, Answer answer) throws BadInput, IOException {
+  private static Status record(Call call, Answer answer) throws BadInput, IOException {
     Optional<Outlet> pdf = Outlet.find(call, "--out", answer);
     Optional<Outlet> csv = Outlet.find(call, "--csv", answer);
     List<Outlet> outlets = Stream.concat(pdf.stream(), csv.stream()).toList();
     Outlet.refuseSame(call, outlets);
-    try (Bench bench = Bench.open(equipment, call, answer)) {
+    try (Bench bench = Bench.open(call, answer)) {
       BuildRecord record =
-          BuildRecord.of(bench.job(), equipment.photos()).withPlots(RecordPlots.of(bench.job()));
+          BuildRecord.of(bench.job(), call.equipment().photos())
+              .withPlots(RecordPlots.of(bench.job()));
       if (pdf.isPresent()) {
-        Unprintable.warning(equipment.printer(), record).ifPresent(answer::say);
-        equipment.reports().writeRecord(record, pdf.get().out());
+        Unprintable.warning(call.equipment().printer(), record).ifPresent(answer::say);
+        call.equipment().reports().writeRecord(record, pdf.get().out());
       }
       if (csv.isPresent()) {
-        equipment.reports().writeTables(record, csv.get().out());
+        call.equipment().reports().writeTables(record, csv.get().out());
       }
       return answer.only(RecordRow.of(record, outlets));
     }
@@ -80,23 +75,16 @@ final class RecordCommands {
       rows.forEach(row -> lines.add(Answer.cells(row.cells().toArray())));
       lines.addAll(files);
       return new RecordRow(
-          rows.stream().map(SummaryRow::of).toList(),
-          files,
-          new Row.Beside(String.join("\n", lines)));
-    }
-
-    @Override
-    public String text() {
-      return told.text();
+          rows.stream().map(SummaryRow::of).toList(), files, new Row.Beside(Row.lines(lines)));
     }
   }
 
-  private Status photo(Call call, Answer answer) throws BadInput, IOException {
+  private static Status photo(Call call, Answer answer) throws BadInput, IOException {
     Subjects.Call given = Subjects.split(call.operands());
     if (given.rest().size() > 1) {
       throw call.wrong("One photograph at a time.");
     }
-    try (Bench bench = Bench.open(equipment, call, answer)) {
+    try (Bench bench = Bench.open(call, answer)) {
       Optional<Subject> subject = Optional.empty();
       if (given.subject().isPresent()) {
         subject = Optional.of(Subjects.get(bench, given.subject().get()));
@@ -106,16 +94,16 @@ final class RecordCommands {
         return Status.RIGHT;
       }
       Path picture = call.path("FILE", given.rest().get(0));
-      return answer.only(keep(bench, subject, picture, call.text("--caption")));
+      return answer.only(keep(bench, subject, picture, call));
     }
   }
 
-  private Row keep(Bench bench, Optional<Subject> subject, Path picture, String caption)
+  private static Row keep(Bench bench, Optional<Subject> subject, Path picture, Call call)
       throws IOException {
     Photographing photographing = new Photographing(bench.job());
     photographing.require(subject);
-    String name = equipment.photos().add(bench.job().folder(), picture);
-    photographing.add(subject, "", name, caption);
+    String name = call.equipment().photos().add(bench.job().folder(), picture);
+    photographing.add(subject, "", name, call.text("--caption"));
     List<Photograph> all = Photograph.listAll(bench.state());
     return PhotoRow.of(bench, all.get(all.size() - 1));
   }

@@ -27,7 +27,7 @@ record ResumeRow(String name, Resume resume) implements Row {
             resume.missing()));
     resume.waiting().forEach(waiting -> lines.add("Away: " + waiting + "."));
     lines.add(resume.doNext());
-    return String.join("\n", lines);
+    return Row.lines(lines);
   }
 
   @Override

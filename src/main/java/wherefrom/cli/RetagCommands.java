@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import wherefrom.inspection.match.Match;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.shop.Retagging;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -20,32 +19,29 @@ final class RetagCommands {
 
   private RetagCommands() {}
 
-  static List<Command> all(Equipment equipment) {
+  static List<Command> all() {
     return List.of(
         Command.of(
                 "retag propose",
-                READINGS,
                 "Tells which part each untagged one may be; nothing is recorded.",
-                Option.JOB,
                 KIND,
                 BY)
+            .takes(READINGS)
             .noting("A size for each plan of --by, in the same order, with a colon between them.")
             .lists(
-                equipment,
                 (bench, call) ->
                     matches(bench, call).stream().map(match -> MatchRow.of(bench, match))),
         Command.of(
                 "retag accept",
-                READINGS,
                 "You agree that an untagged part is the one proposed: it is back, and gets a new"
                     + " issue of its tag.",
-                Option.JOB,
                 KIND,
                 BY,
                 Option.needed("--mark", "MARK", "the untagged part that you agree on"),
                 Option.maybe("--as", "ITEM", "the part that you say it is; else the one proposed"))
+            .takes(READINGS)
             .noting("Without --as only what is certain or likely can be agreed on.")
-            .tells(equipment, RetagCommands::accept));
+            .tells(RetagCommands::accept));
   }
 
   private record Accepted(String mark, int item, String part, String code) implements Row {
@@ -167,11 +163,6 @@ final class RetagCommands {
             .ifPresent(next -> cells.add("next " + next));
       }
       return Answer.cells(cells.toArray());
-    }
-
-    @Override
-    public String text() {
-      return told.text();
     }
   }
 }

@@ -1,10 +1,8 @@
 package wherefrom.cli;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopVisit;
@@ -19,18 +17,10 @@ final class ShopCommands {
       Option.maybe("--work", "WORK", "its kind: counted back, it is the change");
   private static final Option VISIT = Option.needed("--visit", "N", "the visit's number");
 
-  private final Equipment equipment;
-  private final Codes codes;
+  private ShopCommands() {}
 
-  private ShopCommands(Equipment equipment, BufferedReader in) {
-    this.equipment = equipment;
-    this.codes = Codes.single(in);
-  }
-
-  static List<Command> all(Equipment equipment, BufferedReader in) {
-    ShopCommands shop = new ShopCommands(equipment, in);
-    return List.of(
-        shop.fresh(), shop.send(), shop.add(), shop.back(), shop.count(), shop.list(), shop.slip());
+  static List<Command> all() {
+    return List.of(fresh(), send(), add(), back(), count(), list(), slip());
   }
 
   private record VisitRow(int visit) implements Row {
@@ -40,26 +30,23 @@ final class ShopCommands {
     }
   }
 
-  private Command fresh() {
-    return Command.of("shop new", "", "Gives the number for a new visit to the shop.", Option.JOB)
-        .tells(
-            equipment, (bench, call) -> new VisitRow(new MachineShop(bench.job()).nextVisit()));
+  private static Command fresh() {
+    return Command.of("shop new", "Gives the number for a new visit to the shop.")
+        .tells((bench, call) -> new VisitRow(new MachineShop(bench.job()).nextVisit()));
   }
 
-  private Command send() {
+  private static Command send() {
     return Command.of(
             "shop send",
-            "CODE…|-",
             "Puts tagged parts on a visit's slip.",
-            Option.JOB,
             VISIT,
             Option.needed("--wanted", "TEXT", "the work, with numbers"),
             WORK)
+        .takes("CODE…|-")
         .noting("Works for tagged parts: resize (rods, caps), valves, crack-test, other.")
         .onJob(
-            equipment,
             (bench, call, answer) ->
-                codes.each(call, answer, code -> send(bench, call, code.get(0), answer)));
+                Codes.each(call, answer, code -> send(bench, call, code.get(0), answer)));
   }
 
   private static Status send(Bench bench, Call call, String code, Answer answer) throws BadInput {
@@ -77,12 +64,10 @@ final class ShopCommands {
     return work.isEmpty() ? ShopWork.OTHER : Names.find(ShopWork.class, "kind of work", work.get());
   }
 
-  private Command add() {
+  private static Command add() {
     return Command.of(
             "shop add",
-            "",
             "Puts what carries no tag on a visit's slip.",
-            Option.JOB,
             VISIT,
             WORK,
             Option.several("--where", "WHERE", "at which: B1, B2 or left; left out for all"),
@@ -94,7 +79,6 @@ final class ShopCommands {
             Option.flag("--do-not-lose", "lists it among what must not get lost"))
         .noting("Works: " + Names.all(List.of(ShopWork.values())) + ".")
         .onJob(
-            equipment,
             (bench, call, answer) -> {
               ShopOrder order = order(call);
               int visit = call.number("--visit", 0, 1, MOST);
@@ -115,17 +99,15 @@ final class ShopCommands {
         call.find("--do-not-lose").isPresent());
   }
 
-  private Command back() {
+  private static Command back() {
     return Command.of(
             "shop back",
-            "CODE…|-",
             "Checks tagged parts in, by their codes.",
-            Option.JOB,
             Option.maybe("--done", "TEXT", "what was done"))
+        .takes("CODE…|-")
         .onJob(
-            equipment,
             (bench, call, answer) ->
-                codes.each(call, answer, code -> back(bench, call, code.get(0), answer)));
+                Codes.each(call, answer, code -> back(bench, call, code.get(0), answer)));
   }
 
   private static Status back(Bench bench, Call call, String code, Answer answer) throws BadInput {
@@ -134,19 +116,17 @@ final class ShopCommands {
     return said(shop.backByScan(part.item(), call.text("--done")), part.words(), answer);
   }
 
-  private Command count() {
+  private static Command count() {
     return Command.of(
             "shop count",
-            "",
             "Checks pieces of a line in by count, and by value where a size was wanted.",
-            Option.JOB,
             VISIT,
             Option.needed("--line", "N", "the line's number, as shop list gives it"),
             Option.needed("--pieces", "N", "how many were counted"),
             Option.maybe("--size", "SIZE", "the size measured"),
             Option.maybe("--done", "TEXT", "what was done"))
         .noting("Exit status 1 where the size that came back should not be taken home.")
-        .onJob(equipment, ShopCommands::count);
+        .onJob(ShopCommands::count);
   }
 
   private static Status count(Bench bench, Call call, Answer answer) throws BadInput {
@@ -161,14 +141,6 @@ final class ShopCommands {
     return said(came, "line " + call.get("--line"), answer);
   }
 
-  private record DoneRow(
-      int visit, String what, int pieces, int away, boolean good, String sentence) implements Row {
-    @Override
-    public String text() {
-      return Answer.cells("visit " + visit, what, sentence);
-    }
-  }
-
   private static Status said(MachineShop.Answer came, String what, Answer answer) throws BadInput {
     if (came instanceof MachineShop.Answer.Refused refused) {
       throw new BadInput(refused.sentence());
@@ -176,20 +148,24 @@ final class ShopCommands {
     MachineShop.Answer.Done done = (MachineShop.Answer.Done) came;
     ShopVisit visit = done.visit();
     answer.row(
-        new DoneRow(
-            visit.number(), what, visit.pieces(), visit.missing(), done.good(), done.sentence()));
+        new Row.Told(
+            Answer.cells("visit " + visit.number(), what, done.sentence()),
+            Json.object(
+                "visit", visit.number(),
+                "what", what,
+                "pieces", visit.pieces(),
+                "away", visit.missing(),
+                "good", done.good(),
+                "sentence", done.sentence())));
     return Status.stoppedIf(!done.good());
   }
 
-  private Command list() {
+  private static Command list() {
     return Command.of(
             "shop list",
-            "",
             "Lists every visit, or what is still away: visit, line, what, wanted, away.",
-            Option.JOB,
             Option.flag("--away", "only what is still away"))
         .lists(
-            equipment,
             (bench, call) -> {
               boolean awayOnly = call.find("--away").isPresent();
               return new MachineShop(bench.job())
@@ -199,26 +175,17 @@ final class ShopCommands {
             });
   }
 
-  private Command slip() {
+  private static Command slip() {
     return Command.of(
             "shop slip",
-            "",
             "Writes a visit's slip as PDF: what goes, what is wanted, what must not get lost.",
-            Option.JOB,
             VISIT,
             Option.needed("--out", "F.pdf", "where to write; - for standard output"),
             Outlet.REPLACE)
-        .onJob(equipment, this::slip);
+        .onJob(ShopCommands::slip);
   }
 
-  private record SlipRow(String file, int pieces, List<String> doNotLose) implements Row {
-    @Override
-    public String text() {
-      return file + ": " + pieces + " pieces.";
-    }
-  }
-
-  private Status slip(Bench bench, Call call, Answer answer) throws BadInput, IOException {
+  private static Status slip(Bench bench, Call call, Answer answer) throws BadInput, IOException {
     int number = call.number("--visit", 0, 1, MOST);
     ShopVisit visit =
         new MachineShop(bench.job())
@@ -226,8 +193,14 @@ final class ShopCommands {
             .orElseThrow(() -> new BadInput("There is no visit " + number + "."));
     Outlet outlet = Outlet.get(call, "--out", answer);
     String name = bench.state().name();
-    Unprintable.warning(equipment.printer(), name, visit).ifPresent(answer::say);
-    equipment.reports().writeSlip(name, visit, outlet.out());
-    return answer.only(new SlipRow(outlet.name(), visit.pieces(), List.copyOf(visit.doNotLose())));
+    Unprintable.warning(call.equipment().printer(), name, visit).ifPresent(answer::say);
+    call.equipment().reports().writeSlip(name, visit, outlet.out());
+    return answer.only(
+        new Row.Told(
+            outlet.name() + ": " + visit.pieces() + " pieces.",
+            Json.object(
+                "file", outlet.name(),
+                "pieces", visit.pieces(),
+                "doNotLose", List.copyOf(visit.doNotLose()))));
   }
 }

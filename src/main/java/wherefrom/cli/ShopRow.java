@@ -20,8 +20,7 @@ record ShopRow(int visit, String line, String what, String wanted, int pieces, i
       Part part = sent.part();
       int away = sent.back() ? 0 : part.pieces();
       String code = bench.digits(part);
-      rows.add(
-          new ShopRow(visit.number(), code, part.words(), sent.wanted(), part.pieces(), away));
+      rows.add(new ShopRow(visit.number(), code, part.words(), sent.wanted(), part.pieces(), away));
     }
     for (ShopVisit.Line line : visit.lines()) {
       String wanted = line.line().wanted() + line.target().map(size -> ": " + size).orElse("");

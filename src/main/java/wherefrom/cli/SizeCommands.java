@@ -10,7 +10,6 @@ import wherefrom.inspection.compare.StraightLine;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.measure.Comparing;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.FittingSize;
 import wherefrom.job.OilClearances;
 import wherefrom.job.SurfaceSize;
@@ -28,34 +27,27 @@ final class SizeCommands {
 
   private SizeCommands() {}
 
-  static List<Command> all(Equipment equipment) {
+  static List<Command> all() {
     return List.of(
         Command.of(
                 "compare",
-                "",
                 "Holds a set against itself and names the odd one out; status 1 where there is"
                     + " one.",
                 Option.JOB,
                 PLAN,
                 BANK)
-            .does((call, answer) -> compare(equipment, call, answer)),
+            .does((call, answer) -> compare(call, answer)),
         Command.of(
                 "clearance",
-                "",
-                "Works out the oil clearance of every bearing from housing, shells and journal.",
-                Option.JOB)
+                "Works out the oil clearance of every bearing from housing, shells and journal.")
             .lists(
-                equipment,
                 (bench, call) ->
                     new OilClearances(bench.state()).list().stream().map(ClearanceRow::of)),
         Command.of(
                 "sizes",
-                "",
-                "Lists every journal and bore: standard, as cut, as measured, what fits it.",
-                Option.JOB)
+                "Lists every journal and bore: standard, as cut, as measured, what fits it.")
             .noting("What is to be bought, for cuts that are only planned too: decide buy.")
             .lists(
-                equipment,
                 (bench, call) -> {
                   SurfaceSizes sizes = new SurfaceSizes(bench.state());
                   return sizes.list().stream()
@@ -63,12 +55,12 @@ final class SizeCommands {
                 }));
   }
 
-  private static Status compare(Equipment equipment, Call call, Answer answer) throws BadInput {
+  private static Status compare(Call call, Answer answer) throws BadInput {
     String plan = call.get(PLAN);
     if (ReadingPlans.find(plan).isEmpty()) {
       throw call.wrong("There is no plan \"" + plan + "\": \"measure\" lists them.");
     }
-    try (Bench bench = Bench.open(equipment, call, answer)) {
+    try (Bench bench = Bench.open(call, answer)) {
       Optional<String> bank = call.find(BANK);
       return bank.isPresent()
           ? studs(bench, bank.get(), answer)
@@ -76,8 +68,7 @@ final class SizeCommands {
     }
   }
 
-  private record MemberRow(String name, double value, double distance, boolean odd)
-      implements Row {
+  private record MemberRow(String name, double value, double distance, boolean odd) implements Row {
     @Override
     public String text() {
       String figure = String.format(Locale.ROOT, "%.4f", value);

@@ -3,7 +3,6 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.OptionalInt;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.print.Face;
 import wherefrom.job.print.Nudge;
 import wherefrom.job.print.PrintOrder;
@@ -18,10 +17,9 @@ final class TagsCommand {
 
   private TagsCommand() {}
 
-  static Command of(Equipment equipment) {
+  static Command of() {
     return Command.of(
             "tags",
-            "",
             "Makes the sheets of tags or cards as a PDF file.",
             Option.JOB,
             Option.needed("--stock", "NAME", "one that wherefrom stocks lists, or your own file"),
@@ -38,36 +36,32 @@ final class TagsCommand {
             Option.maybe("--nudge", "RIGHT,DOWN", "moves the print, in steps of half a millimetre"),
             Option.flag("--test-page", "label outlines and rulers instead of tags"))
         .noting("Print at 100 %, never \"fit to page\", and hold a ruler to the sheet's ruler.")
-        .does((call, answer) -> make(equipment, call, answer));
+        .does((call, answer) -> make(call, answer));
   }
 
-  private record Sheet(String file, int labels, int pages) implements Row {
-    @Override
-    public String text() {
-      return file + ": labels " + labels + ", pages " + pages + ".";
-    }
-  }
-
-  private static Status make(Equipment equipment, Call call, Answer answer)
-      throws BadInput, IOException {
+  private static Status make(Call call, Answer answer) throws BadInput, IOException {
     PrintSetup setup = setup(call);
     Outlet outlet = Outlet.get(call, "--out", answer);
-    try (Bench bench = Bench.open(equipment, call, answer)) {
+    try (Bench bench = Bench.open(call, answer)) {
       TagPrinting printing = new TagPrinting(bench.job());
       boolean test = call.find("--test-page").isPresent();
       List<Face> faces = test ? List.of() : new TagWishes(bench, call).faces(printing);
       PrintOrder order =
-          test
-              ? PrintOrder.testPage(setup)
-              : PrintOrder.of(bench.state().name(), faces, setup);
-      Unprintable.warning(equipment.printer(), order).ifPresent(answer::say);
-      PrintOutcome outcome = equipment.printer().save(order, outlet.out());
+          test ? PrintOrder.testPage(setup) : PrintOrder.of(bench.state().name(), faces, setup);
+      Unprintable.warning(call.equipment().printer(), order).ifPresent(answer::say);
+      PrintOutcome outcome = call.equipment().printer().save(order, outlet.out());
       if (outcome instanceof PrintOutcome.Refused refused) {
         throw new BadInput(String.join(" ", refused.sentences()));
       }
       printing.printed(faces, setup.stock());
       PrintOutcome.Printed printed = (PrintOutcome.Printed) outcome;
-      return answer.only(new Sheet(outlet.name(), printed.labels(), printed.pages()));
+      return answer.only(
+          new Row.Told(
+              outlet.name() + ": labels " + printed.labels() + ", pages " + printed.pages() + ".",
+              Json.object(
+                  "file", outlet.name(),
+                  "labels", printed.labels(),
+                  "pages", printed.pages())));
     }
   }
 

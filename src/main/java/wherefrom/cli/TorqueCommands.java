@@ -2,9 +2,9 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import wherefrom.job.Caution;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.entry.TorqueCardBegun;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
@@ -29,24 +29,16 @@ final class TorqueCommands {
   private static final Option OUT_OF_TURN =
       Option.flag("--out-of-turn", "it was done all the same: it counts, with a mark");
 
-  private final Equipment equipment;
+  private TorqueCommands() {}
 
-  private TorqueCommands(Equipment equipment) {
-    this.equipment = equipment;
+  static List<Command> all() {
+    return List.of(fresh(), list(), show(), tick(), undo(), drop());
   }
 
-  static List<Command> all(Equipment equipment) {
-    TorqueCommands torque = new TorqueCommands(equipment);
-    return List.of(
-        torque.fresh(), torque.list(), torque.show(), torque.tick(), torque.undo(), torque.drop());
-  }
-
-  private Command fresh() {
+  private static Command fresh() {
     return Command.of(
             "torque new",
-            "",
             "Writes a torque card; the figures are your engine's, none is known here.",
-            Option.JOB,
             Option.needed("--fastener", "TEXT", "which bolts, such as \"head bolts, left\""),
             Option.needed("--rows", "N", "rows of bolts, as drawn"),
             Option.needed("--columns", "N", "bolts in a row"),
@@ -59,7 +51,6 @@ final class TorqueCommands {
             "Without --order: from the centre outward, which is common practice, no source.",
             Caution.TORQUE.sentence() + " Source: " + Caution.TORQUE.source() + ".")
         .onJob(
-            equipment,
             (bench, call, answer) -> said(new TorqueBook(bench.job()).begin(typed(call)), answer));
   }
 
@@ -71,8 +62,7 @@ final class TorqueCommands {
     if (own == orderFrom.isEmpty()) {
       throw call.wrong("--order and --order-from belong together: say where the order comes from.");
     }
-    List<Integer> order =
-        own ? order(call) : BoltPattern.ofRectangle(rows, columns).positions();
+    List<Integer> order = own ? order(call) : BoltPattern.ofRectangle(rows, columns).positions();
     return new TorqueCardBegun(
         0,
         call.get("--fastener").strip(),
@@ -97,48 +87,34 @@ final class TorqueCommands {
     return order;
   }
 
-  private record CardRow(
-      int card,
-      String fastener,
-      String threads,
-      List<String> stages,
-      int bolts,
-      boolean holds,
-      boolean tightened,
-      boolean checked,
-      String state,
-      String next,
-      String source,
-      String orderFrom)
-      implements Row {
-    static CardRow of(KeptCard kept) {
-      TorqueSpec spec = kept.card().spec();
-      return new CardRow(
-          kept.number(),
-          spec.fastener(),
-          spec.threads(),
-          spec.stages().stream().map(stage -> stage.words()).toList(),
-          kept.card().bolts(),
-          kept.holds(),
-          kept.isTightened(),
-          kept.isDone(),
-          kept.state(),
-          kept.card().next().sentence(),
-          spec.source().text(),
-          spec.pattern().source().text());
+  private record CardRow(KeptCard kept) implements Row {
+    @Override
+    public String text() {
+      return Answer.cells(kept.number(), kept.card().spec().fastener(), kept.state());
     }
 
     @Override
-    public String text() {
-      return Answer.cells(card, fastener, state);
+    public Map<String, Object> fields() {
+      TorqueSpec spec = kept.card().spec();
+      return Json.object(
+          "card", kept.number(),
+          "fastener", spec.fastener(),
+          "threads", spec.threads(),
+          "stages", spec.stages().stream().map(stage -> stage.words()).toList(),
+          "bolts", kept.card().bolts(),
+          "holds", kept.holds(),
+          "tightened", kept.isTightened(),
+          "checked", kept.isDone(),
+          "state", kept.state(),
+          "next", kept.card().next().sentence(),
+          "source", spec.source().text(),
+          "orderFrom", spec.pattern().source().text());
     }
   }
 
-  private Command list() {
-    return Command.of("torque list", "", "Lists the cards: number, bolts, how far.", Option.JOB)
-        .lists(
-            equipment,
-            (bench, call) -> new TorqueBook(bench.job()).cards().stream().map(CardRow::of));
+  private static Command list() {
+    return Command.of("torque list", "Lists the cards: number, bolts, how far.")
+        .lists((bench, call) -> new TorqueBook(bench.job()).cards().stream().map(CardRow::new));
   }
 
   private record TickRow(
@@ -147,23 +123,27 @@ final class TorqueCommands {
       Tick tick = kept.card().ticks().get(at);
       boolean check = tick.stage() == kept.card().checkStage();
       String time = kept.marks().get(at).time().toString();
-      return new TickRow(
-          tick.stage(), check, tick.bolt(), tick.person(), tick.outOfTurn(), time);
+      return new TickRow(tick.stage(), check, tick.bolt(), tick.person(), tick.outOfTurn(), time);
     }
   }
 
-  private record WholeCard(CardRow card, List<TickRow> ticks, Row.Beside stages) implements Row {
+  private record WholeCard(CardRow card, List<TickRow> ticks) implements Row {
     static WholeCard of(KeptCard kept) {
+      int marks = kept.marks().size();
       return new WholeCard(
-          CardRow.of(kept),
-          IntStream.range(0, kept.marks().size()).mapToObj(at -> TickRow.of(kept, at)).toList(),
-          new Row.Beside(String.join("\n", stageLines(kept.card()))));
+          new CardRow(kept),
+          IntStream.range(0, marks).mapToObj(at -> TickRow.of(kept, at)).toList());
     }
 
     @Override
     public String text() {
-      String sources = "source\t" + card.source() + "\torder\t" + card.orderFrom();
-      return String.join("\n", card.next(), stages.text(), sources);
+      TorqueCard whole = card.kept().card();
+      List<String> lines = new ArrayList<>(List.of(whole.next().sentence()));
+      lines.addAll(stageLines(whole));
+      TorqueSpec spec = whole.spec();
+      String order = spec.pattern().source().text();
+      lines.add("source\t" + spec.source().text() + "\torder\t" + order);
+      return Row.lines(lines);
     }
   }
 
@@ -180,14 +160,10 @@ final class TorqueCommands {
     return lines;
   }
 
-  private Command show() {
+  private static Command show() {
     return Command.of(
-            "torque show",
-            "",
-            "Shows a card: what comes next, then each stage with its bolts.",
-            Option.JOB,
-            CARD)
-        .tells(equipment, (bench, call) -> WholeCard.of(card(bench, call)));
+            "torque show", "Shows a card: what comes next, then each stage with its bolts.", CARD)
+        .tells((bench, call) -> WholeCard.of(card(bench, call)));
   }
 
   private static int number(Call call) throws BadInput {
@@ -201,46 +177,39 @@ final class TorqueCommands {
         .orElseThrow(() -> new BadInput("There is no torque card " + number + "."));
   }
 
-  private Command tick() {
+  private static Command tick() {
     return Command.of(
             "torque tick",
-            "",
             "Ticks a bolt: tightened, or checked by a second person when all are tightened.",
-            Option.JOB,
             CARD,
             Option.maybe("--bolt", "N", "its number; without it the bolt in turn"),
             Option.needed("--person", "NAME", "who did it: name or initials"),
             OUT_OF_TURN)
         .noting("A bolt that is not the next one is questioned: exit status 1, no tick.")
-        .onJob(equipment, TorqueCommands::tick);
+        .onJob(TorqueCommands::tick);
   }
 
   private static Status tick(Bench bench, Call call, Answer answer) throws BadInput {
     int due = card(bench, call).card().findDue("").map(Tick::bolt).orElse(1);
     int bolt = call.number("--bolt", due, 1, MOST);
     TorqueBook book = new TorqueBook(bench.job());
-    return said(
-        book.tick(number(call), bolt, call.get("--person"), call.has(OUT_OF_TURN)), answer);
+    return said(book.tick(number(call), bolt, call.get("--person"), call.has(OUT_OF_TURN)), answer);
   }
 
-  private Command undo() {
-    return Command.of("torque undo", "", "Takes the card's last tick back.", Option.JOB, CARD)
+  private static Command undo() {
+    return Command.of("torque undo", "Takes the card's last tick back.", CARD)
         .onJob(
-            equipment,
             (bench, call, answer) ->
                 said(new TorqueBook(bench.job()).takeBack(number(call)), answer));
   }
 
-  private Command drop() {
+  private static Command drop() {
     return Command.of(
             "torque drop",
-            "",
             "Gives a card up, as after the bolts were loosened; it stays in the record.",
-            Option.JOB,
             CARD,
             Option.REASON)
         .onJob(
-            equipment,
             (bench, call, answer) ->
                 said(
                     new TorqueBook(bench.job()).drop(number(call), call.get(Option.REASON)),
@@ -259,11 +228,11 @@ final class TorqueCommands {
       throw new BadInput(refused.sentence());
     }
     if (step instanceof TorqueStep.Questioned questioned) {
-      CardRow card = CardRow.of(questioned.card());
+      CardRow card = new CardRow(questioned.card());
       answer.only(new StepRow(card, true, questioned.question().sentence()));
       return Status.STOPPED;
     }
     TorqueStep.Done done = (TorqueStep.Done) step;
-    return answer.only(new StepRow(CardRow.of(done.card()), false, done.sentence()));
+    return answer.only(new StepRow(new CardRow(done.card()), false, done.sentence()));
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.job.reader.Corner;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.PartRecord;
 import wherefrom.job.tray.PictureMark;
@@ -32,46 +31,45 @@ final class TrayCommands {
 
   private TrayCommands() {}
 
-  static List<Command> all(Equipment equipment) {
+  static List<Command> all() {
     return List.of(
         Command.of(
                 "tray out",
-                "FILE",
                 "Logs every part on one photograph of a tray as out of the engine.",
                 Option.JOB,
                 Option.flag("--show", "only show what would be logged"),
                 PICTURE,
                 Outlet.REPLACE)
+            .takes("FILE")
             .noting(
                 "A line a part: digits, what was done, the part. Each part is a step that"
                     + " take-back takes back.",
                 "Exit status: 0 every tag in view was read, 1 some were not, or none was found.")
-            .does((call, answer) -> run(equipment, TrayCommands::out, call, answer)),
+            .does((call, answer) -> run(TrayCommands::out, call, answer)),
         Command.of(
                 "tray check",
-                "FILE",
                 "Holds one photograph of a tray against what the job records.",
                 Option.JOB,
                 PICTURE,
                 Outlet.REPLACE)
+            .takes("FILE")
             .noting(
                 "A line a part: digits, here, elsewhere or absent, the part, where it is recorded."
                     + " Absent are parts of the kinds on the photograph that are out of the engine"
                     + " and not read on it.",
                 "Exit status: 0 all lies as recorded, 1 something does not.")
-            .does((call, answer) -> run(equipment, TrayCommands::check, call, answer)));
+            .does((call, answer) -> run(TrayCommands::check, call, answer)));
   }
 
-  private static Status run(Equipment equipment, Deed deed, Call call, Answer answer)
-      throws BadInput, IOException {
+  private static Status run(Deed deed, Call call, Answer answer) throws BadInput, IOException {
     Path file = call.path("FILE", call.operand("Give one picture file."));
     Optional<Outlet> marked = Outlet.find(call, PICTURE.name(), answer);
-    try (Bench bench = Bench.open(equipment, call, answer)) {
-      GreyImage picture = equipment.pictures().load(file);
-      Reading reading = equipment.reader().read(picture, bench.book().issued());
+    try (Bench bench = Bench.open(call, answer)) {
+      GreyImage picture = call.equipment().pictures().load(file);
+      Reading reading = call.equipment().reader().read(picture, bench.book().issued());
       Tray tray = Tray.of(bench.job().state(), bench.names(), reading);
       if (marked.isPresent()) {
-        equipment.pictures().saveMarked(picture, PictureMark.of(tray), marked.get().out());
+        call.equipment().pictures().saveMarked(picture, PictureMark.of(tray), marked.get().out());
       }
       Status status = deed.of(bench, tray, call, answer);
       sayBeside(tray, answer);

@@ -1,9 +1,7 @@
 package wherefrom.cli;
 
-import java.io.BufferedReader;
 import java.util.List;
 import java.util.Optional;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.shop.Washing;
 import wherefrom.parts.Part;
 import wherefrom.parts.TagCode;
@@ -12,12 +10,11 @@ import wherefrom.parts.TagCode;
 final class WashCommands {
   private WashCommands() {}
 
-  static List<Command> all(Equipment equipment, BufferedReader in) {
+  static List<Command> all() {
     return List.of(
-        PartCommands.wash(equipment, in),
-        Command.of("wash list", "", "Lists what is off for washing, by basket.", Option.JOB)
+        PartCommands.wash(),
+        Command.of("wash list", "Lists what is off for washing, by basket.")
             .lists(
-                equipment,
                 (bench, call) ->
                     new Washing(bench.job())
                         .baskets().stream()
@@ -27,9 +24,7 @@ final class WashCommands {
                                         .map(part -> BasketRow.of(bench, basket, part.part())))),
         Command.of(
                 "wash count",
-                "",
                 "Checks a whole basket in by count; a wrong count is stopped.",
-                Option.JOB,
                 Option.needed("--basket", "N", "the basket's number"),
                 Option.needed("--pieces", "N", "how many pieces were counted"),
                 Option.maybe("--tags", "on|off", "whether the tags stayed on in the wash"))
@@ -37,7 +32,7 @@ final class WashCommands {
                 "A count tells that all came back, not which is which: where parts of a kind"
                     + " lay together, say --tags on. With --tags off those stay in the basket"
                     + " until \"retag\" has told them.")
-            .onJob(equipment, WashCommands::count));
+            .onJob(WashCommands::count));
   }
 
   private record BasketRow(int basket, String code, String part, int pieces) implements Row {

@@ -3,6 +3,7 @@ package wherefrom.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import wherefrom.workings.Note;
 import wherefrom.workings.Result;
 import wherefrom.workings.ResultValue;
@@ -12,57 +13,52 @@ import wherefrom.workings.Share;
 record WorkedRow(List<Value> results, List<Remark> notes, List<String> takenAsExact)
     implements Row {
 
-  /**
-   * A result.
-   *
-   * @param shares which inputs its uncertainty comes from
-   */
-  record Value(
-      String key,
-      String words,
-      double value,
-      String unit,
-      double standardUncertainty,
-      String text,
-      List<Part> shares,
-      Row.Beside better) {
-    static Value of(ResultValue value) {
-      return new Value(
-          value.key(),
-          value.words(),
-          value.value(),
-          value.unit().symbol(),
-          value.standardUncertainty(),
-          value.text(),
-          value.shares().stream().map(Part::of).toList(),
-          new Row.Beside(toMeasureBetter(value)));
+  /** A result, and which inputs its uncertainty comes from. */
+  record Value(ResultValue value) implements Row {
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "key", value.key(),
+          "words", value.words(),
+          "value", value.value(),
+          "unit", value.unit().symbol(),
+          "standardUncertainty", value.standardUncertainty(),
+          "text", value.text(),
+          "shares", value.shares().stream().map(Value::share).toList());
+    }
+
+    private static Map<String, Object> share(Share share) {
+      return Json.object("input", share.inputKey(), "fraction", share.fraction());
     }
 
     /** Key, value with band, what to measure better. */
-    String line() {
-      return Answer.cells(key, text, better.text());
-    }
-  }
-
-  /** A share of an uncertainty. */
-  record Part(String input, double fraction) {
-    static Part of(Share share) {
-      return new Part(share.inputKey(), share.fraction());
+    @Override
+    public String text() {
+      return Answer.cells(value.key(), value.text(), toMeasureBetter(value));
     }
   }
 
   /** What is to be known of a result. */
-  record Remark(String kind, String key, String text, String source) {
-    static Remark of(Note note) {
-      String kind = note.kind().name().toLowerCase(Locale.ROOT);
-      return new Remark(kind, note.key(), note.text(), note.source().text());
+  record Remark(Note note) implements Row {
+    @Override
+    public Map<String, Object> fields() {
+      return Json.object(
+          "kind", note.kind().name().toLowerCase(Locale.ROOT),
+          "key", note.key(),
+          "text", note.text(),
+          "source", note.source().text());
+    }
+
+    @Override
+    public String text() {
+      return Answer.cells("note", note.text() + " (" + note.source().text() + ")");
     }
   }
 
   static WorkedRow of(Result result) {
     return new WorkedRow(
-        result.values().stream().map(Value::of).toList(),
-        result.notes().stream().map(Remark::of).toList(),
+        result.values().stream().map(Value::new).toList(),
+        result.notes().stream().map(Remark::new).toList(),
         result.takenAsExact());
   }
 
@@ -83,12 +79,11 @@ record WorkedRow(List<Value> results, List<Remark> notes, List<String> takenAsEx
   @Override
   public String text() {
     List<String> lines = new ArrayList<>();
-    results.forEach(value -> lines.add(value.line()));
-    notes.forEach(
-        note -> lines.add(Answer.cells("note", note.text() + " (" + note.source() + ")")));
+    results.forEach(value -> lines.add(value.text()));
+    notes.forEach(note -> lines.add(note.text()));
     if (!takenAsExact.isEmpty()) {
       lines.add(Answer.cells("note", "Taken as exact: " + String.join(", ", takenAsExact)));
     }
-    return String.join("\n", lines);
+    return Row.lines(lines);
   }
 }

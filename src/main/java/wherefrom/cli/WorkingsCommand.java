@@ -30,10 +30,10 @@ final class WorkingsCommand {
   static Command of() {
     return Command.of(
             "workings",
-            "[NAME KEY=VALUE…]",
             "Lists the workings of a rebuild; with a name, works it from its inputs.",
             SOLVE,
             ABOUT)
+        .takes("[NAME KEY=VALUE…]")
         .noting(
             "A value names its unit: bore=3.900in. Its standard uncertainty stands after ± or +-:"
                 + " bore=3.900in±0.0005in; with \"max\" behind it the most that it can be off.",
@@ -62,8 +62,7 @@ final class WorkingsCommand {
     return Workings.find(name)
         .orElseThrow(
             () ->
-                new BadInput(
-                    "There is no working \"" + name + "\". \"workings\" lists them all."));
+                new BadInput("There is no working \"" + name + "\". \"workings\" lists them all."));
   }
 
   private record InputRow(String key, String meaning, String takes, boolean required) {
@@ -111,12 +110,7 @@ final class WorkingsCommand {
       lines.add("Source: " + card.source().text());
       card.limits().forEach(limit -> lines.add("Not known: " + limit));
       inputs.forEach(input -> lines.add(Answer.cells(input.wanted(), input.meaning())));
-      return String.join("\n", lines);
-    }
-
-    @Override
-    public String text() {
-      return told.text();
+      return Row.lines(lines);
     }
   }
 

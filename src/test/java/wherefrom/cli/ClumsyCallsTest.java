@@ -2,10 +2,8 @@ package wherefrom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
-import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,7 +30,7 @@ class ClumsyCallsTest {
   void begin() {
     shop = new Shop(folder.resolve("shop"));
     job = shop.begin("engine");
-    commands = new Commands(shop.equipment(), new BufferedReader(new StringReader(""))).all();
+    commands = Commands.all();
   }
 
   /** The command with every option it needs. */

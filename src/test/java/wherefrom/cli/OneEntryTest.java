@@ -89,7 +89,7 @@ class OneEntryTest {
     torqueAndTiming();
     put();
     List<String> names =
-        new Commands(shop.equipment(), new BufferedReader(Reader.nullReader()))
+        Commands
             .all().stream().map(Command::name)
             .toList();
     assertThat(names).hasSizeGreaterThan(70).doesNotHaveDuplicates();

@@ -32,8 +32,9 @@ import wherefrom.quantity.UnitSystem;
  *
  * <p>{@code $} begins a call, {@code $~} one of whose output only the beginning counts, {@code <} a
  * line of its standard input, {@code %} something done beside the calls, {@code #} a remark. What
- * came is written under the call: {@code |} a line of output, {@code !} of errors, {@code =} the exit
- * status, {@code @} a line of output as JSON, {@code @!} and {@code @=} what else differs there.
+ * came is written under the call: {@code |} a line of output, {@code !} of errors, {@code =} the
+ * exit status, {@code @} a line of output as JSON, {@code @!} and {@code @=} what else differs
+ * there.
  */
 final class Session {
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
@@ -53,8 +54,7 @@ final class Session {
 
   /** The lines that ask for something. */
   static String calls(String session) {
-    return String.join(
-        "\n", session.lines().filter(line -> line.matches("([$#<%].*|)")).toList());
+    return String.join("\n", session.lines().filter(line -> line.matches("([$#<%].*|)")).toList());
   }
 
   /** The same session with what is said now. */
@@ -86,8 +86,7 @@ final class Session {
     Shop.Outcome plain = text.runWith(codes(text, line, input), words(text, line));
     List<String> asked = new ArrayList<>(List.of(words(json, line)));
     asked.add(Math.max(asked.indexOf("--"), 0) == 0 ? asked.size() : asked.indexOf("--"), "--json");
-    Shop.Outcome data =
-        json.runWith(codes(json, line, input), asked.toArray(String[]::new));
+    Shop.Outcome data = json.runWith(codes(json, line, input), asked.toArray(String[]::new));
     List<String> said = new ArrayList<>();
     said.addAll(marked("| ", out(text, plain.out(), first)));
     said.addAll(marked("! ", out(text, plain.err(), false)));
