@@ -37,8 +37,7 @@ final class Scene {
   final List<Change> changes = new ArrayList<>();
   final List<Change> bought = new ArrayList<>();
 
-  /** What was cut from standard: all rods, all mains, each bore. */
-  private final Map<String, Integer> cuts = new HashMap<>();
+  final Cuts cuts = new Cuts();
 
   /** When a rod's or a main's housing was last machined again, or replaced. */
   private final Map<String, Integer> sound = new HashMap<>();
@@ -117,24 +116,11 @@ final class Scene {
 
   private void change(Act act, int now) {
     changes.add(new Change(act.what(), act.answer(), now, NOBODY));
-    cut(act);
+    cuts.take(act);
     if (act.what().equals("ROD_RESIZED")) {
       machined("R" + act.answer().substring(1), now);
     } else if (act.what().equals("LINE_HONED")) {
       motor.slots.forEach(slot -> sound.put(slot.journal().replace('R', '-'), now));
-    }
-  }
-
-  private void cut(Act act) {
-    switch (act.what()) {
-      case "ROD_JOURNALS_GROUND" -> cuts.put("R", act.slot());
-      case "MAIN_JOURNALS_GROUND" -> cuts.put("M", act.slot());
-      case "BORED" -> cuts.put(act.answer(), act.slot());
-      case "CRANK_CHANGED" -> {
-        cuts.put("R", NOBODY);
-        cuts.put("M", NOBODY);
-      }
-      default -> {}
     }
   }
 
@@ -147,20 +133,6 @@ final class Scene {
       }
     }
     return rollers;
-  }
-
-  /** Whether anybody said to what a slot's surface was cut. */
-  boolean isCut(Slot slot) {
-    return cuts.containsKey(surface(slot));
-  }
-
-  /** How many thousandths from standard what a slot's part runs on was cut; -1: nobody knows. */
-  int cut(Slot slot) {
-    return cuts.getOrDefault(surface(slot), 0);
-  }
-
-  private static String surface(Slot slot) {
-    return slot.kind().isShell() ? slot.journal().substring(0, 1) : slot.journal();
   }
 
   private void check(Act act, int now) {
@@ -289,7 +261,7 @@ final class Scene {
   private int size(String said, Piece old) {
     return switch (said) {
       case "" -> NOBODY;
-      case "listed" -> cut(motor.slot(old.home));
+      case "listed" -> cuts.of(motor.slot(old.home));
       default -> Integer.parseInt(said);
     };
   }
