@@ -185,7 +185,8 @@ class Program {
         done(shop.add(9, new ShopOrder(work, where, "block", 1, "", Gauges.size(act), "", false)));
     List<ShopVisit.Line> lines = shop.findVisit(9).orElseThrow().lines();
     int line = lines.get(lines.size() - 1).line().line();
-    return ordered && done(shop.backByCount(9, line, 1, act.slot() == 10 ? Gauges.size(act) : "", ""));
+    return ordered
+        && done(shop.backByCount(9, line, 1, act.slot() == 10 ? Gauges.size(act) : "", ""));
   }
 
   private boolean excuse(Act act) {
