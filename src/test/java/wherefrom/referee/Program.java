@@ -62,25 +62,18 @@ class Program {
   private final Deque<Integer> steps = new ArrayDeque<>();
 
   Program(Motor motor, Layout layout) {
-    this(
-        motor,
-        logbook(Gauges.start(layout)),
+    this.motor = motor;
+    this.logbook = logbook(Gauges.start(layout));
+    this.job = new OpenJob(logbook, CLOCK);
+    this.places =
         motor.slots.stream()
             .map(slot -> Place.find(slot.key()).orElseThrow())
-            .toArray(Place[]::new),
-        new HashMap<>());
+            .toArray(Place[]::new);
+    this.slots = new HashMap<>();
     for (Slot slot : motor.slots) {
       items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
       slots.put(slot.key(), slot.at());
     }
-  }
-
-  private Program(Motor motor, MemoryLogbook logbook, Place[] places, Map<String, Integer> slots) {
-    this.motor = motor;
-    this.logbook = logbook;
-    this.job = new OpenJob(logbook, CLOCK);
-    this.places = places;
-    this.slots = slots;
   }
 
   private static MemoryLogbook logbook(JobEntry... entries) {
@@ -93,11 +86,12 @@ class Program {
 
   /** The program opened anew on the logbook of another, to go on in another way. */
   Program(Program other) {
-    this(
-        other.motor,
-        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)),
-        other.places,
-        other.slots);
+    this.motor = other.motor;
+    this.logbook =
+        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new));
+    this.job = Benches.reopened(other.job, logbook, CLOCK);
+    this.places = other.places;
+    this.slots = other.slots;
     items.putAll(other.items);
     steps.addAll(other.steps);
   }

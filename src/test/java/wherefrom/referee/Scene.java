@@ -28,6 +28,8 @@ final class Scene {
   final Motor motor;
   final Map<Integer, Piece> pieces = new LinkedHashMap<>();
 
+  private final List<Piece> fresh = new ArrayList<>();
+
   /** Whose slot it is: the piece that came out of it, or what replaced that. */
   final int[] owner;
 
@@ -229,8 +231,8 @@ final class Scene {
 
   /** A new part goes from now on with what it was first clamped together with. */
   private void clampTogether() {
-    for (Piece piece : pieces.values()) {
-      boolean alone = piece.isNew && piece.leader == NOBODY && piece.state == State.FITTED;
+    for (Piece piece : fresh) {
+      boolean alone = piece.leader == NOBODY && piece.state == State.FITTED;
       if (alone && motor.leader[piece.sits] >= 0) {
         piece.leader = sitting(motor.leader[piece.sits]);
       }
@@ -246,6 +248,7 @@ final class Scene {
     bought.size = size(act.what(), old);
     bought.sort = act.answer();
     pieces.put(number, bought);
+    fresh.add(bought);
     owner[old.home] = number;
     String journal = motor.slot(old.home).journal();
     String what = Rulebook.REPLACED.get(old.kind);
