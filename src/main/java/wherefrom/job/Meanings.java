@@ -1,9 +1,9 @@
 package wherefrom.job;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LifterType;
 import wherefrom.parts.Place;
@@ -17,7 +17,8 @@ final class Meanings {
   private record Key(Change change, LifterType lifters) {}
 
   private final Setting setting;
-  private final Map<Key, List<Consequence>> known = new HashMap<>();
+  /** States of several threads may know it. */
+  private final Map<Key, List<Consequence>> known = new ConcurrentHashMap<>();
 
   Meanings(Layout layout, Collection<Place> places) {
     this.setting = new Setting(layout, places);

@@ -2,9 +2,11 @@ package wherefrom.job;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
@@ -27,17 +29,25 @@ public final class OpenJob implements AutoCloseable {
   private final Undo undo = new Undo(this);
   private EngineJob state;
   private boolean inAct;
+  private Instant actTime = Instant.EPOCH;
   private int actFrom;
 
   /**
    * @throws LogbookException when the logbook's entries make no job
    */
   public OpenJob(Logbook logbook, Clock clock) {
+    this(logbook, clock, EngineJob::of);
+  }
+
+  /**
+   * @param fold makes the state of entries, perhaps with what is known of the engine already
+   */
+  OpenJob(Logbook logbook, Clock clock, Function<List<LoggedEntry>, EngineJob> fold) {
     this.logbook = logbook;
     this.clock = clock;
     this.entries = new ArrayList<>(logbook.entries().stream().flatMap(LoggedEntry::each).toList());
     try {
-      this.state = EngineJob.of(entries);
+      this.state = fold.apply(entries);
     } catch (IllegalStateException e) {
       throw new LogbookException("This is no job that can be opened: " + e.getMessage() + ".", e);
     }
@@ -83,7 +93,8 @@ public final class OpenJob implements AutoCloseable {
    * @throws LogbookException when it could not be written; the state is then as before
    */
   public LoggedEntry record(JobEntry entry) {
-    LoggedEntry logged = new LoggedEntry(nextSequence(), clock.instant(), entry);
+    Instant now = inAct ? actTime : clock.instant();
+    LoggedEntry logged = new LoggedEntry(nextSequence(), now, entry);
     Optional<EngineJob> after = entry instanceof TakenBack ? folded(logged) : Optional.empty();
     if (!inAct) {
       logged = logbook.append(logged.time(), entry);
@@ -133,29 +144,38 @@ public final class OpenJob implements AutoCloseable {
       return deed.get();
     }
     actFrom = entries.size();
+    actTime = clock.instant();
     inAct = true;
+    boolean kept = false;
     try {
       T done = deed.get();
-      List<JobEntry> act = dropAct();
-      if (!act.isEmpty() && counts.test(done)) {
-        logbook.append(clock.instant(), Act.of(act)).each().forEach(entries::add);
+      kept = counts.test(done);
+      if (kept) {
+        keepAct();
       }
       return done;
     } finally {
-      if (inAct) {
+      if (inAct || !kept) {
         dropAct();
+        state = state.anew(entries);
       }
-      state = state.anew(entries);
     }
   }
 
-  /** Ends the act; what was recorded in it. */
-  private List<JobEntry> dropAct() {
+  /** Writes what was recorded in the act as one entry; the state has followed it already. */
+  private void keepAct() {
+    List<JobEntry> act =
+        entries.subList(actFrom, entries.size()).stream().map(LoggedEntry::entry).toList();
+    if (!act.isEmpty()) {
+      logbook.append(actTime, Act.of(act));
+    }
     inAct = false;
-    List<LoggedEntry> tail = entries.subList(actFrom, entries.size());
-    List<JobEntry> act = tail.stream().map(LoggedEntry::entry).toList();
-    tail.clear();
-    return act;
+  }
+
+  /** Ends the act as if it had not been. */
+  private void dropAct() {
+    inAct = false;
+    entries.subList(actFrom, entries.size()).clear();
   }
 
   /**

@@ -26,6 +26,11 @@ public final class Benches {
 
   private Benches() {}
 
+  /** Another logbook of a job: what is known of its engine stays known. */
+  public static OpenJob reopened(OpenJob job, Logbook logbook, Clock clock) {
+    return new OpenJob(logbook, clock, job.state()::anew);
+  }
+
   /** A V8 with the kinds that are always tracked, nothing taken out yet. */
   public static OpenJob fresh() {
     return fresh(PartKind.alwaysOn());

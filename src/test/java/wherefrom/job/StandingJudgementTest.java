@@ -283,6 +283,8 @@ class StandingJudgementTest {
     bench.replace("lifter@1EX");
     fitting.fitOnPurpose(old, old.home().spot(), "the new one came late");
     assertThat(fitting.judge(old, old.home().spot(), false).stops()).isFalse();
+    assertThat(new Handling(job).replace(old.item(), "again"))
+        .isEqualTo(new Handled.Refused("The part is replaced already. This one is fitted."));
     new Handling(job).tookOut(old.item(), "it is here now");
     assertThat(fitting.judge(old, old.home().spot(), false).word()).isEqualTo("retired");
     assertThat(bench.word("lifter@1EX")).isEqualTo("right place");
@@ -295,5 +297,14 @@ class StandingJudgementTest {
     new Planning(job).answer("R23:align-bore@R3", Look.PASS, "");
     assertThat(at("rod-cap@R3L", "R3L").word()).isEqualTo("other place");
     assertThat(at("rod-cap@R3L", "R5L").word()).isEqualTo("right place");
+  }
+
+  @Test
+  void whoGaveAReasonForABadFindingDidNotKnowOfALaterDoubt() {
+    bench.look("pushrod@3EX", "pushrod-roll", Look.FAIL);
+    onPurpose("pushrod@3EX", "3EX");
+    assertThat(at("pushrod@3EX", "3EX").word()).isEqualTo("already fitted");
+    bench.look("pushrod@3EX", "pushrod-ends", Look.SUSPECT);
+    assertThat(at("pushrod@3EX", "3EX").word()).isEqualTo("fitted, but");
   }
 }

@@ -1,20 +1,25 @@
 package wherefrom.referee;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import wherefrom.engine.Layout;
 import wherefrom.inspection.Subject;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.ToolListed;
+import wherefrom.parts.PartKind;
+import wherefrom.quantity.UnitSystem;
 
 /** One tool, limits and standard sizes of an invented engine, and figures that lie in and out. */
 final class Gauges {
   private static final String TOOL = "gauge";
   private static final String SOURCE = "invented";
 
-  static final List<JobEntry> ENTRIES =
+  private static final List<JobEntry> ENTRIES =
       List.of(
           new ToolListed(TOOL, "mm", "0.01", "0.01", "0.01"),
           new LimitTyped("pushrod-runout", "value", "", "0.5", "mm", SOURCE),
@@ -54,6 +59,14 @@ final class Gauges {
 
   private Gauges() {}
 
+  /** The first entries of a job: it is opened, every kind tracked, and what is typed once. */
+  static JobEntry[] start(Layout layout) {
+    List<JobEntry> entries = new ArrayList<>();
+    entries.add(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH));
+    entries.addAll(ENTRIES);
+    return entries.toArray(JobEntry[]::new);
+  }
+
   /** Readings that come out as this answer. */
   static Measuring.Entry reading(Subject subject, String plan, String answer) {
     String figure = FIGURES.get(plan).get(ANSWERS.indexOf(answer));
@@ -64,10 +77,16 @@ final class Gauges {
         subject, plan, TOOL, plan.equals("lobe-lift") ? both : heel, true, "");
   }
 
-  /**
-   * The diameter that a surface is cut to, so many thousandths from standard: {@code 2.0900 in}.
-   */
-  static String diameter(String cut, int thousandths) {
+  /** To what an act cuts: the step from standard; by the shop, and 0.020, as a diameter. */
+  static String size(Act act) {
+    boolean diameter = act.verb() == Act.Verb.WORK || act.slot() == 20;
+    return act.slot() < 0
+        ? ""
+        : diameter ? diameter(act.what(), act.slot()) : "0.0" + act.slot() + " in";
+  }
+
+  /** {@code 2.0900 in} */
+  private static String diameter(String cut, int thousandths) {
     List<Integer> size = SIZES.get(cut);
     int parts = size.get(0) + size.get(1) * thousandths;
     return parts / 10_000 + "." + String.valueOf(10_000 + parts % 10_000).substring(1) + " in";

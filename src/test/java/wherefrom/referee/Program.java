@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
@@ -26,7 +25,6 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.JobEntry;
-import wherefrom.job.entry.JobOpened;
 import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
@@ -40,11 +38,8 @@ import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.tags.TagBook;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
-import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.quantity.UnitSystem;
 import wherefrom.referee.Referee.Word;
-import wherefrom.rules.Verdict;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
@@ -67,25 +62,18 @@ class Program {
   private final Deque<Integer> steps = new ArrayDeque<>();
 
   Program(Motor motor, Layout layout) {
-    this(
-        motor,
-        logbook(start(layout)),
+    this.motor = motor;
+    this.logbook = logbook(Gauges.start(layout));
+    this.job = new OpenJob(logbook, CLOCK);
+    this.places =
         motor.slots.stream()
             .map(slot -> Place.find(slot.key()).orElseThrow())
-            .toArray(Place[]::new),
-        new HashMap<>());
+            .toArray(Place[]::new);
+    this.slots = new HashMap<>();
     for (Slot slot : motor.slots) {
       items.put(slot.at(), job.state().findOwner(places[slot.at()]).orElseThrow().item());
       slots.put(slot.key(), slot.at());
     }
-  }
-
-  private Program(Motor motor, MemoryLogbook logbook, Place[] places, Map<String, Integer> slots) {
-    this.motor = motor;
-    this.logbook = logbook;
-    this.job = new OpenJob(logbook, CLOCK);
-    this.places = places;
-    this.slots = slots;
   }
 
   private static MemoryLogbook logbook(JobEntry... entries) {
@@ -96,20 +84,14 @@ class Program {
     return logbook;
   }
 
-  private static JobEntry[] start(Layout layout) {
-    List<JobEntry> entries = new ArrayList<>();
-    entries.add(JobOpened.of("Bench", 4_711_508, layout, PartKind.all(), UnitSystem.INCH));
-    entries.addAll(Gauges.ENTRIES);
-    return entries.toArray(JobEntry[]::new);
-  }
-
   /** The program opened anew on the logbook of another, to go on in another way. */
   Program(Program other) {
-    this(
-        other.motor,
-        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new)),
-        other.places,
-        other.slots);
+    this.motor = other.motor;
+    this.logbook =
+        logbook(other.logbook.entries().stream().map(LoggedEntry::entry).toArray(JobEntry[]::new));
+    this.job = Benches.reopened(other.job, logbook, CLOCK);
+    this.places = other.places;
+    this.slots = other.slots;
     items.putAll(other.items);
     steps.addAll(other.steps);
   }
@@ -159,7 +141,7 @@ class Program {
     return switch (act.verb()) {
       case CHANGE ->
           new Planning(job)
-                  .make(new Change(ChangeKind.valueOf(act.what()), act.answer(), size(act)))
+                  .make(new Change(ChangeKind.valueOf(act.what()), act.answer(), Gauges.size(act)))
               instanceof Planning.Answer.Made;
       case WORK -> work(act);
       case CHECK ->
@@ -184,14 +166,6 @@ class Program {
     return job.history().size() > before;
   }
 
-  /** The step from standard; by the shop the diameter, and of a deeper cut, too. */
-  private static String size(Act act) {
-    boolean diameter = act.verb() == Act.Verb.WORK || act.slot() == 20;
-    return act.slot() < 0
-        ? ""
-        : diameter ? Gauges.diameter(act.what(), act.slot()) : "0.0" + act.slot() + " in";
-  }
-
   /** Orders work at the machine shop, to a size or of none, and counts it back as ordered. */
   private boolean work(Act act) {
     ShopWork work =
@@ -202,10 +176,11 @@ class Program {
     List<String> where = act.answer().isEmpty() ? List.of() : List.of(act.answer());
     MachineShop shop = new MachineShop(job);
     boolean ordered =
-        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", size(act), "", false)));
+        done(shop.add(9, new ShopOrder(work, where, "block", 1, "", Gauges.size(act), "", false)));
     List<ShopVisit.Line> lines = shop.findVisit(9).orElseThrow().lines();
     int line = lines.get(lines.size() - 1).line().line();
-    return ordered && done(shop.backByCount(9, line, 1, act.slot() == 10 ? size(act) : "", ""));
+    return ordered
+        && done(shop.backByCount(9, line, 1, act.slot() == 10 ? Gauges.size(act) : "", ""));
   }
 
   private boolean excuse(Act act) {
@@ -288,25 +263,7 @@ class Program {
 
   /** What the program says of a part at a slot. */
   Word judge(int piece, int slot, boolean turned) {
-    return word(new Fitting(job).judge(part(piece), places[slot].spot(), turned));
-  }
-
-  private static Word word(Verdict verdict) {
-    return switch (verdict.word()) {
-      case "right place" -> Word.RIGHT;
-      case "other place" -> Word.OTHER_PLACE;
-      case "wrong kind" -> Word.WRONG_KIND;
-      case "wrong half" -> Word.WRONG_HALF;
-      case "wrong end" -> Word.WRONG_END;
-      case "wrong mate" -> Word.WRONG_MATE;
-      case "must be new" -> Word.MUST_BE_NEW;
-      case "not cleared" -> Word.NOT_CLEARED;
-      case "place taken" -> Word.PLACE_TAKEN;
-      case "retired" -> Word.RETIRED;
-      case "fitted, but" -> Word.FITTED_BUT;
-      case "already fitted" -> verdict.stops() ? Word.FITTED_ELSEWHERE : Word.DONE;
-      default -> throw new IllegalStateException("no such word: " + verdict.word());
-    };
+    return Spoken.word(new Fitting(job).judge(part(piece), places[slot].spot(), turned));
   }
 
   /** The slots that the program calls missing. */

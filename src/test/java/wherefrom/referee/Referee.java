@@ -211,12 +211,12 @@ final class Referee {
   }
 
   private boolean isOfSize(Piece piece, int slot) {
-    return piece.size >= 0 && piece.size == scene.cut(motor.slot(slot));
+    return piece.size >= 0 && piece.size == scene.cuts.of(motor.slot(slot));
   }
 
   private boolean isOfWrongSize(Piece piece, int slot) {
-    int cut = scene.cut(motor.slot(slot));
-    return piece.size >= 0 && scene.isCut(motor.slot(slot)) && cut >= 0 && piece.size != cut;
+    int cut = scene.cuts.of(motor.slot(slot));
+    return piece.size >= 0 && scene.cuts.isCut(motor.slot(slot)) && cut >= 0 && piece.size != cut;
   }
 
   private int notClearedSince(Piece piece, int slot, int home) {

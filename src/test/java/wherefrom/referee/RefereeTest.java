@@ -18,6 +18,7 @@ class RefereeTest {
       Set.of(
           Act.class,
           Causes.class,
+          Cuts.class,
           Kind.class,
           Marks.class,
           Mates.class,

@@ -28,6 +28,8 @@ final class Scene {
   final Motor motor;
   final Map<Integer, Piece> pieces = new LinkedHashMap<>();
 
+  private final List<Piece> fresh = new ArrayList<>();
+
   /** Whose slot it is: the piece that came out of it, or what replaced that. */
   final int[] owner;
 
@@ -37,8 +39,7 @@ final class Scene {
   final List<Change> changes = new ArrayList<>();
   final List<Change> bought = new ArrayList<>();
 
-  /** What was cut from standard: all rods, all mains, each bore. */
-  private final Map<String, Integer> cuts = new HashMap<>();
+  final Cuts cuts = new Cuts();
 
   /** When a rod's or a main's housing was last machined again, or replaced. */
   private final Map<String, Integer> sound = new HashMap<>();
@@ -117,24 +118,11 @@ final class Scene {
 
   private void change(Act act, int now) {
     changes.add(new Change(act.what(), act.answer(), now, NOBODY));
-    cut(act);
+    cuts.take(act);
     if (act.what().equals("ROD_RESIZED")) {
       machined("R" + act.answer().substring(1), now);
     } else if (act.what().equals("LINE_HONED")) {
       motor.slots.forEach(slot -> sound.put(slot.journal().replace('R', '-'), now));
-    }
-  }
-
-  private void cut(Act act) {
-    switch (act.what()) {
-      case "ROD_JOURNALS_GROUND" -> cuts.put("R", act.slot());
-      case "MAIN_JOURNALS_GROUND" -> cuts.put("M", act.slot());
-      case "BORED" -> cuts.put(act.answer(), act.slot());
-      case "CRANK_CHANGED" -> {
-        cuts.put("R", NOBODY);
-        cuts.put("M", NOBODY);
-      }
-      default -> {}
     }
   }
 
@@ -147,20 +135,6 @@ final class Scene {
       }
     }
     return rollers;
-  }
-
-  /** Whether anybody said to what a slot's surface was cut. */
-  boolean isCut(Slot slot) {
-    return cuts.containsKey(surface(slot));
-  }
-
-  /** How many thousandths from standard what a slot's part runs on was cut; -1: nobody knows. */
-  int cut(Slot slot) {
-    return cuts.getOrDefault(surface(slot), 0);
-  }
-
-  private static String surface(Slot slot) {
-    return slot.kind().isShell() ? slot.journal().substring(0, 1) : slot.journal();
   }
 
   private void check(Act act, int now) {
@@ -257,8 +231,8 @@ final class Scene {
 
   /** A new part goes from now on with what it was first clamped together with. */
   private void clampTogether() {
-    for (Piece piece : pieces.values()) {
-      boolean alone = piece.isNew && piece.leader == NOBODY && piece.state == State.FITTED;
+    for (Piece piece : fresh) {
+      boolean alone = piece.leader == NOBODY && piece.state == State.FITTED;
       if (alone && motor.leader[piece.sits] >= 0) {
         piece.leader = sitting(motor.leader[piece.sits]);
       }
@@ -274,6 +248,7 @@ final class Scene {
     bought.size = size(act.what(), old);
     bought.sort = act.answer();
     pieces.put(number, bought);
+    fresh.add(bought);
     owner[old.home] = number;
     String journal = motor.slot(old.home).journal();
     String what = Rulebook.REPLACED.get(old.kind);
@@ -289,7 +264,7 @@ final class Scene {
   private int size(String said, Piece old) {
     return switch (said) {
       case "" -> NOBODY;
-      case "listed" -> cut(motor.slot(old.home));
+      case "listed" -> cuts.of(motor.slot(old.home));
       default -> Integer.parseInt(said);
     };
   }

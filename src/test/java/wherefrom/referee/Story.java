@@ -145,7 +145,7 @@ final class Story {
   /** The buying list gives a size only where somebody said to what the surface was cut. */
   private boolean isSizeKnown(Act act) {
     Slot slot = motor.slot(scene.piece(act.piece()).home);
-    return !act.what().equals("listed") || scene.isCut(slot) && scene.cut(slot) >= 0;
+    return !act.what().equals("listed") || scene.cuts.isCut(slot) && scene.cuts.of(slot) >= 0;
   }
 
   private boolean isChangePossible(Act act) {

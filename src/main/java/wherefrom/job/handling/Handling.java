@@ -95,9 +95,6 @@ public final class Handling {
     if (reason.isBlank()) {
       return new Handled.Refused("Say why the part is replaced.");
     }
-    if (job.state().findReplacement(item).isPresent()) {
-      return new Handled.Refused("The part is replaced already.");
-    }
     int fresh = job.nextItem();
     if (fresh > TagCode.MOST_ITEM) {
       return new Handled.Refused("All part numbers of this job are used up.");
@@ -111,10 +108,14 @@ public final class Handling {
   }
 
   private Handled replace(PartReplaced entry) {
+    // Fitted on purpose all the same, it is replaced still.
+    boolean replaced = job.state().findReplacement(entry.oldItem()).isPresent();
     Handled done =
         require(
             entry.oldItem(),
-            EnumSet.complementOf(EnumSet.of(Whereabouts.RETIRED)),
+            replaced
+                ? EnumSet.noneOf(Whereabouts.class)
+                : EnumSet.complementOf(EnumSet.of(Whereabouts.RETIRED)),
             "The part is replaced already",
             entry);
     return done instanceof Handled.Logged
