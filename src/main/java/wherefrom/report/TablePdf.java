@@ -67,11 +67,6 @@ final class TablePdf implements AutoCloseable {
     y -= 2 * TITLE;
   }
 
-  /** What follows stands on a page of its own. */
-  void breakPage() throws IOException {
-    newPage();
-  }
-
   private void closePage() throws IOException {
     if (page.isPresent()) {
       page.get().close();
