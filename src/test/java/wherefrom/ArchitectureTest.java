@@ -55,8 +55,9 @@ class ArchitectureTest {
           Map.entry("settings", Set.of("quantity", "files", "job")),
           Map.entry("scan", Set.of("parts", "files", "pictures", "job")),
           Map.entry("sound", Set.of("job")),
-          Map.entry("print", Set.of("quantity", "parts", "files", "job")),
-          Map.entry("report", Set.of("parts", "workings", "files", "pictures", "job")),
+          Map.entry("pdf", Set.of("workings", "files", "pictures", "job")),
+          Map.entry("print", Set.of("quantity", "parts", "files", "pdf", "job")),
+          Map.entry("report", Set.of("parts", "files", "pdf", "job")),
           Map.entry("ui", FACE),
           Map.entry("cli", FACE),
           Map.entry(
@@ -111,9 +112,10 @@ class ArchitectureTest {
                   "java.awt",
                   "com.google.zxing",
                   "org.apache.pdfbox",
-                  "org.apache.fontbox",
                   "com.fasterxml.jackson")),
-          Map.entry("report", List.of("java.nio", "java.io", "java.awt", "org.apache.pdfbox")),
+          Map.entry(
+              "pdf", List.of("java.io", "java.awt", "org.apache.pdfbox", "org.apache.fontbox")),
+          Map.entry("report", List.of("java.nio", "java.io")),
           Map.entry("ui", List.of("java.nio", "java.io", "javafx")),
           Map.entry("cli", List.of("java.nio", "java.io", "com.fasterxml.jackson.core")));
 

@@ -36,7 +36,7 @@ final class MissingCommand implements Command {
       List<String> lines = new ArrayList<>();
       for (Place place : missing.places()) {
         String state = bench.job().state().state(place).words();
-        String tag = bench.job().state().findRightful(place).map(tag(bench)).orElse("");
+        String tag = bench.job().state().bench().findRightful(place).map(tag(bench)).orElse("");
         places.add(Fields.of("place", place.words()).and("state", state).and("tag", tag));
         lines.add(Answer.cells(place.words(), state, tag));
       }

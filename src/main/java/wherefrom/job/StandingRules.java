@@ -37,10 +37,10 @@ public final class StandingRules {
         answers.put(answered.check(), logged);
       }
     }
-    Setting setting = job.meanings().setting();
+    Setting setting = job.workedOut().meanings().setting();
     Map<String, StandingRule> found = new LinkedHashMap<>();
     for (MadeChange made : MadeChanges.of(job)) {
-      for (Consequence consequence : job.meanings().of(made.change(), setting)) {
+      for (Consequence consequence : job.workedOut().meanings().of(made.change(), setting)) {
         StandingRule rule =
             new StandingRule(
                 consequence,

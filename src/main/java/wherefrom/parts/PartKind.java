@@ -36,8 +36,7 @@ public enum PartKind {
   private final int stage;
   private final Orientation orientation;
 
-  PartKind(
-      String word, String plural, Home home, int stage, Orientation orientation) {
+  PartKind(String word, String plural, Home home, int stage, Orientation orientation) {
     this.word = word;
     this.plural = plural;
     this.home = home;

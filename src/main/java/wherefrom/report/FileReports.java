@@ -10,6 +10,7 @@ import wherefrom.job.pages.RecordSection;
 import wherefrom.job.ports.Reports;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopVisit;
+import wherefrom.pdf.TablePdf;
 
 /** Reports written to files. */
 public final class FileReports implements Reports {

@@ -38,7 +38,7 @@ class StandingJudgementTest {
   /** Fits every part where it belongs. */
   private void fitAll() {
     for (Place place : List.copyOf(job.state().places())) {
-      Part part = job.state().findRightful(place).orElseThrow();
+      Part part = job.state().bench().findRightful(place).orElseThrow();
       assertThat(fitting.fit(part, place.spot(), false).word())
           .as(place.key())
           .isEqualTo("right place");
