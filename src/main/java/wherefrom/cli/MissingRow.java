@@ -22,7 +22,7 @@ record MissingRow(int missing, List<Open> places, List<But> fittedBut) implement
   }
 
   private static Open open(Bench bench, Place place) {
-    String tag = bench.state().findRightful(place).map(bench::digits).orElse("");
+    String tag = bench.state().bench().findRightful(place).map(bench::digits).orElse("");
     return new Open(place.words(), bench.state().state(place).words(), tag);
   }
 

@@ -3,19 +3,14 @@ package wherefrom.job;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
-import wherefrom.engine.Section;
 import wherefrom.engine.Spot;
-import wherefrom.inspection.Decision;
 import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.FeatureLooked;
@@ -29,7 +24,6 @@ import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.StopGiven;
-import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -37,16 +31,13 @@ import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.Ban;
 import wherefrom.rules.Bench;
-import wherefrom.rules.Evidence;
 import wherefrom.rules.Objection;
-import wherefrom.rules.Objections;
-import wherefrom.rules.OpenCheck;
 
 /**
  * The state of one engine job: the fold over its logbook's entries, less those taken back. It
  * changes only through {@link OpenJob}.
  */
-public final class EngineJob implements Bench {
+public final class EngineJob {
   /** From the first of these on, what a mere replacement or swap asks for binds, too. */
   private static final Set<Class<?>> INSPECTION =
       Set.of(
@@ -60,10 +51,6 @@ public final class EngineJob implements Bench {
   private static final Set<Class<?>> NOTHING_OF_PARTS =
       Set.of(StopGiven.class, PlaceExcused.class, SectionClosed.class);
 
-  /** What a part stands in rightly, or nothing for a reason. */
-  private static final Set<PlaceState> FILLED =
-      Set.of(PlaceState.IN, PlaceState.FITTED, PlaceState.OTHER_FITTED, PlaceState.EXCUSED);
-
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();
   private final PartsLedger parts = new PartsLedger();
@@ -75,11 +62,9 @@ public final class EngineJob implements Bench {
   private boolean inspecting;
   private Optional<Long> decisionsAskedSince = Optional.empty();
   private final List<Spot> cards;
-  private Optional<StandingRules> rules = Optional.empty();
-  private Optional<Meanings> meanings = Optional.empty();
-  private Optional<MeasureBook> measures = Optional.empty();
-  private Optional<Findings> findings = Optional.empty();
-  private final Map<Integer, List<Objection>> against = new HashMap<>();
+  private final WorkedOut workedOut = new WorkedOut(this);
+  private final Bench bench = new JobBench(this, parts, assembly, pairs);
+  private final PlaceStates places = new PlaceStates(this);
 
   private EngineJob(JobOpened opened) {
     this.opened = opened;
@@ -97,47 +82,24 @@ public final class EngineJob implements Bench {
     if (entries.isEmpty() || !(entries.get(0).entry() instanceof JobOpened opened)) {
       throw new IllegalStateException("the logbook does not begin with the opening of a job");
     }
-    Set<Long> takenBack = takenBack(entries);
     EngineJob job = new EngineJob(opened);
-    entries.stream()
-        .filter(logged -> !takenBack.contains(logged.sequence()))
-        .flatMap(LoggedEntry::each)
-        .filter(logged -> !(logged.entry() instanceof TakenBack))
-        .forEach(job::apply);
+    StandingEntries.of(entries).forEach(job::apply);
     return job;
   }
 
   /** The state that other entries of this job give. */
   EngineJob anew(List<LoggedEntry> entries) {
     EngineJob job = of(entries);
-    // What changes mean for an engine does not hang on what was done to it.
-    job.meanings = meanings.filter(known -> known.isOf(job.layout(), job.places()));
+    job.workedOut.keepMeaningsOf(workedOut);
     return job;
-  }
-
-  /** Read from the end: what was taken back takes nothing back. */
-  private static Set<Long> takenBack(List<LoggedEntry> entries) {
-    Set<Long> takenBack = new HashSet<>();
-    for (int at = entries.size() - 1; at >= 0; at--) {
-      LoggedEntry logged = entries.get(at);
-      if (!takenBack.contains(logged.sequence())) {
-        logged
-            .each()
-            .filter(each -> each.entry() instanceof TakenBack)
-            .forEach(each -> takenBack.add(((TakenBack) each.entry()).sequence()));
-      }
-    }
-    return takenBack;
   }
 
   /** Takes in the next entry, which must not be one that takes back. */
   void apply(LoggedEntry logged) {
     standing.add(logged);
-    against.clear();
+    places.forget();
     if (!NOTHING_OF_PARTS.contains(logged.entry().getClass())) {
-      rules = Optional.empty();
-      measures = Optional.empty();
-      findings = Optional.empty();
+      workedOut.forget();
     }
     take(logged);
     pairs.apply(logged.entry());
@@ -150,7 +112,7 @@ public final class EngineJob implements Bench {
       parts.open(first);
     } else if (entry instanceof KindsTracked tracked) {
       kinds.addAll(tracked.kinds());
-      meanings = Optional.empty();
+      workedOut.forgetMeanings();
       parts.track(layout(), tracked);
     } else if (entry instanceof DecisionsAsked asked) {
       decisionsAskedSince = asked.everyPart() ? Optional.of(logged.sequence()) : Optional.empty();
@@ -177,7 +139,7 @@ public final class EngineJob implements Bench {
     return opened.units();
   }
 
-  @Override
+  /** The engine's arrangement. */
   public Layout layout() {
     return opened.layout();
   }
@@ -251,29 +213,17 @@ public final class EngineJob implements Bench {
    * day.
    */
   public Set<String> closedSections() {
-    Set<String> closed = new LinkedHashSet<>(assembly.closed());
-    for (Place place : closed.isEmpty() ? List.<Place>of() : places()) {
-      if (!isFilled(place)) {
-        closed.remove(Section.of(layout(), place.spot()).key());
-      }
-    }
-    return closed;
+    return places.stillClosed(assembly.closed());
   }
 
   /** Whether a place needs nothing more: its part is in and right, or it is empty for a reason. */
   public boolean isFilled(Place place) {
-    return FILLED.contains(state(place));
+    return places.isFilled(place);
   }
 
   /** What stands against the part that sits in a place; empty where nothing does or none sits. */
-  @Override
   public List<Objection> listAgainst(Place place) {
-    return findSeated(place)
-        .map(
-            part ->
-                against.computeIfAbsent(
-                    part.item(), item -> Objections.ofSeated(this, part, place)))
-        .orElse(List.of());
+    return places.listAgainst(place);
   }
 
   /** The stop that waits to be solved. */
@@ -283,146 +233,53 @@ public final class EngineJob implements Bench {
 
   /** What is so at a place. */
   public PlaceState state(Place place) {
-    Optional<Part> here = findSeated(place);
-    if (here.isPresent()) {
-      return seated(here.get(), place);
-    }
-    if (findExcuse(place).isPresent()) {
-      return PlaceState.EXCUSED;
-    }
-    Optional<Part> owner = findOwner(place);
-    if (owner.isEmpty()) {
-      return PlaceState.OPEN;
-    }
-    return switch (whereabouts(owner.get().item())) {
-      case OUT -> PlaceState.OUT;
-      case WASHING -> PlaceState.WASHING;
-      case AT_SHOP -> PlaceState.AT_SHOP;
-      case LOST -> PlaceState.MISSING;
-      case IN_ENGINE, FITTED, RETIRED -> PlaceState.OPEN;
-    };
+    return places.of(place);
   }
 
-  private PlaceState seated(Part part, Place place) {
-    boolean fitted = findFittedAt(part.item()).isPresent();
-    if (!listAgainst(place).isEmpty()) {
-      return fitted ? PlaceState.FITTED_BUT : PlaceState.IN_BUT;
-    }
-    if (!fitted) {
-      return PlaceState.IN;
-    }
-    return part.home().equals(place) ? PlaceState.FITTED : PlaceState.OTHER_FITTED;
+  /** The job as the rules see it. */
+  public Bench bench() {
+    return bench;
   }
 
-  @Override
+  /** Where a part is now. */
   public Whereabouts whereabouts(int item) {
     return parts.get(item).where();
   }
 
-  @Override
-  public long movedAt(int item) {
-    return parts.get(item).dates().movedAt();
-  }
-
-  @Override
-  public Optional<String> findAwayTo(int item) {
-    return parts.get(item).awayTo();
-  }
-
-  @Override
+  /** The part that was fitted in a place. */
   public Optional<Part> findFitted(Place place) {
     return seats.findFitted(place);
   }
 
-  @Override
+  /** The place where a part was fitted. */
   public Optional<Place> findFittedAt(int item) {
     return assembly.findFittedAt(item);
   }
 
-  @Override
+  /** The part that sits in a place, fitted or never taken out. */
   public Optional<Part> findSeated(Place place) {
     return seats.findSeated(place);
   }
 
-  @Override
+  /** The place where a part sits. */
   public Optional<Place> findSeat(int item) {
     return seats.findSeat(item);
   }
 
-  @Override
+  /** The part in use that is at home in a place. */
   public Optional<Part> findOwner(Place place) {
     return parts.findOwner(place);
   }
 
-  @Override
-  public Optional<Part> findRightful(Place place) {
-    return pairs.findRightful(place);
-  }
-
-  @Override
-  public Optional<Part> findLeader(int item) {
-    return pairs.findLeader(item);
-  }
-
-  @Override
-  public boolean isUnrun(int item) {
-    return parts.get(item).isUnrun();
-  }
-
-  @Override
-  public boolean awaitsNew(Place place) {
-    return parts.awaitsNew(place);
-  }
-
-  @Override
-  public Optional<Part> findReplacement(int item) {
-    return parts.findReplacement(item);
-  }
-
-  @Override
-  public Evidence worst(int item) {
-    return findings().worst(item);
-  }
-
-  @Override
-  public Evidence worstSinceDecision(int item) {
-    return findings().sinceDecision(item);
-  }
-
-  @Override
-  public Optional<Decision> findDecision(int item) {
-    return parts.get(item).decision();
-  }
-
-  @Override
-  public long decidedAt(int item) {
-    return parts.get(item).dates().decidedAt();
-  }
-
-  @Override
-  public Optional<Long> decisionsAskedSince() {
+  /** The entry since which the job asks for a decision on every used part. */
+  Optional<Long> decisionsAskedSince() {
     return decisionsAskedSince;
-  }
-
-  @Override
-  public long reasonGiven(int item) {
-    return assembly.findKept(item).map(Assembly.Kept::since).orElse(0L);
-  }
-
-  @Override
-  public List<Ban> listBans(int item, Place place) {
-    return rules().listBans(parts.boundTo(place, item), place);
-  }
-
-  @Override
-  public List<OpenCheck> listOpenChecks(int item, Place place) {
-    return rules().listOpenChecks(parts.boundTo(place, item).part(), place);
   }
 
   /** The first rule that forbids a part at the place where it sits or else at its home. */
   public Optional<Ban> findBan(int item) {
     Place place = findSeat(item).orElse(parts.get(item).part().home());
-    return listBans(item, place).stream().findFirst();
+    return bench.listBans(item, place).stream().findFirst();
   }
 
   /** Whether a cap was bought together with the rod it goes with. */
@@ -442,33 +299,21 @@ public final class EngineJob implements Bench {
 
   /** What follows from the changes that were made and the findings that stand. */
   public StandingRules rules() {
-    StandingRules now = rules.orElseGet(() -> StandingRules.of(this));
-    rules = Optional.of(now);
-    return now;
+    return workedOut.rules();
   }
 
-  /** What changes mean for this engine. */
-  Meanings meanings() {
-    Meanings now = meanings.orElseGet(() -> new Meanings(layout(), places()));
-    meanings = Optional.of(now);
-    return now;
+  /** What else is worked out of the entries. */
+  WorkedOut workedOut() {
+    return workedOut;
   }
 
   /** What was measured, and what follows from it. */
   public MeasureBook measures() {
-    MeasureBook now = measures.orElseGet(() -> MeasureBook.of(this));
-    measures = Optional.of(now);
-    return now;
+    return workedOut.measures();
   }
 
   /** What rules and sizes are worked out from. */
   public Told told() {
     return told;
-  }
-
-  private Findings findings() {
-    Findings now = findings.orElseGet(() -> new Findings(this));
-    findings = Optional.of(now);
-    return now;
   }
 }

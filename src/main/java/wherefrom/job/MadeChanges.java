@@ -233,7 +233,8 @@ public final class MadeChanges {
 
   /** The cap of a rod that was replaced is the new rod's no more, lost or not. */
   private boolean hasItsRod(int cap) {
-    return job.findLeader(cap)
+    return job.bench()
+        .findLeader(cap)
         .filter(rod -> job.whereabouts(rod.item()) == Whereabouts.RETIRED)
         .isEmpty();
   }

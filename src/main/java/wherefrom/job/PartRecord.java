@@ -43,11 +43,6 @@ public record PartRecord(
         part, where, Optional.empty(), "", Map.of(), Optional.empty(), List.of(), dates);
   }
 
-  /** The worst answer of all its checks. */
-  public Look worstLook() {
-    return looks.values().stream().max(Look::compareTo).orElse(Look.NOT_LOOKED);
-  }
-
   /** Whether it is new and was never fitted. */
   public boolean isUnrun() {
     return part.fresh() && dates.firstFitted() == 0;

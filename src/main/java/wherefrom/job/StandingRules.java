@@ -48,10 +48,10 @@ public final class StandingRules {
   }
 
   static StandingRules of(EngineJob job) {
-    Setting setting = job.meanings().setting();
+    Setting setting = job.workedOut().meanings().setting();
     Map<Asked, StandingRule> found = new LinkedHashMap<>();
     for (MadeChange made : MadeChanges.of(job)) {
-      for (Consequence consequence : job.meanings().of(made.change(), setting)) {
+      for (Consequence consequence : job.workedOut().meanings().of(made.change(), setting)) {
         StandingRule rule =
             new StandingRule(
                 consequence,

@@ -11,37 +11,34 @@ import java.util.Set;
  * groups what is taken off together, place by place.
  */
 public enum PartKind {
-  ROCKER("rocker", "rockers", "R", Home.VALVE, 1, Orientation.FACING),
-  PIVOT("pivot", "pivots", "V", Home.VALVE, 1, Orientation.NONE),
-  PUSHROD("pushrod", "pushrods", "P", Home.VALVE, 1, Orientation.TOP_END),
-  LIFTER("lifter", "lifters", "L", Home.VALVE, 2, Orientation.NONE),
-  KEEPERS("keeper pair", "keeper pairs", "K", Home.VALVE, 3, Orientation.NONE),
-  RETAINER("retainer", "retainers", "T", Home.VALVE, 3, Orientation.NONE),
-  SPRING("valve spring", "valve springs", "S", Home.VALVE, 3, Orientation.TOP_END),
-  VALVE("valve", "valves", "W", Home.VALVE, 3, Orientation.NONE),
-  ROD_CAP("rod cap", "rod caps", "C", Home.ROD, 4, Orientation.FACING),
-  ROD_SHELL("rod shell", "rod shells", "H", Home.ROD, 4, Orientation.HALF),
-  ROD("rod", "rods", "D", Home.ROD, 4, Orientation.FACING),
-  PISTON("piston", "pistons", "N", Home.BORE, 4, Orientation.FACING),
-  MAIN_CAP("main cap", "main caps", "A", Home.MAIN, 5, Orientation.FACING),
-  MAIN_SHELL("main shell", "main shells", "M", Home.MAIN, 5, Orientation.HALF),
-  CAM_BEARING("cam bearing", "cam bearings", "B", Home.CAM_BEARING, 6, Orientation.FACING);
+  ROCKER("rocker", "rockers", Home.VALVE, 1, Orientation.FACING),
+  PIVOT("pivot", "pivots", Home.VALVE, 1, Orientation.NONE),
+  PUSHROD("pushrod", "pushrods", Home.VALVE, 1, Orientation.TOP_END),
+  LIFTER("lifter", "lifters", Home.VALVE, 2, Orientation.NONE),
+  KEEPERS("keeper pair", "keeper pairs", Home.VALVE, 3, Orientation.NONE),
+  RETAINER("retainer", "retainers", Home.VALVE, 3, Orientation.NONE),
+  SPRING("valve spring", "valve springs", Home.VALVE, 3, Orientation.TOP_END),
+  VALVE("valve", "valves", Home.VALVE, 3, Orientation.NONE),
+  ROD_CAP("rod cap", "rod caps", Home.ROD, 4, Orientation.FACING),
+  ROD_SHELL("rod shell", "rod shells", Home.ROD, 4, Orientation.HALF),
+  ROD("rod", "rods", Home.ROD, 4, Orientation.FACING),
+  PISTON("piston", "pistons", Home.BORE, 4, Orientation.FACING),
+  MAIN_CAP("main cap", "main caps", Home.MAIN, 5, Orientation.FACING),
+  MAIN_SHELL("main shell", "main shells", Home.MAIN, 5, Orientation.HALF),
+  CAM_BEARING("cam bearing", "cam bearings", Home.CAM_BEARING, 6, Orientation.FACING);
 
   private static final Set<PartKind> ALWAYS_ON =
       EnumSet.of(PUSHROD, ROCKER, LIFTER, ROD_SHELL, MAIN_SHELL);
 
   private final String word;
   private final String plural;
-  private final String letter;
   private final Home home;
   private final int stage;
   private final Orientation orientation;
 
-  PartKind(
-      String word, String plural, String letter, Home home, int stage, Orientation orientation) {
+  PartKind(String word, String plural, Home home, int stage, Orientation orientation) {
     this.word = word;
     this.plural = plural;
-    this.letter = letter;
     this.home = home;
     this.stage = stage;
     this.orientation = orientation;
@@ -67,11 +64,6 @@ public enum PartKind {
 
   public String plural() {
     return plural;
-  }
-
-  /** The letter that stands for the kind on the drawn engine. */
-  public String letter() {
-    return letter;
   }
 
   public Home home() {

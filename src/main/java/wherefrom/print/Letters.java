@@ -1,5 +1,7 @@
 package wherefrom.print;
 
+import wherefrom.pdf.Typeface;
+
 /** Both faces of the print font. Not safe for use by several threads. */
 record Letters(Typeface regular, Typeface bold) {
 

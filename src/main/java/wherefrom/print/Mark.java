@@ -1,5 +1,7 @@
 package wherefrom.print;
 
+import wherefrom.pdf.Typeface;
+
 /** Something drawn on paper, in millimetres from the top left; y grows downwards. */
 sealed interface Mark {
 

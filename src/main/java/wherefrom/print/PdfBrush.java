@@ -2,6 +2,7 @@ package wherefrom.print;
 
 import java.io.IOException;
 import java.util.List;
+import wherefrom.pdf.Typeface;
 
 /** Draws marks on one page of a PDF. */
 final class PdfBrush {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDResources;
+import wherefrom.pdf.PdfFont;
+import wherefrom.pdf.Typeface;
 
 /** Both faces of the print font in a PDF, and the letters of other scripts where they are used. */
 final class PdfFonts {

@@ -14,6 +14,7 @@ import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.SheetPrinter;
 import wherefrom.job.print.Stock;
 import wherefrom.job.print.StockChoice;
+import wherefrom.pdf.Typeface;
 
 /** Prints tags and cards by way of PDF. */
 public final class PdfSheetPrinter implements SheetPrinter {

@@ -2,6 +2,7 @@ package wherefrom.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.pdf.Typeface;
 
 /**
  * What stands in the margins of a sheet where they are wide enough: the ruler above the labels, the

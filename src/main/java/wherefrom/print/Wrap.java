@@ -3,6 +3,7 @@ package wherefrom.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import wherefrom.pdf.Typeface;
 
 /** Breaks words into lines. */
 final class Wrap {

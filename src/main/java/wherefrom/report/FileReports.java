@@ -11,6 +11,7 @@ import wherefrom.job.ports.Reports;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.files.Progress;
+import wherefrom.pdf.TablePdf;
 
 /** Reports written to files. */
 public final class FileReports implements Reports {

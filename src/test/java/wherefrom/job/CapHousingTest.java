@@ -47,13 +47,13 @@ class CapHousingTest {
 
   private boolean waitsForItsHousing(String place) {
     Place at = Place.find(place).orElseThrow();
-    return job.state().listBans(bench.item(place), at).stream()
+    return job.state().bench().listBans(bench.item(place), at).stream()
         .map(Ban::rule)
         .anyMatch("R23"::equals);
   }
 
   private boolean hasItsRod(String cap) {
-    return job.state().findLeader(bench.item(cap)).isPresent();
+    return job.state().bench().findLeader(bench.item(cap)).isPresent();
   }
 
   private void isNotItsRods(int... cylinders) {
@@ -203,7 +203,7 @@ class CapHousingTest {
     Verdict wrong = at("rod-shell@R5U", "R5U");
     assertThat(wrong.word()).isEqualTo("wrong mate");
     assertThat(wrong.wayOut()).doesNotContain(String.format("%04d", old.item()));
-    assertThat(job.state().findRightful(old.home())).isNotEqualTo(java.util.Optional.of(old));
+    assertThat(job.state().bench().findRightful(old.home())).isNotEqualTo(java.util.Optional.of(old));
   }
 
   /** No work on the housing helps a shell that is of the wrong size. */

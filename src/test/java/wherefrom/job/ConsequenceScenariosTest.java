@@ -585,7 +585,7 @@ class ConsequenceScenariosTest {
   void aLookAtAFeatureHoldsNothingUp() {
     bench.record(new FeatureLooked("lobe@3EX", "lobe-look", Look.PASS, ""));
     assertThat(bench.word("pushrod@5EX")).isEqualTo("right place");
-    assertThat(bench.job.state().findDecision(bench.item("pushrod@5EX")))
+    assertThat(bench.job.state().bench().findDecision(bench.item("pushrod@5EX")))
         .isEqualTo(Optional.empty());
   }
 

@@ -136,14 +136,15 @@ class OilClearancesTest {
         .isEqualTo(Acceptance.Decision.UNDECIDED);
     tools.limit("main-journal", "clearance", "0.0005", "0.0015", "this engine's manual, p. 9");
     assertThat(main2().look()).isEqualTo(Look.FAIL);
-    assertThat(bench.job.state().worst(bench.item("main-shell@M2L")).look()).isEqualTo(Look.FAIL);
+    assertThat(bench.job.state().bench().worst(bench.item("main-shell@M2L")).look())
+        .isEqualTo(Look.FAIL);
     assertThat(bench.verdict("main-shell@M2U")).isInstanceOf(Verdict.NotCleared.class);
     Proposal proposal = new Deciding(bench.job).propose(bench.item("main-shell@M2L"));
     assertThat(proposal.decision()).contains(Decision.REPLACE);
     assertThat(proposal.reasons().get(0).source()).isEqualTo("this engine's manual, p. 9");
     assertThat(RecordTables.measurements(bench.job.state()).rows())
         .anyMatch(row -> row.cells().get(0).equals("main 2, oil clearance") && row.open());
-    assertThat(bench.job.state().worst(bench.item("main-shell@M3L")).look())
+    assertThat(bench.job.state().bench().worst(bench.item("main-shell@M3L")).look())
         .isEqualTo(Look.NOT_LOOKED);
   }
 

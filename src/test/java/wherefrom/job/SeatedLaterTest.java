@@ -43,7 +43,7 @@ class SeatedLaterTest {
 
   private void fitAll() {
     for (Place place : List.copyOf(job.state().places())) {
-      Part part = job.state().findRightful(place).orElseThrow();
+      Part part = job.state().bench().findRightful(place).orElseThrow();
       assertThat(fitting.fit(part, place.spot(), false).stops()).isFalse();
     }
   }
@@ -66,7 +66,7 @@ class SeatedLaterTest {
   }
 
   private List<String> bans(String partFrom, String at) {
-    return job.state().listBans(bench.item(partFrom), place(at)).stream().map(Ban::rule).toList();
+    return job.state().bench().listBans(bench.item(partFrom), place(at)).stream().map(Ban::rule).toList();
   }
 
   private List<String> standing() {
@@ -235,7 +235,7 @@ class SeatedLaterTest {
   }
 
   private void passAll(String key) {
-    job.state().listOpenChecks(bench.item(key), place(key)).stream()
+    job.state().bench().listOpenChecks(bench.item(key), place(key)).stream()
         .map(OpenCheck::key)
         .forEach(check -> new Planning(job).answer(check, Look.PASS, ""));
   }

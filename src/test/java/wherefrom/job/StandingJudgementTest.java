@@ -1,4 +1,5 @@
 package wherefrom.job;
+import wherefrom.job.handling.Handled;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -38,7 +39,7 @@ class StandingJudgementTest {
   /** Fits every part where it belongs. */
   private void fitAll() {
     for (Place place : List.copyOf(job.state().places())) {
-      Part part = job.state().findRightful(place).orElseThrow();
+      Part part = job.state().bench().findRightful(place).orElseThrow();
       assertThat(fitting.fit(part, place.spot(), false).word())
           .as(place.key())
           .isEqualTo("right place");

@@ -31,12 +31,12 @@ class WhoseChangeTest {
   /** The rules that forbid the part from one place at another, such as R20. */
   private List<String> bans(String partFrom, String at) {
     Place place = Place.find(at).orElseThrow();
-    return bench.job.state().listBans(bench.item(partFrom), place).stream().map(Ban::rule).toList();
+    return bench.job.state().bench().listBans(bench.item(partFrom), place).stream().map(Ban::rule).toList();
   }
 
   private List<String> checks(String partFrom, String at) {
     Place place = Place.find(at).orElseThrow();
-    return bench.job.state().listOpenChecks(bench.item(partFrom), place).stream()
+    return bench.job.state().bench().listOpenChecks(bench.item(partFrom), place).stream()
         .map(OpenCheck::key)
         .toList();
   }

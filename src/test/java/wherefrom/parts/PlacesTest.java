@@ -136,16 +136,6 @@ class PlacesTest {
     assertThat(ShellHalf.UPPER.other()).isEqualTo(ShellHalf.LOWER);
   }
 
-  /** Each kind has one letter of its own on the drawn engine. */
-  @Test
-  void everyKindIsKnownByItsLetter() {
-    assertThat(PartKind.all().stream().map(PartKind::letter).toList())
-        .doesNotHaveDuplicates()
-        .allMatch(letter -> letter.matches("[A-Z]"));
-    assertThat(PartKind.ROCKER.letter()).isEqualTo("R");
-    assertThat(PartKind.LIFTER.letter()).isEqualTo("L");
-  }
-
   @Test
   void rockersComeOutBeforeLiftersAndLiftersBeforeTheBottomEnd() {
     List<Place> places = Places.of(layout("v8-odd-even"), PartKind.alwaysOn());

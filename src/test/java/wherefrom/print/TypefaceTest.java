@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import wherefrom.pdf.Typeface;
 
 class TypefaceTest {
   private final Typeface face = Typeface.regular();

@@ -102,21 +102,6 @@ class AmountTest {
   }
 
   @Test
-  void fixedQuantitiesAreExact() {
-    assertThat(Volume.ofCubicInches(BigDecimal.ONE)).isEqualTo(new Volume(16_387_064));
-    assertThat(Volume.ofCubicCentimetres(new BigDecimal("72.01")).amount().number())
-        .isEqualByComparingTo("72.01");
-    assertThat(Angle.ofDegrees(new BigDecimal("0.001")).milliarcseconds()).isEqualTo(3_600);
-    assertThat(Angle.ofDegrees(new BigDecimal("90")).radians()).isEqualTo(Math.PI / 2);
-    assertThat(Force.ofPounds(BigDecimal.ONE).newtons()).isEqualByComparingTo("4.4482216152605");
-    assertThat(Torque.ofPoundFeet(BigDecimal.ONE).newtonMetres())
-        .isEqualByComparingTo("1.3558179483314004");
-    assertThat(Torque.ofPoundFeet(new BigDecimal("65")).poundFeet()).isEqualTo(65);
-    assertThat(SpringRate.of(amount("217.07", Unit.POUND_PER_INCH)).poundsPerInch())
-        .isCloseTo(217.07, within(1e-12));
-  }
-
-  @Test
   void moneyIsWholeCents() {
     assertThat(Money.find("12,5")).contains(Money.ofCents(1250));
     assertThat(Money.find(" 1240.05 ").orElseThrow().text()).isEqualTo("1240.05");

@@ -79,13 +79,13 @@ class JudgingFlowTest {
           return 0;
         });
     assertThat(words(window)).contains("R25").contains("Test 2 of 3");
-    assertThat(sample.job.state().worst(rod).look()).isEqualTo(Look.FAIL);
+    assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.FAIL);
     Toolkit.on(
         () -> {
           press(window, "UNDO");
           return 0;
         });
-    assertThat(sample.job.state().worst(rod).look()).isEqualTo(Look.NOT_LOOKED);
+    assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.NOT_LOOKED);
   }
 
   @Test
@@ -96,12 +96,12 @@ class JudgingFlowTest {
           press(window, "Fail", "Test before", "Pass");
           assertThat(window.words()).contains("Test 1 stands as FAIL. Make it PASS?");
           press(window, "NO");
-          assertThat(sample.job.state().worst(rod).look()).isEqualTo(Look.FAIL);
+          assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.FAIL);
           press(window, "Pass", "YES");
-          assertThat(sample.job.state().worst(rod).look()).isEqualTo(Look.PASS);
+          assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.PASS);
           assertThat(window.words()).contains("Kept: pass");
           press(window, "UNDO");
-          assertThat(sample.job.state().worst(rod).look()).isEqualTo(Look.FAIL);
+          assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.FAIL);
           assertThat(window.words()).doesNotContain("Kept:");
           assertThat(window.words())
               .contains("Is it straight? pass")

@@ -148,7 +148,7 @@ public final class Deciding {
     if (part.decision().isPresent() || part.where() == Whereabouts.RETIRED) {
       return false;
     }
-    return state.worst(item).isDoubtful()
+    return state.bench().worst(item).isDoubtful()
         || (!part.part().fresh()
             && ((state.decisionsAskedOfAll() && part.where() != Whereabouts.IN_ENGINE)
                 || state.findBan(item).isPresent()));

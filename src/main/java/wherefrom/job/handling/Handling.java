@@ -109,7 +109,7 @@ public final class Handling {
 
   private Handled replace(PartReplaced entry) {
     // Fitted on purpose all the same, it is replaced still.
-    boolean replaced = job.state().findReplacement(entry.oldItem()).isPresent();
+    boolean replaced = job.state().bench().findReplacement(entry.oldItem()).isPresent();
     Handled done =
         require(
             entry.oldItem(),

@@ -28,7 +28,7 @@ public final class Fitting {
 
   /** The verdict alone; nothing is logged. */
   public Verdict judge(Part part, Spot spot, boolean turned) {
-    return VerdictRules.judge(job.state(), new Attempt(part, spot, turned));
+    return VerdictRules.judge(job.state().bench(), new Attempt(part, spot, turned));
   }
 
   /** Judges, then logs the fit where it is right and the stop where it is not. */

@@ -18,7 +18,7 @@ public final class WhereTo {
   /** {@code Cylinder 3, exhaust, pushrod. It is out, on the bench.} */
   public static String words(EngineJob job, Part part) {
     PartRecord record = job.getPart(part.item());
-    Belonging belongs = Belonging.of(job, part);
+    Belonging belongs = Belonging.of(job.bench(), part);
     String where =
         job.findFittedAt(part.item())
             .map(
@@ -36,7 +36,7 @@ public final class WhereTo {
   }
 
   private static String belongs(EngineJob job, Part part, Belonging belongs) {
-    if (job.isUnrun(part.item())) {
+    if (job.bench().isUnrun(part.item())) {
       return "It is new, for " + part.home().words() + " or another place that waits for one.";
     }
     return "It belongs at "

@@ -61,7 +61,7 @@ final class RecordUnchecked {
   private static List<Place> unlooked(EngineJob state) {
     return state.parts().stream()
         .filter(part -> part.where() == Whereabouts.FITTED && !part.part().fresh())
-        .filter(part -> state.worst(part.part().item()).look() == Look.NOT_LOOKED)
+        .filter(part -> state.bench().worst(part.part().item()).look() == Look.NOT_LOOKED)
         .map(part -> part.part().home())
         .toList();
   }

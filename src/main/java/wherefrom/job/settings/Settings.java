@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import wherefrom.quantity.UnitSystem;
 
 /**
@@ -73,124 +74,86 @@ public record Settings(
         Optional.empty());
   }
 
+  /** Settings in the making. */
+  private static final class Draft {
+    private Path shop;
+    private UnitSystem units;
+    private int textPercent;
+    private double pixelsPerMm;
+    private boolean sound;
+    private Scanner scanner;
+    private String camera;
+    private boolean cameraOn;
+    private Optional<Path> secondCopy;
+    private Map<String, Copy> copied;
+    private Optional<Path> lastSaved;
+
+    private Draft(Settings from) {
+      shop = from.shop;
+      units = from.units;
+      textPercent = from.textPercent;
+      pixelsPerMm = from.pixelsPerMm;
+      sound = from.sound;
+      scanner = from.scanner;
+      camera = from.camera;
+      cameraOn = from.cameraOn;
+      secondCopy = from.secondCopy;
+      copied = from.copied;
+      lastSaved = from.lastSaved;
+    }
+
+    private Settings done() {
+      return new Settings(
+          shop,
+          units,
+          textPercent,
+          pixelsPerMm,
+          sound,
+          scanner,
+          camera,
+          cameraOn,
+          secondCopy,
+          copied,
+          lastSaved);
+    }
+  }
+
+  private Settings with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.done();
+  }
+
   public Settings withShop(Path folder) {
-    return new Settings(
-        folder,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        secondCopy,
-        copied,
-        lastSaved);
+    return with(draft -> draft.shop = folder);
   }
 
   public Settings withUnits(UnitSystem chosen) {
-    return new Settings(
-        shop,
-        chosen,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        secondCopy,
-        copied,
-        lastSaved);
+    return with(draft -> draft.units = chosen);
   }
 
   public Settings withTextPercent(int percent) {
-    return new Settings(
-        shop,
-        units,
-        percent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        secondCopy,
-        copied,
-        lastSaved);
+    return with(draft -> draft.textPercent = percent);
   }
 
   public Settings withPixelsPerMm(double measured) {
-    return new Settings(
-        shop,
-        units,
-        textPercent,
-        measured,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        secondCopy,
-        copied,
-        lastSaved);
+    return with(draft -> draft.pixelsPerMm = measured);
   }
 
   public Settings withSound(boolean on) {
-    return new Settings(
-        shop,
-        units,
-        textPercent,
-        pixelsPerMm,
-        on,
-        scanner,
-        camera,
-        cameraOn,
-        secondCopy,
-        copied,
-        lastSaved);
+    return with(draft -> draft.sound = on);
   }
 
   public Settings withScanner(Scanner typing) {
-    return new Settings(
-        shop,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        typing,
-        camera,
-        cameraOn,
-        secondCopy,
-        copied,
-        lastSaved);
+    return with(draft -> draft.scanner = typing);
   }
 
   public Settings withCamera(String id) {
-    return new Settings(
-        shop,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        id,
-        cameraOn,
-        secondCopy,
-        copied,
-        lastSaved);
+    return with(draft -> draft.camera = id);
   }
 
   public Settings withCameraOn(boolean on) {
-    return new Settings(
-        shop,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        on,
-        secondCopy,
-        copied,
-        lastSaved);
+    return with(draft -> draft.cameraOn = on);
   }
 
   /**
@@ -199,50 +162,21 @@ public record Settings(
    * @param folder gets the copies from now on, none of which is there yet; empty for no copies
    */
   public Settings withSecondCopy(Optional<Path> folder) {
-    return new Settings(
-        shop,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        folder,
-        Map.of(),
-        lastSaved);
+    return with(
+        draft -> {
+          draft.secondCopy = folder;
+          draft.copied = Map.of();
+        });
   }
 
   public Settings withCopied(Path job, Copy copy) {
     Map<String, Copy> copies = new HashMap<>(copied);
     copies.put(key(job), copy);
-    return new Settings(
-        shop,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        secondCopy,
-        copies,
-        lastSaved);
+    return with(draft -> draft.copied = copies);
   }
 
   public Settings withLastSaved(Path folder) {
-    return new Settings(
-        shop,
-        units,
-        textPercent,
-        pixelsPerMm,
-        sound,
-        scanner,
-        camera,
-        cameraOn,
-        secondCopy,
-        copied,
-        Optional.of(folder));
+    return with(draft -> draft.lastSaved = Optional.of(folder));
   }
 
   /** How far a job was last copied, and when. */

@@ -34,12 +34,6 @@ public final class Fold extends Region {
     Panes.grow(this);
   }
 
-  /** Shows the words again, where the two have no room together. */
-  public void showWords() {
-    drawn = false;
-    requestLayout();
-  }
-
   private void turn() {
     drawn = !drawn;
     requestLayout();

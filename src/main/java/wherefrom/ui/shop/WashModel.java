@@ -67,7 +67,7 @@ final class WashModel implements Taker {
       return Came.right(part.part().words() + " is back: put its tag on again.");
     }
     boolean unlooked =
-        job.state().isInspecting() && job.state().worst(item).look() == Look.NOT_LOOKED;
+        job.state().isInspecting() && job.state().bench().worst(item).look() == Look.NOT_LOOKED;
     return Came.right(
         part.part().words()
             + " is in basket "

@@ -194,7 +194,7 @@ class InspectingTest {
     all("pushrod@3EX", Look.PASS);
     deciding.askEveryPart(true);
     deciding.propose(bench.item("pushrod@3EX"));
-    assertThat(bench.job.state().findDecision(bench.item("pushrod@3EX")))
+    assertThat(bench.job.state().bench().findDecision(bench.item("pushrod@3EX")))
         .isEqualTo(Optional.empty());
     assertThat(bench.word("pushrod@3EX")).isEqualTo("not cleared");
   }

@@ -152,7 +152,7 @@ class FittingTest {
     assertThat(fit("rocker@3EX", "3EX").word()).isEqualTo("not cleared");
     job.record(SentToShop.of(1, List.of(item), "reface"));
     job.record(new BackFromShop(1, List.of(item), "refaced"));
-    assertThat(job.state().findDecision(item)).isEmpty();
+    assertThat(job.state().bench().findDecision(item)).isEmpty();
     job.record(new DecisionMade(item, Decision.REUSE, "refaced"));
     assertThat(fit("rocker@3EX", "3EX").word()).isEqualTo("right place");
   }

@@ -61,7 +61,7 @@ class ShopAndMoneyTest {
     shop.add(1, "block", 1, "bore all eight", "3.8900", "0.0005", false);
     shop.add(1, "main caps", 5, "stay with the block", "", "", true);
     shop.backByScan(bench.item("valve@3EX"), "ground");
-    assertThat(bench.job.state().findDecision(bench.item("valve@3EX"))).isEmpty();
+    assertThat(bench.job.state().bench().findDecision(bench.item("valve@3EX"))).isEmpty();
     shop.backByCount(1, 2, 4, "", "");
     assertThat(visit(1).lines().get(1).missing()).isEqualTo(1);
     assertThat(shop.backByCount(1, 2, 2, "", ""))

@@ -1,4 +1,4 @@
-package wherefrom.report;
+package wherefrom.pdf;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -19,7 +19,7 @@ import wherefrom.job.pages.RecordSection;
  * Tables on A4 pages, wrapped and broken over pages with their heads repeated, and page numbers.
  * Sizes are in points.
  */
-final class TablePdf implements AutoCloseable {
+public final class TablePdf implements AutoCloseable {
   private static final double MARGIN = 32;
   private static final double SMALL = 8;
   private static final double LARGE = 10;
@@ -38,18 +38,18 @@ final class TablePdf implements AutoCloseable {
   private static final double MARK = 12;
 
   private final PDDocument document = new PDDocument();
-  private final Letters regular;
-  private final Letters bold;
+  private final PageLetters regular;
+  private final PageLetters bold;
   private final String title;
   private final double width = PDRectangle.A4.getWidth() - 2 * MARGIN;
   private Optional<PDPageContentStream> page = Optional.empty();
   private double text = SMALL;
   private double y;
 
-  TablePdf(String title) throws IOException {
+  public TablePdf(String title) throws IOException {
     this.title = title;
-    regular = Letters.regular(document);
-    bold = Letters.bold(document);
+    regular = PageLetters.regular(document);
+    bold = PageLetters.bold(document);
     document.getDocumentInformation().setTitle(title);
     newPage();
     for (String line : bold.wrap(title, TITLE, width)) {
@@ -68,11 +68,6 @@ final class TablePdf implements AutoCloseable {
     y -= 2 * TITLE;
   }
 
-  /** What follows stands on a page of its own. */
-  void breakPage() throws IOException {
-    newPage();
-  }
-
   private void closePage() throws IOException {
     if (page.isPresent()) {
       page.get().close();
@@ -87,7 +82,7 @@ final class TablePdf implements AutoCloseable {
   }
 
   /** A paragraph. */
-  void words(String words) throws IOException {
+  public void words(String words) throws IOException {
     for (String line : regular.wrap(words, SMALL + 1, width)) {
       need(SMALL * LEADING);
       line(regular, SMALL + 1, MARGIN, line);
@@ -97,14 +92,14 @@ final class TablePdf implements AutoCloseable {
   }
 
   /** A table in larger letters, for what is read first. */
-  void largeTable(RecordSection section) throws IOException {
+  public void largeTable(RecordSection section) throws IOException {
     text = LARGE;
     table(section);
     text = SMALL;
   }
 
   /** A table; rows that stand out are in bold behind a black mark. */
-  void table(RecordSection section) throws IOException {
+  public void table(RecordSection section) throws IOException {
     need(6 * HEAD);
     y -= 2 * GAP;
     line(bold, HEAD, MARGIN, section.title());
@@ -116,7 +111,7 @@ final class TablePdf implements AutoCloseable {
     double[] columns = new ColumnWidths(regular, bold, text, GAP).of(section, width - MARK);
     head(section, columns);
     for (RecordSection.Row row : section.rows()) {
-      Letters letters = row.open() ? bold : regular;
+      PageLetters letters = row.open() ? bold : regular;
       List<List<String>> cells = wrapped(row.cells(), columns, letters);
       if (y - height(cells) < MARGIN) {
         newPage();
@@ -131,8 +126,7 @@ final class TablePdf implements AutoCloseable {
     row(wrapped(section.columns(), columns, bold), columns, bold, false);
   }
 
-  private List<List<String>> wrapped(List<String> cells, double[] columns, Letters letters)
-      throws IOException {
+  private List<List<String>> wrapped(List<String> cells, double[] columns, PageLetters letters) {
     List<List<String>> wrapped = new ArrayList<>();
     for (int at = 0; at < columns.length; at++) {
       wrapped.add(letters.wrap(cells.get(at), text, columns[at] - GAP));
@@ -146,7 +140,7 @@ final class TablePdf implements AutoCloseable {
     return Math.min(most, 40) * text * LEADING;
   }
 
-  private void row(List<List<String>> wrapped, double[] columns, Letters letters, boolean open)
+  private void row(List<List<String>> wrapped, double[] columns, PageLetters letters, boolean open)
       throws IOException {
     int most = wrapped.stream().mapToInt(List::size).max().orElse(1);
     if (open) {
@@ -188,7 +182,7 @@ final class TablePdf implements AutoCloseable {
    *
    * @param drawn is told how many are
    */
-  void plots(List<RecordPlot> plots, IntConsumer drawn) throws IOException {
+  public void plots(List<RecordPlot> plots, IntConsumer drawn) throws IOException {
     if (plots.isEmpty()) {
       return;
     }
@@ -213,7 +207,7 @@ final class TablePdf implements AutoCloseable {
    *
    * @param drawn is told how many are
    */
-  void pictures(List<RecordPicture> pictures, IntConsumer drawn) throws IOException {
+  public void pictures(List<RecordPicture> pictures, IntConsumer drawn) throws IOException {
     if (pictures.isEmpty()) {
       return;
     }
@@ -260,7 +254,7 @@ final class TablePdf implements AutoCloseable {
     return reached;
   }
 
-  private void line(Letters letters, double size, double x, String text) throws IOException {
+  private void line(PageLetters letters, double size, double x, String text) throws IOException {
     PDPageContentStream out = page.orElseThrow();
     out.beginText();
     out.newLineAtOffset((float) x, (float) y);
@@ -268,7 +262,7 @@ final class TablePdf implements AutoCloseable {
     out.endText();
   }
 
-  void save(Outgoing pdf) throws IOException {
+  public void save(Outgoing pdf) throws IOException {
     closePage();
     pdf.write(document::save);
   }

@@ -1,4 +1,4 @@
-package wherefrom.print;
+package wherefrom.pdf;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -10,9 +10,9 @@ import java.util.Optional;
  * One face of the print font: how wide words run, and which characters it has. Not safe for use by
  * several threads.
  */
-final class Typeface {
+public final class Typeface {
   /** Height of the capitals in parts of the font's size. */
-  static final double CAP_HEIGHT = 0.75;
+  public static final double CAP_HEIGHT = 0.75;
 
   private static final String TAILS = "gjpqy,;()[]{}|_@Q";
   private static final double ROUNDING = 1e-6;
@@ -34,20 +34,20 @@ final class Typeface {
     Arrays.setAll(common, one -> own.has(one) ? own.advance(one) : Double.NaN);
   }
 
-  static Typeface regular() {
+  public static Typeface regular() {
     return new Typeface("B612-Regular.ttf", "DejaVuSans.ttf");
   }
 
-  static Typeface bold() {
+  public static Typeface bold() {
     return new Typeface("B612-Bold.ttf", "DejaVuSans-Bold.ttf");
   }
 
-  Glyphs own() {
+  public Glyphs own() {
     return own;
   }
 
   /** Letters of other scripts that the print font lacks; read from their file when first wanted. */
-  Glyphs spare() {
+  public Glyphs spare() {
     Glyphs letters = spare.orElseGet(() -> Glyphs.load(spareFile));
     spare = Optional.of(letters);
     return letters;
@@ -62,10 +62,10 @@ final class Typeface {
   }
 
   /** Words set from one of the two fonts. */
-  record Run(String text, boolean spare) {}
+  public record Run(String text, boolean spare) {}
 
   /** The words cut where the font changes; they must be {@link #clean}. */
-  List<Run> runs(String clean) {
+  public List<Run> runs(String clean) {
     if (isPlain(clean)) {
       return List.of(new Run(clean, false));
     }
@@ -88,7 +88,7 @@ final class Typeface {
   }
 
   /** The width of words whose capitals are 1 mm high; the words must be {@link #clean}. */
-  double width(String clean) {
+  public double width(String clean) {
     double width = 0;
     for (int at = 0; at < clean.length(); ) {
       int character = clean.codePointAt(at);
@@ -100,7 +100,7 @@ final class Typeface {
   }
 
   /** What neither font has of a text, each sign once; a question mark stands for it on paper. */
-  String lacking(String text) {
+  public String lacking(String text) {
     if (isPlain(text)) {
       return "";
     }
@@ -117,7 +117,7 @@ final class Typeface {
    * The words with what the font lacks replaced: spaces for control characters, the plain letter
    * for one with an unknown accent, a question mark for the rest.
    */
-  String clean(String text) {
+  public String clean(String text) {
     if (isPlain(text)) {
       return text.strip();
     }
@@ -159,7 +159,7 @@ final class Typeface {
   }
 
   /** The words, or as many as fit into a width with an ellipsis; capitals are 1 mm high. */
-  String shorten(String clean, double width) {
+  public String shorten(String clean, double width) {
     if (width(clean) <= width + ROUNDING) {
       return clean;
     }
@@ -170,11 +170,11 @@ final class Typeface {
     return clean.substring(0, end).stripTrailing() + "…";
   }
 
-  static boolean hasTail(String text) {
+  public static boolean hasTail(String text) {
     return text.chars().anyMatch(character -> TAILS.indexOf(character) >= 0 || character > 0x7F);
   }
 
-  static boolean hasAccentedCapital(String text) {
+  public static boolean hasAccentedCapital(String text) {
     return text.codePoints().anyMatch(character -> character > 0x7F && character != '…');
   }
 }

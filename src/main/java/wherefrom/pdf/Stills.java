@@ -1,4 +1,4 @@
-package wherefrom.report;
+package wherefrom.pdf;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;

@@ -1,7 +1,6 @@
-package wherefrom.report;
+package wherefrom.pdf;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import wherefrom.workings.chart.Chart;
 import wherefrom.workings.chart.Drawing;
@@ -24,7 +23,7 @@ final class ChartDrawing {
   private static final double ROUND = 0.5523;
 
   private final PDPageContentStream out;
-  private final Letters letters;
+  private final PageLetters letters;
   private final double left;
   private final double top;
 
@@ -32,7 +31,7 @@ final class ChartDrawing {
    * @param left of the drawing, in points
    * @param top of the drawing, in points from the foot of the page
    */
-  ChartDrawing(PDPageContentStream out, Letters letters, double left, double top) {
+  ChartDrawing(PDPageContentStream out, PageLetters letters, double left, double top) {
     this.out = out;
     this.letters = letters;
     this.left = left;
@@ -47,11 +46,7 @@ final class ChartDrawing {
   }
 
   private double widthOf(String words) {
-    try {
-      return letters.width(letters.clean(words), TEXT);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return letters.width(letters.clean(words), TEXT);
   }
 
   private void draw(Mark mark) throws IOException {

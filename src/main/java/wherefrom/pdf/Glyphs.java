@@ -1,4 +1,4 @@
-package wherefrom.print;
+package wherefrom.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,6 +1,5 @@
-package wherefrom.report;
+package wherefrom.pdf;
 
-import java.io.IOException;
 import java.util.Arrays;
 import wherefrom.job.pages.RecordSection;
 
@@ -18,12 +17,12 @@ final class ColumnWidths {
   /** The part of the page up to which a cell is short: such a column is not wrapped. */
   private static final double SHORT = 0.12;
 
-  private final Letters regular;
-  private final Letters bold;
+  private final PageLetters regular;
+  private final PageLetters bold;
   private final double size;
   private final double gap;
 
-  ColumnWidths(Letters regular, Letters bold, double size, double gap) {
+  ColumnWidths(PageLetters regular, PageLetters bold, double size, double gap) {
     this.regular = regular;
     this.bold = bold;
     this.size = size;
@@ -31,7 +30,7 @@ final class ColumnWidths {
   }
 
   /** Widths that fill the page, each with the gap behind it. */
-  double[] of(RecordSection section, double page) throws IOException {
+  double[] of(RecordSection section, double page) {
     int count = section.columns().size();
     double[] widths = new double[count];
     double[][] cells = new double[section.rows().size()][count];
@@ -39,7 +38,7 @@ final class ColumnWidths {
       widths[at] = longest(section.columns().get(at), bold);
       for (int row = 0; row < cells.length; row++) {
         RecordSection.Row one = section.rows().get(row);
-        Letters letters = one.open() ? bold : regular;
+        PageLetters letters = one.open() ? bold : regular;
         String cell = one.cells().get(at);
         cells[row][at] = letters.width(letters.clean(cell), size);
         widths[at] = Math.max(widths[at], longest(cell, letters));
@@ -59,7 +58,7 @@ final class ColumnWidths {
     return longest <= page * SHORT ? longest : 0;
   }
 
-  private double longest(String text, Letters letters) throws IOException {
+  private double longest(String text, PageLetters letters) {
     double longest = 0;
     for (String word : letters.words(text)) {
       longest = Math.max(longest, letters.width(word, size));

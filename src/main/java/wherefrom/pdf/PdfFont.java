@@ -1,4 +1,4 @@
-package wherefrom.print;
+package wherefrom.pdf;
 
 import java.io.IOException;
 import java.util.Arrays;
@@ -8,7 +8,7 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** A face of the print font in a PDF; only the glyphs that are used are embedded. */
-final class PdfFont {
+public final class PdfFont {
   private final PDType0Font font;
   private final String name;
   private static final int UNKNOWN = 0;
@@ -21,18 +21,18 @@ final class PdfFont {
   /**
    * @param name what pages call it
    */
-  PdfFont(PDDocument document, Glyphs face, String name) throws IOException {
+  public PdfFont(PDDocument document, Glyphs face, String name) throws IOException {
     this.name = name;
     font = PDType0Font.load(document, face.font(), true);
   }
 
   /** As it is written on a page. */
-  String name() {
+  public String name() {
     return "/" + name;
   }
 
   /** Keeps the glyphs that were used; nothing can be added any more. */
-  void finish(PDResources resources) throws IOException {
+  public void finish(PDResources resources) throws IOException {
     if (used && font.willBeSubset()) {
       font.subset();
       resources.put(COSName.getPDFName(name), font);
@@ -40,7 +40,7 @@ final class PdfFont {
   }
 
   /** The glyphs of words that are {@link Typeface#clean}. */
-  int[] glyphs(String clean) throws IOException {
+  public int[] glyphs(String clean) throws IOException {
     int[] found = new int[clean.codePointCount(0, clean.length())];
     int next = 0;
     for (int at = 0; at < clean.length(); next++) {

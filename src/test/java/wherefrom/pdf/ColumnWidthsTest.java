@@ -1,4 +1,4 @@
-package wherefrom.report;
+package wherefrom.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -31,14 +31,14 @@ class ColumnWidthsTest {
   }
 
   private List<List<String>> wrapped(RecordSection table) throws IOException {
-    Letters regular = Letters.regular(document);
-    Letters bold = Letters.bold(document);
+    PageLetters regular = PageLetters.regular(document);
+    PageLetters bold = PageLetters.bold(document);
     double[] widths = new ColumnWidths(regular, bold, SIZE, GAP).of(table, PAGE);
     assertThat(Arrays.stream(widths).sum()).isCloseTo(PAGE, within(0.01));
     RecordSection.Row row = table.rows().get(0);
     List<List<String>> cells = new ArrayList<>();
     for (int at = 0; at < widths.length; at++) {
-      Letters letters = row.open() ? bold : regular;
+      PageLetters letters = row.open() ? bold : regular;
       cells.add(letters.wrap(row.cells().get(at), SIZE, widths[at] - GAP));
     }
     return cells;
@@ -73,7 +73,7 @@ class ColumnWidthsTest {
 
   @Test
   void figuresKeepTheirUnitsAndPlacesTheirNames() throws IOException {
-    Letters letters = Letters.regular(document);
+    PageLetters letters = PageLetters.regular(document);
     String text = "runout 0.00090 in ± 0.00013 in, at 3 EX, R4 LO, 85.00 EUR, 200.0 lb in all";
     assertThat(letters.words(text))
         .containsExactly(
@@ -95,7 +95,7 @@ class ColumnWidthsTest {
   @Test
   void theColumnWithTheMostWordsGetsTheMostRoom() throws IOException {
     List<List<String>> cells = wrapped(table(false, "no", LONG, "2026-03-14", "yes"));
-    int even = Letters.regular(document).wrap(LONG, SIZE, PAGE / 4 - GAP).size();
+    int even = PageLetters.regular(document).wrap(LONG, SIZE, PAGE / 4 - GAP).size();
     assertThat(cells.get(1).size()).isLessThan(even / 2);
   }
 }

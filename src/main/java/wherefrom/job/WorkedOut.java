@@ -1,0 +1,57 @@
+package wherefrom.job;
+
+import java.util.Optional;
+
+/** What is worked out from a job's entries when it is first asked for, until the next entry. */
+final class WorkedOut {
+  private final EngineJob job;
+  private Optional<StandingRules> rules = Optional.empty();
+  private Optional<MeasureBook> measures = Optional.empty();
+  private Optional<Findings> findings = Optional.empty();
+  private Optional<Meanings> meanings = Optional.empty();
+
+  WorkedOut(EngineJob job) {
+    this.job = job;
+  }
+
+  /** To be told of every entry. */
+  void forget() {
+    rules = Optional.empty();
+    measures = Optional.empty();
+    findings = Optional.empty();
+  }
+
+  /** To be told when other kinds are tracked; nothing else changes what changes mean. */
+  void forgetMeanings() {
+    meanings = Optional.empty();
+  }
+
+  /** What changes mean for an engine does not hang on what was done to it. */
+  void keepMeaningsOf(WorkedOut other) {
+    meanings = other.meanings.filter(known -> known.isOf(job.layout(), job.places()));
+  }
+
+  StandingRules rules() {
+    StandingRules now = rules.orElseGet(() -> StandingRules.of(job));
+    rules = Optional.of(now);
+    return now;
+  }
+
+  MeasureBook measures() {
+    MeasureBook now = measures.orElseGet(() -> MeasureBook.of(job));
+    measures = Optional.of(now);
+    return now;
+  }
+
+  Findings findings() {
+    Findings now = findings.orElseGet(() -> new Findings(job));
+    findings = Optional.of(now);
+    return now;
+  }
+
+  Meanings meanings() {
+    Meanings now = meanings.orElseGet(() -> new Meanings(job.layout(), job.places()));
+    meanings = Optional.of(now);
+    return now;
+  }
+}
