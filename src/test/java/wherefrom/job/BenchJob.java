@@ -69,6 +69,7 @@ final class BenchJob {
         "other",
         "Other V8",
         flat.arrangement(),
+        flat.vee(),
         flat.banks(),
         flat.leadingBank(),
         flat.firingOrder(),
