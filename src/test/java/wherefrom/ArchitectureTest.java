@@ -36,6 +36,7 @@ class ArchitectureTest {
           Map.entry("engine", Set.of()),
           Map.entry("quantity", Set.of()),
           Map.entry("parts", Set.of("engine", "quantity")),
+          Map.entry("drawing", Set.of("engine", "parts")),
           Map.entry("inspection", Set.of("engine", "quantity", "parts", "workings")),
           Map.entry("workings", Set.of("quantity")),
           Map.entry("rules", Set.of("engine", "quantity", "parts", "inspection", "workings")),
@@ -47,8 +48,8 @@ class ArchitectureTest {
           Map.entry("scan", plus(JOB, "pictures")),
           Map.entry("sound", JOB),
           Map.entry("print", JOB),
-          Map.entry("report", plus(JOB, "pictures")),
-          Map.entry("ui", JOB),
+          Map.entry("report", plus(JOB, "pictures", "drawing")),
+          Map.entry("ui", plus(JOB, "drawing")),
           Map.entry("cli", JOB),
           Map.entry(
               "",
