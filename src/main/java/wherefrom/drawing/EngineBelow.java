@@ -134,7 +134,7 @@ public final class EngineBelow {
     anchors.add(Anchor.alone(place, end, 0.13 * pitch, side, false));
     if (!at.hasNumbersOutside()) {
       double size = NumberFit.size(at);
-      double number = end.x() + wide / 2 + 0.40 * size;
+      double number = end.x() + away(end.x()) * (wide / 2 + 0.40 * size);
       words.words(number, end.y(), String.valueOf(cylinder), size, Role.NUMBER);
     }
   }

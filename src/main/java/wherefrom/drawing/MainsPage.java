@@ -118,7 +118,8 @@ public final class MainsPage {
       double begin = y(upper ? UPPER : LOWER);
       Point mark = new Point(x, upper ? y(UPPER + 8) : y(LOWER - 8) + r);
       Place place = new Place(PartKind.MAIN_SHELL, new MainSpot(main, half));
-      part(place, mark, out -> shell(out, main, x, begin, upper));
+      Point tip = new Point(x + r + glass.px(10), begin + (upper ? 0.7 : 0.3) * r);
+      part(place, mark, tip, out -> shell(out, main, x, begin, upper));
     }
   }
 
@@ -138,16 +139,16 @@ public final class MainsPage {
   private void cap(int main, double x) {
     Bounds box = new Bounds(x - wide / 2, y(CAP), wide, CAP_HIGH * k);
     Place place = new Place(PartKind.MAIN_CAP, new MainSpot(main, ShellHalf.LOWER));
-    part(
-        place, new Point(x, y(CAP + 94)), out -> new BottomEndShapes(out).mainCap(box));
+    Point mark = new Point(x, y(CAP + 94));
+    Point tip = new Point(x + wide / 2 + glass.px(10), y(CAP + 50));
+    part(place, mark, tip, out -> new BottomEndShapes(out).mainCap(box));
   }
 
-  private void part(Place place, Point mark, Consumer<Sketch> draw) {
+  private void part(Place place, Point mark, Point tip, Consumer<Sketch> draw) {
     Sketch out = new Sketch(glass);
     draw.accept(out);
     double side = glass.px(ZoomColumn.MARK);
-    Point tip = new Point(mark.x() + r + glass.px(10), mark.y() - glass.px(44));
-    double length = Math.min(glass.px(68), column / 2 - r - glass.px(10));
+    double length = Math.min(glass.px(68), column / 2 - (tip.x() - mark.x()));
     Pointer pointer = Pointer.arrow(mark, glass.px(52), tip, 0, length);
     parts.add(new PartFigure(place, out.shapes(), pointer));
     anchors.add(Anchor.alone(place, mark, side, side, true));
@@ -157,7 +158,8 @@ public final class MainsPage {
     boolean caps = layout.mainCaps();
     name(x, 276, caps ? "upper" : "left");
     name(x, 462, caps ? "lower" : "right");
-    if (caps && asked.isTracked(PartKind.MAIN_CAP)) {
+    boolean fits = Letters.width("cap", glass.letter(), false) < 0.52 * wide;
+    if (caps && fits && asked.isTracked(PartKind.MAIN_CAP)) {
       name(x, CAP + 22, "cap", false);
     }
   }

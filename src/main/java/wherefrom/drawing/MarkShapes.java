@@ -194,7 +194,7 @@ public final class MarkShapes {
             .to(x + arm, y + arm)
             .move(x - arm, y + arm)
             .to(x + arm, y - arm),
-        Role.TICK,
+        Role.CROSS,
         0.28 * r);
   }
 

@@ -53,8 +53,10 @@ public enum Role {
   ON_PAPER(0),
   /** The plate of what is right. */
   FIT(1.6),
-  /** A tick or a cross. */
+  /** A tick. */
   TICK(1.6),
+  /** A cross. */
+  CROSS(1.6),
   /** The octagon of what is wrong. */
   STOP(1.6),
   /** What is white on the octagon. */

@@ -116,13 +116,23 @@ final class ValveColumn {
         new Point(vx, at.y(0.385)),
         out -> new ValveShapes(out, unit).spring(coils, COILS));
     Bounds plate = new Bounds(vx - 0.135 * c, top + rk * 0.97, 0.27 * c, rk * 0.28);
-    Point beside = new Point(vx - 0.22 * c, at.y(0.27));
+    boolean keepers = at.asked().isTracked(PartKind.KEEPERS);
+    Point beside = beside(keepers ? 0.335 : 0.265, PartKind.RETAINER, 0.065, 0.28);
     part(PartKind.RETAINER, beside, out -> new ValveShapes(out, unit).retainer(plate));
-    if (at.asked().isTracked(PartKind.KEEPERS)) {
+    if (keepers) {
       Bounds wedges = new Bounds(vx - 0.045 * c, top + rk * 0.93, 0.09 * c, rk * 0.24);
-      Point left = new Point(beside.x() - at.glass().px(1.2 * ZoomColumn.MARK), beside.y());
-      part(PartKind.KEEPERS, left, out -> new ValveShapes(out, unit).keepers(wedges));
+      Point above = beside(0.245, PartKind.KEEPERS, 0.035, 0.225);
+      part(PartKind.KEEPERS, above, out -> new ValveShapes(out, unit).keepers(wedges));
     }
+  }
+
+  /** A spot for a mark on the left of the spring, with a line to a part that is too small for it. */
+  private Point beside(double down, PartKind kind, double aside, double edge) {
+    Point spot = new Point(vx - 0.24 * c, at.y(down));
+    if (at.asked().isMeant(kind)) {
+      at.words().line(spot.x(), spot.y(), vx - aside * c, at.y(edge), Role.RULE);
+    }
+    return spot;
   }
 
   private void rocker() {
