@@ -83,8 +83,7 @@ final class AboveCastings {
     double high = (places.outer() - places.inner()) * pitch;
     double edge = 0.05 * pitch;
     out.slab(x1, top, x2 - x1, high, 0.07 * pitch, Role.CAST);
-    out.slab(
-        x1 + edge, top + edge, x2 - x1 - 2 * edge, high - 2 * edge, 0.05 * pitch, Role.EDGE);
+    out.slab(x1 + edge, top + edge, x2 - x1 - 2 * edge, high - 2 * edge, 0.05 * pitch, Role.EDGE);
   }
 
   /** The exhaust port's stub, outward. */

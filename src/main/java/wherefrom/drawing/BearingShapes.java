@@ -49,8 +49,7 @@ final class BearingShapes {
   void thrustFlanges(double x, double y, double pitch) {
     for (int side : new int[] {-1, 1}) {
       double middle = x + side * (0.165 + 0.020) * pitch;
-      out.slab(
-          middle - 0.014 * pitch, y - 0.13 * pitch, 0.028 * pitch, 0.26 * pitch, Role.BODY);
+      out.slab(middle - 0.014 * pitch, y - 0.13 * pitch, 0.028 * pitch, 0.26 * pitch, Role.BODY);
     }
   }
 

@@ -33,8 +33,7 @@ final class BelowCastings {
     out.slab(at.front(), top, wide, 2 * EDGE * pitch, 0.05 * pitch, Role.CAST);
     double rail = RAIL * pitch;
     double high = 2 * (EDGE - RAIL) * pitch;
-    out.slab(
-        at.front() + rail, top + rail, wide - 2 * rail, high, 0.04 * pitch, Role.DEEP);
+    out.slab(at.front() + rail, top + rail, wide - 2 * rail, high, 0.04 * pitch, Role.DEEP);
     int bolts = 2 * at.bores() + 1;
     for (int bolt = 0; bolt < bolts; bolt++) {
       double x = at.front() + rail / 2 + bolt * (wide - rail) / (bolts - 1);

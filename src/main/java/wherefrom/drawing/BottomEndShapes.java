@@ -72,8 +72,7 @@ final class BottomEndShapes {
     double begin = y + up * 0.02 * h;
     double end = begin + up * 0.16 * h;
     double left = x + inner + wall * 0.1;
-    out.outline(
-        Pen.at(left, begin).toX(left + wall * 0.8).toY(end).toX(left).close(), Role.HOLLOW);
+    out.outline(Pen.at(left, begin).toX(left + wall * 0.8).toY(end).toX(left).close(), Role.HOLLOW);
   }
 
   void rodCap(Bounds box) {
@@ -98,8 +97,7 @@ final class BottomEndShapes {
     Pen pen = opening(box, MAIN_BORE * w, 0.66).toY(y + 0.60 * h).to(x + 0.90 * w, y + h);
     out.outline(pen.toX(x + 0.10 * w).to(x, y + 0.60 * h).close(), Role.BODY);
     for (double bolt : new double[] {0.12, 0.88}) {
-      out.slab(
-          x + bolt * w - 0.06 * w, y + 0.80 * h, 0.12 * w, 0.26 * h, Role.FASTENER);
+      out.slab(x + bolt * w - 0.06 * w, y + 0.80 * h, 0.12 * w, 0.26 * h, Role.FASTENER);
     }
   }
 

@@ -31,10 +31,7 @@ public record Bounds(double x, double y, double width, double height) {
 
   /** Whether another box lies in this one. */
   public boolean holds(Bounds other) {
-    return other.x >= x
-        && other.y >= y
-        && other.right() <= right()
-        && other.bottom() <= bottom();
+    return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();
   }
 
   /** How far apart two boxes are, along x or y, whichever is more; negative where they overlap. */

@@ -57,8 +57,7 @@ public final class CylinderZoom {
       boolean named) {
     CylinderZoom zoom = new CylinderZoom(layout, cylinder, asked, glass, named);
     zoom.columns(room, zoom.order().stream().filter(wanted::contains).toList());
-    return new Drawing(
-        room, glass, zoom.ground, zoom.parts, zoom.words, zoom.anchors, zoom.zones);
+    return new Drawing(room, glass, zoom.ground, zoom.parts, zoom.words, zoom.anchors, zoom.zones);
   }
 
   private List<Column> order() {

@@ -94,8 +94,7 @@ public final class EngineAbove {
     PlanShapes plan = new PlanShapes(out, pitch);
     switch (kind) {
       case SPRING -> plan.spring(row, places.valve());
-      case LIFTER ->
-          plan.lifter(row, places.lifter(), at.layout().lifters() == LifterType.ROLLER);
+      case LIFTER -> plan.lifter(row, places.lifter(), at.layout().lifters() == LifterType.ROLLER);
       case PUSHROD -> plan.pushrod(row, places.lifter() + 0.03, places.cup());
       case ROCKER -> plan.rocker(row, places, at.isShaft());
       default -> plan.small(kind, row.at(outward(kind), 0));

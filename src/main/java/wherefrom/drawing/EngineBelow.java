@@ -11,7 +11,8 @@ import wherefrom.parts.Place;
 
 /**
  * The engine seen from below. On the crank lie the caps; beside it every bearing is seen from the
- * end, pulled apart. A piston is drawn, in the place of the end view, where pistons are asked about.
+ * end, pulled apart. A piston is drawn, in the place of the end view, where pistons are asked
+ * about.
  */
 public final class EngineBelow {
   private static final double ROD = EngineGeometry.ROD_RADIUS;
@@ -62,8 +63,7 @@ public final class EngineBelow {
     } else {
       bearing(cylinder, pin, end);
     }
-    double outside =
-        EngineGeometry.RAIL_EDGE + NumberFit.ROW * at.glass().letter() / 2 / pitch;
+    double outside = EngineGeometry.RAIL_EDGE + NumberFit.ROW * at.glass().letter() / 2 / pitch;
     Point number = at.hasNumbersOutside() ? at.row(cylinder).at(outside, 0) : end;
     if ((!pistons || at.hasNumbersOutside()) && NumberFit.isWritten(at)) {
       words.words(

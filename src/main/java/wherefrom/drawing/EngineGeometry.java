@@ -242,8 +242,7 @@ public final class EngineGeometry {
     double turn = layout.firingOrder().indexOf(cylinder) * FOUR_STROKES / cylinders;
     double bank = isLeft(bank(cylinder)) ? layout.vee() / 2.0 : -layout.vee() / 2.0;
     double angle = Math.toRadians((isTwo() ? bank : 90) - turn);
-    double x =
-        front() + (end() + placeInBank(cylinder) + (isTwo() ? STAGGER / 2 : 0)) * pitch;
+    double x = front() + (end() + placeInBank(cylinder) + (isTwo() ? STAGGER / 2 : 0)) * pitch;
     return new Point(x, axis() - Math.sin(angle) * THROW * pitch);
   }
 

@@ -29,12 +29,7 @@ final class FrontAndRear {
 
   private void upright(double x, double half, double wide, double round) {
     out.slab(
-        x,
-        at.axis() - half * pitch,
-        wide * pitch,
-        2 * half * pitch,
-        round * pitch,
-        Role.METAL);
+        x, at.axis() - half * pitch, wide * pitch, 2 * half * pitch, round * pitch, Role.METAL);
   }
 
   private void damper() {
@@ -68,8 +63,7 @@ final class FrontAndRear {
     double x = at.rear();
     double top = at.axis() - half * pitch;
     double bottom = at.axis() + half * pitch;
-    out.outline(
-        Pen.at(x, top).toX(x + wide).toY(bottom).toX(x).close(), Role.CAST);
+    out.outline(Pen.at(x, top).toX(x + wide).toY(bottom).toX(x).close(), Role.CAST);
   }
 
   private void flywheel(double half) {

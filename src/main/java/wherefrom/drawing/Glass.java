@@ -41,8 +41,7 @@ public record Glass(double unit, double factor, double letter) {
 
   /** Paper, drawn in a unit of which a millimetre has so many. */
   public static Glass paper(double unitsPerMm) {
-    return new Glass(
-        unitsPerMm / UNITS_PER_MM, 1, PAPER_MM / Letters.CAPITAL * unitsPerMm);
+    return new Glass(unitsPerMm / UNITS_PER_MM, 1, PAPER_MM / Letters.CAPITAL * unitsPerMm);
   }
 
   /** A length in the drawing's unit. */

@@ -31,8 +31,7 @@ public final class KindOutline {
 
   private Bounds box(double x, double y, double width, double height) {
     double side = square.width();
-    return new Bounds(
-        square.x() + x * side, square.y() + y * side, width * side, height * side);
+    return new Bounds(square.x() + x * side, square.y() + y * side, width * side, height * side);
   }
 
   private void draw(PartKind kind) {
@@ -101,7 +100,8 @@ public final class KindOutline {
     if (down > 0) {
       boolean ofRod = kind == PartKind.ROD_CAP || kind == PartKind.ROD_SHELL;
       double y = square.y() + down * square.width();
-      out.words(square.middleX(), y, ofRod ? "R" : "M", Math.min(size, glass.letter()), Role.NUMBER);
+      out.words(
+          square.middleX(), y, ofRod ? "R" : "M", Math.min(size, glass.letter()), Role.NUMBER);
     }
   }
 }

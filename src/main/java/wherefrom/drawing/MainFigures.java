@@ -60,9 +60,7 @@ final class MainFigures {
     Point middle = new Point(x, axis);
     List<Anchor.Held> held =
         List.of(
-            Anchor.Held.at(cap, middle),
-            Anchor.Held.at(lower, end),
-            Anchor.Held.at(upper, end));
+            Anchor.Held.at(cap, middle), Anchor.Held.at(lower, end), Anchor.Held.at(upper, end));
     anchors.add(new Anchor(held, middle, 0.16 * pitch, MarkShapes.side(at), false));
   }
 

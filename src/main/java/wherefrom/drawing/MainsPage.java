@@ -10,9 +10,9 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
 /**
- * The main bearings, each as one column taken apart: block half, upper shell, lower shell, cap. Of a
- * split case: left case, its shell, the other shell, right case. Heights are in units of a column of
- * 638.
+ * The main bearings, each as one column taken apart: block half, upper shell, lower shell, cap. Of
+ * a split case: left case, its shell, the other shell, right case. Heights are in units of a column
+ * of 638.
  */
 public final class MainsPage {
   private static final double HEADING = 31;
@@ -90,8 +90,7 @@ public final class MainsPage {
     String name = "M" + main + (layout.thrustMain() == main ? " thrust" : "");
     double size = glass.px(40);
     double fitting = Math.min(size, size * column / Letters.width(name, size, true));
-    words.words(
-        x, room.y() + glass.px(15), name, Math.max(glass.letter(), fitting), Role.NUMBER);
+    words.words(x, room.y() + glass.px(15), name, Math.max(glass.letter(), fitting), Role.NUMBER);
     ground.line(x, y(20), x, y(490), Role.AXIS);
     half(x, y(24), y(BLOCK_FOOT), true);
     shells(main, x);

@@ -33,11 +33,7 @@ public final class MarkPlan {
   private final Glass glass;
 
   private MarkPlan(
-      Anchor anchor,
-      Asked asked,
-      Function<Place, PartState> states,
-      Set<Place> here,
-      Glass glass) {
+      Anchor anchor, Asked asked, Function<Place, PartState> states, Set<Place> here, Glass glass) {
     this.anchor = anchor;
     this.states = states;
     this.here = here;
@@ -55,11 +51,7 @@ public final class MarkPlan {
    * @param here the places that are pointed at; they bear no mark
    */
   public static List<PlacedMark> of(
-      Anchor anchor,
-      Asked asked,
-      Function<Place, PartState> states,
-      Set<Place> here,
-      Glass glass) {
+      Anchor anchor, Asked asked, Function<Place, PartState> states, Set<Place> here, Glass glass) {
     MarkPlan plan = new MarkPlan(anchor, asked, states, here, glass);
     return anchor.all() ? plan.all() : plan.exceptions();
   }

@@ -60,7 +60,8 @@ public final class MarkShapes {
     double width = height * 1.5;
     double cut = height * 0.3;
     double left = at.x() - width / 2;
-    mark.tag(left, at.x() + width / 2, height / 2, cut, Math.max(1.4 * glass.unit(), 0.13 * height));
+    mark.tag(
+        left, at.x() + width / 2, height / 2, cut, Math.max(1.4 * glass.unit(), 0.13 * height));
     mark.out.disc(left + cut, at.y(), 0.12 * height, Role.ON_PAPER);
     return new PlacedMark(Sign.OUT, at, width, mark.out.shapes());
   }
@@ -108,8 +109,7 @@ public final class MarkShapes {
     tag(left, right, half, cut, width, Role.PAPER);
   }
 
-  private void tag(
-      double left, double right, double half, double cut, double width, Role role) {
+  private void tag(double left, double right, double half, double cut, double width, Role role) {
     out.outline(
         Pen.at(left + cut, y - half)
             .toX(right)
@@ -141,8 +141,7 @@ public final class MarkShapes {
     double eaves = y - 0.34 * r;
     double foot = y + 0.98 * r;
     Pen pen = Pen.at(x, y - 1.14 * r).to(x + 1.12 * r, eaves).toX(x + 0.92 * r).toY(foot);
-    out.outline(
-        pen.toX(x - 0.92 * r).toY(eaves).toX(x - 1.12 * r).close(), Role.PLATE, line);
+    out.outline(pen.toX(x - 0.92 * r).toY(eaves).toX(x - 1.12 * r).close(), Role.PLATE, line);
   }
 
   private void tick() {
@@ -190,10 +189,7 @@ public final class MarkShapes {
     square(Role.PLATE);
     double arm = 0.5 * r;
     out.outline(
-        Pen.at(x - arm, y - arm)
-            .to(x + arm, y + arm)
-            .move(x - arm, y + arm)
-            .to(x + arm, y - arm),
+        Pen.at(x - arm, y - arm).to(x + arm, y + arm).move(x - arm, y + arm).to(x + arm, y - arm),
         Role.CROSS,
         0.28 * r);
   }

@@ -12,13 +12,7 @@ package wherefrom.drawing;
  * @param stub the end of the exhaust stubs
  */
 record Outward(
-    double lifter,
-    double inner,
-    double cup,
-    double stud,
-    double valve,
-    double outer,
-    double stub) {
+    double lifter, double inner, double cup, double stud, double valve, double outer, double stub) {
   static final Outward VEE = new Outward(0.19, 0.36, 0.47, 0.62, 0.84, 1.08, 1.17);
 
   /** The cylinders lie between the case and the heads. */

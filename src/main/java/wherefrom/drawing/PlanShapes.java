@@ -29,8 +29,7 @@ final class PlanShapes {
     if (shaft) {
       double wide = 0.21 * pitch;
       double high = 0.116 * pitch;
-      out.slab(
-          pivot.x() - wide / 2, pivot.y() - high / 2, wide, high, 0.02 * pitch, Role.BODY);
+      out.slab(pivot.x() - wide / 2, pivot.y() - high / 2, wide, high, 0.02 * pitch, Role.BODY);
       Point screw = row.at(cup + 0.015, 0);
       out.hexagon(screw.x(), screw.y(), 0.040 * pitch, Role.FASTENER);
     } else {

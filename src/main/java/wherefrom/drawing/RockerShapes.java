@@ -90,16 +90,14 @@ final class RockerShapes {
     out.slab(middle - 0.062 * w, y(0.05), 0.124 * w, 0.20 * h, 0.012 * w, Role.FASTENER);
     double cup = 0.035 * w;
     out.outline(
-        Pen.at(x(CUP) - cup, y(0.655)).arc(cup, 0.05 * h, true, x(CUP) + cup, y(0.655)),
-        Role.LINE);
+        Pen.at(x(CUP) - cup, y(0.655)).arc(cup, 0.05 * h, true, x(CUP) + cup, y(0.655)), Role.LINE);
   }
 
   private static double boss(double aside) {
     return PIVOT + aside;
   }
 
-  private void curve(
-      Pen pen, double x1, double y1, double x2, double y2, double toX, double toY) {
+  private void curve(Pen pen, double x1, double y1, double x2, double y2, double toX, double toY) {
     pen.cubic(x(x1), y(y1), x(x2), y(y2), x(toX), y(toY));
   }
 

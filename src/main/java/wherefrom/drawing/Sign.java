@@ -34,7 +34,9 @@ public enum Sign {
     return letter;
   }
 
-  /** Whether it is drawn on the small drawings too, where in, out and fitted are said by outline. */
+  /**
+   * Whether it is drawn on the small drawings too, where in, out and fitted are said by outline.
+   */
   boolean isException() {
     return this != IN && this != OUT && this != FITTED;
   }

@@ -20,8 +20,7 @@ final class TopEndShapes {
     }
     double top = box.y() + r * 1.6;
     double foot = box.bottom() - r * 1.6;
-    out.outline(
-        Pen.at(x - t, top).toY(foot).toX(x + t).toY(top).close(), Role.BODY);
+    out.outline(Pen.at(x - t, top).toY(foot).toX(x + t).toY(top).close(), Role.BODY);
     if (box.width() > 14 * unit) {
       for (double hole : new double[] {box.y() + r * 0.45, box.bottom() - r * 0.45}) {
         out.disc(x, hole, r * 0.20, Role.HOLLOW);
@@ -45,8 +44,7 @@ final class TopEndShapes {
       out.line(x, y + 0.80 * h, x + w, y + 0.80 * h, Role.LINE);
     }
     Pen cup = Pen.at(x + 0.22 * w, y).quad(x + 0.25 * w, y + 0.16 * h, x + 0.5 * w, y + 0.16 * h);
-    out.outline(
-        cup.quad(x + 0.75 * w, y + 0.16 * h, x + 0.78 * w, y).close(), Role.HOLLOW);
+    out.outline(cup.quad(x + 0.75 * w, y + 0.16 * h, x + 0.78 * w, y).close(), Role.HOLLOW);
     out.slab(x, y + 0.30 * h, w, 0.13 * h, Role.HOLLOW);
     out.disc(x + w / 2, y + 0.365 * h, 0.045 * w, Role.FASTENER);
   }

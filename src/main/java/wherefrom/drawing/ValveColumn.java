@@ -76,12 +76,7 @@ final class ValveColumn {
         foot - high * 0.22);
     pen.toX(vx - 0.05 * c);
     pen.cubic(
-        vx - 0.06 * c,
-        foot - high * 0.12,
-        vx - 0.10 * c,
-        foot - high * 0.10,
-        vx - 0.135 * c,
-        foot);
+        vx - 0.06 * c, foot - high * 0.12, vx - 0.10 * c, foot - high * 0.10, vx - 0.135 * c, foot);
     at.ground().outline(pen.toX(vx - 0.15 * c).close(), Role.BACK);
   }
 
@@ -106,10 +101,7 @@ final class ValveColumn {
     double top = at.y(0);
     double head = at.y(0.95);
     Bounds stem = Bounds.between(vx - 0.14 * c, top + rk * 0.88, vx + 0.14 * c, head);
-    part(
-        PartKind.VALVE,
-        new Point(vx, at.y(0.72)),
-        out -> new ValveShapes(out, unit).valve(stem));
+    part(PartKind.VALVE, new Point(vx, at.y(0.72)), out -> new ValveShapes(out, unit).valve(stem));
     Bounds coils = Bounds.between(vx - 0.125 * c, top + rk * 1.18, vx + 0.125 * c, at.y(0.50));
     part(
         PartKind.SPRING,
@@ -126,7 +118,9 @@ final class ValveColumn {
     }
   }
 
-  /** A spot for a mark on the left of the spring, with a line to a part that is too small for it. */
+  /**
+   * A spot for a mark on the left of the spring, with a line to a part that is too small for it.
+   */
   private Point beside(double down, PartKind kind, double aside, double edge) {
     Point spot = new Point(vx - 0.24 * c, at.y(down));
     if (at.asked().isMeant(kind)) {
@@ -157,8 +151,7 @@ final class ValveColumn {
     double lifter = at.y(LIFTER_TOP) + h * 0.165;
     double head = vx - 0.16 * c;
     at.name(PartKind.PUSHROD, "pushrod", px + 0.06 * c, px + 0.095 * c, head, at.y(0.66));
-    at.name(
-        PartKind.SPRING, "spring", vx - 0.13 * c, vx - 0.20 * c, px + 0.07 * c, at.y(0.43));
+    at.name(PartKind.SPRING, "spring", vx - 0.13 * c, vx - 0.20 * c, px + 0.07 * c, at.y(0.43));
     at.name(PartKind.LIFTER, "lifter", px + 0.13 * c, px + 0.21 * c, head, lifter);
   }
 }

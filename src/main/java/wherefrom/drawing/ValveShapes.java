@@ -69,11 +69,7 @@ final class ValveShapes {
       double outer = box.x() + half[0] * box.width();
       double inner = box.x() + half[1] * box.width();
       out.outline(
-          Pen.at(outer, y)
-              .toX(inner)
-              .toY(y + h)
-              .toX(box.x() + half[3] * box.width())
-              .close(),
+          Pen.at(outer, y).toX(inner).toY(y + h).toX(box.x() + half[3] * box.width()).close(),
           Role.BODY);
       double bead = box.x() + (half[0] * 0.86 + 0.07) * box.width();
       out.line(bead, y + 0.3 * h, inner, y + 0.3 * h, Role.LINE);

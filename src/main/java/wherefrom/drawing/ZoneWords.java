@@ -18,8 +18,7 @@ public final class ZoneWords {
   private final Asked asked;
   private final Function<Place, PartState> states;
 
-  public ZoneWords(
-      Layout layout, Drawing drawing, Asked asked, Function<Place, PartState> states) {
+  public ZoneWords(Layout layout, Drawing drawing, Asked asked, Function<Place, PartState> states) {
     this.layout = layout;
     this.drawing = drawing;
     this.asked = asked;

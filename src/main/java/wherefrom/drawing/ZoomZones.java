@@ -64,8 +64,7 @@ final class ZoomZones {
         Stream.of(
             new Place(PartKind.PISTON, new BoreSpot(cylinder)), new Place(PartKind.ROD, upper)));
     zones.add(first, first + SHELL, Stream.of(new Place(PartKind.ROD_SHELL, upper)));
-    zones.add(
-        first + SHELL, first + 2 * SHELL, Stream.of(new Place(PartKind.ROD_SHELL, lower)));
+    zones.add(first + SHELL, first + 2 * SHELL, Stream.of(new Place(PartKind.ROD_SHELL, lower)));
     zones.add(first + 2 * SHELL, 1, Stream.of(new Place(PartKind.ROD_CAP, lower)));
     return zones.orOne("cylinder " + cylinder + ", bottom end");
   }

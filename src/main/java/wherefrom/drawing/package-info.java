@@ -1,8 +1,8 @@
 /**
- * The engine drawn from its layout, as shapes: plain Java, for glass and paper alike. The layout and
- * the bore pitch say everything; there is no picture of a certain engine. Measures are in pitches
- * unless they say otherwise. {@link wherefrom.drawing.EngineGeometry} says where things lie, {@link
- * wherefrom.drawing.EngineAbove}, {@link wherefrom.drawing.EngineBelow}, {@link
+ * The engine drawn from its layout, as shapes: plain Java, for glass and paper alike. The layout
+ * and the bore pitch say everything; there is no picture of a certain engine. Measures are in
+ * pitches unless they say otherwise. {@link wherefrom.drawing.EngineGeometry} says where things
+ * lie, {@link wherefrom.drawing.EngineAbove}, {@link wherefrom.drawing.EngineBelow}, {@link
  * wherefrom.drawing.CylinderZoom}, {@link wherefrom.drawing.MainsPage} and {@link
  * wherefrom.drawing.OneBearing} draw, {@link wherefrom.drawing.MarkPlan} puts the marks of states.
  *
@@ -21,8 +21,8 @@
  *   <li>From below what is meant has a ring round its end view; which half it is, its fill says.
  *       From above rockers and springs have an arrow, as a ring would cover the number.
  *   <li>A suspect part's mark is a triangle on its point, a failed one's a square with a cross, one
- *       without decision a low box with a dash, a place left empty an open tray. The bar and the dot
- *       of a triangle are drawn, so that they may be smaller than a letter.
+ *       without decision a low box with a dash, a place left empty an open tray. The bar and the
+ *       dot of a triangle are drawn, so that they may be smaller than a letter.
  *   <li>Where any zone would be too small for a finger, the whole drawing, or the whole column, is
  *       one zone.
  * </ul>

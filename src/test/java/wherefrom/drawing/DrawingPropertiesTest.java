@@ -36,8 +36,7 @@ class DrawingPropertiesTest {
 
   private static Stream<Layout> layouts() {
     return Stream.concat(
-        ReadyLayouts.all().stream(),
-        LongStream.range(0, LAYOUTS).mapToObj(SampleLayouts::drawn));
+        ReadyLayouts.all().stream(), LongStream.range(0, LAYOUTS).mapToObj(SampleLayouts::drawn));
   }
 
   private static List<Place> places(Layout layout, Collection<PartKind> kinds) {
@@ -83,8 +82,7 @@ class DrawingPropertiesTest {
     Set<PartKind> always =
         EnumSet.of(PartKind.ROCKER, PartKind.PUSHROD, PartKind.LIFTER, PartKind.SPRING);
     cases.add(
-        new Case(
-            "above", layout, EngineAbove.of(above, Asked.of(ALL)), places(layout, always)));
+        new Case("above", layout, EngineAbove.of(above, Asked.of(ALL)), places(layout, always)));
     for (PartKind kind : ALL) {
       if (kind.home() == Home.VALVE || kind == PartKind.CAM_BEARING) {
         Set<PartKind> kinds = EnumSet.copyOf(always);
@@ -238,9 +236,7 @@ class DrawingPropertiesTest {
     Glass glass = Glass.screen(Glass.UNITS_PER_MM, 1);
     for (Layout layout : ReadyLayouts.all()) {
       List<String> outlines =
-          ALL.stream()
-              .map(kind -> KindOutline.of(kind, layout, square, glass).toString())
-              .toList();
+          ALL.stream().map(kind -> KindOutline.of(kind, layout, square, glass).toString()).toList();
       assertThat(outlines).doesNotHaveDuplicates();
     }
   }
@@ -257,9 +253,7 @@ class DrawingPropertiesTest {
       }
       Drawing drawing = EngineAbove.of(at, Asked.of(ALL, PartKind.KEEPERS));
       Set<PartKind> kinds =
-          drawing.parts().stream()
-              .map(figure -> figure.place().kind())
-              .collect(Collectors.toSet());
+          drawing.parts().stream().map(figure -> figure.place().kind()).collect(Collectors.toSet());
       kinds.forEach(kind -> seen.add(first(drawing, kind)));
       assertThat(seen).hasSize(3 + kinds.size());
     }

@@ -71,8 +71,7 @@ class EngineGeometryTest {
   @Test
   void aV8sPairsShareAPin() {
     EngineGeometry at = below("v8-odd-even");
-    for (List<Integer> pair :
-        List.of(List.of(1, 2), List.of(3, 4), List.of(5, 6), List.of(7, 8))) {
+    for (List<Integer> pair : List.of(List.of(1, 2), List.of(3, 4), List.of(5, 6), List.of(7, 8))) {
       assertThat(at.pin(pair.get(0)).x()).isCloseTo(at.pin(pair.get(1)).x(), NEAR);
       assertThat(at.pin(pair.get(0)).y()).isCloseTo(at.pin(pair.get(1)).y(), NEAR);
     }

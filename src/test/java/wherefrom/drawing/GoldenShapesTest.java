@@ -23,8 +23,8 @@ import wherefrom.parts.PartKind;
 
 /**
  * Every shape lies where the first drawings had it, which were made by another program in another
- * language. {@code shapes.txt} holds for each its role, its box, found from points along its curves,
- * and the ends of its pieces.
+ * language. {@code shapes.txt} holds for each its role, its box, found from points along its
+ * curves, and the ends of its pieces.
  */
 class GoldenShapesTest {
   private static final double CLOSE = 0.02;
@@ -54,8 +54,7 @@ class GoldenShapesTest {
     Layout v8 = SampleLayouts.ready("v8-odd-even");
     return switch (name) {
       case "inline-6-shaft" ->
-          SampleLayouts.with(
-              SampleLayouts.ready("inline-6"), LifterType.FLAT, RockerMount.SHAFT);
+          SampleLayouts.with(SampleLayouts.ready("inline-6"), LifterType.FLAT, RockerMount.SHAFT);
       case "opposed-4" -> SampleLayouts.ready(name);
       case "zoom-shaft-roller" -> SampleLayouts.with(v8, LifterType.ROLLER, RockerMount.SHAFT);
       default -> v8;
@@ -130,7 +129,9 @@ class GoldenShapesTest {
     return text.toString();
   }
 
-  /** Whether two lines say the same; a quarter circle between the ends of an arc may stand in one. */
+  /**
+   * Whether two lines say the same; a quarter circle between the ends of an arc may stand in one.
+   */
   private static boolean isSame(String golden, String drawn) {
     String[] one = golden.split(" \\| ", 2);
     String[] two = drawn.split(" \\| ", 2);

@@ -52,9 +52,7 @@ class MarkPlanTest {
   @Test
   void rockerAndPushrodOutHaveOneTagAtTheCup() {
     List<PlacedMark> marks =
-        marks(
-            Asked.of(TOP),
-            Map.of("rocker@3EX", PartState.OUT, "pushrod@3EX", PartState.OUT));
+        marks(Asked.of(TOP), Map.of("rocker@3EX", PartState.OUT, "pushrod@3EX", PartState.OUT));
     assertThat(marks).hasSize(1);
     assertThat(marks.get(0).sign()).isEqualTo(Sign.OUT);
     assertThat(outward(marks.get(0))).isCloseTo(0.47, within(1e-9));
@@ -159,8 +157,7 @@ class MarkPlanTest {
             .orElseThrow();
     Map<String, PartState> states = Map.of("pushrod@3EX", PartState.AT_SHOP);
     ZoneWords words =
-        new ZoneWords(
-            V8, drawing, asked, at -> states.getOrDefault(at.key(), PartState.IN));
+        new ZoneWords(V8, drawing, asked, at -> states.getOrDefault(at.key(), PartState.IN));
     assertThat(words.of(three))
         .isEqualTo(
             "cylinder 3: cylinder 3, exhaust, pushrod at the machine shop; the rest in the engine");
@@ -171,7 +168,8 @@ class MarkPlanTest {
   @Test
   void aSplitCaseHasALeftAndARightHalf() {
     Layout opposed = SampleLayouts.ready("opposed-4");
-    assertThat(PlaceWords.of(opposed, place("main-shell@M2U"))).isEqualTo("main 2, left case shell");
+    assertThat(PlaceWords.of(opposed, place("main-shell@M2U")))
+        .isEqualTo("main 2, left case shell");
     assertThat(PlaceWords.of(opposed, place("main-shell@M2L")))
         .isEqualTo("main 2, right case shell");
     assertThat(PlaceWords.of(V8, place("main-shell@M2L"))).isEqualTo("main 2, lower shell");

@@ -38,8 +38,7 @@ class LayoutVeeTest {
   @Test
   void anOlderLogbookDoesNotSayIt() throws IOException {
     for (Layout layout : ReadyLayouts.all()) {
-      JobOpened opened =
-          JobOpened.of("n", 1, layout, Set.of(PartKind.PUSHROD), UnitSystem.METRIC);
+      JobOpened opened = JobOpened.of("n", 1, layout, Set.of(PartKind.PUSHROD), UnitSystem.METRIC);
       ObjectNode body = (ObjectNode) EntryCodec.body(opened);
       ((ObjectNode) body.path("layout")).remove("vee");
       assertThat(EntryCodec.entry("job-opened", body)).isEqualTo(opened);

@@ -51,7 +51,7 @@ class PdfDrawingTest {
           PartKind.MAIN_SHELL);
   private static final Asked ASKED = Asked.of(KINDS);
 
-  private final PDDocument document = new PDDocument();
+  private PDDocument document = new PDDocument();
   private final EngineGeometry above =
       EngineGeometry.of(V8, View.ABOVE, new Bounds(0, 0, 480, 240), PdfDrawing.GLASS, Foot.NONE);
   private BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
@@ -72,15 +72,19 @@ class PdfDrawingTest {
     Letters regular = Letters.regular(document);
     Letters bold = Letters.bold(document);
     EngineGeometry below =
-        EngineGeometry.of(V8, View.BELOW, new Bounds(0, 240, 480, 240), PdfDrawing.GLASS, Foot.NAMES);
-    Drawing zoom =
-        CylinderZoom.of(V8, 3, new Bounds(0, 490, 480, 230), ASKED, PdfDrawing.GLASS);
+        EngineGeometry.of(
+            V8, View.BELOW, new Bounds(0, 240, 480, 240), PdfDrawing.GLASS, Foot.NAMES);
+    Drawing zoom = CylinderZoom.of(V8, 3, new Bounds(0, 490, 480, 230), ASKED, PdfDrawing.GLASS);
     try (PDPageContentStream out = new PDPageContentStream(document, page)) {
       PdfDrawing pdf = new PdfDrawing(out, regular, bold, LEFT, TOP);
       pdf.draw(EngineAbove.of(above, ASKED), ASKED, PdfDrawingTest::state, true);
       pdf.draw(EngineBelow.of(below, ASKED), ASKED, PdfDrawingTest::state, true);
       pdf.draw(zoom, ASKED, PdfDrawingTest::state, false);
     }
+    ByteArrayOutputStream file = new ByteArrayOutputStream();
+    document.save(file);
+    document.close();
+    document = Loader.loadPDF(file.toByteArray());
     image = new PDFRenderer(document).renderImageWithDPI(0, (float) DPI);
     if (Boolean.getBoolean("drawn.pictures")) {
       Path folder = Path.of(System.getProperty("wherefrom.target", "target"), "drawn");
@@ -98,8 +102,7 @@ class PdfDrawingTest {
 
   /** The color in the middle of a rocker's arm, between its pivot and its tip. */
   private int rocker(String key) {
-    ValveSpot valve =
-        (ValveSpot) Place.find("rocker@" + key).orElseThrow().spot();
+    ValveSpot valve = (ValveSpot) Place.find("rocker@" + key).orElseThrow().spot();
     double outward = valve.cylinder() % 2 == 1 ? 1 : -1;
     return color(above.valveX(valve), above.axis() + outward * 0.74 * above.pitch());
   }
@@ -113,12 +116,8 @@ class PdfDrawingTest {
 
   @Test
   void numbersAndNamesAreWordsAndNothingIsABitmap() throws IOException {
-    ByteArrayOutputStream file = new ByteArrayOutputStream();
-    document.save(file);
-    try (PDDocument read = Loader.loadPDF(file.toByteArray())) {
-      String text = new PDFTextStripper().getText(read);
-      assertThat(text).contains("M1", "M5", "3 EX", "3 IN", "pushrod", "8");
-      assertThat(read.getPage(0).getResources().getXObjectNames()).isEmpty();
-    }
+    String text = new PDFTextStripper().getText(document);
+    assertThat(text).contains("M1", "M5", "3 EX", "3 IN", "pushrod", "8");
+    assertThat(document.getPage(0).getResources().getXObjectNames()).isEmpty();
   }
 }

@@ -64,9 +64,6 @@ public final class PaperTag extends Region {
     double left = left(getHeight());
     double edge = frame + padding;
     content.resizeRelocate(
-        left,
-        edge,
-        Math.max(0, getWidth() - left - edge),
-        Math.max(0, getHeight() - 2 * edge));
+        left, edge, Math.max(0, getWidth() - left - edge), Math.max(0, getHeight() - 2 * edge));
   }
 }

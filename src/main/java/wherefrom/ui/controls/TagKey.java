@@ -6,8 +6,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 
 /**
- * The tag with heavy frame and eyelet: the one thing to do now. Made by {@link Touch} only. There is
- * one on a screen.
+ * The tag with heavy frame and eyelet: the one thing to do now. Made by {@link Touch} only. There
+ * is one on a screen.
  */
 public final class TagKey extends Region {
   private static final double FRAME_MM = 1.35;

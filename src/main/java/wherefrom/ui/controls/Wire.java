@@ -50,8 +50,6 @@ public final class Wire extends Group {
   }
 
   private static PathElement element(Point2D point, boolean first) {
-    return first
-        ? new MoveTo(point.getX(), point.getY())
-        : new LineTo(point.getX(), point.getY());
+    return first ? new MoveTo(point.getX(), point.getY()) : new LineTo(point.getX(), point.getY());
   }
 }

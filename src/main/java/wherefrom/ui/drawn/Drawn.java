@@ -35,8 +35,7 @@ public final class Drawn {
   }
 
   public Function<Bounds, Drawing> below(Foot foot) {
-    return room ->
-        EngineBelow.of(EngineGeometry.of(layout, View.BELOW, room, glass, foot), asked);
+    return room -> EngineBelow.of(EngineGeometry.of(layout, View.BELOW, room, glass, foot), asked);
   }
 
   public Function<Bounds, Drawing> cylinder(int cylinder) {

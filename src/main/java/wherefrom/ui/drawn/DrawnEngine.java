@@ -2,6 +2,7 @@ package wherefrom.ui.drawn;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,9 +42,9 @@ public final class DrawnEngine extends Region {
   private final Group picture = new Group();
   private final Group here = new Group();
   private final Map<Place, PartNode> parts = new HashMap<>();
-  private final Map<Anchor, Group> marks = new HashMap<>();
-  private final Map<Anchor, List<PlacedMark>> shown = new HashMap<>();
-  private final Map<Zone, Region> zones = new HashMap<>();
+  private final Map<Anchor, Group> marks = new IdentityHashMap<>();
+  private final Map<Anchor, List<Object>> marked = new IdentityHashMap<>();
+  private final Map<Zone, Region> zones = new IdentityHashMap<>();
   private Optional<Drawing> drawing = Optional.empty();
   private Function<Place, PartState> states = place -> PartState.IN;
   private Set<Place> pointed = Set.of();
@@ -133,10 +134,10 @@ public final class DrawnEngine extends Region {
     Group ground = new Group(ShapeNodes.of(drawn.ground()));
     Group words = new Group(ShapeNodes.of(drawn.words()));
     Group figures = new Group();
-    Group marked = new Group();
+    Group markGroup = new Group();
     parts.clear();
     marks.clear();
-    shown.clear();
+    marked.clear();
     for (PartFigure figure : drawn.parts()) {
       PartNode node = new PartNode(figure, look(figure.place()));
       parts.put(figure.place(), node);
@@ -146,9 +147,9 @@ public final class DrawnEngine extends Region {
     for (Anchor anchor : drawn.anchors()) {
       Group group = new Group();
       marks.put(anchor, group);
-      marked.getChildren().add(group);
+      markGroup.getChildren().add(group);
     }
-    picture.getChildren().setAll(ground, figures, words, marked, here);
+    picture.getChildren().setAll(ground, figures, words, markGroup, here);
     zones(drawn);
     drawn.anchors().forEach(this::mark);
     point(drawn);
@@ -175,15 +176,26 @@ public final class DrawnEngine extends Region {
   }
 
   private void mark(Anchor anchor) {
-    Drawing drawn = drawing.orElseThrow();
-    List<PlacedMark> wanted = MarkPlan.of(anchor, asked, states, pointed, drawn.glass());
     Group group = marks.get(anchor);
-    if (group == null || wanted.equals(shown.getOrDefault(anchor, List.of()))) {
+    List<Object> now = stateOf(anchor);
+    if (group == null || now.equals(marked.put(anchor, now))) {
       return;
     }
-    shown.put(anchor, wanted);
+    Drawing drawn = drawing.orElseThrow();
     group.getChildren().clear();
-    wanted.forEach(mark -> group.getChildren().addAll(ShapeNodes.of(mark.shapes())));
+    for (PlacedMark mark : MarkPlan.of(anchor, asked, states, pointed, drawn.glass())) {
+      group.getChildren().addAll(ShapeNodes.of(mark.shapes()));
+    }
+  }
+
+  /** All that its marks follow from. */
+  private List<Object> stateOf(Anchor anchor) {
+    List<Object> all = new ArrayList<>();
+    for (Anchor.Held held : anchor.held()) {
+      all.add(states.apply(held.place()));
+      all.add(pointed.contains(held.place()));
+    }
+    return all;
   }
 
   private void point(Drawing drawn) {

@@ -88,8 +88,7 @@ final class ShapeNodes {
       return new LineTo(line.x(), line.y());
     }
     if (step instanceof Step.Curve curve) {
-      return new CubicCurveTo(
-          curve.x1(), curve.y1(), curve.x2(), curve.y2(), curve.x(), curve.y());
+      return new CubicCurveTo(curve.x1(), curve.y1(), curve.x2(), curve.y2(), curve.x(), curve.y());
     }
     return new ClosePath();
   }

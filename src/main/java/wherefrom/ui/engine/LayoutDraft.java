@@ -104,14 +104,16 @@ public final class LayoutDraft {
             ? valves.substring(0, wanted)
             : valves + "EI".repeat((wanted - valves.length()) / 2);
     List<Bank> banks = replaced(at, new Bank(old.name(), cylinders, fitting));
-    layout = with(layout.arrangement(), layout.vee(), banks, layout.leadingBank(), layout.firingOrder());
+    layout =
+        with(layout.arrangement(), layout.vee(), banks, layout.leadingBank(), layout.firingOrder());
   }
 
   void valves(int at, String text) {
     Bank old = layout.banks().get(at);
     String valves = text.toUpperCase(Locale.ROOT).replaceAll("[\\s,.-]", "");
     List<Bank> banks = replaced(at, new Bank(old.name(), old.cylinders(), valves));
-    layout = with(layout.arrangement(), layout.vee(), banks, layout.leadingBank(), layout.firingOrder());
+    layout =
+        with(layout.arrangement(), layout.vee(), banks, layout.leadingBank(), layout.firingOrder());
   }
 
   void leadingBank(String name) {

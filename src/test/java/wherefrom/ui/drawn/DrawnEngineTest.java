@@ -57,8 +57,7 @@ class DrawnEngineTest {
     scene
         .getStylesheets()
         .add(
-            Objects.requireNonNull(
-                    DrawnEngineTest.class.getResource("/wherefrom/ui/wherefrom.css"))
+            Objects.requireNonNull(DrawnEngineTest.class.getResource("/wherefrom/ui/wherefrom.css"))
                 .toExternalForm());
     drawn.setPrefSize(1232, 660);
     drawn.relocate(24, 24);
@@ -173,7 +172,8 @@ class DrawnEngineTest {
                   "cylinder 3: cylinder 3, exhaust, pushrod at the machine shop;"
                       + " the rest in the engine");
           assertThat(all(drawn).filter(node -> node instanceof PartNode))
-              .allSatisfy(node -> assertThat(node.getParent().getParent().isMouseTransparent()).isTrue());
+              .allSatisfy(
+                  node -> assertThat(node.getParent().getParent().isMouseTransparent()).isTrue());
           assertThat(Audit.of(drawn.getScene(), scale)).isEmpty();
           return true;
         });
@@ -185,8 +185,7 @@ class DrawnEngineTest {
         () -> {
           Drawn maker = new Drawn(V8, ASKED, scale);
           DrawnEngine drawn =
-              open(
-                  DrawnEngine.keyed(touch, V8, ASKED, maker.below(Foot.KEYS), tapped::add), false);
+              open(DrawnEngine.keyed(touch, V8, ASKED, maker.below(Foot.KEYS), tapped::add), false);
           assertThat(
                   all(drawn)
                       .filter(node -> node.getProperties().containsKey(Touch.MARK))
