@@ -8,7 +8,7 @@ import javafx.scene.layout.Region;
  * frame and no eyelet.
  */
 public final class PaperTag extends Region {
-  private static final double FRAME_MM = 0.5;
+  private static final double FRAME_MM = 0.6;
 
   private final TagShape shape;
   private final Node content;
@@ -20,11 +20,10 @@ public final class PaperTag extends Region {
    */
   public PaperTag(Scale scale, Node content) {
     this.frame = scale.px(FRAME_MM);
-    this.shape = new TagShape(scale, frame);
+    this.shape = new TagShape(this, scale, frame);
     this.content = content;
     this.padding = scale.px(2.7);
     getStyleClass().add("paper-tag");
-    getChildren().addAll(shape.nodes());
     getChildren().add(content);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
@@ -60,7 +59,7 @@ public final class PaperTag extends Region {
 
   @Override
   protected void layoutChildren() {
-    shape.resize(getWidth(), getHeight());
+    shape.fit();
     double left = left(getHeight());
     double edge = frame + padding;
     content.resizeRelocate(

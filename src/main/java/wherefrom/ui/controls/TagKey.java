@@ -10,7 +10,7 @@ import javafx.scene.shape.Circle;
  * is one on a screen.
  */
 public final class TagKey extends Region {
-  private static final double FRAME_MM = 1.35;
+  private static final double FRAME_MM = 1.4;
   private static final double LEAST_EYE_MM = 1.2;
   private static final double MOST_EYE_MM = 2.2;
   private static final double EYE = 0.09;
@@ -29,7 +29,7 @@ public final class TagKey extends Region {
 
   TagKey(Scale scale, FitText words, FitText more) {
     this.frame = scale.px(FRAME_MM);
-    this.shape = new TagShape(scale, frame);
+    this.shape = new TagShape(this, scale, frame);
     this.words = words;
     this.more = more;
     this.hasMore = !more.words().isEmpty();
@@ -42,7 +42,6 @@ public final class TagKey extends Region {
     eyelet.setManaged(false);
     eyelet.setMouseTransparent(true);
     getStyleClass().add("tag-key");
-    getChildren().addAll(shape.nodes());
     getChildren().addAll(eyelet, words, more);
     more.setVisible(hasMore);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
@@ -117,7 +116,7 @@ public final class TagKey extends Region {
   @Override
   protected void layoutChildren() {
     double height = getHeight();
-    shape.resize(getWidth(), height);
+    shape.fit();
     eyelet.setRadius(eye(height));
     eyelet.setCenterX(eyeletX());
     eyelet.setCenterY(height / 2);

@@ -1,76 +1,62 @@
 package wherefrom.ui.controls;
 
+import java.util.Locale;
+import javafx.scene.layout.Region;
 import javafx.scene.shape.ClosePath;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
-import javafx.scene.shape.StrokeLineJoin;
 
 /**
- * The outline of a tag: its corners cut on the side of the wire. In the dark look the frame lies
- * within a rim of paper, else it would vanish; the style sheet shows the one that fits.
+ * The outline of a tag: its corners cut on the side of the wire. Its three backgrounds are rim, frame
+ * and paper; in the light look the rim is part of the frame, in the dark it is paper, as a black frame
+ * would vanish there.
  */
 final class TagShape {
   /** Corners are cut by a part of the height, up to so many millimetres. */
   private static final double CUT = 0.26;
 
   private static final double MOST_CUT_MM = 6.4;
-  private static final double RIM = 0.75;
 
-  private final Path lightFrame = path("tag-frame");
-  private final Path rim = path("tag-rim");
-  private final Path darkFrame = path("tag-inner-frame");
-  private final double frame;
+  /** The rim's part of the frame. */
+  private static final double RIM = 0.42;
+
+  private final Region tag;
   private final double mostCut;
+  private double width;
+  private double height;
 
   /**
-   * @param frame the frame's width
+   * @param tag what gets this shape
+   * @param frame the frame's width, its rim included
    */
-  TagShape(Scale scale, double frame) {
-    this.frame = frame;
+  TagShape(Region tag, Scale scale, double frame) {
+    this.tag = tag;
     this.mostCut = scale.px(MOST_CUT_MM);
-    lightFrame.setStrokeWidth(frame);
-    darkFrame.setStrokeWidth(0.8 * frame);
-    rim.setStrokeWidth(0);
+    tag.setStyle(
+        String.format(Locale.ROOT, "-fx-background-insets: 0, %.2f, %.2f", RIM * frame, frame));
   }
 
-  private static Path path(String styleClass) {
-    Path path = new Path();
-    path.getStyleClass().add(styleClass);
-    path.setStrokeLineJoin(StrokeLineJoin.MITER);
-    path.setManaged(false);
-    path.setMouseTransparent(true);
-    return path;
+  double cut(double tall) {
+    return Math.min(CUT * tall, mostCut);
   }
 
-  /** What is drawn, lowest first. */
-  Path[] nodes() {
-    return new Path[] {lightFrame, rim, darkFrame};
-  }
-
-  double cut(double height) {
-    return Math.min(CUT * height, mostCut);
-  }
-
-  void resize(double width, double height) {
+  /** Takes the size that the tag has now. */
+  void fit() {
+    if (tag.getWidth() == width && tag.getHeight() == height) {
+      return;
+    }
+    width = tag.getWidth();
+    height = tag.getHeight();
     double cut = cut(height);
-    double half = frame / 2;
-    outline(lightFrame, half, width, height, cut);
-    outline(rim, 0, width, height, cut + RIM * frame * 0.3);
-    outline(darkFrame, RIM * frame + half, width, height, cut);
-  }
-
-  private static void outline(Path path, double inset, double width, double height, double cut) {
-    double right = width - inset;
-    double bottom = height - inset;
-    path.getElements()
-        .setAll(
-            new MoveTo(inset + cut, inset),
-            new LineTo(right, inset),
-            new LineTo(right, bottom),
-            new LineTo(inset + cut, bottom),
-            new LineTo(inset, bottom - cut),
-            new LineTo(inset, inset + cut),
-            new ClosePath());
+    tag.setShape(
+        new Path(
+            new MoveTo(cut, 0),
+            new LineTo(width, 0),
+            new LineTo(width, height),
+            new LineTo(cut, height),
+            new LineTo(0, height - cut),
+            new LineTo(0, cut),
+            new ClosePath()));
   }
 }
