@@ -157,7 +157,7 @@ public final class MainsPage {
     boolean caps = layout.mainCaps();
     name(x, 276, caps ? "upper" : "left");
     name(x, 462, caps ? "lower" : "right");
-    boolean fits = Letters.width("cap", glass.letter(), false) < 0.52 * wide;
+    boolean fits = Letters.width("cap", glass.letter(), false) < 0.42 * wide;
     if (caps && fits && asked.isTracked(PartKind.MAIN_CAP)) {
       name(x, CAP + 22, "cap", false);
     }

@@ -8,9 +8,9 @@ import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
 
 /**
- * The outline of a tag: its corners cut on the side of the wire. Its three backgrounds are rim, frame
- * and paper; in the light look the rim is part of the frame, in the dark it is paper, as a black frame
- * would vanish there.
+ * The outline of a tag: its corners cut on the side of the wire. Its three backgrounds are rim,
+ * frame and paper; in the light look the rim is part of the frame, in the dark it is paper, as a
+ * black frame would vanish there.
  */
 final class TagShape {
   /** Corners are cut by a part of the height, up to so many millimetres. */

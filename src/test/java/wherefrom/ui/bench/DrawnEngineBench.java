@@ -39,7 +39,7 @@ import wherefrom.ui.drawn.DrawnEngine;
 @Tag("bench")
 class DrawnEngineBench {
   private static final Layout V8 = ReadyLayouts.find("v8-odd-even").orElseThrow();
-  private static final int WARM = 60;
+  private static final int WARM = 250;
   private static final int ROUNDS = 60;
   private static final double MOST_MS = 8;
 
