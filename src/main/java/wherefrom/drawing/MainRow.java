@@ -33,7 +33,7 @@ public final class MainRow {
 
   private double bay(int at) {
     if (count == 1) {
-      return bores / 2;
+      return Math.floor(bores / 2.0);
     }
     double even = (double) at * bores / (count - 1);
     if (count > bores + 1) {

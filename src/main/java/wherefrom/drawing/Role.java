@@ -1,6 +1,5 @@
 package wherefrom.drawing;
 
-import java.util.Arrays;
 import java.util.List;
 
 /** What a shape stands for; with the state of its part it says how the shape looks. */
@@ -24,9 +23,9 @@ public enum Role {
   /** The hexagon of a head bolt. */
   NUT(1),
   /** From a cap on the crank to the same cap seen from the end. */
-  LEADER(2.2, 4.5, 1.8, 0.9, 1.8),
+  LEADER(2.2),
   /** The line along which a bearing is taken apart. */
-  AXIS(1.4, 10.0, 3.6, 2.1, 3.6),
+  AXIS(1.4),
   /** From a name to what it names. */
   RULE(2),
 
@@ -44,7 +43,7 @@ public enum Role {
   /** The plate of a mark. */
   PLATE(1.6),
   /** The plate of a mark for what is not there. */
-  DASHED_PLATE(1.6, 2.7, 1.7),
+  DASHED_PLATE(1.6),
   /** A black plate, and what is drawn in black. */
   INK(0),
   /** The small tag. */
@@ -74,12 +73,14 @@ public enum Role {
   LETTER_ON_PAPER(0),
   LETTER_ON_INK(0);
 
-  private final double width;
-  private final List<Double> dashes;
+  private static final List<Double> LEADER_DASHES = List.of(4.5, 1.8, 0.9, 1.8);
+  private static final List<Double> AXIS_DASHES = List.of(10.0, 3.6, 2.1, 3.6);
+  private static final List<Double> PLATE_DASHES = List.of(2.7, 1.7);
 
-  Role(double width, double... dashes) {
+  private final double width;
+
+  Role(double width) {
     this.width = width;
-    this.dashes = Arrays.stream(dashes).boxed().toList();
   }
 
   /** Width of its line in units of {@link Glass}; of a mark's line the least one. */
@@ -89,7 +90,12 @@ public enum Role {
 
   /** The line's dashes and gaps, in widths of the line; none where it is whole. */
   public List<Double> dashes() {
-    return dashes;
+    return switch (this) {
+      case LEADER -> LEADER_DASHES;
+      case AXIS -> AXIS_DASHES;
+      case DASHED_PLATE -> PLATE_DASHES;
+      default -> List.of();
+    };
   }
 
   /** Whether it is of a part, so that the part's state says how it looks. */

@@ -20,7 +20,7 @@ record PrintInk(Optional<PDColor> filled, Optional<PDColor> lined) {
   private static final PDColor STOP = color(0x8B0000);
 
   private static PDColor color(int rgb) {
-    float[] parts = {(rgb >> 16) / 255f, (rgb >> 8 & 0xFF) / 255f, (rgb & 0xFF) / 255f};
+    float[] parts = {(rgb >> 16) / 255f, ((rgb >> 8) & 0xFF) / 255f, (rgb & 0xFF) / 255f};
     return new PDColor(parts, PDDeviceRGB.INSTANCE);
   }
 
