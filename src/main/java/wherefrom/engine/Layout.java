@@ -11,6 +11,8 @@ import java.util.stream.IntStream;
  * @param name short name for files and the command line: small letters, digits and hyphens
  * @param title what a person reads in a list
  * @param arrangement how the banks stand
+ * @param vee the angle between the banks in degrees, 0 to 180; 0 for one bank. Where two banks are
+ *     given 0, nobody has said it, and {@link #usualVee} is taken
  * @param banks one for an inline engine, two otherwise; the left one first, as seen from the
  *     flywheel end
  * @param leadingBank the bank that sits slightly ahead on the crank; its name
@@ -27,6 +29,7 @@ public record Layout(
     String name,
     String title,
     Arrangement arrangement,
+    int vee,
     List<Bank> banks,
     String leadingBank,
     List<Integer> firingOrder,
@@ -41,10 +44,27 @@ public record Layout(
   public Layout {
     banks = List.copyOf(banks);
     firingOrder = List.copyOf(firingOrder);
+    vee = vee == 0 ? usualVee(arrangement, cylinders(banks).size()) : vee;
+  }
+
+  /**
+   * The angle in degrees that the banks of most such engines stand at: 60 for a V of six or twelve,
+   * 90 for any other (common practice, no source).
+   */
+  public static int usualVee(Arrangement arrangement, int cylinders) {
+    return switch (arrangement) {
+      case INLINE -> 0;
+      case OPPOSED -> 180;
+      case V -> cylinders == 6 || cylinders == 12 ? 60 : 90;
+    };
   }
 
   /** Every cylinder number, in counting order. */
   public List<Integer> cylinders() {
+    return cylinders(banks);
+  }
+
+  private static List<Integer> cylinders(List<Bank> banks) {
     return banks.stream().flatMap(bank -> bank.cylinders().stream()).sorted().toList();
   }
 
@@ -72,6 +92,7 @@ public record Layout(
         newName,
         newTitle,
         arrangement,
+        vee,
         banks,
         leadingBank,
         firingOrder,

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 public final class LayoutCheck {
   private static final int MOST_CYLINDERS = 16;
   private static final int MOST_BEARINGS = 17;
+  private static final int MOST_VEE = 180;
   private static final int MOST_TITLE = 80;
   private static final int MOST_BANK_NAME = 20;
 
@@ -26,6 +27,7 @@ public final class LayoutCheck {
     LayoutCheck check = new LayoutCheck(layout);
     check.name();
     check.banks();
+    check.vee();
     check.cylinderNumbers();
     layout.banks().forEach(check::valves);
     check.leadingBank();
@@ -74,6 +76,24 @@ public final class LayoutCheck {
         fault("banks", "bank %s holds no cylinder; list its numbers front to rear.", bank.name());
       }
     }
+  }
+
+  private void vee() {
+    int vee = layout.vee();
+    if (vee < 0 || vee > MOST_VEE) {
+      fault("vee", "%d degrees; 0 to %d can be.", vee, MOST_VEE);
+    } else if (layout.arrangement() != Arrangement.V && vee != usualVee()) {
+      fault(
+          "vee",
+          "%s engines have %d degrees between the banks, not %d.",
+          layout.arrangement().word(),
+          usualVee(),
+          vee);
+    }
+  }
+
+  private int usualVee() {
+    return Layout.usualVee(layout.arrangement(), layout.cylinders().size());
   }
 
   private void cylinderNumbers() {

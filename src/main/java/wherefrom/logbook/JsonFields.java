@@ -42,6 +42,11 @@ final class JsonFields {
     return String.valueOf(e.getOriginalMessage()).startsWith("Duplicate field");
   }
 
+  /** Whether the field stands there; older files leave out what came later. */
+  boolean has(String field) {
+    return object.has(field);
+  }
+
   String text(String field) throws IOException {
     JsonNode node = get(field);
     if (!node.isTextual()) {

@@ -15,6 +15,11 @@ final class LaterFields {
 
   private static final JsonNode OTHER_WORK = NODES.textNode("other");
 
+  private static final String VEE = "vee";
+
+  /** Reads as the usual angle of such an engine. */
+  private static final int USUAL_VEE = 0;
+
   private static final Map<String, Map<String, JsonNode>> FIELDS =
       Map.of(
           "part-replaced", Map.of("size", NOT_SAID, "unit", NOT_SAID, "sort", NOT_SAID),
@@ -38,6 +43,9 @@ final class LaterFields {
             whole.set(field, unsaid.deepCopy());
           }
         });
+    if (whole.get("layout") instanceof ObjectNode layout && !layout.has(VEE)) {
+      layout.put(VEE, USUAL_VEE);
+    }
     return whole;
   }
 }

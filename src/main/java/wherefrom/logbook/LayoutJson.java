@@ -87,6 +87,7 @@ public final class LayoutJson implements LayoutFiles {
             name,
             title,
             arrangement,
+            fields.has("vee") ? fields.whole("vee") : 0,
             banks,
             fields.text("leadingBank"),
             fields.wholeNumbers("firingOrder"),

@@ -89,6 +89,7 @@ public final class DemoMaker {
         "launch-v8",
         "V8 of a launch, invented",
         Arrangement.V,
+        90,
         List.of(left, right),
         "left",
         List.of(1, 5, 7, 2, 6, 8, 4, 3),

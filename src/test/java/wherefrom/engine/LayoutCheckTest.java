@@ -23,12 +23,14 @@ class LayoutCheckTest {
     int thrust = V8.thrustMain();
     int pins = V8.rodJournals();
     int cam = V8.camBearings();
+    int vee = V8.vee();
 
     Layout build() {
       return new Layout(
           name,
           title,
           V8.arrangement(),
+          vee,
           banks,
           leading,
           firing,
@@ -80,6 +82,8 @@ class LayoutCheckTest {
             "firingOrder",
             "no cylinder 9",
             d -> set(d, () -> d.firing = List.of(1, 5, 7, 2, 6, 8, 4, 3, 9))),
+        wrong("vee", "181 degrees", d -> set(d, () -> d.vee = 181)),
+        wrong("vee", "-1 degrees", d -> set(d, () -> d.vee = -1)),
         wrong("mains", "0 main bearings", d -> set(d, () -> d.mains = 0)),
         wrong("thrustMain", "main 6", d -> set(d, () -> d.thrust = 6)),
         wrong("rodJournals", "9 crank pins", d -> set(d, () -> d.pins = 9)),
@@ -111,6 +115,15 @@ class LayoutCheckTest {
   void everyReadyLayoutIsSound() {
     assertThat(ReadyLayouts.all()).hasSize(6);
     assertThat(ReadyLayouts.all()).allSatisfy(l -> assertThat(LayoutCheck.faults(l)).isEmpty());
+  }
+
+  @Test
+  void theAngleBetweenTheBanksIsTheUsualOneWhereNobodySaysIt() {
+    assertThat(ReadyLayouts.all()).extracting(Layout::vee).containsExactly(0, 0, 60, 90, 90, 180);
+    assertThat(Draft.with(d -> set(d, () -> d.vee = 0)).build().vee()).isEqualTo(90);
+    assertThat(Layout.usualVee(Arrangement.V, 12)).isEqualTo(60);
+    assertThat(Layout.usualVee(Arrangement.OPPOSED, 6)).isEqualTo(180);
+    assertThat(Layout.usualVee(Arrangement.INLINE, 5)).isZero();
   }
 
   @Test

@@ -70,6 +70,7 @@ public final class BenchJob {
         "other",
         "Other V8",
         flat.arrangement(),
+        flat.vee(),
         flat.banks(),
         flat.leadingBank(),
         flat.firingOrder(),

@@ -51,6 +51,7 @@ record Engines(Motor motor, Layout layout) {
             "judged",
             "Judged",
             arrangement,
+            0,
             banks,
             banks.get(0).name(),
             firing,

@@ -24,6 +24,7 @@ final class NewJobShots {
             "my v8",
             "",
             sound.arrangement(),
+            sound.vee(),
             sound.banks(),
             "middle",
             List.of(1, 2, 3),

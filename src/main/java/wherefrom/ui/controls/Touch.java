@@ -135,6 +135,16 @@ public final class Touch {
     return target(plate(words, Scale.PRIMARY_MM, "primary"), act);
   }
 
+  /**
+   * The tag: the one thing to do now, once on a screen.
+   *
+   * @param words what to do
+   * @param more how else, or what follows; may be empty
+   */
+  public TagKey tag(String words, String more, Runnable act) {
+    return target(new TagKey(scale, label(words), small(more)), act);
+  }
+
   /** A key that discards a record; keep 13 mm around it. */
   public TouchKey danger(String words, Runnable act) {
     TouchKey key = target(plate(words, Scale.PRIMARY_MM, "danger"), act);

@@ -56,7 +56,10 @@ public final class LayoutDraft {
       banks = split(banks.get(0));
     }
     String leading = banks.equals(layout.banks()) ? layout.leadingBank() : banks.get(0).name();
-    layout = with(arrangement, banks, leading, layout.firingOrder());
+    boolean same = arrangement == layout.arrangement();
+    int usual = Layout.usualVee(arrangement, layout.cylinders().size());
+    int vee = same ? layout.vee() : usual;
+    layout = with(arrangement, vee, banks, leading, layout.firingOrder());
   }
 
   private static Bank joined(List<Bank> banks) {
@@ -82,7 +85,7 @@ public final class LayoutDraft {
     Bank old = layout.banks().get(at);
     String leading = layout.leadingBank().equals(old.name()) ? name : layout.leadingBank();
     List<Bank> banks = replaced(at, new Bank(name, old.cylinders(), old.valves()));
-    layout = with(layout.arrangement(), banks, leading, layout.firingOrder());
+    layout = with(layout.arrangement(), layout.vee(), banks, leading, layout.firingOrder());
   }
 
   /**
@@ -101,18 +104,20 @@ public final class LayoutDraft {
             ? valves.substring(0, wanted)
             : valves + "EI".repeat((wanted - valves.length()) / 2);
     List<Bank> banks = replaced(at, new Bank(old.name(), cylinders, fitting));
-    layout = with(layout.arrangement(), banks, layout.leadingBank(), layout.firingOrder());
+    layout =
+        with(layout.arrangement(), layout.vee(), banks, layout.leadingBank(), layout.firingOrder());
   }
 
   void valves(int at, String text) {
     Bank old = layout.banks().get(at);
     String valves = text.toUpperCase(Locale.ROOT).replaceAll("[\\s,.-]", "");
     List<Bank> banks = replaced(at, new Bank(old.name(), old.cylinders(), valves));
-    layout = with(layout.arrangement(), banks, layout.leadingBank(), layout.firingOrder());
+    layout =
+        with(layout.arrangement(), layout.vee(), banks, layout.leadingBank(), layout.firingOrder());
   }
 
   void leadingBank(String name) {
-    layout = with(layout.arrangement(), layout.banks(), name, layout.firingOrder());
+    layout = with(layout.arrangement(), layout.vee(), layout.banks(), name, layout.firingOrder());
   }
 
   /**
@@ -122,7 +127,18 @@ public final class LayoutDraft {
    */
   void firingOrder(String text) {
     List<Integer> order = numbers("firingOrder", text);
-    layout = with(layout.arrangement(), layout.banks(), layout.leadingBank(), order);
+    layout = with(layout.arrangement(), layout.vee(), layout.banks(), layout.leadingBank(), order);
+  }
+
+  /** Sets the angle between the banks, in degrees. */
+  void vee(int degrees) {
+    layout =
+        with(
+            layout.arrangement(),
+            degrees,
+            layout.banks(),
+            layout.leadingBank(),
+            layout.firingOrder());
   }
 
   private List<Bank> replaced(int at, Bank bank) {
@@ -189,11 +205,12 @@ public final class LayoutDraft {
   }
 
   private Layout with(
-      Arrangement arrangement, List<Bank> banks, String leading, List<Integer> firing) {
+      Arrangement arrangement, int vee, List<Bank> banks, String leading, List<Integer> firing) {
     return new Layout(
         layout.name(),
         layout.title(),
         arrangement,
+        vee,
         banks,
         leading,
         firing,
@@ -212,6 +229,7 @@ public final class LayoutDraft {
         layout.name(),
         layout.title(),
         layout.arrangement(),
+        layout.vee(),
         layout.banks(),
         layout.leadingBank(),
         layout.firingOrder(),

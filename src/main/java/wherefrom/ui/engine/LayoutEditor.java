@@ -2,6 +2,7 @@ package wherefrom.ui.engine;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import wherefrom.engine.Arrangement;
 import wherefrom.engine.Bank;
@@ -16,6 +17,7 @@ import wherefrom.ui.app.TextEntryScreen;
 /** Opens the right entry for a field and puts what was entered into the draft. */
 final class LayoutEditor {
   private static final int MOST_DIGITS = 2;
+  private static final int VEE_DIGITS = 3;
 
   private final Desk desk;
   private final LayoutDraft draft;
@@ -35,6 +37,7 @@ final class LayoutEditor {
       case FIRING_ORDER -> text(row, draft::firingOrder);
       case LEADING_BANK -> choose(row, banks(), draft::leadingBank);
       case ARRANGEMENT -> choose(row, arrangements(), draft::arrange);
+      case VEE -> number(row, VEE_DIGITS, draft::vee);
       case MAINS -> number(row, LayoutDraft.Count.MAINS);
       case THRUST_MAIN -> number(row, LayoutDraft.Count.THRUST_MAIN);
       case ROD_JOURNALS -> number(row, LayoutDraft.Count.ROD_JOURNALS);
@@ -58,10 +61,14 @@ final class LayoutEditor {
   }
 
   private void number(LayoutFields.Row row, LayoutDraft.Count which) {
+    number(row, MOST_DIGITS, count -> draft.count(which, count));
+  }
+
+  private void number(LayoutFields.Row row, int mostDigits, IntConsumer set) {
     Consumer<String> done =
         digits -> {
           if (!digits.isEmpty()) {
-            draft.count(which, Integer.parseInt(digits));
+            set.accept(Integer.parseInt(digits));
           }
         };
     desk.navigator()
@@ -71,7 +78,7 @@ final class LayoutEditor {
                     desk,
                     row.heading(),
                     "Now: " + row.value() + ". Type the new number.",
-                    MOST_DIGITS,
+                    mostDigits,
                     refreshed(done)));
   }
 

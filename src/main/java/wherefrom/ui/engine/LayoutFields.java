@@ -3,6 +3,7 @@ package wherefrom.ui.engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import wherefrom.engine.Arrangement;
 import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LayoutFault;
@@ -17,6 +18,7 @@ final class LayoutFields {
     TITLE,
     NAME,
     ARRANGEMENT,
+    VEE,
     BANK_NAME,
     CYLINDERS,
     VALVES,
@@ -77,6 +79,9 @@ final class LayoutFields {
     add(What.TITLE, 0, "Title", layout.title(), "title");
     add(What.NAME, 0, "Short name, for files", layout.name(), "name");
     add(What.ARRANGEMENT, 0, "Arrangement", layout.arrangement().word(), "banks");
+    if (layout.arrangement() == Arrangement.V) {
+      add(What.VEE, 0, "Degrees between the banks", String.valueOf(layout.vee()), "vee");
+    }
   }
 
   private void banks() {

@@ -32,6 +32,9 @@ public final class Audit {
   private static final double CAPITAL = 0.75;
   private static final double SLACK_PX = 1.5;
 
+  /** A zone on a drawing: what is drawn there is its outline. */
+  private static final String ON_A_DRAWING = "drawn-zone";
+
   private final Scene scene;
   private final Scale scale;
   private final Painted painted;
@@ -87,7 +90,9 @@ public final class Audit {
     }
     inside(node, bounds);
     if (node instanceof Region region) {
-      outline(region);
+      if (!region.getStyleClass().contains(ON_A_DRAWING)) {
+        outline(region);
+      }
     }
   }
 

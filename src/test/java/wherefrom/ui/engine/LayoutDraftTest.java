@@ -42,6 +42,7 @@ class LayoutDraftTest {
     draft.mainCaps(false);
     draft.lifters(LifterType.ROLLER);
     draft.rockers(RockerMount.SHAFT);
+    draft.vee(72);
     Layout layout = draft.layout();
     assertThat(draft.faults()).isEmpty();
     assertThat(layout.banks().get(0).cylinders()).containsExactly(1, 2, 3, 4);
@@ -53,6 +54,7 @@ class LayoutDraftTest {
     assertThat(layout.rodJournals()).isEqualTo(4);
     assertThat(layout.camBearings()).isEqualTo(5);
     assertThat(layout.mainCaps()).isFalse();
+    assertThat(layout.vee()).isEqualTo(72);
     assertThat(layout.lifters()).isEqualTo(LifterType.ROLLER);
     assertThat(layout.rockers()).isEqualTo(RockerMount.SHAFT);
   }

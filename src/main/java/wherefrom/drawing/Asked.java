@@ -1,0 +1,47 @@
+package wherefrom.drawing;
+
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.parts.PartKind;
+
+/**
+ * What a drawing is asked about.
+ *
+ * @param tracked the kinds that the job tracks; others are thin
+ * @param chosen the one kind that is meant; others are thin then, and not drawn where they are out
+ */
+public record Asked(Set<PartKind> tracked, Optional<PartKind> chosen) {
+  public Asked {
+    tracked = Set.copyOf(tracked);
+  }
+
+  /** All that is tracked, no kind more than another. */
+  public static Asked of(Set<PartKind> tracked) {
+    return new Asked(tracked, Optional.empty());
+  }
+
+  public static Asked of(Set<PartKind> tracked, PartKind chosen) {
+    return new Asked(tracked, Optional.of(chosen));
+  }
+
+  boolean isTracked(PartKind kind) {
+    return tracked.contains(kind);
+  }
+
+  boolean isChosen(PartKind kind) {
+    return chosen.filter(one -> one == kind).isPresent();
+  }
+
+  /** Whether a kind is one of those that bear marks. */
+  public boolean isMeant(PartKind kind) {
+    return isTracked(kind) && (chosen.isEmpty() || isChosen(kind));
+  }
+
+  /** How a part of a kind is drawn. */
+  public Look look(PartKind kind, PartState state) {
+    if (isMeant(kind)) {
+      return state.look();
+    }
+    return isTracked(kind) && state.look() == Look.OUT ? Look.ABSENT : Look.FAINT;
+  }
+}

@@ -1,0 +1,122 @@
+package wherefrom.drawing;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import wherefrom.engine.Bank;
+import wherefrom.engine.Layout;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
+
+/**
+ * One cylinder, its parts large: a column for each of its valves in the order in which they stand,
+ * and one for its bottom end.
+ */
+public final class CylinderZoom {
+  private static final double HEADING = 62;
+  private static final double BASELINE = 44;
+
+  private final Layout layout;
+  private final int cylinder;
+  private final Asked asked;
+  private final Glass glass;
+  private final boolean named;
+  private final List<Shape> ground = new ArrayList<>();
+  private final List<Shape> words = new ArrayList<>();
+  private final List<PartFigure> parts = new ArrayList<>();
+  private final List<Anchor> anchors = new ArrayList<>();
+  private final List<Zone> zones = new ArrayList<>();
+
+  private CylinderZoom(Layout layout, int cylinder, Asked asked, Glass glass, boolean named) {
+    this.layout = layout;
+    this.cylinder = cylinder;
+    this.asked = asked;
+    this.glass = glass;
+    this.named = named;
+  }
+
+  /** All three columns, with names. */
+  public static Drawing of(Layout layout, int cylinder, Bounds room, Asked asked, Glass glass) {
+    return of(layout, cylinder, room, asked, glass, EnumSet.allOf(Column.class), true);
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param wanted the columns
+   * @param named whether names stand beside the parts
+   */
+  public static Drawing of(
+      Layout layout,
+      int cylinder,
+      Bounds room,
+      Asked asked,
+      Glass glass,
+      Set<Column> wanted,
+      boolean named) {
+    CylinderZoom zoom = new CylinderZoom(layout, cylinder, asked, glass, named);
+    zoom.columns(room, zoom.order().stream().filter(wanted::contains).toList());
+    return new Drawing(room, glass, zoom.ground, zoom.parts, zoom.words, zoom.anchors, zoom.zones);
+  }
+
+  private List<Column> order() {
+    Bank bank = layout.findBank(cylinder).orElseThrow();
+    char first = bank.valves().charAt(2 * bank.cylinders().indexOf(cylinder));
+    return first == ValveSide.EXHAUST.letter()
+        ? List.of(Column.EXHAUST, Column.INTAKE, Column.BOTTOM)
+        : List.of(Column.INTAKE, Column.EXHAUST, Column.BOTTOM);
+  }
+
+  private void columns(Bounds room, List<Column> columns) {
+    double share = room.width() * (columns.size() == 3 ? 0.03 : 0.045);
+    double gap = Math.max(share, glass.gap());
+    double wide = (room.width() - gap * (columns.size() - 1)) / columns.size();
+    double growth = ZoomColumn.growth(wide, glass);
+    double top = room.y() + glass.px(HEADING) * growth;
+    for (int at = 0; at < columns.size(); at++) {
+      Bounds box = new Bounds(room.x() + at * (wide + gap), room.y(), wide, room.height());
+      ZoomColumn column = new ZoomColumn(box, top, asked, glass, named);
+      draw(column, columns.get(at), glass.px(BASELINE) * growth);
+    }
+  }
+
+  private void draw(ZoomColumn column, Column which, double baseline) {
+    if (which == Column.BOTTOM) {
+      column.heading(cylinder + " bottom end", 44, baseline);
+      BottomColumn.draw(column, cylinder);
+      zones.addAll(ZoomZones.bottom(column, cylinder));
+    } else {
+      ValveSide side = which == Column.EXHAUST ? ValveSide.EXHAUST : ValveSide.INTAKE;
+      ValveSpot valve = new ValveSpot(cylinder, side);
+      column.heading(valve.figures(), 58, baseline);
+      rockerName(column, baseline);
+      ValveColumn.draw(column, layout, valve);
+      zones.addAll(ZoomZones.valve(column, valve));
+    }
+    ground.addAll(column.ground().shapes());
+    words.addAll(column.words().shapes());
+    parts.addAll(column.parts());
+    anchors.addAll(column.anchors());
+  }
+
+  /** The rocker's name stands above it, at the right of the heading, where there is room. */
+  private void rockerName(ZoomColumn column, double baseline) {
+    double size = Math.max(glass.letter(), glass.px(34) * column.width() / glass.px(336));
+    double right = column.right() - glass.px(2);
+    double room = column.width() - Letters.width("8 EX", size * 58 / 34, true) - glass.px(20);
+    if (named
+        && asked.isTracked(wherefrom.parts.PartKind.ROCKER)
+        && Letters.width("rocker", size, false) <= room) {
+      double y = column.y(0) - glass.px(HEADING) * ZoomColumn.growth(column.width(), glass);
+      Sketch out = column.words();
+      out.words(
+          right,
+          y + baseline - size * Letters.CAPITAL / 2,
+          "rocker",
+          size,
+          Shape.Side.END,
+          Role.NAME);
+    }
+  }
+}

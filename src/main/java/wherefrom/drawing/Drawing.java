@@ -1,0 +1,38 @@
+package wherefrom.drawing;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.parts.Place;
+
+/**
+ * A drawing whose parts can be shown in any state.
+ *
+ * @param frame what it covers
+ * @param glass what it is made for
+ * @param ground what lies below the parts, in the order in which it is drawn
+ * @param parts the figure of each place, in the order in which they are drawn
+ * @param words numbers and names, drawn over the parts
+ * @param anchors where marks are put
+ * @param zones what a finger can touch
+ */
+public record Drawing(
+    Bounds frame,
+    Glass glass,
+    List<Shape> ground,
+    List<PartFigure> parts,
+    List<Shape> words,
+    List<Anchor> anchors,
+    List<Zone> zones) {
+  public Drawing {
+    ground = List.copyOf(ground);
+    parts = List.copyOf(parts);
+    words = List.copyOf(words);
+    anchors = List.copyOf(anchors);
+    zones = List.copyOf(zones);
+  }
+
+  /** The figure of a place; empty where this drawing does not show it. */
+  public Optional<PartFigure> find(Place place) {
+    return parts.stream().filter(figure -> figure.place().equals(place)).findFirst();
+  }
+}

@@ -1,0 +1,22 @@
+package wherefrom.drawing;
+
+/** What stands below the pan rail of an engine seen from below. */
+public enum Foot {
+  /** Nothing: small drawings, and where the mains are not asked for. */
+  NONE(0),
+  /** The names of the mains. */
+  NAMES(42),
+  /** A row for their keys. */
+  KEYS(2 * Glass.GAP + Glass.FINGER);
+
+  private final double height;
+
+  Foot(double height) {
+    this.height = height;
+  }
+
+  /** How high it is, in units of {@link Glass}. */
+  double height() {
+    return height;
+  }
+}

@@ -1,0 +1,7 @@
+package wherefrom.drawing;
+
+/** From where the engine is seen. */
+public enum View {
+  ABOVE,
+  BELOW
+}

@@ -1,0 +1,167 @@
+package wherefrom.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+
+/** One column of a cylinder drawn large: its box, and what was drawn in it so far. */
+final class ZoomColumn {
+  /** The side of a mark on a part that is drawn large. */
+  static final double MARK = 50;
+
+  private static final double RING = 52;
+  private static final double ARROW = 68;
+  private static final double USUAL_WIDTH = 336;
+
+  private final Bounds box;
+  private final double top;
+  private final Asked asked;
+  private final Glass glass;
+  private final boolean named;
+  private final Sketch ground;
+  private final Sketch words;
+  private final List<PartFigure> parts = new ArrayList<>();
+  private final List<Anchor> anchors = new ArrayList<>();
+
+  /**
+   * @param box the whole column
+   * @param top of the parts, below the heading
+   * @param named whether names stand beside the parts
+   */
+  ZoomColumn(Bounds box, double top, Asked asked, Glass glass, boolean named) {
+    this.box = box;
+    this.top = top;
+    this.asked = asked;
+    this.glass = glass;
+    this.named = named;
+    this.ground = new Sketch(glass);
+    this.words = new Sketch(glass);
+  }
+
+  Glass glass() {
+    return glass;
+  }
+
+  Asked asked() {
+    return asked;
+  }
+
+  double left() {
+    return box.x();
+  }
+
+  double right() {
+    return box.right();
+  }
+
+  double width() {
+    return box.width();
+  }
+
+  /** Height below the heading. */
+  double height() {
+    return box.bottom() - top;
+  }
+
+  /** A place across the column, as a part of its width. */
+  double x(double share) {
+    return box.x() + share * box.width();
+  }
+
+  /** A place down the column below the heading, as a part of that height. */
+  double y(double share) {
+    return top + share * height();
+  }
+
+  Sketch ground() {
+    return ground;
+  }
+
+  Sketch words() {
+    return words;
+  }
+
+  List<PartFigure> parts() {
+    return parts;
+  }
+
+  List<Anchor> anchors() {
+    return anchors;
+  }
+
+  /**
+   * Draws a part.
+   *
+   * @param spot where its mark sits
+   * @param aside from there to the middle of the arrow that points at it
+   */
+  void part(Place place, Point spot, double aside, Consumer<Sketch> draw) {
+    Sketch out = new Sketch(glass);
+    draw.accept(out);
+    double length = glass.px(ARROW);
+    Point tip = new Point(spot.x() + aside - length / 2, spot.y());
+    Pointer pointer = Pointer.arrow(spot, glass.px(RING), tip, 0, length);
+    parts.add(new PartFigure(place, out.shapes(), pointer));
+    double side = glass.px(MARK);
+    anchors.add(Anchor.alone(place, spot, side, side, true));
+  }
+
+  /** The size of names; those of a narrow column are no smaller. */
+  private double nameSize() {
+    return Math.max(glass.letter(), glass.px(34) * box.width() / glass.px(USUAL_WIDTH));
+  }
+
+  /** How much larger than usual the column is; at least 1. */
+  static double growth(double width, Glass glass) {
+    return Math.max(1, width / glass.px(USUAL_WIDTH));
+  }
+
+  /** A heading above the parts. */
+  void heading(String text, double usual, double baseline) {
+    double size = glass.px(usual) * width() / glass.px(USUAL_WIDTH);
+    double fitting = Math.min(size, size * width() / Letters.width(text, size, true));
+    double y = box.y() + baseline - fitting * Letters.CAPITAL / 2;
+    words.add(
+        new Shape.Words(
+            x(0) + glass.px(6) * width() / glass.px(USUAL_WIDTH),
+            y,
+            text,
+            Math.max(fitting, glass.letter()),
+            true,
+            Shape.Side.BEGIN,
+            Role.NUMBER));
+  }
+
+  /**
+   * The part's name beside it, on a short line; left out where there is no room for it.
+   *
+   * @param edge where the line begins at the part
+   * @param at where the words begin, or end where they stand on its left
+   * @param until how far the words may reach
+   */
+  void name(PartKind kind, String name, double edge, double at, double until, double y) {
+    double room = Math.abs(until - at);
+    double size = size(name, room);
+    if (!named || !asked.isTracked(kind) || size == 0) {
+      return;
+    }
+    boolean rightward = until > at;
+    ground.line(edge, y, at + (rightward ? -1 : 1) * glass.px(8), y, Role.RULE);
+    Shape.Side side = rightward ? Shape.Side.BEGIN : Shape.Side.END;
+    words.words(at, y, name, size, side, Role.NAME);
+  }
+
+  /** As large as the person set it, if it fits; 0 where not even the least letter does. */
+  private double size(String name, double room) {
+    double usual = nameSize();
+    double grown = Math.max(usual, glass.letter() * glass.factor());
+    for (double size : new double[] {grown, usual, glass.letter()}) {
+      if (Letters.width(name, size, false) <= room) {
+        return size;
+      }
+    }
+    return 0;
+  }
+}

@@ -1,0 +1,216 @@
+package wherefrom.pdf;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import wherefrom.drawing.Anchor;
+import wherefrom.drawing.Asked;
+import wherefrom.drawing.Drawing;
+import wherefrom.drawing.Glass;
+import wherefrom.drawing.Look;
+import wherefrom.drawing.MarkPlan;
+import wherefrom.drawing.PartFigure;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.PlacedMark;
+import wherefrom.drawing.Shape;
+import wherefrom.drawing.Step;
+import wherefrom.parts.Place;
+
+/**
+ * Draws an engine's drawing on a page as lines and areas, sharp at any size. Fills are light greys
+ * and a light blue, so that a printer with black alone loses nothing that outlines do not say.
+ */
+final class PdfDrawing {
+  /** What the drawing must be made for: its unit is the point. */
+  static final Glass GLASS = Glass.paper(72 / 25.4);
+
+  private static final double CAPITAL = 0.75;
+
+  /** Where the handles of a quarter circle lie, as a part of the radius. */
+  private static final double ROUND = 0.5522847498;
+
+  private static final List<Double> OUT_DASHES = List.of(3.0, 2.5);
+
+  private final PDPageContentStream out;
+  private final PageLetters regular;
+  private final PageLetters bold;
+  private final double left;
+  private final double top;
+
+  /**
+   * @param left of the drawing's origin, in points
+   * @param top of the drawing's origin, in points from the foot of the page
+   */
+  PdfDrawing(PDPageContentStream out, PageLetters regular, PageLetters bold, double left, double top) {
+    this.out = out;
+    this.regular = regular;
+    this.bold = bold;
+    this.left = left;
+    this.top = top;
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param drawing made for {@link #GLASS}
+   * @param marks whether states bear their marks
+   */
+  void draw(Drawing drawing, Asked asked, Function<Place, PartState> states, boolean marks)
+      throws IOException {
+    out.saveGraphicsState();
+    out.setLineJoinStyle(1);
+    for (Shape shape : drawing.ground()) {
+      draw(shape, Look.IN);
+    }
+    for (PartFigure figure : drawing.parts()) {
+      Place place = figure.place();
+      Look look = asked.look(place.kind(), states.apply(place));
+      for (Shape shape : figure.shapes()) {
+        draw(shape, look);
+      }
+    }
+    for (Shape shape : drawing.words()) {
+      draw(shape, Look.IN);
+    }
+    if (marks) {
+      marks(drawing, asked, states);
+    }
+    out.restoreGraphicsState();
+  }
+
+  private void marks(Drawing drawing, Asked asked, Function<Place, PartState> states)
+      throws IOException {
+    for (Anchor anchor : drawing.anchors()) {
+      for (PlacedMark mark : MarkPlan.of(anchor, asked, states, Set.of(), drawing.glass())) {
+        for (Shape shape : mark.shapes()) {
+          draw(shape, Look.IN);
+        }
+      }
+    }
+  }
+
+  private void draw(Shape shape, Look look) throws IOException {
+    if (shape.role().isOfPart() && !look.shows(shape.role())) {
+      return;
+    }
+    PrintInk ink = PrintInk.of(shape.role(), look);
+    if (shape instanceof Shape.Words words) {
+      words(words, ink);
+      return;
+    }
+    boolean part = shape.role().isOfPart();
+    double width = shape.width() * (part ? look.weight() : 1);
+    boolean stroked = ink.hasLine() && width > 0;
+    if (!ink.hasFill() && !stroked) {
+      return;
+    }
+    if (stroked) {
+      pen(width, part && look == Look.OUT ? OUT_DASHES : shape.role().dashes(), ink);
+    }
+    path(shape);
+    paint(ink, stroked);
+  }
+
+  private void pen(double width, List<Double> dashes, PrintInk ink) throws IOException {
+    float[] pattern = new float[dashes.size()];
+    for (int at = 0; at < pattern.length; at++) {
+      pattern[at] = (float) (dashes.get(at) * width);
+    }
+    out.setLineWidth((float) width);
+    out.setLineDashPattern(pattern, 0);
+    out.setStrokingColor(ink.line());
+  }
+
+  private void paint(PrintInk ink, boolean stroked) throws IOException {
+    if (!ink.hasFill()) {
+      out.stroke();
+      return;
+    }
+    out.setNonStrokingColor(ink.fill());
+    if (stroked) {
+      out.fillAndStroke();
+    } else {
+      out.fill();
+    }
+  }
+
+  private float x(double across) {
+    return (float) (left + across);
+  }
+
+  private float y(double down) {
+    return (float) (top - down);
+  }
+
+  private void path(Shape shape) throws IOException {
+    if (shape instanceof Shape.Disc disc) {
+      double r = disc.radius();
+      rounded(disc.x() - r, disc.y() - r, 2 * r, 2 * r, r);
+    } else if (shape instanceof Shape.Slab slab) {
+      double r = Math.min(slab.radius(), slab.bounds().width() / 2);
+      rounded(
+          slab.bounds().x(),
+          slab.bounds().y(),
+          slab.bounds().width(),
+          slab.bounds().height(),
+          Math.min(r, slab.bounds().height() / 2));
+    } else if (shape instanceof Shape.Outline outline) {
+      for (Step step : outline.steps()) {
+        step(step);
+      }
+    }
+  }
+
+  private void step(Step step) throws IOException {
+    if (step instanceof Step.Move move) {
+      out.moveTo(x(move.x()), y(move.y()));
+    } else if (step instanceof Step.Line line) {
+      out.lineTo(x(line.x()), y(line.y()));
+    } else if (step instanceof Step.Curve curve) {
+      out.curveTo(
+          x(curve.x1()), y(curve.y1()), x(curve.x2()), y(curve.y2()), x(curve.x()), y(curve.y()));
+    } else {
+      out.closePath();
+    }
+  }
+
+  /** A rectangle with round corners; a circle where the radius is half of both sides. */
+  private void rounded(double x, double y, double w, double h, double r) throws IOException {
+    if (r <= 0) {
+      out.addRect(x(x), y(y + h), (float) w, (float) h);
+      return;
+    }
+    double k = r - ROUND * r;
+    double right = x + w;
+    double foot = y + h;
+    out.moveTo(x(x + r), y(y));
+    out.lineTo(x(right - r), y(y));
+    out.curveTo(x(right - k), y(y), x(right), y(y + k), x(right), y(y + r));
+    out.lineTo(x(right), y(foot - r));
+    out.curveTo(x(right), y(foot - k), x(right - k), y(foot), x(right - r), y(foot));
+    out.lineTo(x(x + r), y(foot));
+    out.curveTo(x(x + k), y(foot), x(x), y(foot - k), x(x), y(foot - r));
+    out.lineTo(x(x), y(y + r));
+    out.curveTo(x(x), y(y + k), x(x + k), y(y), x(x + r), y(y));
+    out.closePath();
+  }
+
+  private void words(Shape.Words words, PrintInk ink) throws IOException {
+    PageLetters letters = words.bold() ? bold : regular;
+    String clean = letters.clean(words.text());
+    double wide = letters.width(clean, words.size());
+    double begin =
+        switch (words.side()) {
+          case BEGIN -> words.x();
+          case MIDDLE -> words.x() - wide / 2;
+          case END -> words.x() - wide;
+        };
+    out.setNonStrokingColor(ink.fill());
+    out.beginText();
+    out.newLineAtOffset(x(begin), y(words.y() + words.size() * CAPITAL / 2));
+    letters.show(out, clean, words.size());
+    out.endText();
+  }
+}

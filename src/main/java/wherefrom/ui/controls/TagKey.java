@@ -1,0 +1,133 @@
+package wherefrom.ui.controls;
+
+import javafx.geometry.Orientation;
+import javafx.scene.AccessibleRole;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Circle;
+
+/**
+ * The tag with heavy frame and eyelet: the one thing to do now. Made by {@link Touch} only. There
+ * is one on a screen.
+ */
+public final class TagKey extends Region {
+  private static final double FRAME_MM = 1.4;
+  private static final double LEAST_EYE_MM = 1.2;
+  private static final double MOST_EYE_MM = 2.2;
+  private static final double EYE = 0.09;
+  private static final double EYE_LINE_MM = 0.85;
+
+  private final TagShape shape;
+  private final Circle eyelet = new Circle();
+  private final FitText words;
+  private final FitText more;
+  private final double least;
+  private final double frame;
+  private final double leastEye;
+  private final double mostEye;
+  private final double padding;
+  private boolean hasMore;
+
+  TagKey(Scale scale, FitText words, FitText more) {
+    this.frame = scale.px(FRAME_MM);
+    this.shape = new TagShape(this, scale, frame);
+    this.words = words;
+    this.more = more;
+    this.hasMore = !more.words().isEmpty();
+    this.least = scale.px(Scale.PRIMARY_MM);
+    this.leastEye = scale.px(LEAST_EYE_MM);
+    this.mostEye = scale.px(MOST_EYE_MM);
+    this.padding = scale.px(2.7);
+    eyelet.getStyleClass().add("tag-eyelet");
+    eyelet.setStrokeWidth(scale.px(EYE_LINE_MM));
+    eyelet.setManaged(false);
+    eyelet.setMouseTransparent(true);
+    getStyleClass().add("tag-key");
+    getChildren().addAll(eyelet, words, more);
+    more.setVisible(hasMore);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+    setAccessibleRole(AccessibleRole.BUTTON);
+    setAccessibleText(spoken());
+  }
+
+  /** Changes what it says: what to do, and how else or what follows. */
+  public void setWords(String what, String further) {
+    words.setWords(what);
+    more.setWords(further);
+    hasMore = !further.isEmpty();
+    more.setVisible(hasMore);
+    setAccessibleText(spoken());
+    requestLayout();
+  }
+
+  public String words() {
+    return words.words();
+  }
+
+  private String spoken() {
+    return hasMore ? words.words() + ", " + more.words() : words.words();
+  }
+
+  private double eye(double height) {
+    return Math.max(leastEye, Math.min(mostEye, EYE * height));
+  }
+
+  /** Where the wire ends: the eyelet's middle, from the tag's upper left corner. */
+  public double eyeletX() {
+    return shape.cut(getHeight()) / 2 + 0.9 * eye(getHeight()) + frame;
+  }
+
+  private double left(double height) {
+    return shape.cut(height) / 2 + 2.2 * eye(height) + frame + padding;
+  }
+
+  private double inner(double width, double height) {
+    return Math.max(0, width - left(height) - padding - frame);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    double widest = Math.max(words.minWidth(-1), hasMore ? more.minWidth(-1) : 0);
+    return Math.max(least, left(2 * least) + widest + padding + frame);
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    double widest = Math.max(words.prefWidth(-1), hasMore ? more.prefWidth(-1) : 0);
+    return Math.max(least, left(2 * least) + widest + padding + frame);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    double inner = width <= 0 ? words.prefWidth(-1) : inner(width, 2 * least);
+    double lines = words.minHeight(inner) + (hasMore ? more.minHeight(inner) : 0);
+    return Math.max(least, lines + 2 * (frame + padding));
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double height = getHeight();
+    shape.fit();
+    eyelet.setRadius(eye(height));
+    eyelet.setCenterX(eyeletX());
+    eyelet.setCenterY(height / 2);
+    double left = left(height);
+    double inner = inner(getWidth(), height);
+    double edge = frame + padding / 2;
+    double room = height - 2 * edge;
+    double low = hasMore ? Math.min(more.minHeight(inner), room / 2) : 0;
+    double high = Math.min(room - low, words.prefHeight(inner));
+    double top = edge + (room - low - high) / 2;
+    words.resizeRelocate(left, top, inner, high);
+    more.resizeRelocate(left, top + high, inner, low);
+  }
+}

@@ -1,0 +1,57 @@
+package wherefrom.ui.drawn;
+
+import java.util.function.Function;
+import wherefrom.drawing.Asked;
+import wherefrom.drawing.Bounds;
+import wherefrom.drawing.CylinderZoom;
+import wherefrom.drawing.Drawing;
+import wherefrom.drawing.EngineAbove;
+import wherefrom.drawing.EngineBelow;
+import wherefrom.drawing.EngineGeometry;
+import wherefrom.drawing.Foot;
+import wherefrom.drawing.Glass;
+import wherefrom.drawing.MainsPage;
+import wherefrom.drawing.OneBearing;
+import wherefrom.drawing.View;
+import wherefrom.engine.Layout;
+import wherefrom.engine.Spot;
+import wherefrom.ui.controls.Scale;
+
+/** The drawings that a screen can show, each made for the room that it gets. */
+public final class Drawn {
+  private final Layout layout;
+  private final Asked asked;
+  private final Glass glass;
+
+  public Drawn(Layout layout, Asked asked, Scale scale) {
+    this.layout = layout;
+    this.asked = asked;
+    this.glass = Glass.screen(scale.pixelsPerMm(), scale.textFactor());
+  }
+
+  public Function<Bounds, Drawing> above() {
+    return room ->
+        EngineAbove.of(EngineGeometry.of(layout, View.ABOVE, room, glass, Foot.NONE), asked);
+  }
+
+  public Function<Bounds, Drawing> below(Foot foot) {
+    return room -> EngineBelow.of(EngineGeometry.of(layout, View.BELOW, room, glass, foot), asked);
+  }
+
+  public Function<Bounds, Drawing> cylinder(int cylinder) {
+    return room -> CylinderZoom.of(layout, cylinder, room, asked, glass);
+  }
+
+  /** As many mains as find room side by side, from the given one on. */
+  public Function<Bounds, Drawing> mains(int first) {
+    return room -> {
+      int fitting = MainsPage.fitting(room.width(), glass);
+      int count = Math.min(fitting, layout.mains() - first + 1);
+      return MainsPage.of(layout, first, count, room, asked, glass);
+    };
+  }
+
+  public Function<Bounds, Drawing> bearing(Spot spot) {
+    return room -> OneBearing.of(layout, spot, room, asked, glass);
+  }
+}

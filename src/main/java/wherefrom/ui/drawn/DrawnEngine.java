@@ -1,0 +1,245 @@
+package wherefrom.ui.drawn;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
+import javafx.scene.layout.Region;
+import wherefrom.drawing.Anchor;
+import wherefrom.drawing.Asked;
+import wherefrom.drawing.Bounds;
+import wherefrom.drawing.Drawing;
+import wherefrom.drawing.Look;
+import wherefrom.drawing.MarkPlan;
+import wherefrom.drawing.PartFigure;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.PlacedMark;
+import wherefrom.drawing.Target;
+import wherefrom.drawing.Zone;
+import wherefrom.drawing.ZoneWords;
+import wherefrom.engine.Layout;
+import wherefrom.parts.Place;
+import wherefrom.ui.controls.Touch;
+
+/**
+ * A drawing on the glass: the engine from above or below, a cylinder large, the mains, one bearing.
+ * It is drawn anew when its size changes; when states change, only the groups of the places that
+ * changed are. The picture itself takes no touch; its zones do.
+ */
+public final class DrawnEngine extends Region {
+  private final Touch touch;
+  private final Layout layout;
+  private final Asked asked;
+  private final Function<Bounds, Drawing> maker;
+  private final Optional<Consumer<Target>> tapped;
+  private final Group picture = new Group();
+  private final Group here = new Group();
+  private final Map<Place, PartNode> parts = new HashMap<>();
+  private final Map<Anchor, Group> marks = new IdentityHashMap<>();
+  private final Map<Anchor, List<Object>> marked = new IdentityHashMap<>();
+  private final Map<Zone, Region> zones = new IdentityHashMap<>();
+  private Optional<Drawing> drawing = Optional.empty();
+  private Function<Place, PartState> states = place -> PartState.IN;
+  private Set<Place> pointed = Set.of();
+  private double drawnWidth;
+  private double drawnHeight;
+  private int redrawn;
+
+  /**
+   * @param maker makes the drawing for a room
+   * @param tapped told of the zone that is tapped; none where the drawing is dead to touch
+   */
+  private DrawnEngine(
+      Touch touch,
+      Layout layout,
+      Asked asked,
+      Function<Bounds, Drawing> maker,
+      Optional<Consumer<Target>> tapped) {
+    this.touch = touch;
+    this.layout = layout;
+    this.asked = asked;
+    this.maker = maker;
+    this.tapped = tapped;
+    getStyleClass().add("drawn");
+    picture.setMouseTransparent(true);
+    picture.setManaged(false);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  /** A drawing whose zones can be tapped. */
+  public static DrawnEngine keyed(
+      Touch touch,
+      Layout layout,
+      Asked asked,
+      Function<Bounds, Drawing> maker,
+      Consumer<Target> tapped) {
+    return new DrawnEngine(touch, layout, asked, maker, Optional.of(tapped));
+  }
+
+  /** A drawing that only shows. */
+  public static DrawnEngine shown(
+      Touch touch, Layout layout, Asked asked, Function<Bounds, Drawing> maker) {
+    return new DrawnEngine(touch, layout, asked, maker, Optional.empty());
+  }
+
+  /**
+   * Shows states.
+   *
+   * @param newStates what is so at each place that is tracked
+   * @param newPointed the places that this is about
+   */
+  public void show(Function<Place, PartState> newStates, Set<Place> newPointed) {
+    states = newStates;
+    boolean moved = !newPointed.equals(pointed);
+    pointed = Set.copyOf(newPointed);
+    drawing.ifPresent(drawn -> refresh(drawn, moved));
+  }
+
+  /** What is drawn; empty before it has a size. */
+  public Optional<Drawing> drawing() {
+    return drawing;
+  }
+
+  /** How many places' groups were drawn or changed so far. */
+  int redrawn() {
+    return redrawn;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    if (getWidth() <= 0 || getHeight() <= 0) {
+      return;
+    }
+    if (getWidth() != drawnWidth || getHeight() != drawnHeight) {
+      drawnWidth = getWidth();
+      drawnHeight = getHeight();
+      build(maker.apply(new Bounds(0, 0, drawnWidth, drawnHeight)));
+    }
+    zones.forEach((zone, region) -> place(region, zone.bounds()));
+  }
+
+  private static void place(Region region, Bounds box) {
+    region.resizeRelocate(box.x(), box.y(), box.width(), box.height());
+  }
+
+  private void build(Drawing drawn) {
+    drawing = Optional.of(drawn);
+    Group ground = new Group(ShapeNodes.of(drawn.ground()));
+    Group words = new Group(ShapeNodes.of(drawn.words()));
+    Group figures = new Group();
+    Group markGroup = new Group();
+    parts.clear();
+    marks.clear();
+    marked.clear();
+    for (PartFigure figure : drawn.parts()) {
+      PartNode node = new PartNode(figure, look(figure.place()));
+      parts.put(figure.place(), node);
+      figures.getChildren().add(node);
+      redrawn++;
+    }
+    for (Anchor anchor : drawn.anchors()) {
+      Group group = new Group();
+      marks.put(anchor, group);
+      markGroup.getChildren().add(group);
+    }
+    picture.getChildren().setAll(ground, figures, words, markGroup, here);
+    zones(drawn);
+    drawn.anchors().forEach(this::mark);
+    point(drawn);
+  }
+
+  private Look look(Place place) {
+    return pointed.contains(place) ? Look.HERE : asked.look(place.kind(), states.apply(place));
+  }
+
+  private void refresh(Drawing drawn, boolean moved) {
+    parts.forEach(
+        (place, node) -> {
+          Look look = look(place);
+          if (look != node.look()) {
+            node.look(look);
+            redrawn++;
+          }
+        });
+    drawn.anchors().forEach(this::mark);
+    if (moved) {
+      point(drawn);
+    }
+    words(drawn);
+  }
+
+  private void mark(Anchor anchor) {
+    Group group = marks.get(anchor);
+    List<Object> now = stateOf(anchor);
+    if (group == null || now.equals(marked.put(anchor, now))) {
+      return;
+    }
+    Drawing drawn = drawing.orElseThrow();
+    group.getChildren().clear();
+    for (PlacedMark mark : MarkPlan.of(anchor, asked, states, pointed, drawn.glass())) {
+      group.getChildren().addAll(ShapeNodes.of(mark.shapes()));
+    }
+  }
+
+  /** All that its marks follow from. */
+  private List<Object> stateOf(Anchor anchor) {
+    List<Object> all = new ArrayList<>();
+    for (Anchor.Held held : anchor.held()) {
+      all.add(states.apply(held.place()));
+      all.add(pointed.contains(held.place()));
+    }
+    return all;
+  }
+
+  private void point(Drawing drawn) {
+    here.getChildren().clear();
+    for (Place place : pointed) {
+      drawn
+          .find(place)
+          .map(figure -> figure.pointer().here(drawn.glass()))
+          .ifPresent(shapes -> here.getChildren().addAll(ShapeNodes.of(shapes)));
+    }
+  }
+
+  private void zones(Drawing drawn) {
+    zones.clear();
+    List<javafx.scene.Node> children = new ArrayList<>(List.of(picture));
+    tapped.ifPresent(
+        listener -> {
+          for (Zone zone : drawn.zones()) {
+            Region region = target(zone, () -> listener.accept(zone.target()));
+            region.setAccessibleRole(AccessibleRole.BUTTON);
+            region.setManaged(false);
+            zones.put(zone, region);
+            children.add(region);
+          }
+        });
+    getChildren().setAll(children);
+    words(drawn);
+  }
+
+  /** The mains are keys below the drawing; all other zones lie on it and are not seen. */
+  private Region target(Zone zone, Runnable act) {
+    if (zone.target() instanceof Target.Main) {
+      return touch.key(zone.name(), act);
+    }
+    if (zone.target() instanceof Target.Mains) {
+      return touch.key("Mains", act);
+    }
+    Region region = touch.target(new Region(), act);
+    region.getStyleClass().add("drawn-zone");
+    return region;
+  }
+
+  private void words(Drawing drawn) {
+    ZoneWords words = new ZoneWords(layout, drawn, asked, states);
+    zones.forEach((zone, region) -> region.setAccessibleText(words.of(zone)));
+  }
+}
