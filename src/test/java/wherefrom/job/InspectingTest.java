@@ -8,6 +8,7 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
@@ -36,6 +37,16 @@ class InspectingTest {
     CheckCard card = inspecting.cards(part("pushrod@3EX")).get(0);
     assertThat(card.look()).isEqualTo(Look.PASS);
     assertThat(card.note()).isEqualTo("it was dirt");
+  }
+
+  @Test
+  void whoGaveAReasonForABadFindingDidNotKnowOfALaterDoubt() {
+    Part pushrod = bench.part("pushrod@3EX");
+    bench.look("pushrod@3EX", "pushrod-roll", Look.FAIL);
+    new Fitting(bench.job).fitOnPurpose(pushrod, pushrod.home().spot(), "to mock it up");
+    assertThat(bench.word("pushrod@3EX")).isEqualTo("already fitted");
+    bench.look("pushrod@3EX", "pushrod-ends", Look.SUSPECT);
+    assertThat(bench.word("pushrod@3EX")).isEqualTo("fitted, but");
   }
 
   @Test
