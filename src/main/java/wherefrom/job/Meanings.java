@@ -17,6 +17,7 @@ final class Meanings {
   private record Key(Change change, LifterType lifters) {}
 
   private final Setting setting;
+
   /** States of several threads may know it. */
   private final Map<Key, List<Consequence>> known = new ConcurrentHashMap<>();
 

@@ -299,13 +299,4 @@ class StandingJudgementTest {
     assertThat(at("rod-cap@R3L", "R3L").word()).isEqualTo("other place");
     assertThat(at("rod-cap@R3L", "R5L").word()).isEqualTo("right place");
   }
-
-  @Test
-  void whoGaveAReasonForABadFindingDidNotKnowOfALaterDoubt() {
-    bench.look("pushrod@3EX", "pushrod-roll", Look.FAIL);
-    onPurpose("pushrod@3EX", "3EX");
-    assertThat(at("pushrod@3EX", "3EX").word()).isEqualTo("already fitted");
-    bench.look("pushrod@3EX", "pushrod-ends", Look.SUSPECT);
-    assertThat(at("pushrod@3EX", "3EX").word()).isEqualTo("fitted, but");
-  }
 }

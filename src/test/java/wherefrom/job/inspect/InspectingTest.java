@@ -12,6 +12,7 @@ import wherefrom.job.BenchJob;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.money.Replacement;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
@@ -40,6 +41,16 @@ class InspectingTest {
     CheckCard card = inspecting.cards(part("pushrod@3EX")).get(0);
     assertThat(card.look()).isEqualTo(Look.PASS);
     assertThat(card.note()).isEqualTo("it was dirt");
+  }
+
+  @Test
+  void whoGaveAReasonForABadFindingDidNotKnowOfALaterDoubt() {
+    Part pushrod = bench.part("pushrod@3EX");
+    bench.look("pushrod@3EX", "pushrod-roll", Look.FAIL);
+    new Fitting(bench.job).fitOnPurpose(pushrod, pushrod.home().spot(), "to mock it up");
+    assertThat(bench.word("pushrod@3EX")).isEqualTo("already fitted");
+    bench.look("pushrod@3EX", "pushrod-ends", Look.SUSPECT);
+    assertThat(bench.word("pushrod@3EX")).isEqualTo("fitted, but");
   }
 
   @Test
