@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import wherefrom.files.ExportedJobs;
 import wherefrom.job.DemoJob;
 import wherefrom.job.Shelf;
 import wherefrom.ui.app.Desk;
@@ -20,7 +21,6 @@ import wherefrom.ui.files.FilesScreen;
 
 /** The jobs of the workshop, the one last worked on first. */
 public final class JobsScreen implements Screen {
-  private static final List<String> ARCHIVE = List.of(".zip", ".wherefrom");
   private static final double KEYS_MM = 62;
 
   private final Desk desk;
@@ -64,13 +64,11 @@ public final class JobsScreen implements Screen {
   }
 
   private void bringBack() {
-    desk.navigator().open(() -> FilesScreen.file(desk, "Bring a job back", ARCHIVE, this::restore));
+    desk.navigator().open(() -> FilesScreen.file(desk, "Bring a job back", ExportedJobs.ENDINGS, this::restore));
   }
 
   private void restore(Path file) {
-    Path shop = desk.settings().shop();
-    desk.longWork(
-        "Bringing a job back", () -> desk.equipment().archives().restore(file, shop), this::open);
+    new BringingBack(desk).all(List.of(file));
   }
 
   @Override

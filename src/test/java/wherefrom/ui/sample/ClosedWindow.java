@@ -35,7 +35,7 @@ public final class ClosedWindow {
     Thread person = new Thread(() -> person(pictures));
     person.setDaemon(true);
     person.start();
-    Start.run(equipment.all(), System::nanoTime, silent());
+    Start.run(equipment.all(), System::nanoTime, silent(), List.of());
     System.out.println("closed after " + pictures.get() + " pictures");
   }
 
