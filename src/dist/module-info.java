@@ -13,6 +13,9 @@ open module wherefrom {
 
   uses com.fasterxml.jackson.core.JsonFactory;
   uses com.fasterxml.jackson.core.ObjectCodec;
+  uses com.fasterxml.jackson.databind.Module;
+  uses java.nio.file.spi.FileSystemProvider;
+  uses org.apache.commons.logging.LogFactory;
 
   provides com.fasterxml.jackson.core.JsonFactory with
       com.fasterxml.jackson.core.JsonFactory;
