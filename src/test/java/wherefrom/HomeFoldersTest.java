@@ -24,7 +24,9 @@ class HomeFoldersTest {
     assertThat(of("Linux", Map.of()))
         .isEqualTo(
             new HomeFolders(
-                at(".config/wherefrom"), at(".local/share/wherefrom/jobs"), at(".cache/wherefrom")));
+                at(".config/wherefrom"),
+                at(".local/share/wherefrom/jobs"),
+                at(".cache/wherefrom")));
   }
 
   @Test

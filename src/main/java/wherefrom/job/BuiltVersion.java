@@ -12,7 +12,9 @@ public final class BuiltVersion {
 
   private BuiltVersion() {}
 
-  /** Such as {@code 1.0.0}; {@code unknown} where the classes were not put together by the build. */
+  /**
+   * Such as {@code 1.0.0}; {@code unknown} where the classes were not put together by the build.
+   */
   public static String get() {
     return VERSION;
   }

@@ -25,9 +25,9 @@ import wherefrom.ui.jobs.BringingBack;
 public final class Start extends Application {
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 800;
+
   /** The small one is drawn for its size. */
-  private static final List<String> ICONS =
-      List.of("icon-16.png", "icon-48.png", "icon-256.png");
+  private static final List<String> ICONS = List.of("icon-16.png", "icon-48.png", "icon-256.png");
 
   private static final long IDLE_MILLIS = 30_000;
 
@@ -59,8 +59,7 @@ public final class Start extends Application {
    * @param steady a steady clock, in nanoseconds
    * @param files exported jobs to bring back; the last of them is opened
    */
-  public static void run(
-      Equipment all, LongSupplier steady, Sounds speaker, List<Path> files) {
+  public static void run(Equipment all, LongSupplier steady, Sounds speaker, List<Path> files) {
     equipment = all;
     nanos = steady;
     sounds = speaker;

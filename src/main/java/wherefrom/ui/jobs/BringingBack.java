@@ -20,7 +20,9 @@ public final class BringingBack {
     }
     Path shop = desk.settings().shop();
     desk.longWork(
-        "Bringing a job back", () -> restore(files, shop), job -> desk.attempt(() -> desk.open(job)));
+        "Bringing a job back",
+        () -> restore(files, shop),
+        job -> desk.attempt(() -> desk.open(job)));
   }
 
   private Path restore(List<Path> files, Path shop) throws IOException {

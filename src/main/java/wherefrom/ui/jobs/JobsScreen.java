@@ -64,7 +64,9 @@ public final class JobsScreen implements Screen {
   }
 
   private void bringBack() {
-    desk.navigator().open(() -> FilesScreen.file(desk, "Bring a job back", ExportedJobs.ENDINGS, this::restore));
+    desk.navigator()
+        .open(
+            () -> FilesScreen.file(desk, "Bring a job back", ExportedJobs.ENDINGS, this::restore));
   }
 
   private void restore(Path file) {

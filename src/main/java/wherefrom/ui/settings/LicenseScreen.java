@@ -15,8 +15,7 @@ public final class LicenseScreen implements Screen {
   LicenseScreen(Desk desk, LicenseText text) {
     this.text = text;
     list =
-        Pager.list(
-            desk.touch(), paragraph -> ListRow.plain(desk.touch(), "", List.of(paragraph)));
+        Pager.list(desk.touch(), paragraph -> ListRow.plain(desk.touch(), "", List.of(paragraph)));
     list.setItems(text.paragraphs());
   }
 

@@ -33,7 +33,8 @@ record LicenseText(String file, String title, String of) {
           new LicenseText(FOLDER + "LICENSE", "Apache License 2.0", "Wherefrom"),
           new LicenseText(
               FOLDER + "THIRD-PARTY.txt", "Libraries", "what comes with it, and under which terms"),
-          new LicenseText(FOLDER + "GPL-2-CE.txt", "GPL 2 with Classpath Exception", "JavaFX, Java"),
+          new LicenseText(
+              FOLDER + "GPL-2-CE.txt", "GPL 2 with Classpath Exception", "JavaFX, Java"),
           new LicenseText(FOLDER + "FFMPEG.txt", "FFmpeg and its parts", "the camera"),
           new LicenseText(FOLDER + "LGPL-3.txt", "Lesser GPL 3", "FFmpeg"),
           new LicenseText(FOLDER + "GPL-3.txt", "GPL 3", "the Lesser GPL rests on it"),
