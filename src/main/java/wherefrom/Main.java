@@ -6,17 +6,22 @@ import java.io.FileOutputStream;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.logging.Logger;
 import wherefrom.cli.CommandLine;
+import wherefrom.files.ExportedJobs;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.shelf.Tidying;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 
-/** The only place that wires: without arguments the window opens, with them it is a command. */
+/**
+ * The only place that wires: without arguments, or with exported jobs alone, the window opens; with
+ * others it is a command.
+ */
 public final class Main {
   private static final double VOLUME = 1;
   private static final int BAD_INPUT = 2;
@@ -31,10 +36,13 @@ public final class Main {
       utf8(FileDescriptor.err).println(misplaced.get());
       System.exit(BAD_INPUT);
     }
-    RunLog.begin(Wiring.settingsFolder());
+    HomeFolders folders = Wiring.folders();
+    Caches.in(folders.cache());
+    RunLog.begin(folders.settings());
     Equipment equipment = Wiring.equipment(Clock.systemUTC());
-    if (arguments.length == 0) {
-      openWindow(equipment);
+    List<String> words = List.of(arguments);
+    if (words.stream().allMatch(ExportedJobs::isNamed)) {
+      openWindow(equipment, words.stream().map(Path::of).toList());
       return;
     }
     CommandLine commands =
@@ -43,12 +51,12 @@ public final class Main {
             new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
             utf8(FileDescriptor.out),
             utf8(FileDescriptor.err));
-    System.exit(commands.run(List.of(arguments)));
+    System.exit(commands.run(words));
   }
 
-  private static void openWindow(Equipment equipment) {
+  private static void openWindow(Equipment equipment, List<Path> exported) {
     try {
-      Window.open(equipment);
+      Window.open(equipment, exported);
     } catch (UnsupportedOperationException e) {
       // What JavaFX throws where there is no display.
       utf8(FileDescriptor.err)
@@ -67,13 +75,13 @@ public final class Main {
 
   /** Apart, so that a command never loads the window's classes. */
   private static final class Window {
-    static void open(Equipment equipment) {
+    static void open(Equipment equipment, List<Path> exported) {
       LOGGER.info("The window opens: Wherefrom " + equipment.program().version());
       Thread tidying = new Thread(() -> Tidying.all(equipment), "tidying");
       tidying.setDaemon(true);
       tidying.start();
       double volume = equipment.settings().load().sound() ? VOLUME : 0;
-      Start.run(equipment, System::nanoTime, new ToneSounds(volume));
+      Start.run(equipment, System::nanoTime, new ToneSounds(volume), exported);
     }
   }
 }

@@ -1,9 +1,11 @@
 package wherefrom;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.function.Supplier;
+import wherefrom.job.BuiltVersion;
 import wherefrom.job.image.Cameras;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.ports.Program;
@@ -47,7 +49,7 @@ final class Wiring {
         new FileChecks(),
         new BackupFolder(),
         new MountedDrives(),
-        new Program(Version.read(), settingsFolder()),
+        new Program(BuiltVersion.get(), folders().settings()),
         clock);
   }
 
@@ -55,21 +57,23 @@ final class Wiring {
     return new FfmpegCameras();
   }
 
+  private static FileSettings settings() {
+    HomeFolders folders = folders();
+    return new FileSettings(folders.settings(), folders.shop());
+  }
+
+  /** Where settings, jobs and caches lie. */
+  static HomeFolders folders() {
+    String moved = System.getProperty(HOME, "");
+    return moved.isBlank()
+        ? HomeFolders.of(
+            System.getProperty("os.name", ""), System.getenv(), user(), Files::isDirectory)
+        : HomeFolders.in(Path.of(moved));
+  }
+
   /** The person's home; where the system knows none, it says so with a question mark. */
   private static Path user() {
     String home = System.getProperty("user.home", "");
     return Path.of(home.equals("?") ? "" : home).toAbsolutePath();
-  }
-
-  private static FileSettings settings() {
-    boolean moved = !System.getProperty(HOME, "").isBlank();
-    Path folder = settingsFolder();
-    return new FileSettings(folder, moved ? folder.resolve("jobs") : user().resolve("Wherefrom"));
-  }
-
-  /** Holds the settings and the log. */
-  static Path settingsFolder() {
-    String home = System.getProperty(HOME, "");
-    return home.isBlank() ? user().resolve(".wherefrom") : Path.of(home);
   }
 }

@@ -32,7 +32,7 @@ class OddPlacesTest {
   /** Says where this program keeps things: run in a Java of its own. */
   static final class Say {
     public static void main(String[] arguments) {
-      System.out.println(Wiring.settingsFolder());
+      System.out.println(Wiring.folders().settings());
       System.out.println(Wiring.equipment(Clock.systemUTC()).settings().load().shop());
     }
   }
@@ -118,16 +118,21 @@ class OddPlacesTest {
   void withoutAHomeThingsLieWhereTheProgramWasStarted(String home) throws Exception {
     List<String> said = run("-Duser.home=" + home, "-cp", CLASS_PATH, Say.class.getName());
     Path here = folder.toRealPath();
-    assertThat(said)
-        .containsExactly(
-            here.resolve(".wherefrom").toString(), here.resolve("Wherefrom").toString());
+    assertThat(said).isEqualTo(foldersBelow(here));
   }
 
   @Test
   void aHomeThatIsThereIsUsed() throws Exception {
     Path home = Files.createDirectory(folder.resolve("home"));
     assertThat(run("-Duser.home=" + home, "-cp", CLASS_PATH, Say.class.getName()))
-        .containsExactly(
-            home.resolve(".wherefrom").toString(), home.resolve("Wherefrom").toString());
+        .isEqualTo(foldersBelow(home));
+  }
+
+  /** Settings and jobs, where this system wants them below a home that holds nothing yet. */
+  private static List<String> foldersBelow(Path home) {
+    HomeFolders folders =
+        HomeFolders.of(System.getProperty("os.name"), System.getenv(), home, old -> false);
+    assertThat(folders.settings()).startsWith(home);
+    return List.of(folders.settings().toString(), folders.shop().toString());
   }
 }

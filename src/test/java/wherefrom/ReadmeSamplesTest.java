@@ -14,19 +14,27 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The samples of the README do what they say: they are run in order, in an empty folder. */
+/**
+ * The samples of the README and of its page on the command line do what they say: they are run in
+ * order, in an empty folder.
+ */
 class ReadmeSamplesTest {
   private static final Pattern BLOCK = Pattern.compile("(?ms)^```sh\n(.*?)^```$");
   private static final Pattern OURS = Pattern.compile("(?m)^(.*\\| )?wherefrom ");
+
+  private static final List<Path> PAGES =
+      List.of(Path.of("README.md"), Path.of("src", "site", "markdown", "command-line.md"));
 
   @TempDir Path folder;
 
   private static List<String> samples() throws IOException {
     List<String> samples = new ArrayList<>();
-    Matcher block = BLOCK.matcher(Files.readString(Path.of("README.md")));
-    while (block.find()) {
-      if (OURS.matcher(block.group(1)).find()) {
-        samples.add(block.group(1));
+    for (Path page : PAGES) {
+      Matcher block = BLOCK.matcher(Files.readString(page));
+      while (block.find()) {
+        if (OURS.matcher(block.group(1)).find()) {
+          samples.add(block.group(1));
+        }
       }
     }
     return samples;

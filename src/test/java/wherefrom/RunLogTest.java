@@ -14,6 +14,7 @@ import java.util.logging.LogRecord;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.job.BuiltVersion;
 import wherefrom.job.ports.Program;
 
 /** What went wrong is in the log, which never grows. */
@@ -113,7 +114,7 @@ class RunLogTest {
   void theVersionIsThatOfTheBuild() throws IOException {
     String pom = Files.readString(Path.of("pom.xml"));
     String version = pom.replaceFirst("(?s).*?<version>([^<]+)</version>.*", "$1");
-    assumeTrue(!Version.read().equals("unknown"), "a build that fills the version in");
-    assertThat(Version.read()).isEqualTo(version);
+    assumeTrue(!BuiltVersion.get().equals("unknown"), "a build that fills the version in");
+    assertThat(BuiltVersion.get()).isEqualTo(version);
   }
 }

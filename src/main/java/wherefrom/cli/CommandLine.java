@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.LogbookException;
+import wherefrom.job.ports.Equipment;
 
 /**
  * Runs one command for a script: exit status 0 right, 1 stopped, 2 bad input with a sentence on

@@ -6,11 +6,11 @@ import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
-import wherefrom.job.tags.Found;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
-import wherefrom.job.puttogether.StillMissing;
 import wherefrom.job.Undone;
+import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.tags.Found;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cycle;
 

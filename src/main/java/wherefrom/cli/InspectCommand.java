@@ -7,9 +7,9 @@ import java.util.Optional;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.job.StandingRule;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
-import wherefrom.job.StandingRule;
 import wherefrom.rules.consequence.Consequence;
 
 /** Quick tests: what is left to look at, the cards of a part or feature, an answer. */

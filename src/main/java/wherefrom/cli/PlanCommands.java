@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Look;
-import wherefrom.job.tags.Found;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.StandingRule;
 import wherefrom.job.change.Plan;
 import wherefrom.job.change.Planning;
-import wherefrom.job.StandingRule;
 import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.tags.Found;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
-import wherefrom.job.record.BuildRecord;
+import wherefrom.job.pages.RecordSection;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
-import wherefrom.job.pages.RecordSection;
 import wherefrom.job.print.Unprintable;
+import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
 
 /** The build record, and photographs of parts and features. */

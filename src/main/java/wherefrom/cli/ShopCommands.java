@@ -3,10 +3,10 @@ package wherefrom.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.job.print.Unprintable;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopVisit;
-import wherefrom.job.print.Unprintable;
 import wherefrom.parts.Part;
 import wherefrom.rules.consequence.ShopWork;
 

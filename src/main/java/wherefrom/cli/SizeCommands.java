@@ -9,11 +9,11 @@ import wherefrom.inspection.compare.OddOneOut;
 import wherefrom.inspection.compare.StraightLine;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.BearingClearance;
-import wherefrom.job.measure.Comparing;
 import wherefrom.job.FittingSize;
 import wherefrom.job.OilClearances;
 import wherefrom.job.SurfaceSize;
 import wherefrom.job.SurfaceSizes;
+import wherefrom.job.measure.Comparing;
 import wherefrom.quantity.Amount;
 import wherefrom.workings.ResultValue;
 

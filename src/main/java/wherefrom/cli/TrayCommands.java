@@ -5,15 +5,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import wherefrom.job.reader.Corner;
-import wherefrom.job.image.GreyImage;
 import wherefrom.job.PartRecord;
-import wherefrom.job.tray.PictureMark;
+import wherefrom.job.image.GreyImage;
+import wherefrom.job.reader.Corner;
 import wherefrom.job.reader.Reading;
+import wherefrom.job.reader.Unread;
+import wherefrom.job.tray.PictureMark;
 import wherefrom.job.tray.Tray;
 import wherefrom.job.tray.TrayCheck;
 import wherefrom.job.tray.TrayOut;
-import wherefrom.job.reader.Unread;
 import wherefrom.parts.Part;
 
 /** One photograph of a whole tray: its parts are logged as out, or held against the bench plan. */

@@ -47,13 +47,21 @@ public final class FileNames {
    */
   public static Path beside(Path file) {
     String name = String.valueOf(file.getFileName());
-    int point = name.lastIndexOf('.');
-    String stem = point > 0 ? name.substring(0, point) : name;
-    String ending = name.substring(stem.length());
+    String ending = ending(name);
+    String stem = name.substring(0, name.length() - ending.length());
     Path free = file;
     for (int copy = 2; Files.exists(free, LinkOption.NOFOLLOW_LINKS); copy++) {
       free = file.resolveSibling(stem + "-" + copy + ending);
     }
     return free;
+  }
+
+  /** With its point; that of an exported job has two. */
+  private static String ending(String name) {
+    if (name.endsWith(ExportedJobs.OURS)) {
+      return ExportedJobs.OURS;
+    }
+    int point = name.lastIndexOf('.');
+    return point > 0 ? name.substring(point) : "";
   }
 }

@@ -10,9 +10,9 @@ import java.util.List;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Beside;
 import wherefrom.files.Progress;
+import wherefrom.job.LogbookException;
 import wherefrom.job.ports.Backups;
 import wherefrom.job.ports.Damage;
-import wherefrom.job.LogbookException;
 
 /**
  * The copy of a job in a second folder. A copy may only grow: a file there that is no beginning of

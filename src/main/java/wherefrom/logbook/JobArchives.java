@@ -5,8 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import wherefrom.files.AtomicFile;
-import wherefrom.job.ports.Archives;
 import wherefrom.job.LogbookException;
+import wherefrom.job.ports.Archives;
 
 /** Jobs as single ZIP files with a manifest of sums, and back. */
 public final class JobArchives implements Archives {

@@ -3,9 +3,11 @@ package wherefrom.logbook;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import wherefrom.job.BuiltVersion;
 
 /**
- * The first line of a logbook file.
+ * The first line of a logbook file. It also says which version of the program began the file; that
+ * is for people, and older files do not say it.
  *
  * @param version the format's version
  * @param after the chain sum of the last line that counts in the file before; empty in the first
@@ -21,6 +23,7 @@ record LogHeader(int version, String after, long next) {
     object.put("version", version);
     object.put("after", after);
     object.put("next", next);
+    object.put("program", BuiltVersion.get());
     return LogLine.seal(object);
   }
 

@@ -6,10 +6,12 @@ import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
+import wherefrom.job.BuiltVersion;
 
 /** Tells this build of the program from every other. */
 final class ProgramStamp {
-  private static final String STAMP = of(ProgramStamp.class);
+  /** Files of packages have all the same time, so that the version is told, too. */
+  private static final String STAMP = BuiltVersion.get() + " " + of(ProgramStamp.class);
 
   private ProgramStamp() {}
 

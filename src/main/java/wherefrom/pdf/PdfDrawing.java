@@ -43,7 +43,8 @@ final class PdfDrawing {
    * @param left of the drawing's origin, in points
    * @param top of the drawing's origin, in points from the foot of the page
    */
-  PdfDrawing(PDPageContentStream out, PageLetters regular, PageLetters bold, double left, double top) {
+  PdfDrawing(
+      PDPageContentStream out, PageLetters regular, PageLetters bold, double left, double top) {
     this.out = out;
     this.regular = regular;
     this.bold = bold;

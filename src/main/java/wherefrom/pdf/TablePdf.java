@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import wherefrom.files.Outgoing;
+import wherefrom.job.BuiltVersion;
 import wherefrom.job.pages.RecordPicture;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.pages.RecordSection;
@@ -63,9 +64,17 @@ public final class TablePdf implements AutoCloseable {
     PDPage next = new PDPage(PDRectangle.A4);
     document.addPage(next);
     page = Optional.of(new PDPageContentStream(document, next));
+    foot();
     y = PDRectangle.A4.getHeight() - MARGIN;
     line(regular, SMALL, MARGIN, "Page " + document.getNumberOfPages() + " · " + title);
     y -= 2 * TITLE;
+  }
+
+  /** In the margin: which version of the program wrote it. */
+  private void foot() throws IOException {
+    String version = BuiltVersion.words();
+    y = MARGIN / 2;
+    line(regular, SMALL, MARGIN + width - regular.width(version, SMALL), version);
   }
 
   private void closePage() throws IOException {

@@ -2,6 +2,7 @@ package wherefrom.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.job.BuiltVersion;
 import wherefrom.pdf.Typeface;
 
 /**
@@ -45,13 +46,13 @@ final class SheetMargin {
     return marks;
   }
 
-  /** The title and the number of a page. */
+  /** The title, the number of a page and the version of the program. */
   List<Mark> number(String title, int page, int pages) {
     if (!hasFooter()) {
       return List.of();
     }
     Typeface face = letters.regular();
-    String number = " · " + page + "/" + pages;
+    String number = " · " + page + "/" + pages + " · " + BuiltVersion.words();
     double space = (right - safety().box().right() - 4) / CAP_MM - face.width(number);
     String line = face.shorten(face.clean(title), space) + number;
     double width = face.width(line) * CAP_MM;

@@ -32,17 +32,26 @@ final class StockShelf {
 
   /** The stocks that come with the product. */
   static StockShelf ofReady() {
-    URL folder = StockShelf.class.getResource(FOLDER);
-    if (folder == null) {
-      throw new IllegalStateException("the ready label stocks are missing: " + FOLDER);
-    }
     try {
-      return ofFolder(folder.toURI());
+      return ofFolder(folder());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (URISyntaxException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** Within the program's own runtime no resource is a folder: there the module's files are. */
+  private static URI folder() throws URISyntaxException {
+    Module ours = StockShelf.class.getModule();
+    if (ours.isNamed()) {
+      return URI.create("jrt:/" + ours.getName() + FOLDER);
+    }
+    URL folder = StockShelf.class.getResource(FOLDER);
+    if (folder == null) {
+      throw new IllegalStateException("the ready label stocks are missing: " + FOLDER);
+    }
+    return folder.toURI();
   }
 
   private static StockShelf ofFolder(URI folder) throws IOException {

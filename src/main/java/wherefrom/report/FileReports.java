@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
+import wherefrom.files.Progress;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.ports.Reports;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopVisit;
-import wherefrom.files.Progress;
 import wherefrom.pdf.TablePdf;
 
 /** Reports written to files. */

@@ -1,5 +1,7 @@
 package wherefrom.ui;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -8,18 +10,25 @@ import java.util.function.LongSupplier;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
+import wherefrom.job.BuiltVersion;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.ports.Sounds;
 import wherefrom.ui.app.CueSounds;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.controls.Ticker;
+import wherefrom.ui.jobs.BringingBack;
 
 /** Opens the window. */
 public final class Start extends Application {
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 800;
+
+  /** The small one is drawn for its size. */
+  private static final List<String> ICONS = List.of("icon-16.png", "icon-48.png", "icon-256.png");
+
   private static final long IDLE_MILLIS = 30_000;
 
   /** Kept, because a logger that nobody holds is forgotten with its filter. */
@@ -31,6 +40,7 @@ public final class Start extends Application {
   private static @Nullable Equipment equipment;
   private static LongSupplier nanos = () -> 0;
   private static @Nullable Sounds sounds;
+  private static List<Path> exported = List.of();
 
   private final ExecutorService workers =
       Executors.newCachedThreadPool(
@@ -47,11 +57,13 @@ public final class Start extends Application {
    * Opens the window and returns when it is closed.
    *
    * @param steady a steady clock, in nanoseconds
+   * @param files exported jobs to bring back; the last of them is opened
    */
-  public static void run(Equipment all, LongSupplier steady, Sounds speaker) {
+  public static void run(Equipment all, LongSupplier steady, Sounds speaker, List<Path> files) {
     equipment = all;
     nanos = steady;
     sounds = speaker;
+    exported = List.copyOf(files);
     JAVAFX.setFilter(logged -> !String.valueOf(logged.getMessage()).startsWith(ON_THE_CLASS_PATH));
     Application.launch(Start.class);
   }
@@ -75,11 +87,20 @@ public final class Start extends Application {
     Thread.currentThread()
         .setUncaughtExceptionHandler(
             (thread, fault) -> opened.desk().unexpected("Nobody caught this", fault));
-    stage.setTitle("Wherefrom");
+    stage.setTitle(BuiltVersion.words());
+    stage.getIcons().setAll(icons());
     stage.setScene(scene);
     stage.setMaximized(true);
     stage.show();
+    new BringingBack(opened.desk()).all(exported);
     idle = Optional.of(Ticker.WINDOW.repeat(IDLE_MILLIS, opened::idle));
+  }
+
+  private static List<Image> icons() {
+    return ICONS.stream()
+        .map(file -> Objects.requireNonNull(Start.class.getResource(file)).toExternalForm())
+        .map(Image::new)
+        .toList();
   }
 
   @Override

@@ -3,9 +3,7 @@ package wherefrom.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -88,10 +86,7 @@ class OneEntryTest {
     putTogether();
     torqueAndTiming();
     put();
-    List<String> names =
-        Commands
-            .all().stream().map(Command::name)
-            .toList();
+    List<String> names = Commands.all().stream().map(Command::name).toList();
     assertThat(names).hasSizeGreaterThan(70).doesNotHaveDuplicates();
     assertThat(called).containsAll(names);
   }

@@ -42,5 +42,7 @@ class FileNamesTest {
     Files.createFile(file);
     Files.createFile(folder.resolve("money-2.csv"));
     assertThat(FileNames.beside(file)).isEqualTo(folder.resolve("money-3.csv"));
+    Path job = Files.createFile(folder.resolve("v8.wherefrom.zip"));
+    assertThat(FileNames.beside(job)).isEqualTo(folder.resolve("v8-2.wherefrom.zip"));
   }
 }

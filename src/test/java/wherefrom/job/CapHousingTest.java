@@ -1,19 +1,18 @@
 package wherefrom.job;
 
-import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.handling.Handling;
-import wherefrom.job.change.Planning;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Spots;
 import wherefrom.inspection.Look;
+import wherefrom.job.change.Planning;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Ban;
@@ -203,7 +202,8 @@ class CapHousingTest {
     Verdict wrong = at("rod-shell@R5U", "R5U");
     assertThat(wrong.word()).isEqualTo("wrong mate");
     assertThat(wrong.wayOut()).doesNotContain(String.format("%04d", old.item()));
-    assertThat(job.state().bench().findRightful(old.home())).isNotEqualTo(java.util.Optional.of(old));
+    assertThat(job.state().bench().findRightful(old.home()))
+        .isNotEqualTo(java.util.Optional.of(old));
   }
 
   /** No work on the housing helps a shell that is of the wrong size. */

@@ -1,19 +1,18 @@
 package wherefrom.job;
 
-import wherefrom.job.change.Bought;
-import wherefrom.job.change.Cams;
-import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.shop.MachineShop;
-import wherefrom.job.handling.NewPart;
-import wherefrom.job.shop.ShopOrder;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.LifterType;
 import wherefrom.job.FittingSize.Basis;
+import wherefrom.job.change.Bought;
+import wherefrom.job.change.Cams;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.handling.NewPart;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.job.shop.ShopOrder;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;

@@ -1,10 +1,5 @@
 package wherefrom.job;
 
-import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.handling.Handling;
-import wherefrom.job.puttogether.StillMissing;
-import wherefrom.job.tags.Tracking;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -16,6 +11,10 @@ import wherefrom.inspection.Look;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.tags.Tracking;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;

@@ -1,10 +1,5 @@
 package wherefrom.job;
 
-import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.handling.Handling;
-import wherefrom.job.change.Planning;
-import wherefrom.job.puttogether.StillMissing;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -14,6 +9,7 @@ import wherefrom.engine.Section;
 import wherefrom.engine.Spots;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
+import wherefrom.job.change.Planning;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.OffForWashing;
@@ -21,6 +17,9 @@ import wherefrom.job.entry.PartLost;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.StillMissing;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -66,7 +65,9 @@ class SeatedLaterTest {
   }
 
   private List<String> bans(String partFrom, String at) {
-    return job.state().bench().listBans(bench.item(partFrom), place(at)).stream().map(Ban::rule).toList();
+    return job.state().bench().listBans(bench.item(partFrom), place(at)).stream()
+        .map(Ban::rule)
+        .toList();
   }
 
   private List<String> standing() {

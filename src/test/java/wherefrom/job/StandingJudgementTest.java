@@ -1,5 +1,4 @@
 package wherefrom.job;
-import wherefrom.job.handling.Handled;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -13,6 +12,7 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartLost;
+import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.Fitting;

@@ -1,14 +1,13 @@
 package wherefrom.job;
 
-import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.handling.Handling;
-import wherefrom.job.change.Planning;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
+import wherefrom.job.change.Planning;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.Place;
 import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
@@ -31,7 +30,9 @@ class WhoseChangeTest {
   /** The rules that forbid the part from one place at another, such as R20. */
   private List<String> bans(String partFrom, String at) {
     Place place = Place.find(at).orElseThrow();
-    return bench.job.state().bench().listBans(bench.item(partFrom), place).stream().map(Ban::rule).toList();
+    return bench.job.state().bench().listBans(bench.item(partFrom), place).stream()
+        .map(Ban::rule)
+        .toList();
   }
 
   private List<String> checks(String partFrom, String at) {

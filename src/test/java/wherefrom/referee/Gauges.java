@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import wherefrom.engine.Layout;
 import wherefrom.inspection.Subject;
-import wherefrom.job.measure.Measuring;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.ToolListed;
+import wherefrom.job.measure.Measuring;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 

@@ -18,10 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Stopping;
-import wherefrom.job.record.BuildRecord;
-import wherefrom.job.pages.RecordSection;
-import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.job.shop.ShopVisit;
 import wherefrom.rules.consequence.ShopWork;
 
 class FileReportsTest {

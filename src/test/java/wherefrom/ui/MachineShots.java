@@ -7,8 +7,10 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleWindow;
+import wherefrom.ui.settings.AboutScreen;
 import wherefrom.ui.settings.CalibrateScreen;
 import wherefrom.ui.settings.CameraScreen;
+import wherefrom.ui.settings.LicenseScreen;
 import wherefrom.ui.settings.ScannerScreen;
 import wherefrom.ui.settings.SettingsScreen;
 import wherefrom.ui.settings.SoundScreen;
@@ -24,6 +26,8 @@ final class MachineShots {
             SettingsScreen.class,
             window -> window.shell.desk().navigator().show(ScreenId.SETTINGS)),
         shot("settings-sound", SoundScreen.class, SoundScreen::new),
+        shot("settings-about", AboutScreen.class, AboutScreen::new),
+        new Shot("settings-license", LicenseScreen.class, MachineShots::license),
         shot("settings-screen", CalibrateScreen.class, CalibrateScreen::new),
         shot("settings-scanner", ScannerScreen.class, ScannerScreen::new),
         shot("settings-camera-none", CameraScreen.class, CameraScreen::new),
@@ -38,6 +42,11 @@ final class MachineShots {
   private static void open(SampleWindow window, Function<Desk, ? extends Screen> maker) {
     Desk desk = window.shell.desk();
     desk.navigator().open(() -> maker.apply(desk));
+  }
+
+  private static void license(SampleWindow window) {
+    open(window, AboutScreen::new);
+    window.pressOnSomePage("FFmpeg and its parts");
   }
 
   private static void cameras(SampleWindow window) {

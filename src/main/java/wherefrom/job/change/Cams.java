@@ -3,7 +3,6 @@ package wherefrom.job.change;
 import java.util.Optional;
 import java.util.TreeMap;
 import wherefrom.job.EngineJob;
-import wherefrom.job.MadeChange;
 import wherefrom.job.MadeChanges;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.OneCam;

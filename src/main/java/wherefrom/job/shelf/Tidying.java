@@ -1,9 +1,8 @@
 package wherefrom.job.shelf;
 
+import java.time.Instant;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.settings.Settings;
-
-import java.time.Instant;
 
 /** Removes what kills left behind: in the shop, beside the settings, among the second copies. */
 public final class Tidying {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.files.ExportedJobs;
 import wherefrom.files.FileNames;
 import wherefrom.job.OpenJob;
 import wherefrom.job.ports.Damage;
@@ -59,7 +60,7 @@ public final class JobHomeScreen implements Screen {
   private void export() {
     Path job = desk.getJob().folder();
     String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
-    String name = FileNames.of(desk.state().name(), "job " + stamp, ".zip");
+    String name = FileNames.of(desk.state().name(), "job " + stamp, ExportedJobs.OURS);
     new DriveFolder(desk, "Where to copy the job to", job, folder -> export(job, folder, name))
         .ask();
   }

@@ -1,14 +1,13 @@
 package wherefrom.ui.jobs;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.demo.DemoJob;
+import wherefrom.files.ExportedJobs;
 import wherefrom.job.shelf.Shelf;
-import wherefrom.job.ports.Damage;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -22,7 +21,6 @@ import wherefrom.ui.files.FilesScreen;
 
 /** The jobs of the workshop, the one last worked on first. */
 public final class JobsScreen implements Screen {
-  private static final List<String> ARCHIVE = List.of(".zip", ".wherefrom");
   private static final double KEYS_MM = 62;
 
   private final Desk desk;
@@ -67,32 +65,13 @@ public final class JobsScreen implements Screen {
   }
 
   private void bringBack() {
-    desk.navigator().open(() -> FilesScreen.file(desk, "Bring a job back", ARCHIVE, this::restore));
+    desk.navigator()
+        .open(
+            () -> FilesScreen.file(desk, "Bring a job back", ExportedJobs.ENDINGS, this::restore));
   }
 
   private void restore(Path file) {
-    Path shop = desk.settings().shop();
-    desk.longWork("Bringing the job back", () -> back(file, shop), this::broughtBack);
-  }
-
-  /** A job that came back, and what is damaged in it. */
-  private record Back(Path job, List<String> damage) {}
-
-  private Back back(Path file, Path shop) throws IOException {
-    Path job = desk.equipment().archives().restore(file, shop);
-    return new Back(job, Damage.of(desk.equipment().checks(), job));
-  }
-
-  /** A damaged job is not to be taken for a sound one; where it cannot be opened, it is listed. */
-  private void broughtBack(Back back) {
-    open(back.job());
-    if (!back.damage().isEmpty()) {
-      desk.say(
-          "The job is brought back as "
-              + back.job()
-              + ", but it is damaged. "
-              + String.join(" ", back.damage()));
-    }
+    new BringingBack(desk).all(List.of(file));
   }
 
   @Override

@@ -3,6 +3,7 @@ package wherefrom.ui.settings;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import wherefrom.job.BuiltVersion;
 import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
@@ -19,7 +20,8 @@ final class SettingsModel {
     CAMERA,
     SHOP,
     COPY,
-    REPORT
+    REPORT,
+    ABOUT
   }
 
   record Line(What what, String heading, String now) {}
@@ -53,7 +55,8 @@ final class SettingsModel {
             What.COPY,
             "Copy of each job after a sitting",
             now.secondCopy().map(Path::toString).orElse("none: choose a folder on a USB drive")),
-        new Line(What.REPORT, "Save a report", "version, system and log, when something is wrong"));
+        new Line(What.REPORT, "Save a report", "version, system and log, when something is wrong"),
+        new Line(What.ABOUT, "About", BuiltVersion.words() + ", licenses"));
   }
 
   private static String screen(Settings now) {

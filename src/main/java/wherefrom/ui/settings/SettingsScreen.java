@@ -43,6 +43,7 @@ public final class SettingsScreen implements Screen {
       case CAMERA -> open(() -> new CameraScreen(desk));
       case COPY -> copy();
       case REPORT -> new ReportSaving(desk).ask();
+      case ABOUT -> open(() -> new AboutScreen(desk));
       case SHOP -> open(() -> FilesScreen.folder(desk, "Shop folder", shop(), this::shop));
     }
   }

@@ -12,6 +12,7 @@ import wherefrom.job.BenchJob;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.money.Replacement;
+import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.debris.DebrisLook;

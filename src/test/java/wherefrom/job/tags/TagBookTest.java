@@ -1,22 +1,21 @@
 package wherefrom.job.tags;
 
-import wherefrom.job.BenchJob;
-import wherefrom.job.Benches;
-import wherefrom.job.decide.Deciding;
-import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.handling.Handled;
-import wherefrom.job.handling.Handling;
-import wherefrom.job.OpenJob;
-import wherefrom.job.puttogether.WhereTo;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.BenchJob;
+import wherefrom.job.Benches;
+import wherefrom.job.OpenJob;
+import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.TagReissued;
+import wherefrom.job.handling.Handled;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.WhereTo;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;

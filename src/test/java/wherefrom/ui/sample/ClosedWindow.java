@@ -14,6 +14,7 @@ import wherefrom.job.image.Cameras;
 import wherefrom.job.image.FrameSource;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.ports.Sounds;
+import wherefrom.rules.Cue;
 import wherefrom.ui.Start;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Shell;
@@ -35,7 +36,7 @@ public final class ClosedWindow {
     Thread person = new Thread(() -> person(pictures));
     person.setDaemon(true);
     person.start();
-    Start.run(equipment.all(), System::nanoTime, silent());
+    Start.run(equipment.all(), System::nanoTime, silent(), List.of());
     System.out.println("closed after " + pictures.get() + " pictures");
   }
 

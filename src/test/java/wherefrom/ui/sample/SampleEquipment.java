@@ -21,6 +21,7 @@ import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Backups;
 import wherefrom.job.ports.Drives;
 import wherefrom.job.ports.Equipment;
+import wherefrom.job.ports.JobChecks;
 import wherefrom.job.ports.LayoutFiles;
 import wherefrom.job.ports.Pictures;
 import wherefrom.job.ports.Program;
@@ -40,7 +41,6 @@ import wherefrom.job.settings.SettingsStore;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.tray.PictureMark;
-import wherefrom.job.ports.JobChecks;
 import wherefrom.parts.TagCode;
 import wherefrom.print.PdfSheetPrinter;
 

@@ -1,0 +1,12 @@
+@echo off
+rem Starts Wherefrom with the Java that is installed, 17 or newer.
+setlocal
+set "JAVA=java"
+if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
+"%JAVA%" -version >nul 2>&1
+if errorlevel 1 (
+  echo Wherefrom needs Java 17 or newer, 64 bit. Install one, or set JAVA_HOME.
+  pause
+  exit /b 2
+)
+"%JAVA%" -XX:TieredStopAtLevel=1 --module-path "%~dp0fx" --add-modules javafx.controls -cp "%~dp0lib\*;%~dp0natives" wherefrom.Main %*

@@ -1,0 +1,71 @@
+package wherefrom.ui.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The finished jar brings the terms of everything that is in it. */
+class LicensesIT {
+  private static final Path JAR =
+      Path.of(System.getProperty("wherefrom.target", "target"), "wherefrom.jar");
+
+  private ZipFile jar;
+
+  @BeforeEach
+  void open() throws IOException {
+    jar = new ZipFile(JAR.toFile());
+  }
+
+  @AfterEach
+  void close() throws IOException {
+    jar.close();
+  }
+
+  private String text(String file) throws IOException {
+    try (InputStream in =
+        jar.getInputStream(Objects.requireNonNull(jar.getEntry(file.substring(1)), file))) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @Test
+  void everyTextOfAboutIsThere() throws IOException {
+    for (LicenseText license : LicenseText.ALL) {
+      assertThat(text(license.file())).as(license.title()).hasSizeGreaterThan(400);
+    }
+  }
+
+  @Test
+  void everyLibraryIsListedWithItsTerms() throws IOException {
+    assertThat(text("/wherefrom/licenses/THIRD-PARTY.txt"))
+        .contains("javafx-controls", "ffmpeg", "javacpp", "javacv", "pdfbox", "fontbox")
+        .contains("jackson-databind", "com.google.zxing:core", "metadata-extractor", "xmpcore")
+        .contains("hipparchus-core", "commons-logging", "jspecify")
+        .doesNotContain("Unknown license");
+  }
+
+  @Test
+  void theBillOfMaterialsNamesThemWithTheirVersions() throws IOException {
+    JsonNode bill = new ObjectMapper().readTree(text("/wherefrom/licenses/SBOM.json"));
+    assertThat(bill.path("bomFormat").asText()).isEqualTo("CycloneDX");
+    assertThat(bill.path("components").findValuesAsText("name"))
+        .contains("ffmpeg", "javafx-graphics", "pdfbox", "jackson-databind")
+        .doesNotContain("junit-jupiter");
+  }
+
+  @Test
+  void nothingIsInItThatOnlyAProgramOfFfmpegWouldNeed() {
+    assertThat(jar.stream().map(entry -> entry.getName()))
+        .noneMatch(name -> name.matches("org/bytedeco/ffmpeg/.*/(ffmpeg|ffprobe).*"));
+  }
+}
