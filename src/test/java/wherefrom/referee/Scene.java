@@ -208,7 +208,8 @@ final class Scene {
     }
     boolean onPurpose = act.verb() == Act.Verb.ON_PURPOSE;
     Piece expected = piece(owner[slot]);
-    if (!onPurpose && piece.home != slot && piece.isUnrun() && expected.isUnrun()) {
+    // New parts are bound to a place when they are fitted there, be it against an open check.
+    if (!piece.replaced && Mates.isAwaited(this, piece, slot)) {
       exchange(piece, expected);
     }
     piece.become(State.FITTED, now);
