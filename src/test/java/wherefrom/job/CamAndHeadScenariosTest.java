@@ -168,7 +168,8 @@ class CamAndHeadScenariosTest {
     assertThat(follows)
         .filteredOn(one -> one.name().equals("roller-condition"))
         .extracting(Consequence::source)
-        .containsExactly("a guide to the reuse of roller lifters");
+        .containsExactly(
+            "\"Guidelines for Reusable Parts: Lifters\" (scribd.com, 553560845), undated");
     assertThat(follows).noneMatch(one -> one.effect().bans());
   }
 

@@ -42,7 +42,8 @@ class ChangesFlowTest {
           window.press("Plan work");
           window.press("New flat-tappet cam");
           assertThat(window.words())
-              .contains("Nothing is recorded yet", "16 lifters", "Source: a camshaft maker's");
+              .contains(
+                  "Nothing is recorded yet", "16 lifters", "Source: brianesser.com, \"Why must I");
           window.press("Plan it");
           fit(window, sample, "lifter@5EX", "5EX");
           assertThat(window.words()).contains("RIGHT PLACE");

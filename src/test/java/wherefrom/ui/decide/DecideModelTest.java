@@ -71,7 +71,8 @@ class DecideModelTest {
     assertThat(part("main-shell@M2L").lines().get(1).more())
         .satisfiesExactly(
             reason -> assertThat(reason).startsWith("R22: "),
-            source -> assertThat(source).isEqualTo("Source: TM 9-2815-237-34."));
+            source ->
+                assertThat(source).isEqualTo("Source: TM 9-2815-237-34, bearings, before 2-11."));
   }
 
   @Test

@@ -13,10 +13,9 @@ public final class Sources {
               + " 1-38; terms as in Circle Track, \"Compression Ratio Rules\", May 2004");
   public static final Source TORQUE =
       Source.published(
-          "T = K·D·F, K 0.20 dry, 0.15 oiled: \"Suggested Tightening Torque Values To Produce"
-              + " Corresponding Bolt Clamping Loads\" (studylib.net, 26058660), undated; ±30 % lies"
-              + " between the ±35 % dry and ±25 % lubricated of J. Failure Analysis and Prevention,"
-              + " 2019, doi:10.1007/s11668-019-00693-z");
+          "\"Suggested Tightening Torque Values To Produce Corresponding Bolt Clamping Loads\""
+              + " (studylib.net, 26058660), undated: K 0.20 dry, 0.15 oiled; ±30 % is common"
+              + " practice, no source");
 
   private Sources() {}
 }
