@@ -94,12 +94,18 @@ public final class EngineJob implements Bench {
     }
     Set<Long> takenBack = takenBack(entries);
     EngineJob job = new EngineJob(opened);
-    entries.stream()
-        .filter(logged -> !takenBack.contains(logged.sequence()))
-        .flatMap(LoggedEntry::each)
-        .filter(logged -> !(logged.entry() instanceof TakenBack))
-        .forEach(job::apply);
+    for (LoggedEntry logged : entries) {
+      if (!takenBack.contains(logged.sequence())) {
+        logged.forEach(job::applyStanding);
+      }
+    }
     return job;
+  }
+
+  private void applyStanding(LoggedEntry logged) {
+    if (!(logged.entry() instanceof TakenBack)) {
+      apply(logged);
+    }
   }
 
   /** Read from the end: what was taken back takes nothing back. */
