@@ -83,7 +83,7 @@ public final class EngineJob {
       throw new IllegalStateException("the logbook does not begin with the opening of a job");
     }
     EngineJob job = new EngineJob(opened);
-    StandingEntries.of(entries).forEach(job::apply);
+    StandingEntries.tell(entries, job::apply);
     return job;
   }
 

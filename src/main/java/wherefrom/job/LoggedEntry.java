@@ -1,6 +1,7 @@
 package wherefrom.job;
 
 import java.time.Instant;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
@@ -18,5 +19,14 @@ public record LoggedEntry(long sequence, Instant time, JobEntry entry) {
     return entry instanceof Act act
         ? act.entries().stream().map(part -> new LoggedEntry(sequence, time, part))
         : Stream.of(this);
+  }
+
+  /** Does something with each of them; a long logbook has hardly an act. */
+  void forEach(Consumer<LoggedEntry> deed) {
+    if (entry instanceof Act) {
+      each().forEach(deed);
+    } else {
+      deed.accept(this);
+    }
   }
 }

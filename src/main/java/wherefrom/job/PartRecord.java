@@ -65,10 +65,18 @@ public record PartRecord(
   }
 
   PartRecord looked(String check, Look look, long sequence) {
+    PartDates when = dates.looked(check, sequence);
+    return new PartRecord(part, where, awayTo, note, with(check, look), decision, remarks, when);
+  }
+
+  /** The looks with one more; those that stand already are copied once, by the record itself. */
+  private Map<String, Look> with(String check, Look look) {
+    if (looks.get(check) == look) {
+      return looks;
+    }
     Map<String, Look> more = new LinkedHashMap<>(looks);
     more.put(check, look);
-    PartDates when = dates.looked(check, sequence);
-    return new PartRecord(part, where, awayTo, note, more, decision, remarks, when);
+    return more;
   }
 
   PartRecord decided(Optional<Decision> now, long sequence) {

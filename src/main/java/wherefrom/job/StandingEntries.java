@@ -3,20 +3,27 @@ package wherefrom.job;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import wherefrom.job.entry.TakenBack;
 
 /** Which entries of a history stand: all but those taken back and those that take back. */
 final class StandingEntries {
   private StandingEntries() {}
 
-  /** Those that stand, oldest first; those of an act each for itself. */
-  static Stream<LoggedEntry> of(List<LoggedEntry> history) {
+  /** Tells those that stand, oldest first; those of an act each for itself. */
+  static void tell(List<LoggedEntry> history, Consumer<LoggedEntry> taker) {
     Set<Long> takenBack = takenBack(history);
-    return history.stream()
-        .filter(logged -> !takenBack.contains(logged.sequence()))
-        .flatMap(LoggedEntry::each)
-        .filter(logged -> !(logged.entry() instanceof TakenBack));
+    for (LoggedEntry logged : history) {
+      if (!takenBack.contains(logged.sequence())) {
+        logged.forEach(each -> tellUnlessTakingBack(each, taker));
+      }
+    }
+  }
+
+  private static void tellUnlessTakingBack(LoggedEntry logged, Consumer<LoggedEntry> taker) {
+    if (!(logged.entry() instanceof TakenBack)) {
+      taker.accept(logged);
+    }
   }
 
   /** Read from the end: what was taken back takes nothing back. */
