@@ -42,9 +42,9 @@ public final class DrawnEngine extends Region {
   private final Group picture = new Group();
   private final Group here = new Group();
   private final Map<Place, PartNode> parts = new HashMap<>();
-  private final Map<Anchor, Group> marks = new IdentityHashMap<>();
-  private final Map<Anchor, List<Object>> marked = new IdentityHashMap<>();
-  private final Map<Zone, Region> zones = new IdentityHashMap<>();
+  private final IdentityHashMap<Anchor, Group> marks = new IdentityHashMap<>();
+  private final IdentityHashMap<Anchor, List<Object>> marked = new IdentityHashMap<>();
+  private final IdentityHashMap<Zone, Region> zones = new IdentityHashMap<>();
   private Optional<Drawing> drawing = Optional.empty();
   private Function<Place, PartState> states = place -> PartState.IN;
   private Set<Place> pointed = Set.of();
