@@ -30,6 +30,10 @@ public final class PhotoFiles implements Photos {
 
   @Override
   public String add(Path jobFolder, Path picture) throws IOException {
+    if (isLogbook(jobFolder, picture)) {
+      throw new IOException(
+          picture.getFileName() + " is of the job's own logbook. Use a PNG or JPEG file.");
+    }
     byte[] bytes = bytes(picture);
     PictureType type =
         PictureType.find(bytes)
@@ -49,6 +53,16 @@ public final class PhotoFiles implements Photos {
       }
     }
     return name;
+  }
+
+  /** Where locks belong to the process, closing a file frees the lock that the job has on it. */
+  private static boolean isLogbook(Path jobFolder, Path picture) throws IOException {
+    if (!Files.exists(picture)) {
+      return false;
+    }
+    Path real = picture.toRealPath();
+    return real.getFileName().toString().startsWith("logbook")
+        && Files.isSameFile(real.getParent(), jobFolder);
   }
 
   private static byte[] bytes(Path picture) throws IOException {
