@@ -14,7 +14,7 @@ import java.util.logging.Logger;
 import wherefrom.cli.CommandLine;
 import wherefrom.files.ExportedJobs;
 import wherefrom.job.ports.Equipment;
-import wherefrom.job.shelf.Tidying;
+import wherefrom.job.ports.Tidying;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
 

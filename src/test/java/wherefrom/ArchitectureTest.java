@@ -59,8 +59,7 @@ class ArchitectureTest {
           Map.entry("settings", Set.of("quantity", "files", "job")),
           Map.entry("scan", Set.of("parts", "files", "pictures", "job")),
           Map.entry("sound", Set.of("job")),
-          Map.entry(
-              "pdf", Set.of("engine", "workings", "parts", "drawing", "files", "pictures", "job")),
+          Map.entry("pdf", Set.of("workings", "parts", "drawing", "files", "pictures", "job")),
           Map.entry("print", Set.of("quantity", "parts", "files", "pdf", "job")),
           Map.entry("report", Set.of("parts", "files", "pdf", "job")),
           Map.entry("ui", SCREENS),

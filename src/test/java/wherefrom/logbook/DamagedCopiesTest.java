@@ -155,7 +155,7 @@ class DamagedCopiesTest {
     String name = photograph();
     assertThatThrownBy(() -> Stopping.after(2, () -> backups.copy(job, stick)))
         .isInstanceOf(CancellationException.class);
-    Path copy = stick.resolve("barn");
+    Path copy = stick.resolve("launch");
     assertThat(copy.resolve(LogFiles.name(1))).hasSameBinaryContentAs(file);
     assertThat(photos.locate(copy, name)).doesNotExist();
     assertThat(backups.copy(job, stick).files()).isEqualTo(1);

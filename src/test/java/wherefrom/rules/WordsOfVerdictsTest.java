@@ -76,14 +76,16 @@ class WordsOfVerdictsTest {
     assertThat(elsewhere.stops()).isTrue();
   }
 
-  /** The worse of two findings counts, whenever it was made; of two alike the later. */
+  /** The worse of two findings counts, whenever it was made; since the later of two doubts. */
   @Test
-  void theWorseFindingCountsAndOfTwoAlikeTheLater() {
+  void theWorseFindingCountsSinceTheLaterDoubt() {
     Evidence suspect = new Evidence(Look.SUSPECT, 5);
     Evidence failed = new Evidence(Look.FAIL, 3);
     Evidence again = new Evidence(Look.SUSPECT, 8);
-    assertThat(suspect.or(failed)).isEqualTo(failed);
-    assertThat(failed.or(suspect)).isEqualTo(failed);
+    Evidence failedThenDoubted = new Evidence(Look.FAIL, 5);
+    assertThat(suspect.or(failed)).isEqualTo(failedThenDoubted);
+    assertThat(failed.or(suspect)).isEqualTo(failedThenDoubted);
+    assertThat(failed.or(new Evidence(Look.PASS, 9))).isEqualTo(failed);
     assertThat(suspect.or(again)).isEqualTo(again);
     assertThat(again.or(suspect)).isEqualTo(again);
     assertThat(Evidence.NONE.or(suspect)).isEqualTo(suspect);

@@ -46,6 +46,7 @@ final class MachineShots {
 
   private static void license(SampleWindow window) {
     open(window, AboutScreen::new);
+    window.layOut();
     window.pressOnSomePage("FFmpeg and its parts");
   }
 

@@ -1,7 +1,6 @@
-package wherefrom.job.shelf;
+package wherefrom.job.ports;
 
 import java.time.Instant;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.settings.Settings;
 
 /** Removes what kills left behind: in the shop, beside the settings, among the second copies. */
