@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -18,6 +20,9 @@ record LicenseText(String file, String title, String of) {
 
   private static final String MISSING =
       "This text did not come along: the program was not put together by its build.";
+
+  /** Up to a space, so that no word is parted; a word that is longer stands alone. */
+  private static final Pattern PIECE = Pattern.compile("\\S.{0,219}(?=\\s|$)|\\S+");
 
   static final String OUTRANKED =
       "Published service information for the exact engine, and a qualified machinist, outrank this"
@@ -42,12 +47,17 @@ record LicenseText(String file, String title, String of) {
           new LicenseText(FONTS + "B612-LICENSE.txt", "SIL Open Font License", "the font B612"),
           new LicenseText(FONTS + "DejaVu-LICENSE.txt", "DejaVu license", "the font DejaVu Sans"));
 
-  /** Its paragraphs, each with its lines put together. */
+  /** Its paragraphs, long ones in pieces that fit the screen at the largest text. */
   List<String> paragraphs() {
     return Stream.of(whole().replace("\r", "").replace("\f", "").split("\n\\s*\n"))
         .map(paragraph -> paragraph.strip().replaceAll("\\s+", " "))
         .filter(paragraph -> !paragraph.isEmpty())
+        .flatMap(LicenseText::pieces)
         .toList();
+  }
+
+  private static Stream<String> pieces(String paragraph) {
+    return PIECE.matcher(paragraph).results().map(MatchResult::group).map(String::strip);
   }
 
   private String whole() {
