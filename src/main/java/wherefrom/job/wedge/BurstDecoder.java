@@ -86,7 +86,9 @@ public final class BurstDecoder {
       return List.of();
     }
     List<BurstAnswer> answers = end("");
-    expectTail(answers, FORGET_MS);
+    // What is no tag may be a person's fast digits: the Enter after them is theirs.
+    boolean perhapsPerson = answers.stream().anyMatch(BurstAnswer.Foreign.class::isInstance);
+    expectTail(answers, perhapsPerson ? 0 : FORGET_MS);
     return answers;
   }
 

@@ -21,6 +21,7 @@ public final class KeyFilter {
   private static final String ENTER = "\r";
   private static final String NEW_LINE = "\n";
   private static final String ERASE = "\b";
+  private static final String ENDS = "\r\n\t";
 
   private final Desk desk;
   private final Supplier<Screen> current;
@@ -83,7 +84,11 @@ public final class KeyFilter {
     }
     boolean entry = current.get() instanceof Typable;
     intoEntry |= entry;
-    if (take(decoder.typed(codePoint, now()))) {
+    boolean ended = take(decoder.typed(codePoint, now()));
+    if (ENDS.indexOf(codePoint) >= 0) {
+      // Nothing stands any more: what comes next is nobody's yet, whatever the Enter closed.
+      intoEntry = false;
+    } else if (ended) {
       intoEntry = entry;
     }
     pause.playFromStart();

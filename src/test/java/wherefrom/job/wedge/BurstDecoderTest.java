@@ -125,6 +125,22 @@ class BurstDecoderTest {
     assertThat(keyboard.answers).containsExactly(new Typing("0.0015"));
   }
 
+  /** Six digits in a hurry, a look at the tag, then Enter: the Enter must reach the field. */
+  @Test
+  void enterAfterAPauseIsThePersonsHoweverFastTheDigitsCame() {
+    keyboard.type("007633", 30).pause(BurstDecoder.END_MS);
+    assertThat(keyboard.answers).hasSize(1);
+    keyboard.type("\r", 400);
+    assertThat(keyboard.answers.get(1)).isEqualTo(new Typing("\r"));
+  }
+
+  /** A scanner's late Enter after a tag still belongs to the tag. */
+  @Test
+  void enterAfterAPauseBelongsToTheTagBeforeIt() {
+    keyboard.type(TAG.digits(), WEDGE).pause(BurstDecoder.PAUSE_MS).type("\r", 400);
+    assertThat(keyboard.answers).containsExactly(new Scan(TAG, TAG.digits()));
+  }
+
   @Test
   void manySizesTypedOneAfterTheOtherNeverMakeACode() {
     String digits = TAG.digits();

@@ -192,4 +192,27 @@ class KeyFilterTest {
         });
     assertThat(reached).isEmpty();
   }
+
+  /** The Enter that closes an entry has nothing to do with what is scanned after it. */
+  @Test
+  void theFirstScanAfterAnEntryIsHandedOn() {
+    List<String> done = new ArrayList<>();
+    List<String> scans =
+        Toolkit.on(
+            () -> {
+              SampleWindow window = new SampleWindow(96, 100);
+              Desk desk = window.shell.desk();
+              ScanScreen screen = scanScreen(window);
+              desk.navigator()
+                  .open(() -> NumberEntryScreen.digits(desk, "Code", "", 6, done::add));
+              type(window, "007633\r", PERSON_NANOS);
+              for (String scan : List.of("5901234123457", "another barcode")) {
+                window.nanos.addAndGet(3_000_000_000L);
+                type(window, scan + "\r", SCANNER_NANOS);
+              }
+              return screen.scans;
+            });
+    assertThat(done).containsExactly("007633");
+    assertThat(scans).containsExactly("5901234123457", "another barcode");
+  }
 }
