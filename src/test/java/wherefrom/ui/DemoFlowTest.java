@@ -181,9 +181,9 @@ class DemoFlowTest {
     decide("rocker@3EX", "Reuse", "good enough here");
     decide("rocker@7EX", "Reuse", "good enough here");
     decide("rocker@8IN", "Reuse", "good enough here");
-    decide("rocker@8EX", "Replace", "a test failed");
+    decide("rocker@8EX", "Replace", "replaced as a set");
     decide("pushrod@5IN", "Replace", "out of limit");
-    decide("pushrod@8EX", "Replace", "a test failed");
+    decide("pushrod@8EX", "Replace", "replaced as a set");
   }
 
   private void decide(String place, String decision, String reason) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -106,8 +107,21 @@ final class DecidePartModel {
     if (proposal.decision().equals(Optional.of(decision))) {
       reasons.add(stopped(proposal.reasons().get(0).sentence()));
     }
-    reasons.addAll(DecideReasons.of(decision));
+    DecideReasons.of(decision).stream()
+        .filter(reason -> isBorneOut(reason, proposal))
+        .forEach(reasons::add);
     return reasons;
+  }
+
+  /** No key puts a reason into the record that the record itself contradicts. */
+  private boolean isBorneOut(String reason, Proposal proposal) {
+    return switch (reason) {
+      case DecideReasons.EVERY_TEST_PASSED ->
+          proposal.decision().equals(Optional.of(Decision.REUSE));
+      case DecideReasons.A_TEST_FAILED -> record().looks().containsValue(Look.FAIL);
+      case DecideReasons.A_RULE_FORBIDS_IT -> job.state().findBan(item).isPresent();
+      default -> true;
+    };
   }
 
   private static String stopped(String sentence) {

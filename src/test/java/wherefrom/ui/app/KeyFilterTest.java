@@ -203,8 +203,7 @@ class KeyFilterTest {
               SampleWindow window = new SampleWindow(96, 100);
               Desk desk = window.shell.desk();
               ScanScreen screen = scanScreen(window);
-              desk.navigator()
-                  .open(() -> NumberEntryScreen.digits(desk, "Code", "", 6, done::add));
+              desk.navigator().open(() -> NumberEntryScreen.digits(desk, "Code", "", 6, done::add));
               type(window, "007633\r", PERSON_NANOS);
               for (String scan : List.of("5901234123457", "another barcode")) {
                 window.nanos.addAndGet(3_000_000_000L);

@@ -49,6 +49,21 @@ class DecideModelTest {
   }
 
   @Test
+  void noReasonIsOfferedThatTheRecordContradicts() {
+    look("rocker@3EX", Look.SUSPECT);
+    assertThat(part("rocker@3EX").reasons(Decision.REUSE))
+        .contains("measured good")
+        .doesNotContain("every test passed");
+    assertThat(part("rocker@3EX").reasons(Decision.REPLACE))
+        .contains("out of limit")
+        .doesNotContain("a test failed", "a rule forbids it");
+    look("rocker@3EX", Look.FAIL);
+    assertThat(part("rocker@3EX").reasons(Decision.REPLACE)).contains("a test failed");
+    look("pushrod@3EX", Look.PASS);
+    assertThat(part("pushrod@3EX").reasons(Decision.REUSE)).contains("every test passed");
+  }
+
+  @Test
   void aPartIsNotClearedUntilThePersonDecides() {
     look("pushrod@3EX", Look.PASS);
     DecidePartModel part = part("pushrod@3EX");
@@ -79,7 +94,7 @@ class DecideModelTest {
   void theProposedReasonComesFirstAmongTheReasonsOnlyWhereTheDecisionIsTheProposedOne() {
     look("pushrod@3EX", Look.PASS);
     assertThat(part("pushrod@3EX").reasons(Decision.REUSE).get(0)).startsWith("Its place is known");
-    assertThat(part("pushrod@3EX").reasons(Decision.REPLACE)).startsWith("a test failed");
+    assertThat(part("pushrod@3EX").reasons(Decision.REPLACE)).startsWith("out of limit");
     assertThat(part("pushrod@3EX").reasons(Decision.REPLACE)).endsWith("other");
   }
 
