@@ -10,8 +10,17 @@ import wherefrom.parts.Places;
 final class StepWords {
   private StepWords() {}
 
-  /** What to mark before the part moves. */
-  static String mark(Layout layout, Part part) {
+  /**
+   * What to mark before the part moves.
+   *
+   * @param named whether the part is named, because words about another one stand before
+   */
+  static String mark(Layout layout, Part part, boolean named) {
+    String mark = mark(layout, part);
+    return named && !mark.isEmpty() ? "Next, " + part.kind().word() + ": " + mark : mark;
+  }
+
+  private static String mark(Layout layout, Part part) {
     return switch (Places.orientation(layout, part.kind())) {
       case NONE -> "";
       case TOP_END -> "Mark its top end before it comes out.";

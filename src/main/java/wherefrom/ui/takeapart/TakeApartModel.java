@@ -287,7 +287,7 @@ final class TakeApartModel {
         Optional.empty(),
         "Next out, tag " + part.code(state().engine()).typed(),
         List.of(name(part)),
-        (lead + StepWords.mark(state().layout(), part)).strip(),
+        (lead + StepWords.mark(state().layout(), part, !lead.isEmpty())).strip(),
         Optional.of(part.kind()),
         Set.of(part.home().spot()));
   }
