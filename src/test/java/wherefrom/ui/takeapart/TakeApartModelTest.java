@@ -20,7 +20,8 @@ class TakeApartModelTest {
     assertThat(model.scan(sample.tag("rocker@1IN"))).contains(Cue.RIGHT);
     assertThat(model.answer().lines()).containsExactly("1 IN pushrod");
     assertThat(model.answer().small())
-        .isEqualTo("Out: cylinder 1, intake, rocker. Next, pushrod: Mark its top end before it comes out.");
+        .isEqualTo(
+            "Out: cylinder 1, intake, rocker. Next, pushrod: Mark its top end before it comes out.");
     assertThat(model.progress()).isEqualTo("1 of 74 out");
   }
 
