@@ -76,7 +76,7 @@ public final class EntryWords {
           : "a decision asked only of parts in doubt";
     }
     if (entry instanceof StopGiven stop) {
-      return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word();
+      return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word().word();
     }
     if (entry instanceof SentToShop sent) {
       return items(sent.items()) + " to the machine shop, visit " + sent.visit();
