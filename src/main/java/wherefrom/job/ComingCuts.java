@@ -40,7 +40,7 @@ final class ComingCuts {
     } else if (entry instanceof ChangeMade made) {
       coming.remove(plan(made.plan()));
     } else if (entry instanceof ShopLineAdded line) {
-      String size = line.target().isEmpty() ? "" : line.target() + " " + line.unit();
+      String size = line.target().map(Amount::text).orElse("");
       coming.put(
           line(line.visit(), line.line()),
           new Coming(

@@ -1,6 +1,5 @@
 package wherefrom.job;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -24,7 +23,6 @@ import wherefrom.job.entry.TakenReading;
 import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Unit;
 import wherefrom.rules.size.CutSurface;
 import wherefrom.workings.ResultValue;
 
@@ -55,14 +53,14 @@ public final class MeasureBook {
   private void take(LoggedEntry logged) {
     JobEntry entry = logged.entry();
     if (entry instanceof ToolListed tool) {
-      tools.put(tool.name(), tool(tool));
+      tools.put(tool.name(), new Tool(tool.name(), tool.resolution(), tool.error(), tool.repeat()));
     } else if (entry instanceof ZeroChecked zero) {
-      zeros.put(zero.tool(), zero.figure() + " " + zero.unit());
+      zeros.put(zero.tool(), zero.shown().text());
     } else if (entry instanceof LimitTyped limit) {
       take(limit);
       limited.put(limit.plan(), logged.sequence());
     } else if (entry instanceof SizeTyped size) {
-      sizes.put(size.plan(), amount(size.figure(), size.unit()));
+      sizes.put(size.plan(), size.size());
     } else if (entry instanceof ReadingsTaken readings) {
       Optional<String> zero = Optional.ofNullable(zeros.get(readings.tool()));
       taken.put(readings.subject() + " " + readings.plan(), new Taken(logged, readings, zero));
@@ -79,26 +77,10 @@ public final class MeasureBook {
           new Limit(
               limit.plan(),
               limit.result(),
-              end(limit.lower(), limit.unit()),
-              end(limit.upper(), limit.unit()),
+              limit.lower(),
+              limit.upper(),
               limit.source()));
     }
-  }
-
-  private static Optional<Amount> end(String figure, String unit) {
-    return figure.isEmpty() ? Optional.empty() : Optional.of(amount(figure, unit));
-  }
-
-  private static Tool tool(ToolListed tool) {
-    return new Tool(
-        tool.name(),
-        amount(tool.resolution(), tool.unit()),
-        amount(tool.error(), tool.unit()),
-        amount(tool.repeat(), tool.unit()));
-  }
-
-  private static Amount amount(String figure, String unit) {
-    return new Amount(new BigDecimal(figure), Unit.find(unit).orElseThrow());
   }
 
   public Collection<Tool> tools() {
@@ -222,7 +204,7 @@ public final class MeasureBook {
       List<Amount> here =
           readings.stream()
               .filter(reading -> reading.station().equals(station.key()))
-              .map(reading -> amount(reading.figure(), reading.unit()))
+              .map(TakenReading::reading)
               .toList();
       if (!here.isEmpty()) {
         samples.add(new Sample(station, here));

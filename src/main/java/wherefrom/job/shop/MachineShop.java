@@ -157,7 +157,7 @@ public final class MachineShop {
               + ". Count again.");
     }
     if (figure.isBlank()) {
-      job.record(new ShopLineBack(visit, line, count, "", "", done.strip()));
+      job.record(new ShopLineBack(visit, line, count, Optional.empty(), done.strip()));
       String size = known.get().target().map(t -> " Measure them: wanted is " + t + ".").orElse("");
       return done(visit, count + " back." + size);
     }
@@ -173,8 +173,7 @@ public final class MachineShop {
                   visit,
                   line,
                   count,
-                  size.number().toPlainString(),
-                  size.unit().symbol(),
+                  Optional.of(size),
                   done.strip()));
           return new Answer.Done(
               findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());
@@ -237,7 +236,7 @@ public final class MachineShop {
 
   private static ShopVisit.Line back(ShopVisit.Line was, ShopLineBack back) {
     List<String> returned = new ArrayList<>(was.returned());
-    String size = back.figure().isEmpty() ? "" : back.figure() + " " + back.unit();
+    String size = back.size().map(Amount::text).orElse("");
     String words = (size + " " + back.done()).strip();
     if (!words.isEmpty()) {
       returned.add(words);
