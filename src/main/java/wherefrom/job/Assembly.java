@@ -13,6 +13,7 @@ import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Place;
+import wherefrom.rules.VerdictName;
 
 /** What is fitted where: the fold over the entries that speak of putting together. */
 final class Assembly {
@@ -24,9 +25,6 @@ final class Assembly {
           .on(PartReplaced.class, (seats, replaced) -> seats.remove(replaced.oldItem()))
           .on(StopGiven.class, Assembly::stop)
           .on(SectionClosed.class, (seats, it) -> seats.closed.add(it.section()));
-
-  /** The word of the verdict on a part that sits where something stands against it. */
-  private static final String FITTED_BUT = "fitted, but";
 
   private final Map<Place, Integer> fitted = new LinkedHashMap<>();
   private final Map<Integer, Place> fittedAt = new LinkedHashMap<>();
@@ -115,7 +113,7 @@ final class Assembly {
   /** A part that should not sit where it sits has been taken out: nothing is stopped any more. */
   private void solve(int item) {
     standingStop =
-        standingStop.filter(stop -> stop.item() != item || !stop.word().equals(FITTED_BUT));
+        standingStop.filter(stop -> stop.item() != item || stop.word() != VerdictName.FITTED_BUT);
   }
 
   private void remove(int item) {

@@ -115,7 +115,7 @@ public final class EntryWords {
   }
 
   private String stop(StopGiven stop) {
-    return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word();
+    return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word().word();
   }
 
   private static String sent(SentToShop sent) {

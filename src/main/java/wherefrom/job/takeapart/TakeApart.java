@@ -46,7 +46,7 @@ public final class TakeApart {
     }
     if (found instanceof Found.Refused refused) {
       Verdict verdict = refused.verdict();
-      job.record(new StopGiven(0, "", verdict.word(), verdict.sentence(), false));
+      job.record(new StopGiven(0, "", verdict.name(), verdict.sentence(), false));
       return new Answer.Refused(verdict);
     }
     return new Answer.NoPart(found);
