@@ -18,6 +18,7 @@ import wherefrom.files.Beside;
 import wherefrom.files.Incoming;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.wedge.ScannerSetup;
 import wherefrom.quantity.UnitSystem;
 
@@ -130,7 +131,8 @@ public final class FileSettings implements SettingsStore {
         fields.flag("cameraOn", fresh.cameraOn()),
         fields.path("secondCopy"),
         fields.copies("copied", "copiedUpTo"),
-        fields.path("lastSaved"));
+        fields.path("lastSaved"),
+        fields.choice("outOrder", fresh.outOrder(), OutOrder::find));
   }
 
   @Override
@@ -170,6 +172,7 @@ public final class FileSettings implements SettingsStore {
     json.put("cameraOn", settings.cameraOn());
     settings.secondCopy().ifPresent(folder -> json.put("secondCopy", folder.toString()));
     settings.lastSaved().ifPresent(folder -> json.put("lastSaved", folder.toString()));
+    json.put("outOrder", settings.outOrder().key());
     ObjectNode copied = json.putObject("copied");
     ObjectNode upTo = json.putObject("copiedUpTo");
     settings

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.quantity.UnitSystem;
 
 /**
@@ -22,6 +23,7 @@ import wherefrom.quantity.UnitSystem;
  * @param secondCopy the folder on a USB drive or another disk that gets a copy after each sitting
  * @param copied how far each job was last copied there, by the job's folder
  * @param lastSaved the folder in which the person last saved or chose a file
+ * @param outOrder in which order parts are proposed to come out
  */
 public record Settings(
     Path shop,
@@ -34,7 +36,8 @@ public record Settings(
     boolean cameraOn,
     Optional<Path> secondCopy,
     Map<String, Copy> copied,
-    Optional<Path> lastSaved) {
+    Optional<Path> lastSaved,
+    OutOrder outOrder) {
   public Settings {
     copied = Map.copyOf(copied);
   }
@@ -71,7 +74,8 @@ public record Settings(
         false,
         Optional.empty(),
         Map.of(),
-        Optional.empty());
+        Optional.empty(),
+        OutOrder.CYLINDER);
   }
 
   /** Settings in the making. */
@@ -87,6 +91,7 @@ public record Settings(
     private Optional<Path> secondCopy;
     private Map<String, Copy> copied;
     private Optional<Path> lastSaved;
+    private OutOrder outOrder;
 
     private Draft(Settings from) {
       shop = from.shop;
@@ -100,6 +105,7 @@ public record Settings(
       secondCopy = from.secondCopy;
       copied = from.copied;
       lastSaved = from.lastSaved;
+      outOrder = from.outOrder;
     }
 
     private Settings done() {
@@ -114,7 +120,8 @@ public record Settings(
           cameraOn,
           secondCopy,
           copied,
-          lastSaved);
+          lastSaved,
+          outOrder);
     }
   }
 
@@ -177,6 +184,10 @@ public record Settings(
 
   public Settings withLastSaved(Path folder) {
     return with(draft -> draft.lastSaved = Optional.of(folder));
+  }
+
+  public Settings withOutOrder(OutOrder order) {
+    return with(draft -> draft.outOrder = order);
   }
 
   /** How far a job was last copied, and when. */
