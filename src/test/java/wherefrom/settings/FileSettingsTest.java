@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 
@@ -44,6 +45,7 @@ class FileSettingsTest {
             Path.of("/a shop/ü"),
             UnitSystem.METRIC,
             150,
+            Look.DARK,
             3.78,
             false,
             new Settings.Scanner("]Q1", "#", "à&é\"'(-è_ç"),

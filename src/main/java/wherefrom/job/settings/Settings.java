@@ -14,6 +14,7 @@ import wherefrom.quantity.UnitSystem;
  * @param shop the folder that holds the jobs
  * @param units for new jobs
  * @param textPercent 100, 150 or 200
+ * @param look the colors of the window
  * @param pixelsPerMm measured with a card held to the screen; 0 while unknown
  * @param sound whether cues are sounded
  * @param scanner what a keyboard-type scanner sends round each code, and how its digits arrive
@@ -27,6 +28,7 @@ public record Settings(
     Path shop,
     UnitSystem units,
     int textPercent,
+    Look look,
     double pixelsPerMm,
     boolean sound,
     Scanner scanner,
@@ -64,6 +66,7 @@ public record Settings(
         shop,
         UnitSystem.INCH,
         100,
+        Look.SYSTEM,
         0,
         true,
         Scanner.PLAIN,
@@ -79,6 +82,7 @@ public record Settings(
     private Path shop;
     private UnitSystem units;
     private int textPercent;
+    private Look look;
     private double pixelsPerMm;
     private boolean sound;
     private Scanner scanner;
@@ -92,6 +96,7 @@ public record Settings(
       shop = from.shop;
       units = from.units;
       textPercent = from.textPercent;
+      look = from.look;
       pixelsPerMm = from.pixelsPerMm;
       sound = from.sound;
       scanner = from.scanner;
@@ -107,6 +112,7 @@ public record Settings(
           shop,
           units,
           textPercent,
+          look,
           pixelsPerMm,
           sound,
           scanner,
@@ -134,6 +140,10 @@ public record Settings(
 
   public Settings withTextPercent(int percent) {
     return with(draft -> draft.textPercent = percent);
+  }
+
+  public Settings withLook(Look chosen) {
+    return with(draft -> draft.look = chosen);
   }
 
   public Settings withPixelsPerMm(double measured) {
