@@ -19,6 +19,7 @@ import wherefrom.files.Incoming;
 import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.wedge.ScannerSetup;
 import wherefrom.quantity.UnitSystem;
 
@@ -132,7 +133,8 @@ public final class FileSettings implements SettingsStore {
         fields.flag("cameraOn", fresh.cameraOn()),
         fields.path("secondCopy"),
         fields.copies("copied", "copiedUpTo"),
-        fields.path("lastSaved"));
+        fields.path("lastSaved"),
+        fields.choice("outOrder", fresh.outOrder(), OutOrder::find));
   }
 
   @Override
@@ -179,6 +181,7 @@ public final class FileSettings implements SettingsStore {
     json.put("cameraOn", settings.cameraOn());
     settings.secondCopy().ifPresent(folder -> json.put("secondCopy", folder.toString()));
     settings.lastSaved().ifPresent(folder -> json.put("lastSaved", folder.toString()));
+    json.put("outOrder", settings.outOrder().key());
     ObjectNode copied = json.putObject("copied");
     ObjectNode upTo = json.putObject("copiedUpTo");
     settings

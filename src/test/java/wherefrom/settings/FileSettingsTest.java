@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.quantity.UnitSystem;
 
 class FileSettingsTest {
@@ -54,7 +55,8 @@ class FileSettingsTest {
             Optional.of(Path.of("/stick/ü")),
             Map.of(
                 "/a shop/ü/engine", new Settings.Copy(Instant.parse("2026-05-04T09:30:00Z"), 128)),
-            Optional.of(Path.of("/papers/ü")));
+            Optional.of(Path.of("/papers/ü")),
+            OutOrder.BANK);
     settings().save(kept);
     assertThat(settings().load()).isEqualTo(kept);
   }
@@ -101,6 +103,7 @@ class FileSettingsTest {
         "\"copied\":{\"engine\":\"yesterday\"}",
         "\"copiedUpTo\":[3]",
         "\"lastSaved\":[]",
+        "\"outOrder\":\"KIND\"",
         "\"scannerPrefix\":5",
         "\"scannerDigits\":\"11\"",
         "\"scannerDigits\":\"0123456788\"",

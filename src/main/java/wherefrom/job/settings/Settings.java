@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.quantity.UnitSystem;
 
 /**
@@ -23,6 +24,7 @@ import wherefrom.quantity.UnitSystem;
  * @param secondCopy the folder on a USB drive or another disk that gets a copy after each sitting
  * @param copied how far each job was last copied there, by the job's folder
  * @param lastSaved the folder in which the person last saved or chose a file
+ * @param outOrder in which order parts are proposed to come out
  */
 public record Settings(
     Path shop,
@@ -36,7 +38,8 @@ public record Settings(
     boolean cameraOn,
     Optional<Path> secondCopy,
     Map<String, Copy> copied,
-    Optional<Path> lastSaved) {
+    Optional<Path> lastSaved,
+    OutOrder outOrder) {
   public Settings {
     copied = Map.copyOf(copied);
   }
@@ -74,7 +77,8 @@ public record Settings(
         false,
         Optional.empty(),
         Map.of(),
-        Optional.empty());
+        Optional.empty(),
+        OutOrder.CYLINDER);
   }
 
   /** Settings in the making. */
@@ -91,6 +95,7 @@ public record Settings(
     private Optional<Path> secondCopy;
     private Map<String, Copy> copied;
     private Optional<Path> lastSaved;
+    private OutOrder outOrder;
 
     private Draft(Settings from) {
       shop = from.shop;
@@ -105,6 +110,7 @@ public record Settings(
       secondCopy = from.secondCopy;
       copied = from.copied;
       lastSaved = from.lastSaved;
+      outOrder = from.outOrder;
     }
 
     private Settings done() {
@@ -120,7 +126,8 @@ public record Settings(
           cameraOn,
           secondCopy,
           copied,
-          lastSaved);
+          lastSaved,
+          outOrder);
     }
   }
 
@@ -187,6 +194,10 @@ public record Settings(
 
   public Settings withLastSaved(Path folder) {
     return with(draft -> draft.lastSaved = Optional.of(folder));
+  }
+
+  public Settings withOutOrder(OutOrder order) {
+    return with(draft -> draft.outOrder = order);
   }
 
   /** How far a job was last copied, and when. */
