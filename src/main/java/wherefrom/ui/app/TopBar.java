@@ -8,13 +8,13 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.job.OpenJob;
 import wherefrom.job.puttogether.StillMissing;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.MessageBand;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.SayingKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.controls.Words;
 
 /**
  * Where one is, the way back, how much is still to fit, and UNDO, which says what it would take

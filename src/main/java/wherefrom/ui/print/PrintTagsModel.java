@@ -14,6 +14,7 @@ import wherefrom.job.print.StockChoice;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
 import wherefrom.job.print.Unprintable;
+import wherefrom.text.Words;
 
 /** What is to be printed, on which stock, and where on the sheet. */
 final class PrintTagsModel {
@@ -116,10 +117,7 @@ final class PrintTagsModel {
     if (labels == 0) {
       return "Nothing to print: all of it is printed already.";
     }
-    return labels
-        + (labels == 1 ? " label on " : " labels on ")
-        + pages
-        + (pages == 1 ? " page." : " pages.");
+    return Words.count(labels, "label") + " on " + Words.count(pages, "page") + ".";
   }
 
   /** What a file of an order is, for its name. */
@@ -170,9 +168,9 @@ final class PrintTagsModel {
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);
     start = (start - 1 + done.labels()) % perPage + 1;
     return "Printed: "
-        + done.labels()
-        + (done.labels() == 1 ? " label on " : " labels on ")
-        + done.pages()
-        + (done.pages() == 1 ? " page." : " pages.");
+        + Words.count(done.labels(), "label")
+        + " on "
+        + Words.count(done.pages(), "page")
+        + ".";
   }
 }
