@@ -10,7 +10,6 @@ import wherefrom.engine.Spots;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartUnfitted;
-import wherefrom.job.entry.StopGiven;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.StillMissing;
@@ -41,7 +40,7 @@ class FitRecordTest {
   }
 
   private Optional<String> stop() {
-    return job.state().standingStop().map(StopGiven::word);
+    return job.state().standingStop().map(stop -> stop.word().word());
   }
 
   private Optional<Part> in(String place) {
@@ -95,7 +94,7 @@ class FitRecordTest {
   @Test
   void onePartGoesInWhereAnotherSatAndTheOtherIsOut() {
     onPurpose("pushrod@1IN", "3IN");
-    bench.record(new PartFitted(bench.item("pushrod@3IN"), place("pushrod@3IN"), "", ""));
+    bench.record(new PartFitted(bench.item("pushrod@3IN"), place("pushrod@3IN")));
     assertThat(in("pushrod@3IN")).contains(bench.part("pushrod@3IN"));
     assertThat(job.state().findFittedAt(bench.item("pushrod@1IN"))).isEmpty();
     assertThat(job.state().findKept(bench.item("pushrod@1IN"))).isEmpty();

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,6 +21,8 @@ import wherefrom.job.entry.JobEntry;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 
 /** Entries of every kind, filled with anything that their types allow, from a seed. */
 final class RandomEntries {
@@ -86,6 +89,10 @@ final class RandomEntries {
     if (raw == BigDecimal.class) {
       return BigDecimal.valueOf(random.nextInt(100_000), random.nextInt(8));
     }
+    if (raw == Amount.class) {
+      // Those of one entry are in one unit.
+      return new Amount((BigDecimal) value(BigDecimal.class), Unit.MICROMETRE);
+    }
     if (raw == Spot.class) {
       return PLACES.get(random.nextInt(PLACES.size())).spot();
     }
@@ -104,6 +111,9 @@ final class RandomEntries {
 
   private Object collection(ParameterizedType generic) {
     Type[] of = generic.getActualTypeArguments();
+    if (generic.getRawType() == Optional.class) {
+      return random.nextBoolean() ? Optional.of(value(of[0])) : Optional.empty();
+    }
     List<Object> values = new ArrayList<>();
     for (int count = random.nextInt(4); count > 0; count--) {
       values.add(value(of[of.length - 1]));

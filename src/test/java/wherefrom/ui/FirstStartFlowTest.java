@@ -45,7 +45,7 @@ class FirstStartFlowTest {
               .contains("Before the first start", "fire extinguisher in reach", "fuel leaks");
           StringBuilder all = new StringBuilder(window.words());
           while (!all.toString().contains("Fill and look")) {
-            window.press("More");
+            window.press("Down");
             all.append(window.words());
           }
           assertThat(all).contains("Open check", "Prime the oil", "Turn it by hand");
@@ -63,7 +63,7 @@ class FirstStartFlowTest {
           window.press("Close the section");
           window.press("Open checks");
           window.press("Open: check before closing");
-          window.press("Good");
+          window.press("Pass");
           window.press("Back");
           assertThat(window.words()).contains("Before the first start");
           assertThat(new FirstStart(sample.job).points()).noneMatch(FirstStart.Point::open);

@@ -114,6 +114,11 @@ public record BuildRecord(
         Optional.of(new RecordSheetsMaker(job, pictures).make()));
   }
 
+  /** How many lines the record has as not checked. */
+  public static int countUnchecked(OpenJob job) {
+    return new RecordUnchecked(job).section().rows().size();
+  }
+
   /** The table of this title; one without rows where there is none. */
   public RecordSection find(String title) {
     return sections.stream()

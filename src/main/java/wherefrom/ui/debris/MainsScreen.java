@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.debris.MainsQuestion;
 import wherefrom.rules.debris.Opening;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
@@ -32,11 +33,11 @@ public final class MainsScreen implements Screen {
                 desk.scale(),
                 desk.touch()
                     .primary(
-                        desk.touch().brief("I looked at the first bearings", "First seen"),
+                        desk.touch().brief("First bearings inspected", "First"),
                         () -> NextScreen.ask(desk, Opening.FIRST_BEARINGS)),
                 desk.touch()
                     .primary(
-                        desk.touch().brief("I looked at all bearings", "All seen"),
+                        desk.touch().brief("All bearings inspected", "All"),
                         () -> NextScreen.ask(desk, Opening.ALL_BEARINGS))));
   }
 
@@ -54,16 +55,16 @@ public final class MainsScreen implements Screen {
   public void shown() {
     MainsQuestion question = model.question();
     List<Region> lines = new ArrayList<>();
-    lines.add(row(DebrisModel.capital(question.answer().words()), List.of()));
+    lines.add(row(Words.capital(question.answer().words()), List.of()));
     each(lines, "Asked by", question.openedBy());
     each(lines, "Answered by", question.answeredBy());
-    each(lines, "Still to be looked at", question.wanted());
+    each(lines, "Still to look at", question.wanted());
     lines.add(
         row(
-            "How it is told",
+            "How to tell",
             List.of(
-                "Wear shows on the lower main shells first: one cap at a time, crank in place."
-                    + " Source: TM 5-3895-346-14.")));
+                "Wear shows on the lower main shells first. Take one cap off at a time, crank"
+                    + " in place. Source: TM 5-3895-346-14.")));
     lines.add(
         row(
             "A clean filter does not answer it",
@@ -78,7 +79,7 @@ public final class MainsScreen implements Screen {
           row(
               heading,
               what.subList(at, Math.min(what.size(), at + 3)).stream()
-                  .map(DebrisModel::capital)
+                  .map(Words::capital)
                   .toList()));
     }
   }

@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
 import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.Opening;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -47,8 +48,8 @@ public final class NextScreen implements Screen {
     if (map.openings().isEmpty()) {
       String words =
           map.suspects().isEmpty()
-              ? "Nothing was found yet: tap on the map where debris lies."
-              : "Everything that the finds call for was opened and looked at.";
+              ? "Nothing found yet. Tap the map where debris lies."
+              : "Everything these finds call for is opened and inspected.";
       lines.add(ListRow.told(desk.touch(), "Nothing more to open", words));
     }
     lines.add(
@@ -70,8 +71,8 @@ public final class NextScreen implements Screen {
     int colon = suspect.indexOf(": ");
     return ListRow.plain(
         desk.touch(),
-        DebrisModel.capital(suspect.substring(0, colon)),
-        List.of(DebrisModel.capital(suspect.substring(colon + 2))));
+        Words.capital(suspect.substring(0, colon)),
+        List.of(Words.capital(suspect.substring(colon + 2))));
   }
 
   private Region row(int number, Opening opening) {

@@ -8,6 +8,7 @@ import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.text.Words;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.accept.Acceptance;
 
@@ -20,8 +21,8 @@ final class ResultLines {
   /** The guard band of the decision rule, {@link Acceptance#GUARD_FACTOR}. */
   private static final Line BEHIND =
       new Line(
-          "Behind ±",
-          "one standard uncertainty, u; judged with "
+          "After ±",
+          "the standard uncertainty u; judged with "
               + Acceptance.GUARD_FACTOR
               + " u (ISO 14253-1)");
 
@@ -34,7 +35,7 @@ final class ResultLines {
           result.judgements().stream()
               .filter(judgement -> judgement.value().key().equals(value.key()))
               .findFirst();
-      String name = capital(value.words()) + " " + value.text();
+      String name = Words.capital(value.words()) + " " + value.text();
       lines.add(
           judged
               .map(judgement -> new Line(name + ": " + word(judgement), told(judgement)))
@@ -77,16 +78,12 @@ final class ResultLines {
   static String told(Judgement judgement) {
     String limit = judgement.limit().words() + " (" + judgement.limit().source() + ")";
     return switch (judgement.decision()) {
-      case ACCEPT -> "Within the limit, the tool's uncertainty allowed for: " + limit + ".";
+      case ACCEPT -> "Within the limit with the tool's uncertainty: " + limit + ".";
       case UNDECIDED ->
-          "Too near the limit for this tool to say: "
+          "Too near the limit for this tool: "
               + limit
-              + ". Take a better tool, or ask the machine shop.";
-      case REJECT -> "Out of the limit, the tool's uncertainty allowed for: " + limit + ".";
+              + ". Use a better tool, or ask the machine shop.";
+      case REJECT -> "Outside the limit with the tool's uncertainty: " + limit + ".";
     };
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -2,7 +2,6 @@ package wherefrom.ui.timing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.ValveSide;
@@ -10,6 +9,7 @@ import wherefrom.engine.ValveSpot;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
@@ -79,8 +79,8 @@ public final class CylinderScreen implements Screen {
                 NumberEntryScreen.signed(
                     desk,
                     "Card: " + each.value().words(),
-                    "As the card states it, in degrees. Events: after top dead centre; minus"
-                        + " before it; after bottom dead centre add 180.",
+                    "In degrees, as on the card. Events: after top dead center, minus before it."
+                        + " After bottom dead center add 180.",
                     typed -> keep(() -> book.card(each.value(), typed))));
   }
 
@@ -102,8 +102,7 @@ public final class CylinderScreen implements Screen {
       lines.add(ListRow.told(desk.touch(), "Still open", open));
     }
     for (Comparison each : check.compare(cylinder)) {
-      String name = each.value().words();
-      String heading = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+      String heading = Words.capital(each.value().words());
       String beside = each.card().isPresent() ? "Card: " + each.cardWords() + ". " : "";
       lines.add(
           ListRow.key(
@@ -120,8 +119,8 @@ public final class CylinderScreen implements Screen {
             List.of(
                 "At "
                     + check.atLift()
-                    + ". Behind ± stands the standard uncertainty. Your"
-                    + " engine's service information and cam card decide.")));
+                    + ". The figure after ± is the standard uncertainty. Your engine's service"
+                    + " information and cam card decide.")));
     rows.refill(lines);
   }
 

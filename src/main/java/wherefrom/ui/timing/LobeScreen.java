@@ -1,7 +1,6 @@
 package wherefrom.ui.timing;
 
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.ValveSpot;
@@ -10,6 +9,7 @@ import wherefrom.job.timing.LiftReading;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
 import wherefrom.quantity.Dimension;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -24,8 +24,7 @@ import wherefrom.ui.controls.Tiles;
 /** The readings over one lobe: taken one by one, corrected, taken out. */
 public final class LobeScreen implements Screen {
   private static final String ANGLE =
-      "The wheel: crank degrees after top dead centre; minus before it. After bottom dead centre"
-          + " add 180.";
+      "Crank degrees after top dead center, minus before it. After bottom dead center add 180.";
 
   private final Desk desk;
   private final ValveSpot lobe;
@@ -65,7 +64,7 @@ public final class LobeScreen implements Screen {
     List<Choice<Runnable>> ways =
         List.of(
             new Choice<>(() -> correct(reading), "Correct the lift", ""),
-            new Choice<>(() -> remove(reading), "Take it out", "UNDO brings it again"));
+            new Choice<>(() -> remove(reading), "Take it out", "UNDO brings it back"));
     desk.navigator()
         .open(() -> new ChoiceScreen<>(desk, reading.degrees().text(), ways, Runnable::run));
   }
@@ -130,8 +129,7 @@ public final class LobeScreen implements Screen {
 
   @Override
   public String title() {
-    String name = lobe.words();
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    return Words.capital(lobe.words());
   }
 
   @Override

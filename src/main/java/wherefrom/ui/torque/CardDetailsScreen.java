@@ -9,6 +9,7 @@ import wherefrom.job.Caution;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
@@ -36,7 +37,7 @@ public final class CardDetailsScreen implements Screen {
         Panes.column(
             desk.scale(),
             rows,
-            Tiles.row(desk.scale(), desk.touch().primary("Give the card up", this::giveUp)));
+            Tiles.row(desk.scale(), desk.touch().primary("Drop the card", this::giveUp)));
   }
 
   private void giveUp() {
@@ -79,7 +80,7 @@ public final class CardDetailsScreen implements Screen {
   private void show(KeptCard kept) {
     TorqueCard card = kept.card();
     List<Region> lines = new ArrayList<>();
-    lines.add(row(NewCardScreen.capital(card.spec().fastener()), kept.state()));
+    lines.add(row(Words.capital(card.spec().fastener()), kept.state()));
     lines.add(row("Caution", Caution.TORQUE.sentence(), "Source: " + Caution.TORQUE.source()));
     lines.add(row("Threads", card.spec().threads()));
     for (int stage = 1; stage < card.checkStage(); stage++) {
@@ -89,7 +90,7 @@ public final class CardDetailsScreen implements Screen {
     lines.add(row("A second person's check", count(card, card.checkStage())));
     lines.add(row("Figures from", card.spec().source().text()));
     lines.add(row("Order from", card.spec().pattern().source().text()));
-    lines.add(row("Loosen the other way round", loosening(card)));
+    lines.add(row("Loosen in reverse order", loosening(card)));
     rows.refill(lines);
   }
 

@@ -25,6 +25,7 @@ import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 
 class FittingTest {
   private final OpenJob job = Benches.apart();
@@ -176,7 +177,7 @@ class FittingTest {
         .singleElement()
         .satisfies(
             fitted -> {
-              assertThat(fitted.against()).isEqualTo("other place");
+              assertThat(fitted.against()).contains(VerdictName.OTHER_PLACE);
               assertThat(fitted.onPurpose()).isEqualTo("matched pair");
             });
     assertThat(job.state().state(place("pushrod@5EX"))).isEqualTo(PlaceState.OTHER_FITTED);

@@ -3,6 +3,7 @@ package wherefrom.job.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
@@ -19,6 +20,7 @@ import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Place;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.debris.DebrisLook;
@@ -85,7 +87,12 @@ class BuildRecordTest {
   @Test
   void whatWasFittedOnPurposeIsNamedWithItsReason() {
     Place there = Place.find("pushrod@5EX").orElseThrow();
-    bench.record(new PartFitted(bench.item("pushrod@3EX"), there, "no other left", "other place"));
+    bench.record(
+        new PartFitted(
+            bench.item("pushrod@3EX"),
+            there,
+            "no other left",
+            Optional.of(VerdictName.OTHER_PLACE)));
     assertThat(section("Fitted on purpose").rows().get(0).cells())
         .containsExactly(
             "cylinder 3, exhaust, pushrod",
