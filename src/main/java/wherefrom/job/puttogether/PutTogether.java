@@ -16,9 +16,12 @@ import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 
 /**
  * Putting together by scans, taps and action cards. A stop stands until it is solved: while it
@@ -63,8 +66,9 @@ public final class PutTogether {
   private void resume(StopGiven given) {
     part = job.state().findPart(given.item()).map(PartRecord::part);
     spot = Spots.find(given.spot());
-    Verdict left = new LeftStanding(given.word(), given.sentence(), part, spot);
-    boolean turned = given.word().equals("wrong end");
+    VerdictName name = VerdictName.find(given.word()).orElse(VerdictName.OTHER_PLACE);
+    Verdict left = new LeftStanding(name, given.sentence(), part, spot);
+    boolean turned = name == VerdictName.WRONG_END;
     Verdict verdict =
         part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
             .filter(Verdict::stops)
@@ -195,7 +199,17 @@ public final class PutTogether {
   }
 
   private Step judge(boolean turned) {
-    return judged(fitting.fit(part.orElseThrow(), spot.orElseThrow(), turned));
+    return judged(fitting.fit(attempt(turned)));
+  }
+
+  /** The part in the hand at its spot; where the list names the spot, it names the kind, too. */
+  private Attempt attempt(boolean turned) {
+    Spot at = spot.orElseThrow();
+    Optional<PartKind> wanted =
+        mode == Mode.FOLLOW_THE_LIST
+            ? target().filter(place -> place.spot().equals(at)).map(Place::kind)
+            : Optional.empty();
+    return new Attempt(part.orElseThrow(), at, turned, wanted);
   }
 
   private Step judged(Verdict verdict) {
@@ -275,7 +289,7 @@ public final class PutTogether {
     if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
       return last;
     }
-    Verdict now = fitting.judge(part.get(), spot.get(), false);
+    Verdict now = fitting.judge(attempt(false));
     return remember(now.equals(stop.get()) ? new Step.Judged(now) : judge(false));
   }
 
@@ -288,9 +302,9 @@ public final class PutTogether {
     return new Step.Said(Prompts.reason(OnPurpose.REASONS.get(reason), unmates()));
   }
 
-  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
+  /** Whether the stop can be overruled: never by a part of another kind, or one that is retired. */
   public boolean canFitOnPurpose() {
-    return stop.isPresent()
+    return stop.filter(Verdict::canBeOverruled).isPresent()
         && part.isPresent()
         && spot.filter(at -> Place.canLive(part.get().kind(), at)).isPresent();
   }
@@ -306,7 +320,7 @@ public final class PutTogether {
       return remember(new Step.Said("There is no part here to fit on purpose."));
     }
     if (!canFitOnPurpose()) {
-      return new Step.Said(Prompts.cannotLive(part.get(), spot.get()));
+      return new Step.Said(Prompts.neverOnPurpose(part.get(), spot.get()));
     }
     String told = prompts().onPurpose(words, unmates());
     Place place = new Place(part.get().kind(), spot.get());

@@ -47,7 +47,7 @@ public final class TakeApart {
     }
     if (found instanceof Found.Refused refused) {
       Verdict verdict = refused.verdict();
-      job.record(new StopGiven(0, "", verdict.word(), verdict.sentence(), false));
+      job.record(new StopGiven(0, "", verdict.name().id(), verdict.sentence(), false));
       return new Answer.Refused(verdict);
     }
     return new Answer.NoPart(found);
@@ -57,7 +57,7 @@ public final class TakeApart {
     int item = part.part().item();
     if (part.where() == Whereabouts.RETIRED) {
       return new Answer.Refused(
-          new Verdict.Retired(part.part(), "this part was replaced and is retired.", ""));
+          new Verdict.Retired(part.part(), job.state().bench().findReplacement(item)));
     }
     if (part.where() != Whereabouts.IN_ENGINE) {
       return new Answer.AlreadyOut(part);
