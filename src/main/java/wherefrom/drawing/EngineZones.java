@@ -20,13 +20,22 @@ final class EngineZones {
     return zones(at, at.bounds().y(), at.bounds().bottom());
   }
 
-  /** Each cylinder has its half of the drawing, and the mains have the row below. */
+  /**
+   * Each cylinder has its half of the drawing, and the mains have the row below. Without that row
+   * all of it is one, as the mains would have none.
+   */
   static List<Zone> below(EngineGeometry at) {
-    List<Zone> zones = new ArrayList<>(zones(at, at.bounds().y(), rail(at)));
-    if (at.foot() == Foot.KEYS) {
-      mains(at, zones);
+    if (at.foot() != Foot.KEYS) {
+      return List.of(whole(at, at.bounds().y(), rail(at)));
     }
+    List<Zone> zones = new ArrayList<>(zones(at, at.bounds().y(), rail(at)));
+    mains(at, zones);
     return zones;
+  }
+
+  private static Zone whole(EngineGeometry at, double top, double bottom) {
+    Bounds all = Bounds.between(at.bounds().x(), top, at.bounds().right(), bottom);
+    return new Zone(new Target.Whole(), all, "engine");
   }
 
   private static List<Zone> zones(EngineGeometry at, double top, double bottom) {
@@ -43,8 +52,7 @@ final class EngineZones {
       }
     }
     boolean fits = zones.stream().allMatch(zone -> isLargeEnough(zone.bounds(), at.glass()));
-    Bounds all = Bounds.between(at.bounds().x(), top, at.bounds().right(), bottom);
-    return fits ? zones : List.of(new Zone(new Target.Whole(), all, "engine"));
+    return fits ? zones : List.of(whole(at, top, bottom));
   }
 
   static boolean isLargeEnough(Bounds box, Glass glass) {

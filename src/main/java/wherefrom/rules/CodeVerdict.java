@@ -45,7 +45,7 @@ public sealed interface CodeVerdict extends Verdict {
 
     @Override
     public VerdictName name() {
-      return VerdictName.OTHER_ENGINE;
+      return VerdictName.WRONG_ENGINE;
     }
 
     @Override
@@ -80,7 +80,7 @@ public sealed interface CodeVerdict extends Verdict {
       return ourForm
           ? asked(
               "The digits agree, but no such tag was issued for this job.",
-              "Check that the right job is open, or type the six digits of the tag.")
+              "Is the right job open? Or type the six digits of the tag.")
           : asked("This is not one of our tags.", "Scan the tag with the black frame.");
     }
   }

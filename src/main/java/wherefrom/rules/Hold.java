@@ -4,7 +4,7 @@ package wherefrom.rules;
 public enum Hold {
   WASHING("washing", "Check it back from washing first.", WayOut.BACK_FROM_WASHING),
   AT_SHOP(
-      "at the machine shop", "Check it in from the machine shop first.", WayOut.BACK_FROM_SHOP),
+      "machine shop", "Check it in from the machine shop first.", WayOut.BACK_FROM_SHOP),
   LOST("lost", "Is it in your hand? Say that it is found.", WayOut.FOUND),
   TO_MACHINE(
       "to be machined", "Check it in from the machine shop and decide again.", WayOut.DECIDE),

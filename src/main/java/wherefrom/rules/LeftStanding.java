@@ -24,7 +24,7 @@ public record LeftStanding(
 
   /** Whether it was given for a tag of another engine. */
   boolean isOfWrongEngine() {
-    return name == VerdictName.OTHER_ENGINE;
+    return name == VerdictName.WRONG_ENGINE;
   }
 
   /** Whether the part could be judged anew at its spot, and nothing stands against it any more. */

@@ -56,7 +56,7 @@ public sealed interface Verdict
   /** Whether the part may go in all the same, for a reason. */
   default boolean canBeOverruled() {
     return switch (name()) {
-      case WRONG_KIND, MUST_BE_NEW, RETIRED, OTHER_ENGINE -> false;
+      case WRONG_KIND, MUST_BE_NEW, RETIRED, WRONG_ENGINE -> false;
       default -> stops();
     };
   }
@@ -108,7 +108,7 @@ public sealed interface Verdict
       implements Verdict {
     @Override
     public VerdictName name() {
-      return VerdictName.OTHER_PLACE;
+      return VerdictName.WRONG_PLACE;
     }
 
     @Override

@@ -26,7 +26,7 @@ public final class VerdictRules {
   /** What is said of a place that a part of another kind than the wanted one is not for. */
   private static final Set<VerdictName> OF_PLACES =
       EnumSet.of(
-          VerdictName.OTHER_PLACE,
+          VerdictName.WRONG_PLACE,
           VerdictName.WRONG_HALF,
           VerdictName.WRONG_MATE,
           VerdictName.PLACE_TAKEN);

@@ -3,6 +3,7 @@ package wherefrom.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.parts.Home;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -111,9 +112,14 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     };
   }
 
+  private String mate(Part own) {
+    String at = names.place(own.home());
+    return own.kind().home() == Home.VALVE ? own.kind().word() + " " + at : at;
+  }
+
   @Override
   public VerdictWords wrongMate(Verdict.WrongMate wrong) {
-    Fact with = new Fact("Goes with", wrong.own().kind().word() + " of " + where(wrong.own()));
+    Fact with = new Fact("Goes with", mate(wrong.own()));
     Fact right = right(wrong.rightPart());
     String seated = wrong.seated().map(here -> ". The " + from(here, true) + " is here.").orElse("");
     String replaced = seated.isEmpty() ? ", which was replaced." : seated;

@@ -48,10 +48,9 @@ public final class Fitting {
     Spot spot = attempt.spot();
     Verdict verdict = judge(attempt);
     if (verdict instanceof Verdict.RightPlace right) {
-      job.record(new PartFitted(part.item(), right.place(), "", ""));
+      job.record(new PartFitted(part.item(), right.place()));
     } else if (verdict.stops()) {
-      job.record(
-          new StopGiven(part.item(), spot.key(), verdict.name().id(), sentence(verdict), true));
+      job.record(new StopGiven(part.item(), spot.key(), verdict.name(), sentence(verdict), true));
     }
     return verdict;
   }
@@ -69,7 +68,7 @@ public final class Fitting {
   public boolean refuse(Verdict verdict, Optional<Spot> spot) {
     boolean stands = verdict.cue() == Cue.STOP;
     String at = spot.map(Spot::key).orElse("");
-    job.record(new StopGiven(0, at, verdict.name().id(), sentence(verdict), stands));
+    job.record(new StopGiven(0, at, verdict.name(), sentence(verdict), stands));
     return stands;
   }
 
@@ -141,7 +140,7 @@ public final class Fitting {
     return job.asOne(
         () -> {
           makeRoom(place, part);
-          job.record(new PartFitted(part.item(), place, reason.strip(), against.name().id()));
+          job.record(new PartFitted(part.item(), place, reason.strip(), Optional.of(against.name())));
           return against;
         });
   }

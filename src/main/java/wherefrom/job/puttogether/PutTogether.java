@@ -66,9 +66,8 @@ public final class PutTogether {
   private void resume(StopGiven given) {
     part = job.state().findPart(given.item()).map(PartRecord::part);
     spot = Spots.find(given.spot());
-    VerdictName name = VerdictName.find(given.word()).orElse(VerdictName.OTHER_PLACE);
-    Verdict left = new LeftStanding(name, given.sentence(), part, spot);
-    boolean turned = name == VerdictName.WRONG_END;
+    Verdict left = new LeftStanding(given.word(), given.sentence(), part, spot);
+    boolean turned = given.word() == VerdictName.WRONG_END;
     Verdict verdict =
         part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
             .filter(Verdict::stops)

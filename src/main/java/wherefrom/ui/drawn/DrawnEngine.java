@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.layout.Region;
@@ -21,6 +22,7 @@ import wherefrom.drawing.MarkPlan;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.PlacedMark;
+import wherefrom.drawing.StopRings;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.Zone;
 import wherefrom.drawing.ZoneWords;
@@ -48,6 +50,9 @@ public final class DrawnEngine extends Region {
   private Optional<Drawing> drawing = Optional.empty();
   private Function<Place, PartState> states = place -> PartState.IN;
   private Set<Place> pointed = Set.of();
+  private Set<Place> wrong = Set.of();
+  private Set<Place> right = Set.of();
+  private boolean pointing = true;
   private double drawnWidth;
   private double drawnHeight;
   private int redrawn;
@@ -100,6 +105,41 @@ public final class DrawnEngine extends Region {
     boolean moved = !newPointed.equals(pointed);
     pointed = Set.copyOf(newPointed);
     drawing.ifPresent(drawn -> refresh(drawn, moved));
+  }
+
+  /**
+   * Rings places of a stop.
+   *
+   * @param wrongPlaces a red ring with the octagon
+   * @param rightPlaces a black ring
+   */
+  public void rings(Set<Place> wrongPlaces, Set<Place> rightPlaces) {
+    if (!wrongPlaces.equals(wrong) || !rightPlaces.equals(right)) {
+      wrong = Set.copyOf(wrongPlaces);
+      right = Set.copyOf(rightPlaces);
+      drawing.ifPresent(this::point);
+    }
+  }
+
+  /** Whether what this is about has its ring or arrow; it needs none where a wire leads to it. */
+  public void pointing(boolean isPointing) {
+    if (pointing != isPointing) {
+      pointing = isPointing;
+      drawing.ifPresent(this::point);
+    }
+  }
+
+  /**
+   * Where a wire that comes from below ends at a place: at its lower edge. Empty where the place is
+   * not drawn or lies in the upper half, where the wire would cross other parts.
+   */
+  public Optional<Point2D> wireEnd(Place place) {
+    return drawing.flatMap(
+        drawn ->
+            drawn
+                .find(place)
+                .filter(figure -> figure.pointer().at().y() > drawn.frame().middleY())
+                .map(figure -> new Point2D(figure.pointer().at().x(), figure.bounds().bottom())));
   }
 
   /** What is drawn; empty before it has a size. */
@@ -200,12 +240,13 @@ public final class DrawnEngine extends Region {
 
   private void point(Drawing drawn) {
     here.getChildren().clear();
-    for (Place place : pointed) {
+    for (Place place : pointing ? pointed : Set.<Place>of()) {
       drawn
           .find(place)
           .map(figure -> figure.pointer().here(drawn.glass()))
           .ifPresent(shapes -> here.getChildren().addAll(ShapeNodes.of(shapes)));
     }
+    here.getChildren().addAll(ShapeNodes.of(StopRings.of(drawn, wrong, right)));
   }
 
   private void zones(Drawing drawn) {

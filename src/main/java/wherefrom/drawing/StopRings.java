@@ -1,0 +1,68 @@
+package wherefrom.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import wherefrom.parts.Place;
+
+/**
+ * The rings of a stop: red with the octagon beside it at the wrong place, black at the right one.
+ * The octagon covers neither a number nor the other ring.
+ */
+public final class StopRings {
+  /** Where the octagon may stand, in radii from the ring's middle; the first that is free is. */
+  private static final List<Point> ASIDE =
+      List.of(
+          new Point(0.95, -0.35),
+          new Point(0.95, 0.35),
+          new Point(1.7, -0.1),
+          new Point(-1.7, -0.1),
+          new Point(-0.95, -0.35),
+          new Point(-0.95, 0.35),
+          new Point(0, -1.5),
+          new Point(0, 1.5));
+
+  private static final double HALF = 32;
+
+  private final Drawing drawing;
+  private final List<Bounds> taken = new ArrayList<>();
+
+  private StopRings(Drawing drawing) {
+    this.drawing = drawing;
+    drawing.words().stream()
+        .filter(shape -> shape.role() == Role.NUMBER)
+        .map(Shape::bounds)
+        .forEach(taken::add);
+  }
+
+  /** The shapes; a place that the drawing does not show has none. */
+  public static List<Shape> of(Drawing drawing, Set<Place> wrong, Set<Place> right) {
+    StopRings rings = new StopRings(drawing);
+    List<Shape> shapes = new ArrayList<>();
+    for (Place place : right) {
+      drawing.find(place).ifPresent(figure -> shapes.addAll(rings.right(figure.pointer())));
+    }
+    for (Place place : wrong) {
+      drawing.find(place).ifPresent(figure -> shapes.addAll(rings.wrong(figure.pointer())));
+    }
+    return shapes;
+  }
+
+  private List<Shape> right(Pointer at) {
+    double radius = at.radius();
+    taken.add(new Bounds(at.at().x(), at.at().y(), 0, 0).grown(radius));
+    return Pointing.ring(at.at(), radius, drawing.glass());
+  }
+
+  private List<Shape> wrong(Pointer at) {
+    Point aside = ASIDE.stream().filter(one -> isFree(at, one)).findFirst().orElse(ASIDE.get(0));
+    return Pointing.wrong(at.at(), at.radius(), aside, drawing.glass());
+  }
+
+  private boolean isFree(Pointer at, Point aside) {
+    double x = at.at().x() + aside.x() * at.radius();
+    double y = at.at().y() + aside.y() * at.radius();
+    Bounds octagon = new Bounds(x, y, 0, 0).grown(drawing.glass().px(HALF));
+    return taken.stream().allMatch(box -> box.gapTo(octagon) >= 0);
+  }
+}

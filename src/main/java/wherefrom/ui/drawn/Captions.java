@@ -1,0 +1,83 @@
+package wherefrom.ui.drawn;
+
+import javafx.scene.layout.Region;
+import wherefrom.drawing.Bounds;
+import wherefrom.drawing.View;
+import wherefrom.engine.Layout;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+
+/**
+ * FRONT, from where the engine is seen, FLYWHEEL: above the drawing, as wide as it is. Where they
+ * do not fit side by side, the words in the middle get a line of their own.
+ */
+final class Captions extends Region {
+  private static final double BETWEEN_MM = 3.4;
+  private static final double LINE = 1.2;
+
+  private final FitText front;
+  private final FitText rear;
+  private final FitText seen;
+  private final double between;
+  private final double line;
+
+  Captions(Touch touch) {
+    front = touch.fit("FRONT", Scale.SMALL_MM, Scale.SMALL_MM, true);
+    rear = touch.fit("FLYWHEEL", Scale.SMALL_MM, Scale.SMALL_MM, true);
+    seen = touch.small("");
+    seen.getStyleClass().add("second");
+    Scale scale = touch.scale();
+    between = scale.px(BETWEEN_MM);
+    line = LINE * scale.fontPx(Scale.SMALL_MM) * scale.textFactor();
+    getChildren().addAll(front, seen, rear);
+    setMouseTransparent(true);
+    setManaged(false);
+  }
+
+  void tell(Layout layout, View view) {
+    boolean open = view == View.BELOW && !layout.mainCaps();
+    seen.setWords(open ? "case open" : view == View.ABOVE ? "from above" : "from below");
+  }
+
+  private double ends() {
+    return front.prefWidth(-1) + between + rear.prefWidth(-1);
+  }
+
+  /** How wide they are at least. */
+  double least() {
+    return Math.max(ends(), seen.prefWidth(-1));
+  }
+
+  private boolean isInOneLine(double width) {
+    double free = width - front.prefWidth(-1) - rear.prefWidth(-1);
+    return free >= seen.prefWidth(-1) + 2 * between;
+  }
+
+  /** How high they are over a drawing of this width. */
+  double height(double width) {
+    return isInOneLine(width) ? line : 2 * line;
+  }
+
+  /** Puts them over a drawing, within a room of this width. */
+  void over(Bounds frame, double room) {
+    double width = Math.min(room, Math.max(frame.width(), least()));
+    double x = Math.max(0, Math.min(room - width, frame.middleX() - width / 2));
+    double height = height(width);
+    resizeRelocate(x, frame.y() - height, width, height);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double y = getHeight() - line;
+    front.resizeRelocate(0, y, front.prefWidth(-1), line);
+    double rearWide = rear.prefWidth(-1);
+    rear.resizeRelocate(width - rearWide, y, rearWide, line);
+    double wide = seen.prefWidth(-1);
+    double left = front.prefWidth(-1);
+    double free = width - left - rearWide;
+    double x = isInOneLine(width) ? left + (free - wide) / 2 : (width - wide) / 2;
+    seen.resizeRelocate(x, 0, wide, line);
+  }
+}

@@ -1,0 +1,343 @@
+package wherefrom.ui.drawn;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.geometry.Orientation;
+import javafx.geometry.Point2D;
+import javafx.scene.layout.Region;
+import wherefrom.drawing.Asked;
+import wherefrom.drawing.Bounds;
+import wherefrom.drawing.EngineGeometry;
+import wherefrom.drawing.Foot;
+import wherefrom.drawing.Glass;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.Target;
+import wherefrom.drawing.View;
+import wherefrom.engine.Layout;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+
+/**
+ * The engine, drawn as large as the room allows, with FRONT, from where it is seen, and FLYWHEEL
+ * above it: the one elastic thing of a screen. Where the room is too small first the captions
+ * leave, then the drawing; of one that can be tapped the key <i>Engine</i> stays.
+ *
+ * <pre>
+ *   EngineView view = EngineView.keyed(touch, layout, job.kinds(), target -&gt; …);
+ *   view.look(View.BELOW);
+ *   view.show(PartStates.of(job), Set.of(place));
+ * </pre>
+ *
+ * A tap tells what was meant: a cylinder, a main, all mains, or the whole engine where its zones
+ * would be under 18 mm; {@code EnginePages} opens what follows.
+ */
+public final class EngineView extends Region {
+  /** Below this pitch the drawing leaves, in mm. */
+  private static final double LEAST_PITCH_MM = 90 / Glass.UNITS_PER_MM;
+
+  private static final double GAP_MM = 1.6;
+
+  /** Drawn only where they are what is asked about. */
+  private static final Set<PartKind> ONLY_CHOSEN =
+      EnumSet.of(
+          PartKind.PIVOT,
+          PartKind.VALVE,
+          PartKind.RETAINER,
+          PartKind.KEEPERS,
+          PartKind.CAM_BEARING,
+          PartKind.PISTON);
+
+  private final Touch touch;
+  private final Layout layout;
+  private final Set<PartKind> tracked;
+  private final Optional<Consumer<Target>> tapped;
+  private final Captions captions;
+  private final TouchKey key;
+  private final Glass glass;
+  private Optional<DrawnEngine> drawn = Optional.empty();
+  private View side = View.ABOVE;
+  private Foot foot = Foot.NAMES;
+  private Optional<PartKind> kind = Optional.empty();
+  private Optional<Asked> drawnFor = Optional.empty();
+  private Optional<View> drawnFrom = Optional.empty();
+  private Optional<Foot> drawnFoot = Optional.empty();
+  private Function<Place, PartState> states = place -> PartState.IN;
+  private Set<Place> here = Set.of();
+  private Set<Place> wrong = Set.of();
+  private Set<Place> right = Set.of();
+  private boolean wired;
+
+  private EngineView(
+      Touch touch, Layout layout, Set<PartKind> tracked, Optional<Consumer<Target>> tapped) {
+    this.touch = touch;
+    this.layout = layout;
+    this.tracked = Set.copyOf(tracked);
+    this.tapped = tapped;
+    Scale scale = touch.scale();
+    glass = Glass.screen(scale.pixelsPerMm(), scale.textFactor());
+    captions = new Captions(touch);
+    key = touch.key("Engine", () -> tap(new Target.Whole()));
+    key.setManaged(false);
+    getStyleClass().add("engine-view");
+    Panes.grow(this);
+  }
+
+  /** A drawing whose zones can be tapped. */
+  public static EngineView keyed(
+      Touch touch, Layout layout, Set<PartKind> tracked, Consumer<Target> tapped) {
+    return new EngineView(touch, layout, tracked, Optional.of(tapped));
+  }
+
+  /** A drawing that is dead to touch. */
+  public static EngineView shown(Touch touch, Layout layout, Set<PartKind> tracked) {
+    return new EngineView(touch, layout, tracked, Optional.empty());
+  }
+
+  /** The side on which a kind of part is seen. */
+  public static View sideOf(PartKind kind) {
+    return switch (kind.home()) {
+      case VALVE, CAM_BEARING -> View.ABOVE;
+      case ROD, MAIN, BORE -> View.BELOW;
+    };
+  }
+
+  /** From where it is seen. */
+  public View side() {
+    return side;
+  }
+
+  /** Shows this side. */
+  public void look(View from) {
+    side = from;
+    redraw();
+  }
+
+  /** Shows the other side. */
+  public void turnOver() {
+    look(side == View.ABOVE ? View.BELOW : View.ABOVE);
+  }
+
+  /** What stands below an engine seen from below: the mains' names unless told otherwise. */
+  public void foot(Foot what) {
+    foot = what;
+    redraw();
+  }
+
+  /** The one kind that is meant, seen from its side; all others are thin. */
+  public void choose(PartKind chosen) {
+    kind = Optional.of(chosen);
+    look(sideOf(chosen));
+  }
+
+  /** No kind is meant more than another. */
+  public void chooseAll() {
+    kind = Optional.empty();
+    redraw();
+  }
+
+  /**
+   * Shows states.
+   *
+   * @param newStates what is so at each place, such as {@link PartStates#of(
+   *     wherefrom.job.EngineJob)}
+   * @param newHere the places that this is about: amber, each with its ring or arrow
+   */
+  public void show(Function<Place, PartState> newStates, Set<Place> newHere) {
+    states = newStates;
+    here = Set.copyOf(newHere);
+    wrong = Set.of();
+    right = Set.of();
+    redraw();
+  }
+
+  /**
+   * Shows a stop: a red ring with the octagon at the wrong places, a black ring at the right ones;
+   * none of them is amber.
+   */
+  public void stop(
+      Function<Place, PartState> newStates, Set<Place> wrongPlaces, Set<Place> rightPlaces) {
+    states = newStates;
+    here = Set.of();
+    wrong = Set.copyOf(wrongPlaces);
+    right = Set.copyOf(rightPlaces);
+    redraw();
+  }
+
+  /** Whether a wire leads to the place, so that it needs neither ring nor arrow. */
+  public void wired(boolean isWired) {
+    wired = isWired;
+    drawn.ifPresent(engine -> engine.pointing(!isWired));
+  }
+
+  /** Whether there is room for the drawing; known once it was laid out. */
+  public boolean isDrawn() {
+    return drawn.filter(DrawnEngine::isVisible).isPresent();
+  }
+
+  /**
+   * Where a wire that comes from below ends at a place, in this view's coordinates: at its lower
+   * edge. Empty where the place is not drawn, or lies beyond the crank so that the wire would cross
+   * other parts.
+   */
+  public Optional<Point2D> wireEnd(Place place) {
+    if (!isDrawn()) {
+      return Optional.empty();
+    }
+    DrawnEngine engine = drawn.orElseThrow();
+    return engine.wireEnd(place).map(at -> at.add(engine.getLayoutX(), engine.getLayoutY()));
+  }
+
+  /** The box that the drawing covers, in this view's coordinates; empty where it has left. */
+  public Optional<javafx.geometry.Rectangle2D> frame() {
+    if (!isDrawn()) {
+      return Optional.empty();
+    }
+    DrawnEngine engine = drawn.orElseThrow();
+    return engine
+        .drawing()
+        .map(
+            made ->
+                new javafx.geometry.Rectangle2D(
+                    engine.getLayoutX() + made.frame().x(),
+                    engine.getLayoutY() + made.frame().y(),
+                    made.frame().width(),
+                    made.frame().height()));
+  }
+
+  private void tap(Target target) {
+    tapped.ifPresent(listener -> listener.accept(target));
+  }
+
+  private Asked asked() {
+    Optional<PartKind> meant =
+        kind.or(() -> here.stream().map(Place::kind).filter(ONLY_CHOSEN::contains).findFirst());
+    return new Asked(tracked, meant);
+  }
+
+  private void redraw() {
+    Asked asked = asked();
+    boolean same =
+        drawnFor.filter(asked::equals).isPresent()
+            && drawnFrom.filter(side::equals).isPresent()
+            && drawnFoot.filter(foot::equals).isPresent();
+    if (!same) {
+      drawnFor = Optional.of(asked);
+      drawnFrom = Optional.of(side);
+      drawnFoot = Optional.of(foot);
+      build(asked);
+    }
+    DrawnEngine engine = drawn.orElseThrow();
+    engine.pointing(!wired);
+    engine.show(states, here);
+    engine.rings(wrong, right);
+  }
+
+  private void build(Asked asked) {
+    Drawn maker = new Drawn(layout, asked, touch.scale());
+    Function<Bounds, wherefrom.drawing.Drawing> making =
+        side == View.ABOVE ? maker.above() : maker.below(foot);
+    DrawnEngine engine =
+        tapped.isPresent()
+            ? DrawnEngine.keyed(touch, layout, asked, making, this::tap)
+            : DrawnEngine.shown(touch, layout, asked, making);
+    engine.setManaged(false);
+    drawn = Optional.of(engine);
+    captions.tell(layout, side);
+    getChildren().setAll(engine, captions, key);
+    requestLayout();
+  }
+
+  private EngineGeometry geometry(double width, double height) {
+    Bounds room = new Bounds(0, 0, Math.max(1, width), Math.max(1, height));
+    return EngineGeometry.of(layout, side, room, glass, foot);
+  }
+
+  private boolean isLargeEnough(EngineGeometry at) {
+    return at.pitch() >= touch.scale().px(LEAST_PITCH_MM);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return tapped.isPresent() ? key.minWidth(-1) : 0;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return tapped.isPresent() ? touch.scale().px(Scale.KEY_MM) : 0;
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    return Math.max(computeMinWidth(height), captions.least());
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double height = getHeight();
+    if (drawn.isEmpty()) {
+      redraw();
+    }
+    if (width <= 0 || height <= 0) {
+      return;
+    }
+    double above = captionRoom(width, height);
+    boolean told = isLargeEnough(geometry(width, height - above)) && captions.least() <= width;
+    EngineGeometry at = geometry(width, told ? height - above : height);
+    boolean fits = isLargeEnough(at);
+    DrawnEngine engine = drawn.orElseThrow();
+    engine.setVisible(fits);
+    captions.setVisible(fits && told);
+    key.setVisible(!fits && tapped.isPresent());
+    if (fits) {
+      place(engine, at, told ? above : 0);
+    } else {
+      placeKey(width, height);
+    }
+  }
+
+  /** How high captions and their gap are over a drawing that leaves them room. */
+  private double captionRoom(double width, double height) {
+    double gap = touch.scale().px(GAP_MM);
+    double one = captions.height(Double.MAX_VALUE);
+    EngineGeometry at = geometry(width, height - one - gap);
+    return captions.height(Math.max(at.width(), captions.least())) + gap;
+  }
+
+  private void place(DrawnEngine engine, EngineGeometry at, double above) {
+    engine.resizeRelocate(0, above, getWidth(), getHeight() - above);
+    Bounds box = at.bounds();
+    double gap = above > 0 ? touch.scale().px(GAP_MM) : 0;
+    captions.over(
+        new Bounds(box.x(), above + box.y() - gap, box.width(), box.height()), getWidth());
+  }
+
+  private void placeKey(double width, double height) {
+    double wide = Math.min(width, Math.max(key.prefWidth(-1), touch.scale().px(2 * Scale.KEY_MM)));
+    double high = Math.min(height, touch.scale().px(Scale.KEY_MM));
+    key.resizeRelocate((width - wide) / 2, (height - high) / 2, wide, high);
+  }
+
+  /** What is drawn in it. */
+  List<DrawnEngine> engines() {
+    return drawn.stream().toList();
+  }
+}

@@ -1,0 +1,199 @@
+package wherefrom.logbook;
+
+import java.util.Optional;
+import wherefrom.rules.VerdictName;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import wherefrom.engine.Arrangement;
+import wherefrom.engine.Bank;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.CamBearingSpot;
+import wherefrom.engine.Layout;
+import wherefrom.engine.LifterType;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.RockerMount;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.ShellHalf;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Look;
+import wherefrom.job.entry.Act;
+import wherefrom.job.entry.BackFromShop;
+import wherefrom.job.entry.BackFromWashing;
+import wherefrom.job.entry.BoltChecked;
+import wherefrom.job.entry.BoltTightened;
+import wherefrom.job.entry.BudgetSet;
+import wherefrom.job.entry.ChangeMade;
+import wherefrom.job.entry.ChangePlanned;
+import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.CostDropped;
+import wherefrom.job.entry.CostNoted;
+import wherefrom.job.entry.CostState;
+import wherefrom.job.entry.DebrisFound;
+import wherefrom.job.entry.DecisionMade;
+import wherefrom.job.entry.DecisionsAsked;
+import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.FiguresKept;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.JobOpened;
+import wherefrom.job.entry.KindsTracked;
+import wherefrom.job.entry.LimitTyped;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.NoteAdded;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartFound;
+import wherefrom.job.entry.PartLost;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.PartReplaced;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.PhotoAdded;
+import wherefrom.job.entry.PiecesCounted;
+import wherefrom.job.entry.PlaceExcused;
+import wherefrom.job.entry.PlanDropped;
+import wherefrom.job.entry.PriceNoted;
+import wherefrom.job.entry.ReadingsTaken;
+import wherefrom.job.entry.Reidentified;
+import wherefrom.job.entry.SectionClosed;
+import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.SetDecided;
+import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.job.entry.ShopLineBack;
+import wherefrom.job.entry.SizeTyped;
+import wherefrom.job.entry.SlotUnknown;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.job.entry.SubjectPhotographed;
+import wherefrom.job.entry.TagReissued;
+import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.entry.TakenBack;
+import wherefrom.job.entry.TakenReading;
+import wherefrom.job.entry.ToolListed;
+import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.job.entry.TorqueCardDropped;
+import wherefrom.job.entry.ZeroChecked;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.parts.TagType;
+import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.ShopWork;
+import wherefrom.rules.debris.DebrisLook;
+import wherefrom.rules.debris.DebrisPlace;
+
+/**
+ * One example of every kind of entry, or more where one does not show all that a field can hold. A
+ * twin with one cylinder a bank keeps the opening short.
+ */
+final class EveryEntry {
+  private static final String PHOTO = "0123456789abcdef".repeat(4) + ".png";
+  private static final Place PUSHROD =
+      new Place(PartKind.PUSHROD, new ValveSpot(1, ValveSide.EXHAUST));
+  private static final Place PISTON = new Place(PartKind.PISTON, new BoreSpot(2));
+  private static final Place SHELL =
+      new Place(PartKind.MAIN_SHELL, new MainSpot(1, ShellHalf.UPPER));
+  private static final Place ROD_SHELL =
+      new Place(PartKind.ROD_SHELL, new RodSpot(2, ShellHalf.LOWER));
+  private static final Place CAM_BEARING =
+      new Place(PartKind.CAM_BEARING, new CamBearingSpot(1));
+
+  private EveryEntry() {}
+
+  static List<JobEntry> all() {
+    return List.of(
+        opened(),
+        new KindsTracked(Set.of(PartKind.PISTON, PartKind.MAIN_SHELL), 3, List.of(PISTON, SHELL)),
+        new TagsPrinted(TagType.PLACE_CARD, List.of(1, 2), "a4-48x25"),
+        new TagReissued(1, 2, "burnt"),
+        new PiecesCounted(2, 3),
+        new PartOut(1),
+        new PartLost(1, "under the bench"),
+        new PartFound(1),
+        new NoteAdded(0, "Größe, 部品, \"as found\"\nturned by hand"),
+        new PhotoAdded(1, PHOTO, "the tip"),
+        new SubjectPhotographed("lobe@1EX", "lobe-look", PHOTO, "nose"),
+        new OffForWashing(1, 4),
+        new BackFromWashing(1),
+        new SentToShop(1, List.of(1, 2), "measure", ShopWork.CRACK_TEST),
+        new BackFromShop(1, List.of(1, 2), "no crack"),
+        new LookRecorded(1, "pushrod-roll", Look.SUSPECT, "wobbles"),
+        new DecisionMade(1, Decision.REPLACE, "bent"),
+        new SetDecided(List.of(1, 2), Decision.REUSE, "all good"),
+        new DecisionsAsked(true),
+        new FeatureLooked("lobe@1EX", "lobe-look", Look.FAIL, "pitted"),
+        new ChangePlanned(1, ChangeKind.HEAD_MILLED, "left", "0.010 in"),
+        new PlanDropped(1, "too dear"),
+        new ChangeMade(2, ChangeKind.PUSHROD_BENT, "1EX", ""),
+        new CheckAnswered("R1:spring-load", Look.PASS, "open 130 lb"),
+        new SlotUnknown(2, "tag washed off"),
+        new ToolListed("micrometer 0-1 in", "in", "0.0001", "0.0002", "0.0001"),
+        new ZeroChecked("micrometer 0-1 in", "-0.0001", "in"),
+        new ReadingsTaken(
+            "#1",
+            "pushrod-runout",
+            "dial",
+            List.of(new TakenReading("middle", "0.0030", "in"), new TakenReading("middle", "0.07", "mm")),
+            true,
+            "twice"),
+        new LimitTyped("pushrod-runout", "value", "", "0.003", "in", "manual, page 6-12"),
+        new LimitTyped("pushrod-runout", "value", "", "", "", "manual, page 6-12"),
+        new SizeTyped("rod-journal", "2.1000", "in", "manual, page 6-2"),
+        new DebrisFound(DebrisPlace.PICKUP_SCREEN, DebrisLook.GREY_PASTE, "a smear"),
+        new Reidentified(2, "chalk 7", "likely"),
+        new ShopLineAdded(
+            1, 1, "block", 1, "bore", "3.900", "0.0005", "in", true, ShopWork.BORE, List.of("B1")),
+        new ShopLineAdded(
+            1, 2, "sump", 1, "wash", "", "", "", false, ShopWork.OTHER, List.of()),
+        new ShopLineBack(1, 1, 1, "3.9005", "in", "bored"),
+        new ShopLineBack(1, 2, 1, "", "", "washed"),
+        new CostNoted(1, "bore and hone", "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
+        new CostDropped(1, "free"),
+        new BudgetSet(150_000, 15, "EUR"),
+        new PriceNoted("lifters", 1_250),
+        new FiguresKept("plan-now", "as it is", Map.of("bore", "3.900 in±0.0005 in", "crown", "flat")),
+        new FiguresKept("plan-1", "", Map.of()),
+        new TorqueCardBegun(
+            1, "main caps", 2, 2, List.of(3, 1, 2, 4), "manual", "oiled", List.of("30 N·m", "90 deg"),
+            "manual, page 6-20"),
+        new BoltTightened(1, 2, 3, "AB", true),
+        new BoltChecked(1, 3, "CD", false),
+        new TorqueCardDropped(1, "loosened again"),
+        new PartReplaced(1, 75, "bent", "0.010", "in", "longer"),
+        PartReplaced.like(2, 76, "worn"),
+        new PartFitted(1, PUSHROD),
+        new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.WRONG_PLACE)),
+        new PartUnfitted(1, "moved"),
+        new StopGiven(1, "M1U", VerdictName.WRONG_KIND, "This is a pushrod.", true),
+        new StopGiven(0, "", VerdictName.NOT_ONE_OF_OURS, "This is not one of our tags.", false),
+        new PlaceExcused(CAM_BEARING, "none in this engine"),
+        new SectionClosed("valvetrain-left"),
+        new TakenBack(55),
+        new Act(List.of(new PartUnfitted(1, "moved"), new PartFitted(1, PUSHROD))));
+  }
+
+  private static JobOpened opened() {
+    return new JobOpened(
+        "twin",
+        123_456,
+        new Layout(
+            "twin",
+            "a twin, invented",
+            Arrangement.V,
+            90,
+            List.of(new Bank("left", List.of(1), "EI"), new Bank("right", List.of(2), "IE")),
+            "left",
+            List.of(1, 2),
+            2,
+            1,
+            true,
+            1,
+            1,
+            LifterType.ROLLER,
+            RockerMount.SHAFT),
+        Set.of(PartKind.PUSHROD, PartKind.ROD_SHELL),
+        UnitSystem.METRIC,
+        List.of(PUSHROD, ROD_SHELL),
+        List.of(PUSHROD.spot(), SHELL.spot()));
+  }
+}

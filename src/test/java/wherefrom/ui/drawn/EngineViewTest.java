@@ -1,0 +1,197 @@
+package wherefrom.ui.drawn;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.drawing.Foot;
+import wherefrom.drawing.Glass;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.Target;
+import wherefrom.drawing.View;
+import wherefrom.engine.Layout;
+import wherefrom.engine.ReadyLayouts;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.audit.Audit;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+
+/** The engine with its captions: what leaves when the room gets small, what a finger can hit. */
+class EngineViewTest {
+  private final Scale scale = new Scale(Glass.UNITS_PER_MM, 1);
+  private final Touch touch = new Touch(scale, System::nanoTime);
+  private final List<Target> tapped = new ArrayList<>();
+
+  private static Layout layout(String name) {
+    return ReadyLayouts.find(name).orElseThrow();
+  }
+
+  private static EngineView open(EngineView view, double wide, double high) {
+    Pane root = new Pane(view);
+    root.getStyleClass().add("bench");
+    Scene scene = new Scene(root, wide + 48, high + 48);
+    scene
+        .getStylesheets()
+        .add(
+            Objects.requireNonNull(EngineViewTest.class.getResource("/wherefrom/ui/wherefrom.css"))
+                .toExternalForm());
+    view.setPrefSize(wide, high);
+    view.relocate(24, 24);
+    root.applyCss();
+    root.layout();
+    root.applyCss();
+    root.layout();
+    return view;
+  }
+
+  private static Stream<Node> all(Node node) {
+    if (!node.isVisible()) {
+      return Stream.empty();
+    }
+    Stream<Node> below =
+        node instanceof Parent parent
+            ? parent.getChildrenUnmodifiable().stream().flatMap(EngineViewTest::all)
+            : Stream.empty();
+    return Stream.concat(Stream.of(node), below);
+  }
+
+  private static List<String> words(EngineView view) {
+    return all(view).filter(Text.class::isInstance).map(node -> ((Text) node).getText()).toList();
+  }
+
+  private static List<Node> targets(EngineView view) {
+    return all(view).filter(node -> node.getProperties().containsKey(Touch.MARK)).toList();
+  }
+
+  private EngineView view(String name, View side) {
+    EngineView view = EngineView.keyed(touch, layout(name), PartKind.alwaysOn(), tapped::add);
+    view.look(side);
+    view.show(place -> PartState.IN, Set.of());
+    return view;
+  }
+
+  @Test
+  void captionsStandAboveTheDrawingAndEndWhereItEnds() {
+    Toolkit.on(
+        () -> {
+          EngineView view = open(view("v8-odd-even", View.ABOVE), 724, 440);
+          assertThat(words(view)).contains("FRONT", "from above", "FLYWHEEL", "1", "8");
+          Region captions = (Region) view.getChildrenUnmodifiable().get(1);
+          var frame = view.frame().orElseThrow();
+          assertThat(captions.getLayoutX()).isEqualTo(frame.getMinX());
+          assertThat(captions.getLayoutX() + captions.getWidth())
+              .isEqualTo(frame.getMaxX(), within());
+          assertThat(captions.getLayoutY() + captions.getHeight())
+              .isLessThanOrEqualTo(frame.getMinY());
+          assertThat(Audit.of(view.getScene(), scale)).isEmpty();
+          return true;
+        });
+  }
+
+  private static org.assertj.core.data.Offset<Double> within() {
+    return org.assertj.core.data.Offset.offset(0.01);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "724, 440, true, true",
+    "560, 320, true, true",
+    "560, 260, true, false",
+    "500, 180, false, false"
+  })
+  void firstTheCaptionsLeaveThenTheDrawingAndItsKeyStays(
+      double wide, double high, boolean drawn, boolean told) {
+    Toolkit.on(
+        () -> {
+          EngineView view = open(view("v8-odd-even", View.ABOVE), wide, high);
+          assertThat(view.isDrawn()).isEqualTo(drawn);
+          assertThat(words(view).contains("FRONT")).isEqualTo(told);
+          assertThat(words(view).contains("Engine")).isEqualTo(!drawn);
+          assertThat(targets(view)).isNotEmpty();
+          assertThat(Audit.of(view.getScene(), scale)).isEmpty();
+          return true;
+        });
+  }
+
+  @Test
+  void asSmallAsOnHomeItIsOneKeyAndAtFullWidthEachCylinderIsOne() {
+    Toolkit.on(
+        () -> {
+          assertThat(targets(open(view("v8-odd-even", View.BELOW), 670, 390))).hasSize(1);
+          EngineView full = view("v8-odd-even", View.BELOW);
+          full.foot(Foot.KEYS);
+          assertThat(targets(open(full, 1068, 660))).hasSize(13);
+          return true;
+        });
+  }
+
+  @Test
+  void turnedOverItSaysFromWhere() {
+    Toolkit.on(
+        () -> {
+          EngineView view = open(view("inline-6", View.ABOVE), 1068, 660);
+          view.turnOver();
+          view.layout();
+          view.applyCss();
+          assertThat(view.side()).isEqualTo(View.BELOW);
+          assertThat(words(view)).contains("from below", "M7").doesNotContain("from above");
+          return true;
+        });
+  }
+
+  @Test
+  void aStopRingsBothPlacesAndNoOctagonCoversANumber() {
+    Place wrong = Place.find("rod-shell@R7L").orElseThrow();
+    Place right = Place.find("rod-shell@R8L").orElseThrow();
+    Toolkit.on(
+        () -> {
+          EngineView view = EngineView.shown(touch, layout("v8-odd-even"), PartKind.alwaysOn());
+          view.look(View.BELOW);
+          view.stop(place -> PartState.OUT, Set.of(wrong), Set.of(right));
+          open(view, 530, 290);
+          assertThat(targets(view)).isEmpty();
+          assertThat(styled(view, "drawn-wrong-ring")).hasSize(1);
+          assertThat(styled(view, "drawn-ring")).hasSize(1);
+          List<Node> octagon = styled(view, "drawn-stop");
+          assertThat(octagon).hasSize(1);
+          assertThat(styled(view, "drawn-number"))
+              .filteredOn(
+                  node -> node.getBoundsInParent().intersects(octagon.get(0).getBoundsInParent()))
+              .isEmpty();
+          return true;
+        });
+  }
+
+  private static List<Node> styled(EngineView view, String styleClass) {
+    Predicate<Node> has = node -> node.getStyleClass().contains(styleClass);
+    return all(view).filter(has).toList();
+  }
+
+  @Test
+  void aWireEndsAtTheLowerEdgeAndCrossesNoOtherPart() {
+    Toolkit.on(
+        () -> {
+          EngineView view = open(view("v8-odd-even", View.BELOW), 724, 440);
+          Place lower = Place.find("rod-shell@R4L").orElseThrow();
+          var end = view.wireEnd(lower).orElseThrow();
+          assertThat(end.getY()).isLessThan(view.frame().orElseThrow().getMaxY());
+          assertThat(view.wireEnd(Place.find("rod-shell@R3L").orElseThrow())).isEmpty();
+          return true;
+        });
+  }
+}
