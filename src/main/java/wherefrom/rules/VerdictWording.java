@@ -87,7 +87,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     if (belongs.with().isPresent()) {
       return "This goes with the "
           + from(belongs.with().get(), false)
-          + ", which sits at "
+          + ". That sits at "
           + names.place(belongs.place())
           + ".";
     }
