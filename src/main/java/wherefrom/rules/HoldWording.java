@@ -3,6 +3,7 @@ package wherefrom.rules;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.parts.Part;
+import wherefrom.text.Words;
 
 /** The words of what holds a part that may be at its own place. */
 final class HoldWording {

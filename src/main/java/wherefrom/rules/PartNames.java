@@ -1,9 +1,9 @@
 package wherefrom.rules;
 
-import java.util.Locale;
 import java.util.Optional;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 
 /** What the words of a verdict need to know of the job. */
 public interface PartNames {
@@ -21,7 +21,7 @@ public interface PartNames {
       new PartNames() {
         @Override
         public String code(Part part) {
-          return String.format(Locale.ROOT, "number %04d", part.item());
+          return "number " + Words.number(part.item());
         }
 
         @Override

@@ -7,6 +7,7 @@ import wherefrom.parts.Home;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 
 /** The words of every verdict. They stand here and nowhere else. */
 final class VerdictWording implements VerdictVisitor<VerdictWords> {
@@ -226,19 +227,18 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
             hand(taken.part())),
         Words.capital(taken.part().kind().word()) + ". Two parts cannot be in one place.",
         Words.capital(taken.place().words())
-            + " already holds "
-            + names.code(fitted)
-            + " from "
-            + fitted.home().words()
-            + ". You hold "
-            + names.code(taken.part())
-            + " from "
-            + taken.part().home().words()
-            + ".",
+            + " is taken. "
+            + came("In it is", fitted)
+            + " "
+            + came("You hold", taken.part()),
         fitted.home().equals(taken.place())
             ? "Nothing is wrong with the one that is fitted. Put this one at its own place."
             : "Take out what is fitted here first.",
         WayOut.SCAN_ANOTHER_PLACE);
+  }
+
+  private String came(String what, Part part) {
+    return what + " " + names.code(part) + " from " + part.home().words() + ".";
   }
 
   @Override

@@ -9,7 +9,6 @@ import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.rules.VerdictName;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
@@ -27,6 +26,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.VerdictName;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.ScannedWindow;
@@ -115,7 +115,7 @@ class WholeV8Test {
     window.press("Print…");
     assertThat(window.printed()).hasSize(1);
     assertThat(job.state().findOwner(place).orElseThrow().fresh()).isTrue();
-    window.press("Bench");
+    window.home();
   }
 
   private void putTogether() {
