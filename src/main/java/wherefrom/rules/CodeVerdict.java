@@ -96,7 +96,7 @@ public sealed interface CodeVerdict extends Verdict {
     public VerdictWords words(String job) {
       return asked(
           digits + ": check digits wrong.",
-          "Scan it again, or type the six digits of the tag once more.");
+          "Scan it again, or type its six digits again.");
     }
   }
 
