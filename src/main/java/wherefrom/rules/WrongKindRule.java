@@ -1,9 +1,6 @@
 package wherefrom.rules;
 
 import java.util.Optional;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
-import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
@@ -18,17 +15,10 @@ final class WrongKindRule implements VerdictRule {
     if (!Place.canLive(part.kind(), spot)) {
       return Optional.of(new Verdict.WrongKind(part, spot));
     }
-    Optional<ShellHalf> half = half(spot);
-    if (part.kind().orientation() == Orientation.HALF && !half.equals(half(part.home().spot()))) {
+    if (part.kind().orientation() == Orientation.HALF
+        && !spot.findHalf().equals(part.home().spot().findHalf())) {
       return Optional.of(new Verdict.WrongHalf(part, new Place(part.kind(), spot)));
     }
     return Optional.empty();
-  }
-
-  private static Optional<ShellHalf> half(Spot spot) {
-    if (spot instanceof RodSpot rod) {
-      return Optional.of(rod.half());
-    }
-    return spot instanceof MainSpot main ? Optional.of(main.half()) : Optional.empty();
   }
 }

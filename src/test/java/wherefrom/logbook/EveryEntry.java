@@ -1,9 +1,8 @@
 package wherefrom.logbook;
 
-import java.util.Optional;
-import wherefrom.rules.VerdictName;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Arrangement;
 import wherefrom.engine.Bank;
@@ -77,6 +76,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagType;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.rules.debris.DebrisLook;
@@ -95,8 +95,7 @@ final class EveryEntry {
       new Place(PartKind.MAIN_SHELL, new MainSpot(1, ShellHalf.UPPER));
   private static final Place ROD_SHELL =
       new Place(PartKind.ROD_SHELL, new RodSpot(2, ShellHalf.LOWER));
-  private static final Place CAM_BEARING =
-      new Place(PartKind.CAM_BEARING, new CamBearingSpot(1));
+  private static final Place CAM_BEARING = new Place(PartKind.CAM_BEARING, new CamBearingSpot(1));
 
   private EveryEntry() {}
 
@@ -133,7 +132,9 @@ final class EveryEntry {
             "#1",
             "pushrod-runout",
             "dial",
-            List.of(new TakenReading("middle", "0.0030", "in"), new TakenReading("middle", "0.07", "mm")),
+            List.of(
+                new TakenReading("middle", "0.0030", "in"),
+                new TakenReading("middle", "0.07", "mm")),
             true,
             "twice"),
         new LimitTyped("pushrod-runout", "value", "", "0.003", "in", "manual, page 6-12"),
@@ -143,18 +144,26 @@ final class EveryEntry {
         new Reidentified(2, "chalk 7", "likely"),
         new ShopLineAdded(
             1, 1, "block", 1, "bore", "3.900", "0.0005", "in", true, ShopWork.BORE, List.of("B1")),
-        new ShopLineAdded(
-            1, 2, "sump", 1, "wash", "", "", "", false, ShopWork.OTHER, List.of()),
+        new ShopLineAdded(1, 2, "sump", 1, "wash", "", "", "", false, ShopWork.OTHER, List.of()),
         new ShopLineBack(1, 1, 1, "3.9005", "in", "bored"),
         new ShopLineBack(1, 2, 1, "", "", "washed"),
-        new CostNoted(1, "bore and hone", "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
+        new CostNoted(
+            1, "bore and hone", "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
         new CostDropped(1, "free"),
         new BudgetSet(150_000, 15, "EUR"),
         new PriceNoted("lifters", 1_250),
-        new FiguresKept("plan-now", "as it is", Map.of("bore", "3.900 in±0.0005 in", "crown", "flat")),
+        new FiguresKept(
+            "plan-now", "as it is", Map.of("bore", "3.900 in±0.0005 in", "crown", "flat")),
         new FiguresKept("plan-1", "", Map.of()),
         new TorqueCardBegun(
-            1, "main caps", 2, 2, List.of(3, 1, 2, 4), "manual", "oiled", List.of("30 N·m", "90 deg"),
+            1,
+            "main caps",
+            2,
+            2,
+            List.of(3, 1, 2, 4),
+            "manual",
+            "oiled",
+            List.of("30 N·m", "90 deg"),
             "manual, page 6-20"),
         new BoltTightened(1, 2, 3, "AB", true),
         new BoltChecked(1, 3, "CD", false),

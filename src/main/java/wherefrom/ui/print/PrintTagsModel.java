@@ -208,8 +208,7 @@ final class PrintTagsModel {
     int cells = order.setup().start() - 1 + order.faces().size();
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);
     return printed(
-        order,
-        new PrintOutcome.Printed(order.faces().size(), (cells + perPage - 1) / perPage));
+        order, new PrintOutcome.Printed(order.faces().size(), (cells + perPage - 1) / perPage));
   }
 
   /** Logs what was printed and says so. The next print begins after the last label used. */
