@@ -83,6 +83,16 @@ final class PdfDrawing {
     out.restoreGraphicsState();
   }
 
+  /** Draws shapes; those of a part as in this look. */
+  void draw(List<Shape> shapes, Look look) throws IOException {
+    out.saveGraphicsState();
+    out.setLineJoinStyle(1);
+    for (Shape shape : shapes) {
+      draw(shape, look);
+    }
+    out.restoreGraphicsState();
+  }
+
   private void marks(Drawing drawing, Asked asked, Function<Place, PartState> states)
       throws IOException {
     for (Anchor anchor : drawing.anchors()) {

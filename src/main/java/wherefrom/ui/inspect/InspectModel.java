@@ -7,6 +7,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.text.Words;
 import wherefrom.ui.subject.Group;
 
 /** What there is to look at, and how far it is. */
@@ -66,6 +67,6 @@ final class InspectModel {
   }
 
   static String titles(List<Check> checks) {
-    return checks.size() + (checks.size() == 1 ? " test" : " tests");
+    return Words.count(checks.size(), "test");
   }
 }

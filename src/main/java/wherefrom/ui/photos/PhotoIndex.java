@@ -5,6 +5,7 @@ import java.util.List;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.photos.Photograph;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.GridScreen;
@@ -68,6 +69,6 @@ public final class PhotoIndex {
         Photograph.listAll(job).stream()
             .filter(photo -> photo.subject().filter(subjects::contains).isPresent())
             .count();
-    return count == 0 ? "" : count + (count == 1 ? " photo" : " photos");
+    return count == 0 ? "" : Words.count(count, "photo");
   }
 }

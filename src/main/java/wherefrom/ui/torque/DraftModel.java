@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
-import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
+import wherefrom.text.Words;
 import wherefrom.workings.torque.BoltPattern;
 import wherefrom.workings.torque.StageReading;
 
@@ -71,7 +72,7 @@ final class DraftModel {
   }
 
   String sizeWords() {
-    return hasSize() ? rows + (rows == 1 ? " row of " : " rows of ") + columns : "";
+    return hasSize() ? Words.count(rows, "row") + " of " + columns : "";
   }
 
   void centreOutward() {
@@ -130,6 +131,6 @@ final class DraftModel {
 
   TorqueStep begin(TorqueBook book) {
     return book.begin(
-        new TorqueCardBegun(0, fastener, rows, columns, order, orderFrom, threads, stages, source));
+        new CardTyped(fastener, rows, columns, order, orderFrom, threads, stages, source));
   }
 }
