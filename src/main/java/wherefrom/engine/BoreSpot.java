@@ -16,6 +16,11 @@ public record BoreSpot(int cylinder) implements Spot {
   }
 
   @Override
+  public String brief() {
+    return "cylinder " + cylinder;
+  }
+
+  @Override
   public String key() {
     return "B" + cylinder;
   }

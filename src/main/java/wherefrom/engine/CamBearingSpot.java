@@ -16,6 +16,11 @@ public record CamBearingSpot(int number) implements Spot {
   }
 
   @Override
+  public String brief() {
+    return words();
+  }
+
+  @Override
   public String key() {
     return "C" + number;
   }

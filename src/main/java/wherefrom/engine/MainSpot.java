@@ -16,6 +16,11 @@ public record MainSpot(int number, ShellHalf half) implements Spot {
   }
 
   @Override
+  public String brief() {
+    return "main " + number + ", " + half.word();
+  }
+
+  @Override
   public String key() {
     return "M" + number + half.letter();
   }

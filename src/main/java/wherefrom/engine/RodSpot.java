@@ -16,6 +16,11 @@ public record RodSpot(int cylinder, ShellHalf half) implements Spot {
   }
 
   @Override
+  public String brief() {
+    return "rod " + cylinder + ", " + half.word();
+  }
+
+  @Override
   public String key() {
     return "R" + cylinder + half.letter();
   }

@@ -15,6 +15,9 @@ public sealed interface Spot permits ValveSpot, BoreSpot, RodSpot, MainSpot, Cam
   /** The same in large print: {@code 3 EX}. */
   String figures();
 
+  /** The same in full words, to be read from the engine: {@code 3 EX}, {@code rod 8, lower}. */
+  String brief();
+
   /** The short name used in files: {@code 3EX}, {@code R3U}, {@code M2L}. Never changes. */
   String key();
 

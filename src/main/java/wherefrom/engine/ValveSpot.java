@@ -17,6 +17,11 @@ public record ValveSpot(int cylinder, ValveSide side) implements Spot {
   }
 
   @Override
+  public String brief() {
+    return figures();
+  }
+
+  @Override
   public String key() {
     return cylinder + side.figures();
   }

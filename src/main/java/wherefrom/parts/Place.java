@@ -66,6 +66,17 @@ public record Place(PartKind kind, Spot spot) {
     return spot.figures();
   }
 
+  /**
+   * Its name on the glass, without its kind where that is told: {@code 3 EX}, {@code rod 8, cap}.
+   */
+  public String brief() {
+    return switch (kind) {
+      case ROD -> "rod " + spot.number();
+      case ROD_CAP, MAIN_CAP -> words();
+      default -> spot.brief();
+    };
+  }
+
   /** The name in files, such as {@code pushrod@3EX}. Never changes. */
   public String key() {
     return kind.key() + "@" + spot.key();

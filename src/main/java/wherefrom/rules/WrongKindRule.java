@@ -13,12 +13,26 @@ final class WrongKindRule implements VerdictRule {
     Part part = attempt.part();
     Spot spot = attempt.spot();
     if (!Place.canLive(part.kind(), spot)) {
-      return Optional.of(new Verdict.WrongKind(part, spot));
+      return Optional.of(verdict(bench, attempt));
     }
+    Place place = new Place(part.kind(), spot);
     if (part.kind().orientation() == Orientation.HALF
         && !spot.findHalf().equals(part.home().spot().findHalf())) {
-      return Optional.of(new Verdict.WrongHalf(part, new Place(part.kind(), spot)));
+      return Optional.of(new Verdict.WrongHalf(part, place, bench.findRightful(place)));
     }
     return Optional.empty();
+  }
+
+  static Verdict verdict(Bench bench, Attempt attempt) {
+    return new Verdict.WrongKind(
+        attempt.part(), attempt.spot(), attempt.wanted(), right(bench, attempt));
+  }
+
+  /** The part that the list wants. */
+  private static Optional<Part> right(Bench bench, Attempt attempt) {
+    return attempt
+        .wanted()
+        .map(kind -> new Place(kind, attempt.spot()))
+        .flatMap(bench::findRightful);
   }
 }

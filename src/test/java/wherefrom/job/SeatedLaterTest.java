@@ -175,7 +175,7 @@ class SeatedLaterTest {
   @Test
   void aUsedLifterDoesNotTakeThePlaceThatWaitsForANewOne() {
     bench.replace("lifter@5EX");
-    assertThat(at("lifter@3EX", "5EX").word()).isEqualTo("other place");
+    assertThat(at("lifter@3EX", "5EX").word()).isEqualTo("wrong place");
   }
 
   @Test

@@ -164,7 +164,7 @@ final class EveryEntry {
         new PartReplaced(1, 75, "bent", Optional.of(Amount.of("0.010", Unit.INCH)), "longer"),
         PartReplaced.like(2, 76, "worn"),
         new PartFitted(1, PUSHROD),
-        new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.OTHER_PLACE)),
+        new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.WRONG_PLACE)),
         new PartUnfitted(1, "moved"),
         new StopGiven(1, "M1U", VerdictName.WRONG_KIND, "This is a pushrod.", true),
         new StopGiven(0, "", VerdictName.NOT_ONE_OF_OURS, "This is not one of our tags.", false),

@@ -94,7 +94,7 @@ public final class TagBook {
     }
     if (code.engine() != job.engine()) {
       return new Found.Refused(
-          new CodeVerdict.OtherEngine(code.engine(), names.find(code.engine())));
+          new CodeVerdict.WrongEngine(code.engine(), names.find(code.engine())));
     }
     return switch (code.type()) {
       case PART -> findPart(code);
@@ -111,12 +111,7 @@ public final class TagBook {
     }
     if (code.issue() < part.get().part().issue()) {
       return new Found.Refused(
-          new Verdict.Retired(
-              part.get().part(),
-              "this is an older tag of it, which was printed anew since.",
-              "Take this tag off and destroy it. Use the newer one, "
-                  + of(part.get().part()).typed()
-                  + "."));
+          new Verdict.Retired(part.get().part(), Optional.of(part.get().part())));
     }
     return new Found.APart(part.get());
   }

@@ -24,6 +24,7 @@ public final class FitText extends Region {
   private String words;
   private Wrapping wrapping;
   private int lines;
+  private double cap = Double.MAX_VALUE;
 
   FitText(double largestPx, double leastPx, boolean bold, String words) {
     this.largestPx = Math.max(largestPx, leastPx);
@@ -56,6 +57,14 @@ public final class FitText extends Region {
   public FitText within(int mostLines) {
     lines = mostLines;
     return this;
+  }
+
+  /** No larger than this, whatever the room. */
+  void cap(double sizePx) {
+    if (sizePx != cap) {
+      cap = sizePx;
+      requestLayout();
+    }
   }
 
   /** Whether all the words can stand in a room of this size. */
@@ -136,7 +145,8 @@ public final class FitText extends Region {
     return lines * Wrapping.lineHeight(size);
   }
 
-  private double fit(double width, double height) {
+  /** The size of letters that a room of this size has. */
+  double fit(double width, double height) {
     double high = largestForWidth(width);
     if (height(high, width) <= height + 0.5) {
       return high;
@@ -172,7 +182,7 @@ public final class FitText extends Region {
     if (width <= 0 || height <= 0) {
       return;
     }
-    double size = fit(width, height);
+    double size = Math.min(cap, fit(width, height));
     shown.setFont(Fonts.of(size, bold));
     shown.setText(
         lines > 0 && !fits(width, height) ? cut(width, height) : wrapping.broken(size, width));

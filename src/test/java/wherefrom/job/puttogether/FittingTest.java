@@ -47,7 +47,7 @@ class FittingTest {
   @Test
   void anotherPlaceIsStoppedAndBothPartsAreNamed() {
     Verdict verdict = fit("pushrod@3EX", "5EX");
-    assertThat(verdict.word()).isEqualTo("other place");
+    assertThat(verdict.word()).isEqualTo("wrong place");
     assertThat(verdict.cue()).isEqualTo(Cue.STOP);
     assertThat(verdict.sentence())
         .isEqualTo(
@@ -177,7 +177,7 @@ class FittingTest {
         .singleElement()
         .satisfies(
             fitted -> {
-              assertThat(fitted.against()).contains(VerdictName.OTHER_PLACE);
+              assertThat(fitted.against()).contains(VerdictName.WRONG_PLACE);
               assertThat(fitted.onPurpose()).isEqualTo("matched pair");
             });
     assertThat(job.state().state(place("pushrod@5EX"))).isEqualTo(PlaceState.OTHER_FITTED);
