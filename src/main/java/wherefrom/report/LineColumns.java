@@ -17,6 +17,7 @@ import wherefrom.pdf.PaperPage.Side;
 final class LineColumns {
   private static final double GAP = 5.16;
   private static final double MARK = 3;
+  private static final double LEAST = 2.4;
   private static final double ROW = 4.9;
   private static final double BAR_ROW = 8.3;
 
@@ -87,16 +88,14 @@ final class LineColumns {
     PaperPage page = flow.page();
     double foot = y + 3;
     String told = page.shorten(line.told(), Flow.TEXT, true, wide * (line.head() ? 0.7 : 0.5));
-    page.words(x + wide, foot, told, Flow.TEXT, true, Side.END, Ink.BLACK);
     double room = wide - page.widthOf(told, Flow.TEXT, true) - 1.5;
     if (line.bar().isEmpty()) {
       room -= mark(line, x + room, y);
     }
-    double size =
-        Math.min(Flow.TEXT, Flow.TEXT * room / page.widthOf(line.name(), Flow.TEXT, line.head()));
-    double least = Math.max(size, 2.4);
-    String name = page.shorten(line.name(), least, line.head(), room);
-    page.words(x, foot, name, least, line.head());
+    double runs = page.widthOf(line.name(), Flow.TEXT, line.head());
+    double size = Math.max(LEAST, Math.min(Flow.TEXT, Flow.TEXT * room / runs));
+    page.words(x, foot, page.shorten(line.name(), size, line.head(), room), size, line.head());
+    page.words(x + wide, foot, told, Flow.TEXT, true, Side.END, Ink.BLACK);
     if (line.bar().isPresent()) {
       bar(line, line.bar().get(), x, y + 5.6);
     } else {
