@@ -9,8 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.CamBearingSpot;
+import wherefrom.engine.ValveSpot;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.ChangeMade;
@@ -269,11 +270,13 @@ public final class MadeChanges {
 
   /** {@code R3} and {@code M2} for a big end and a main, else the spot's key. */
   private static String where(Part part) {
-    if (part.home().spot() instanceof RodSpot rod) {
-      return "R" + rod.cylinder();
-    }
-    return part.home().spot() instanceof MainSpot main
-        ? "M" + main.number()
-        : part.home().spot().key();
+    return part.home()
+        .spot()
+        .match(
+            ValveSpot::key,
+            BoreSpot::key,
+            rod -> "R" + rod.cylinder(),
+            main -> "M" + main.number(),
+            CamBearingSpot::key);
   }
 }

@@ -1,9 +1,6 @@
 package wherefrom.rules;
 
 import java.util.Optional;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
-import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
@@ -19,8 +16,8 @@ final class WrongKindRule implements VerdictRule {
       return Optional.of(verdict(bench, attempt));
     }
     Place place = new Place(part.kind(), spot);
-    Optional<ShellHalf> half = half(spot);
-    if (part.kind().orientation() == Orientation.HALF && !half.equals(half(part.home().spot()))) {
+    if (part.kind().orientation() == Orientation.HALF
+        && !spot.findHalf().equals(part.home().spot().findHalf())) {
       return Optional.of(new Verdict.WrongHalf(part, place, bench.findRightful(place)));
     }
     return Optional.empty();
@@ -37,12 +34,5 @@ final class WrongKindRule implements VerdictRule {
         .wanted()
         .map(kind -> new Place(kind, attempt.spot()))
         .flatMap(bench::findRightful);
-  }
-
-  private static Optional<ShellHalf> half(Spot spot) {
-    if (spot instanceof RodSpot rod) {
-      return Optional.of(rod.half());
-    }
-    return spot instanceof MainSpot main ? Optional.of(main.half()) : Optional.empty();
   }
 }

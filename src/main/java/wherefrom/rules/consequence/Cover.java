@@ -3,7 +3,6 @@ package wherefrom.rules.consequence;
 import java.util.Optional;
 import java.util.function.Predicate;
 import wherefrom.engine.Bank;
-import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Layout;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
@@ -44,7 +43,7 @@ enum Cover {
       }
       Optional<Bank> bank = bankOf(change, layout);
       return place ->
-          bank.isPresent() && bank.equals(cylinder(place.spot()).flatMap(layout::findBank));
+          bank.isPresent() && bank.equals(place.spot().findCylinder().flatMap(layout::findBank));
     }
   },
   /** The valves of the bank that the change is about: of one side, where it names one. */
@@ -87,46 +86,34 @@ enum Cover {
   }
 
   private static boolean isSame(Spot at, Spot other) {
-    if (at instanceof MainSpot main) {
-      return other instanceof MainSpot second && second.number() == main.number();
-    }
-    if (at instanceof RodSpot rod) {
-      return other instanceof RodSpot second && second.cylinder() == rod.cylinder();
-    }
-    if (at instanceof BoreSpot bore) {
-      return cylinder(other).equals(Optional.of(bore.cylinder()));
-    }
-    return at.equals(other);
+    return at.match(
+        other::equals,
+        bore -> other.findCylinder().equals(Optional.of(bore.cylinder())),
+        rod -> other instanceof RodSpot second && second.cylinder() == rod.cylinder(),
+        main -> other instanceof MainSpot second && second.number() == main.number(),
+        other::equals);
   }
 
   /** {@code R3}, {@code M2}, or a bank's name. */
   private static boolean isNamed(String where, Spot spot, Layout layout) {
-    if (spot instanceof MainSpot main && where.equals("M" + main.number())) {
-      return true;
-    }
-    if (spot instanceof RodSpot rod && where.equals("R" + rod.cylinder())) {
-      return true;
-    }
-    return cylinder(spot)
-        .flatMap(layout::findBank)
-        .filter(bank -> bank.name().equals(where))
-        .isPresent();
+    boolean bearing =
+        spot.match(
+            valve -> false,
+            bore -> false,
+            rod -> where.equals("R" + rod.cylinder()),
+            main -> where.equals("M" + main.number()),
+            camBearing -> false);
+    return bearing
+        || spot.findCylinder()
+            .flatMap(layout::findBank)
+            .filter(bank -> bank.name().equals(where))
+            .isPresent();
   }
 
   private static Optional<Bank> bankOf(Change change, Layout layout) {
     return layout.banks().stream()
         .filter(bank -> bank.name().equals(change.where()))
         .findFirst()
-        .or(() -> change.findSpot().flatMap(Cover::cylinder).flatMap(layout::findBank));
-  }
-
-  private static Optional<Integer> cylinder(Spot spot) {
-    if (spot instanceof ValveSpot valve) {
-      return Optional.of(valve.cylinder());
-    }
-    if (spot instanceof BoreSpot bore) {
-      return Optional.of(bore.cylinder());
-    }
-    return spot instanceof RodSpot rod ? Optional.of(rod.cylinder()) : Optional.empty();
+        .or(() -> change.findSpot().flatMap(Spot::findCylinder).flatMap(layout::findBank));
   }
 }
