@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /** What an action card does; the cards hang by the bench and serve every job. */
 public enum Action {
-  UNDO(1, "take the last step back"),
+  UNDO(1, "undo the last step"),
   SKIP(2, "leave this place for later"),
   NEXT(3, "go on"),
   REPEAT(4, "say it again"),

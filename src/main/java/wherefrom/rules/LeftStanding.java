@@ -25,10 +25,10 @@ public record LeftStanding(
   @Override
   public String wayOut() {
     if (isSettled()) {
-      return "What stood against it is settled since. Scan it again, or take the scan back.";
+      return "What spoke against it is settled. Scan it again, or undo the scan.";
     }
     return name == VerdictName.OTHER_ENGINE
         ? CodeVerdict.OtherEngine.WAY_OUT
-        : "Put it aside and take its tag off. Scan the right part, or take the scan back.";
+        : "Put it aside and take its tag off. Scan the right part, or undo the scan.";
   }
 }

@@ -63,7 +63,7 @@ final class NotClearedRule implements ObjectionRule {
                   part,
                   place,
                   Hold.LOST,
-                  "it is recorded as missing",
+                  "it is recorded as lost",
                   "Is it in your hand? Say that it is found."));
       default -> Optional.empty();
     };
@@ -85,7 +85,7 @@ final class NotClearedRule implements ObjectionRule {
                   place,
                   Hold.TO_MACHINE,
                   "it is to be machined",
-                  "Check it in from the machine shop and decide anew."));
+                  "Check it in from the machine shop and decide again."));
       case REPLACE ->
           Optional.of(
               held(
@@ -140,7 +140,7 @@ final class NotClearedRule implements ObjectionRule {
             place,
             Hold.FOUND_BAD,
             found + " after the decision to reuse it",
-            "Look at it and decide anew."));
+            "Inspect it and decide again."));
   }
 
   private static Objection held(

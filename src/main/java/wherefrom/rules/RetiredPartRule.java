@@ -15,7 +15,7 @@ final class RetiredPartRule implements VerdictRule {
         bench
             .findReplacement(attempt.part().item())
             .map(fresh -> "Fit the part in use, number " + Words.number(fresh.item()) + ".")
-            .orElse("Put it away from the bench.");
+            .orElse("Take it off the bench.");
     return Optional.of(
         new Verdict.Retired(attempt.part(), "this part was replaced and is retired.", wayOut));
   }

@@ -74,7 +74,7 @@ class OneTouchFlowTest {
           window.tap(target(window, "UNDO"));
           assertThat(out()).isEqualTo(1);
           assertThat(window.words(target(window, "UNDO"))).isEqualTo("UNDO 1 IN rocker came out");
-          assertThat(window.words()).contains("Taken back: 0002 cylinder 1, intake, pushrod");
+          assertThat(window.words()).contains("Undone: 0002 cylinder 1, intake, pushrod");
           return window;
         });
   }

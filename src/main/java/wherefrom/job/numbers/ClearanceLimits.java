@@ -66,7 +66,7 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
     }
     if (judging) {
       return new Kept.Refused(
-          "These limits judge bearings: say the manual and page they stand in.");
+          "These limits judge bearings. Type the manual and page.");
     }
     new Sheets(job).keep(key(bearing), sheet);
     return new Kept.Done();

@@ -38,7 +38,7 @@ public final class PutTogether {
     WHERE_DOES_THIS_GO
   }
 
-  private static final Step NOTHING_LEFT = new Step.Said("There is nothing left to take back.");
+  private static final Step NOTHING_LEFT = new Step.Said("There is nothing left to undo.");
 
   private final OpenJob job;
   private final JobNames names;
@@ -56,7 +56,7 @@ public final class PutTogether {
     this.job = job;
     this.names = names;
     this.fitting = new Fitting(job);
-    this.list = new FollowedList(new StillMissing(job));
+    this.list = new FollowedList(new ToFit(job));
     job.state().standingStop().ifPresent(this::resume);
   }
 

@@ -31,8 +31,8 @@ public record BuildRecord(
     List<RecordPicture> pictures) {
   /** What stands under every record. */
   public static final String OUTRANKED =
-      "Published service information for the exact engine, and a qualified machinist, outrank this"
-          + " tool. Follow local rules.";
+      "Service information for your exact engine outranks this tool. So does a"
+      + " qualified machinist. Follow local rules.";
 
   /** The title of the table that tells what the plots say. */
   public static final String PLOTS = "Plots";

@@ -113,7 +113,7 @@ public final class TagBook {
       return new Found.Refused(
           new Verdict.Retired(
               part.get().part(),
-              "this is an older tag of it, which was printed anew since.",
+              "this is an older tag of it, which was printed again since.",
               "Take this tag off and destroy it. Use the newer one, "
                   + of(part.get().part()).typed()
                   + "."));

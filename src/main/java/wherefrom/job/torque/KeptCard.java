@@ -44,7 +44,7 @@ public record KeptCard(
   public String state() {
     NextStep next = card.next();
     if (!holds()) {
-      return "given up: " + dropped;
+      return "dropped: " + dropped;
     }
     if (next instanceof NextStep.Tighten tighten) {
       return "stage "

@@ -31,10 +31,10 @@ public record TorqueSpec(
     }
     if (source.text().isBlank()) {
       return Optional.of(
-          "Say where the figures come from: the exact engine's service information, and its page.");
+          "Say where the figures come from: your engine's service information, and page.");
     }
     if (stages.isEmpty() || !(stages.get(0) instanceof Stage.ToTorque)) {
-      return Optional.of("Begin with a torque stage.");
+      return Optional.of("Start with a torque stage.");
     }
     return findStageFault();
   }
@@ -51,11 +51,11 @@ public record TorqueSpec(
       } else if (stage instanceof Stage.ToTorque toTorque) {
         Amount torque = toTorque.amount();
         if (!isPositive(torque, Dimension.TORQUE)) {
-          return Optional.of("A torque stage needs a torque of more than 0, in lb·ft or N·m.");
+          return Optional.of("A torque stage needs more than 0 lb·ft or N·m.");
         }
         if (angled || torque.inBase().compareTo(last) <= 0) {
           return Optional.of(
-              "Each torque must be more than the one before, and none may follow an angle stage: "
+              "Each torque must be more than the one before. None may follow an angle stage. "
                   + torque.text()
                   + " does not.");
         }
