@@ -16,7 +16,6 @@ import wherefrom.inspection.measure.Results;
 import wherefrom.inspection.measure.Sample;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.SizeTyped;
@@ -30,6 +29,14 @@ import wherefrom.workings.ResultValue;
 
 /** Tools, limits and readings of a job: the fold over the entries that speak of measuring. */
 public final class MeasureBook {
+  private static final EntryFold<MeasureBook> READS =
+      EntryFold.<MeasureBook>none()
+          .on(ToolListed.class, (book, tool) -> book.tools.put(tool.name(), tool(tool)))
+          .on(ZeroChecked.class, MeasureBook::take)
+          .at(LimitTyped.class, MeasureBook::take)
+          .on(SizeTyped.class, MeasureBook::take)
+          .at(ReadingsTaken.class, MeasureBook::take);
+
   /** Readings with the zero check that held when they were taken. */
   private record Taken(LoggedEntry logged, ReadingsTaken readings, Optional<String> zero) {}
 
@@ -48,28 +55,25 @@ public final class MeasureBook {
 
   static MeasureBook of(EngineJob job) {
     MeasureBook book = new MeasureBook(SurfaceCuts.of(job));
-    job.standing().forEach(book::take);
+    job.standing().forEach(logged -> READS.take(book, logged));
     return book;
   }
 
-  private void take(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (entry instanceof ToolListed tool) {
-      tools.put(tool.name(), tool(tool));
-    } else if (entry instanceof ZeroChecked zero) {
-      zeros.put(zero.tool(), zero.figure() + " " + zero.unit());
-    } else if (entry instanceof LimitTyped limit) {
-      take(limit);
-      limited.put(limit.plan(), logged.sequence());
-    } else if (entry instanceof SizeTyped size) {
-      sizes.put(size.plan(), amount(size.figure(), size.unit()));
-    } else if (entry instanceof ReadingsTaken readings) {
-      Optional<String> zero = Optional.ofNullable(zeros.get(readings.tool()));
-      taken.put(readings.subject() + " " + readings.plan(), new Taken(logged, readings, zero));
-    }
+  private void take(ZeroChecked zero) {
+    zeros.put(zero.tool(), zero.figure() + " " + zero.unit());
   }
 
-  private void take(LimitTyped limit) {
+  private void take(SizeTyped size) {
+    sizes.put(size.plan(), amount(size.figure(), size.unit()));
+  }
+
+  private void take(ReadingsTaken readings, LoggedEntry logged) {
+    Optional<String> zero = Optional.ofNullable(zeros.get(readings.tool()));
+    taken.put(readings.subject() + " " + readings.plan(), new Taken(logged, readings, zero));
+  }
+
+  private void take(LimitTyped limit, LoggedEntry logged) {
+    limited.put(limit.plan(), logged.sequence());
     String key = limit.plan() + " " + limit.result();
     if (limit.lower().isEmpty() && limit.upper().isEmpty()) {
       limits.remove(key);

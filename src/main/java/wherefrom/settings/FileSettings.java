@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Beside;
 import wherefrom.files.Incoming;
+import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
 import wherefrom.job.takeapart.OutOrder;
@@ -121,6 +122,7 @@ public final class FileSettings implements SettingsStore {
         fields.path("shop").orElse(fresh.shop()),
         fields.choice("units", fresh.units(), FileSettings::units),
         fields.whole("textPercent", fresh.textPercent(), TEXT_SIZES::contains),
+        fields.choice("look", fresh.look(), FileSettings::look),
         fields.number("pixelsPerMm", fresh.pixelsPerMm(), FileSettings::isScreen),
         fields.flag("sound", fresh.sound()),
         new Settings.Scanner(
@@ -146,6 +148,12 @@ public final class FileSettings implements SettingsStore {
         .findFirst();
   }
 
+  private static Optional<Look> look(String word) {
+    return Stream.of(Look.values())
+        .filter(look -> look.name().toLowerCase(Locale.ROOT).equals(word))
+        .findFirst();
+  }
+
   /** Not measured, or as coarse or as fine as screens are. */
   private static boolean isScreen(double pixelsPerMm) {
     return pixelsPerMm == 0
@@ -163,6 +171,7 @@ public final class FileSettings implements SettingsStore {
     json.put("shop", settings.shop().toString());
     json.put("units", settings.units().name().toLowerCase(Locale.ROOT));
     json.put("textPercent", settings.textPercent());
+    json.put("look", settings.look().name().toLowerCase(Locale.ROOT));
     json.put("pixelsPerMm", settings.pixelsPerMm());
     json.put("sound", settings.sound());
     json.put("scannerPrefix", settings.scanner().prefix());

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.quantity.UnitSystem;
@@ -45,6 +46,7 @@ class FileSettingsTest {
             Path.of("/a shop/ü"),
             UnitSystem.METRIC,
             150,
+            Look.DARK,
             3.78,
             false,
             new Settings.Scanner("]Q1", "#", "à&é\"'(-è_ç"),

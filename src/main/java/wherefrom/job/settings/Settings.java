@@ -15,6 +15,7 @@ import wherefrom.quantity.UnitSystem;
  * @param shop the folder that holds the jobs
  * @param units for new jobs
  * @param textPercent 100, 150 or 200
+ * @param look the colors of the window
  * @param pixelsPerMm measured with a card held to the screen; 0 while unknown
  * @param sound whether cues are sounded
  * @param scanner what a keyboard-type scanner sends round each code, and how its digits arrive
@@ -29,6 +30,7 @@ public record Settings(
     Path shop,
     UnitSystem units,
     int textPercent,
+    Look look,
     double pixelsPerMm,
     boolean sound,
     Scanner scanner,
@@ -67,6 +69,7 @@ public record Settings(
         shop,
         UnitSystem.INCH,
         100,
+        Look.SYSTEM,
         0,
         true,
         Scanner.PLAIN,
@@ -83,6 +86,7 @@ public record Settings(
     private Path shop;
     private UnitSystem units;
     private int textPercent;
+    private Look look;
     private double pixelsPerMm;
     private boolean sound;
     private Scanner scanner;
@@ -97,6 +101,7 @@ public record Settings(
       shop = from.shop;
       units = from.units;
       textPercent = from.textPercent;
+      look = from.look;
       pixelsPerMm = from.pixelsPerMm;
       sound = from.sound;
       scanner = from.scanner;
@@ -113,6 +118,7 @@ public record Settings(
           shop,
           units,
           textPercent,
+          look,
           pixelsPerMm,
           sound,
           scanner,
@@ -141,6 +147,10 @@ public record Settings(
 
   public Settings withTextPercent(int percent) {
     return with(draft -> draft.textPercent = percent);
+  }
+
+  public Settings withLook(Look chosen) {
+    return with(draft -> draft.look = chosen);
   }
 
   public Settings withPixelsPerMm(double measured) {
