@@ -1,6 +1,7 @@
 package wherefrom.inspection;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import wherefrom.engine.Spots;
 
@@ -10,11 +11,19 @@ public sealed interface Subject {
   /** The name in files: {@code #12} or {@code lobe@3EX}. Never changes. */
   String key();
 
+  /** What one of these makes of it: that for its kind. */
+  <R> R match(Function<APart, R> part, Function<AFeature, R> feature);
+
   /** A tagged part, by its item number. */
   record APart(int item) implements Subject {
     @Override
     public String key() {
       return "#" + item;
+    }
+
+    @Override
+    public <R> R match(Function<APart, R> part, Function<AFeature, R> feature) {
+      return part.apply(this);
     }
   }
 
@@ -27,6 +36,11 @@ public sealed interface Subject {
     @Override
     public String key() {
       return feature.key() + "@" + where;
+    }
+
+    @Override
+    public <R> R match(Function<APart, R> part, Function<AFeature, R> feature) {
+      return feature.apply(this);
     }
 
     /** {@code cylinder 3, exhaust, cam lobe}, {@code main 2, main journal}, {@code crankshaft}. */

@@ -15,12 +15,10 @@ import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Place;
+import wherefrom.rules.VerdictName;
 
 /** What is fitted where: the fold over the entries that speak of putting together. */
 final class Assembly {
-  /** The word of the verdict on a part that sits where something stands against it. */
-  private static final String FITTED_BUT = "fitted, but";
-
   private final Map<Place, Integer> fitted = new LinkedHashMap<>();
   private final Map<Integer, Place> fittedAt = new LinkedHashMap<>();
   private final Map<Integer, PartFitted> onPurpose = new LinkedHashMap<>();
@@ -108,7 +106,7 @@ final class Assembly {
   /** A part that should not sit where it sits has been taken out: nothing is stopped any more. */
   private void solve(int item) {
     standingStop =
-        standingStop.filter(stop -> stop.item() != item || !stop.word().equals(FITTED_BUT));
+        standingStop.filter(stop -> stop.item() != item || stop.word() != VerdictName.FITTED_BUT);
   }
 
   private void remove(int item) {

@@ -1,6 +1,5 @@
 package wherefrom.job;
 
-import java.util.function.IntFunction;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Look;
@@ -14,7 +13,7 @@ import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.FeatureLooked;
-import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.FiguresKept;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
@@ -31,8 +30,40 @@ import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.debris.DebrisFind;
 
-/** What happened between the two days, in words: looks, plans, changes, checks. */
+/** What happened between the two days, in words: looks, plans, changes, readings, money. */
 final class BenchWords {
+  private static final EntryRows<EntryWords, String> LOOKS =
+      EntryRows.<EntryWords, String>none()
+          .on(SubjectPhotographed.class, (words, it) -> "photograph of " + at(words, it.subject()))
+          .on(FeatureLooked.class, BenchWords::looked)
+          .on(ChangePlanned.class, (words, plan) -> planned(plan))
+          .on(PlanDropped.class, (words, dropped) -> "plan " + dropped.plan() + " dropped")
+          .on(ChangeMade.class, (words, made) -> made(made))
+          .on(SlotUnknown.class, (words, it) -> words.part(it.item()) + ": slot unknown")
+          .on(DebrisFound.class, (words, found) -> debris(found))
+          .on(Reidentified.class, BenchWords::told);
+
+  private static final EntryRows<EntryWords, String> READINGS =
+      EntryRows.<EntryWords, String>none()
+          .on(ReadingsTaken.class, BenchWords::measured)
+          .on(ToolListed.class, (words, tool) -> "tool listed: " + tool.name())
+          .on(ZeroChecked.class, (words, zero) -> zero(zero))
+          .on(LimitTyped.class, (words, limit) -> limit(limit))
+          .on(SizeTyped.class, (words, size) -> size(size))
+          .on(FiguresKept.class, (words, kept) -> figures(kept));
+
+  private static final EntryRows<EntryWords, String> SHOP_AND_MONEY =
+      EntryRows.<EntryWords, String>none()
+          .on(ShopLineAdded.class, (words, line) -> added(line))
+          .on(ShopLineBack.class, (words, back) -> back(back))
+          .on(CostNoted.class, (words, cost) -> cost(cost))
+          .on(CostDropped.class, (words, it) -> "cost line " + it.line() + " struck out")
+          .on(BudgetSet.class, (words, budget) -> budget(budget))
+          .on(PriceNoted.class, (words, price) -> price(price));
+
+  /** The kinds of entries that are said here. */
+  static final EntryRows<EntryWords, String> ROWS = LOOKS.and(READINGS).and(SHOP_AND_MONEY);
+
   private BenchWords() {}
 
   /** A test by its title, or by its name where it is none of ours, and its answer. */
@@ -41,87 +72,74 @@ final class BenchWords {
     return title + (title.endsWith("?") ? " " : ": ") + look.word();
   }
 
-  /** The entry in words, without a full stop. */
-  static String of(JobEntry entry, IntFunction<String> part) {
-    if (entry instanceof SubjectPhotographed photo) {
-      return "photograph of " + subject(photo.subject(), part);
-    }
-    if (entry instanceof FeatureLooked look) {
-      return subject(look.subject(), part) + ", " + look(look.check(), look.look());
-    }
-    if (entry instanceof ChangePlanned plan) {
-      Change change = new Change(plan.change(), plan.where(), plan.detail());
-      return "plan " + plan.plan() + ": " + change.words();
-    }
-    if (entry instanceof PlanDropped dropped) {
-      return "plan " + dropped.plan() + " dropped";
-    }
-    if (entry instanceof ChangeMade made) {
-      return "done or found: " + new Change(made.change(), made.where(), made.detail()).words();
-    }
-    if (entry instanceof SlotUnknown unknown) {
-      return part.apply(unknown.item()) + ": slot unknown";
-    }
-    return measured(entry, part);
+  private static String looked(EntryWords words, FeatureLooked look) {
+    return at(words, look.subject()) + ", " + look(look.check(), look.look());
   }
 
-  private static String measured(JobEntry entry, IntFunction<String> part) {
-    if (entry instanceof ReadingsTaken taken) {
-      return subject(taken.subject(), part)
-          + ": "
-          + ReadingPlans.find(taken.plan()).map(ReadingPlan::title).orElse(taken.plan())
-          + " measured";
-    }
-    if (entry instanceof ToolListed tool) {
-      return "tool listed: " + tool.name();
-    }
-    if (entry instanceof ZeroChecked zero) {
-      return zero.tool() + " at zero: " + zero.figure() + " " + zero.unit();
-    }
-    if (entry instanceof LimitTyped limit) {
-      return "limit typed for " + limit.plan() + ", " + limit.result() + ": " + limit.source();
-    }
-    if (entry instanceof SizeTyped size) {
-      return "standard size of " + size.plan() + ": " + size.figure() + " " + size.unit();
-    }
-    if (entry instanceof DebrisFound found) {
-      return "debris: " + new DebrisFind(found.place(), found.look()).words();
-    }
-    if (entry instanceof Reidentified told) {
-      return part.apply(told.item()) + " told by its readings, " + told.confidence();
-    }
-    return shopAndMoney(entry);
+  private static String planned(ChangePlanned plan) {
+    Change change = new Change(plan.change(), plan.where(), plan.detail());
+    return "plan " + plan.plan() + ": " + change.words();
   }
 
-  private static String shopAndMoney(JobEntry entry) {
-    if (entry instanceof ShopLineAdded line) {
-      return "visit " + line.visit() + ": " + line.count() + " " + line.what();
-    }
-    if (entry instanceof ShopLineBack back) {
-      return "visit " + back.visit() + ", line " + back.line() + ": " + back.count() + " back";
-    }
-    if (entry instanceof CostNoted cost) {
-      return cost.what() + ", " + cost.state().words() + ": " + Money.ofCents(cost.cents()).text();
-    }
-    if (entry instanceof CostDropped dropped) {
-      return "cost line " + dropped.line() + " struck out";
-    }
-    if (entry instanceof BudgetSet budget) {
-      return "budget " + Money.ofCents(budget.cents()).text() + " " + budget.currency();
-    }
-    if (entry instanceof PriceNoted price) {
-      return "price of " + price.what() + ": " + Money.ofCents(price.cents()).text();
-    }
-    return NumberWords.of(entry);
+  private static String made(ChangeMade made) {
+    return "done or found: " + new Change(made.change(), made.where(), made.detail()).words();
   }
 
-  static String subject(String key, IntFunction<String> part) {
+  private static String debris(DebrisFound found) {
+    return "debris: " + new DebrisFind(found.place(), found.look()).words();
+  }
+
+  private static String told(EntryWords words, Reidentified told) {
+    return words.part(told.item()) + " told by its readings, " + told.confidence();
+  }
+
+  private static String measured(EntryWords words, ReadingsTaken taken) {
+    String plan = ReadingPlans.find(taken.plan()).map(ReadingPlan::title).orElse(taken.plan());
+    return at(words, taken.subject()) + ": " + plan + " measured";
+  }
+
+  private static String zero(ZeroChecked zero) {
+    return zero.tool() + " at zero: " + zero.figure() + " " + zero.unit();
+  }
+
+  private static String limit(LimitTyped limit) {
+    return "limit typed for " + limit.plan() + ", " + limit.result() + ": " + limit.source();
+  }
+
+  private static String size(SizeTyped size) {
+    return "standard size of " + size.plan() + ": " + size.figure() + " " + size.unit();
+  }
+
+  private static String figures(FiguresKept kept) {
+    return kept.name().isEmpty()
+        ? "figures thrown away: " + kept.sheet()
+        : "figures of " + kept.name() + " kept";
+  }
+
+  private static String added(ShopLineAdded line) {
+    return "visit " + line.visit() + ": " + line.count() + " " + line.what();
+  }
+
+  private static String back(ShopLineBack back) {
+    return "visit " + back.visit() + ", line " + back.line() + ": " + back.count() + " back";
+  }
+
+  private static String cost(CostNoted cost) {
+    return cost.what() + ", " + cost.state().words() + ": " + Money.ofCents(cost.cents()).text();
+  }
+
+  private static String budget(BudgetSet budget) {
+    return "budget " + Money.ofCents(budget.cents()).text() + " " + budget.currency();
+  }
+
+  private static String price(PriceNoted price) {
+    return "price of " + price.what() + ": " + Money.ofCents(price.cents()).text();
+  }
+
+  /** What was looked at or measured, by its key. */
+  private static String at(EntryWords words, String key) {
     return Subject.find(key)
-        .map(
-            subject ->
-                subject instanceof Subject.APart tagged
-                    ? part.apply(tagged.item())
-                    : ((Subject.AFeature) subject).words())
+        .map(subject -> subject.match(part -> words.part(part.item()), Subject.AFeature::words))
         .orElse(key);
   }
 }

@@ -8,6 +8,7 @@ import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.DecisionEntry;
+import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.DecisionsAsked;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
@@ -26,13 +27,53 @@ import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.PartKind;
 
 /** What happened, in words, without a full stop: for the history and for taking back. */
 public final class EntryWords {
+  private static final EntryRows<EntryWords, String> JOB =
+      EntryRows.<EntryWords, String>none()
+          .on(JobOpened.class, (words, opened) -> opened(opened))
+          .on(KindsTracked.class, (words, tracked) -> "tracked too: " + kinds(tracked))
+          .on(Act.class, EntryWords::act)
+          .on(TakenBack.class, (words, back) -> "step " + back.sequence() + " taken back")
+          .on(TagsPrinted.class, (words, printed) -> printed(printed))
+          .on(PlaceExcused.class, EntryWords::excused)
+          .on(SectionClosed.class, (words, closed) -> "section closed: " + closed.section())
+          .on(DecisionsAsked.class, (words, asked) -> asked(asked))
+          .on(StopGiven.class, EntryWords::stop)
+          .on(SentToShop.class, (words, sent) -> sent(sent))
+          .on(BackFromShop.class, (words, back) -> back(back));
+
+  private static final EntryRows<EntryWords, String> PARTS =
+      EntryRows.<EntryWords, String>none()
+          .on(PartOut.class, (words, out) -> words.part(out.item()) + " came out")
+          .on(PartFitted.class, EntryWords::fitted)
+          .on(PartUnfitted.class, (words, it) -> words.part(it.item()) + " taken out again")
+          .on(PartReplaced.class, EntryWords::replaced)
+          .on(TagReissued.class, EntryWords::reissued)
+          .on(PiecesCounted.class, EntryWords::counted)
+          .on(PartLost.class, (words, lost) -> words.part(lost.item()) + " missing")
+          .on(PartFound.class, (words, found) -> words.part(found.item()) + " found")
+          .on(OffForWashing.class, EntryWords::off)
+          .on(
+              BackFromWashing.class,
+              (words, back) -> words.part(back.item()) + " back from washing")
+          .on(LookRecorded.class, EntryWords::looked)
+          .on(DecisionMade.class, EntryWords::decided)
+          .on(SetDecided.class, EntryWords::decided)
+          .on(NoteAdded.class, EntryWords::note)
+          .on(PhotoAdded.class, (words, photo) -> "photograph of " + words.subject(photo.item()))
+          .on(CheckAnswered.class, (words, answered) -> new CheckWords(words.job).of(answered));
+
+  private static final EntryTable<EntryWords, String> ALL =
+      JOB.and(PARTS).and(BenchWords.ROWS).and(TorqueWords.ROWS).whole();
+
   private final EngineJob job;
 
   private EntryWords(EngineJob job) {
@@ -40,116 +81,89 @@ public final class EntryWords {
   }
 
   public static String of(EngineJob job, JobEntry entry) {
-    EntryWords words = new EntryWords(job);
-    String aboutJob = words.aboutJob(entry);
-    return aboutJob.isEmpty() ? words.aboutPart(entry) : aboutJob;
+    return ALL.of(new EntryWords(job), entry);
   }
 
-  private String aboutJob(JobEntry entry) {
-    if (entry instanceof JobOpened opened) {
-      return "job \"" + opened.name() + "\" opened, " + opened.layout().title();
-    }
-    if (entry instanceof KindsTracked tracked) {
-      return "tracked too: "
-          + tracked.kinds().stream()
-              .map(PartKind::plural)
-              .sorted()
-              .collect(Collectors.joining(", "));
-    }
-    if (entry instanceof Act act) {
-      return act.entries().stream().map(each -> of(job, each)).collect(Collectors.joining("; "));
-    }
-    if (entry instanceof TagsPrinted printed) {
-      return printed.items().size() + " " + printed.type().word() + " tags printed";
-    }
-    if (entry instanceof PlaceExcused excused) {
-      String how =
-          job.findSeated(excused.place()).isPresent() ? " left as it is: " : " left empty: ";
-      return excused.place().words() + how + excused.reason();
-    }
-    if (entry instanceof SectionClosed closed) {
-      return "section closed: " + closed.section();
-    }
-    if (entry instanceof DecisionsAsked asked) {
-      return asked.everyPart()
-          ? "a decision asked of every part"
-          : "a decision asked only of parts in doubt";
-    }
-    if (entry instanceof StopGiven stop) {
-      return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word();
-    }
-    if (entry instanceof SentToShop sent) {
-      return items(sent.items()) + " to the machine shop, visit " + sent.visit();
-    }
-    if (entry instanceof BackFromShop back) {
-      return items(back.items()) + " back from the machine shop, visit " + back.visit();
-    }
-    return "";
+  private static String opened(JobOpened opened) {
+    return "job \"" + opened.name() + "\" opened, " + opened.layout().title();
   }
 
-  private String aboutPart(JobEntry entry) {
-    if (entry instanceof PartOut out) {
-      return part(out.item()) + " came out";
-    }
-    if (entry instanceof PartFitted fitted) {
-      return part(fitted.item())
-          + " fitted at "
-          + fitted.place().words()
-          + (fitted.wasOnPurpose() ? " on purpose (" + fitted.onPurpose() + ")" : "");
-    }
-    if (entry instanceof PartUnfitted unfitted) {
-      return part(unfitted.item()) + " taken out again";
-    }
-    if (entry instanceof PartReplaced replaced) {
-      return part(replaced.oldItem())
-          + " replaced by new part "
-          + number(replaced.newItem())
-          + NewSizes.words(replaced)
-          + ": "
-          + replaced.reason();
-    }
-    if (entry instanceof TagReissued reissued) {
-      return "tag of " + part(reissued.item()) + " printed anew, issue " + reissued.issue();
-    }
-    if (entry instanceof PiecesCounted counted) {
-      return part(counted.item()) + ": " + counted.pieces() + " pieces on one tag";
-    }
-    return whereabouts(entry);
+  private static String kinds(KindsTracked tracked) {
+    return tracked.kinds().stream()
+        .map(PartKind::plural)
+        .sorted()
+        .collect(Collectors.joining(", "));
   }
 
-  private String whereabouts(JobEntry entry) {
-    if (entry instanceof PartLost lost) {
-      return part(lost.item()) + " missing";
-    }
-    if (entry instanceof PartFound found) {
-      return part(found.item()) + " found";
-    }
-    if (entry instanceof OffForWashing off) {
-      return part(off.item()) + " off for washing, basket " + off.basket();
-    }
-    if (entry instanceof BackFromWashing back) {
-      return part(back.item()) + " back from washing";
-    }
-    return findings(entry);
+  private String act(Act act) {
+    return act.entries().stream().map(each -> of(job, each)).collect(Collectors.joining("; "));
   }
 
-  private String findings(JobEntry entry) {
-    if (entry instanceof LookRecorded look) {
-      return part(look.item()) + ", " + BenchWords.look(look.check(), look.look());
-    }
-    if (entry instanceof DecisionEntry made) {
-      return parts(made.items()) + ": " + made.decision().word();
-    }
-    if (entry instanceof NoteAdded note) {
-      return "note on " + subject(note.item()) + ": " + note.text();
-    }
-    if (entry instanceof PhotoAdded photo) {
-      return "photograph of " + subject(photo.item());
-    }
-    if (entry instanceof CheckAnswered answered) {
-      return new CheckWords(job).of(answered);
-    }
-    return BenchWords.of(entry, this::part);
+  private static String printed(TagsPrinted printed) {
+    return printed.items().size() + " " + printed.type().word() + " tags printed";
+  }
+
+  private String excused(PlaceExcused excused) {
+    String how = job.findSeated(excused.place()).isPresent() ? " left as it is: " : " left empty: ";
+    return excused.place().words() + how + excused.reason();
+  }
+
+  private static String asked(DecisionsAsked asked) {
+    return asked.everyPart()
+        ? "a decision asked of every part"
+        : "a decision asked only of parts in doubt";
+  }
+
+  private String stop(StopGiven stop) {
+    return (stop.item() > 0 ? part(stop.item()) + ": " : "scan: ") + stop.word().word();
+  }
+
+  private static String sent(SentToShop sent) {
+    return items(sent.items()) + " to the machine shop, visit " + sent.visit();
+  }
+
+  private static String back(BackFromShop back) {
+    return items(back.items()) + " back from the machine shop, visit " + back.visit();
+  }
+
+  private String fitted(PartFitted fitted) {
+    return part(fitted.item())
+        + " fitted at "
+        + fitted.place().words()
+        + (fitted.wasOnPurpose() ? " on purpose (" + fitted.onPurpose() + ")" : "");
+  }
+
+  private String replaced(PartReplaced replaced) {
+    return part(replaced.oldItem())
+        + " replaced by new part "
+        + number(replaced.newItem())
+        + NewSizes.words(replaced)
+        + ": "
+        + replaced.reason();
+  }
+
+  private String reissued(TagReissued reissued) {
+    return "tag of " + part(reissued.item()) + " printed anew, issue " + reissued.issue();
+  }
+
+  private String counted(PiecesCounted counted) {
+    return part(counted.item()) + ": " + counted.pieces() + " pieces on one tag";
+  }
+
+  private String off(OffForWashing off) {
+    return part(off.item()) + " off for washing, basket " + off.basket();
+  }
+
+  private String looked(LookRecorded look) {
+    return part(look.item()) + ", " + BenchWords.look(look.check(), look.look());
+  }
+
+  private String decided(DecisionEntry made) {
+    return parts(made.items()) + ": " + made.decision().word();
+  }
+
+  private String note(NoteAdded note) {
+    return "note on " + subject(note.item()) + ": " + note.text();
   }
 
   private String subject(int item) {
@@ -157,7 +171,7 @@ public final class EntryWords {
   }
 
   /** {@code 0012 cylinder 3, exhaust, pushrod}; the number alone when the part is gone again. */
-  private String part(int item) {
+  String part(int item) {
     return job.findPart(item)
         .map(record -> number(item) + " " + record.part().words())
         .orElseGet(() -> number(item));

@@ -21,6 +21,7 @@ import java.util.Set;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.parts.Place;
+import wherefrom.rules.VerdictName;
 
 /** How the types of the domain stand in the file, so that the domain need not know. */
 final class DomainModule extends SimpleModule {
@@ -29,14 +30,18 @@ final class DomainModule extends SimpleModule {
     addDeserializer(Place.class, new KeyForm.Reader<Place>(Place.class, Place::find));
     addSerializer(Spot.class, new KeyForm.Writer<>(Spot.class, Spot::key));
     addDeserializer(Spot.class, new KeyForm.Reader<Spot>(Spot.class, Spots::find));
+    addSerializer(Optional.class, new OptionalForm.Writer());
+    addDeserializer(Optional.class, new OptionalForm.Reader());
     addSerializer(Set.class, new SortedSets());
     setSerializerModifier(new EnumKeys());
     setDeserializerModifier(new EnumsByKey());
   }
 
-  /** The key of an enum constant: {@code ROD_SHELL} stands as {@code rod-shell}. */
+  /** The key of an enum constant: its id, or {@code rod-shell} for {@code ROD_SHELL}. */
   static String key(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return constant instanceof VerdictName verdict
+        ? verdict.id()
+        : constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static final class EnumKeys extends BeanSerializerModifier {

@@ -8,7 +8,7 @@ import wherefrom.job.shelf.Resume;
 
 /** Where a job was left, as texts in a fixed order. */
 final class ResumeLines {
-  private static final int FIXED = 8;
+  private static final int FIXED = 9;
 
   private ResumeLines() {}
 
@@ -22,6 +22,7 @@ final class ResumeLines {
     texts.add(String.valueOf(resume.missing()));
     texts.add(String.valueOf(resume.fitted()));
     texts.add(resume.doNext());
+    texts.add(StandingLine.of(resume.standing()));
     texts.addAll(resume.waiting());
     return texts;
   }
@@ -37,6 +38,7 @@ final class ResumeLines {
         Integer.parseInt(texts.get(5)),
         Integer.parseInt(texts.get(6)),
         texts.subList(FIXED, texts.size()),
-        texts.get(FIXED - 1));
+        texts.get(FIXED - 2),
+        StandingLine.read(texts.get(FIXED - 1)));
   }
 }

@@ -20,13 +20,12 @@ public sealed interface CodeVerdict extends Verdict {
    * @param jobName that job's name, where it is known
    */
   record OtherEngine(int engine, Optional<String> jobName) implements CodeVerdict {
-    static final String WORD = "other engine";
     static final String WAY_OUT =
         "Keep the two engines' parts apart. Put this one back with its own engine.";
 
     @Override
-    public String word() {
-      return WORD;
+    public VerdictName name() {
+      return VerdictName.OTHER_ENGINE;
     }
 
     @Override
@@ -50,8 +49,8 @@ public sealed interface CodeVerdict extends Verdict {
   /** A code that was never issued here. */
   record NotOneOfOurs(String text, boolean ourForm) implements CodeVerdict {
     @Override
-    public String word() {
-      return "not one of ours";
+    public VerdictName name() {
+      return VerdictName.NOT_ONE_OF_OURS;
     }
 
     @Override
@@ -72,8 +71,8 @@ public sealed interface CodeVerdict extends Verdict {
   /** A code whose check digits do not agree. */
   record DigitsDisagree(String digits) implements CodeVerdict {
     @Override
-    public String word() {
-      return "digits do not agree";
+    public VerdictName name() {
+      return VerdictName.DIGITS_DISAGREE;
     }
 
     @Override
@@ -102,8 +101,8 @@ public sealed interface CodeVerdict extends Verdict {
     }
 
     @Override
-    public String word() {
-      return "which engine";
+    public VerdictName name() {
+      return VerdictName.WHICH_ENGINE;
     }
 
     @Override
@@ -119,24 +118,6 @@ public sealed interface CodeVerdict extends Verdict {
       return others.isEmpty()
           ? "Scan the tag, or type its sixteen digits."
           : "Scan the tag, or confirm it is this engine's.";
-    }
-  }
-
-  /** Nothing could be read. */
-  record Unreadable(String hint) implements CodeVerdict {
-    @Override
-    public String word() {
-      return "unreadable";
-    }
-
-    @Override
-    public String sentence() {
-      return "The tag could not be read.";
-    }
-
-    @Override
-    public String wayOut() {
-      return hint;
     }
   }
 }

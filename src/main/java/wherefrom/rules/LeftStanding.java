@@ -8,12 +8,13 @@ import wherefrom.parts.Part;
  * A stop that was given before and that nobody has solved, in the words in which it was given: it
  * stands even where nothing can be judged anew, or where a new look would no longer stop.
  *
- * @param word the verdict's word as it was given
+ * @param name which verdict it was
  * @param sentence the verdict's sentence as it was given
  * @param part the part that was stopped; empty where the tag stood for none
  * @param spot where it was stopped; empty where none was named
  */
-public record LeftStanding(String word, String sentence, Optional<Part> part, Optional<Spot> spot)
+public record LeftStanding(
+    VerdictName name, String sentence, Optional<Part> part, Optional<Spot> spot)
     implements Verdict {
 
   /** Whether the part could be judged anew at its spot, and nothing stands against it any more. */
@@ -26,7 +27,7 @@ public record LeftStanding(String word, String sentence, Optional<Part> part, Op
     if (isSettled()) {
       return "What stood against it is settled since. Scan it again, or take the scan back.";
     }
-    return word.equals(CodeVerdict.OtherEngine.WORD)
+    return name == VerdictName.OTHER_ENGINE
         ? CodeVerdict.OtherEngine.WAY_OUT
         : "Put it aside and take its tag off. Scan the right part, or take the scan back.";
   }

@@ -23,8 +23,13 @@ public sealed interface Verdict
         LeftStanding,
         CodeVerdict {
 
-  /** The verdict's name; never changes. */
-  String word();
+  /** Which verdict it is. */
+  VerdictName name();
+
+  /** Its name in a word or three. */
+  default String word() {
+    return name().word();
+  }
 
   /** What is so, for a person, in one or two sentences. */
   String sentence();
@@ -49,8 +54,8 @@ public sealed interface Verdict
    */
   record RightPlace(Part part, Place place, String hint) implements Verdict {
     @Override
-    public String word() {
-      return "right place";
+    public VerdictName name() {
+      return VerdictName.RIGHT_PLACE;
     }
 
     @Override
@@ -78,8 +83,8 @@ public sealed interface Verdict
   record OtherPlace(Part part, Place place, Belonging belongs, Optional<Part> rightPart)
       implements Verdict {
     @Override
-    public String word() {
-      return "other place";
+    public VerdictName name() {
+      return VerdictName.OTHER_PLACE;
     }
 
     @Override
@@ -125,8 +130,8 @@ public sealed interface Verdict
       Part part, Place place, Part own, Optional<Part> seated, Optional<Part> rightPart)
       implements Verdict {
     @Override
-    public String word() {
-      return "wrong mate";
+    public VerdictName name() {
+      return VerdictName.WRONG_MATE;
     }
 
     @Override
@@ -158,8 +163,8 @@ public sealed interface Verdict
   /** No part of this kind lives at this spot. */
   record WrongKind(Part part, Spot spot) implements Verdict {
     @Override
-    public String word() {
-      return "wrong kind";
+    public VerdictName name() {
+      return VerdictName.WRONG_KIND;
     }
 
     @Override
@@ -182,8 +187,8 @@ public sealed interface Verdict
   /** An upper shell at a lower place, or the other way round. */
   record WrongHalf(Part part, Place place) implements Verdict {
     @Override
-    public String word() {
-      return "wrong half";
+    public VerdictName name() {
+      return VerdictName.WRONG_HALF;
     }
 
     @Override
@@ -204,8 +209,8 @@ public sealed interface Verdict
   /** The right part, but end for end or the other way round. */
   record WrongEnd(Part part, Place place, Orientation orientation) implements Verdict {
     @Override
-    public String word() {
-      return "wrong end";
+    public VerdictName name() {
+      return VerdictName.WRONG_END;
     }
 
     @Override
@@ -228,8 +233,8 @@ public sealed interface Verdict
   /** Another part is fitted here. */
   record PlaceTaken(Part part, Place place, Part fitted) implements Verdict {
     @Override
-    public String word() {
-      return "place taken";
+    public VerdictName name() {
+      return VerdictName.PLACE_TAKEN;
     }
 
     @Override
@@ -257,8 +262,8 @@ public sealed interface Verdict
   /** The part is fitted: here, which is no alarm, or elsewhere, which is a stop. */
   record AlreadyFitted(Part part, Place place, Place fittedAt) implements Verdict {
     @Override
-    public String word() {
-      return "already fitted";
+    public VerdictName name() {
+      return VerdictName.ALREADY_FITTED;
     }
 
     @Override
@@ -290,8 +295,8 @@ public sealed interface Verdict
    */
   record FittedBut(Part part, Place place, Verdict against) implements Verdict {
     @Override
-    public String word() {
-      return "fitted, but";
+    public VerdictName name() {
+      return VerdictName.FITTED_BUT;
     }
 
     @Override
@@ -314,8 +319,8 @@ public sealed interface Verdict
   record NotCleared(Part part, Place place, Hold hold, String why, String wayOut, String check)
       implements Verdict {
     @Override
-    public String word() {
-      return "not cleared";
+    public VerdictName name() {
+      return VerdictName.NOT_CLEARED;
     }
 
     @Override
@@ -327,8 +332,8 @@ public sealed interface Verdict
   /** A rule forbids the part. */
   record MustBeNew(Part part, Place place, Ban ban) implements Verdict {
     @Override
-    public String word() {
-      return "must be new";
+    public VerdictName name() {
+      return VerdictName.MUST_BE_NEW;
     }
 
     @Override
@@ -345,8 +350,8 @@ public sealed interface Verdict
   /** The part was replaced, or the tag is an older issue of a reprinted one. */
   record Retired(Part part, String why, String wayOut) implements Verdict {
     @Override
-    public String word() {
-      return "retired";
+    public VerdictName name() {
+      return VerdictName.RETIRED;
     }
 
     @Override

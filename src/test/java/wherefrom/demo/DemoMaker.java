@@ -19,6 +19,7 @@ import wherefrom.engine.LifterType;
 import wherefrom.engine.RockerMount;
 import wherefrom.engine.Spot;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.PhotoAdded;
@@ -139,8 +140,8 @@ public final class DemoMaker {
 
   private void takeApart() throws IOException {
     TakeApart apart = new TakeApart(job, NO_OTHERS);
-    while (apart.findNext().isPresent()) {
-      apart.out(book.of(apart.findNext().get().part()).digits());
+    for (PartRecord part : TakeApart.listInside(job.state())) {
+      apart.out(book.of(part.part()).digits());
     }
     Handling handling = new Handling(job);
     handling.note(part("pushrod@3EX").item(), "Upper tip worn dark. Look at its rocker too.");

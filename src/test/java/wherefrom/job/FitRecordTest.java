@@ -41,7 +41,7 @@ class FitRecordTest {
   }
 
   private Optional<String> stop() {
-    return job.state().standingStop().map(StopGiven::word);
+    return job.state().standingStop().map(stop -> stop.word().word());
   }
 
   private Optional<Part> in(String place) {
@@ -95,7 +95,7 @@ class FitRecordTest {
   @Test
   void onePartGoesInWhereAnotherSatAndTheOtherIsOut() {
     onPurpose("pushrod@1IN", "3IN");
-    bench.record(new PartFitted(bench.item("pushrod@3IN"), place("pushrod@3IN"), "", ""));
+    bench.record(new PartFitted(bench.item("pushrod@3IN"), place("pushrod@3IN")));
     assertThat(in("pushrod@3IN")).contains(bench.part("pushrod@3IN"));
     assertThat(job.state().findFittedAt(bench.item("pushrod@1IN"))).isEmpty();
     assertThat(job.state().findKept(bench.item("pushrod@1IN"))).isEmpty();

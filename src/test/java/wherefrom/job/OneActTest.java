@@ -238,7 +238,7 @@ class OneActTest {
             () ->
                 job.asOne(
                     () -> {
-                      job.record(new PartFitted(part("pushrod@3EX").item(), AT_3, "", ""));
+                      job.record(new PartFitted(part("pushrod@3EX").item(), AT_3));
                       assertThat(job.state().findFitted(AT_3)).isPresent();
                       throw new IllegalStateException("half-way");
                     }))

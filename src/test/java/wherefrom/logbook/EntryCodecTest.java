@@ -95,7 +95,7 @@ class EntryCodecTest {
   @Test
   void valuesStandAsTheirKeys() {
     Place place = new Place(PartKind.PUSHROD, new ValveSpot(3, ValveSide.EXHAUST));
-    JsonNode fitted = EntryCodec.body(new PartFitted(12, place, "", ""));
+    JsonNode fitted = EntryCodec.body(new PartFitted(12, place));
     assertThat(fitted)
         .hasToString("{\"item\":12,\"place\":\"pushrod@3EX\",\"onPurpose\":\"\",\"against\":\"\"}");
     assertThat(EntryCodec.body(new DecisionMade(1, Decision.REUSE, "")).path("decision").asText())

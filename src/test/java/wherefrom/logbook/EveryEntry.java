@@ -1,5 +1,7 @@
 package wherefrom.logbook;
 
+import java.util.Optional;
+import wherefrom.rules.VerdictName;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -159,15 +161,15 @@ final class EveryEntry {
         new TorqueCardDropped(1, "loosened again"),
         new PartReplaced(1, 75, "bent", "0.010", "in", "longer"),
         PartReplaced.like(2, 76, "worn"),
-        new PartFitted(1, PUSHROD, "", ""),
-        new PartFitted(2, ROD_SHELL, "all new", "other place"),
+        new PartFitted(1, PUSHROD),
+        new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.OTHER_PLACE)),
         new PartUnfitted(1, "moved"),
-        new StopGiven(1, "M1U", "wrong kind", "This is a pushrod.", true),
-        new StopGiven(0, "", "not one of ours", "This is not one of our tags.", false),
+        new StopGiven(1, "M1U", VerdictName.WRONG_KIND, "This is a pushrod.", true),
+        new StopGiven(0, "", VerdictName.NOT_ONE_OF_OURS, "This is not one of our tags.", false),
         new PlaceExcused(CAM_BEARING, "none in this engine"),
         new SectionClosed("valvetrain-left"),
         new TakenBack(55),
-        new Act(List.of(new PartUnfitted(1, "moved"), new PartFitted(1, PUSHROD, "", ""))));
+        new Act(List.of(new PartUnfitted(1, "moved"), new PartFitted(1, PUSHROD))));
   }
 
   private static JobOpened opened() {

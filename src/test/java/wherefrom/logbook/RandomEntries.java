@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -104,6 +105,9 @@ final class RandomEntries {
 
   private Object collection(ParameterizedType generic) {
     Type[] of = generic.getActualTypeArguments();
+    if (generic.getRawType() == Optional.class) {
+      return random.nextBoolean() ? Optional.of(value(of[0])) : Optional.empty();
+    }
     List<Object> values = new ArrayList<>();
     for (int count = random.nextInt(4); count > 0; count--) {
       values.add(value(of[of.length - 1]));

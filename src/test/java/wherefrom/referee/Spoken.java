@@ -8,19 +8,19 @@ final class Spoken {
   private Spoken() {}
 
   static Word word(Verdict verdict) {
-    return switch (verdict.word()) {
-      case "right place" -> Word.RIGHT;
-      case "other place" -> Word.OTHER_PLACE;
-      case "wrong kind" -> Word.WRONG_KIND;
-      case "wrong half" -> Word.WRONG_HALF;
-      case "wrong end" -> Word.WRONG_END;
-      case "wrong mate" -> Word.WRONG_MATE;
-      case "must be new" -> Word.MUST_BE_NEW;
-      case "not cleared" -> Word.NOT_CLEARED;
-      case "place taken" -> Word.PLACE_TAKEN;
-      case "retired" -> Word.RETIRED;
-      case "fitted, but" -> Word.FITTED_BUT;
-      case "already fitted" -> verdict.stops() ? Word.FITTED_ELSEWHERE : Word.DONE;
+    return switch (verdict.name()) {
+      case RIGHT_PLACE -> Word.RIGHT;
+      case OTHER_PLACE -> Word.OTHER_PLACE;
+      case WRONG_KIND -> Word.WRONG_KIND;
+      case WRONG_HALF -> Word.WRONG_HALF;
+      case WRONG_END -> Word.WRONG_END;
+      case WRONG_MATE -> Word.WRONG_MATE;
+      case MUST_BE_NEW -> Word.MUST_BE_NEW;
+      case NOT_CLEARED -> Word.NOT_CLEARED;
+      case PLACE_TAKEN -> Word.PLACE_TAKEN;
+      case RETIRED -> Word.RETIRED;
+      case FITTED_BUT -> Word.FITTED_BUT;
+      case ALREADY_FITTED -> verdict.stops() ? Word.FITTED_ELSEWHERE : Word.DONE;
       default -> throw new IllegalStateException("no such word: " + verdict.word());
     };
   }

@@ -80,7 +80,7 @@ class ChangesFlowTest {
           show(window, ScreenId.CHANGES);
           window.press("Open checks");
           window.press("Open: check before fitting: pushrods");
-          window.press("Good");
+          window.press("Pass");
           fit(window, sample, "pushrod@3EX", "3EX");
           assertThat(window.words()).contains("RIGHT PLACE");
           return window;

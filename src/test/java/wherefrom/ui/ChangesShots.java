@@ -41,7 +41,7 @@ final class ChangesShots {
         shot(
             "changes-all",
             StandingScreen.class,
-            (window, sample) -> window.pressOnSomePage("All that")),
+            (window, sample) -> window.pressOnSomePage("Everything that")),
         shot(
             "changes-check",
             ConsequenceScreen.class,

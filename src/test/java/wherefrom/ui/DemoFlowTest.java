@@ -116,7 +116,7 @@ class DemoFlowTest {
     press("Spring out of square", "Choose the tool", "calliper");
     window.burst("0.0310in");
     shows("0.03100 in");
-    press("Type a limit", "At most");
+    press("Type a limit", "Upper limit");
     window.burst("0.060in");
     press("This engine", "7", "Done");
     shows("ACCEPT", "Manual, page 7");
@@ -145,7 +145,7 @@ class DemoFlowTest {
     press("Open checks");
     while (window.has("Open: check before fitting") || window.has("More")) {
       if (window.has("Open: check before fitting")) {
-        press("Open: check before fitting", "Good");
+        press("Open: check before fitting", "Pass");
       } else {
         press("More");
       }

@@ -63,7 +63,7 @@ class FirstStartFlowTest {
           window.press("Close the section");
           window.press("Open checks");
           window.press("Open: check before closing");
-          window.press("Good");
+          window.press("Pass");
           window.press("Back");
           assertThat(window.words()).contains("Before the first start");
           assertThat(new FirstStart(sample.job).points()).noneMatch(FirstStart.Point::open);

@@ -123,7 +123,7 @@ final class Gallery {
   private static void files(SampleWindow window) {
     Desk desk = window.shell.desk();
     desk.navigator()
-        .open(() -> FilesScreen.folder(desk, "Shop folder", Path.of("src/main"), folder -> {}));
+        .open(() -> FilesScreen.folder(desk, "Jobs folder", Path.of("src/main"), folder -> {}));
   }
 
   private static void failed(SampleWindow window) {

@@ -59,7 +59,7 @@ class JudgingFlowTest {
           gauge(window, "0.0001in");
           press(window, "One step", "One step");
           gauge(window, "0.0010in");
-          press(window, "Type a limit", "At most");
+          press(window, "Type a limit", "Upper limit");
           gauge(window, "0.002in");
           press(window, "This engine", "7", "Done");
           return 0;
@@ -94,7 +94,7 @@ class JudgingFlowTest {
     Toolkit.on(
         () -> {
           press(window, "Fail", "Test before", "Pass");
-          assertThat(window.words()).contains("Test 1 stands as FAIL. Make it PASS?");
+          assertThat(window.words()).contains("Test 1 is FAIL. Change it to PASS?");
           press(window, "NO");
           assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.FAIL);
           press(window, "Pass", "YES");

@@ -119,18 +119,18 @@ class SavingFlowTest {
   @Test
   void aTableThatIsThereIsReplacedOnlyWhereThePersonSaysSo() throws IOException {
     in(() -> window.shell.desk().navigator().show(ScreenId.MONEY));
-    press("Table out", "papers (folder)", "Choose this folder");
+    press("Export table", "papers (folder)", "Choose this folder");
     assertThat(onlyName()).isEqualTo("launch-v8-money.csv");
     Path table = papers.resolve(onlyName());
     Files.writeString(table, "annotated", StandardCharsets.UTF_8);
-    press("Table out", "Choose this folder");
+    press("Export table", "Choose this folder");
     assertThat(words()).contains("is there already", "Keep both", "Replace it");
     assertThat(table).hasContent("annotated");
     press("Keep both");
     assertThat(table).hasContent("annotated");
     assertThat(names(papers)).hasSize(2);
     assertThat(papers.resolve("launch-v8-money-2.csv")).isNotEmptyFile();
-    press("Table out", "Choose this folder", "Replace it");
+    press("Export table", "Choose this folder", "Replace it");
     assertThat(Files.readString(table)).startsWith("what,about,state");
     assertThat(names(papers)).hasSize(2);
   }

@@ -44,7 +44,7 @@ final class ShopShots {
             VisitScreen.class,
             (window, sample) -> {
               window.press("Visit 1");
-              choose(window, "Put more on");
+              choose(window, "Add more");
               window.press("What is wanted?");
               window.press("measure run-out");
               scan(window, sample.tag("pushrod@5EX"));
@@ -116,7 +116,7 @@ final class ShopShots {
             (window, sample) -> {
               window.press("Tags lost");
               measure(window);
-              window.press("Who");
+              window.press("Which is");
               window.press("Number 3");
               window.press("Yes");
             }));

@@ -88,7 +88,7 @@ class TorqueFlowTest {
     press("New torque", "Which bolts", "head bolts, left");
     press("How they lie", "2", "Done", "5", "Done", "Threads", "oiled");
     press("Stages", "Add", "3", "0", "N·m", "Add", "6", "0", "N·m", "Add", "9", "0", "degrees");
-    press("Done", "Figures from", "M", "7", "Done", "Begin the card");
+    press("Done", "Figures from", "M", "7", "Done", "Start the card");
   }
 
   @Test
@@ -121,7 +121,7 @@ class TorqueFlowTest {
           }
           assertThat(window.words()).contains("Check bolt 1", "Who: ?");
           next();
-          assertThat(window.shell.message()).contains("Say first who works");
+          assertThat(window.shell.message()).contains("Press Who");
           press("Bolt 1 checked", "Z", "Done");
           for (int number = 2; number <= 10; number++) {
             bolt(number);
@@ -160,7 +160,7 @@ class TorqueFlowTest {
           touchEmpty(0);
           press("That is all", "this engine's service");
           press("Threads", "dry", "Stages", "Add", "2", "0", "lb·ft", "Done");
-          press("Figures from", "M", "Done", "Begin the card");
+          press("Figures from", "M", "Done", "Start the card");
           bolt(2);
           press("A", "Done", "Bolt 2 was done");
           return 0;

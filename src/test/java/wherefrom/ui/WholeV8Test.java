@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wherefrom.rules.VerdictName;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
@@ -157,7 +158,7 @@ class WholeV8Test {
   private void swapped() {
     pair("pushrod@1EX", "3EX");
     stops("This came from 1 EX", "You are at 3 EX", "Right part: ");
-    assertThat(lastStop().word()).isEqualTo("other place");
+    assertThat(lastStop().word()).isEqualTo(VerdictName.OTHER_PLACE);
     window.burst(Action.SKIP.code().digits());
     stops("This came from 1 EX");
     window.press("I scanned the wrong one");
@@ -203,7 +204,7 @@ class WholeV8Test {
   private void upperForLower() {
     pair("main-shell@M2U", "M2L");
     stops("This came from M2 UP", "You are at M2 LO");
-    assertThat(lastStop().word()).isEqualTo("wrong half");
+    assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_HALF);
     window.burst(tag("main-shell@M2L"));
     right("main-shell@M2L");
   }
@@ -211,7 +212,7 @@ class WholeV8Test {
   private void strangers() {
     window.burst(otherTag);
     stops("This tag belongs to Grey six");
-    assertThat(lastStop().word()).isEqualTo("other engine");
+    assertThat(lastStop().word()).isEqualTo(VerdictName.OTHER_ENGINE);
     window.burst(card("5IN"));
     stops("This tag belongs to Grey six");
     window.press("I scanned the wrong one");
@@ -219,7 +220,7 @@ class WholeV8Test {
     window.burst(retired);
     window.burst(card("7IN"));
     stops("7 IN lifter", "replaced");
-    assertThat(lastStop().word()).isEqualTo("retired");
+    assertThat(lastStop().word()).isEqualTo(VerdictName.RETIRED);
     window.burst(tag("lifter@7IN"));
     right("lifter@7IN");
 

@@ -35,9 +35,9 @@ public final class Fitting {
   public Verdict fit(Part part, Spot spot, boolean turned) {
     Verdict verdict = judge(part, spot, turned);
     if (verdict instanceof Verdict.RightPlace right) {
-      job.record(new PartFitted(part.item(), right.place(), "", ""));
+      job.record(new PartFitted(part.item(), right.place()));
     } else if (verdict.stops()) {
-      job.record(new StopGiven(part.item(), spot.key(), verdict.word(), verdict.sentence(), true));
+      job.record(new StopGiven(part.item(), spot.key(), verdict.name(), verdict.sentence(), true));
     }
     return verdict;
   }
@@ -51,7 +51,7 @@ public final class Fitting {
   public boolean refuse(Verdict verdict, Optional<Spot> spot) {
     boolean stands = verdict.cue() == Cue.STOP;
     String at = spot.map(Spot::key).orElse("");
-    job.record(new StopGiven(0, at, verdict.word(), verdict.sentence(), stands));
+    job.record(new StopGiven(0, at, verdict.name(), verdict.sentence(), stands));
     return stands;
   }
 
@@ -123,7 +123,7 @@ public final class Fitting {
     return job.asOne(
         () -> {
           makeRoom(place, part);
-          job.record(new PartFitted(part.item(), place, reason.strip(), against.word()));
+          job.record(new PartFitted(part.item(), place, reason.strip(), Optional.of(against.name())));
           return against;
         });
   }

@@ -19,6 +19,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 
 /**
  * Putting together by scans, taps and action cards. A stop stands until it is solved: while it
@@ -64,7 +65,7 @@ public final class PutTogether {
     part = job.state().findPart(given.item()).map(PartRecord::part);
     spot = Spots.find(given.spot());
     Verdict left = new LeftStanding(given.word(), given.sentence(), part, spot);
-    boolean turned = given.word().equals("wrong end");
+    boolean turned = given.word() == VerdictName.WRONG_END;
     Verdict verdict =
         part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
             .filter(Verdict::stops)

@@ -71,6 +71,11 @@ public record BuildRecord(
         List.of());
   }
 
+  /** How many lines the record has as not checked. */
+  public static int countUnchecked(OpenJob job) {
+    return new RecordUnchecked(job).section().rows().size();
+  }
+
   /** The record with the job's photographs. */
   public static BuildRecord of(OpenJob job, Photos photos) {
     EngineJob state = job.state();

@@ -24,6 +24,7 @@ import wherefrom.job.pages.RecordSection;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.debris.DebrisFind;
 import wherefrom.rules.debris.ReachedMains;
 import wherefrom.workings.ResultValue;
@@ -40,7 +41,7 @@ public final class RecordTables {
               true,
               job.getPart(fit.item()).part().words(),
               fit.place().words(),
-              fit.against(),
+              fit.against().map(VerdictName::word).orElse(""),
               fit.onPurpose()));
     }
     return new RecordSection(

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
@@ -12,7 +13,8 @@ import wherefrom.job.Undo;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.StillMissing;
-import wherefrom.job.takeapart.TakeApart;
+import wherefrom.job.takeapart.NextOut;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Whereabouts;
 
@@ -28,6 +30,7 @@ import wherefrom.parts.Whereabouts;
  * @param fitted parts that are fitted
  * @param waiting torque cards that are open, then what is away: washing, machine shop, missing
  * @param doNext what to do now, in a sentence
+ * @param standing how it stands, place by place and day by day
  */
 public record Resume(
     long sequence,
@@ -38,7 +41,8 @@ public record Resume(
     int missing,
     int fitted,
     List<String> waiting,
-    String doNext) {
+    String doNext,
+    Standing standing) {
 
   public Resume {
     waiting = List.copyOf(waiting);
@@ -61,7 +65,8 @@ public record Resume(
         missing,
         fitted,
         waiting(state),
-        doNext(job, stop.isPresent(), inEngine, missing, fitted));
+        doNext(job, stop.isPresent(), inEngine, missing, fitted),
+        Standing.of(job));
   }
 
   private static int count(EngineJob state, Whereabouts where) {
@@ -96,8 +101,8 @@ public record Resume(
       return "A stop is waiting: solve it first.";
     }
     if (fitted == 0 && inEngine > 0) {
-      return new TakeApart(job, engine -> Optional.empty())
-          .findNext()
+      return new NextOut(job.state(), OutOrder.CYLINDER, Set.of())
+          .find()
           .map(part -> "Take apart. Next out: " + part.part().words() + ".")
           .orElse("Take apart.");
     }

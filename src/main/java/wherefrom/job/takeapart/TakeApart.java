@@ -1,7 +1,6 @@
 package wherefrom.job.takeapart;
 
 import java.util.List;
-import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -47,7 +46,7 @@ public final class TakeApart {
     }
     if (found instanceof Found.Refused refused) {
       Verdict verdict = refused.verdict();
-      job.record(new StopGiven(0, "", verdict.word(), verdict.sentence(), false));
+      job.record(new StopGiven(0, "", verdict.name(), verdict.sentence(), false));
       return new Answer.Refused(verdict);
     }
     return new Answer.NoPart(found);
@@ -66,9 +65,17 @@ public final class TakeApart {
     return new Answer.CameOut(job.state().getPart(item));
   }
 
-  /** The next part to come out, in the order of taking apart; empty when all are out. */
-  public Optional<PartRecord> findNext() {
-    return listInside(job.state()).stream().findFirst();
+  /**
+   * Logs a part as out together with what was over it, as one step.
+   *
+   * @param first what had to be off first
+   */
+  public Answer out(List<PartRecord> first, PartRecord part) {
+    return job.asOne(
+        () -> {
+          first.forEach(this::out);
+          return out(part);
+        });
   }
 
   /** The parts that are still in the engine, in the order of taking apart. */

@@ -50,8 +50,7 @@ final class CameraFeed {
   }
 
   static final String NO_CAMERA =
-      "There is no camera here. Use a scanner, drop a picture on the window, or type the six"
-          + " digits of the tag.";
+      "There is no camera here. Use a scanner, or type the tag's six digits.";
 
   private final Cameras cameras;
   private final Lock turn;

@@ -50,7 +50,7 @@ public final class ChangeScreen implements Screen {
   public static ChangeScreen planned(Desk desk, Plan plan) {
     ChangeScreen screen =
         new ChangeScreen(
-            desk, plan.change(), "Only planned: it binds nothing yet. This would follow:");
+            desk, plan.change(), "Only a plan: nothing is stopped yet. This would follow:");
     screen.offer(
         screen.key("It is done", () -> screen.model.carryOut(plan.number())),
         screen.key("Drop the plan", () -> screen.model.drop(plan.number())));
@@ -93,7 +93,7 @@ public final class ChangeScreen implements Screen {
     List<Region> lines = new ArrayList<>();
     model.preview(change).forEach(consequence -> lines.add(RuleRows.of(desk, consequence)));
     if (lines.isEmpty()) {
-      lines.add(ListRow.told(desk.touch(), "Nothing follows", "No rule speaks of it here."));
+      lines.add(ListRow.told(desk.touch(), "Nothing follows", "No rule covers it here."));
     }
     model
         .cost(change)

@@ -152,7 +152,7 @@ final class ChangesModel {
             + planned.plan().number()
             + ": "
             + change.words()
-            + ". It binds nothing until it is done."
+            + ". Only a plan: nothing is stopped yet."
             + findContradiction(change).map(words -> " " + words).orElse("")
         : refusal(answer);
   }
@@ -185,8 +185,8 @@ final class ChangesModel {
     Planning.Answer answer = planning.answer(check, look, words);
     if (answer instanceof Planning.Answer.Answered) {
       return look == Look.PASS
-          ? "The check is passed."
-          : "The check is not passed: it stays open and holds what waits for it.";
+          ? "Check: pass."
+          : "Check: fail. It stays open. What waits for it stays stopped.";
     }
     return refusal(answer);
   }

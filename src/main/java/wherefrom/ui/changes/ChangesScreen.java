@@ -18,7 +18,7 @@ import wherefrom.ui.controls.Tiles;
 
 /** Plans, changes and findings; what follows from them; what stands for a scanned part. */
 public final class ChangesScreen implements Screen, Scannable {
-  private static final String WANTED = "Scan the tag on a part: what stands for it is shown.";
+  private static final String WANTED = "Scan a part's tag to see what applies to it.";
 
   private final Desk desk;
   private final ChangesModel model;
@@ -64,11 +64,11 @@ public final class ChangesScreen implements Screen, Scannable {
     lines.add(
         row(
             open == 0 ? "No check is open" : "Open checks: " + open,
-            "Each is answered by a look.",
+            "Look, then answer: pass or fail.",
             () -> desk.navigator().open(() -> StandingScreen.openChecks(desk))));
     lines.add(
         row(
-            "All that stands: " + all,
+            "Everything that applies: " + all,
             "What is forbidden, must be new, must be checked, and why.",
             () -> desk.navigator().open(() -> StandingScreen.all(desk))));
     model.plans().forEach(plan -> lines.add(row(plan)));
@@ -89,8 +89,7 @@ public final class ChangesScreen implements Screen, Scannable {
     return row(
         "Plan " + plan.number() + ": " + plan.change().words(),
         model.findContradiction(plan.change()).map(words -> words + " ").orElse("")
-            + "It binds nothing yet. Press to see what it means, to say that it is done, or to drop"
-            + " it.",
+            + "Only a plan: nothing is stopped yet. Press to see it, do it, or drop it.",
         () -> desk.navigator().open(() -> ChangeScreen.planned(desk, plan)));
   }
 

@@ -34,11 +34,11 @@ public final class ConsequenceScreen implements Screen {
     answers =
         Tiles.row(
             desk.scale(),
-            desk.touch().primary("Good", () -> answer(Look.PASS, "")),
+            desk.touch().primary("Pass", () -> answer(Look.PASS, "")),
             desk.touch()
                 .primary(
-                    desk.touch().brief("Good, with a note", "Good, note"), () -> note(Look.PASS)),
-            desk.touch().primary("Not good", () -> note(Look.FAIL)));
+                    desk.touch().brief("Pass, with a note", "Pass, note"), () -> note(Look.PASS)),
+            desk.touch().primary("Fail", () -> note(Look.FAIL)));
     view = Panes.column(desk.scale(), rows, answers);
   }
 
@@ -84,7 +84,7 @@ public final class ConsequenceScreen implements Screen {
 
   private Region answered(CheckAnswered given) {
     String note = given.words().isEmpty() ? "Without a note." : given.words();
-    return row("Answered: " + (given.look() == Look.PASS ? "good" : "not good"), note);
+    return row("Answered: " + (given.look() == Look.PASS ? "pass" : "fail"), note);
   }
 
   private void note(Look look) {

@@ -38,7 +38,7 @@ final class RuleRows {
       return capital(headline);
     }
     return rule.answer()
-        .map(answer -> (answer.look() == Look.PASS ? "Passed: " : "NOT PASSED: ") + headline)
+        .map(answer -> (answer.look() == Look.PASS ? "Pass: " : "FAIL: ") + headline)
         .orElse("Open: " + headline);
   }
 

@@ -32,7 +32,7 @@ public final class StandingScreen implements Screen {
 
   public static StandingScreen all(Desk desk) {
     return new StandingScreen(
-        desk, "All that stands", "Nothing follows from anything yet.", ChangesModel::standing);
+        desk, "Everything that applies", "Nothing applies yet.", ChangesModel::standing);
   }
 
   public static StandingScreen openChecks(Desk desk) {
@@ -64,7 +64,7 @@ public final class StandingScreen implements Screen {
     List<Region> lines = new ArrayList<>();
     wanted.apply(model).forEach(rule -> lines.add(RuleRows.of(desk, rule)));
     if (lines.isEmpty()) {
-      lines.add(ListRow.told(desk.touch(), none, "Changes and findings are recorded on Changes."));
+      lines.add(ListRow.told(desk.touch(), none, "Record changes and findings under Changes."));
     }
     rows.refill(lines);
   }

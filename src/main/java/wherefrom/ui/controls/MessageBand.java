@@ -22,7 +22,7 @@ public final class MessageBand extends HBox {
   public MessageBand(Touch touch, Consumer<String> reading) {
     super(touch.scale().gap());
     this.reading = reading;
-    putAway = touch.brief("Put away", "OK");
+    putAway = touch.brief("OK", "OK");
     readOn = touch.brief("Read on", "More");
     // Large words need one line at least, and have more where the title beside them does.
     words = Panes.grow(touch.text("").within(touch.isLarge() ? 1 : 2));

@@ -57,16 +57,16 @@ final class DebrisModel {
   static List<Seen> answers(Opening opening) {
     if (opening == Opening.FIRST_BEARINGS || opening == Opening.ALL_BEARINGS) {
       return List.of(
-          new Seen(Look.PASS, "All clean", "even grey bands, no copper, no scores, no grit"),
-          new Seen(Look.SUSPECT, "Doubtful", "measure it, or show it to a machinist"),
-          new Seen(Look.FAIL, "Worn, scored, or grit in it", "it reached the bearings"));
+          new Seen(Look.PASS, "Pass", "even gray bands, no copper, no scores, no grit"),
+          new Seen(Look.SUSPECT, "Suspect", "measure it, or show it to a machinist"),
+          new Seen(Look.FAIL, "Fail", "worn, scored, or grit in it: it reached the bearings"));
     }
     if (opening == Opening.NOTE) {
       return List.of(new Seen(Look.PASS, "Written down", ""));
     }
     return List.of(
-        new Seen(Look.PASS, "Looked: nothing there", ""),
-        new Seen(Look.SUSPECT, "Something is there", "then mark on the map where, and what"));
+        new Seen(Look.PASS, "Pass", "nothing there"),
+        new Seen(Look.SUSPECT, "Suspect", "something is there: mark on the map where, and what"));
   }
 
   /** Records a look at what was opened; what to do now. */
@@ -77,8 +77,8 @@ final class DebrisModel {
       return words(question(), false) + ".";
     }
     return look == Look.PASS
-        ? opening.title() + ": nothing there."
-        : opening.title() + ": now tap on the debris map where it lies, and say how it looks.";
+        ? opening.title() + ": pass."
+        : opening.title() + ": suspect. Tap the debris map where it lies.";
   }
 
   MainsQuestion question() {

@@ -71,12 +71,14 @@ public final class LookScreen implements Screen {
 
   @Override
   public void shown() {
-    note.setWords(noted.isEmpty() ? "First a note" : "Note: " + noted);
+    note.setWords(noted.isEmpty() ? "Add a note" : "Note: " + noted);
   }
 
   private void note() {
     desk.navigator()
-        .open(() -> new TextEntryScreen(desk, "Note on the find", noted, typed -> noted = typed));
+        .open(
+            () ->
+                new TextEntryScreen(desk, "Note on what was found", noted, typed -> noted = typed));
   }
 
   private void found(DebrisLook look) {

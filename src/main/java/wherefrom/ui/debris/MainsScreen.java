@@ -32,11 +32,11 @@ public final class MainsScreen implements Screen {
                 desk.scale(),
                 desk.touch()
                     .primary(
-                        desk.touch().brief("I looked at the first bearings", "First seen"),
+                        desk.touch().brief("First bearings inspected", "First"),
                         () -> NextScreen.ask(desk, Opening.FIRST_BEARINGS)),
                 desk.touch()
                     .primary(
-                        desk.touch().brief("I looked at all bearings", "All seen"),
+                        desk.touch().brief("All bearings inspected", "All"),
                         () -> NextScreen.ask(desk, Opening.ALL_BEARINGS))));
   }
 
@@ -57,13 +57,13 @@ public final class MainsScreen implements Screen {
     lines.add(row(DebrisModel.capital(question.answer().words()), List.of()));
     each(lines, "Asked by", question.openedBy());
     each(lines, "Answered by", question.answeredBy());
-    each(lines, "Still to be looked at", question.wanted());
+    each(lines, "Still to look at", question.wanted());
     lines.add(
         row(
-            "How it is told",
+            "How to tell",
             List.of(
-                "Wear shows on the lower main shells first: one cap at a time, crank in place."
-                    + " Source: TM 5-3895-346-14.")));
+                "Wear shows on the lower main shells first. Take one cap off at a time, crank"
+                    + " in place. Source: TM 5-3895-346-14.")));
     lines.add(
         row(
             "A clean filter does not answer it",

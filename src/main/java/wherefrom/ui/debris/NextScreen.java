@@ -47,8 +47,8 @@ public final class NextScreen implements Screen {
     if (map.openings().isEmpty()) {
       String words =
           map.suspects().isEmpty()
-              ? "Nothing was found yet: tap on the map where debris lies."
-              : "Everything that the finds call for was opened and looked at.";
+              ? "Nothing found yet. Tap the map where debris lies."
+              : "Everything these finds call for is opened and inspected.";
       lines.add(ListRow.told(desk.touch(), "Nothing more to open", words));
     }
     lines.add(

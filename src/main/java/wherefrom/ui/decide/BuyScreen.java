@@ -45,7 +45,7 @@ public final class BuyScreen implements Screen {
           ListRow.told(
               desk.touch(),
               "Nothing to buy yet",
-              "No rule asks for a new part, and nobody has decided to replace one."));
+              "No rule asks for a new part. None is decided to be replaced."));
     }
     rows.refill(lines);
   }
@@ -59,7 +59,7 @@ public final class BuyScreen implements Screen {
     String what = line.pieces() == 1 ? line.kind().word() : line.kind().plural();
     return ListRow.key(
         desk.touch(),
-        line.pieces() + " " + what + ": press when here",
+        line.pieces() + " " + what + ": press when it is here",
         List.of(
             "Size: " + line.size() + ".",
             "For: " + DecideModel.places(line.places()) + ".",
@@ -73,7 +73,8 @@ public final class BuyScreen implements Screen {
         thing.pieces() + " " + thing.what(),
         List.of(
             "Because: " + thing.reason() + ".",
-            "It carries no tag: noted as committed or paid under Money, it leaves this list."));
+            "It carries no tag. Note it as committed or paid under Money. Then it leaves"
+                + " this list."));
   }
 
   private void choose(Replacement line) {

@@ -48,7 +48,7 @@ final class DecideModel {
     int open = deciding.listUndecided().size();
     if (open == 0) {
       return state().decisionsAskedOfAll()
-          ? "Every used part is decided about."
+          ? "Every used part is decided."
           : "No part waits for a decision.";
     }
     return open
@@ -146,9 +146,9 @@ final class DecideModel {
             .map(part -> part.part().item())
             .toList();
     if (items.isEmpty()) {
-      return "Nothing is decided: reuse is proposed for none of the open "
+      return "Nothing is decided. Reuse is proposed for none of the open "
           + kind.plural()
-          + ". Look at them first, or decide one by one.";
+          + ". Inspect them first, or decide one by one.";
     }
     Deciding.Answer answer = deciding.decide(items, decision, reason);
     if (answer instanceof Deciding.Answer.Refused refused) {

@@ -18,7 +18,7 @@ import wherefrom.ui.controls.TouchKey;
 
 /** What nobody has decided about, kind by kind; a scanned part is decided about at once. */
 public final class DecideScreen implements Screen, Scannable {
-  static final String WANTED = "Scan the tag on a part: it is decided about.";
+  static final String WANTED = "Scan a part's tag to decide about it.";
 
   private final Desk desk;
   private final DecideModel model;

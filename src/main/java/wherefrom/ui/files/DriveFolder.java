@@ -28,7 +28,7 @@ public record DriveFolder(Desk desk, String title, Path original, Consumer<Path>
       Runnable there = () -> chosen(drive.folder());
       ways.add(new Choice<>(there, drive.folder().toString(), free(drive.freeBytes())));
     }
-    String none = ways.isEmpty() ? "no USB drive is found: plug one in, or take a folder" : "";
+    String none = ways.isEmpty() ? "no USB drive is found: plug one in, or choose a folder" : "";
     ways.add(new Choice<>(this::askFolder, "Another folder", none));
     choose(title, ways);
   }

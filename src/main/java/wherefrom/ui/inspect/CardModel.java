@@ -115,7 +115,7 @@ final class CardModel {
   Optional<String> question(Look better) {
     Look stands = card().look();
     if (better == Look.NOT_LOOKED && stands == Look.PASS) {
-      return Optional.of("Test " + (at + 1) + " stands as PASS. Take the answer away?");
+      return Optional.of("Test " + (at + 1) + " is PASS. Undo that answer?");
     }
     if (weight(better) >= weight(stands)) {
       return Optional.empty();
@@ -123,9 +123,9 @@ final class CardModel {
     return Optional.of(
         "Test "
             + (at + 1)
-            + " stands as "
+            + " is "
             + capitals(stands)
-            + ". Make it "
+            + ". Change it to "
             + capitals(better)
             + "?");
   }
@@ -152,7 +152,7 @@ final class CardModel {
     CheckCard card = card();
     boolean settle = card.look() == Look.SUSPECT && plan().isPresent();
     if (card.look() == Look.NOT_LOOKED || settle) {
-      said = settle ? "Kept: suspect. Measure it to settle the doubt, or go on." : "";
+      said = settle ? "Kept: suspect. Measure it to settle it, or go on." : "";
       return true;
     }
     said = "Kept: " + card.look().word() + ". " + card.check().title();
@@ -182,7 +182,7 @@ final class CardModel {
     if (rules.isEmpty()) {
       return "";
     }
-    String more = rules.size() == 1 ? "" : " And " + (rules.size() - 1) + " more: see Changes.";
+    String more = rules.size() == 1 ? "" : " And " + (rules.size() - 1) + " more under Changes.";
     return rules.get(0).consequence().sentence()
         + " ("
         + rules.get(0).consequence().rule()

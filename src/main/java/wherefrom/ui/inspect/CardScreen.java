@@ -169,7 +169,7 @@ public final class CardScreen implements Screen, Scannable {
     }
     keys.add(touch.key("Not looked at", () -> offer(Look.NOT_LOOKED)));
     if (!model.card().check().printed().isEmpty()) {
-      keys.add(touch.key("Figures in print", this::readOn));
+      keys.add(touch.key("Printed figures", this::readOn));
     }
     for (Choice<Runnable> way : ways()) {
       keys.add(touch.key(way.words(), way.value()));

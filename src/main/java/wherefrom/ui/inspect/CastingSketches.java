@@ -52,7 +52,7 @@ final class CastingSketches {
               .body(box(98, 26, 18, 10))
               .look("crank-look", 27, 22, 7, "fillet")
               .look("crank-look", 8, 31, 8, "snout")
-              .look("crank-look", 59, 31, 9, "bow: centre main"),
+              .look("crank-look", 59, 31, 9, "bow: center main"),
           Sketch.of("camshaft")
               .body(box(4, 27, 112, 8))
               .body(box(12, 20, 12, 22))

@@ -28,13 +28,13 @@ public final class CheckWordsScreen implements Screen {
     all.add(new Line("Where", check.where()));
     all.add(new Line("Source", check.source()));
     for (Printed printed : check.printed()) {
-      all.add(new Line("Seen in print", printed.text()));
+      all.add(new Line("Printed figures", printed.text()));
     }
     all.add(
         new Line(
             "What counts",
-            "Published service information for the exact engine, and a qualified machinist,"
-                + " outrank this tool."));
+            "Service information for your exact engine outranks this tool. So does a"
+                + " qualified machinist."));
     lines.setItems(all);
   }
 

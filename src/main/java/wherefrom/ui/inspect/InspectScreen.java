@@ -123,7 +123,7 @@ public final class InspectScreen implements Screen, Scannable {
   }
 
   private void unlooked() {
-    open("Not looked at yet", "Everything that is out was looked at.", model::unlooked);
+    open("Not looked at yet", "Everything that is out is inspected.", model::unlooked);
   }
 
   private void open(String title, String none, Supplier<List<Unlooked>> list) {

@@ -42,7 +42,7 @@ final class ValvetrainSketches {
               .body(box(66, 10, 10, 40))
               .body(box(92, 16, 10, 34))
               .line("M4 14.5H64M78 14.5H116")
-              .look("stud-line", 71, 10, 11, "proud of the line")
+              .look("stud-line", 71, 10, 11, "above the line")
               .look("stud-line", 71, 50, 9, "shiny ring"),
           Sketch.of("lifter")
               .body("M38 6H82V48Q60 55 38 48Z")

@@ -49,7 +49,7 @@ public final class CompareScreen implements Screen {
     Touch touch = desk.touch();
     List<SetPicture> pictures = model.list();
     if (pictures.isEmpty()) {
-      view.getChildren().setAll(touch.text("Nothing is measured yet."));
+      view.getChildren().setAll(touch.text("Nothing measured yet."));
       return;
     }
     SetPicture picture = pictures.get(at % pictures.size());
@@ -57,7 +57,7 @@ public final class CompareScreen implements Screen {
         Panes.column(
             desk.scale(),
             touch.heading(picture.title()),
-            new SetPlot(touch, picture.dots(), "square: stands out", picture.unit()),
+            new SetPlot(touch, picture.dots(), "square: odd one", picture.unit()),
             touch.small(picture.sentence()));
     if (pictures.size() > 1) {
       column.getChildren().add(touch.primary("Other bank", this::turn));

@@ -47,11 +47,10 @@ final class LimitFlow {
     LimitFlow flow = new LimitFlow(desk, plan);
     List<Choice<Runnable>> choices =
         List.of(
-            new Choice<>(() -> flow.most(result, words, ""), "At most so much", "one figure"),
-            new Choice<>(() -> flow.least(result, words, false), "At least so much", "one figure"),
-            new Choice<>(() -> flow.least(result, words, true), "From … to …", "two figures"),
-            new Choice<>(
-                () -> flow.keep(result, "", "", "taken away"), "No limit", "takes one away"));
+            new Choice<>(() -> flow.most(result, words, ""), "Upper limit", "one figure"),
+            new Choice<>(() -> flow.least(result, words, false), "Lower limit", "one figure"),
+            new Choice<>(() -> flow.least(result, words, true), "Both limits", "two figures"),
+            new Choice<>(() -> flow.keep(result, "", "", "removed"), "No limit", "removes one"));
     desk.navigator()
         .open(
             () ->
@@ -62,7 +61,7 @@ final class LimitFlow {
   private void least(String result, String words, boolean both) {
     size(
         "At least: " + words,
-        "The least that the manual allows. Type it as it is printed.",
+        "The smallest value the manual allows. Type it as printed.",
         low -> {
           if (both) {
             most(result, words, low);
@@ -75,7 +74,7 @@ final class LimitFlow {
   private void most(String result, String words, String low) {
     size(
         "At most: " + words,
-        "The most that the manual allows. Type it as it is printed.",
+        "The largest value the manual allows. Type it as printed.",
         high -> source(source -> keep(result, low, high, source)));
   }
 
@@ -84,7 +83,7 @@ final class LimitFlow {
     LimitFlow flow = new LimitFlow(desk, plan);
     flow.size(
         "Size when new: " + plan.title(),
-        "As printed in this engine's manual. Wear and the next size are worked out from it.",
+        "Type it as printed in this engine's manual. Wear and the next size follow from it.",
         size ->
             flow.source(
                 source ->
@@ -113,7 +112,7 @@ final class LimitFlow {
             () ->
                 new ChoiceScreen<>(
                     desk,
-                    "Where does it stand?",
+                    "Where is it printed?",
                     choices,
                     chosen -> {
                       if (chosen.equals(PRACTICE)) {
@@ -126,7 +125,7 @@ final class LimitFlow {
 
   private void type(String begun, Consumer<String> done) {
     desk.navigator()
-        .open(() -> new TextEntryScreen(desk, "Where it stands: book and page", begun, done));
+        .open(() -> new TextEntryScreen(desk, "Where it is printed: book and page", begun, done));
   }
 
   private void keep(String result, String low, String high, String source) {

@@ -38,8 +38,8 @@ public final class LimitsScreen implements Screen {
             desk.scale(),
             touch.text(
                 touch.brief(
-                    "None is given here: every limit is this engine's own, typed by you.",
-                    "Each typed by you.")),
+                    "Wherefrom has no limits of its own. Type those of your engine.",
+                    "Type those of your engine.")),
             lines,
             Tiles.row(
                 desk.scale(),
@@ -72,7 +72,7 @@ public final class LimitsScreen implements Screen {
                   all.add(
                       new Line(
                           plan.title() + ", size when new: " + size.text(),
-                          "press to type it anew",
+                          "press to type it again",
                           () -> LimitFlow.standard(desk, plan))));
     }
     lines.refill(all);

@@ -78,7 +78,7 @@ public final class MeasureScreen implements Screen, Scannable {
     return new GridScreen(
         desk,
         title,
-        "There is nothing to measure on it here: look at it with Inspect.",
+        "There is nothing to measure on it. Use Inspect.",
         () ->
             plans.stream()
                 .map(
@@ -162,8 +162,8 @@ public final class MeasureScreen implements Screen, Scannable {
                 new GridScreen(
                     desk,
                     "Compare sets",
-                    "Measure at least two of a kind, such as pushrod lengths or stud heights: here"
-                        + " they are held against each other.",
+                    "Measure at least two of a kind, such as pushrod lengths. They are compared"
+                        + " here.",
                     () ->
                         model.comparable().stream()
                             .map(

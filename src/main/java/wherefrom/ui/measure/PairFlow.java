@@ -19,8 +19,8 @@ final class PairFlow {
                 new SizeScreen(
                     desk,
                     "Printed in inches",
-                    "Manuals print many figures twice, and some contradict themselves. Type the"
-                        + " one in inches as it stands there, with every digit.",
+                    "Manuals print many figures twice, and some disagree with themselves. Type"
+                        + " the inches as printed, with every digit.",
                     Dimension.LENGTH,
                     UnitSystem.INCH,
                     inch -> other(desk, inch)));
@@ -32,8 +32,8 @@ final class PairFlow {
             () ->
                 new SizeScreen(
                     desk,
-                    inch + ": printed in millimetres",
-                    "Now the one in millimetres beside it, with every digit.",
+                    inch + ": printed in millimeters",
+                    "Now the millimeters printed beside it, with every digit.",
                     Dimension.LENGTH,
                     UnitSystem.METRIC,
                     millimetre ->

@@ -197,7 +197,7 @@ final class ReadingsModel {
     if (station.isEmpty() || with.isEmpty()) {
       return with.isEmpty()
           ? "Choose the tool you measure with first."
-          : typed + " was not taken: all are read. Press \"Read one again\" to repeat one.";
+          : typed + " was not taken: all are read. Press \"Read one again\".";
     }
     Measuring.Answer answer = measuring.take(entry(station.get(), with.get(), typed, confirmed));
     if (answer instanceof Measuring.Answer.Refused refused) {

@@ -153,8 +153,8 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
   private Region withoutTool() {
     String words =
         model.tools().isEmpty()
-            ? "Which tool do you measure with? List it once: how fine it reads and by how much it"
-                + " may be off decide what its readings can tell."
+            ? "Which tool do you measure with? List it once. Its step and its error decide"
+                + " what its readings can tell."
             : "Which of your tools do you measure with?";
     return Panes.column(
         desk.scale(),
@@ -180,7 +180,7 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
       told.getChildren().add(touch.small("So far here: " + before));
     }
     if (model.zero().isEmpty() && !touch.isLarge()) {
-      told.getChildren().add(touch.small("Nobody has checked this tool's zero: check it first."));
+      told.getChildren().add(touch.small("This tool's zero is not checked. Check it first."));
     }
     Region keys = keys();
     VBox side = Panes.grow(Panes.column(desk.scale(), Panes.grow(told), keys));
@@ -209,7 +209,7 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
     ways.add(new Choice<>(this::zero, "Zero check", ""));
     model
         .lastRead()
-        .ifPresent(last -> ways.add(new Choice<>(() -> repeat(last), "Last one once more", "")));
+        .ifPresent(last -> ways.add(new Choice<>(() -> repeat(last), "Repeat the last one", "")));
     return ways;
   }
 
@@ -256,7 +256,7 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
     List<Node> keys = new ArrayList<>();
     keys.add(touch.key("Type a limit", () -> LimitFlow.ask(desk, model.plan())));
     keys.add(touch.key("Read one again", this::readOneAgain));
-    keys.add(touch.key("Measure anew", this::anew));
+    keys.add(touch.key("Measure again", this::anew));
     keys.add(touch.key("Compare the set", this::compare));
     next().ifPresent(subject -> keys.add(touch.primary("Next one", () -> goOn(subject))));
     return Panes.column(desk.scale(), lines, Tiles.of(desk.scale(), 5, keys.toArray(Node[]::new)));

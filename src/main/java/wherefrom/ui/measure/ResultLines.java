@@ -20,8 +20,8 @@ final class ResultLines {
   /** The guard band of the decision rule, {@link Acceptance#GUARD_FACTOR}. */
   private static final Line BEHIND =
       new Line(
-          "Behind ±",
-          "one standard uncertainty, u; judged with "
+          "After ±",
+          "the standard uncertainty u; judged with "
               + Acceptance.GUARD_FACTOR
               + " u (ISO 14253-1)");
 
@@ -77,12 +77,12 @@ final class ResultLines {
   static String told(Judgement judgement) {
     String limit = judgement.limit().words() + " (" + judgement.limit().source() + ")";
     return switch (judgement.decision()) {
-      case ACCEPT -> "Within the limit, the tool's uncertainty allowed for: " + limit + ".";
+      case ACCEPT -> "Within the limit with the tool's uncertainty: " + limit + ".";
       case UNDECIDED ->
-          "Too near the limit for this tool to say: "
+          "Too near the limit for this tool: "
               + limit
-              + ". Take a better tool, or ask the machine shop.";
-      case REJECT -> "Out of the limit, the tool's uncertainty allowed for: " + limit + ".";
+              + ". Use a better tool, or ask the machine shop.";
+      case REJECT -> "Outside the limit with the tool's uncertainty: " + limit + ".";
     };
   }
 

@@ -58,15 +58,15 @@ final class ToolFlow {
                 new SizeScreen(
                     desk,
                     name,
-                    "What is the smallest step that it shows? A micrometer with a vernier shows"
-                        + " 0.0001 in, a calliper 0.0005 in or 0.01 mm.",
+                    "What is the smallest step it shows? A vernier micrometer shows 0.0001 in. A"
+                        + " caliper shows 0.0005 in or 0.01 mm.",
                     dimension,
                     this::error));
   }
 
   private void error(String step) {
     ask(
-        "By how much may " + name + " be off, either way?",
+        "How far may " + name + " be off, either way?",
         step,
         "as the tool's card or its calibration says",
         off -> repeat(step, off));
@@ -74,7 +74,7 @@ final class ToolFlow {
 
   private void repeat(String step, String off) {
     ask(
-        "By how much do its repeats differ, either way?",
+        "How far do its repeats differ, either way?",
         step,
         "measure one part five times and see",
         again -> keep(step, off, again));
@@ -86,8 +86,7 @@ final class ToolFlow {
     choices.add(new Choice<>(TYPED, "Type it", own));
     choices.add(new Choice<>(step, "One step: ±" + step, "common practice, no source"));
     twice(step)
-        .ifPresent(
-            two -> choices.add(new Choice<>(two, "Two steps: ±" + two, "to be on the safe side")));
+        .ifPresent(two -> choices.add(new Choice<>(two, "Two steps: ±" + two, "to be safe")));
     desk.navigator()
         .open(
             () ->
@@ -131,8 +130,8 @@ final class ToolFlow {
                 SizeScreen.signed(
                     desk,
                     "Zero of " + tool.name(),
-                    "Clean the faces. Close it, or put it on its setting standard. By how much"
-                        + " does it miss its mark? 0 where it does not; minus where it reads under.",
+                    "Clean the faces. Close it, or put it on its setting standard. How far is it"
+                        + " off zero? Minus where it reads low.",
                     tool.dimension(),
                     shown ->
                         Answers.say(

@@ -38,7 +38,7 @@ public final class ToolsScreen implements Screen {
             ? Panes.column(desk.scale(), tools, keys)
             : Panes.column(
                 desk.scale(),
-                touch.text("Press a tool to check its zero. List a tool anew to correct it."),
+                touch.text("Press a tool to check its zero. List it again to correct it."),
                 tools,
                 keys);
   }

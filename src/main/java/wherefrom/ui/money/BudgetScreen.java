@@ -47,17 +47,17 @@ public final class BudgetScreen implements Screen {
   public void shown() {
     Budget budget = model.budget();
     limit.setWords(
-        "May be spent: " + (budget.limit().cents() == 0 ? "not set" : model.text(budget.limit())));
+        "Budget: " + (budget.limit().cents() == 0 ? "not set" : model.text(budget.limit())));
     contingency.setWords(
-        "Set aside for what is found later: "
+        "Set aside for surprises: "
             + (budget.currency().isEmpty() ? "15" : budget.contingencyPercent())
             + " %");
     currency.setWords("Currency: " + model.tender().letters());
     words.setWords(
         desk.touch()
             .brief(
-                "15 to 20 % is a common reserve (from memory, no source). When the total passes"
-                    + " what a good used engine costs, think again before spending more.",
+                "15 to 20 % is a common reserve (from memory, no source). Is the total above"
+                    + " a good used engine's price? Think again first.",
                 "15 to 20 % is common (from memory, no source)."));
   }
 
@@ -84,8 +84,8 @@ public final class BudgetScreen implements Screen {
             () ->
                 NumberEntryScreen.digits(
                     desk,
-                    "Set aside",
-                    "How many per cent of all costs?",
+                    "Set aside for surprises",
+                    "What percent of all costs?",
                     3,
                     keep(model::setContingency)));
   }

@@ -53,10 +53,10 @@ final class LineAsking {
 
   private static String meaning(CostState state) {
     return switch (state) {
-      case QUOTED -> "somebody said what it will cost";
+      case QUOTED -> "a price was given";
       case COMMITTED -> "ordered, and to be paid";
-      case PAID -> "the money is gone";
-      case AVOIDED -> "not spent, as the old part goes back";
+      case PAID -> "the money is spent";
+      case AVOIDED -> "not spent: the old part goes back";
     };
   }
 

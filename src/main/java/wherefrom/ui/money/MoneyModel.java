@@ -91,7 +91,7 @@ final class MoneyModel {
   /** {@code 96.00 EUR avoided by reuse}; empty where nothing is. */
   String avoided() {
     Money avoided = budget().avoided();
-    return avoided.cents() == 0 ? "" : text(avoided) + " avoided by reuse.";
+    return avoided.cents() == 0 ? "" : text(avoided) + " saved by reuse.";
   }
 
   /** The budget in a sentence. */

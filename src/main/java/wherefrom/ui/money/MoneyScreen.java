@@ -58,8 +58,8 @@ public final class MoneyScreen implements Screen {
             new Deeds.Deed("What if?", this::whatIf),
             new Deeds.Deed("Prices", this::prices),
             new Deeds.Deed("Budget", this::budget),
-            new Deeds.Deed("Table out…", this::out),
-            new Deeds.Deed("Table in…", this::in)));
+            new Deeds.Deed("Export table…", this::out),
+            new Deeds.Deed("Import table…", this::in)));
   }
 
   @Override
@@ -113,7 +113,7 @@ public final class MoneyScreen implements Screen {
           ListRow.told(
               desk.touch(),
               "No cost is noted",
-              "Set the budget, type the prices of parts, note what is quoted and paid."));
+              "Set the budget. Type part prices. Note what is quoted and paid."));
     }
     return lines;
   }

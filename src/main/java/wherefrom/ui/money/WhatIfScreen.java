@@ -68,7 +68,7 @@ public final class WhatIfScreen implements Screen {
           ListRow.told(
               desk.touch(),
               "Nothing is recorded here",
-              "Choose a change: what it asks for is reckoned at the prices typed."));
+              "Choose a change. It is priced at the prices typed."));
     } else {
       PlanCost effect = model.effect(chosen.get());
       words.setWords(effect.total());

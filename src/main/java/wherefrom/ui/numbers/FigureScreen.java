@@ -98,7 +98,7 @@ public final class FigureScreen implements Screen, Typable {
     value.select(!model.onSpread());
     spread.setWords(model.spreadWords());
     spread.select(model.onSpread());
-    kind.setWords(model.atMost() ? "± is the most it is off" : "± is a standard uncertainty");
+    kind.setWords(model.atMost() ? "± is its largest error" : "± is the standard uncertainty");
     List<Node> keys = new ArrayList<>();
     List<Unit> offered = FigureModel.units(model.input().dimension());
     if (offered.size() > 1) {

@@ -32,7 +32,7 @@ public final class NumbersScreen implements Screen {
         Panes.column(
             desk.scale(),
             touch.primary(
-                touch.brief("The plan: now beside what-ifs", "The plan"),
+                touch.brief("The plan: now beside ideas", "The plan"),
                 () -> open(() -> new PlanScreen(desk))),
             touch.small("Single workings"),
             workings);

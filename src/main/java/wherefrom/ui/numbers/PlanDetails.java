@@ -43,25 +43,23 @@ final class PlanDetails {
   private static String standing(Margin margin) {
     String standing =
         switch (margin.standing()) {
-          case CLEAR -> "Clear of the usual least, ";
-          case UNDECIDED -> "Too near to say: usual least ";
-          case NOT_KNOWN -> "Not known, measure again: usual least ";
-          case UNDER -> "Under the usual least, ";
-          case TOUCHES -> margin.gap().touchWords() + ". Usual least ";
+          case CLEAR -> "More than the usual minimum, ";
+          case UNDECIDED -> "Too near to say: usual minimum ";
+          case NOT_KNOWN -> "Not known, measure again: usual minimum ";
+          case UNDER -> "Less than the usual minimum, ";
+          case TOUCHES -> margin.gap().touchWords() + ". Usual minimum ";
         };
     return standing
         + margin.least().words()
         + " ("
         + margin.least().source().text()
-        + "); the engine's own limit counts.";
+        + "). Your engine's limit counts.";
   }
 
   /** What is to be bought, done and checked, with its money. */
   static List<ResultRows.Row> of(Optional<PlanEffects> found) {
     if (found.isEmpty()) {
-      return List.of(
-          ResultRows.Row.of(
-              "Nothing follows", "Choose a what-if that changes something against now."));
+      return List.of(ResultRows.Row.of("Nothing follows", "Choose an idea that differs from now."));
     }
     PlanEffects effects = found.get();
     List<ResultRows.Row> rows = new ArrayList<>();
@@ -69,7 +67,7 @@ final class PlanDetails {
         ResultRows.Row.of(
             "Together: " + effects.moneyWords(),
             effects.cost().total(),
-            "Prices are typed on the Money screen, by these names."));
+            "Type prices under Money, with these names."));
     effects.lines().forEach(line -> rows.add(ResultRows.Row.of(line.sentence())));
     effects.checks().forEach(check -> rows.add(ResultRows.Row.of("Check", check)));
     return rows;

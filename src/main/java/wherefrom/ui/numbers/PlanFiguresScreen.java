@@ -49,7 +49,7 @@ public final class PlanFiguresScreen implements Screen {
               Tiles.row(
                   desk.scale(),
                   touch.key("Name it", this::rename),
-                  touch.key("Throw it away", this::drop)));
+                  touch.key("Delete it", this::drop)));
     }
     show();
   }
@@ -62,7 +62,7 @@ public final class PlanFiguresScreen implements Screen {
     groups.setCells(keys);
     inputs.refill(group.inputs(column));
     int found = new TakenOver(model.book().job()).find().size();
-    takeOver.setWords("Take over " + found + " typed for single workings");
+    takeOver.setWords("Copy " + found + " typed for single workings");
     takeOver.offer(found > 0);
     takeOver.setManaged(found > 0);
   }
@@ -110,7 +110,7 @@ public final class PlanFiguresScreen implements Screen {
             () ->
                 new TextEntryScreen(
                     desk,
-                    "Name of the what-if",
+                    "Name of the idea",
                     model.name(column),
                     name -> desk.attempt(() -> model.book().rename(column, name))));
   }

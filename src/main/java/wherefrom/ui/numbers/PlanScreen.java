@@ -120,7 +120,7 @@ public final class PlanScreen implements Screen {
       heads.setCells(all);
       table.show(captions(shown), model.rows(), places);
     } else {
-      model.book().findFree().ifPresent(free -> keys.add(add("Add a what-if")));
+      model.book().findFree().ifPresent(free -> keys.add(add("Add an idea")));
       table.show(keys, model.rows(), places);
     }
     stepped.setWords(model.steppedWords());
@@ -180,7 +180,7 @@ public final class PlanScreen implements Screen {
   private void type() {
     String key = model.stepped();
     if (model.chosen() == 0 && wherefrom.job.numbers.PlanGroup.isChange(key)) {
-      desk.say("Choose a what-if: nothing is changed in the column of now.");
+      desk.say("Choose an idea. The column Now stays as it is.");
       return;
     }
     String text = model.book().text(model.chosen(), key);

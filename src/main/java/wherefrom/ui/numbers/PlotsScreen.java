@@ -90,8 +90,8 @@ public final class PlotsScreen implements Screen {
     return charts.isEmpty()
         ? Panes.grow(
             touch.text(
-                "Type the figures of the plan with the chamber's opening, measure journals, shells"
-                    + " and housings, or measure a bore and type its size when new."))
+                "Type the plan's figures with the chamber's opening. Or measure journals,"
+                    + " shells and housings. Or measure a bore and type its size when new."))
         : Panes.grow(new ChartView(touch, charts.get(at).chart()));
   }
 

@@ -59,21 +59,21 @@ final class ResultRows {
       case CONCLUSION -> "Conclusion";
       case CAUTION -> "Caution";
       case QUESTION -> "Is this right?";
-      case REMARK -> "To know";
+      case REMARK -> "Note";
     };
   }
 
-  /** {@code Measure better: chamber, 72 % of the band}; empty where no input had a band. */
+  /** {@code Most of the ± comes from: chamber (72 %)}; empty where no input had a band. */
   static String better(ResultValue value) {
     return value
         .findBiggestShare()
         .map(
             share ->
-                "Measure better: "
+                "Most of the ± comes from: "
                     + share.inputWords()
-                    + ", "
+                    + " ("
                     + Math.round(100 * share.fraction())
-                    + " % of the band")
+                    + " %).")
         .orElse("");
   }
 }

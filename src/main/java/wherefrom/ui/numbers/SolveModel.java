@@ -76,7 +76,7 @@ final class SolveModel {
             new AmountInput(
                 value.key(),
                 value.words(),
-                "The value that is wanted.",
+                "The value you want.",
                 value.unit().dimension(),
                 true,
                 Range.signed(value.unit().dimension())));
@@ -114,7 +114,7 @@ final class SolveModel {
     if (unknown.isEmpty()) {
       return List.of(
           ResultRows.Row.of(
-              "What is looked for?", "Press Find and choose the figure that is not known."));
+              "What do you want to know?", "Press the left key and choose the figure."));
     }
     if (result.isEmpty()) {
       return ResultRows.of(book.answer());
@@ -122,9 +122,7 @@ final class SolveModel {
     return answer()
         .map(SolveModel::rows)
         .orElseGet(
-            () ->
-                List.of(
-                    ResultRows.Row.of("What is wanted?", "Press the right-hand key and type it.")));
+            () -> List.of(ResultRows.Row.of("Which value?", "Press the right key and type it.")));
   }
 
   private static List<ResultRows.Row> rows(BackwardAnswer answer) {

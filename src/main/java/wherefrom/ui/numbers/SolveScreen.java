@@ -45,9 +45,9 @@ public final class SolveScreen implements Screen {
   }
 
   private void show() {
-    find.setWords("Find: " + model.unknown().map(AmountInput::words).orElse("…"));
-    result.setWords("So that: " + model.result().map(ResultValue::words).orElse("…"));
-    wanted.setWords("Is: " + (model.wanted().isEmpty() ? "…" : model.wanted()));
+    find.setWords("What " + model.unknown().map(AmountInput::words).orElse("…"));
+    result.setWords("gives " + model.result().map(ResultValue::words).orElse("…"));
+    wanted.setWords("= " + (model.wanted().isEmpty() ? "…" : model.wanted() + "?"));
     result.offer(model.unknown().isPresent() && !model.results().isEmpty());
     wanted.offer(model.result().isPresent());
     rows.setItems(model.rows());
@@ -57,15 +57,14 @@ public final class SolveScreen implements Screen {
   private void chooseUnknown() {
     List<Choice<AmountInput>> choices =
         model.unknowns().stream().map(input -> new Choice<>(input, input.words(), "")).toList();
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Find which figure?", choices, this::find));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "What figure?", choices, this::find));
   }
 
   private void chooseResult() {
     List<Choice<ResultValue>> choices =
         model.results().stream().map(value -> new Choice<>(value, value.words(), "")).toList();
     desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "So that which result?", choices, this::want));
+        .open(() -> new ChoiceScreen<>(desk, "Gives which result?", choices, this::want));
   }
 
   /** The screen is on again before the choice arrives. */

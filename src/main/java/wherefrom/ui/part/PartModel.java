@@ -32,12 +32,12 @@ final class PartModel {
     NOTE("Note", "Note"),
     PHOTO("Photo", "Photo"),
     DECIDE("Decide", "Decide"),
-    REPRINT("Print its tag anew", "Print"),
+    REPRINT("Print its tag again", "Print"),
     PIECES("Pieces on one wire", "Pieces"),
     WASH("Off for washing", "Wash"),
     BACK("Back from washing", "Is back"),
     TOOK_OUT("Taken out again", "Is out"),
-    LOST("It is missing", "Missing"),
+    LOST("It is lost", "Lost"),
     FOUND("It is found", "Found"),
     REPLACE("A new part instead", "New part");
 

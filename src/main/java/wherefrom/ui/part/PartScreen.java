@@ -94,7 +94,7 @@ public final class PartScreen implements Screen, Scannable {
       desk.navigator().back();
       desk.navigator().show(ScreenId.PART, part.part().part().item());
     } else {
-      desk.refuse(found, "Scan the tag on a part: its page opens.");
+      desk.refuse(found, "Scan a part's tag to open its page.");
     }
   }
 
@@ -125,7 +125,7 @@ public final class PartScreen implements Screen, Scannable {
       case NOTE -> words("Note: " + model.title(), model::note);
       case PHOTO -> PhotoTaking.ask(desk, model.part());
       case DECIDE -> desk.navigator().show(ScreenId.DECIDE, model.part().item());
-      case REPRINT -> Reasons.ask(desk, "Why anew?", Handling.REISSUE_REASONS, this::reissue);
+      case REPRINT -> Reasons.ask(desk, "Why again?", Handling.REISSUE_REASONS, this::reissue);
       case PIECES -> number("How many pieces hang on its wire, under one tag?", model::pieces);
       case WASH -> number("The basket's number.", model::wash);
       case BACK -> done(model::back);

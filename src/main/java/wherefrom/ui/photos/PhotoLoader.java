@@ -58,7 +58,7 @@ public final class PhotoLoader {
       String fault =
           Files.exists(file)
               ? "The photograph's file is damaged and cannot be shown."
-              : "The photograph's file is not in the job's folder any more.";
+              : "The photograph's file is gone from the job's folder.";
       return new Shown.Nothing(fault + " Bring it back from the job's copy.");
     }
   }

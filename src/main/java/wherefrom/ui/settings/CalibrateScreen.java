@@ -32,7 +32,7 @@ public final class CalibrateScreen implements Screen {
             desk.scale(),
             touch
                 .text(
-                    "Hold a bank card into the left top corner of the white field. Step until the"
+                    "Hold a bank card in the top left corner of the white field. Press until the"
                         + " field is exactly as wide as the card.")
                 .align(Pos.CENTER_LEFT),
             table,
@@ -43,7 +43,7 @@ public final class CalibrateScreen implements Screen {
                 touch.key("Narrower", () -> step(-1)),
                 touch.key("Wider", () -> step(1)),
                 touch.key("Much wider", () -> step(COARSE_PX)),
-                touch.primary("It agrees", this::keep)));
+                touch.primary("It fits", this::keep)));
     draw();
   }
 

@@ -19,14 +19,14 @@ record LicenseText(String file, String title, String of) {
   private static final String FONTS = "/wherefrom/fonts/";
 
   private static final String MISSING =
-      "This text did not come along: the program was not put together by its build.";
+      "This text is missing: the program's package is not complete.";
 
   /** Up to a space, so that no word is parted; a word that is longer stands alone. */
   private static final Pattern PIECE = Pattern.compile("\\S.{0,219}(?=\\s|$)|\\S+");
 
   static final String OUTRANKED =
-      "Published service information for the exact engine, and a qualified machinist, outrank this"
-          + " tool.";
+      "Service information for your exact engine outranks this tool. So does a"
+          + " qualified machinist.";
 
   /** The owner's own wording. */
   static final String QR =

@@ -30,10 +30,9 @@ public final class ScannerScreen implements Screen, Scannable {
             desk.scale(),
             touch.text(
                 touch.brief(
-                    "A scanner that types like a keyboard needs nothing set as a rule: it may end a"
-                        + " code with Enter, with Tab or with nothing. Where its digits come out"
-                        + " wrong, press Teach the digits and scan the set-up card.",
-                    "Where digits come out wrong: Teach, then scan the set-up card.")),
+                    "Most scanners that type like a keyboard need nothing set. Are the digits"
+                        + " wrong? Press Teach the digits, then scan the set-up card.",
+                    "Digits wrong? Press Teach, then scan the set-up card.")),
             now,
             Panes.grow(last),
             Tiles.row(

@@ -29,13 +29,13 @@ final class SettingsModel {
   static final List<Choice<Integer>> TEXT =
       List.of(
           new Choice<>(100, "100 %", "to be read at 1 m"),
-          new Choice<>(150, "150 %", "half as large again"),
+          new Choice<>(150, "150 %", "1½ times as large"),
           new Choice<>(200, "200 %", "twice as large"));
 
   static final List<Choice<UnitSystem>> UNITS =
       List.of(
           new Choice<>(UnitSystem.INCH, "Inches", "thousandths, such as 0.0015 in"),
-          new Choice<>(UnitSystem.METRIC, "Millimetres", "hundredths, such as 0.04 mm"));
+          new Choice<>(UnitSystem.METRIC, "Millimeters", "hundredths, such as 0.04 mm"));
 
   private SettingsModel() {}
 
@@ -47,13 +47,13 @@ final class SettingsModel {
         new Line(
             What.UNITS,
             "Units for new jobs",
-            now.units() == UnitSystem.INCH ? "inches" : "millimetres"),
+            now.units() == UnitSystem.INCH ? "inches" : "millimeters"),
         new Line(What.SCANNER, "Scanner", scanner(now)),
         new Line(What.CAMERA, "Camera", now.camera().isEmpty() ? "none chosen" : now.camera()),
-        new Line(What.SHOP, "Shop folder", now.shop().toString()),
+        new Line(What.SHOP, "Jobs folder", now.shop().toString()),
         new Line(
             What.COPY,
-            "Copy of each job after a sitting",
+            "Copy each job when work stops",
             now.secondCopy().map(Path::toString).orElse("none: choose a folder on a USB drive")),
         new Line(What.REPORT, "Save a report", "version, system and log, when something is wrong"),
         new Line(What.ABOUT, "About", BuiltVersion.words() + ", licenses"));
@@ -61,7 +61,7 @@ final class SettingsModel {
 
   private static String screen(Settings now) {
     return now.pixelsPerMm() > 0
-        ? String.format(Locale.ROOT, "measured: %.2f pixels in a millimetre", now.pixelsPerMm())
+        ? String.format(Locale.ROOT, "measured: %.2f pixels in a millimeter", now.pixelsPerMm())
         : "not measured: keys may be too small or too large";
   }
 

@@ -44,7 +44,7 @@ public final class SettingsScreen implements Screen {
       case COPY -> copy();
       case REPORT -> new ReportSaving(desk).ask();
       case ABOUT -> open(() -> new AboutScreen(desk));
-      case SHOP -> open(() -> FilesScreen.folder(desk, "Shop folder", shop(), this::shop));
+      case SHOP -> open(() -> FilesScreen.folder(desk, "Jobs folder", shop(), this::shop));
     }
   }
 
@@ -83,7 +83,7 @@ public final class SettingsScreen implements Screen {
         List.of(
             new Choice<>(other, "Another folder", "on a USB drive or another disk"),
             new Choice<>(none, "No more copies", "what was copied stays where it is"));
-    choose("Copy of each job after a sitting", choices, Runnable::run);
+    choose("Copy each job when work stops", choices, Runnable::run);
   }
 
   private void copyFolder() {

@@ -21,8 +21,8 @@ public final class SoundScreen implements Screen {
         Panes.column(
             desk.scale(),
             touch.text(
-                "Sound only repeats what the screen shows: one high tone for right, two low tones"
-                    + " for stop, one middle tone for a question."),
+                "Sound only repeats what the screen shows. One high tone: right. Two low"
+                    + " tones: stop. One middle tone: question."),
             touch.toggle(
                 "Sound", desk.settings().sound(), on -> desk.change(desk.settings().withSound(on))),
             Tiles.row(

@@ -41,7 +41,7 @@ public final class MatchScreen implements Screen {
 
   @Override
   public String title() {
-    return "Who is who?";
+    return "Which is which?";
   }
 
   @Override
@@ -54,10 +54,11 @@ public final class MatchScreen implements Screen {
     long open = model.matches().stream().filter(this::isOpen).count();
     prompt.setWords(
         open == 0
-            ? "Nothing is left to agree on."
+            ? "No match is left to accept."
                 + desk.touch()
-                    .brief(" What cannot be told: measure it better, or add another reading.", "")
-            : "Press a row to agree." + desk.touch().brief(" Nothing is recorded before.", ""));
+                    .brief(" Where it stays unclear, measure better or add another reading.", "")
+            : "Press a row to accept the match."
+                + desk.touch().brief(" Nothing is recorded before that.", ""));
     List<Match> ordered = new ArrayList<>(model.matches());
     ordered.sort(Comparator.comparing(match -> !isOpen(match)));
     rows.refill(ordered);
@@ -84,7 +85,7 @@ public final class MatchScreen implements Screen {
     String number = "Number " + match.found() + ": ";
     if (agreed.isPresent()) {
       return ListRow.plain(
-          desk.touch(), number + agreed.get().home().figures(), List.of("Agreed. Tag it anew."));
+          desk.touch(), number + agreed.get().home().figures(), List.of("Accepted. Tag it again."));
     }
     if (match.certainty() == Match.Certainty.MATCHES_NONE) {
       return ListRow.plain(
@@ -101,7 +102,8 @@ public final class MatchScreen implements Screen {
         : ListRow.plain(
             desk.touch(),
             number + match.certainty().words(),
-            List.of("The readings cannot carry it: " + name(match.best()) + " " + shares(match)));
+            List.of(
+                "The readings are not exact enough: " + name(match.best()) + " " + shares(match)));
   }
 
   private String name(String item) {

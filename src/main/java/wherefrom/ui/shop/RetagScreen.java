@@ -73,14 +73,13 @@ public final class RetagScreen implements Screen {
 
   private String words() {
     if (model.kind().isEmpty()) {
-      return "No part that is out of the engine was measured before, so readings cannot tell them"
-          + " apart. Parts that look alike and have lost their tags count as of unknown slot:"
-          + " record it under Changes.";
+      return "No part that is out was measured before. Readings cannot tell them apart."
+          + " Record under Changes that their places are unknown.";
     }
     return model.found().isEmpty()
-        ? "Chalk a number on each part without a tag, and measure all of them: the whole group is"
-            + " matched at once."
-        : "Measure the next one, or see who is who.";
+        ? "Chalk a number on each part without a tag. Measure all of them. The whole"
+            + " group is matched at once."
+        : "Measure the next one, or see which is which.";
   }
 
   private List<Node> offered() {
@@ -107,7 +106,7 @@ public final class RetagScreen implements Screen {
     offered.add(touch.key("Tools…", this::chooseTool));
     offered.add(touch.primary("Measure number " + model.nextMark(), this::next));
     if (!model.found().isEmpty()) {
-      offered.add(touch.primary("Who is who?", this::match));
+      offered.add(touch.primary("Which is which?", this::match));
     }
     return offered;
   }

@@ -65,7 +65,8 @@ public final class ShopScreen implements Screen {
           ListRow.told(
               desk.touch(),
               "Nothing is away",
-              "A new visit gets a slip: what goes, what is wanted, what must not get lost."));
+              "A new visit gets a slip. It says what goes, what is wanted, what must not"
+                  + " get lost."));
     }
     rows.refill(lines);
   }

@@ -98,7 +98,7 @@ final class VisitModel implements Taker {
       return came(shop().backByScan(part.part().item(), ""));
     }
     return wanted.work().isEmpty()
-        ? Came.ask("Say first what is wanted.")
+        ? Came.ask("First say what is wanted.")
         : came(
             shop().send(number, List.of(part.part().item()), wanted.words(), wanted.kind()),
             part.part().words() + " is on the slip.");

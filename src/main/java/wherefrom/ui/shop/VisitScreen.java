@@ -92,7 +92,7 @@ public final class VisitScreen implements Screen, Scannable {
         desk,
         List.of(),
         List.of(
-            new Deeds.Deed("Put more on", () -> turn(false)),
+            new Deeds.Deed("Add more", () -> turn(false)),
             new Deeds.Deed("Tap on the engine", this::tap),
             new Deeds.Deed("Type a code", taking::askCode),
             new Deeds.Deed("Print the slip…", slip::print),

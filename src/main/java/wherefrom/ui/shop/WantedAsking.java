@@ -80,7 +80,7 @@ final class WantedAsking {
           size ->
               figure(
                   work.words + " " + size + " " + unit,
-                  "How far from it is good, in " + unit + "? Done alone: not said.",
+                  "How far off is still good, in " + unit + "? Done alone: not said.",
                   within -> finish(new Wanted(work.kind, work.words, size, within, unit))));
     } else {
       finish(Wanted.of(work.kind, work.words));

@@ -73,7 +73,7 @@ final class WashModel implements Taker {
             + " is in basket "
             + basket
             + ": take its tag off."
-            + (unlooked ? " Nobody has looked at it yet: look before washing." : ""));
+            + (unlooked ? " It is not inspected yet. Look before washing." : ""));
   }
 
   /** The whole basket is back, by count; empty while nobody said whether the tags stayed on. */

@@ -82,7 +82,7 @@ public final class WashScreen implements Screen, Scannable {
           ListRow.told(
               desk.touch(),
               "No part is off for washing",
-              "Take paper, plastic and string off first. The tag waits on its hook."));
+              "Take paper, plastic and string off first. Hang the tag on its hook."));
     }
     rows.refill(lines);
   }
@@ -126,7 +126,7 @@ public final class WashScreen implements Screen, Scannable {
 
   private void count() {
     number(
-        "The whole basket is back: how many pieces did you count?",
+        "The whole basket is back. How many pieces did you count?",
         pieces -> counted(pieces, Optional.empty()));
   }
 

@@ -99,7 +99,7 @@ final class WorkAsking {
   private void within(ShopWork work, List<String> where, int pieces, String size) {
     figure(
         capital(work.words()) + " " + size + " " + unit,
-        "How far from it is good, in " + unit + "? Done alone: not said.",
+        "How far off is still good, in " + unit + "? Done alone: not said.",
         within -> finish(work, where, pieces, size, within));
   }
 

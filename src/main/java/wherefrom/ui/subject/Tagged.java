@@ -16,7 +16,7 @@ public final class Tagged {
     if (found instanceof Found.APart part) {
       return Optional.of(Subject.ofPart(part.part().part().item()));
     }
-    desk.refuse(found, "Scan the tag on a part. What carries no tag is chosen from the list.");
+    desk.refuse(found, "Scan a part's tag. What carries no tag is in the list.");
     return Optional.empty();
   }
 }

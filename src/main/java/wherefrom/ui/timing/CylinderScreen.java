@@ -79,8 +79,8 @@ public final class CylinderScreen implements Screen {
                 NumberEntryScreen.signed(
                     desk,
                     "Card: " + each.value().words(),
-                    "As the card states it, in degrees. Events: after top dead centre; minus"
-                        + " before it; after bottom dead centre add 180.",
+                    "In degrees, as on the card. Events: after top dead center, minus before it."
+                        + " After bottom dead center add 180.",
                     typed -> keep(() -> book.card(each.value(), typed))));
   }
 
@@ -120,8 +120,8 @@ public final class CylinderScreen implements Screen {
             List.of(
                 "At "
                     + check.atLift()
-                    + ". Behind ± stands the standard uncertainty. Your"
-                    + " engine's service information and cam card decide.")));
+                    + ". The figure after ± is the standard uncertainty. Your engine's service"
+                    + " information and cam card decide.")));
     rows.refill(lines);
   }
 

@@ -24,8 +24,7 @@ import wherefrom.ui.controls.Tiles;
 /** The readings over one lobe: taken one by one, corrected, taken out. */
 public final class LobeScreen implements Screen {
   private static final String ANGLE =
-      "The wheel: crank degrees after top dead centre; minus before it. After bottom dead centre"
-          + " add 180.";
+      "Crank degrees after top dead center, minus before it. After bottom dead center add 180.";
 
   private final Desk desk;
   private final ValveSpot lobe;
@@ -65,7 +64,7 @@ public final class LobeScreen implements Screen {
     List<Choice<Runnable>> ways =
         List.of(
             new Choice<>(() -> correct(reading), "Correct the lift", ""),
-            new Choice<>(() -> remove(reading), "Take it out", "UNDO brings it again"));
+            new Choice<>(() -> remove(reading), "Take it out", "UNDO brings it back"));
     desk.navigator()
         .open(() -> new ChoiceScreen<>(desk, reading.degrees().text(), ways, Runnable::run));
   }

@@ -54,7 +54,7 @@ public final class TimingScreen implements Screen {
       List<String> open = new TimingCheck(book).open(cylinder);
       lines.add(
           row(
-              "Cylinder " + cylinder + " by the degree wheel",
+              "Cylinder " + cylinder + " with the degree wheel",
               open.isEmpty() ? "both lobes fitted" : String.join(" ", open),
               () -> cylinder(cylinder)));
     }

@@ -36,7 +36,7 @@ public final class CardDetailsScreen implements Screen {
         Panes.column(
             desk.scale(),
             rows,
-            Tiles.row(desk.scale(), desk.touch().primary("Give the card up", this::giveUp)));
+            Tiles.row(desk.scale(), desk.touch().primary("Drop the card", this::giveUp)));
   }
 
   private void giveUp() {
@@ -89,7 +89,7 @@ public final class CardDetailsScreen implements Screen {
     lines.add(row("A second person's check", count(card, card.checkStage())));
     lines.add(row("Figures from", card.spec().source().text()));
     lines.add(row("Order from", card.spec().pattern().source().text()));
-    lines.add(row("Loosen the other way round", loosening(card)));
+    lines.add(row("Loosen in reverse order", loosening(card)));
     rows.refill(lines);
   }
 

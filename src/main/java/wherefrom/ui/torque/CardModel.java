@@ -185,7 +185,7 @@ final class CardModel {
         yield Optional.empty();
       }
       case SKIP -> {
-        said = "No bolt is skipped by a card: touch the bolt that you did.";
+        said = "A card skips no bolt. Touch the bolt you did.";
         yield Optional.of(Cue.ASK);
       }
       case REPEAT, HELP -> {
@@ -200,7 +200,7 @@ final class CardModel {
     boolean twice = lastCard.isPresent() && now - lastCard.get() < TWICE_NANOS;
     lastCard = Optional.of(now);
     if (twice) {
-      said = "NEXT was read twice: it counts once.";
+      said = "NEXT was read twice. It counts once.";
       return Optional.empty();
     }
     return question.isPresent() ? Optional.of(Cue.ASK) : done();
@@ -214,7 +214,7 @@ final class CardModel {
           Optional.of(Cue.ASK),
           "Out of turn?",
           "Bolt " + question.get().due().number() + " is next, not " + asked.number(),
-          "Card YES, or the key: bolt " + asked.number() + " was done all the same.");
+          "Scan YES, or press the key: bolt " + asked.number() + " was done anyway.");
     }
     KeptCard kept = kept();
     NextStep next = kept.card().next();

@@ -17,8 +17,7 @@ import wherefrom.ui.controls.TouchKey;
 
 /** A torque card at work: the bolt in turn in large words and lit among the others. */
 public final class CardScreen implements Screen, Scannable {
-  private static final String WANTED =
-      "Here the action cards count: NEXT for the bolt in turn, UNDO to take it back.";
+  private static final String WANTED = "Scan NEXT for the bolt in turn, UNDO to undo it.";
 
   private final Desk desk;
   private final Touch touch;
@@ -134,7 +133,7 @@ public final class CardScreen implements Screen, Scannable {
   @Override
   public void scan(String text) {
     if (model.wantsPerson()) {
-      desk.say("Say first who works: press Who.");
+      desk.say("Press Who and enter your name.");
       return;
     }
     answer(model.scan(text));

@@ -89,7 +89,7 @@ final class DraftModel {
       return "";
     }
     return orderFrom.isEmpty()
-        ? "from the centre outward: common practice, no source"
+        ? "from the center outward: common practice, no source"
         : "your own, " + order.size() + " bolts: " + orderFrom;
   }
 

@@ -45,7 +45,7 @@ public final class NewCardScreen implements Screen {
         Panes.column(
             desk.scale(),
             list,
-            Tiles.row(desk.scale(), desk.touch().primary("Begin the card", this::begin)));
+            Tiles.row(desk.scale(), desk.touch().primary("Start the card", this::begin)));
   }
 
   private List<Line> lines() {
@@ -65,12 +65,12 @@ public final class NewCardScreen implements Screen {
   private void rows() {
     count(
         "Rows of bolts",
-        "How many rows are there, as you look at them, the longer side across?",
+        "How many rows, with the longer side across?",
         rows ->
             count(
                 "Bolts in a row",
-                "How many bolts are there in the longest row? Where one is missing, leave it out"
-                    + " of your own order.",
+                "How many bolts are in the longest row? Where there is none, leave it out of"
+                    + " the order.",
                 columns -> tell(model.size(rows, columns))));
   }
 
@@ -88,7 +88,7 @@ public final class NewCardScreen implements Screen {
 
   private void order() {
     if (!model.hasSize()) {
-      desk.say("Say first how the bolts lie.");
+      desk.say("First press How they lie.");
       return;
     }
     List<Choice<Runnable>> ways =
@@ -96,8 +96,8 @@ public final class NewCardScreen implements Screen {
             new Choice<>(this::touchInOrder, "My own order", "touch the bolts one by one"),
             new Choice<>(
                 model::centreOutward,
-                "From the centre outward",
-                "common practice, no source: the engine's service information decides"));
+                "From the center outward",
+                "common practice, no source: service information decides"));
     desk.navigator().open(() -> new ChoiceScreen<>(desk, "In which order?", ways, Runnable::run));
   }
 
@@ -120,7 +120,7 @@ public final class NewCardScreen implements Screen {
   private void threads() {
     Reasons.ask(
         desk,
-        "How are the threads prepared? The torque holds for that alone.",
+        "How are the threads prepared? The torque is right only for that.",
         DraftModel.THREADS,
         model::threads);
   }

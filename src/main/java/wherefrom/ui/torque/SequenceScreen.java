@@ -34,7 +34,7 @@ public final class SequenceScreen implements Screen {
             grid,
             Tiles.row(
                 desk.scale(),
-                desk.touch().primary(desk.touch().brief("Take one back", "Back one"), this::back),
+                desk.touch().primary(desk.touch().brief("Undo one", "Undo"), this::back),
                 desk.touch().primary(desk.touch().brief("That is all", "Done"), this::finish)));
   }
 

@@ -54,8 +54,8 @@ public final class TorqueScreen implements Screen {
           ListRow.told(
               desk.touch(),
               "No card yet",
-              "A card leads through a set of bolts, stage by stage, one tick a bolt. You type"
-                  + " the figures from your engine's service information: none is known here."));
+              "A card leads through a set of bolts, stage by stage. Type the figures from"
+                  + " your engine's service information. Wherefrom has no figures of its own."));
     }
     rows.refill(lines);
   }

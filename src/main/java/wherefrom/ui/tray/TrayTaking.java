@@ -62,7 +62,7 @@ public final class TrayTaking {
   private static void fromCamera(Desk desk, TrayPurpose purpose) {
     List<Camera> cameras = desk.equipment().cameras().list();
     if (cameras.isEmpty()) {
-      desk.say("There is no camera here. Plug one in, or take the photograph from a file.");
+      desk.say("There is no camera here. Plug one in, or use a file.");
       return;
     }
     Camera camera =

@@ -8,6 +8,7 @@ import static wherefrom.job.Benches.spot;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import wherefrom.rules.VerdictName;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.Benches;
@@ -176,7 +177,7 @@ class FittingTest {
         .singleElement()
         .satisfies(
             fitted -> {
-              assertThat(fitted.against()).isEqualTo("other place");
+              assertThat(fitted.against()).contains(VerdictName.OTHER_PLACE);
               assertThat(fitted.onPurpose()).isEqualTo("matched pair");
             });
     assertThat(job.state().state(place("pushrod@5EX"))).isEqualTo(PlaceState.OTHER_FITTED);

@@ -3,6 +3,7 @@ package wherefrom.job.puttogether;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import wherefrom.rules.VerdictName;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.NoteAdded;
@@ -116,7 +117,7 @@ class PutTogetherStopsTest {
   @Test
   void anOlderTagStandsAfterARestartInItsOwnWords() {
     Verdict given = verdict(together.scan(older("pushrod@3EX")));
-    assertThat(given.word()).isEqualTo("retired");
+    assertThat(given.name()).isEqualTo(VerdictName.RETIRED);
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("retired");
     assertThat(standing(after).sentence())
@@ -142,7 +143,7 @@ class PutTogetherStopsTest {
     sample.job.record(new OffForWashing(item, 4));
     together.scan(sample.tag("pushrod@3EX"));
     Verdict given = verdict(together.scan(sample.card("3EX")));
-    assertThat(given.word()).isEqualTo("not cleared");
+    assertThat(given.name()).isEqualTo(VerdictName.NOT_CLEARED);
     sample.job.record(new BackFromWashing(item));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("not cleared");

@@ -2,8 +2,10 @@ package wherefrom.job.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import wherefrom.rules.VerdictName;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.BenchJob;
@@ -85,7 +87,7 @@ class BuildRecordTest {
   @Test
   void whatWasFittedOnPurposeIsNamedWithItsReason() {
     Place there = Place.find("pushrod@5EX").orElseThrow();
-    bench.record(new PartFitted(bench.item("pushrod@3EX"), there, "no other left", "other place"));
+    bench.record(new PartFitted(bench.item("pushrod@3EX"), there, "no other left", Optional.of(VerdictName.OTHER_PLACE)));
     assertThat(section("Fitted on purpose").rows().get(0).cells())
         .containsExactly(
             "cylinder 3, exhaust, pushrod",

@@ -91,10 +91,10 @@ class ChangesModelTest {
   void anAnsweredCheckLeavesTheOpenOnesUnlessItFailed() {
     model.make(Change.of(ChangeKind.GASKET_THICKNESS));
     int open = model.openChecks().size();
-    assertThat(model.answer("R11:preload", Look.FAIL, "no travel left")).contains("it stays open");
+    assertThat(model.answer("R11:preload", Look.FAIL, "no travel left")).contains("It stays open");
     assertThat(model.openChecks()).hasSize(open);
     assertThat(model.find("R11:preload").map(RuleRows::heading).orElseThrow())
-        .isEqualTo("NOT PASSED: check before closing");
+        .isEqualTo("FAIL: check before closing");
     model.answer("R11:preload", Look.PASS, "");
     assertThat(model.openChecks()).hasSize(open - 1);
   }

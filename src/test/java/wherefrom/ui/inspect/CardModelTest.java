@@ -48,16 +48,15 @@ class CardModelTest {
   void aFindingGivesWayToABetterAnswerOnlyWhenAskedFor() {
     assertThat(model.question(Look.PASS)).isEmpty();
     model.answer(Look.FAIL);
-    assertThat(model.question(Look.PASS)).contains("Test 1 stands as FAIL. Make it PASS?");
-    assertThat(model.question(Look.SUSPECT)).contains("Test 1 stands as FAIL. Make it SUSPECT?");
+    assertThat(model.question(Look.PASS)).contains("Test 1 is FAIL. Change it to PASS?");
+    assertThat(model.question(Look.SUSPECT)).contains("Test 1 is FAIL. Change it to SUSPECT?");
     assertThat(model.question(Look.NOT_LOOKED)).isPresent();
     assertThat(model.question(Look.FAIL)).isEmpty();
     model.answer(Look.SUSPECT);
     assertThat(model.question(Look.PASS)).isPresent();
     assertThat(model.question(Look.FAIL)).isEmpty();
     model.answer(Look.PASS);
-    assertThat(model.question(Look.NOT_LOOKED))
-        .contains("Test 1 stands as PASS. Take the answer away?");
+    assertThat(model.question(Look.NOT_LOOKED)).contains("Test 1 is PASS. Undo that answer?");
   }
 
   @Test

@@ -40,7 +40,7 @@ class ReadingsModelTest {
     assertThat(ResultLines.of(sample.job, model.result().orElseThrow()))
         .contains(
             new ResultLines.Line(
-                "Behind ±", "one standard uncertainty, u; judged with 1.65 u (ISO 14253-1)"));
+                "After ±", "the standard uncertainty u; judged with 1.65 u (ISO 14253-1)"));
   }
 
   @Test

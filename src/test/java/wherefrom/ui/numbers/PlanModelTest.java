@@ -86,8 +86,8 @@ class PlanModelTest {
         .anySatisfy(
             line ->
                 assertThat(line)
-                    .startsWith("Under the usual least, 0.060 in")
-                    .contains("(from memory, unverified); the engine's own limit counts."));
+                    .startsWith("Less than the usual minimum, 0.060 in")
+                    .contains("(from memory, unverified). Your engine's limit counts."));
   }
 
   @Test
@@ -103,13 +103,14 @@ class PlanModelTest {
   void saysWhichMeasurementToMakeBetter() {
     model.choose(0);
     // dCR = (CR − 1)²/Vs · dV: 0.5 cc of the chamber against 0.3 cc of the piston and thin gaskets.
-    assertThat(details("compression ratio")).anyMatch(line -> line.startsWith("Measure better: "));
+    assertThat(details("compression ratio"))
+        .anyMatch(line -> line.startsWith("Most of the ± comes from: "));
     book.set(0, "chamber", "63 cc±0.1 cc");
     assertThat(details("compression ratio"))
-        .anyMatch(line -> line.startsWith("Measure better: piston volume"));
+        .anyMatch(line -> line.startsWith("Most of the ± comes from: piston volume"));
     book.set(0, "chamber", "63 cc±2 cc");
     assertThat(details("compression ratio"))
-        .anyMatch(line -> line.startsWith("Measure better: chamber, 9"));
+        .anyMatch(line -> line.startsWith("Most of the ± comes from: chamber (9"));
   }
 
   @Test
@@ -120,11 +121,11 @@ class PlanModelTest {
     assertThat(words("Ratio, no cut")).containsExactly("8.787 ± 0.059", "8.787 ± 0.059");
     assertThat(model.rows()).noneMatch(row -> row.name().equals("Ratio after the cut"));
     assertThat(words("Head cut")).containsExactly("0.0000", "0.0200");
-    assertThat(details("To know")).anyMatch(line -> line.contains("still needed: opening"));
+    assertThat(details("Note")).anyMatch(line -> line.contains("still needed: opening"));
     book.set(0, "seal-gap", "");
     model.choose(0);
     assertThat(words("Not worked out").get(0)).endsWith(", see Details");
-    assertThat(details("To know")).anyMatch(line -> line.contains("seal"));
+    assertThat(details("Note")).anyMatch(line -> line.contains("seal"));
     assertThat(model.rows()).noneMatch(row -> row.name().startsWith("Retainer to seal"));
   }
 

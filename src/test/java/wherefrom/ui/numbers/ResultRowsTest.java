@@ -38,7 +38,7 @@ class ResultRowsTest {
     // 1.700 − 1.150 − 0.450; the height's 0.010² is 96 % of 0.010² + 0.002².
     assertThat(rows().get(0).heading()).endsWith(": 0.100 in ± 0.010 in");
     assertThat(rows().get(0).lines())
-        .containsExactly("Measure better: installed height, 96 % of the band");
+        .containsExactly("Most of the ± comes from: installed height (96 %).");
     assertThat(rows())
         .anySatisfy(
             row -> {

@@ -44,10 +44,10 @@ class SolveModelTest {
   @Test
   void asksWhatIsLookedForThenWhatIsWanted() {
     know("chamber");
-    assertThat(first()).isEqualTo("What is looked for?");
+    assertThat(first()).isEqualTo("What do you want to know?");
     find("chamber");
     assertThat(model.result().orElseThrow().key()).isEqualTo("ratio");
-    assertThat(first()).isEqualTo("What is wanted?");
+    assertThat(first()).isEqualTo("Which value?");
     assertThat(model.answer()).isEmpty();
     assertThat(model.findText()).isEmpty();
   }

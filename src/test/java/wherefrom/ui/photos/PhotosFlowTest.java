@@ -113,7 +113,7 @@ class PhotosFlowTest {
         .doesNotContain("not in the job's folder");
     press("Next");
     assertThat(words())
-        .contains("Photograph 2 of 2", "the heel", "not in the job's folder any more. Bring it");
+        .contains("Photograph 2 of 2", "the heel", "gone from the job's folder. Bring it");
     press("Before");
     assertThat(words()).contains("Photograph 1 of 2");
   }

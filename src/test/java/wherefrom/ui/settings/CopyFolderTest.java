@@ -48,11 +48,11 @@ class CopyFolderTest {
     Path shop = Files.createDirectories(folder.resolve("shop"));
     Path stick = Files.createDirectories(folder.resolve("stick"));
     SampleWindow window = settings(shop);
-    press(window, "Copy of each job", "Another folder", "stick (folder)", "Choose this folder");
+    press(window, "Copy each job", "Another folder", "stick (folder)", "Choose this folder");
     assertThat(window.equipment.settings.secondCopy()).contains(stick);
     String words = Toolkit.on(window::words);
     assertThat(words).contains(stick.toString());
-    press(window, "Copy of each job", "No more copies");
+    press(window, "Copy each job", "No more copies");
     assertThat(window.equipment.settings.secondCopy()).isEmpty();
   }
 
@@ -60,7 +60,7 @@ class CopyFolderTest {
   void theShopItselfIsNoPlaceForCopies() throws IOException {
     Path shop = Files.createDirectories(folder.resolve("shop"));
     SampleWindow window = settings(shop);
-    press(window, "Copy of each job", "Another folder", "shop (folder)", "Choose this folder");
+    press(window, "Copy each job", "Another folder", "shop (folder)", "Choose this folder");
     assertThat(window.equipment.settings.secondCopy()).isEmpty();
     assertThat(window.shell.message()).contains("in the shop folder itself");
   }

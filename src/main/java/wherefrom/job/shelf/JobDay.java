@@ -1,0 +1,33 @@
+package wherefrom.job.shelf;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The five days of a job, in their order. */
+public enum JobDay {
+  TAGS("Tags"),
+  APART("Apart"),
+  INSPECT("Inspect"),
+  TOGETHER("Together"),
+  RECORD("Record");
+
+  private final String word;
+
+  JobDay(String word) {
+    this.word = word;
+  }
+
+  static Optional<JobDay> find(String key) {
+    return Arrays.stream(values()).filter(day -> day.key().equals(key)).findFirst();
+  }
+
+  /** The name in files. Never changes. */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  public String word() {
+    return word;
+  }
+}

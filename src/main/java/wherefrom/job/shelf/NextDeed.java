@@ -1,0 +1,102 @@
+package wherefrom.job.shelf;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PlaceState;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.job.puttogether.FirstStart;
+import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.takeapart.NextOut;
+import wherefrom.job.takeapart.OutOrder;
+import wherefrom.parts.Place;
+
+/**
+ * The one thing to do now in a job.
+ *
+ * @param kind what it is
+ * @param place where it is; empty where it is nowhere in the engine
+ * @param words the stop as it was said; else empty
+ * @param count tags to print, parts that want a decision, parts that something stands against
+ */
+public record NextDeed(Kind kind, Optional<Place> place, String words, int count) {
+
+  /** What there is to do. */
+  public enum Kind {
+    SOLVE_STOP,
+    PRINT_TAGS,
+    TAKE_OUT,
+    DECIDE,
+    FIT,
+    LOOK_AGAIN,
+    CLOSE_SECTIONS,
+    FIRST_START
+  }
+
+  /**
+   * What to do now.
+   *
+   * @param order in which parts are proposed to come out
+   */
+  public static NextDeed of(OpenJob job, Standing standing, OutOrder order) {
+    Optional<StopGiven> stop = job.state().standingStop();
+    if (stop.isPresent()) {
+      return stopped(job.state(), stop.get());
+    }
+    return switch (standing.day()) {
+      case TAGS -> deed(Kind.PRINT_TAGS, Optional.empty(), standing.open(JobDay.TAGS));
+      case APART -> takeOut(job.state(), order);
+      case INSPECT -> deed(Kind.DECIDE, Optional.empty(), standing.open(JobDay.INSPECT));
+      case TOGETHER, RECORD -> together(job, standing);
+    };
+  }
+
+  private static NextDeed deed(Kind kind, Optional<Place> place, int count) {
+    return new NextDeed(kind, place, "", count);
+  }
+
+  private static NextDeed stopped(EngineJob state, StopGiven stop) {
+    Optional<Spot> spot = Spots.find(stop.spot());
+    Optional<Place> at =
+        state
+            .findPart(stop.item())
+            .map(part -> part.part().home().kind())
+            .flatMap(
+                kind ->
+                    spot.filter(where -> Place.canLive(kind, where))
+                        .map(where -> new Place(kind, where)));
+    return new NextDeed(Kind.SOLVE_STOP, at, stop.sentence(), 1);
+  }
+
+  private static NextDeed takeOut(EngineJob state, OutOrder order) {
+    Optional<Place> next =
+        new NextOut(state, order, Set.of()).find().map(part -> part.part().home());
+    return deed(Kind.TAKE_OUT, next, 0);
+  }
+
+  private static NextDeed together(OpenJob job, Standing standing) {
+    StillMissing missing = new StillMissing(job);
+    List<Place> open = missing.places();
+    if (!open.isEmpty()) {
+      return deed(Kind.FIT, Optional.of(nextToFit(open, standing)), open.size());
+    }
+    List<StillMissing.FittedBut> against = missing.fittedBut();
+    if (!against.isEmpty()) {
+      return deed(Kind.LOOK_AGAIN, Optional.of(against.get(0).place()), against.size());
+    }
+    boolean closed = new FirstStart(job).isDue();
+    return deed(closed ? Kind.FIRST_START : Kind.CLOSE_SECTIONS, Optional.empty(), 0);
+  }
+
+  /** The first whose part lies on the bench; what is away waits. */
+  private static Place nextToFit(List<Place> open, Standing standing) {
+    return open.stream()
+        .filter(place -> standing.states().get(place) == PlaceState.OUT)
+        .findFirst()
+        .orElse(open.get(0));
+  }
+}

@@ -1,0 +1,107 @@
+package wherefrom.job.shelf;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import wherefrom.engine.Layout;
+import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PlaceState;
+import wherefrom.job.decide.Deciding;
+import wherefrom.job.entry.TagsPrinted;
+import wherefrom.job.print.TagChoice;
+import wherefrom.job.print.TagPrinting;
+import wherefrom.job.puttogether.FirstStart;
+import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+
+/**
+ * How a job stands: what is so at each place, which day it is, and what each day has open.
+ *
+ * @param kinds what is tracked
+ * @param states what is so at each place
+ * @param day the day that the work is on
+ * @param open by day: tags to print, parts in the engine, parts without a decision that they want,
+ *     places to fit, lines that the record has as not checked
+ */
+public record Standing(
+    Layout layout,
+    Set<PartKind> kinds,
+    Map<Place, PlaceState> states,
+    JobDay day,
+    Map<JobDay, Integer> open) {
+
+  public Standing {
+    kinds = Set.copyOf(kinds);
+    states = Map.copyOf(states);
+    open = Map.copyOf(open);
+  }
+
+  public static Standing of(OpenJob job) {
+    EngineJob state = job.state();
+    Map<Place, PlaceState> states = new LinkedHashMap<>();
+    state.places().forEach(place -> states.put(place, state.state(place)));
+    Map<JobDay, Integer> open = open(job, states);
+    return new Standing(state.layout(), state.kinds(), states, day(job, open), open);
+  }
+
+  private static Map<JobDay, Integer> open(OpenJob job, Map<Place, PlaceState> states) {
+    Map<JobDay, Integer> open = new EnumMap<>(JobDay.class);
+    open.put(JobDay.TAGS, new TagPrinting(job).faces(new TagChoice.NotYetPrinted()).size());
+    open.put(JobDay.APART, count(states, PlaceState.IN) + count(states, PlaceState.IN_BUT));
+    open.put(JobDay.INSPECT, new Deciding(job).listUndecided().size());
+    open.put(JobDay.TOGETHER, new StillMissing(job).places().size());
+    open.put(JobDay.RECORD, BuildRecord.countUnchecked(job));
+    return open;
+  }
+
+  private static int count(Map<Place, PlaceState> states, PlaceState wanted) {
+    return (int) states.values().stream().filter(state -> state == wanted).count();
+  }
+
+  /** Tags come first while nothing is out; once something is fitted the way back is over. */
+  private static JobDay day(OpenJob job, Map<JobDay, Integer> open) {
+    EngineJob state = job.state();
+    boolean fitted = !state.fitted().isEmpty();
+    int inEngine = open.get(JobDay.APART);
+    boolean begun = inEngine < state.places().size();
+    if (!begun && !isPrinted(state)) {
+      return JobDay.TAGS;
+    }
+    if (inEngine > 0 && !fitted) {
+      return JobDay.APART;
+    }
+    if (open.get(JobDay.TOGETHER) > 0) {
+      return open.get(JobDay.INSPECT) > 0 && !fitted ? JobDay.INSPECT : JobDay.TOGETHER;
+    }
+    return new FirstStart(job).isDue() ? JobDay.RECORD : JobDay.TOGETHER;
+  }
+
+  private static boolean isPrinted(EngineJob state) {
+    return state.standing().stream()
+        .map(LoggedEntry::entry)
+        .anyMatch(
+            entry ->
+                entry instanceof TagsPrinted printed
+                    && printed.type() == wherefrom.parts.TagType.PART);
+  }
+
+  /** How many places are in a state. */
+  public int count(PlaceState wanted) {
+    return count(states, wanted);
+  }
+
+  /** How many places there are. */
+  public int places() {
+    return states.size();
+  }
+
+  /** What a day has open. */
+  public int open(JobDay of) {
+    return open.getOrDefault(of, 0);
+  }
+}

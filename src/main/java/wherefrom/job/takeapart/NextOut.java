@@ -1,0 +1,136 @@
+package wherefrom.job.takeapart;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+import wherefrom.engine.Bank;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.CamBearingSpot;
+import wherefrom.engine.Layout;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.Spot;
+import wherefrom.engine.ValveSpot;
+import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.PartRecord;
+import wherefrom.job.entry.PartOut;
+import wherefrom.parts.Place;
+
+/**
+ * The part that is proposed to come out next. It follows the person: after a part, what lies in the
+ * same cylinder comes first, then its neighbours as the order says; what another part holds waits
+ * for that part.
+ */
+public final class NextOut {
+  private final EngineJob state;
+  private final OutOrder order;
+  private final Set<Integer> later;
+
+  /**
+   * @param later the items that the person leaves for later: they come when nothing else is left
+   */
+  public NextOut(EngineJob state, OutOrder order, Set<Integer> later) {
+    this.state = state;
+    this.order = order;
+    this.later = Set.copyOf(later);
+  }
+
+  /** The next part; empty when all are out. */
+  public Optional<PartRecord> find() {
+    List<PartRecord> inside = TakeApart.listInside(state);
+    OffFirst off = new OffFirst(state);
+    Comparator<PartRecord> first = Comparator.comparing(part -> later.contains(item(part)));
+    Comparator<PartRecord> byTurn =
+        findLast()
+            .map(this::after)
+            .orElseGet(() -> order == OutOrder.KIND ? by(place -> place.kind().ordinal()) : none());
+    return inside.stream()
+        .filter(part -> off.over(part.part().home()).isEmpty())
+        .min(first.thenComparing(byTurn));
+  }
+
+  private static int item(PartRecord part) {
+    return part.part().item();
+  }
+
+  private static Comparator<PartRecord> none() {
+    return (one, other) -> 0;
+  }
+
+  /** Where the part came out of that was taken out last. */
+  private Optional<Place> findLast() {
+    List<LoggedEntry> standing = state.standing();
+    for (int at = standing.size() - 1; at >= 0; at--) {
+      if (standing.get(at).entry() instanceof PartOut out) {
+        return state.findPart(out.item()).map(part -> part.part().home());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Parts that tie stand in the order of the places. */
+  private Comparator<PartRecord> after(Place last) {
+    Comparator<PartRecord> sameStage =
+        by(place -> place.kind().stage() == last.kind().stage() ? 0 : 1);
+    Comparator<PartRecord> stages = sameStage.thenComparing(by(place -> place.kind().stage()));
+    Comparator<PartRecord> cylinders =
+        by(place -> wait(place, last))
+            .thenComparing(by(place -> place.spot().equals(last.spot()) ? 0 : 1));
+    return switch (order) {
+      case CYLINDER -> stages.thenComparing(cylinders);
+      case BANK -> stages.thenComparing(by(place -> bank(place, last))).thenComparing(cylinders);
+      case KIND ->
+          by(place -> place.kind() == last.kind() ? 0 : 1)
+              .thenComparing(stages)
+              .thenComparing(by(place -> place.kind().ordinal()))
+              .thenComparing(by(place -> bank(place, last)))
+              .thenComparing(cylinders);
+    };
+  }
+
+  private static Comparator<PartRecord> by(ToIntFunction<Place> figure) {
+    return Comparator.comparingInt(part -> figure.applyAsInt(part.part().home()));
+  }
+
+  private int bank(Place place, Place last) {
+    return bankOf(place.spot()).equals(bankOf(last.spot())) ? 0 : 1;
+  }
+
+  /** The bank over a spot; empty for what has none, such as a main. */
+  private Optional<Bank> bankOf(Spot spot) {
+    Layout layout = state.layout();
+    return isOfCylinder(spot) ? layout.findBank(number(spot)) : Optional.empty();
+  }
+
+  private static boolean isOfCylinder(Spot spot) {
+    return !(spot instanceof MainSpot) && !(spot instanceof CamBearingSpot);
+  }
+
+  /**
+   * How far round from the last one: 0 for the same cylinder, then on by their numbers. Another bank
+   * is begun at its front.
+   */
+  private int wait(Place place, Place last) {
+    boolean elsewhere = order != OutOrder.CYLINDER && bank(place, last) == 1;
+    boolean other = isOfCylinder(place.spot()) != isOfCylinder(last.spot());
+    int from = elsewhere || other ? 1 : number(last.spot());
+    int away = number(place.spot()) - from;
+    return away >= 0 ? away : away + Byte.MAX_VALUE;
+  }
+
+  private static int number(Spot spot) {
+    if (spot instanceof ValveSpot valve) {
+      return valve.cylinder();
+    }
+    if (spot instanceof RodSpot rod) {
+      return rod.cylinder();
+    }
+    if (spot instanceof BoreSpot bore) {
+      return bore.cylinder();
+    }
+    return spot instanceof MainSpot main ? main.number() : ((CamBearingSpot) spot).number();
+  }
+}

@@ -1,0 +1,63 @@
+package wherefrom.logbook;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import wherefrom.engine.Layout;
+import wherefrom.job.PlaceState;
+import wherefrom.job.shelf.JobDay;
+import wherefrom.job.shelf.Standing;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+
+/** How a job stands, as a line of JSON in the index that stands beside its logbook. */
+final class StandingLine {
+  private StandingLine() {}
+
+  /** The same in lists, as places are no keys of JSON objects. */
+  private record Form(
+      Layout layout,
+      Set<PartKind> kinds,
+      List<Place> places,
+      List<PlaceState> states,
+      JobDay day,
+      List<Integer> open) {}
+
+  static String of(Standing standing) {
+    List<Place> places = List.copyOf(standing.states().keySet());
+    Form form =
+        new Form(
+            standing.layout(),
+            standing.kinds(),
+            places,
+            places.stream().map(standing.states()::get).toList(),
+            standing.day(),
+            List.of(JobDay.values()).stream().map(standing::open).toList());
+    try {
+      return EntryCodec.MAPPER.writeValueAsString(form);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a standing is always written", e);
+    }
+  }
+
+  /** What {@link #of} gave; the line is sealed, so that it is nothing else. */
+  static Standing read(String line) {
+    try {
+      Form form = EntryCodec.MAPPER.readValue(line, Form.class);
+      Map<Place, PlaceState> states = new LinkedHashMap<>();
+      for (int at = 0; at < form.places().size(); at++) {
+        states.put(form.places().get(at), form.states().get(at));
+      }
+      Map<JobDay, Integer> open = new EnumMap<>(JobDay.class);
+      for (JobDay day : JobDay.values()) {
+        open.put(day, form.open().get(day.ordinal()));
+      }
+      return new Standing(form.layout(), form.kinds(), states, form.day(), open);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a sealed line is read as it was written", e);
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package wherefrom.job.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.job.OpenJob;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.print.TagChoice;
+import wherefrom.job.print.TagPrinting;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.takeapart.OutOrder;
+import wherefrom.inspection.Look;
+import wherefrom.parts.Place;
+import wherefrom.ui.sample.SampleJob;
+
+/** Which day a job is on, and the one thing to do. */
+class StandingTest {
+
+  private static NextDeed next(OpenJob job) {
+    return NextDeed.of(job, Standing.of(job), OutOrder.CYLINDER);
+  }
+
+  private static String at(NextDeed deed) {
+    return deed.place().map(Place::key).orElse("");
+  }
+
+  @Test
+  void theTagsComeFirstThenTheFirstPart() {
+    SampleJob sample = SampleJob.whole();
+    assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.TAGS);
+    assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.PRINT_TAGS);
+    assertThat(next(sample.job).count()).isEqualTo(74);
+    TagPrinting printing = new TagPrinting(sample.job);
+    printing.printed(printing.faces(new TagChoice.AllParts()), "letter-3x10-66.7x25.4");
+    assertThat(Standing.of(sample.job).open(JobDay.TAGS)).isZero();
+    assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.APART);
+    assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.TAKE_OUT);
+    assertThat(at(next(sample.job))).isEqualTo("rocker@1IN");
+  }
+
+  @Test
+  void whoHasBegunWithoutTagsGoesOn() {
+    SampleJob sample = SampleJob.whole();
+    sample.job.record(new PartOut(sample.part("rocker@3EX").item()));
+    assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.APART);
+    assertThat(at(next(sample.job))).isEqualTo("pushrod@3EX");
+    assertThat(Standing.of(sample.job).open(JobDay.TAGS)).isEqualTo(74);
+  }
+
+  @Test
+  void whatWantsADecisionComesBeforePuttingTogether() {
+    SampleJob sample = SampleJob.apart();
+    assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.TOGETHER);
+    String check =
+        wherefrom.inspection.Checks.of(wherefrom.parts.PartKind.PUSHROD).get(0).key();
+    sample.job.record(
+        new LookRecorded(sample.part("pushrod@3EX").item(), check, Look.SUSPECT, ""));
+    assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.INSPECT);
+    assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.DECIDE);
+    assertThat(next(sample.job).count()).isEqualTo(1);
+  }
+
+  @Test
+  void aStopThatWaitsIsBeforeAll() {
+    SampleJob sample = SampleJob.apart();
+    PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.card("5EX"));
+    assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.SOLVE_STOP);
+    assertThat(at(next(sample.job))).isEqualTo("pushrod@5EX");
+    assertThat(next(sample.job).words()).contains("cylinder 3, exhaust");
+  }
+
+  @Test
+  void whatIsAwayWaitsUntilNothingElseIsLeftToFit() {
+    SampleJob sample = SampleJob.apart();
+    Place first = new StillMissing(sample.job).places().get(0);
+    sample.job.record(
+        new wherefrom.job.entry.OffForWashing(sample.part(first.key()).item(), 2));
+    assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.FIT);
+    assertThat(next(sample.job).place()).isNotEqualTo(java.util.Optional.of(first));
+  }
+
+  @Test
+  void whenAllIsInTheSectionsAreClosedThenTheRecordIsLeft() {
+    SampleJob sample = SampleJob.apart();
+    Fitting fitting = new Fitting(sample.job);
+    for (Place place : new StillMissing(sample.job).places()) {
+      fitting.fit(sample.part(place.key()), place.spot(), false);
+    }
+    assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.CLOSE_SECTIONS);
+    StillMissing missing = new StillMissing(sample.job);
+    missing.sections().forEach(missing::close);
+    assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.RECORD);
+    assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.FIRST_START);
+    assertThat(Standing.of(sample.job).open(JobDay.TOGETHER)).isZero();
+  }
+}
