@@ -184,6 +184,11 @@ public final class EngineView extends Region {
     drawn.ifPresent(engine -> engine.pointing(!isWired));
   }
 
+  /** Whether a room is large enough for the drawing, at least without its captions. */
+  public boolean hasRoom(double width, double height) {
+    return width > 0 && height > 0 && isLargeEnough(geometry(width, height));
+  }
+
   /** Whether there is room for the drawing; known once it was laid out. */
   public boolean isDrawn() {
     return drawn.filter(DrawnEngine::isVisible).isPresent();

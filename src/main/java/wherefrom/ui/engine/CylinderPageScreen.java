@@ -3,13 +3,14 @@ package wherefrom.ui.engine;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Target;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 
 /** One cylinder large, its parts apart: each is a key to what the index has of it. */
-public final class CylinderPageScreen implements Screen {
+public final class CylinderPageScreen implements Screen, Scannable {
   private final EnginePages pages;
   private final int cylinder;
   private final DrawnEngine drawing;
@@ -36,7 +37,7 @@ public final class CylinderPageScreen implements Screen {
   @Override
   public String title() {
     String whose = "Cylinder " + cylinder;
-    return pages.index().kind().isEmpty() ? whose : pages.index().title() + ", " + cylinder;
+    return pages.index().kind().isEmpty() ? whose : pages.index().title() + ", cylinder " + cylinder;
   }
 
   @Override
@@ -52,5 +53,10 @@ public final class CylinderPageScreen implements Screen {
   @Override
   public void changed() {
     shown();
+  }
+
+  @Override
+  public void scan(String text) {
+    pages.index().scan(text);
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import wherefrom.drawing.PartState;
+import wherefrom.drawing.View;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
@@ -14,8 +15,13 @@ public interface EngineIndex {
   /** What stands above the pages, such as {@code Look: pushrods}. */
   String title();
 
-  /** A few words beside the title on how all of it stands; may be empty. */
-  default String aside() {
+  /** What stands above the page of a side. */
+  default String title(View side) {
+    return title();
+  }
+
+  /** A few words beside the title on how that side stands; may be empty. */
+  default String aside(View side) {
     return "";
   }
 
@@ -45,4 +51,7 @@ public interface EngineIndex {
 
   /** A place was tapped. */
   void open(Place place);
+
+  /** A code was scanned while one of the pages is up. */
+  void scan(String text);
 }

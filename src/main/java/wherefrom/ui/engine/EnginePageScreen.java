@@ -11,13 +11,14 @@ import wherefrom.drawing.View;
 import wherefrom.parts.Home;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.drawn.EngineView;
 
 /** The engine from above or below at full width: a cylinder opens large, a main with all mains. */
-public final class EnginePageScreen implements Screen {
+public final class EnginePageScreen implements Screen, Scannable {
   private final Desk desk;
   private final EnginePages pages;
   private final EngineView engine;
@@ -72,7 +73,7 @@ public final class EnginePageScreen implements Screen {
 
   @Override
   public String title() {
-    return pages.index().title();
+    return pages.index().title(engine.side());
   }
 
   @Override
@@ -88,5 +89,10 @@ public final class EnginePageScreen implements Screen {
   @Override
   public void changed() {
     shown();
+  }
+
+  @Override
+  public void scan(String text) {
+    pages.index().scan(text);
   }
 }

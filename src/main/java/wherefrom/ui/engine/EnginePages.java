@@ -2,6 +2,7 @@ package wherefrom.ui.engine;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -161,7 +162,7 @@ public final class EnginePages {
     return index.places().stream()
         .filter(place -> index.kind().filter(kind -> kind != place.kind()).isEmpty())
         .filter(place -> isIn(target, place))
-        .sorted()
+        .sorted(Comparator.comparing(Place::kind))
         .toList();
   }
 
@@ -194,7 +195,6 @@ public final class EnginePages {
     Collection<Place> all = index.places();
     return index.kind().filter(kind -> kind == PartKind.CAM_BEARING).stream()
         .flatMap(kind -> all.stream().filter(place -> place.kind() == kind))
-        .sorted()
         .toList();
   }
 }

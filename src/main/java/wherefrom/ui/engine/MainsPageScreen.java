@@ -6,6 +6,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.MainsPage;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
@@ -13,7 +14,7 @@ import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 
 /** The main bearings side by side, each taken apart; those that find no room are turned to. */
-public final class MainsPageScreen implements Screen {
+public final class MainsPageScreen implements Screen, Scannable {
   private final Desk desk;
   private final EnginePages pages;
   private final StackPane room = Panes.grow(new StackPane());
@@ -87,5 +88,10 @@ public final class MainsPageScreen implements Screen {
   @Override
   public void changed() {
     draw();
+  }
+
+  @Override
+  public void scan(String text) {
+    pages.index().scan(text);
   }
 }
