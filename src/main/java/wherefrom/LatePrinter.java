@@ -37,8 +37,9 @@ final class LatePrinter implements SheetPrinter {
   }
 
   @Override
-  public Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException {
-    return printer.get().preview(order, longest);
+  public Optional<ColourImage> preview(PrintOrder order, int page, int longest)
+      throws IOException {
+    return printer.get().preview(order, page, longest);
   }
 
   @Override

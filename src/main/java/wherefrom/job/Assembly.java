@@ -6,12 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartUnfitted;
-import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.entry.SectionClosed;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Place;
@@ -19,6 +17,15 @@ import wherefrom.rules.VerdictName;
 
 /** What is fitted where: the fold over the entries that speak of putting together. */
 final class Assembly {
+  private static final EntryFold<Assembly> READS =
+      EntryFold.<Assembly>none()
+          .at(PartFitted.class, Assembly::fit)
+          .on(PartUnfitted.class, Assembly::unfit)
+          .on(PartOut.class, (seats, out) -> seats.kept.remove(out.item()))
+          .on(PartReplaced.class, (seats, replaced) -> seats.remove(replaced.oldItem()))
+          .on(StopGiven.class, Assembly::stop)
+          .on(SectionClosed.class, (seats, it) -> seats.closed.add(it.section()));
+
   private final Map<Place, Integer> fitted = new LinkedHashMap<>();
   private final Map<Integer, Place> fittedAt = new LinkedHashMap<>();
   private final Map<Integer, PartFitted> onPurpose = new LinkedHashMap<>();
@@ -53,6 +60,11 @@ final class Assembly {
     kept.put(item, new Kept(reason, sequence));
   }
 
+  /** A reason was given for a place to stay empty. */
+  void leaveEmpty(Place place, String reason) {
+    excused.put(place, reason);
+  }
+
   Map<Place, String> excused() {
     return Collections.unmodifiableMap(excused);
   }
@@ -66,26 +78,21 @@ final class Assembly {
   }
 
   void apply(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (entry instanceof PartFitted fit) {
-      fit(fit, logged.sequence());
-    } else if (entry instanceof PartUnfitted unfitted) {
-      remove(unfitted.item());
-      solve(unfitted.item());
-    } else if (entry instanceof PartOut out) {
-      kept.remove(out.item());
-    } else if (entry instanceof PartReplaced replaced) {
-      remove(replaced.oldItem());
-    } else if (entry instanceof StopGiven stop && stop.stands()) {
+    READS.take(this, logged);
+  }
+
+  private void unfit(PartUnfitted unfitted) {
+    remove(unfitted.item());
+    solve(unfitted.item());
+  }
+
+  private void stop(StopGiven stop) {
+    if (stop.stands()) {
       standingStop = Optional.of(stop);
-    } else if (entry instanceof PlaceExcused excuse) {
-      excused.put(excuse.place(), excuse.reason());
-    } else if (entry instanceof SectionClosed section) {
-      closed.add(section.section());
     }
   }
 
-  private void fit(PartFitted fit, long sequence) {
+  private void fit(PartFitted fit, LoggedEntry logged) {
     remove(fit.item());
     Integer before = fitted.put(fit.place(), fit.item());
     if (before != null) {
@@ -97,7 +104,7 @@ final class Assembly {
     excused.remove(fit.place());
     if (fit.wasOnPurpose()) {
       onPurpose.put(fit.item(), fit);
-      keep(fit.item(), fit.onPurpose(), sequence);
+      keep(fit.item(), fit.onPurpose(), logged.sequence());
     }
     // A fit is made only by solving the stop that stands, if one does.
     standingStop = Optional.empty();

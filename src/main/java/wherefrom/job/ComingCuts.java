@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
@@ -18,6 +17,14 @@ import wherefrom.rules.size.SizeText;
 
 /** The cuts that are planned, and those that the machine shop has in hand; the last one counts. */
 final class ComingCuts {
+  private static final EntryFold<ComingCuts> READS =
+      EntryFold.<ComingCuts>none()
+          .on(ChangePlanned.class, ComingCuts::planned)
+          .on(PlanDropped.class, (cuts, dropped) -> cuts.coming.remove(plan(dropped.plan())))
+          .on(ChangeMade.class, (cuts, made) -> cuts.coming.remove(plan(made.plan())))
+          .on(ShopLineAdded.class, ComingCuts::sent)
+          .on(ShopLineBack.class, ComingCuts::back);
+
   private record Coming(List<Change> changes, int pieces, String by) {
     Coming {
       changes = List.copyOf(changes);
@@ -31,26 +38,26 @@ final class ComingCuts {
     this.job = job;
   }
 
-  void take(JobEntry entry) {
-    if (entry instanceof ChangePlanned plan) {
-      Change change = new Change(plan.change(), plan.where(), plan.detail());
-      coming.put(plan(plan.plan()), new Coming(List.of(change), 1, plan(plan.plan())));
-    } else if (entry instanceof PlanDropped dropped) {
-      coming.remove(plan(dropped.plan()));
-    } else if (entry instanceof ChangeMade made) {
-      coming.remove(plan(made.plan()));
-    } else if (entry instanceof ShopLineAdded line) {
-      String size = line.target().isEmpty() ? "" : line.target() + " " + line.unit();
-      coming.put(
-          line(line.visit(), line.line()),
-          new Coming(
-              line.work().changes(line.where(), size, job.layout()),
-              line.count(),
-              "visit " + line.visit()));
-    } else if (entry instanceof ShopLineBack back) {
-      coming.computeIfPresent(
-          line(back.visit(), back.line()), (key, was) -> left(was, back.count()));
-    }
+  void take(LoggedEntry logged) {
+    READS.take(this, logged);
+  }
+
+  private void planned(ChangePlanned plan) {
+    Change change = new Change(plan.change(), plan.where(), plan.detail());
+    coming.put(plan(plan.plan()), new Coming(List.of(change), 1, plan(plan.plan())));
+  }
+
+  private void sent(ShopLineAdded line) {
+    String size = line.target().map(Amount::text).orElse("");
+    List<Change> changes = line.work().changes(line.where(), size, job.layout());
+    coming.put(
+        line(line.visit(), line.line()),
+        new Coming(changes, line.count(), "visit " + line.visit()));
+  }
+
+  private void back(ShopLineBack back) {
+    coming.computeIfPresent(
+        line(back.visit(), back.line()), (key, was) -> left(was, back.count()));
   }
 
   /** Gone once the last piece is back, which a map does with a missing value. */

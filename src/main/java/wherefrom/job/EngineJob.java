@@ -3,7 +3,6 @@ package wherefrom.job;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,18 +10,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
-import wherefrom.job.entry.DecisionMade;
-import wherefrom.job.entry.DecisionsAsked;
-import wherefrom.job.entry.FeatureLooked;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
-import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PlaceExcused;
-import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.SectionClosed;
-import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -38,18 +30,15 @@ import wherefrom.rules.Objection;
  * changes only through {@link OpenJob}.
  */
 public final class EngineJob {
-  /** From the first of these on, what a mere replacement or swap asks for binds, too. */
-  private static final Set<Class<?>> INSPECTION =
-      Set.of(
-          LookRecorded.class,
-          FeatureLooked.class,
-          ReadingsTaken.class,
-          DecisionMade.class,
-          SetDecided.class);
+  private static final EntryFold<EngineJob> READS =
+      EntryFold.<EngineJob>none()
+          .on(JobOpened.class, (job, opened) -> job.parts.open(opened))
+          .on(KindsTracked.class, EngineJob::track)
+          .at(PlaceExcused.class, (job, excuse, at) -> job.seats.excuse(excuse, at));
 
-  /** Entries that change nothing of what rules, looks and readings say. */
-  private static final Set<Class<?>> NOTHING_OF_PARTS =
-      Set.of(StopGiven.class, PlaceExcused.class, SectionClosed.class);
+  /** They change nothing of what rules, looks and readings say. */
+  private static final EntryKinds NOTHING_OF_PARTS =
+      new EntryKinds(Set.of(StopGiven.class, PlaceExcused.class, SectionClosed.class));
 
   private final JobOpened opened;
   private final List<LoggedEntry> standing = new ArrayList<>();
@@ -59,8 +48,7 @@ public final class EngineJob {
   private final Seats seats = new Seats(parts, assembly);
   private final Pairs pairs = new Pairs(parts, seats);
   private final Told told = new Told(this);
-  private boolean inspecting;
-  private Optional<Long> decisionsAskedSince = Optional.empty();
+  private final Inspection inspection = new Inspection();
   private final List<Spot> cards;
   private final WorkedOut workedOut = new WorkedOut(this);
   private final Bench bench = new JobBench(this, parts, assembly, pairs);
@@ -98,32 +86,25 @@ public final class EngineJob {
   void apply(LoggedEntry logged) {
     standing.add(logged);
     places.forget();
-    if (!NOTHING_OF_PARTS.contains(logged.entry().getClass())) {
+    if (!NOTHING_OF_PARTS.have(logged.entry())) {
       workedOut.forget();
     }
     take(logged);
-    pairs.apply(logged.entry());
+    pairs.apply(logged);
     told.take(logged).forEach(pairs::made);
   }
 
   private void take(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (entry instanceof JobOpened first) {
-      parts.open(first);
-    } else if (entry instanceof KindsTracked tracked) {
-      kinds.addAll(tracked.kinds());
-      workedOut.forgetMeanings();
-      parts.track(layout(), tracked);
-    } else if (entry instanceof DecisionsAsked asked) {
-      decisionsAskedSince = asked.everyPart() ? Optional.of(logged.sequence()) : Optional.empty();
-    } else if (entry instanceof PlaceExcused excuse && findSeated(excuse.place()).isPresent()) {
-      int item = findSeated(excuse.place()).get().item();
-      assembly.keep(item, excuse.reason(), logged.sequence());
-    } else {
-      inspecting |= INSPECTION.contains(entry.getClass());
-      parts.apply(logged);
-      assembly.apply(logged);
-    }
+    READS.take(this, logged);
+    inspection.apply(logged);
+    parts.apply(logged);
+    assembly.apply(logged);
+  }
+
+  private void track(KindsTracked tracked) {
+    kinds.addAll(tracked.kinds());
+    workedOut.forgetMeanings();
+    parts.track(layout(), tracked);
   }
 
   public String name() {
@@ -184,9 +165,7 @@ public final class EngineJob {
 
   /** What is fitted where now. */
   public Map<Place, Part> fitted() {
-    Map<Place, Part> fitted = new LinkedHashMap<>();
-    assembly.fitted().forEach((place, item) -> fitted.put(place, parts.get(item).part()));
-    return fitted;
+    return seats.fitted();
   }
 
   /** The parts that were fitted on purpose against a stop, with the entry that says why. */
@@ -273,7 +252,7 @@ public final class EngineJob {
 
   /** The entry since which the job asks for a decision on every used part. */
   Optional<Long> decisionsAskedSince() {
-    return decisionsAskedSince;
+    return inspection.askedSince();
   }
 
   /** The first rule that forbids a part at the place where it sits or else at its home. */
@@ -289,12 +268,12 @@ public final class EngineJob {
 
   /** Whether somebody has looked, measured or decided in this job. */
   public boolean isInspecting() {
-    return inspecting;
+    return inspection.isBegun();
   }
 
   /** Whether the job asks for a decision on every used part before it goes back. */
   public boolean decisionsAskedOfAll() {
-    return decisionsAskedSince.isPresent();
+    return inspection.askedSince().isPresent();
   }
 
   /** What follows from the changes that were made and the findings that stand. */

@@ -4,7 +4,9 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.JobEntry;
@@ -16,22 +18,22 @@ import wherefrom.parts.TagType;
 public final class EntryItems {
   private static final Set<String> NAMES = Set.of("item", "items", "oldItem", "newItem");
 
+  /** The kinds of which the names do not say it. */
+  private static final EntryTable<Set<String>, Optional<List<Integer>>> OTHERWISE =
+      EntryRows.<Set<String>, Optional<List<Integer>>>none()
+          .on(TagsPrinted.class, (names, printed) -> printed(printed))
+          .on(Act.class, (names, act) -> Optional.of(all(act)))
+          .on(SubjectPhotographed.class, (names, photo) -> Optional.of(photographed(photo)))
+          .others(Optional.empty());
+
   private EntryItems() {}
 
   /** The parts' numbers; empty where the entry is about the whole job. */
   public static List<Integer> of(JobEntry entry) {
-    if (entry instanceof TagsPrinted printed && printed.type() != TagType.PART) {
-      return List.of();
-    }
-    if (entry instanceof Act act) {
-      return act.entries().stream().flatMap(each -> of(each).stream()).distinct().toList();
-    }
-    if (entry instanceof SubjectPhotographed photo) {
-      return Subject.find(photo.subject())
-          .filter(Subject.APart.class::isInstance)
-          .map(part -> List.of(((Subject.APart) part).item()))
-          .orElse(List.of());
-    }
+    return OTHERWISE.of(NAMES, entry).orElseGet(() -> named(entry));
+  }
+
+  private static List<Integer> named(JobEntry entry) {
     List<Integer> items = new ArrayList<>();
     for (RecordComponent component : entry.getClass().getRecordComponents()) {
       if (NAMES.contains(component.getName())) {
@@ -39,6 +41,21 @@ public final class EntryItems {
       }
     }
     return items;
+  }
+
+  /** The items of a card are no parts. */
+  private static Optional<List<Integer>> printed(TagsPrinted printed) {
+    return printed.type() == TagType.PART ? Optional.empty() : Optional.of(List.of());
+  }
+
+  private static List<Integer> all(Act act) {
+    return act.entries().stream().flatMap(each -> of(each).stream()).distinct().toList();
+  }
+
+  private static List<Integer> photographed(SubjectPhotographed photo) {
+    return Subject.find(photo.subject()).stream()
+        .flatMap(subject -> subject.match(part -> Stream.of(part.item()), at -> Stream.empty()))
+        .toList();
   }
 
   private static Object value(JobEntry entry, Method accessor) {

@@ -16,7 +16,6 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.DebrisFound;
 import wherefrom.job.entry.FeatureLooked;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartLost;
@@ -34,6 +33,18 @@ import wherefrom.rules.consequence.Setting;
 
 /** The changes that stand: those recorded, and those that looks and fits amount to. */
 public final class MadeChanges {
+  private static final EntryFold<MadeChanges> READS =
+      EntryFold.<MadeChanges>none()
+          .at(ChangeMade.class, MadeChanges::takeMade)
+          .at(LookRecorded.class, MadeChanges::takeLook)
+          .at(FeatureLooked.class, MadeChanges::takeLook)
+          .at(PartReplaced.class, MadeChanges::takeReplaced)
+          .at(PartOut.class, MadeChanges::takeOut)
+          .at(SlotUnknown.class, MadeChanges::takeSlot)
+          .at(PartLost.class, MadeChanges::takeLost)
+          .at(DebrisFound.class, MadeChanges::takeDebris)
+          .at(PartFitted.class, MadeChanges::takeFit);
+
   /** A failed answer to these checks is a finding that has rules of its own. */
   private static final Map<String, ChangeKind> FAILED =
       Map.of(
@@ -102,25 +113,26 @@ public final class MadeChanges {
   }
 
   private void take(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
     long sequence = logged.sequence();
     shop.take(logged)
         .forEach(change -> takeMade("shop " + sequence + change.where(), change, sequence));
-    if (entry instanceof ChangeMade made) {
-      Change change = new Change(made.change(), made.where(), made.detail());
-      takeMade("made " + sequence, change, sequence);
-    } else if (entry instanceof LookRecorded look) {
-      Part part = job.getPart(look.item()).part();
-      String subject = Subject.ofPart(look.item()).key();
-      take(subject, look.check(), look.look(), where(part), sequence, look.item());
-    } else if (entry instanceof FeatureLooked look) {
-      String where = look.subject().substring(look.subject().indexOf('@') + 1);
-      take(look.subject(), look.check(), look.look(), where, sequence, 0);
-    } else if (entry instanceof PartReplaced replaced) {
-      takeReplaced(replaced, sequence);
-    } else {
-      takeWhereabouts(entry, sequence);
-    }
+    READS.take(this, logged);
+  }
+
+  private void takeMade(ChangeMade made, LoggedEntry logged) {
+    Change change = new Change(made.change(), made.where(), made.detail());
+    takeMade("made " + logged.sequence(), change, logged.sequence());
+  }
+
+  private void takeLook(LookRecorded look, LoggedEntry logged) {
+    Part part = job.getPart(look.item()).part();
+    String subject = Subject.ofPart(look.item()).key();
+    take(subject, look.check(), look.look(), where(part), logged.sequence(), look.item());
+  }
+
+  private void takeLook(FeatureLooked look, LoggedEntry logged) {
+    String where = look.subject().substring(look.subject().indexOf('@') + 1);
+    take(look.subject(), look.check(), look.look(), where, logged.sequence(), 0);
   }
 
   /** Work that was done; a housing that was machined again has its own cap from then on. */
@@ -140,7 +152,8 @@ public final class MadeChanges {
         .removeIf(made -> CAPS.contains(made.change().kind()) && where.test(made.change().where()));
   }
 
-  private void takeReplaced(PartReplaced replaced, long sequence) {
+  private void takeReplaced(PartReplaced replaced, LoggedEntry logged) {
+    long sequence = logged.sequence();
     Part old = job.getPart(replaced.oldItem()).part();
     String where = where(old);
     if (old.kind() == PartKind.ROD) {
@@ -162,37 +175,40 @@ public final class MadeChanges {
     ChangeKind kind = REJECTED.get(result.plan().key());
     if (kind != null && result.worst() == Look.FAIL) {
       String where =
-          result.subject() instanceof Subject.AFeature feature
-              ? feature.where()
-              : where(job.getPart(((Subject.APart) result.subject()).item()).part());
+          result
+              .subject()
+              .match(part -> where(job.getPart(part.item()).part()), Subject.AFeature::where);
       String key = result.subject().key() + " " + result.plan().key();
-      int item = result.subject() instanceof Subject.APart tagged ? tagged.item() : 0;
+      int item = result.subject().match(Subject.APart::item, feature -> 0);
       put(key, result.sequence(), Change.at(kind, where), true, aboutOne(kind, item));
     }
   }
 
-  private void takeWhereabouts(JobEntry entry, long sequence) {
-    if (entry instanceof PartOut out) {
-      takeOut(out.item(), sequence);
-    } else if (entry instanceof SlotUnknown unknown) {
-      Place home = job.getPart(unknown.item()).part().home();
-      Change change = Change.at(ChangeKind.SLOT_UNKNOWN, home.key());
-      put("slot " + unknown.item(), sequence, change, true, unknown.item());
-    } else if (entry instanceof PartLost lost) {
-      Part part = job.getPart(lost.item()).part();
-      boolean cap = part.kind() == PartKind.MAIN_CAP || part.kind() == PartKind.ROD_CAP;
-      if (cap && hasItsRod(lost.item()) && job.whereabouts(lost.item()) == Whereabouts.LOST) {
-        put("cap " + lost.item(), sequence, Change.at(ChangeKind.CAP_LOST, where(part)), true, 0);
-      }
-    } else if (entry instanceof DebrisFound found && found.look().isHarmful()) {
-      put("debris", sequence, Change.of(ChangeKind.DEBRIS_LOOSE), true, 0);
-    } else if (entry instanceof PartFitted fit) {
-      takeFit(fit, sequence);
+  private void takeSlot(SlotUnknown unknown, LoggedEntry logged) {
+    Place home = job.getPart(unknown.item()).part().home();
+    Change change = Change.at(ChangeKind.SLOT_UNKNOWN, home.key());
+    put("slot " + unknown.item(), logged.sequence(), change, true, unknown.item());
+  }
+
+  private void takeLost(PartLost lost, LoggedEntry logged) {
+    Part part = job.getPart(lost.item()).part();
+    boolean cap = part.kind() == PartKind.MAIN_CAP || part.kind() == PartKind.ROD_CAP;
+    if (cap && hasItsRod(lost.item()) && job.whereabouts(lost.item()) == Whereabouts.LOST) {
+      Change change = Change.at(ChangeKind.CAP_LOST, where(part));
+      put("cap " + lost.item(), logged.sequence(), change, true, 0);
+    }
+  }
+
+  private void takeDebris(DebrisFound found, LoggedEntry logged) {
+    if (found.look().isHarmful()) {
+      put("debris", logged.sequence(), Change.of(ChangeKind.DEBRIS_LOOSE), true, 0);
     }
   }
 
   /** What used lifters ask that go back belongs to them, whatever anybody decides. */
-  private void takeOut(int item, long sequence) {
+  private void takeOut(PartOut out, LoggedEntry logged) {
+    int item = out.item();
+    long sequence = logged.sequence();
     if (!changes.containsKey("apart")) {
       put("apart", sequence, Change.of(ChangeKind.TAKEN_APART), false, 0);
     }
@@ -204,7 +220,7 @@ public final class MadeChanges {
   }
 
   /** A fit on purpose elsewhere un-mates both places, for as long as it stands. */
-  private void takeFit(PartFitted fit, long sequence) {
+  private void takeFit(PartFitted fit, LoggedEntry logged) {
     if (!fit.wasOnPurpose()) {
       return;
     }
@@ -213,7 +229,7 @@ public final class MadeChanges {
     if (stands && !home.equals(fit.place())) {
       for (Place place : List.of(fit.place(), home)) {
         Change change = Change.at(ChangeKind.SWAPPED, place.key());
-        put("swap " + place.key(), sequence, change, binds(), 0);
+        put("swap " + place.key(), logged.sequence(), change, binds(), 0);
       }
     }
   }

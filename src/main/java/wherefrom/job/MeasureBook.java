@@ -1,6 +1,5 @@
 package wherefrom.job;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -16,7 +15,6 @@ import wherefrom.inspection.measure.Results;
 import wherefrom.inspection.measure.Sample;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.SizeTyped;
@@ -24,12 +22,19 @@ import wherefrom.job.entry.TakenReading;
 import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Unit;
 import wherefrom.rules.size.CutSurface;
 import wherefrom.workings.ResultValue;
 
 /** Tools, limits and readings of a job: the fold over the entries that speak of measuring. */
 public final class MeasureBook {
+  private static final EntryFold<MeasureBook> READS =
+      EntryFold.<MeasureBook>none()
+          .on(ToolListed.class, MeasureBook::take)
+          .on(ZeroChecked.class, MeasureBook::take)
+          .at(LimitTyped.class, MeasureBook::take)
+          .on(SizeTyped.class, MeasureBook::take)
+          .at(ReadingsTaken.class, MeasureBook::take);
+
   /** Readings with the zero check that held when they were taken. */
   private record Taken(LoggedEntry logged, ReadingsTaken readings, Optional<String> zero) {}
 
@@ -48,28 +53,29 @@ public final class MeasureBook {
 
   static MeasureBook of(EngineJob job) {
     MeasureBook book = new MeasureBook(SurfaceCuts.of(job));
-    job.standing().forEach(book::take);
+    job.standing().forEach(logged -> READS.take(book, logged));
     return book;
   }
 
-  private void take(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (entry instanceof ToolListed tool) {
-      tools.put(tool.name(), tool(tool));
-    } else if (entry instanceof ZeroChecked zero) {
-      zeros.put(zero.tool(), zero.figure() + " " + zero.unit());
-    } else if (entry instanceof LimitTyped limit) {
-      take(limit);
-      limited.put(limit.plan(), logged.sequence());
-    } else if (entry instanceof SizeTyped size) {
-      sizes.put(size.plan(), amount(size.figure(), size.unit()));
-    } else if (entry instanceof ReadingsTaken readings) {
-      Optional<String> zero = Optional.ofNullable(zeros.get(readings.tool()));
-      taken.put(readings.subject() + " " + readings.plan(), new Taken(logged, readings, zero));
-    }
+  private void take(ToolListed tool) {
+    tools.put(tool.name(), new Tool(tool.name(), tool.resolution(), tool.error(), tool.repeat()));
   }
 
-  private void take(LimitTyped limit) {
+  private void take(ZeroChecked zero) {
+    zeros.put(zero.tool(), zero.shown().text());
+  }
+
+  private void take(SizeTyped size) {
+    sizes.put(size.plan(), size.size());
+  }
+
+  private void take(ReadingsTaken readings, LoggedEntry logged) {
+    Optional<String> zero = Optional.ofNullable(zeros.get(readings.tool()));
+    taken.put(readings.subject() + " " + readings.plan(), new Taken(logged, readings, zero));
+  }
+
+  private void take(LimitTyped limit, LoggedEntry logged) {
+    limited.put(limit.plan(), logged.sequence());
     String key = limit.plan() + " " + limit.result();
     if (limit.lower().isEmpty() && limit.upper().isEmpty()) {
       limits.remove(key);
@@ -79,26 +85,10 @@ public final class MeasureBook {
           new Limit(
               limit.plan(),
               limit.result(),
-              end(limit.lower(), limit.unit()),
-              end(limit.upper(), limit.unit()),
+              limit.lower(),
+              limit.upper(),
               limit.source()));
     }
-  }
-
-  private static Optional<Amount> end(String figure, String unit) {
-    return figure.isEmpty() ? Optional.empty() : Optional.of(amount(figure, unit));
-  }
-
-  private static Tool tool(ToolListed tool) {
-    return new Tool(
-        tool.name(),
-        amount(tool.resolution(), tool.unit()),
-        amount(tool.error(), tool.unit()),
-        amount(tool.repeat(), tool.unit()));
-  }
-
-  private static Amount amount(String figure, String unit) {
-    return new Amount(new BigDecimal(figure), Unit.find(unit).orElseThrow());
   }
 
   public Collection<Tool> tools() {
@@ -222,7 +212,7 @@ public final class MeasureBook {
       List<Amount> here =
           readings.stream()
               .filter(reading -> reading.station().equals(station.key()))
-              .map(reading -> amount(reading.figure(), reading.unit()))
+              .map(TakenReading::reading)
               .toList();
       if (!here.isEmpty()) {
         samples.add(new Sample(station, here));

@@ -23,6 +23,14 @@ import wherefrom.job.entry.TakenBack;
  * changes only after an entry is on disk. Not safe for several threads.
  */
 public final class OpenJob implements AutoCloseable {
+  /** The highest item number that an entry gives out. */
+  private static final EntryTable<OpenJob, Integer> LAST_ITEM =
+      EntryRows.<OpenJob, Integer>none()
+          .on(PartReplaced.class, (job, replaced) -> replaced.newItem())
+          .on(KindsTracked.class, (job, it) -> it.first() + it.items().size() - 1)
+          .on(JobOpened.class, (job, opened) -> opened.numberedItems().size())
+          .others(0);
+
   private final Logbook logbook;
   private final Clock clock;
   private final List<LoggedEntry> entries;
@@ -225,18 +233,7 @@ public final class OpenJob implements AutoCloseable {
    */
   public int nextItem() {
     int standing = state.parts().stream().mapToInt(part -> part.part().item()).max().orElse(0);
-    int ever =
-        highest(
-            entry -> {
-              if (entry instanceof PartReplaced replaced) {
-                return replaced.newItem();
-              }
-              if (entry instanceof KindsTracked tracked) {
-                return tracked.first() + tracked.items().size() - 1;
-              }
-              return entry instanceof JobOpened opened ? opened.numberedItems().size() : 0;
-            });
-    return 1 + Math.max(standing, ever);
+    return 1 + Math.max(standing, highest(entry -> LAST_ITEM.of(this, entry)));
   }
 
   /** The issue for a part's new tag; never used twice, for the same reason. */

@@ -11,7 +11,6 @@ import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.CheckAnswered;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartFitted;
@@ -30,6 +29,14 @@ import wherefrom.rules.consequence.ChangeKind;
  * that was machined again makes a pair of the rod and the cap that it was machined with.
  */
 final class Pairs {
+  private static final EntryFold<Pairs> READS =
+      EntryFold.<Pairs>none()
+          .on(JobOpened.class, (pairs, opened) -> pairs.pairAll())
+          .on(KindsTracked.class, (pairs, tracked) -> pairs.pairAll())
+          .on(PartReplaced.class, Pairs::bought)
+          .on(PartFitted.class, Pairs::fitted)
+          .on(CheckAnswered.class, Pairs::answered);
+
   private static final String MACHINED_AGAIN = "R23:align-bore@R";
 
   private final PartsLedger parts;
@@ -81,18 +88,18 @@ final class Pairs {
   }
 
   /** Takes in an entry that parts and assembly have taken in already. */
-  void apply(JobEntry entry) {
-    if (entry instanceof JobOpened || entry instanceof KindsTracked) {
-      parts.all().forEach(record -> pairAtHome(record.part()));
-      followers.clear();
-      parts.places().forEach(this::listFollower);
-    } else if (entry instanceof PartReplaced replaced) {
-      bought(parts.get(replaced.newItem()).part());
-    } else if (entry instanceof PartFitted fitted) {
-      fitted(fitted);
-    } else if (entry instanceof CheckAnswered answered
-        && answered.look() == Look.PASS
-        && answered.check().startsWith(MACHINED_AGAIN)) {
+  void apply(LoggedEntry logged) {
+    READS.take(this, logged);
+  }
+
+  private void pairAll() {
+    parts.all().forEach(record -> pairAtHome(record.part()));
+    followers.clear();
+    parts.places().forEach(this::listFollower);
+  }
+
+  private void answered(CheckAnswered answered) {
+    if (answered.look() == Look.PASS && answered.check().startsWith(MACHINED_AGAIN)) {
       machinedAgain("B" + answered.check().substring(MACHINED_AGAIN.length()));
     }
   }
@@ -124,7 +131,8 @@ final class Pairs {
   }
 
   /** A cap comes with its rod: two new ones for one place, neither of them fitted yet. */
-  private void bought(Part fresh) {
+  private void bought(PartReplaced replaced) {
+    Part fresh = parts.get(replaced.newItem()).part();
     if (fresh.home().spot() instanceof RodSpot rod) {
       Optional<PartRecord> cap = unrun(PartKind.ROD_CAP, rod.cylinder(), ShellHalf.LOWER);
       Optional<PartRecord> newRod = unrun(PartKind.ROD, rod.cylinder(), ShellHalf.UPPER);

@@ -15,7 +15,7 @@ import wherefrom.inspection.Decision;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.DecisionEntry;
-import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.LookRecorded;
@@ -30,6 +30,7 @@ import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.SetDecided;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.parts.FirstNumbering;
 import wherefrom.parts.Interchange;
@@ -41,6 +42,29 @@ import wherefrom.parts.Whereabouts;
 
 /** The parts of a job and where each is: the fold over the entries that speak of parts. */
 final class PartsLedger {
+  private static final EntryFold<PartsLedger> WHEREABOUTS =
+      EntryFold.<PartsLedger>none()
+          .at(PartOut.class, (parts, entry, at) -> parts.out(entry.item(), at))
+          .at(PartLost.class, PartsLedger::lose)
+          .at(PartFound.class, (parts, entry, at) -> parts.out(entry.item(), at))
+          .at(OffForWashing.class, PartsLedger::wash)
+          .at(BackFromWashing.class, (parts, entry, at) -> parts.out(entry.item(), at))
+          .at(SentToShop.class, PartsLedger::send)
+          .at(BackFromShop.class, PartsLedger::back)
+          .at(PartFitted.class, PartsLedger::fit)
+          .at(PartUnfitted.class, (parts, entry, at) -> parts.out(entry.item(), at))
+          .at(PartReplaced.class, PartsLedger::replace);
+
+  private static final EntryFold<PartsLedger> FINDINGS =
+      EntryFold.<PartsLedger>none()
+          .on(TagReissued.class, PartsLedger::reissue)
+          .on(PiecesCounted.class, PartsLedger::count)
+          .at(LookRecorded.class, PartsLedger::look)
+          .at(DecisionMade.class, PartsLedger::decide)
+          .at(SetDecided.class, PartsLedger::decide)
+          .at(NoteAdded.class, PartsLedger::note)
+          .at(PhotoAdded.class, PartsLedger::photograph);
+
   /** By item number; a map with the numbers in order is slower to ask, and it is asked a lot. */
   private final Map<Integer, PartRecord> parts = new LinkedHashMap<>();
 
@@ -160,37 +184,29 @@ final class PartsLedger {
   }
 
   void apply(LoggedEntry logged) {
-    if (!applyWhereabouts(logged.entry(), logged.sequence())) {
-      applyFindings(logged);
-    }
+    WHEREABOUTS.take(this, logged);
+    FINDINGS.take(this, logged);
   }
 
-  private boolean applyWhereabouts(JobEntry entry, long sequence) {
-    if (entry instanceof PartOut out) {
-      move(out.item(), Whereabouts.OUT, "", sequence);
-    } else if (entry instanceof PartLost lost) {
-      move(lost.item(), Whereabouts.LOST, lost.note(), sequence);
-    } else if (entry instanceof PartFound found) {
-      move(found.item(), Whereabouts.OUT, "", sequence);
-    } else if (entry instanceof OffForWashing off) {
-      away(List.of(off.item()), Whereabouts.WASHING, "basket " + off.basket(), sequence);
-    } else if (entry instanceof BackFromWashing back) {
-      move(back.item(), Whereabouts.OUT, "", sequence);
-    } else if (entry instanceof SentToShop sent) {
-      away(sent.items(), Whereabouts.AT_SHOP, "visit " + sent.visit(), sequence);
-    } else if (entry instanceof BackFromShop back) {
-      back.items().forEach(item -> move(item, Whereabouts.OUT, "", sequence));
-      changeAll(back.items(), PartsLedger::spent);
-    } else if (entry instanceof PartFitted fitted) {
-      fit(fitted, sequence);
-    } else if (entry instanceof PartUnfitted unfitted) {
-      move(unfitted.item(), Whereabouts.OUT, "", sequence);
-    } else if (entry instanceof PartReplaced replaced) {
-      replace(replaced, sequence);
-    } else {
-      return false;
-    }
-    return true;
+  private void lose(PartLost lost, LoggedEntry logged) {
+    move(lost.item(), Whereabouts.LOST, lost.note(), logged.sequence());
+  }
+
+  private void wash(OffForWashing off, LoggedEntry logged) {
+    away(List.of(off.item()), Whereabouts.WASHING, "basket " + off.basket(), logged.sequence());
+  }
+
+  private void send(SentToShop sent, LoggedEntry logged) {
+    away(sent.items(), Whereabouts.AT_SHOP, "visit " + sent.visit(), logged.sequence());
+  }
+
+  private void back(BackFromShop back, LoggedEntry logged) {
+    back.items().forEach(item -> out(item, logged));
+    changeAll(back.items(), PartsLedger::spent);
+  }
+
+  private void out(int item, LoggedEntry logged) {
+    move(item, Whereabouts.OUT, "", logged.sequence());
   }
 
   /** A part that was replaced stays retired: fitted on purpose and taken out, it is so again. */
@@ -207,7 +223,7 @@ final class PartsLedger {
    * A new part from a box is bound to no place until it is fitted: where it goes into another place
    * that waits for one like it, the two change homes.
    */
-  private void fit(PartFitted fitted, long sequence) {
+  private void fit(PartFitted fitted, LoggedEntry logged) {
     PartRecord part = get(fitted.item());
     Place home = part.part().home();
     Place place = fitted.place();
@@ -220,29 +236,40 @@ final class PartsLedger {
       owners.put(home, other);
       owners.put(place, fitted.item());
     }
-    change(fitted.item(), one -> one.at(Whereabouts.FITTED, one.dates().fitted(sequence)));
+    change(fitted.item(), one -> one.at(Whereabouts.FITTED, one.dates().fitted(logged.sequence())));
   }
 
-  private void applyFindings(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (entry instanceof TagReissued reissued) {
-      // The step that made the part may have been taken back; its tag then stands for nothing.
-      if (parts.containsKey(reissued.item())) {
-        change(reissued.item(), part -> part.with(part.part().withIssue(reissued.issue())));
-      }
-    } else if (entry instanceof PiecesCounted counted) {
-      change(counted.item(), part -> part.with(part.part().withPieces(counted.pieces())));
-    } else if (entry instanceof LookRecorded look) {
-      change(look.item(), part -> part.looked(look.check(), look.look(), logged.sequence()));
-    } else if (entry instanceof DecisionEntry made) {
-      changeAll(
-          made.items(), part -> part.decided(Optional.of(made.decision()), logged.sequence()));
-    } else if (entry instanceof NoteAdded note && note.item() > 0) {
-      Remark remark = new Remark(logged.time(), note.text(), Optional.empty());
-      change(note.item(), part -> part.remarked(remark));
-    } else if (entry instanceof PhotoAdded photo && photo.item() > 0) {
-      Remark remark = new Remark(logged.time(), photo.caption(), Optional.of(photo.file()));
-      change(photo.item(), part -> part.remarked(remark));
+  /** The step that made the part may have been taken back; its tag then stands for nothing. */
+  private void reissue(TagReissued reissued) {
+    if (parts.containsKey(reissued.item())) {
+      change(reissued.item(), part -> part.with(part.part().withIssue(reissued.issue())));
+    }
+  }
+
+  private void count(PiecesCounted counted) {
+    change(counted.item(), part -> part.with(part.part().withPieces(counted.pieces())));
+  }
+
+  private void look(LookRecorded look, LoggedEntry logged) {
+    change(look.item(), part -> part.looked(look.check(), look.look(), logged.sequence()));
+  }
+
+  private void decide(DecisionEntry made, LoggedEntry logged) {
+    changeAll(made.items(), part -> part.decided(Optional.of(made.decision()), logged.sequence()));
+  }
+
+  private void note(NoteAdded note, LoggedEntry logged) {
+    remark(note.item(), new Remark(logged.time(), note.text(), Optional.empty()));
+  }
+
+  private void photograph(PhotoAdded photo, LoggedEntry logged) {
+    remark(photo.item(), new Remark(logged.time(), photo.caption(), Optional.of(photo.file())));
+  }
+
+  /** What is about the whole job, with item 0, is about no part. */
+  private void remark(int item, Remark remark) {
+    if (item > 0) {
+      change(item, part -> part.remarked(remark));
     }
   }
 
@@ -253,7 +280,8 @@ final class PartsLedger {
         : part;
   }
 
-  private void replace(PartReplaced replaced, long sequence) {
+  private void replace(PartReplaced replaced, LoggedEntry logged) {
+    long sequence = logged.sequence();
     PartRecord old = get(replaced.oldItem());
     Place home = old.part().home();
     Part fresh = new Part(replaced.newItem(), home, 1, old.part().pieces(), true);

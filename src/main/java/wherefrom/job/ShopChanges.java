@@ -7,11 +7,20 @@ import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
+import wherefrom.quantity.Amount;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ShopWork;
 
 /** The changes that work at the machine shop amounts to, from the entry on that it is back. */
 public final class ShopChanges {
+  private static final EntryTable<ShopChanges, List<Change>> BROUGHT =
+      EntryRows.<ShopChanges, List<Change>>none()
+          .on(ShopLineAdded.class, ShopChanges::added)
+          .on(SentToShop.class, ShopChanges::sent)
+          .on(ShopLineBack.class, ShopChanges::back)
+          .on(BackFromShop.class, ShopChanges::back)
+          .others(List.of());
+
   private record Line(int visit, int line) {}
 
   private final EngineJob job;
@@ -25,16 +34,21 @@ public final class ShopChanges {
 
   /** The changes that this entry brings; empty for most. */
   public List<Change> take(LoggedEntry logged) {
-    if (logged.entry() instanceof ShopLineAdded line) {
-      lines.put(new Line(line.visit(), line.line()), line);
-    } else if (logged.entry() instanceof SentToShop parts) {
-      parts.items().forEach(item -> sent.put(item, parts.work()));
-    } else if (logged.entry() instanceof ShopLineBack back) {
-      return back(back);
-    } else if (logged.entry() instanceof BackFromShop back) {
-      return back.items().stream().flatMap(item -> back(item).stream()).distinct().toList();
-    }
+    return BROUGHT.of(this, logged.entry());
+  }
+
+  private List<Change> added(ShopLineAdded line) {
+    lines.put(new Line(line.visit(), line.line()), line);
     return List.of();
+  }
+
+  private List<Change> sent(SentToShop parts) {
+    parts.items().forEach(item -> sent.put(item, parts.work()));
+    return List.of();
+  }
+
+  private List<Change> back(BackFromShop back) {
+    return back.items().stream().flatMap(item -> back(item).stream()).distinct().toList();
   }
 
   /** What was measured on return counts before what was wanted. */
@@ -43,8 +57,7 @@ public final class ShopChanges {
     if (line == null) {
       return List.of();
     }
-    String wanted = line.target().isEmpty() ? "" : line.target() + " " + line.unit();
-    String size = back.figure().isEmpty() ? wanted : back.figure() + " " + back.unit();
+    String size = back.size().or(line::target).map(Amount::text).orElse("");
     return line.work().changes(line.where(), size, job.layout());
   }
 

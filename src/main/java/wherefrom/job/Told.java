@@ -33,7 +33,7 @@ public final class Told {
       answers.put(answered.check(), logged);
     }
     news.take(logged.entry());
-    coming.take(logged.entry());
+    coming.take(logged);
     List<Change> done = changes(logged);
     done.forEach(change -> work.add(new MadeChange(logged.sequence(), change, true, 0)));
     return done;

@@ -13,6 +13,13 @@ import wherefrom.job.entry.TakenBack;
 
 /** The UNDO of a job. It never skips a thing unsaid: what cannot be taken back is told first. */
 public final class Undo {
+  private static final EntryTable<Undo, String> WHY_KEPT =
+      EntryRows.<Undo, String>none()
+          .on(TagReissued.class, (undo, reissued) -> " A new tag may exist.")
+          .on(TagsPrinted.class, (undo, printed) -> " What is printed exists.")
+          .on(KindsTracked.class, (undo, tracked) -> " Their tags may exist.")
+          .others("");
+
   private final OpenJob job;
 
   /** How long the history was when it was told that the last thing done stays. */
@@ -66,15 +73,7 @@ public final class Undo {
 
   private String why(LoggedEntry kept) {
     JobEntry entry = kept.entry() instanceof Act act ? act.entries().get(0) : kept.entry();
-    String because = "";
-    if (entry instanceof TagReissued) {
-      because = " A new tag may exist.";
-    } else if (entry instanceof TagsPrinted) {
-      because = " What is printed exists.";
-    } else if (entry instanceof KindsTracked) {
-      because = " Their tags may exist.";
-    }
-    return "Not taken back: " + words(kept) + "." + because;
+    return "Not taken back: " + words(kept) + "." + WHY_KEPT.of(this, entry);
   }
 
   /** The last step of this sort, an act whole. A stop counts only while it stands. */

@@ -51,16 +51,19 @@ public final class PdfSheetPrinter implements SheetPrinter {
   }
 
   @Override
-  public Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException {
+  public Optional<ColourImage> preview(PrintOrder order, int page, int longest)
+      throws IOException {
     StockReading reading = shelf.find(order.setup().stock());
     if (!(reading instanceof StockReading.Good good)
         || OrderCheck.findFault(order, good.stock()).isPresent()) {
       return Optional.empty();
     }
     try (PdfPages pdf = new PdfPages(order.title())) {
-      draw(order, good.stock(), pdf, 1);
-      return Optional.of(
-          SheetPicture.of(pdf.document(), good.stock(), order.setup().start(), longest));
+      draw(order, good.stock(), pdf, page);
+      int used = page == 1 ? order.setup().start() - 1 : 0;
+      return page > pdf.count()
+          ? Optional.empty()
+          : Optional.of(SheetPicture.of(pdf.document(), page, good.stock(), used, longest));
     }
   }
 

@@ -13,7 +13,7 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import wherefrom.job.image.ColourImage;
 
-/** The first page as it comes out of the printer, over the edges of the stock's labels. */
+/** A page as it comes out of the printer, over the edges of the stock's labels. */
 final class SheetPicture {
   private static final double MM_PER_INCH = 25.4;
   private static final Color EDGE = new Color(0x77, 0x74, 0x6c);
@@ -22,29 +22,30 @@ final class SheetPicture {
   private SheetPicture() {}
 
   /**
-   * @param start the first label to use; those before it are crossed out
+   * @param page counted from 1
+   * @param used how many labels at its head are used up; they are crossed out
    * @param longest what the picture's longer side has, in pixels
    */
-  static ColourImage of(PDDocument document, LabelStock stock, int start, int longest)
+  static ColourImage of(PDDocument document, int page, LabelStock stock, int used, int longest)
       throws IOException {
     double wide = stock.page().width().millimetres();
     double high = stock.page().height().millimetres();
     double pxPerMm = longest / Math.max(wide, high);
-    BufferedImage page =
+    BufferedImage picture =
         new PDFRenderer(document)
-            .renderImageWithDPI(0, (float) (pxPerMm * MM_PER_INCH), ImageType.RGB);
-    Graphics2D graphics = page.createGraphics();
+            .renderImageWithDPI(page - 1, (float) (pxPerMm * MM_PER_INCH), ImageType.RGB);
+    Graphics2D graphics = picture.createGraphics();
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setStroke(new BasicStroke(1));
     graphics.setColor(EDGE);
-    graphics.draw(new Rectangle2D.Double(0, 0, page.getWidth() - 1.0, page.getHeight() - 1.0));
+    graphics.draw(new Rectangle2D.Double(0, 0, picture.getWidth() - 1.0, picture.getHeight() - 1.0));
     for (int label = 0; label < stock.labelsPerPage(); label++) {
-      draw(graphics, stock.labelBox(label), label < start - 1, pxPerMm);
+      draw(graphics, stock.labelBox(label), label < used, pxPerMm);
     }
     graphics.dispose();
-    int width = page.getWidth();
-    int height = page.getHeight();
-    return new ColourImage(width, height, page.getRGB(0, 0, width, height, null, 0, width));
+    int width = picture.getWidth();
+    int height = picture.getHeight();
+    return new ColourImage(width, height, picture.getRGB(0, 0, width, height, null, 0, width));
   }
 
   private static void draw(Graphics2D graphics, Box label, boolean used, double pxPerMm) {

@@ -16,8 +16,10 @@ import java.util.stream.Stream;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Beside;
 import wherefrom.files.Incoming;
+import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.wedge.ScannerSetup;
 import wherefrom.quantity.UnitSystem;
 
@@ -120,6 +122,7 @@ public final class FileSettings implements SettingsStore {
         fields.path("shop").orElse(fresh.shop()),
         fields.choice("units", fresh.units(), FileSettings::units),
         fields.whole("textPercent", fresh.textPercent(), TEXT_SIZES::contains),
+        fields.choice("look", fresh.look(), FileSettings::look),
         fields.number("pixelsPerMm", fresh.pixelsPerMm(), FileSettings::isScreen),
         fields.flag("sound", fresh.sound()),
         new Settings.Scanner(
@@ -130,7 +133,8 @@ public final class FileSettings implements SettingsStore {
         fields.flag("cameraOn", fresh.cameraOn()),
         fields.path("secondCopy"),
         fields.copies("copied", "copiedUpTo"),
-        fields.path("lastSaved"));
+        fields.path("lastSaved"),
+        fields.choice("outOrder", fresh.outOrder(), OutOrder::find));
   }
 
   @Override
@@ -141,6 +145,12 @@ public final class FileSettings implements SettingsStore {
   private static Optional<UnitSystem> units(String word) {
     return Stream.of(UnitSystem.values())
         .filter(units -> units.name().toLowerCase(Locale.ROOT).equals(word))
+        .findFirst();
+  }
+
+  private static Optional<Look> look(String word) {
+    return Stream.of(Look.values())
+        .filter(look -> look.name().toLowerCase(Locale.ROOT).equals(word))
         .findFirst();
   }
 
@@ -161,6 +171,7 @@ public final class FileSettings implements SettingsStore {
     json.put("shop", settings.shop().toString());
     json.put("units", settings.units().name().toLowerCase(Locale.ROOT));
     json.put("textPercent", settings.textPercent());
+    json.put("look", settings.look().name().toLowerCase(Locale.ROOT));
     json.put("pixelsPerMm", settings.pixelsPerMm());
     json.put("sound", settings.sound());
     json.put("scannerPrefix", settings.scanner().prefix());
@@ -170,6 +181,7 @@ public final class FileSettings implements SettingsStore {
     json.put("cameraOn", settings.cameraOn());
     settings.secondCopy().ifPresent(folder -> json.put("secondCopy", folder.toString()));
     settings.lastSaved().ifPresent(folder -> json.put("lastSaved", folder.toString()));
+    json.put("outOrder", settings.outOrder().key());
     ObjectNode copied = json.putObject("copied");
     ObjectNode upTo = json.putObject("copiedUpTo");
     settings

@@ -9,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.function.LongSupplier;
 import java.util.logging.Logger;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.Image;
 import javafx.stage.Stage;
@@ -93,6 +94,11 @@ public final class Start extends Application {
     stage.setMaximized(true);
     stage.show();
     new BringingBack(opened.desk()).all(exported);
+    workers.execute(
+        () -> {
+          boolean dark = SystemLook.isDark();
+          Platform.runLater(() -> opened.systemLook(dark));
+        });
     idle = Optional.of(Ticker.WINDOW.repeat(IDLE_MILLIS, opened::idle));
   }
 

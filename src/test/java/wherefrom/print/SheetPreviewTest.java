@@ -3,6 +3,7 @@ package wherefrom.print;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.ReadyLayouts;
@@ -10,6 +11,7 @@ import wherefrom.job.image.ColourImage;
 import wherefrom.job.print.Nudge;
 import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintSetup;
+import wherefrom.job.print.TagFace;
 import wherefrom.job.print.TagFaces;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -32,7 +34,7 @@ class SheetPreviewTest {
   }
 
   private ColourImage picture(PrintSetup setup) throws IOException {
-    return printer.preview(order(setup), LONGEST).orElseThrow();
+    return printer.preview(order(setup), 1, LONGEST).orElseThrow();
   }
 
   /** How much black lies within a label, its edge left out; labels count from 1. */
@@ -86,8 +88,20 @@ class SheetPreviewTest {
   }
 
   @Test
+  void everyPageCanBeLookedAtAndOnlyTheFirstIsHalfUsed() throws IOException {
+    List<TagFace> faces = Collections.nCopies(26, (TagFace) order(SHEET).faces().get(0));
+    PrintOrder two = PrintOrder.of("Launch V8", faces, SHEET.startingAt(2));
+    ColourImage second = printer.preview(two, 2, LONGEST).orElseThrow();
+    assertThat(black(second, 3)).isGreaterThan(2000);
+    assertThat(black(second, 4)).isZero();
+    int first = second.pixels()[(int) (20 * PX) * second.width() + (int) (12 * PX)] & 0xFFFFFF;
+    assertThat(first).as("used up").isNotEqualTo(0xd2cec4);
+    assertThat(printer.preview(two, 3, LONGEST)).isEmpty();
+  }
+
+  @Test
   void whatCannotBePrintedHasNoPicture() throws IOException {
-    assertThat(printer.preview(order(SHEET.startingAt(25)), LONGEST)).isEmpty();
-    assertThat(printer.preview(order(PrintSetup.on("none")), LONGEST)).isEmpty();
+    assertThat(printer.preview(order(SHEET.startingAt(25)), 1, LONGEST)).isEmpty();
+    assertThat(printer.preview(order(PrintSetup.on("none")), 1, LONGEST)).isEmpty();
   }
 }

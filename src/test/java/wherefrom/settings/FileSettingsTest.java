@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.quantity.UnitSystem;
 
 class FileSettingsTest {
@@ -44,6 +46,7 @@ class FileSettingsTest {
             Path.of("/a shop/ü"),
             UnitSystem.METRIC,
             150,
+            Look.DARK,
             3.78,
             false,
             new Settings.Scanner("]Q1", "#", "à&é\"'(-è_ç"),
@@ -52,7 +55,8 @@ class FileSettingsTest {
             Optional.of(Path.of("/stick/ü")),
             Map.of(
                 "/a shop/ü/engine", new Settings.Copy(Instant.parse("2026-05-04T09:30:00Z"), 128)),
-            Optional.of(Path.of("/papers/ü")));
+            Optional.of(Path.of("/papers/ü")),
+            OutOrder.BANK);
     settings().save(kept);
     assertThat(settings().load()).isEqualTo(kept);
   }
@@ -99,6 +103,7 @@ class FileSettingsTest {
         "\"copied\":{\"engine\":\"yesterday\"}",
         "\"copiedUpTo\":[3]",
         "\"lastSaved\":[]",
+        "\"outOrder\":\"KIND\"",
         "\"scannerPrefix\":5",
         "\"scannerDigits\":\"11\"",
         "\"scannerDigits\":\"0123456788\"",

@@ -13,12 +13,16 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
-import wherefrom.ui.app.MessageScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.HelpScreen;
+import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.RefusedScreen;
+import wherefrom.ui.app.RestOfRailScreen;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.puttogether.SectionScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -47,11 +51,12 @@ final class AnswerShots {
         shot("answer-message-long", TakeApartScreen.class, (window, sample) -> say(window, LONG)),
         shot(
             "answer-message-page",
-            MessageScreen.class,
+            HelpScreen.class,
             (window, sample) -> {
               say(window, LONG);
-              window.press(window.shell.desk().touch().brief("Read on", "More"));
+              window.pressRail("Help");
             }),
+        new Shot("rail-rest", RestOfRailScreen.class, AnswerShots::restOfRail),
         new Shot("answer-out-of-turn", TakeApartScreen.class, AnswerShots::outOfTurn),
         stop("answer-stop-lost", AnswerShots::lost),
         stop("answer-stop-decide", AnswerShots::doubt),
@@ -177,5 +182,18 @@ final class AnswerShots {
   private static void fittedButCheck(SampleWindow window, SampleJob sample) {
     pair(window, sample);
     gasket(window, sample);
+  }
+
+  /** What has no room on the rail: here shown whatever the text size. */
+  private static void restOfRail(SampleWindow window) {
+    Desk desk = window.shell.desk();
+    desk.navigator()
+        .open(
+            () ->
+                new RestOfRailScreen(
+                    desk,
+                    List.of(
+                        new RailKey(Icon.BENCH, "Bench", () -> {}),
+                        new RailKey(Icon.CAMERA, "Camera", () -> {}))));
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -14,18 +15,46 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wherefrom.job.settings.Look;
 import wherefrom.ui.audit.Audit;
 import wherefrom.ui.audit.Fault;
+import wherefrom.ui.sample.Glass;
 import wherefrom.ui.sample.SampleWindow;
 
-/** Opens every screen at two screen densities and three text sizes and looks it over. */
+/** Opens every screen on pieces of glass, with text sizes and looks, and looks it over. */
 class AuditTest {
   private static final Path TARGET = Path.of(System.getProperty("wherefrom.target", "target"));
   private static final Path PICTURES = TARGET.resolve("screens");
 
-  /** The smallest and the largest text; with {@code -Daudit.whole=true} what lies between, too. */
-  private static final int[] TEXT_SIZES =
-      Boolean.getBoolean("audit.whole") ? new int[] {100, 150, 200} : new int[] {100, 200};
+  /** A piece of glass, a text size, a look. */
+  private record Sight(Glass glass, int percent, Look look) {
+    @Override
+    public String toString() {
+      return glass + "-" + percent + (look == Look.DARK ? "-dark" : "");
+    }
+  }
+
+  /** Of all sights the hardest and the usual; with {@code -Daudit.whole=true} all. */
+  private static final List<Sight> SIGHTS =
+      Boolean.getBoolean("audit.whole")
+          ? everySight()
+          : List.of(
+              new Sight(Glass.TABLET, 100, Look.LIGHT),
+              new Sight(Glass.SMALL, 200, Look.DARK),
+              new Sight(Glass.LAPTOP, 150, Look.LIGHT),
+              new Sight(Glass.UPRIGHT, 100, Look.DARK));
+
+  private static List<Sight> everySight() {
+    List<Sight> sights = new ArrayList<>();
+    for (Glass glass : Glass.all()) {
+      for (int percent : new int[] {100, 150, 200}) {
+        for (Look look : List.of(Look.LIGHT, Look.DARK)) {
+          sights.add(new Sight(glass, percent, look));
+        }
+      }
+    }
+    return List.copyOf(sights);
+  }
 
   /** Pictures of them all, to be looked at, are made with {@code -Daudit.pictures=true}. */
   private static final boolean DRAWN = Boolean.getBoolean("audit.pictures");
@@ -40,25 +69,23 @@ class AuditTest {
 
   @ParameterizedTest
   @MethodSource("shots")
-  void holdsTheRulesOfSizeRoomAndContrastAtEveryDensityAndTextSize(Shot shot) throws IOException {
+  void holdsTheRulesOfSizeRoomAndContrastOnEveryGlass(Shot shot) throws IOException {
     Files.createDirectories(PICTURES);
     StringBuilder faults = new StringBuilder();
-    for (int dpi : new int[] {96, 160}) {
-      for (int percent : TEXT_SIZES) {
-        String name = shot.name() + "-" + dpi + "-" + percent;
-        for (Fault fault : lookOver(shot, dpi, percent, name)) {
-          faults.append(name).append(": ").append(fault).append('\n');
-        }
+    for (Sight sight : SIGHTS) {
+      String name = shot.name() + "-" + sight;
+      for (Fault fault : lookOver(shot, sight, name)) {
+        faults.append(name).append(": ").append(fault).append('\n');
       }
     }
     assertThat(faults.toString()).isEmpty();
   }
 
-  private static List<Fault> lookOver(Shot shot, int dpi, int percent, String name) {
+  private static List<Fault> lookOver(Shot shot, Sight sight, String name) {
     SampleWindow window =
         Toolkit.on(
             () -> {
-              SampleWindow opened = new SampleWindow(dpi, percent);
+              SampleWindow opened = new SampleWindow(sight.glass(), sight.percent(), sight.look());
               shot.arrange().accept(opened);
               return opened;
             });

@@ -47,7 +47,7 @@ class ChangesFlowTest {
           window.press("Plan it");
           fit(window, sample, "lifter@5EX", "5EX");
           assertThat(window.words()).contains("RIGHT PLACE");
-          window.press("Bench");
+          window.shell.desk().navigator().home();
           show(window, ScreenId.CHANGES);
           window.press("Plan 1");
           window.press("It is done");
@@ -76,7 +76,7 @@ class ChangesFlowTest {
           fit(window, sample, "pushrod@3EX", "3EX");
           assertThat(window.words()).contains("STOP", "R11");
           window.press("I scanned the wrong one");
-          window.press("Bench");
+          window.shell.desk().navigator().home();
           show(window, ScreenId.CHANGES);
           window.press("Open checks");
           window.press("Open: check before fitting: pushrods");

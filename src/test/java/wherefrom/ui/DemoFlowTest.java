@@ -71,8 +71,13 @@ class DemoFlowTest {
     assertThat(window.words()).contains(words);
   }
 
+  private void home() {
+    window.home();
+  }
+
   private void between(String screen) {
-    press("Bench", "Between the days", screen);
+    home();
+    press("Between the days", screen);
   }
 
   private void open() {
@@ -81,7 +86,8 @@ class DemoFlowTest {
     comeBackFromTheListOfJobs();
     press("Bench map", "Shown: rockers", "pushrods");
     shows("Shown: pushrods");
-    press("Bench", "Put together");
+    home();
+    press("Put together");
     shows("STOP", "This came from R8 LO", "You are at R7 LO");
     press("I scanned the wrong one");
     shows("Taken back");
@@ -123,7 +129,8 @@ class DemoFlowTest {
   }
 
   private void debris() {
-    press("Bench", "Bench map", "Debris");
+    home();
+    press("Bench map", "Debris");
     shows("Did it reach the mains? no");
     press("Filter pleats");
     press("Copper");
@@ -143,11 +150,11 @@ class DemoFlowTest {
   private void checks() {
     between("Changes");
     press("Open checks");
-    while (window.has("Open: check before fitting") || window.has("More")) {
+    while (window.has("Open: check before fitting") || window.has("Down")) {
       if (window.has("Open: check before fitting")) {
         press("Open: check before fitting", "Pass");
       } else {
-        press("More");
+        press("Down");
       }
     }
     shows("Open: check before closing");
@@ -214,7 +221,8 @@ class DemoFlowTest {
   }
 
   private void putTogether() {
-    press("Bench", "Put together");
+    home();
+    press("Put together");
     List<Place> open = new StillMissing(job()).places();
     for (Place place : open) {
       scan(place.key());
@@ -235,8 +243,8 @@ class DemoFlowTest {
     press("Valvetrain, right bank", "Close the section");
     shows("Before the first start", "fire extinguisher in reach", "fan and belts");
     StringBuilder all = new StringBuilder(window.words());
-    while (window.has("More")) {
-      press("More");
+    while (window.has("Down")) {
+      press("Down");
       all.append(window.words());
     }
     assertThat(all).contains("Open check", "Prime the oil", "Turn it by hand", "Fill and look");

@@ -45,7 +45,7 @@ class FirstStartFlowTest {
               .contains("Before the first start", "fire extinguisher in reach", "fuel leaks");
           StringBuilder all = new StringBuilder(window.words());
           while (!all.toString().contains("Fill and look")) {
-            window.press("More");
+            window.press("Down");
             all.append(window.words());
           }
           assertThat(all).contains("Open check", "Prime the oil", "Turn it by hand");

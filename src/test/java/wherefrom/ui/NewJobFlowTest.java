@@ -28,7 +28,7 @@ class NewJobFlowTest {
           pressAll(window, "Engine layout", "V8, odd and even");
           pressAll(window, "Change the layout", "Short name");
           pressAll(window, "-", "b", "Done");
-          pressAll(window, "More", "More", "Main bearing that takes the thrust", "3", "Done");
+          pressAll(window, "Down", "Main bearing that takes the thrust", "3", "Done");
           pressAll(window, "Use it", "Parts to track", "5 main caps: no", "Back");
           pressAll(window, "Begin the job");
           return 0;

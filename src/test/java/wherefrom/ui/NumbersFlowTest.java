@@ -44,12 +44,12 @@ class NumbersFlowTest {
           SampleWindow window = open();
           window.press("Compression ratio");
           window.press("Solve");
-          window.press("What …");
+          window.press("Find");
           window.press("chamber");
-          assertThat(window.words()).contains("What chamber", "gives compression ratio");
-          window.press("gives");
+          assertThat(window.words()).contains("Find: chamber", "So that: compression ratio");
+          window.press("So that");
           window.press("swept");
-          assertThat(window.words()).contains("gives swept volume");
+          assertThat(window.words()).contains("So that: swept volume");
           return window;
         });
   }
@@ -78,9 +78,9 @@ class NumbersFlowTest {
           assertThat(window.words()).contains("begin with Figures");
           window.press("Figures");
           assertThat(window.words()).contains("bore: not known");
-          window.press("Copy 7");
+          window.press("Take over 7");
           assertThat(window.words()).contains("bore: 3.870 in");
-          assertThat(window.targets()).noneMatch(key -> window.words(key).startsWith("Copy"));
+          assertThat(window.targets()).noneMatch(key -> window.words(key).startsWith("Take over"));
           window.press("Back");
           assertThat(window.words()).contains("8.787 ± 0.059");
           window.press("UNDO");
@@ -101,11 +101,11 @@ class NumbersFlowTest {
           window.press("Clearance limits");
           window.press("Mains, manual");
           window.press("M");
-          assertThat(window.targets()).noneMatch(key -> window.words(key).equals("OK"));
+          assertThat(window.shell.message()).isEmpty();
           window.press("Done");
           assertThat(window.words()).contains("Mains, manual and page: not typed", "lower");
           assertThat(sample.job.state().measures().limits()).isEmpty();
-          assertThat(window.targets()).anyMatch(key -> window.words(key).equals("OK"));
+          assertThat(window.shell.message()).isNotEmpty();
           return window;
         });
   }

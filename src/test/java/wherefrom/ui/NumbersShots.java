@@ -114,7 +114,7 @@ final class NumbersShots {
           boolean folded =
               window.targets().stream().noneMatch(t -> window.words(t).equals("Plots"));
           if (folded && presses.length > 0) {
-            window.pressLast("More");
+            window.pressLast("Down");
           }
         },
         presses);
@@ -144,7 +144,7 @@ final class NumbersShots {
     window.press("The plan");
     boolean folded = window.targets().stream().noneMatch(t -> window.words(t).equals("Figures"));
     if (folded) {
-      window.pressLast("More");
+      window.pressLast("Down");
     }
     window.press("Figures");
   }

@@ -73,7 +73,7 @@ final class PhotoShots {
     window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
     window.layOut();
     if (window.shell.desk().touch().isLarge()) {
-      window.press("More");
+      window.press("Down");
     }
     window.press("Photo");
   }

@@ -58,8 +58,7 @@ class ShopWorkFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = visit();
-          window.press("More");
-          window.press("Mill a head");
+          window.pressOnSomePage("Mill a head");
           window.press("Left");
           type(window, "0.010");
           window.press("Done");

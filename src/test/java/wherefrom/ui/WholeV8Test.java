@@ -115,7 +115,7 @@ class WholeV8Test {
     window.press("Print…");
     assertThat(window.printed()).hasSize(1);
     assertThat(job.state().findOwner(place).orElseThrow().fresh()).isTrue();
-    window.press("Bench");
+    window.home();
   }
 
   private void putTogether() {

@@ -1,12 +1,9 @@
 package wherefrom.job.change;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Look;
-import wherefrom.job.LoggedEntry;
 import wherefrom.job.MadeChange;
 import wherefrom.job.MadeChanges;
 import wherefrom.job.OpenJob;
@@ -16,7 +13,6 @@ import wherefrom.job.Typed;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.SlotUnknown;
 import wherefrom.quantity.Dimension;
@@ -143,19 +139,7 @@ public final class Planning {
 
   /** The plans that are neither dropped nor carried out. */
   public List<Plan> plans() {
-    Map<Integer, Plan> open = new LinkedHashMap<>();
-    for (LoggedEntry logged : job.state().standing()) {
-      JobEntry entry = logged.entry();
-      if (entry instanceof ChangePlanned planned) {
-        Change change = new Change(planned.change(), planned.where(), planned.detail());
-        open.put(planned.plan(), new Plan(planned.plan(), change, preview(change)));
-      } else if (entry instanceof PlanDropped dropped) {
-        open.remove(dropped.plan());
-      } else if (entry instanceof ChangeMade made) {
-        open.remove(made.plan());
-      }
-    }
-    return new ArrayList<>(open.values());
+    return OpenPlans.of(job.state(), this::preview);
   }
 
   /** The changes that were recorded, and those that came back from the machine shop, in order. */

@@ -23,14 +23,15 @@ public interface SheetPrinter {
   String lacking(String text);
 
   /**
-   * A picture of the first page, with the edges of its labels drawn and those crossed out that are
-   * used up. Call it off the window's thread.
+   * A picture of a page, with the edges of its labels drawn and those crossed out that are used up.
+   * Call it off the window's thread.
    *
+   * @param page counted from 1
    * @param longest what its longer side has, in pixels
-   * @return empty where the order cannot be printed
+   * @return empty where the order cannot be printed, or has no such page
    * @throws IOException when the page cannot be drawn
    */
-  Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException;
+  Optional<ColourImage> preview(PrintOrder order, int page, int longest) throws IOException;
 
   /**
    * Writes the pages as PDF.

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
 import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
@@ -15,12 +16,17 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.rules.consequence.Change;
 
 /** The record's table of changes: those planned and not yet made, those made, and the checks. */
 final class RecordChanges {
+  private static final EntryFold<RecordChanges> READS =
+      EntryFold.<RecordChanges>none()
+          .at(ChangePlanned.class, RecordChanges::planned)
+          .at(ChangeMade.class, RecordChanges::made)
+          .at(CheckAnswered.class, RecordChanges::answered);
+
   private final EngineJob state;
   private final Set<Integer> planned;
   private final List<RecordSection.Row> rows = new ArrayList<>();
@@ -33,24 +39,31 @@ final class RecordChanges {
   RecordSection section() {
     ShopChanges shop = new ShopChanges(state);
     for (LoggedEntry logged : state.standing()) {
-      JobEntry entry = logged.entry();
       shop.take(logged)
           .forEach(change -> row(false, "done at the shop: " + change.words(), "", logged));
-      if (entry instanceof ChangePlanned plan && planned.contains(plan.plan())) {
-        Change change = new Change(plan.change(), plan.where(), plan.detail());
-        row(false, "planned, not made: " + change.words(), "plan " + plan.plan(), logged);
-      } else if (entry instanceof ChangeMade) {
-        row(false, EntryWords.of(state, entry), "", logged);
-      } else if (entry instanceof CheckAnswered answered) {
-        boolean open = answered.look() != Look.PASS;
-        row(open, EntryWords.of(state, entry), answered.words(), logged);
-      }
+      READS.take(this, logged);
     }
     return new RecordSection(
         "Changes and checks",
         List.of("what", "note", "when"),
         rows,
         "No change was recorded or planned.");
+  }
+
+  private void planned(ChangePlanned plan, LoggedEntry logged) {
+    if (planned.contains(plan.plan())) {
+      Change change = new Change(plan.change(), plan.where(), plan.detail());
+      row(false, "planned, not made: " + change.words(), "plan " + plan.plan(), logged);
+    }
+  }
+
+  private void made(ChangeMade made, LoggedEntry logged) {
+    row(false, EntryWords.of(state, made), "", logged);
+  }
+
+  private void answered(CheckAnswered answered, LoggedEntry logged) {
+    boolean open = answered.look() != Look.PASS;
+    row(open, EntryWords.of(state, answered), answered.words(), logged);
   }
 
   private void row(boolean open, String what, String note, LoggedEntry logged) {

@@ -11,9 +11,9 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.FeatureLooked;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.pages.RecordSection;
@@ -23,6 +23,11 @@ import wherefrom.job.pages.RecordSection;
  * castings and shafts, and every note. The plain passes of a part stand in its own row.
  */
 final class RecordSeen {
+  private static final EntryFold<RecordSeen> READS =
+      EntryFold.<RecordSeen>none()
+          .at(LookRecorded.class, RecordSeen::take)
+          .at(FeatureLooked.class, RecordSeen::take)
+          .at(NoteAdded.class, RecordSeen::take);
 
   /** The latest answer to a check. */
   private record Answer(String check, Look look, String note, Instant time) {}
@@ -34,20 +39,21 @@ final class RecordSeen {
 
   RecordSeen(EngineJob job) {
     this.job = job;
-    job.standing().forEach(this::take);
+    job.standing().forEach(logged -> READS.take(this, logged));
   }
 
-  private void take(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (entry instanceof LookRecorded look) {
-      put(parts, words(look.item()), look.check(), look.look(), look.note(), logged.time());
-    } else if (entry instanceof FeatureLooked look) {
-      String words = Subject.find(look.subject()).map(this::words).orElse(look.subject());
-      put(features, words, look.check(), look.look(), look.note(), logged.time());
-    } else if (entry instanceof NoteAdded note) {
-      String about = note.item() == 0 ? "the job" : words(note.item());
-      notes.add(row(false, about, "note", "", note.text(), day(logged.time())));
-    }
+  private void take(LookRecorded look, LoggedEntry logged) {
+    put(parts, words(look.item()), look.check(), look.look(), look.note(), logged.time());
+  }
+
+  private void take(FeatureLooked look, LoggedEntry logged) {
+    String words = Subject.find(look.subject()).map(this::words).orElse(look.subject());
+    put(features, words, look.check(), look.look(), look.note(), logged.time());
+  }
+
+  private void take(NoteAdded note, LoggedEntry logged) {
+    String about = note.item() == 0 ? "the job" : words(note.item());
+    notes.add(row(false, about, "note", "", note.text(), day(logged.time())));
   }
 
   private static void put(
@@ -60,9 +66,7 @@ final class RecordSeen {
   }
 
   private String words(Subject subject) {
-    return subject instanceof Subject.AFeature at
-        ? at.words()
-        : words(((Subject.APart) subject).item());
+    return subject.match(part -> words(part.item()), Subject.AFeature::words);
   }
 
   RecordSection section() {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.quantity.UnitSystem;
 
 /**
@@ -14,6 +15,7 @@ import wherefrom.quantity.UnitSystem;
  * @param shop the folder that holds the jobs
  * @param units for new jobs
  * @param textPercent 100, 150 or 200
+ * @param look the colors of the window
  * @param pixelsPerMm measured with a card held to the screen; 0 while unknown
  * @param sound whether cues are sounded
  * @param scanner what a keyboard-type scanner sends round each code, and how its digits arrive
@@ -22,11 +24,13 @@ import wherefrom.quantity.UnitSystem;
  * @param secondCopy the folder on a USB drive or another disk that gets a copy after each sitting
  * @param copied how far each job was last copied there, by the job's folder
  * @param lastSaved the folder in which the person last saved or chose a file
+ * @param outOrder in which order parts are proposed to come out
  */
 public record Settings(
     Path shop,
     UnitSystem units,
     int textPercent,
+    Look look,
     double pixelsPerMm,
     boolean sound,
     Scanner scanner,
@@ -34,7 +38,8 @@ public record Settings(
     boolean cameraOn,
     Optional<Path> secondCopy,
     Map<String, Copy> copied,
-    Optional<Path> lastSaved) {
+    Optional<Path> lastSaved,
+    OutOrder outOrder) {
   public Settings {
     copied = Map.copyOf(copied);
   }
@@ -64,6 +69,7 @@ public record Settings(
         shop,
         UnitSystem.INCH,
         100,
+        Look.SYSTEM,
         0,
         true,
         Scanner.PLAIN,
@@ -71,7 +77,8 @@ public record Settings(
         false,
         Optional.empty(),
         Map.of(),
-        Optional.empty());
+        Optional.empty(),
+        OutOrder.CYLINDER);
   }
 
   /** Settings in the making. */
@@ -79,6 +86,7 @@ public record Settings(
     private Path shop;
     private UnitSystem units;
     private int textPercent;
+    private Look look;
     private double pixelsPerMm;
     private boolean sound;
     private Scanner scanner;
@@ -87,11 +95,13 @@ public record Settings(
     private Optional<Path> secondCopy;
     private Map<String, Copy> copied;
     private Optional<Path> lastSaved;
+    private OutOrder outOrder;
 
     private Draft(Settings from) {
       shop = from.shop;
       units = from.units;
       textPercent = from.textPercent;
+      look = from.look;
       pixelsPerMm = from.pixelsPerMm;
       sound = from.sound;
       scanner = from.scanner;
@@ -100,6 +110,7 @@ public record Settings(
       secondCopy = from.secondCopy;
       copied = from.copied;
       lastSaved = from.lastSaved;
+      outOrder = from.outOrder;
     }
 
     private Settings done() {
@@ -107,6 +118,7 @@ public record Settings(
           shop,
           units,
           textPercent,
+          look,
           pixelsPerMm,
           sound,
           scanner,
@@ -114,7 +126,8 @@ public record Settings(
           cameraOn,
           secondCopy,
           copied,
-          lastSaved);
+          lastSaved,
+          outOrder);
     }
   }
 
@@ -134,6 +147,10 @@ public record Settings(
 
   public Settings withTextPercent(int percent) {
     return with(draft -> draft.textPercent = percent);
+  }
+
+  public Settings withLook(Look chosen) {
+    return with(draft -> draft.look = chosen);
   }
 
   public Settings withPixelsPerMm(double measured) {
@@ -177,6 +194,10 @@ public record Settings(
 
   public Settings withLastSaved(Path folder) {
     return with(draft -> draft.lastSaved = Optional.of(folder));
+  }
+
+  public Settings withOutOrder(OutOrder order) {
+    return with(draft -> draft.outOrder = order);
   }
 
   /** How far a job was last copied, and when. */

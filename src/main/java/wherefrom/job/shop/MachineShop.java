@@ -1,18 +1,15 @@
 package wherefrom.job.shop;
 
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import wherefrom.job.EntryRows;
+import wherefrom.job.EntryTable;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Typed;
 import wherefrom.job.entry.BackFromShop;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
@@ -23,6 +20,12 @@ import wherefrom.rules.consequence.ShopWork;
 
 /** Visits to the machine shop: the slip, and checking in by scan, by count and by value. */
 public final class MachineShop {
+  /** The visit that an entry begins or adds to. */
+  private static final EntryTable<MachineShop, Integer> VISIT =
+      EntryRows.<MachineShop, Integer>none()
+          .on(SentToShop.class, (shop, sent) -> sent.visit())
+          .on(ShopLineAdded.class, (shop, line) -> line.visit())
+          .others(0);
 
   /** What became of a request. */
   public sealed interface Answer {
@@ -46,15 +49,11 @@ public final class MachineShop {
 
   /** The number for a new visit; never used twice. */
   public int nextVisit() {
-    int highest = 0;
-    for (LoggedEntry logged : job.history()) {
-      if (logged.entry() instanceof SentToShop sent) {
-        highest = Math.max(highest, sent.visit());
-      } else if (logged.entry() instanceof ShopLineAdded line) {
-        highest = Math.max(highest, line.visit());
-      }
-    }
-    return highest + 1;
+    return 1
+        + job.history().stream()
+            .mapToInt(logged -> VISIT.of(this, logged.entry()))
+            .max()
+            .orElse(0);
   }
 
   /** Tagged parts go, with what is wanted of them; no change follows from it by itself. */
@@ -157,7 +156,7 @@ public final class MachineShop {
               + ". Count again.");
     }
     if (figure.isBlank()) {
-      job.record(new ShopLineBack(visit, line, count, "", "", done.strip()));
+      job.record(new ShopLineBack(visit, line, count, Optional.empty(), done.strip()));
       String size = known.get().target().map(t -> " Measure them: wanted is " + t + ".").orElse("");
       return done(visit, count + " back." + size);
     }
@@ -173,8 +172,7 @@ public final class MachineShop {
                   visit,
                   line,
                   count,
-                  size.number().toPlainString(),
-                  size.unit().symbol(),
+                  Optional.of(size),
                   done.strip()));
           return new Answer.Done(
               findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());
@@ -183,70 +181,11 @@ public final class MachineShop {
 
   /** Every visit, the first first. */
   public List<ShopVisit> visits() {
-    Map<Integer, List<LoggedEntry>> byVisit = new TreeMap<>();
-    for (LoggedEntry logged : job.state().standing()) {
-      visit(logged.entry())
-          .ifPresent(visit -> byVisit.computeIfAbsent(visit, key -> new ArrayList<>()).add(logged));
-    }
-    return byVisit.entrySet().stream().map(one -> visit(one.getKey(), one.getValue())).toList();
+    return ShopVisits.of(job.state());
   }
 
   public Optional<ShopVisit> findVisit(int number) {
     return visits().stream().filter(visit -> visit.number() == number).findFirst();
-  }
-
-  private static Optional<Integer> visit(JobEntry entry) {
-    if (entry instanceof SentToShop sent) {
-      return Optional.of(sent.visit());
-    }
-    if (entry instanceof BackFromShop back) {
-      return Optional.of(back.visit());
-    }
-    if (entry instanceof ShopLineAdded line) {
-      return Optional.of(line.visit());
-    }
-    return entry instanceof ShopLineBack back ? Optional.of(back.visit()) : Optional.empty();
-  }
-
-  private ShopVisit visit(int number, List<LoggedEntry> entries) {
-    Map<Integer, ShopVisit.Sent> parts = new LinkedHashMap<>();
-    Map<Integer, ShopVisit.Line> lines = new LinkedHashMap<>();
-    for (LoggedEntry logged : entries) {
-      JobEntry entry = logged.entry();
-      if (entry instanceof SentToShop sent) {
-        sent.items()
-            .forEach(item -> parts.put(item, new ShopVisit.Sent(part(item), sent.wanted(), false)));
-      } else if (entry instanceof BackFromShop back) {
-        back.items()
-            .forEach(
-                item ->
-                    parts.computeIfPresent(
-                        item, (key, was) -> new ShopVisit.Sent(was.part(), was.wanted(), true)));
-      } else if (entry instanceof ShopLineAdded line) {
-        lines.put(line.line(), new ShopVisit.Line(line, 0, List.of()));
-      } else if (entry instanceof ShopLineBack back) {
-        lines.computeIfPresent(back.line(), (key, was) -> back(was, back));
-      }
-    }
-    return new ShopVisit(
-        number,
-        entries.get(0).time(),
-        new ArrayList<>(parts.values()),
-        new ArrayList<>(lines.values()));
-  }
-
-  private static ShopVisit.Line back(ShopVisit.Line was, ShopLineBack back) {
-    List<String> returned = new ArrayList<>(was.returned());
-    String size = back.figure().isEmpty() ? "" : back.figure() + " " + back.unit();
-    String words = (size + " " + back.done()).strip();
-    if (!words.isEmpty()) {
-      returned.add(words);
-    }
-    return new ShopVisit.Line(was.line(), was.back() + back.count(), returned);
-  }
-
-  private wherefrom.parts.Part part(int item) {
-    return job.state().getPart(item).part();
   }
 
   int visitOf(int item) {

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
 import wherefrom.job.LogbookException;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.BoltChecked;
 import wherefrom.job.entry.BoltTightened;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.TorqueCardBegun;
 import wherefrom.job.entry.TorqueCardDropped;
 import wherefrom.workings.torque.Tick;
@@ -17,6 +17,13 @@ import wherefrom.workings.torque.TorqueCard;
 
 /** The torque cards that the standing entries give. */
 public final class TorqueCards {
+  private static final EntryFold<TorqueCards> READS =
+      EntryFold.<TorqueCards>none()
+          .at(TorqueCardBegun.class, TorqueCards::begin)
+          .at(BoltTightened.class, TorqueCards::tick)
+          .at(BoltChecked.class, TorqueCards::tick)
+          .on(TorqueCardDropped.class, TorqueCards::drop);
+
   private final Map<Integer, KeptCard> cards = new TreeMap<>();
 
   private TorqueCards() {}
@@ -24,7 +31,7 @@ public final class TorqueCards {
   /** Every card by its number, those given up included. */
   public static List<KeptCard> of(EngineJob job) {
     TorqueCards fold = new TorqueCards();
-    job.standing().forEach(fold::apply);
+    job.standing().forEach(logged -> READS.take(fold, logged));
     return List.copyOf(fold.cards.values());
   }
 
@@ -33,28 +40,30 @@ public final class TorqueCards {
     return of(job).stream().filter(KeptCard::holds).toList();
   }
 
-  private void apply(LoggedEntry logged) {
-    JobEntry entry = logged.entry();
-    if (entry instanceof TorqueCardBegun begun) {
-      cards.put(begun.card(), fresh(logged, begun));
-    } else if (entry instanceof BoltTightened done) {
-      Tick tick = new Tick(done.stage(), done.bolt(), done.person(), done.outOfTurn());
-      cards.computeIfPresent(done.card(), (number, kept) -> ticked(kept, logged, tick));
-    } else if (entry instanceof BoltChecked done) {
-      cards.computeIfPresent(
-          done.card(),
-          (number, kept) ->
-              ticked(
-                  kept,
-                  logged,
-                  new Tick(
-                      kept.card().checkStage(), done.bolt(), done.person(), done.outOfTurn())));
-    } else if (entry instanceof TorqueCardDropped dropped) {
-      cards.computeIfPresent(
-          dropped.card(),
-          (number, kept) ->
-              new KeptCard(number, kept.begun(), kept.card(), kept.marks(), dropped.reason()));
-    }
+  private void begin(TorqueCardBegun begun, LoggedEntry logged) {
+    cards.put(begun.card(), fresh(logged, begun));
+  }
+
+  private void tick(BoltTightened done, LoggedEntry logged) {
+    Tick tick = new Tick(done.stage(), done.bolt(), done.person(), done.outOfTurn());
+    cards.computeIfPresent(done.card(), (number, kept) -> ticked(kept, logged, tick));
+  }
+
+  private void tick(BoltChecked done, LoggedEntry logged) {
+    cards.computeIfPresent(
+        done.card(),
+        (number, kept) -> {
+          int stage = kept.card().checkStage();
+          return ticked(
+              kept, logged, new Tick(stage, done.bolt(), done.person(), done.outOfTurn()));
+        });
+  }
+
+  private void drop(TorqueCardDropped dropped) {
+    cards.computeIfPresent(
+        dropped.card(),
+        (number, kept) ->
+            new KeptCard(number, kept.begun(), kept.card(), kept.marks(), dropped.reason()));
   }
 
   private static KeptCard fresh(LoggedEntry logged, TorqueCardBegun begun) {

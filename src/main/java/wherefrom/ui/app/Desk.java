@@ -117,6 +117,7 @@ public final class Desk {
     }
     settings = changed;
     attempt(() -> equipment.settings().save(changed));
+    front.look();
     if (rescaled) {
       touch = new Touch(Scale.of(changed), nanos);
       front.rescale();

@@ -16,6 +16,9 @@ interface Front extends Navigator {
   /** Sizes everything anew, as the settings say. */
   void rescale();
 
+  /** Takes the colors that the settings say. */
+  void look();
+
   /** The next scan is the set-up card. */
   void expectSetUpCard();
 

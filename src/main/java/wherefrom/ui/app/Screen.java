@@ -1,5 +1,6 @@
 package wherefrom.ui.app;
 
+import java.util.List;
 import javafx.scene.layout.Region;
 
 /**
@@ -7,8 +8,28 @@ import javafx.scene.layout.Region;
  * typing is {@link Typable}.
  */
 public interface Screen {
-  /** What stands in the top bar. */
+  /** What stands above it. */
   String title();
+
+  /** A few words beside the title on how things stand; empty for the job's name. */
+  default String aside() {
+    return "";
+  }
+
+  /** The keys of the rail from the top; Help and UNDO have their places besides. */
+  default List<RailKey> rail(StandardRail standard) {
+    return standard.all();
+  }
+
+  /** Whether it takes the whole glass: of the rail then nothing but UNDO is left. */
+  default boolean whole() {
+    return false;
+  }
+
+  /** What to do now. */
+  default Help help() {
+    return Help.of(getClass());
+  }
 
   /** The screen's contents, the same on every call. */
   Region view();
@@ -25,7 +46,10 @@ public interface Screen {
   /** A job was copied to the second folder, or could not be. */
   default void copied() {}
 
-  /** Whether it works on the open job: the top bar then shows how much is to fit, and UNDO. */
+  /**
+   * Whether it works on the open job: the job's name then stands beside the title, and there is
+   * UNDO.
+   */
   default boolean onJob() {
     return true;
   }

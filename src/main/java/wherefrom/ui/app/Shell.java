@@ -1,6 +1,5 @@
 package wherefrom.ui.app;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -8,31 +7,33 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.StackPane;
+import wherefrom.job.OpenJob;
 import wherefrom.job.ports.Equipment;
 import wherefrom.ui.controls.Answer;
-import wherefrom.ui.controls.MessageBand;
-import wherefrom.ui.controls.Panes;
 
-/** The window's frame: top bar with its place for messages, the screen, the way between screens. */
-public final class Shell extends VBox implements Front {
+/** The window's contents: its frame with the screen that is up, and the way between screens. */
+public final class Shell extends StackPane implements Front {
   private static final String LOOKS = "/wherefrom/ui/wherefrom.css";
 
   /** Nobody has read a sentence so soon: it may well be about the way to the next screen. */
   private static final long UNREAD_NANOS = 1_000_000_000L;
-
-  private record Stop(Supplier<? extends Screen> maker, Screen screen) {}
 
   private final Map<ScreenId, ScreenMaker> screens;
   private final Desk desk;
   private final KeyFilter keys;
   private final PictureDrop pictures;
   private final CameraSide camera;
-  private final List<Stop> stack = new ArrayList<>();
+  private final ScreenStack stack = new ScreenStack();
+  private final RunningWorks works = new RunningWorks();
+  private final RailKeys railKeys;
   private final Scans scans;
-  private TopBar bar;
-  private final List<WorkBand> works = new ArrayList<>();
+  private TitleRow title;
+  private Rail rail;
+  private Frame frame;
+  private String saidLast = "";
   private long saidAt;
+  private boolean systemDark;
 
   /**
    * Opens the list of jobs.
@@ -54,9 +55,13 @@ public final class Shell extends VBox implements Front {
     this.pictures = new PictureDrop(desk, scans);
     pictures.attach(this);
     this.camera = new CameraSide(desk, this::current, scans, cameras);
-    this.bar = bar();
+    this.railKeys = new RailKeys(desk, camera, this::turnCamera, this::help);
     getStyleClass().add("bench");
     getStylesheets().add(looks());
+    this.title = new TitleRow(desk.touch());
+    this.rail = rail();
+    this.frame = new Frame(desk.touch(), rail, title);
+    build();
     push(maker(ScreenId.JOBS, 0));
     List<String> faults = equipment.settings().faults();
     if (!faults.isEmpty()) {
@@ -66,6 +71,31 @@ public final class Shell extends VBox implements Front {
 
   private static String looks() {
     return Objects.requireNonNull(Shell.class.getResource(LOOKS)).toExternalForm();
+  }
+
+  private Rail rail() {
+    return new Rail(
+        desk.touch(), this::undo, others -> open(() -> new RestOfRailScreen(desk, others)));
+  }
+
+  /** The frame in the sizes and colors that the settings say. */
+  private void build() {
+    desk.touch().beforeEach(this::turned);
+    camera.writeTo(title::aside);
+    look();
+    getChildren().setAll(frame);
+  }
+
+  /** Takes the colors that the settings say. */
+  @Override
+  public void look() {
+    WindowLook.put(this, desk.settings().look(), systemDark);
+  }
+
+  /** Says whether the system is set to dark colors. */
+  public void systemLook(boolean dark) {
+    systemDark = dark;
+    look();
   }
 
   public Desk desk() {
@@ -84,12 +114,12 @@ public final class Shell extends VBox implements Front {
 
   /** The screen that is up. */
   public Screen current() {
-    return stack.get(stack.size() - 1).screen();
+    return stack.current();
   }
 
-  /** What the message band says; empty when nothing. */
+  /** The message that is shown; empty when there is none. */
   public String message() {
-    return bar.message().words();
+    return title.said();
   }
 
   private Supplier<Screen> maker(ScreenId id, int item) {
@@ -101,7 +131,7 @@ public final class Shell extends VBox implements Front {
   }
 
   private void push(Supplier<? extends Screen> maker) {
-    stack.add(new Stop(maker, maker.get()));
+    stack.push(maker);
     turned();
     up();
   }
@@ -110,38 +140,46 @@ public final class Shell extends VBox implements Front {
   private void turned() {
     boolean unread = !message().isEmpty() && desk.nanos().getAsLong() - saidAt < UNREAD_NANOS;
     if (!unread) {
-      bar.message().clear();
+      title.say("");
     }
   }
 
-  private TopBar bar() {
-    desk.touch().beforeEach(this::turned);
-    MessageBand message = new MessageBand(desk.touch(), this::read);
-    return new TopBar(desk, camera, this::undo, this::turnCamera, message);
-  }
-
-  /** A sentence that is too long for its place has a page. */
-  private void read(String sentence) {
-    open(() -> new MessageScreen(desk, sentence));
+  private void help() {
+    Screen about = current();
+    String said = saidLast;
+    open(() -> new HelpScreen(desk, about, said));
   }
 
   private void up() {
-    arrange();
-    Panes.pad(this, 4, desk.scale());
-    setSpacing(desk.scale().gap());
     desk.touch().settle();
+    arrange();
     Screen screen = current();
     screen.shown();
     if (screen.equals(current())) {
+      arrange();
       camera.follow();
     }
   }
 
   private void arrange() {
-    getChildren().setAll(bar, Panes.grow(camera.around(current())));
-    // The newest alone: with large letters there is room for no more.
-    works.stream().skip(Math.max(0, works.size() - 1)).forEach(getChildren()::add);
-    bar.show(current(), stack.size() - 1);
+    frame.show(camera.around(current()), current().whole());
+    label();
+  }
+
+  /** What stands round the screen, as things are now. */
+  private void label() {
+    Screen screen = current();
+    boolean onJob = screen.onJob() && desk.job().isPresent();
+    title.show(screen.title(), onJob && screen.aside().isEmpty() ? name() : screen.aside());
+    title.work(works.newest());
+    rail.show(
+        railKeys.of(screen, stack.depth(), title.isCut(), works.stoppable()),
+        onJob ? Optional.of(screen.undoes(desk)) : Optional.empty());
+  }
+
+  private String name() {
+    OpenJob open = desk.getJob();
+    return open.condition().writable() ? open.state().name() : "for reading only";
   }
 
   private void turnCamera() {
@@ -171,30 +209,19 @@ public final class Shell extends VBox implements Front {
 
   @Override
   public void working(LongWork work) {
-    if (work.isEnded()) {
-      return;
-    }
-    Optional<WorkBand> shown = works.stream().filter(each -> each.work().equals(work)).findFirst();
-    if (shown.isPresent()) {
-      shown.get().follow();
-    } else {
-      works.add(new WorkBand(work, desk.touch()));
-      makeRoom();
+    boolean offered = works.stoppable().isPresent();
+    works.follow(work);
+    title.work(works.newest());
+    if (offered != works.stoppable().isPresent()) {
+      label();
+      desk.touch().settle();
     }
   }
 
   @Override
   public void ended(LongWork work) {
-    work.end();
-    if (works.removeIf(each -> each.work().equals(work))) {
-      makeRoom();
-    }
-  }
-
-  /** A bar that comes or goes moves the keys: a finger on its way meets none of them. */
-  private void makeRoom() {
-    arrange();
-    desk.touch().settle();
+    works.end(work);
+    label();
   }
 
   @Override
@@ -225,22 +252,20 @@ public final class Shell extends VBox implements Front {
 
   @Override
   public void back() {
-    if (stack.size() > 1) {
+    if (stack.depth() > 0) {
       down();
-      stack.remove(stack.size() - 1);
+      stack.pop();
       turned();
       up();
     }
   }
 
+  /** Leaves the list of jobs alone where a job's first screen comes on top of it. */
   @Override
   public void home() {
-    jobsBelow();
-    if (desk.job().isPresent()) {
-      push(maker(ScreenId.JOB_HOME, 0));
-    } else {
-      push(maker(ScreenId.JOBS, 0));
-    }
+    down();
+    stack.keep(desk.job().isPresent() ? 1 : 0);
+    push(maker(desk.job().isPresent() ? ScreenId.JOB_HOME : ScreenId.JOBS, 0));
   }
 
   @Override
@@ -249,34 +274,18 @@ public final class Shell extends VBox implements Front {
     home();
   }
 
-  /** Leaves the list of jobs alone on the stack where a job's first screen comes on top of it. */
-  private void jobsBelow() {
-    down();
-    if (desk.job().isPresent()) {
-      stack.subList(1, stack.size()).clear();
-    } else {
-      stack.clear();
-    }
-  }
-
   @Override
   public void changed() {
-    bar.show(current(), stack.size() - 1);
     current().changed();
-  }
-
-  /** Where large text leaves no room beside the key to say what it takes back, it asks first. */
-  private void undo() {
-    Screen screen = current();
-    if (desk.touch().isLarge()) {
-      open(() -> UndoAsking.of(desk, screen.undoes(desk), () -> undo(screen)));
+    if (current().whole() != frame.isWhole()) {
+      arrange();
     } else {
-      undo(screen);
+      label();
     }
   }
 
-  private void undo(Screen screen) {
-    screen.undo(desk);
+  private void undo() {
+    current().undo(desk);
     desk.touch().once();
     changed();
   }
@@ -284,12 +293,14 @@ public final class Shell extends VBox implements Front {
   @Override
   public void say(String sentence) {
     saidAt = desk.nanos().getAsLong();
-    bar.message().say(sentence);
+    saidLast = sentence;
+    title.say(sentence);
+    label();
   }
 
   @Override
   public void superseded() {
-    bar.message().clear();
+    title.say("");
   }
 
   @Override
@@ -309,10 +320,12 @@ public final class Shell extends VBox implements Front {
     down();
     camera.rescale();
     String said = message();
-    bar = bar();
-    works.replaceAll(each -> new WorkBand(each.work(), desk.touch()));
-    bar.message().say(said);
-    stack.replaceAll(stop -> new Stop(stop.maker(), stop.maker().get()));
+    title = new TitleRow(desk.touch());
+    rail = rail();
+    frame = new Frame(desk.touch(), rail, title);
+    build();
+    title.say(said);
+    stack.remake();
     up();
   }
 

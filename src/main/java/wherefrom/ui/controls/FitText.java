@@ -59,7 +59,7 @@ public final class FitText extends Region {
   }
 
   /** Whether all the words can stand in a room of this size. */
-  boolean fits(double width, double height) {
+  public boolean fits(double width, double height) {
     return height(leastPx, width) <= height + 0.5;
   }
 
@@ -80,7 +80,7 @@ public final class FitText extends Region {
   }
 
   /** The width that the words need in one line at their least size. */
-  double leastLineWidth() {
+  public double leastLineWidth() {
     return Math.ceil(wrapping.lineWidth(leastPx)) + 1;
   }
 

@@ -29,8 +29,8 @@ public final class Pager<T> extends Region {
     this.maker = maker;
     this.stretched = stretched;
     this.gap = touch.scale().gap();
-    back = touch.primary("Back", this::turnBack);
-    more = touch.primary("More", this::turnOn);
+    back = touch.key("Up", this::turnBack);
+    more = touch.key("Down", this::turnOn);
     range = touch.small("").centred();
     turning = Panes.column(touch.scale(), back, range, Panes.space(), more);
   }

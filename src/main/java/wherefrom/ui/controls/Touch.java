@@ -130,9 +130,9 @@ public final class Touch {
     return target(plate(words, Scale.KEY_MM, "plain"), act);
   }
 
-  /** The key that goes on with the work. */
+  /** A key that is pressed often: a little higher than others, no other look. */
   public TouchKey primary(String words, Runnable act) {
-    return target(plate(words, Scale.PRIMARY_MM, "primary"), act);
+    return key(words, act);
   }
 
   /**
@@ -147,14 +147,14 @@ public final class Touch {
 
   /** A key that discards a record; keep 13 mm around it. */
   public TouchKey danger(String words, Runnable act) {
-    TouchKey key = target(plate(words, Scale.PRIMARY_MM, "danger"), act);
+    TouchKey key = target(plate(words, Scale.KEY_MM, "danger"), act);
     key.getProperties().put(DISCARDS, true);
     return key;
   }
 
   /** A key that acts after it was held down for 1.5 seconds. */
   public Region hold(String words, Runnable act) {
-    return new HoldKey(this, plate(words, Scale.PRIMARY_MM, "danger"), ticker, act);
+    return new HoldKey(this, plate(words, Scale.KEY_MM, "danger"), ticker, act);
   }
 
   /** A key that is on or off and says which in words too. */

@@ -31,7 +31,7 @@ final class PlanTable extends Region {
   PlanTable(Touch touch) {
     this.touch = touch;
     back = touch.primary("Back", () -> turn(Math.max(0, start - Math.max(1, shown))));
-    more = touch.primary("More", () -> turn(start + shown));
+    more = touch.key("Down", () -> turn(start + shown));
     Panes.grow(this);
   }
 

@@ -1,6 +1,7 @@
 package wherefrom.ui.print;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import wherefrom.job.OpenJob;
 import wherefrom.job.print.Face;
@@ -20,21 +21,26 @@ final class PrintTagsModel {
   private final OpenJob job;
   private final SheetPrinter printer;
   private final TagPrinting printing;
+  private final List<Stock> stocks;
   private TagChoice choice;
   private Optional<Stock> stock;
   private int start = 1;
   private Nudge nudge = Nudge.NONE;
   private String trouble = "";
+  private int page = 1;
+  private Optional<PrintOrder> saved = Optional.empty();
 
   /**
    * @param item the part whose tag alone is meant; 0 for what is not printed yet
+   * @param here where the person is: the paper that is usual there comes first
    */
-  PrintTagsModel(OpenJob job, SheetPrinter printer, int item) {
+  PrintTagsModel(OpenJob job, SheetPrinter printer, int item, Locale here) {
     this.job = job;
     this.printer = printer;
     this.printing = new TagPrinting(job);
     this.choice = item > 0 ? new TagChoice.OnePart(item) : new TagChoice.NotYetPrinted();
-    this.stock = printer.listStocks().stream().findFirst();
+    this.stocks = UsualPaper.first(printer.listStocks(), here);
+    this.stock = stocks.stream().findFirst();
   }
 
   TagChoice choice() {
@@ -43,6 +49,7 @@ final class PrintTagsModel {
 
   void choose(TagChoice chosen) {
     choice = chosen;
+    fresh();
   }
 
   /** What was chosen, in words. */
@@ -51,7 +58,7 @@ final class PrintTagsModel {
   }
 
   List<Stock> stocks() {
-    return printer.listStocks();
+    return stocks;
   }
 
   Optional<Stock> stock() {
@@ -69,6 +76,7 @@ final class PrintTagsModel {
       stock = Optional.of(chosen.stock());
       start = 1;
       trouble = "";
+      fresh();
     } else {
       trouble = String.join(" ", ((StockChoice.Refused) came).sentences());
     }
@@ -82,6 +90,28 @@ final class PrintTagsModel {
   void startAt(int label) {
     int most = stock.map(Stock::labelsPerPage).orElse(1);
     start = Math.max(1, Math.min(most, label));
+    fresh();
+  }
+
+  /** Something else is to be printed: its first page is shown, and no file holds it. */
+  private void fresh() {
+    page = 1;
+    saved = Optional.empty();
+  }
+
+  /** The page that is shown, from 1. */
+  int page() {
+    return page;
+  }
+
+  /** Shows the next page; after the last the first again. */
+  void turn() {
+    page = page >= pages() ? 1 : page + 1;
+  }
+
+  /** {@code 1 of 4}; empty where there is one page at most. */
+  String pageWords() {
+    return pages() > 1 ? page + " of " + pages() : "";
   }
 
   Nudge nudge() {
@@ -116,6 +146,10 @@ final class PrintTagsModel {
     if (labels == 0) {
       return "Nothing to print: all of it is printed already.";
     }
+    return words(labels, pages);
+  }
+
+  private static String words(int labels, int pages) {
     return labels
         + (labels == 1 ? " label on " : " labels on ")
         + pages
@@ -154,6 +188,30 @@ final class PrintTagsModel {
     return faces.isEmpty() ? Optional.empty() : Optional.of(PrintOrder.of(title, faces, setup()));
   }
 
+  /** What a file holds that was saved and that nobody has said to be on paper. */
+  boolean isSaved() {
+    return saved.isPresent();
+  }
+
+  /** Says what was saved. A file is not paper: nothing counts as printed. */
+  String saved(PrintOrder order, PrintOutcome outcome) {
+    if (!(outcome instanceof PrintOutcome.Printed done) || order.testPage()) {
+      return printed(order, outcome);
+    }
+    saved = Optional.of(order);
+    return "Saved, not printed yet: " + words(done.labels(), done.pages());
+  }
+
+  /** The labels of the saved file are on paper: they are printed. */
+  String onPaper() {
+    PrintOrder order = saved.orElseThrow();
+    int cells = order.setup().start() - 1 + order.faces().size();
+    int perPage = stock.map(Stock::labelsPerPage).orElse(1);
+    return printed(
+        order,
+        new PrintOutcome.Printed(order.faces().size(), (cells + perPage - 1) / perPage));
+  }
+
   /** Logs what was printed and says so. The next print begins after the last label used. */
   String printed(PrintOrder order, PrintOutcome outcome) {
     if (outcome instanceof PrintOutcome.Cancelled) {
@@ -169,10 +227,7 @@ final class PrintTagsModel {
     printing.printed(order.faces(), order.setup().stock());
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);
     start = (start - 1 + done.labels()) % perPage + 1;
-    return "Printed: "
-        + done.labels()
-        + (done.labels() == 1 ? " label on " : " labels on ")
-        + done.pages()
-        + (done.pages() == 1 ? " page." : " pages.");
+    fresh();
+    return "Printed: " + words(done.labels(), done.pages());
   }
 }

@@ -47,7 +47,7 @@ final class SheetView extends Region {
       return;
     }
     desk.background(
-        () -> desk.equipment().printer().preview(order.get(), longest).map(Images::of),
+        () -> desk.equipment().printer().preview(order.get(), 1, longest).map(Images::of),
         drawn -> drawn(order, drawn));
   }
 

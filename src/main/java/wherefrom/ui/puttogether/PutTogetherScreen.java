@@ -12,6 +12,7 @@ import javafx.util.Duration;
 import wherefrom.engine.Spot;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.StillMissing;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
@@ -47,6 +48,12 @@ public final class PutTogetherScreen implements Screen, Watching {
     work = new WorkView(desk.touch(), model, new WorkKeys());
     stop = new StopView(desk.touch(), model, new StopKeys());
     goOn.setOnFinished(event -> moveOn());
+  }
+
+  @Override
+  public String aside() {
+    int left = new StillMissing(desk.getJob()).places().size();
+    return (left == 0 ? "none" : left) + " to\u00a0fit";
   }
 
   @Override

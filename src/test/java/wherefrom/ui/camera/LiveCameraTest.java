@@ -197,7 +197,7 @@ class LiveCameraTest {
     assertThat(camera.noted()).noneMatch(frame -> frame.screen().contains("Part in hand"));
     Toolkit.on(
         () -> {
-          window.press("Bench");
+          window.shell.desk().navigator().home();
           return true;
         });
     assertThat(camera.isClosedWithin(3)).isTrue();

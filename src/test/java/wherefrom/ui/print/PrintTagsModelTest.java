@@ -3,19 +3,22 @@ package wherefrom.ui.print;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.print.Nudge;
 import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.Stock;
 import wherefrom.job.print.TagChoice;
+import wherefrom.print.PdfSheetPrinter;
 import wherefrom.ui.sample.SampleEquipment;
 import wherefrom.ui.sample.SampleJob;
 
 class PrintTagsModelTest {
   private final SampleJob sample = SampleJob.whole();
   private final PrintTagsModel model =
-      new PrintTagsModel(sample.job, new SampleEquipment().all().printer(), 0);
+      new PrintTagsModel(sample.job, new SampleEquipment().all().printer(), 0, Locale.UK);
 
   @Test
   void saysHowManyLabelsOnHowManyPages() {
@@ -36,6 +39,52 @@ class PrintTagsModelTest {
         .isEqualTo("Printed: 5 labels on 2 pages.");
     assertThat(model.start()).isEqualTo(3);
     assertThat(sample.job.history().get(1).entry()).isInstanceOf(TagsPrinted.class);
+  }
+
+  @Test
+  void aSavedFileIsNotPrintedUntilSomebodySaysSo() {
+    PrintOrder order = model.order(false).orElseThrow();
+    assertThat(model.saved(order, new PrintOutcome.Printed(74, 4)))
+        .isEqualTo("Saved, not printed yet: 74 labels on 4 pages.");
+    assertThat(model.isSaved()).isTrue();
+    assertThat(model.labels()).isEqualTo(74);
+    assertThat(sample.job.history()).hasSize(1);
+    assertThat(model.onPaper()).isEqualTo("Printed: 74 labels on 4 pages.");
+    assertThat(model.labels()).isZero();
+    assertThat(model.isSaved()).isFalse();
+    assertThat(sample.job.history()).hasSize(2);
+  }
+
+  @Test
+  void whatIsSavedIsForgottenWithAnotherChoice() {
+    model.saved(model.order(false).orElseThrow(), new PrintOutcome.Printed(74, 4));
+    model.choose(new TagChoice.PlaceCards());
+    assertThat(model.isSaved()).isFalse();
+  }
+
+  @Test
+  void everyPageIsTurnedToAndThenTheFirstAgain() {
+    assertThat(model.pageWords()).isEqualTo("1 of 4");
+    model.turn();
+    model.turn();
+    model.turn();
+    assertThat(model.pageWords()).isEqualTo("4 of 4");
+    model.turn();
+    assertThat(model.page()).isEqualTo(1);
+    model.turn();
+    model.choose(new TagChoice.OnePart(3));
+    assertThat(model.pageWords()).isEmpty();
+    assertThat(model.page()).isEqualTo(1);
+  }
+
+  @Test
+  void thePaperThatIsUsualComesFirst() {
+    List<Stock> ready = new PdfSheetPrinter().listStocks();
+    assertThat(UsualPaper.first(ready, Locale.UK).get(0).title()).startsWith("A4 sheet");
+    List<Stock> there = UsualPaper.first(ready, Locale.US);
+    assertThat(there.get(0).title()).startsWith("Letter sheet");
+    assertThat(there.get(1).title()).startsWith("Letter plain card");
+    assertThat(there).hasSameElementsAs(ready);
   }
 
   @Test

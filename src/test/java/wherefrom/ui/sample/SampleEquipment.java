@@ -262,8 +262,9 @@ public final class SampleEquipment {
       }
 
       @Override
-      public Optional<ColourImage> preview(PrintOrder order, int longest) throws IOException {
-        return drawer.preview(order, longest);
+      public Optional<ColourImage> preview(PrintOrder order, int page, int longest)
+          throws IOException {
+        return drawer.preview(order, page, longest);
       }
 
       @Override

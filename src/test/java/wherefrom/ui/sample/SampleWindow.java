@@ -16,6 +16,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
+import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.rules.Cue;
@@ -32,6 +33,7 @@ public final class SampleWindow {
       Map.of(
           "Log ", "each part on the tray is a step of its own, taken back by itself",
           "It is taken out there", "what is stopped after that is a stop of its own",
+          "I have it", "the part is found; then the scan that waited for it, an act of its own",
           "Taken out", "what is stopped after that is a stop of its own",
           "It was ", "a fit that was none is taken back; the stop stands for itself",
           "measured good",
@@ -56,6 +58,16 @@ public final class SampleWindow {
     this(dpi, textPercent, Optional.empty(), work -> work.run(), equipment -> {});
   }
 
+  /** On a piece of glass, in a look. */
+  public SampleWindow(Glass glass, int textPercent, Look look) {
+    this(
+        glass,
+        textPercent,
+        Optional.empty(),
+        work -> work.run(),
+        equipment -> equipment.settings = equipment.settings.withLook(look));
+  }
+
   /** Over a shelf of the test's own. */
   public SampleWindow(int dpi, int textPercent, Shelf shelf) {
     this(dpi, textPercent, Optional.of(shelf), work -> work.run(), equipment -> {});
@@ -73,9 +85,22 @@ public final class SampleWindow {
       Optional<Shelf> shelf,
       Executor first,
       Consumer<SampleEquipment> arranged) {
+    this(glass(dpi), textPercent, shelf, first, arranged);
+  }
+
+  private static Glass glass(int dpi) {
+    return dpi == 96 ? Glass.GUESSED : new Glass("tests", 1920, 1200, dpi / 25.4);
+  }
+
+  private SampleWindow(
+      Glass glass,
+      int textPercent,
+      Optional<Shelf> shelf,
+      Executor first,
+      Consumer<SampleEquipment> arranged) {
     workers = first;
     Settings fresh = equipment.settings;
-    equipment.settings = fresh.withPixelsPerMm(dpi / 25.4).withTextPercent(textPercent);
+    equipment.settings = fresh.withPixelsPerMm(glass.pixelsPerMm()).withTextPercent(textPercent);
     arranged.accept(equipment);
     shell =
         new Shell(
@@ -85,7 +110,7 @@ public final class SampleWindow {
             nanos::get,
             heard(),
             work -> this.workers.execute(work));
-    scene = dpi == 96 ? new Scene(shell, 1280, 800) : new Scene(shell, 1920, 1200);
+    scene = new Scene(shell, glass.width(), glass.height());
     shell.keys().attach(scene);
     layOut();
   }
@@ -126,6 +151,14 @@ public final class SampleWindow {
     press(words, node -> words(node).startsWith(words));
   }
 
+  /** Presses a key of the rail, which large text may have moved to the page of the rest. */
+  public void pressRail(String words) {
+    if (targets().stream().noneMatch(node -> words(node).equals(words))) {
+      pressExactly("More");
+    }
+    pressExactly(words);
+  }
+
   /** Presses the target that has these words and no more. */
   public void pressExactly(String words) {
     press(words, node -> words(node).equals(words));
@@ -139,7 +172,7 @@ public final class SampleWindow {
   /** Turns the pages of a list until a target's first words are these, and presses it. */
   public void pressOnSomePage(String words) {
     while (targets().stream().noneMatch(node -> words(node).startsWith(words))) {
-      press("More", node -> words(node).equals("More"));
+      press("Down", node -> words(node).equals("Down"));
     }
     press(words);
   }

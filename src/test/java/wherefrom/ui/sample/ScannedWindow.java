@@ -122,6 +122,11 @@ public final class ScannedWindow implements AutoCloseable {
     robot.keyRelease(code);
   }
 
+  /** To the job's first screen. */
+  public void home() {
+    inWindow(() -> window.shell.home());
+  }
+
   public void press(String words) {
     inWindow(() -> window.press(words));
   }

@@ -1,0 +1,62 @@
+package wherefrom.ui.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Group;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import wherefrom.ui.controls.Icon;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Touch;
+
+/** What to do now: one picture, three sentences, what UNDO would take back, what was said last. */
+public final class HelpScreen implements Screen {
+  private static final double PICTURE_MM = 40;
+
+  private final Region view;
+
+  /**
+   * @param said the message that was shown last, whole; may be empty
+   */
+  HelpScreen(Desk desk, Screen about, String said) {
+    Touch touch = desk.touch();
+    Pager<Region> rows = Pager.list(touch, row -> row);
+    List<Region> lines = new ArrayList<>();
+    if (!said.isEmpty()) {
+      lines.add(ListRow.told(touch, "Said last", said));
+    }
+    about.help().sentences().forEach(sentence -> lines.add(ListRow.told(touch, "", sentence)));
+    if (about.onJob() && desk.job().isPresent()) {
+      lines.add(ListRow.told(touch, "UNDO would take back", about.undoes(desk)));
+    }
+    rows.setItems(lines);
+    view = touch.isLarge() ? rows : withPicture(touch, rows);
+  }
+
+  private static HBox withPicture(Touch touch, Pager<Region> rows) {
+    Group picture = Icon.HELP.draw(touch.scale().px(PICTURE_MM));
+    StackPane held = new StackPane(picture);
+    held.setAlignment(Pos.TOP_CENTER);
+    Panes.wide(held, PICTURE_MM + 2 * wherefrom.ui.controls.Scale.GAP_MM, touch.scale());
+    return Panes.row(touch.scale(), held, rows);
+  }
+
+  @Override
+  public String title() {
+    return "What now?";
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

@@ -1,0 +1,26 @@
+package wherefrom.ui.app;
+
+import wherefrom.ui.controls.Icon;
+
+/**
+ * A key of the rail.
+ *
+ * @param words one short word
+ * @param spoken what a screen reader says; the word where nothing more is to be said
+ * @param on whether it stands as chosen
+ */
+public record RailKey(Icon icon, String words, String spoken, Runnable act, boolean on) {
+  public RailKey(Icon icon, String words, Runnable act) {
+    this(icon, words, words, act, false);
+  }
+
+  /** The same, chosen or not. */
+  public RailKey select(boolean chosen) {
+    return new RailKey(icon, words, spoken, act, chosen);
+  }
+
+  /** The same, with more to say aloud. */
+  public RailKey saying(String aloud) {
+    return new RailKey(icon, words, aloud, act, on);
+  }
+}

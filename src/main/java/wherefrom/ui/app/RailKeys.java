@@ -1,0 +1,51 @@
+package wherefrom.ui.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wherefrom.ui.controls.Icon;
+
+/** Which keys the rail has for a screen. */
+final class RailKeys {
+  private final Desk desk;
+  private final CameraSide camera;
+  private final Runnable turnCamera;
+  private final Runnable help;
+
+  RailKeys(Desk desk, CameraSide camera, Runnable turnCamera, Runnable help) {
+    this.desk = desk;
+    this.camera = camera;
+    this.turnCamera = turnCamera;
+    this.help = help;
+  }
+
+  /**
+   * The keys from the top; while long work runs that can be stopped, Stop has the place of Help.
+   *
+   * @param unread whether a message is longer than its place: Help shows all of it
+   */
+  List<RailKey> of(Screen screen, int depth, boolean unread, Optional<LongWork> stoppable) {
+    if (screen.whole()) {
+      return List.of();
+    }
+    List<RailKey> keys = new ArrayList<>(screen.rail(standard(screen, depth)));
+    if (stoppable.isPresent()) {
+      keys.add(new RailKey(Icon.STOP_WORK, "Stop", stoppable.get()::stop));
+    } else if (!(screen instanceof HelpScreen)) {
+      keys.add(new RailKey(Icon.HELP, "Help", help).select(unread));
+    }
+    return keys;
+  }
+
+  private StandardRail standard(Screen screen, int depth) {
+    Navigator navigator = desk.navigator();
+    RailKey back = new RailKey(Icon.BACK, "Back", navigator::back);
+    RailKey bench = new RailKey(Icon.BENCH, "Bench", () -> navigator.show(ScreenId.BENCH_MAP));
+    RailKey looking = new RailKey(Icon.CAMERA, "Camera", turnCamera).select(camera.on());
+    boolean onJob = screen.onJob() && desk.job().isPresent();
+    return new StandardRail(
+        Optional.of(back).filter(key -> depth > 0),
+        Optional.of(bench).filter(key -> onJob),
+        Optional.of(looking).filter(key -> camera.offered(screen)));
+  }
+}

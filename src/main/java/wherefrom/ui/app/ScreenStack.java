@@ -1,0 +1,45 @@
+package wherefrom.ui.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** The screens from the first to the one that is up; Back leads from each to the one below. */
+final class ScreenStack {
+  private record Level(Supplier<? extends Screen> maker, Screen screen) {}
+
+  private final List<Level> levels = new ArrayList<>();
+
+  void push(Supplier<? extends Screen> maker) {
+    levels.add(new Level(maker, maker.get()));
+  }
+
+  /** The screen that is up. */
+  Screen current() {
+    return levels.get(levels.size() - 1).screen();
+  }
+
+  /** How many screens lie below the one that is up. */
+  int depth() {
+    return levels.size() - 1;
+  }
+
+  /** Takes the uppermost away, unless it is the only one. */
+  boolean pop() {
+    if (levels.size() < 2) {
+      return false;
+    }
+    levels.remove(levels.size() - 1);
+    return true;
+  }
+
+  /** Leaves so many of the lowest. */
+  void keep(int lowest) {
+    levels.subList(Math.min(lowest, levels.size()), levels.size()).clear();
+  }
+
+  /** Makes all of them again, as after a change of sizes. */
+  void remake() {
+    levels.replaceAll(level -> new Level(level.maker(), level.maker().get()));
+  }
+}

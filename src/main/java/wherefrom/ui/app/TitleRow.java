@@ -1,0 +1,129 @@
+package wherefrom.ui.app;
+
+import java.util.Optional;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.Words;
+
+/**
+ * Where one is, and beside it a few words on how things stand or how far long work is. A message
+ * stands in the same place until the next press or scan; nothing moves for it.
+ */
+final class TitleRow extends StackPane {
+  private static final double BAR_MM = 30;
+  private static final double BAR_HIGH_MM = 5;
+
+  /** From a message's bar to its words. */
+  private static final double ASIDE_MM = 3;
+
+  /** What B612's lines are high, as a part of the size of its letters. */
+  private static final double LINE = 1.25;
+
+  private final Touch touch;
+  private final FitText title;
+  private final FitText aside;
+  private final FitText message;
+  private final HBox told;
+  private final HBox said;
+  private final ProgressBar bar = new ProgressBar(0);
+  private final HBox progress;
+  private final FitText far;
+
+  TitleRow(Touch touch) {
+    this.touch = touch;
+    title = touch.heading("").align(Pos.TOP_LEFT).within(1);
+    title.setMinWidth(0);
+    aside = touch.small("").align(Pos.TOP_RIGHT).within(1);
+    aside.getStyleClass().add("second");
+    far = touch.small("").align(Pos.CENTER_LEFT).within(1);
+    progress = new HBox(touch.scale().gap(), bar, Panes.grow(far));
+    told = new HBox(touch.scale().gap(), title, Panes.space(), aside, progress);
+    HBox.setHgrow(title, javafx.scene.layout.Priority.SOMETIMES);
+    message = Panes.grow(touch.small("").align(Pos.CENTER_LEFT).within(lines()));
+    said = new HBox(message);
+    style();
+    getChildren().setAll(told, said);
+    told.visibleProperty().bind(said.visibleProperty().not());
+    say("");
+    work(Optional.empty());
+  }
+
+  private void style() {
+    bar.getStyleClass().add("work-bar");
+    bar.setMinWidth(0);
+    bar.setPrefSize(touch.scale().px(BAR_MM), touch.scale().px(BAR_HIGH_MM));
+    bar.setFocusTraversable(false);
+    progress.setAlignment(Pos.CENTER_LEFT);
+    told.setAlignment(Pos.TOP_LEFT);
+    said.getStyleClass().add("message");
+    said.setAlignment(Pos.CENTER_LEFT);
+    said.setPadding(new Insets(0, 0, 0, touch.scale().px(ASIDE_MM)));
+    setPickOnBounds(false);
+  }
+
+  private int lines() {
+    return touch.isLarge() ? 1 : 2;
+  }
+
+  /** The height that it always has, in pixels. */
+  double high() {
+    Scale scale = touch.scale();
+    double factor = scale.textFactor();
+    double heading = scale.fontPx(Scale.WORKING_MM) * factor * LINE;
+    return Math.ceil(Math.max(heading, lines() * scale.fontPx(Scale.SMALL_MM) * factor * LINE));
+  }
+
+  void show(String heading, String beside) {
+    title.setWords(Words.capital(heading));
+    aside.setWords(beside);
+  }
+
+  /** Other words beside the title, until it is shown anew. */
+  void aside(String words) {
+    aside.setWords(words);
+  }
+
+  /** How far long work is, in the place of the words beside the title. */
+  void work(Optional<LongWork> work) {
+    present(progress, work.isPresent());
+    present(aside, work.isEmpty());
+    bar.setProgress(work.map(LongWork::part).orElse(0.0));
+    far.setWords(work.map(LongWork::words).orElse(""));
+  }
+
+  /** What has no room beside the title is left out: a piece of it says nothing. */
+  @Override
+  protected void layoutChildren() {
+    double needed = title.leastLineWidth() + touch.scale().gap() + aside.leastLineWidth();
+    aside.setVisible(needed <= getWidth());
+    super.layoutChildren();
+  }
+
+  private static void present(Region node, boolean there) {
+    node.setVisible(there);
+    node.setManaged(there);
+  }
+
+  /** Shows a sentence; a newer one takes the place of an older. Empty puts it away. */
+  void say(String sentence) {
+    message.setWords(sentence);
+    said.setVisible(!sentence.isEmpty());
+  }
+
+  String said() {
+    return message.words();
+  }
+
+  /** Whether the sentence is longer than its place. */
+  boolean isCut() {
+    return !said().isEmpty() && !message.fits(getWidth() - touch.scale().px(ASIDE_MM), high());
+  }
+}

@@ -1,0 +1,21 @@
+package wherefrom.ui.app;
+
+import javafx.scene.Parent;
+import wherefrom.job.settings.Look;
+
+/** Gives a window light or dark colors. */
+final class WindowLook {
+  private static final String DARK = "dark";
+
+  private WindowLook() {}
+
+  /**
+   * @param systemDark whether the system is set to dark colors
+   */
+  static void put(Parent window, Look chosen, boolean systemDark) {
+    window.getStyleClass().remove(DARK);
+    if (chosen == Look.DARK || (chosen == Look.SYSTEM && systemDark)) {
+      window.getStyleClass().add(DARK);
+    }
+  }
+}
