@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import wherefrom.job.Caution;
-import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
@@ -54,7 +54,7 @@ final class TorqueCommands {
             (bench, call, answer) -> said(new TorqueBook(bench.job()).begin(typed(call)), answer));
   }
 
-  private static TorqueCardBegun typed(Call call) throws BadInput {
+  private static CardTyped typed(Call call) throws BadInput {
     int rows = call.number("--rows", 1, 1, BoltPattern.MOST_ROWS);
     int columns = call.number("--columns", 1, 1, BoltPattern.MOST_COLUMNS);
     boolean own = call.has(ORDER);
@@ -63,8 +63,7 @@ final class TorqueCommands {
       throw call.wrong("--order and --order-from belong together: say where the order comes from.");
     }
     List<Integer> order = own ? order(call) : BoltPattern.ofRectangle(rows, columns).positions();
-    return new TorqueCardBegun(
-        0,
+    return new CardTyped(
         call.get("--fastener").strip(),
         rows,
         columns,

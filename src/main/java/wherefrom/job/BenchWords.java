@@ -99,7 +99,7 @@ final class BenchWords {
   }
 
   private static String zero(ZeroChecked zero) {
-    return zero.tool() + " at zero: " + zero.figure() + " " + zero.unit();
+    return zero.tool() + " at zero: " + zero.shown().text();
   }
 
   private static String limit(LimitTyped limit) {
@@ -107,7 +107,7 @@ final class BenchWords {
   }
 
   private static String size(SizeTyped size) {
-    return "standard size of " + size.plan() + ": " + size.figure() + " " + size.unit();
+    return "standard size of " + size.plan() + ": " + size.size().text();
   }
 
   private static String figures(FiguresKept kept) {

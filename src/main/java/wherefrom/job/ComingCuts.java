@@ -48,7 +48,7 @@ final class ComingCuts {
   }
 
   private void sent(ShopLineAdded line) {
-    String size = line.target().isEmpty() ? "" : line.target() + " " + line.unit();
+    String size = line.target().map(Amount::text).orElse("");
     List<Change> changes = line.work().changes(line.where(), size, job.layout());
     coming.put(
         line(line.visit(), line.line()),

@@ -1,6 +1,5 @@
 package wherefrom.job;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -23,7 +22,6 @@ import wherefrom.job.entry.TakenReading;
 import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Unit;
 import wherefrom.rules.size.CutSurface;
 import wherefrom.workings.ResultValue;
 
@@ -31,7 +29,7 @@ import wherefrom.workings.ResultValue;
 public final class MeasureBook {
   private static final EntryFold<MeasureBook> READS =
       EntryFold.<MeasureBook>none()
-          .on(ToolListed.class, (book, tool) -> book.tools.put(tool.name(), tool(tool)))
+          .on(ToolListed.class, MeasureBook::take)
           .on(ZeroChecked.class, MeasureBook::take)
           .at(LimitTyped.class, MeasureBook::take)
           .on(SizeTyped.class, MeasureBook::take)
@@ -59,12 +57,16 @@ public final class MeasureBook {
     return book;
   }
 
+  private void take(ToolListed tool) {
+    tools.put(tool.name(), new Tool(tool.name(), tool.resolution(), tool.error(), tool.repeat()));
+  }
+
   private void take(ZeroChecked zero) {
-    zeros.put(zero.tool(), zero.figure() + " " + zero.unit());
+    zeros.put(zero.tool(), zero.shown().text());
   }
 
   private void take(SizeTyped size) {
-    sizes.put(size.plan(), amount(size.figure(), size.unit()));
+    sizes.put(size.plan(), size.size());
   }
 
   private void take(ReadingsTaken readings, LoggedEntry logged) {
@@ -83,26 +85,10 @@ public final class MeasureBook {
           new Limit(
               limit.plan(),
               limit.result(),
-              end(limit.lower(), limit.unit()),
-              end(limit.upper(), limit.unit()),
+              limit.lower(),
+              limit.upper(),
               limit.source()));
     }
-  }
-
-  private static Optional<Amount> end(String figure, String unit) {
-    return figure.isEmpty() ? Optional.empty() : Optional.of(amount(figure, unit));
-  }
-
-  private static Tool tool(ToolListed tool) {
-    return new Tool(
-        tool.name(),
-        amount(tool.resolution(), tool.unit()),
-        amount(tool.error(), tool.unit()),
-        amount(tool.repeat(), tool.unit()));
-  }
-
-  private static Amount amount(String figure, String unit) {
-    return new Amount(new BigDecimal(figure), Unit.find(unit).orElseThrow());
   }
 
   public Collection<Tool> tools() {
@@ -226,7 +212,7 @@ public final class MeasureBook {
       List<Amount> here =
           readings.stream()
               .filter(reading -> reading.station().equals(station.key()))
-              .map(reading -> amount(reading.figure(), reading.unit()))
+              .map(TakenReading::reading)
               .toList();
       if (!here.isEmpty()) {
         samples.add(new Sample(station, here));

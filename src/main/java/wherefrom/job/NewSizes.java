@@ -1,13 +1,11 @@
 package wherefrom.job;
 
-import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Unit;
 
 /** The sizes and sorts of new parts, as they were said when the parts were taken on. */
 final class NewSizes {
@@ -21,21 +19,17 @@ final class NewSizes {
 
   /** {@code , size 0.010 in, roller}; empty where nothing was said. */
   static String words(PartReplaced replaced) {
-    String size =
-        replaced.size().isEmpty()
-            ? ""
-            : replaced.size().matches("0[.0]*")
-                ? ", standard"
-                : ", size " + replaced.size() + " " + replaced.unit();
+    String size = replaced.size().map(NewSizes::words).orElse("");
     return size + (replaced.sort().isEmpty() ? "" : ", " + replaced.sort());
+  }
+
+  private static String words(Amount size) {
+    return size.number().signum() == 0 ? ", standard" : ", size " + size.text();
   }
 
   /** How far the part is from standard; empty where nobody said. */
   Optional<Amount> findSize(int item) {
-    return Optional.ofNullable(taken.get(item))
-        .filter(one -> !one.size().isEmpty())
-        .flatMap(
-            one -> Unit.find(one.unit()).map(unit -> new Amount(new BigDecimal(one.size()), unit)));
+    return Optional.ofNullable(taken.get(item)).flatMap(PartReplaced::size);
   }
 
   /** Of which other sort it is; empty where nobody said. */

@@ -7,6 +7,7 @@ import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
+import wherefrom.quantity.Amount;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ShopWork;
 
@@ -56,8 +57,7 @@ public final class ShopChanges {
     if (line == null) {
       return List.of();
     }
-    String wanted = line.target().isEmpty() ? "" : line.target() + " " + line.unit();
-    String size = back.figure().isEmpty() ? wanted : back.figure() + " " + back.unit();
+    String size = back.size().or(line::target).map(Amount::text).orElse("");
     return line.work().changes(line.where(), size, job.layout());
   }
 

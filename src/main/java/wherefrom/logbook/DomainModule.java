@@ -18,9 +18,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.parts.Place;
+import wherefrom.quantity.Amount;
 import wherefrom.rules.VerdictName;
 
 /** How the types of the domain stand in the file, so that the domain need not know. */
@@ -30,11 +32,21 @@ final class DomainModule extends SimpleModule {
     addDeserializer(Place.class, new KeyForm.Reader<Place>(Place.class, Place::find));
     addSerializer(Spot.class, new KeyForm.Writer<>(Spot.class, Spot::key));
     addDeserializer(Spot.class, new KeyForm.Reader<Spot>(Spot.class, Spots::find));
+    addSerializer(Amount.class, new KeyForm.Writer<>(Amount.class, Amount::text));
+    addDeserializer(Amount.class, new KeyForm.Reader<Amount>(Amount.class, AmountFields::find));
     addSerializer(Optional.class, new OptionalForm.Writer());
     addDeserializer(Optional.class, new OptionalForm.Reader());
     addSerializer(Set.class, new SortedSets());
+    MeasureForms.register(this);
+    ShopForms.register(this);
     setSerializerModifier(new EnumKeys());
     setDeserializerModifier(new EnumsByKey());
+  }
+
+  /** An entry that stands in the file with the fields of another record. */
+  <E, F> void form(Class<E> type, Class<F> fields, Function<E, F> form, Function<F, E> entry) {
+    addSerializer(type, new EntryForm.Writer<>(type, form));
+    addDeserializer(type, new EntryForm.Reader<>(type, fields, entry));
   }
 
   /** The key of an enum constant: its id, or {@code rod-shell} for {@code ROD_SHELL}. */

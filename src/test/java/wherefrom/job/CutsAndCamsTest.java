@@ -2,6 +2,7 @@ package wherefrom.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.LifterType;
 import wherefrom.job.FittingSize.Basis;
@@ -37,7 +38,7 @@ class CutsAndCamsTest {
   private Part bought(String place, String sort) {
     int item = bench.bench.item(place);
     bench.bench.record(
-        new PartReplaced(item, bench.bench.job.nextItem(), "must be new", "", "", sort));
+        new PartReplaced(item, bench.bench.job.nextItem(), "must be new", Optional.empty(), sort));
     return bench.bench.part(place);
   }
 

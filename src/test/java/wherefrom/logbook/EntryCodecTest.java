@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,8 @@ import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.ShopWork;
 
@@ -157,7 +160,7 @@ class EntryCodecTest {
                     + "'tolerance':'','unit':'in','keep':false}"))
         .isEqualTo(
             new ShopLineAdded(
-                1, 2, "block", 1, "bore", "3.89", "", "in", false, ShopWork.OTHER, List.of()));
+                1, 2, "block", 1, "bore", Optional.of(Amount.of("3.89", Unit.INCH)), Optional.empty(), false, ShopWork.OTHER, List.of()));
     assertThat(read("sent-to-shop", "{'visit':1,'items':[3],'wanted':'measure'}"))
         .isEqualTo(new SentToShop(1, List.of(3), "measure", ShopWork.OTHER));
     assertThat(read("part-replaced", "{'oldItem':3,'newItem':75,'reason':'bent'}"))

@@ -1,6 +1,8 @@
 package wherefrom.logbook;
 
 import java.util.Optional;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.VerdictName;
 import java.util.List;
 import java.util.Map;
@@ -127,26 +129,26 @@ final class EveryEntry {
         new ChangeMade(2, ChangeKind.PUSHROD_BENT, "1EX", ""),
         new CheckAnswered("R1:spring-load", Look.PASS, "open 130 lb"),
         new SlotUnknown(2, "tag washed off"),
-        new ToolListed("micrometer 0-1 in", "in", "0.0001", "0.0002", "0.0001"),
-        new ZeroChecked("micrometer 0-1 in", "-0.0001", "in"),
+        new ToolListed("micrometer 0-1 in", Amount.of("0.0001", Unit.INCH), Amount.of("0.0002", Unit.INCH), Amount.of("0.0001", Unit.INCH)),
+        new ZeroChecked("micrometer 0-1 in", Amount.of("-0.0001", Unit.INCH)),
         new ReadingsTaken(
             "#1",
             "pushrod-runout",
             "dial",
-            List.of(new TakenReading("middle", "0.0030", "in"), new TakenReading("middle", "0.07", "mm")),
+            List.of(new TakenReading("middle", Amount.of("0.0030", Unit.INCH)), new TakenReading("middle", Amount.of("0.07", Unit.MILLIMETRE))),
             true,
             "twice"),
-        new LimitTyped("pushrod-runout", "value", "", "0.003", "in", "manual, page 6-12"),
-        new LimitTyped("pushrod-runout", "value", "", "", "", "manual, page 6-12"),
-        new SizeTyped("rod-journal", "2.1000", "in", "manual, page 6-2"),
+        new LimitTyped("pushrod-runout", "value", Optional.empty(), Optional.of(Amount.of("0.003", Unit.INCH)), "manual, page 6-12"),
+        new LimitTyped("pushrod-runout", "value", Optional.empty(), Optional.empty(), "manual, page 6-12"),
+        new SizeTyped("rod-journal", Amount.of("2.1000", Unit.INCH), "manual, page 6-2"),
         new DebrisFound(DebrisPlace.PICKUP_SCREEN, DebrisLook.GREY_PASTE, "a smear"),
         new Reidentified(2, "chalk 7", "likely"),
         new ShopLineAdded(
-            1, 1, "block", 1, "bore", "3.900", "0.0005", "in", true, ShopWork.BORE, List.of("B1")),
+            1, 1, "block", 1, "bore", Optional.of(Amount.of("3.900", Unit.INCH)), Optional.of(Amount.of("0.0005", Unit.INCH)), true, ShopWork.BORE, List.of("B1")),
         new ShopLineAdded(
-            1, 2, "sump", 1, "wash", "", "", "", false, ShopWork.OTHER, List.of()),
-        new ShopLineBack(1, 1, 1, "3.9005", "in", "bored"),
-        new ShopLineBack(1, 2, 1, "", "", "washed"),
+            1, 2, "sump", 1, "wash", Optional.empty(), Optional.empty(), false, ShopWork.OTHER, List.of()),
+        new ShopLineBack(1, 1, 1, Optional.of(Amount.of("3.9005", Unit.INCH)), "bored"),
+        new ShopLineBack(1, 2, 1, Optional.empty(), "washed"),
         new CostNoted(1, "bore and hone", "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
         new CostDropped(1, "free"),
         new BudgetSet(150_000, 15, "EUR"),
@@ -154,12 +156,12 @@ final class EveryEntry {
         new FiguresKept("plan-now", "as it is", Map.of("bore", "3.900 in±0.0005 in", "crown", "flat")),
         new FiguresKept("plan-1", "", Map.of()),
         new TorqueCardBegun(
-            1, "main caps", 2, 2, List.of(3, 1, 2, 4), "manual", "oiled", List.of("30 N·m", "90 deg"),
+            1, "main caps", 2, 2, List.of(3, 1, 2, 4), "manual", "oiled", List.of(Amount.of("30", Unit.NEWTON_METRE), Amount.of("90", Unit.DEGREE)),
             "manual, page 6-20"),
         new BoltTightened(1, 2, 3, "AB", true),
         new BoltChecked(1, 3, "CD", false),
         new TorqueCardDropped(1, "loosened again"),
-        new PartReplaced(1, 75, "bent", "0.010", "in", "longer"),
+        new PartReplaced(1, 75, "bent", Optional.of(Amount.of("0.010", Unit.INCH)), "longer"),
         PartReplaced.like(2, 76, "worn"),
         new PartFitted(1, PUSHROD),
         new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.OTHER_PLACE)),

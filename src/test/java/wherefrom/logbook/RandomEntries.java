@@ -21,6 +21,8 @@ import wherefrom.job.entry.JobEntry;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 
 /** Entries of every kind, filled with anything that their types allow, from a seed. */
 final class RandomEntries {
@@ -86,6 +88,10 @@ final class RandomEntries {
     }
     if (raw == BigDecimal.class) {
       return BigDecimal.valueOf(random.nextInt(100_000), random.nextInt(8));
+    }
+    if (raw == Amount.class) {
+      // Those of one entry are in one unit.
+      return new Amount((BigDecimal) value(BigDecimal.class), Unit.MICROMETRE);
     }
     if (raw == Spot.class) {
       return PLACES.get(random.nextInt(PLACES.size())).spot();

@@ -3,6 +3,7 @@ package wherefrom.referee;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import wherefrom.engine.Layout;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.JobEntry;
@@ -12,6 +13,8 @@ import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.ToolListed;
 import wherefrom.job.measure.Measuring;
 import wherefrom.parts.PartKind;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 
 /** One tool, limits and standard sizes of an invented engine, and figures that lie in and out. */
@@ -19,17 +22,19 @@ final class Gauges {
   private static final String TOOL = "gauge";
   private static final String SOURCE = "invented";
 
+  private static final Amount STEP = Amount.of("0.01", Unit.MILLIMETRE);
+
   private static final List<JobEntry> ENTRIES =
       List.of(
-          new ToolListed(TOOL, "mm", "0.01", "0.01", "0.01"),
-          new LimitTyped("pushrod-runout", "value", "", "0.5", "mm", SOURCE),
-          new LimitTyped("lifter-crown", "value", "0.1", "", "mm", SOURCE),
-          new LimitTyped("spring-free", "value", "45", "", "mm", SOURCE),
-          new LimitTyped("piston-diameter", "value", "99", "", "mm", SOURCE),
-          new LimitTyped("lobe-lift", "lift", "7", "", "mm", SOURCE),
-          new SizeTyped("rod-journal", "2.1000", "in", SOURCE),
-          new SizeTyped("main-journal", "2.4500", "in", SOURCE),
-          new SizeTyped("bore", "4.0000", "in", SOURCE));
+          new ToolListed(TOOL, STEP, STEP, STEP),
+          new LimitTyped("pushrod-runout", "value", Optional.empty(), mm("0.5"), SOURCE),
+          new LimitTyped("lifter-crown", "value", mm("0.1"), Optional.empty(), SOURCE),
+          new LimitTyped("spring-free", "value", mm("45"), Optional.empty(), SOURCE),
+          new LimitTyped("piston-diameter", "value", mm("99"), Optional.empty(), SOURCE),
+          new LimitTyped("lobe-lift", "lift", mm("7"), Optional.empty(), SOURCE),
+          new SizeTyped("rod-journal", Amount.of("2.1000", Unit.INCH), SOURCE),
+          new SizeTyped("main-journal", Amount.of("2.4500", Unit.INCH), SOURCE),
+          new SizeTyped("bore", Amount.of("4.0000", Unit.INCH), SOURCE));
 
   /** By plan: within the limit, at it, and outside. */
   private static final Map<String, List<String>> FIGURES =
@@ -58,6 +63,10 @@ final class Gauges {
           "BORED", List.of(40_000, 10));
 
   private Gauges() {}
+
+  private static Optional<Amount> mm(String figure) {
+    return Optional.of(Amount.of(figure, Unit.MILLIMETRE));
+  }
 
   /** The first entries of a job: it is opened, every kind tracked, and what is typed once. */
   static JobEntry[] start(Layout layout) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -22,6 +23,8 @@ import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopVisit;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.ShopWork;
 
 class FileReportsTest {
@@ -113,9 +116,8 @@ class FileReportsTest {
             "main caps",
             5,
             "stay with the block",
-            "",
-            "",
-            "",
+            Optional.empty(),
+            Optional.empty(),
             true,
             ShopWork.OTHER,
             List.of());
@@ -126,9 +128,8 @@ class FileReportsTest {
             "block",
             1,
             "bore all eight",
-            "3.8900",
-            "0.0005",
-            "in",
+            Optional.of(Amount.of("3.8900", Unit.INCH)),
+            Optional.of(Amount.of("0.0005", Unit.INCH)),
             false,
             ShopWork.OTHER,
             List.of());

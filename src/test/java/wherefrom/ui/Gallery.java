@@ -70,6 +70,7 @@ final class Gallery {
     shots.addAll(InspectShots.all());
     shots.addAll(MeasureShots.all());
     shots.addAll(CameraShots.all());
+    shots.addAll(EngineShots.all());
     return shots;
   }
 

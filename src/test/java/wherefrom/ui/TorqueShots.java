@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import wherefrom.job.OpenJob;
-import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -68,8 +68,7 @@ final class TorqueShots {
   private static void begin(OpenJob job, String fastener, int rows, int columns) {
     new TorqueBook(job)
         .begin(
-            new TorqueCardBegun(
-                0,
+            new CardTyped(
                 fastener,
                 rows,
                 columns,

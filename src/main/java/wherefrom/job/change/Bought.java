@@ -1,31 +1,30 @@
 package wherefrom.job.change;
 
-import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.StandingRule;
+import wherefrom.job.Typed;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
 import wherefrom.rules.consequence.Wanted;
+import wherefrom.rules.size.SizeText;
 
 /** The new parts that were taken on, and whether they serve what is asked for after them. */
 public final class Bought {
-  private static final Pattern SIZE = Pattern.compile("\\s*([0-9]+[.,]?[0-9]*)\\s*(in|mm)\\b.*");
-
   private final EngineJob job;
 
   /** A new part as it was taken on, and by which entry. */
@@ -99,17 +98,14 @@ public final class Bought {
     };
   }
 
-  private static boolean isOfSize(PartReplaced bought, String detail) {
-    Matcher wanted = SIZE.matcher(detail);
-    Matcher has = SIZE.matcher(bought.size() + " " + bought.unit());
-    return wanted.matches()
-        && has.matches()
-        && wanted.group(2).equals(has.group(2))
-        && number(wanted).compareTo(number(has)) == 0;
+  private boolean isOfSize(PartReplaced bought, String detail) {
+    return SizeText.read(detail, Typed.usual(job.units(), Dimension.LENGTH))
+        .flatMap(wanted -> bought.size().map(has -> isSame(wanted, has)))
+        .orElse(false);
   }
 
-  private static BigDecimal number(Matcher size) {
-    return new BigDecimal(size.group(1).replace(',', '.'));
+  private static boolean isSame(Amount one, Amount other) {
+    return one.inBase().compareTo(other.inBase()) == 0;
   }
 
   /** The key under which a part at this place is bought. */

@@ -1,6 +1,8 @@
 package wherefrom.job.entry;
 
 import java.util.List;
+import java.util.Optional;
+import wherefrom.quantity.Amount;
 import wherefrom.rules.consequence.ShopWork;
 
 /**
@@ -9,8 +11,8 @@ import wherefrom.rules.consequence.ShopWork;
  * @param what {@code block}, {@code crankshaft}, {@code main caps}
  * @param count how many pieces go
  * @param wanted the work, with numbers
- * @param target the size wanted back, as typed; may be empty
- * @param tolerance how far from it is good, as typed; may be empty
+ * @param target the size wanted back
+ * @param tolerance how far from it is good, in the same unit
  * @param keep true of what must not get lost
  * @param work its kind; lines of before kinds were asked for are {@link ShopWork#OTHER}
  * @param where the cylinders or banks it is done at; empty for all there are
@@ -21,14 +23,15 @@ public record ShopLineAdded(
     String what,
     int count,
     String wanted,
-    String target,
-    String tolerance,
-    String unit,
+    Optional<Amount> target,
+    Optional<Amount> tolerance,
     boolean keep,
     ShopWork work,
     List<String> where)
     implements JobEntry {
   public ShopLineAdded {
     where = List.copyOf(where);
+    Optional<Amount> size = target;
+    tolerance = tolerance.flatMap(within -> size.map(good -> within.to(good.unit())));
   }
 }

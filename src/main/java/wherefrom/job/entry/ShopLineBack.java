@@ -1,9 +1,12 @@
 package wherefrom.job.entry;
 
+import java.util.Optional;
+import wherefrom.quantity.Amount;
+
 /**
  * Pieces of a slip's line came back.
  *
- * @param figure the size measured on return, as typed; may be empty
+ * @param size as measured on return
  */
-public record ShopLineBack(int visit, int line, int count, String figure, String unit, String done)
+public record ShopLineBack(int visit, int line, int count, Optional<Amount> size, String done)
     implements JobEntry {}

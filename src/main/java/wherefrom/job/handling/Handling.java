@@ -102,8 +102,7 @@ public final class Handling {
     return part.read(
         job.state(),
         job.state().getPart(item).part(),
-        (size, unit) ->
-            replace(new PartReplaced(item, fresh, reason.strip(), size, unit, part.plainSort())),
+        size -> replace(new PartReplaced(item, fresh, reason.strip(), size, part.plainSort())),
         Handled.Refused::new);
   }
 

@@ -2,7 +2,6 @@ package wherefrom.job.handling;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import wherefrom.job.EngineJob;
 import wherefrom.job.FittingSize;
@@ -44,24 +43,21 @@ public record NewPart(String size, String sort) {
         .reduce((earlier, later) -> later);
   }
 
-  /**
-   * The size and its unit, both empty where none is said; or a sentence that says what is wrong.
-   */
+  /** The size, absent where none is said; or a sentence that says what is wrong. */
   <T> T read(
-      EngineJob job, Part old, BiFunction<String, String, T> done, Function<String, T> refused) {
+      EngineJob job, Part old, Function<Optional<Amount>, T> done, Function<String, T> refused) {
     if (old.kind() == PartKind.LIFTER && !plainSort().matches("|flat|roller")) {
       return refused.apply("A lifter is flat or roller: say which.");
     }
     if (size.isBlank()) {
-      return done.apply("", "");
+      return done.apply(Optional.empty());
     }
     if (CutSurface.find(old.kind()).isEmpty()) {
       return refused.apply(
           "A size over or under standard is said of shells and pistons. Keep others as a note.");
     }
     Optional<Amount> said = size.strip().equals(LISTED) ? listed(job, old) : typed(job);
-    return said.map(amount -> done.apply(amount.number().toPlainString(), amount.unit().symbol()))
-        .orElseGet(() -> refused.apply(fault()));
+    return said.isPresent() ? done.apply(said) : refused.apply(fault());
   }
 
   /** {@code roller}, as it is kept. */

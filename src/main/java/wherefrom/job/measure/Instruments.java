@@ -2,6 +2,7 @@ package wherefrom.job.measure;
 
 import java.util.Collection;
 import java.util.Optional;
+import java.util.function.Function;
 import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.Plausibility;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -16,7 +17,6 @@ import wherefrom.job.entry.ToolListed;
 import wherefrom.job.entry.ZeroChecked;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
-import wherefrom.quantity.Unit;
 
 /** The person's tools, and the limits and sizes typed for this engine. */
 public final class Instruments {
@@ -66,10 +66,8 @@ public final class Instruments {
     if (off.number().signum() < 0 || again.number().signum() < 0) {
       return new Answer.Refused("Error and repeat are given without a sign: by how much at most?");
     }
-    Unit unit = step.unit();
     job.record(
-        new ToolListed(
-            name.strip(), unit.symbol(), plain(step), plain(off.to(unit)), plain(again.to(unit))));
+        new ToolListed(name.strip(), step, off, again));
     return new Answer.Kept(name.strip() + " is listed.");
   }
 
@@ -82,7 +80,7 @@ public final class Instruments {
   }
 
   private Answer zero(Tool tool, Amount read) {
-    job.record(new ZeroChecked(tool.name(), plain(read), read.unit().symbol()));
+    job.record(new ZeroChecked(tool.name(), read));
     double off = Math.abs(read.in(tool.resolution().unit()));
     return new Answer.Kept(
         off > tool.error().number().doubleValue()
@@ -115,30 +113,32 @@ public final class Instruments {
     }
     Dimension dimension = known.get().stations().get(0).dimension();
     if (lower.isBlank() && upper.isBlank()) {
-      job.record(new LimitTyped(plan, result, "", "", "", source.strip()));
+      job.record(
+          new LimitTyped(plan, result, Optional.empty(), Optional.empty(), source.strip()));
       return new Answer.Kept("The limit is taken away.");
     }
-    if (lower.isBlank()) {
-      return amount(upper, dimension, high -> limit(plan, result, "", plain(high), high, source));
-    }
-    return amount(
+    return end(
         lower,
         dimension,
-        low ->
-            upper.isBlank()
-                ? limit(plan, result, plain(low), "", low, source)
-                : amount(upper, dimension, high -> both(plan, result, low, high, source)));
+        low -> end(upper, dimension, high -> limit(plan, result, low, high, source)));
   }
 
-  private Answer both(String plan, String result, Amount low, Amount high, String source) {
-    return low.inBase().compareTo(high.inBase()) > 0
-        ? new Answer.Refused("The lower limit is above the upper one: swap them.")
-        : limit(plan, result, plain(low), plain(high.to(low.unit())), low, source);
+  private Answer end(
+      String text, Dimension dimension, Function<Optional<Amount>, Answer> then) {
+    return text.isBlank()
+        ? then.apply(Optional.empty())
+        : amount(text, dimension, end -> then.apply(Optional.of(end)));
   }
 
   private Answer limit(
-      String plan, String result, String lower, String upper, Amount in, String source) {
-    job.record(new LimitTyped(plan, result, lower, upper, in.unit().symbol(), source.strip()));
+      String plan, String result, Optional<Amount> low, Optional<Amount> high, String source) {
+    boolean swapped =
+        low.flatMap(end -> high.map(other -> end.inBase().compareTo(other.inBase()) > 0))
+            .orElse(false);
+    if (swapped) {
+      return new Answer.Refused("The lower limit is above the upper one: swap them.");
+    }
+    job.record(new LimitTyped(plan, result, low, high, source.strip()));
     return new Answer.Kept("The limit stands, from " + source.strip() + ".");
   }
 
@@ -155,7 +155,7 @@ public final class Instruments {
         figure,
         Dimension.LENGTH,
         size -> {
-          job.record(new SizeTyped(plan, plain(size), size.unit().symbol(), source.strip()));
+          job.record(new SizeTyped(plan, size, source.strip()));
           return new Answer.Kept("The size stands, from " + source.strip() + ".");
         });
   }
@@ -181,11 +181,7 @@ public final class Instruments {
   }
 
   private Answer amount(
-      String text, Dimension dimension, java.util.function.Function<Amount, Answer> then) {
+      String text, Dimension dimension, Function<Amount, Answer> then) {
     return Typed.read(text, job.state().units(), dimension, then, Answer.Refused::new);
-  }
-
-  private static String plain(Amount amount) {
-    return amount.number().toPlainString();
   }
 }

@@ -128,7 +128,7 @@ public final class Measuring {
                 job.state().units(),
                 station.get().dimension(),
                 amount -> {
-                  taken.add(taken(station.get(), amount));
+                  taken.add(new TakenReading(station.get().key(), amount));
                   return Optional.<String>empty();
                 },
                 Optional::of);
@@ -138,10 +138,6 @@ public final class Measuring {
       }
     }
     return taken.isEmpty() ? Optional.of("Type at least one reading.") : Optional.empty();
-  }
-
-  private static TakenReading taken(Station station, Amount amount) {
-    return new TakenReading(station.key(), amount.number().toPlainString(), amount.unit().symbol());
   }
 
   private List<Question> questions(

@@ -156,7 +156,7 @@ public final class MachineShop {
               + ". Count again.");
     }
     if (figure.isBlank()) {
-      job.record(new ShopLineBack(visit, line, count, "", "", done.strip()));
+      job.record(new ShopLineBack(visit, line, count, Optional.empty(), done.strip()));
       String size = known.get().target().map(t -> " Measure them: wanted is " + t + ".").orElse("");
       return done(visit, count + " back." + size);
     }
@@ -172,8 +172,7 @@ public final class MachineShop {
                   visit,
                   line,
                   count,
-                  size.number().toPlainString(),
-                  size.unit().symbol(),
+                  Optional.of(size),
                   done.strip()));
           return new Answer.Done(
               findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());

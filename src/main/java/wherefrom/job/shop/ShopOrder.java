@@ -53,7 +53,7 @@ public record ShopOrder(
       return refused.apply(fault.get());
     }
     if (target.isBlank()) {
-      return done.apply(line(visit, line, "", "", ""));
+      return done.apply(line(visit, line, Optional.empty(), Optional.empty()));
     }
     return sized(job, size -> within(job, visit, line, size, done, refused), refused);
   }
@@ -65,25 +65,24 @@ public record ShopOrder(
       Amount size,
       Function<ShopLineAdded, T> done,
       Function<String, T> refused) {
-    String figure = size.number().toPlainString();
-    String unit = size.unit().symbol();
     if (tolerance.isBlank()) {
-      return done.apply(line(visit, line, figure, "", unit));
+      return done.apply(line(visit, line, Optional.of(size), Optional.empty()));
     }
     return Typed.read(
         tolerance,
         job.units(),
         Dimension.LENGTH,
         good -> {
-          String within = good.to(size.unit()).number().abs().toPlainString();
-          return done.apply(line(visit, line, figure, within, unit));
+          Amount within = good.number().signum() < 0 ? good.negated() : good;
+          return done.apply(line(visit, line, Optional.of(size), Optional.of(within)));
         },
         refused);
   }
 
-  private ShopLineAdded line(int visit, int line, String size, String within, String unit) {
+  private ShopLineAdded line(
+      int visit, int line, Optional<Amount> size, Optional<Amount> within) {
     return new ShopLineAdded(
-        visit, line, what.strip(), count, wanted.strip(), size, within, unit, keep, work, where);
+        visit, line, what.strip(), count, wanted.strip(), size, within, keep, work, where);
   }
 
   /** What is cut to a diameter comes back as one, so a step is turned into it at once. */

@@ -1,19 +1,10 @@
 package wherefrom.job.shop;
 
-import java.math.BigDecimal;
-import java.util.Optional;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.quantity.Amount;
-import wherefrom.quantity.Unit;
 
 /** A size that came back, held against the size that was wanted. */
 record ShopValue(ShopLineAdded line, Amount size) {
-
-  private Optional<Amount> target() {
-    return line.target().isEmpty()
-        ? Optional.empty()
-        : Unit.find(line.unit()).map(unit -> new Amount(new BigDecimal(line.target()), unit));
-  }
 
   private Amount off(Amount target) {
     return new Amount(size.to(target.unit()).number().subtract(target.number()), target.unit());
@@ -21,7 +12,7 @@ record ShopValue(ShopLineAdded line, Amount size) {
 
   /** Whether it is so far from what was wanted that the unit must be another. */
   boolean isMixedUp() {
-    return target()
+    return line.target()
         .map(target -> size.inBase().doubleValue() / target.inBase().doubleValue())
         .map(ratio -> ratio > 20 || ratio < 0.05)
         .orElse(false);
@@ -29,15 +20,18 @@ record ShopValue(ShopLineAdded line, Amount size) {
 
   /** Whether nothing speaks against taking it home. */
   boolean isGood() {
-    return target()
-        .filter(target -> !line.tolerance().isEmpty())
-        .map(target -> off(target).number().abs().compareTo(new BigDecimal(line.tolerance())) <= 0)
+    return line.target()
+        .flatMap(target -> line.tolerance().map(within -> isWithin(target, within)))
         .orElse(true);
+  }
+
+  private boolean isWithin(Amount target, Amount within) {
+    return off(target).number().abs().compareTo(within.number()) <= 0;
   }
 
   /** In a sentence; where nothing was wanted, only the size. */
   String words() {
-    return target().map(this::words).orElse("Measured " + size.text() + ".");
+    return line.target().map(this::words).orElse("Measured " + size.text() + ".");
   }
 
   private String words(Amount target) {
@@ -48,7 +42,7 @@ record ShopValue(ShopLineAdded line, Amount size) {
     if (line.tolerance().isEmpty()) {
       return measured + "off by " + off(target).text() + ".";
     }
-    String within = "within " + line.tolerance() + " " + line.unit() + ".";
+    String within = "within " + line.tolerance().get().text() + ".";
     return isGood()
         ? measured + within
         : measured + "NOT " + within + " Do not take it home: talk to the shop.";

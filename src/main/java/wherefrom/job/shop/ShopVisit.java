@@ -36,14 +36,8 @@ public record ShopVisit(int number, Instant sent, List<Sent> parts, List<Line> l
 
     /** {@code 3.9100 in, within 0.0005 in}; empty where no size was asked for. */
     public Optional<String> target() {
-      if (line.target().isEmpty()) {
-        return Optional.empty();
-      }
-      String unit = " " + line.unit();
-      return Optional.of(
-          line.target()
-              + unit
-              + (line.tolerance().isEmpty() ? "" : ", within " + line.tolerance() + unit));
+      String within = line.tolerance().map(good -> ", within " + good.text()).orElse("");
+      return line.target().map(size -> size.text() + within);
     }
   }
 

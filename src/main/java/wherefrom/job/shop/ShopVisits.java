@@ -13,6 +13,7 @@ import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.entry.ShopLineBack;
+import wherefrom.quantity.Amount;
 
 /** The visits to the machine shop that the standing entries give. */
 final class ShopVisits {
@@ -84,7 +85,7 @@ final class ShopVisits {
 
   private static ShopVisit.Line back(ShopVisit.Line was, ShopLineBack back) {
     List<String> returned = new ArrayList<>(was.returned());
-    String size = back.figure().isEmpty() ? "" : back.figure() + " " + back.unit();
+    String size = back.size().map(Amount::text).orElse("");
     String words = (size + " " + back.done()).strip();
     if (!words.isEmpty()) {
       returned.add(words);

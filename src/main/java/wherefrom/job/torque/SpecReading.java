@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.quantity.Amount;
 import wherefrom.workings.Source;
 import wherefrom.workings.torque.BoltPattern;
 import wherefrom.workings.torque.Stage;
@@ -30,8 +31,8 @@ public sealed interface SpecReading {
               + " columns.");
     }
     List<Stage> stages = new ArrayList<>();
-    for (String text : typed.stages()) {
-      StageReading reading = StageReading.of(text);
+    for (Amount amount : typed.stages()) {
+      StageReading reading = StageReading.of(amount);
       if (reading instanceof StageReading.NotUnderstood not) {
         return new Faulty(not.sentence());
       }

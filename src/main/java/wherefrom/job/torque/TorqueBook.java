@@ -31,12 +31,13 @@ public final class TorqueBook {
   }
 
   /** Writes a card; it is given the next number, which was never used before. */
-  public TorqueStep begin(TorqueCardBegun typed) {
-    if (SpecReading.of(typed) instanceof SpecReading.Faulty faulty) {
+  public TorqueStep begin(CardTyped typed) {
+    SpecReading read = typed.read();
+    if (read instanceof SpecReading.Faulty faulty) {
       return new TorqueStep.Refused(faulty.sentence());
     }
     int number = nextNumber();
-    job.record(typed.numbered(number));
+    job.record(typed.entry(number, (SpecReading.Good) read));
     return done(number, "Torque card " + number + " is written. ");
   }
 

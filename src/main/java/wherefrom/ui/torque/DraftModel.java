@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
-import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
 import wherefrom.workings.torque.BoltPattern;
@@ -130,6 +130,6 @@ final class DraftModel {
 
   TorqueStep begin(TorqueBook book) {
     return book.begin(
-        new TorqueCardBegun(0, fastener, rows, columns, order, orderFrom, threads, stages, source));
+        new CardTyped(fastener, rows, columns, order, orderFrom, threads, stages, source));
   }
 }

@@ -7,19 +7,22 @@ public sealed interface Stage {
   /** What to do, such as "to 30 lb·ft". */
   String words();
 
+  /** The torque or the angle. */
+  Amount amount();
+
   /** Tighten to a torque. */
-  record ToTorque(Amount torque) implements Stage {
+  record ToTorque(Amount amount) implements Stage {
     @Override
     public String words() {
-      return "to " + torque.text();
+      return "to " + amount.text();
     }
   }
 
   /** Turn on by an angle from where the bolt stands. */
-  record ByAngle(Amount angle) implements Stage {
+  record ByAngle(Amount amount) implements Stage {
     @Override
     public String words() {
-      return "turn on by " + angle.text();
+      return "turn on by " + amount.text();
     }
   }
 }

@@ -19,7 +19,11 @@ public sealed interface StageReading {
     if (reading instanceof AmountReading.NotUnderstood not) {
       return new NotUnderstood(not.sentence());
     }
-    Amount amount = ((AmountReading.Understood) reading).amount();
+    return of(((AmountReading.Understood) reading).amount());
+  }
+
+  /** The stage of an amount. */
+  static StageReading of(Amount amount) {
     if (amount.dimension() == Dimension.TORQUE) {
       return new Understood(new Stage.ToTorque(amount));
     }
@@ -27,7 +31,7 @@ public sealed interface StageReading {
         ? new Understood(new Stage.ByAngle(amount))
         : new NotUnderstood(
             "\""
-                + text.strip()
+                + amount.text()
                 + "\" is no stage: give a torque in N·m or lb·ft, or an angle in"
                 + " deg.");
   }

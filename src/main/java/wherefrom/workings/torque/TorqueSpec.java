@@ -45,11 +45,11 @@ public record TorqueSpec(
     for (Stage stage : stages) {
       if (stage instanceof Stage.ByAngle byAngle) {
         angled = true;
-        if (!isPositive(byAngle.angle(), Dimension.ANGLE)) {
+        if (!isPositive(byAngle.amount(), Dimension.ANGLE)) {
           return Optional.of("An angle stage needs an angle of more than 0 deg.");
         }
       } else if (stage instanceof Stage.ToTorque toTorque) {
-        Amount torque = toTorque.torque();
+        Amount torque = toTorque.amount();
         if (!isPositive(torque, Dimension.TORQUE)) {
           return Optional.of("A torque stage needs a torque of more than 0, in lb·ft or N·m.");
         }

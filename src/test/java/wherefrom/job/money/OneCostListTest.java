@@ -3,6 +3,7 @@ package wherefrom.job.money;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
@@ -14,7 +15,9 @@ import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.record.RecordTables;
+import wherefrom.quantity.Amount;
 import wherefrom.quantity.Money;
+import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -140,7 +143,7 @@ class OneCostListTest {
     money.setPrice("rod shells", "3");
     bench.record(
         new PartReplaced(
-            bench.item("rod-shell@R3U"), bench.job.nextItem(), "worn", "0.010", "in", ""));
+            bench.item("rod-shell@R3U"), bench.job.nextItem(), "worn", Optional.of(Amount.of("0.010", Unit.INCH)), ""));
     Change ground = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize");
     assertThat(money.effect(ground).withIt().toBuy()).isEqualTo(Money.ofCents(16 * 300));
     Change deeper = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in undersize");

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.entry.TorqueCardBegun;
+import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.parts.Action;
 import wherefrom.rules.Cue;
@@ -20,8 +20,7 @@ class CardModelTest {
   private CardModel begin() {
     new TorqueBook(sample.job)
         .begin(
-            new TorqueCardBegun(
-                0,
+            new CardTyped(
                 "main caps",
                 1,
                 3,
