@@ -6,6 +6,7 @@ import wherefrom.job.tags.Found;
 import wherefrom.parts.TagCode;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
+import wherefrom.text.Words;
 
 /** What a code stands for, in words. */
 final class Meaning {
@@ -24,7 +25,11 @@ final class Meaning {
   /** Where no job is at hand to ask. */
   static String of(TagCode code) {
     return String.format(
-        Locale.ROOT, "%s %04d of engine %07d", code.type().word(), code.item(), code.engine());
+        Locale.ROOT,
+        "%s %s of engine %07d",
+        code.type().word(),
+        Words.number(code.item()),
+        code.engine());
   }
 
   /** A verdict as a row: its word, then its sentence with the way out. */

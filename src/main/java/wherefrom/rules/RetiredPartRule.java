@@ -2,6 +2,7 @@ package wherefrom.rules;
 
 import java.util.Optional;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.Words;
 
 /** A replaced part never goes back in. */
 final class RetiredPartRule implements VerdictRule {
@@ -13,7 +14,7 @@ final class RetiredPartRule implements VerdictRule {
     String wayOut =
         bench
             .findReplacement(attempt.part().item())
-            .map(fresh -> "Fit the part in use, number " + Words.number(fresh) + ".")
+            .map(fresh -> "Fit the part in use, number " + Words.number(fresh.item()) + ".")
             .orElse("Put it away from the bench.");
     return Optional.of(
         new Verdict.Retired(attempt.part(), "this part was replaced and is retired.", wayOut));

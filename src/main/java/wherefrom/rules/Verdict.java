@@ -5,6 +5,7 @@ import wherefrom.engine.Spot;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 
 /** The answer to: this part, into this place. Each says in a sentence what is so and what to do. */
 public sealed interface Verdict
@@ -114,7 +115,7 @@ public sealed interface Verdict
     @Override
     public String wayOut() {
       return rightPart
-          .map(right -> "The right part is number " + Words.number(right) + ".")
+          .map(right -> "The right part is number " + Words.number(right.item()) + ".")
           .orElse("No part is listed for this place.");
     }
   }
@@ -155,7 +156,7 @@ public sealed interface Verdict
     @Override
     public String wayOut() {
       return rightPart
-          .map(right -> "The right part is number " + Words.number(right) + ".")
+          .map(right -> "The right part is number " + Words.number(right.item()) + ".")
           .orElse("Fit the mate of what is here, or a new " + part.kind().word() + ".");
     }
   }
@@ -241,11 +242,11 @@ public sealed interface Verdict
     public String sentence() {
       return Words.capital(place.words())
           + " already holds number "
-          + Words.number(fitted)
+          + Words.number(fitted.item())
           + " from "
           + fitted.home().words()
           + ". The part in your hand is number "
-          + Words.number(part)
+          + Words.number(part.item())
           + " from "
           + part.home().words()
           + ".";

@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.rules.VerdictName;
 import wherefrom.job.change.Planning;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 

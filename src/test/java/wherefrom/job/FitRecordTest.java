@@ -10,7 +10,6 @@ import wherefrom.engine.Spots;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartUnfitted;
-import wherefrom.job.entry.StopGiven;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.StillMissing;

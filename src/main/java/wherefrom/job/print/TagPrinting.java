@@ -20,9 +20,9 @@ import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 
 /**
- * Which labels a choice of tags means, and the record of what was printed. Printed is what a printer
- * has taken, or what a person says is on paper; a file that was saved is neither. On the command
- * line, where nothing else prints, the file that it makes is the sheet.
+ * Which labels a choice of tags means, and the record of what was printed. Printed is what a
+ * printer has taken, or what a person says is on paper; a file that was saved is neither. On the
+ * command line, where nothing else prints, the file that it makes is the sheet.
  */
 public final class TagPrinting {
   private final OpenJob job;

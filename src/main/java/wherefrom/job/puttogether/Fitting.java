@@ -123,7 +123,8 @@ public final class Fitting {
     return job.asOne(
         () -> {
           makeRoom(place, part);
-          job.record(new PartFitted(part.item(), place, reason.strip(), Optional.of(against.name())));
+          job.record(
+              new PartFitted(part.item(), place, reason.strip(), Optional.of(against.name())));
           return against;
         });
   }

@@ -50,10 +50,7 @@ public final class MachineShop {
   /** The number for a new visit; never used twice. */
   public int nextVisit() {
     return 1
-        + job.history().stream()
-            .mapToInt(logged -> VISIT.of(this, logged.entry()))
-            .max()
-            .orElse(0);
+        + job.history().stream().mapToInt(logged -> VISIT.of(this, logged.entry())).max().orElse(0);
   }
 
   /** Tagged parts go, with what is wanted of them; no change follows from it by itself. */

@@ -110,8 +110,8 @@ public final class NextOut {
   }
 
   /**
-   * How far round from the last one: 0 for the same cylinder, then on by their numbers. Another bank
-   * is begun at its front.
+   * How far round from the last one: 0 for the same cylinder, then on by their numbers. Another
+   * bank is begun at its front.
    */
   private int wait(Place place, Place last) {
     boolean elsewhere = order != OutOrder.CYLINDER && bank(place, last) == 1;

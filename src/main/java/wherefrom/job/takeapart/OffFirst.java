@@ -3,11 +3,11 @@ package wherefrom.job.takeapart;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import wherefrom.engine.BoreSpot;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
-import wherefrom.engine.BoreSpot;
 import wherefrom.engine.ValveSpot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
@@ -16,8 +16,8 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 
 /**
- * What must be off before a part can come out: the rocker over a pushrod, the pushrod over a lifter,
- * what holds a spring and its valve, the cap over a shell (common practice, no source).
+ * What must be off before a part can come out: the rocker over a pushrod, the pushrod over a
+ * lifter, what holds a spring and its valve, the cap over a shell (common practice, no source).
  */
 public final class OffFirst {
   private final EngineJob state;

@@ -15,6 +15,7 @@ import wherefrom.job.tags.Found;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;

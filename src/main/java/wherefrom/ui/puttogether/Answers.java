@@ -10,8 +10,8 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.Answer;
-import wherefrom.ui.controls.Words;
 
 /** Steps of putting together, as they stand on the screen. */
 final class Answers {

@@ -16,6 +16,7 @@ import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.Answer;
 
 /** A stop in three lines that can be read from the engine, with the places it speaks of. */
@@ -249,7 +250,6 @@ final class StopLines {
   }
 
   private static String sentence(String why) {
-    String stopped = why.endsWith(".") ? why.substring(0, why.length() - 1) : why;
-    return stopped.substring(0, 1).toUpperCase(Locale.ROOT) + stopped.substring(1);
+    return Words.capital(Words.unstopped(why));
   }
 }

@@ -1,7 +1,6 @@
 package wherefrom.ui.torque;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.IntConsumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -155,10 +154,6 @@ public final class NewCardScreen implements Screen {
             desk.say(refused.sentence());
           }
         });
-  }
-
-  static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   @Override

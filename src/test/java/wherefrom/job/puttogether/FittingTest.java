@@ -8,7 +8,6 @@ import static wherefrom.job.Benches.spot;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.rules.VerdictName;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.Benches;
@@ -26,6 +25,7 @@ import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 
 class FittingTest {
   private final OpenJob job = Benches.apart();

@@ -3,7 +3,6 @@ package wherefrom.job.puttogether;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import wherefrom.rules.VerdictName;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.NoteAdded;
@@ -14,6 +13,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 import wherefrom.ui.sample.SampleJob;
 
 class PutTogetherStopsTest {
