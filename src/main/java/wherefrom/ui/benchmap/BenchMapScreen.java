@@ -157,7 +157,7 @@ public final class BenchMapScreen implements Screen, Scannable {
   private void list(
       String title, String none, java.util.function.Supplier<List<Place>> places) {
     EngineIndex index = new BenchIndex(desk, model, this::answer);
-    String capital = wherefrom.ui.controls.Words.capital(title);
+    String capital = wherefrom.text.Words.capital(title);
     desk.navigator().open(() -> new PlaceListScreen(desk, index, capital, none, places));
   }
 

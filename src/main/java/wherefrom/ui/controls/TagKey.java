@@ -175,7 +175,8 @@ public final class TagKey extends Region {
     double inner = inner(getWidth(), height) - drawings(height);
     double edge = frame + padding / 2;
     double room = height - 2 * edge;
-    double low = hasMore ? Math.min(more.minHeight(inner), room / 2) : 0;
+    double lower = Math.max(room / 2, room - words.minHeight(inner));
+    double low = hasMore ? Math.min(more.minHeight(inner), lower) : 0;
     double high = Math.min(room - low, words.prefHeight(inner));
     double top = edge + (room - low - high) / 2;
     words.resizeRelocate(left, top, inner, high);

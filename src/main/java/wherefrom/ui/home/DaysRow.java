@@ -54,12 +54,16 @@ final class DaysRow extends Region {
     return list().stream().mapToDouble(key -> key.minWidth(-1)).max().orElse(0);
   }
 
+  private static double least(List<LinedKey> row) {
+    return row.stream().mapToDouble(key -> key.minWidth(-1)).sum();
+  }
+
   private boolean oneRow(double width) {
-    return keys.size() * widest() + (keys.size() - 1) * gap <= width;
+    return least(list()) + (keys.size() - 1) * gap <= width;
   }
 
   private double rowHeight() {
-    return list().stream().mapToDouble(key -> key.minHeight(-1)).max().orElse(0);
+    return Math.ceil(list().stream().mapToDouble(key -> key.minHeight(-1)).max().orElse(0));
   }
 
   @Override
@@ -98,9 +102,15 @@ final class DaysRow extends Region {
   }
 
   private void row(List<LinedKey> row, double top, double high) {
-    double wide = Math.floor((getWidth() - (row.size() - 1) * gap) / row.size());
-    for (int at = 0; at < row.size(); at++) {
-      row.get(at).resizeRelocate(at * (wide + gap), top, wide, high);
+    double room = getWidth() - (row.size() - 1) * gap;
+    double equal = Math.floor(room / row.size());
+    boolean alike = row.stream().allMatch(key -> key.minWidth(-1) <= equal);
+    double spare = (room - least(row)) / row.size();
+    double x = 0;
+    for (LinedKey key : row) {
+      double wide = alike ? equal : Math.floor(key.minWidth(-1) + spare);
+      key.resizeRelocate(x, top, wide, high);
+      x += wide + gap;
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
+import wherefrom.parts.Home;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
@@ -47,9 +48,12 @@ final class HomeView extends Region {
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
 
-  /** The place that the wire leads to from the tag; none where it is nowhere in the engine. */
+  /**
+   * The place that the wire leads to from the tag; none where it is nowhere in the engine. To a main
+   * it would run over the main's name.
+   */
   void lead(Optional<Place> place) {
-    wired = touch.isLarge() ? Optional.empty() : place;
+    wired = place.filter(at -> !touch.isLarge() && at.kind().home() != Home.MAIN);
     requestLayout();
   }
 
@@ -60,7 +64,7 @@ final class HomeView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return tag.minHeight(width) + days.minHeight(width) + turn.minHeight(-1) + 2 * gap;
+    return tag.minHeight(width) + days.minHeight(width) + gap;
   }
 
   @Override
@@ -92,9 +96,13 @@ final class HomeView extends Region {
 
   /** The drawing's own key stands in for it where there is no room. */
   private void engine(double width, double high) {
-    engine.resizeRelocate(0, 0, width, high);
-    engine.layout();
-    turn.setVisible(engine.isDrawn());
+    boolean room = high >= engine.minHeight(width);
+    engine.setVisible(room);
+    if (room) {
+      engine.resizeRelocate(0, 0, width, high);
+      engine.layout();
+    }
+    turn.setVisible(room && engine.isDrawn());
   }
 
   private void aside(double x, double width, double high) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.drawing.Sign;
+import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
@@ -41,11 +42,16 @@ final class JobHomeModel {
   }
 
   private final OpenJob job;
+  private final boolean brief;
   private final Standing standing;
   private final Deed deed;
 
-  JobHomeModel(OpenJob job, OutOrder order) {
+  /**
+   * @param brief whether few words are wanted, as with large text
+   */
+  JobHomeModel(OpenJob job, OutOrder order, boolean brief) {
     this.job = job;
+    this.brief = brief;
     this.standing = Standing.of(job);
     NextDeed next = NextDeed.of(job, standing, order);
     this.deed = new Deed(next, words(next), more(next));
@@ -85,7 +91,9 @@ final class JobHomeModel {
   }
 
   private Optional<String> named(NextDeed next) {
-    return next.place().map(place -> PartName.of(standing.layout(), place).inLine());
+    return next.place()
+        .map(place -> PartName.of(standing.layout(), place))
+        .map(name -> brief ? name.brief() : name.inLine());
   }
 
   private String more(NextDeed next) {
@@ -104,13 +112,18 @@ final class JobHomeModel {
     return count == 1 ? "1 part waits for a decision" : count + " parts wait for a decision";
   }
 
-  /** {@code other place: 3 EX pushrod}. */
+  /** {@code other place: 3 EX pushrod, at 5 EX}. */
   private String stop(StopGiven stop) {
     return state()
         .findPart(stop.item())
         .map(part -> PartName.of(standing.layout(), part.part()).inLine())
-        .map(name -> stop.word() + ": " + name)
-        .orElse(stop.word());
+        .filter(name -> !brief)
+        .map(name -> stop.word().word() + ": " + name + at(stop))
+        .orElse(stop.word().word());
+  }
+
+  private static String at(StopGiven stop) {
+    return Spots.find(stop.spot()).map(spot -> ", at " + spot.figures()).orElse("");
   }
 
   /** Where the parts are, what is stopped first; places with none are left out. */
@@ -118,7 +131,7 @@ final class JobHomeModel {
     List<Count> counts = new ArrayList<>();
     add(counts, Sign.OTHER, deed.isStop() ? 1 : 0, "stopped");
     add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "in, but");
-    add(counts, Sign.IN, standing.day() == JobDay.APART ? in(PlaceState.IN) : 0, "in the engine");
+    add(counts, Sign.IN, standing.day() == JobDay.APART ? in(PlaceState.IN) : 0, "in engine");
     add(counts, Sign.OUT, in(PlaceState.OUT), "bench");
     add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");
     add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");

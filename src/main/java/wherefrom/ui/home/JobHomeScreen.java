@@ -1,28 +1,31 @@
 package wherefrom.ui.home;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Look;
 import wherefrom.drawing.Sign;
-import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.NextDeed;
-import wherefrom.parts.Place;
 import wherefrom.ui.app.Copying;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.StandardRail;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.EngineView;
-import wherefrom.ui.drawn.KindShape;
+import wherefrom.ui.drawn.PartShape;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.drawn.SignMark;
+import wherefrom.ui.engine.PartIndex;
 
 /** The open job's first screen: the one thing to do, wired to its place; the five days. */
 public final class JobHomeScreen implements Screen, Scannable {
@@ -40,8 +43,7 @@ public final class JobHomeScreen implements Screen, Scannable {
   public JobHomeScreen(Desk desk) {
     this.desk = desk;
     Touch touch = desk.touch();
-    engine =
-        EngineView.keyed(touch, desk.state().layout(), desk.state().kinds(), this::tapped);
+    engine = PartIndex.pages(desk).view();
     counts = new PlaceCounts(touch);
     tag = touch.tag("Go on", "", this::goOn);
     days = new DaysRow(touch, this::to);
@@ -50,7 +52,20 @@ public final class JobHomeScreen implements Screen, Scannable {
   }
 
   private JobHomeModel model() {
-    return new JobHomeModel(desk.getJob(), desk.settings().outOrder());
+    return new JobHomeModel(desk.getJob(), desk.settings().outOrder(), desk.touch().isLarge());
+  }
+
+  @Override
+  public List<RailKey> rail(StandardRail standard) {
+    List<RailKey> keys = new ArrayList<>();
+    standard.back().ifPresent(back -> keys.add(new RailKey(Icon.JOBS, "Jobs", back.act())));
+    standard.bench().ifPresent(keys::add);
+    keys.add(new RailKey(Icon.MORE, "More", () -> MoreScreen.open(desk)));
+    if (desk.touch().isLarge()) {
+      keys.add(
+          new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open(engine.side())));
+    }
+    return keys;
   }
 
   @Override
@@ -63,7 +78,7 @@ public final class JobHomeScreen implements Screen, Scannable {
   public String aside() {
     Copying copying = desk.copying();
     return copying.isTroubled(desk.getJob().folder(), desk.getJob().sequence())
-        ? "not copied: see Copy"
+        ? "not copied: see More"
         : model().aside(desk.equipment().clock());
   }
 
@@ -107,21 +122,15 @@ public final class JobHomeScreen implements Screen, Scannable {
     }
     deed.next()
         .place()
-        .map(Place::kind)
         .map(
-            kind ->
-                new KindShape(
-                    scale, desk.state().layout(), kind, scale.px(SHAPE_MM), Look.IN))
+            place ->
+                new PartShape(scale, desk.state().layout(), place, scale.px(SHAPE_MM), Look.IN))
         .ifPresent(tag::after);
   }
 
   private void turnOver() {
     engine.turnOver();
     view.requestLayout();
-  }
-
-  private void tapped(Target target) {
-    HomePages.open(desk, engine.side(), target);
   }
 
   private void goOn() {

@@ -54,7 +54,8 @@ final class JustOutView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return panel.minHeight(width) + next.minHeight(width) + tag.minHeight(width) + 2 * gap;
+    double line = NextView.isNamedOnTag(touch) ? 0 : next.minHeight(width);
+    return panel.minHeight(width) + line + tag.minHeight(width) + gap;
   }
 
   @Override
@@ -64,8 +65,10 @@ final class JustOutView extends Region {
     panel.resizeRelocate(0, 0, width, high);
     double top = high + gap / 2;
     double line = next.minHeight(width);
+    boolean named = NextView.isNamedOnTag(touch);
+    next.setVisible(!named);
     next.resizeRelocate(0, top, width, line);
-    top += line + gap / 4;
+    top += named ? gap / 2 : line + gap / 4;
     double tagHigh =
         Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(isStacked() ? width : -1));
     double tagWide =

@@ -1,5 +1,6 @@
 package wherefrom.ui.takeapart;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
@@ -17,7 +18,6 @@ final class NextView extends Region {
   private static final double HEAD_MM = 25.4;
   private static final double TAG_MM = 64.4;
   private static final double SIDE_MM = 47;
-  private static final double LINE = 1.25;
 
   private final Touch touch;
   private final double gap;
@@ -36,7 +36,7 @@ final class NextView extends Region {
     this.tag = tag;
     this.engine = engine;
     this.keys = keys;
-    place = touch.verdict("");
+    place = touch.verdict("").tight();
     what = touch.heading("");
     mark = touch.small("");
     mark.getStyleClass().add("second");
@@ -52,7 +52,7 @@ final class NextView extends Region {
    * @param large the part, drawn
    */
   void show(PartName name, String toMark, String howOut, Region large) {
-    place.setWords(name.place());
+    place.setWords(name.place().replace(' ', '\u00a0'));
     what.setWords(name.what());
     mark.setWords(toMark);
     way.setWords(howOut);
@@ -87,7 +87,7 @@ final class NextView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    double head = touch.scale().px(HEAD_MM);
+    double head = headHeight();
     double tagHigh = touch.isLarge() ? tag.minHeight(width) + gap : 0;
     return head + tagHigh + engine.minHeight(width) + keys.minHeight(width) + 2 * gap;
   }
@@ -95,10 +95,10 @@ final class NextView extends Region {
   @Override
   protected void layoutChildren() {
     double width = getWidth();
-    double head = touch.scale().px(HEAD_MM);
+    double head = headHeight();
     double tagWide = isStacked() ? width : touch.scale().px(TAG_MM);
     head(isStacked() ? width : width - tagWide - gap, head);
-    double top = head + gap / 2;
+    double top = head > 0 ? head + gap / 2 : 0;
     if (isStacked()) {
       double high = Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
       tag.resizeRelocate(0, top, width, high);
@@ -111,17 +111,28 @@ final class NextView extends Region {
     middle(top, getHeight() - low - gap - top);
   }
 
+  /** With the largest text the tag names the part, and nothing else does. */
+  static boolean isNamedOnTag(Touch touch) {
+    return touch.scale().textFactor() >= 2;
+  }
+
+  private double headHeight() {
+    return isNamedOnTag(touch) ? 0 : touch.scale().px(HEAD_MM);
+  }
+
   /** The place in letters of 20 mm, beside it the part and what to mark. */
   private void head(double width, double high) {
-    double line = touch.scale().fontPx(Scale.VERDICT_MM) * LINE;
+    for (FitText words : List.of(place, what, mark)) {
+      words.setVisible(high > 0);
+    }
     double wide = Math.min(place.prefWidth(-1), 0.62 * width);
-    place.resizeRelocate(0, (high - line) / 2, wide, line);
+    place.resizeRelocate(0, 0, wide, high);
     double x = shape.isPresent() ? wide + gap : 0;
     double room = Math.max(1, width - x);
     double upper = Math.min(what.prefHeight(room), 0.55 * high);
     what.resizeRelocate(x, 0, room, upper);
     mark.resizeRelocate(x, upper, room, high - upper);
-    mark.setVisible(mark.fits(room, high - upper));
+    mark.setVisible(high > 0 && mark.fits(room, high - upper));
   }
 
   private void middle(double top, double high) {

@@ -7,14 +7,13 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.rules.Cue;
-import wherefrom.ui.controls.CueMark;
+import wherefrom.drawing.Sign;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.drawn.SignMark;
 
 /** For a moment after a scan: a tick, what came out in letters of a verdict, and its own keys. */
 final class OutPanel extends VBox {
@@ -41,9 +40,11 @@ final class OutPanel extends VBox {
     HBox line = new HBox(scale.gap(), tick(scale), words);
     line.setAlignment(Pos.CENTER_LEFT);
     VBox.setVgrow(line, Priority.ALWAYS);
-    Tiles own = Panes.grow(Tiles.row(scale, keys));
+    HBox own = Panes.grow(new HBox(scale.gap(), keys));
+    for (Node key : keys) {
+      HBox.setHgrow(key, Priority.ALWAYS);
+    }
     HBox row = new HBox(scale.px(APART_MM), own, undo);
-    undo.setMinWidth(undo.minWidth(-1));
     getChildren().setAll(line, row);
     getStyleClass().add("out-panel");
     setPadding(new Insets(scale.px(3.4)));
@@ -51,12 +52,7 @@ final class OutPanel extends VBox {
 
   private static Region tick(Scale scale) {
     double side = scale.px(TICK_MM);
-    Node mark = CueMark.of(Cue.RIGHT, side);
-    mark.getStyleClass().add("tick");
-    HBox held = new HBox(mark);
-    held.setMinSize(side, side);
-    held.setMaxSize(side, side);
-    return held;
+    return new SignMark(scale, Sign.FITTED, side);
   }
 
   /**

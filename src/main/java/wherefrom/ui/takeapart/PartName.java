@@ -65,6 +65,13 @@ public record PartName(String place, String what) {
     return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 
+  /** The same in fewer words: {@code rod 4, lower}. */
+  public String brief() {
+    String words = inLine();
+    boolean half = words.endsWith("er shell");
+    return half ? words.substring(0, words.length() - " shell".length()) : words;
+  }
+
   private String line() {
     if (what.equals("rod")) {
       return place;

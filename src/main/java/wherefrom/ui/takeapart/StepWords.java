@@ -17,7 +17,7 @@ final class StepWords {
     return switch (Places.orientation(layout, part.kind())) {
       case NONE -> "";
       case TOP_END -> "mark its top end";
-      case HALF -> "upper and lower differ: tag it at once";
+      case HALF -> "tag it at once";
       case FACING -> "mark the side to the front";
     };
   }
