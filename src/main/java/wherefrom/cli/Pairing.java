@@ -109,7 +109,7 @@ final class Pairing {
   }
 
   private Status say(Verdict verdict) {
-    answer.row(new Meaning.Judged(verdict));
+    answer.row(Meaning.Judged.of(bench, verdict));
     return Status.stoppedIf(verdict.stops());
   }
 }

@@ -46,8 +46,7 @@ final class PartCommands {
   private record StoppedRow(Meaning.Judged judged, String code) implements Row {
     @Override
     public String text() {
-      Verdict verdict = judged.verdict();
-      return Answer.cells(code, verdict.word(), Meaning.sentence(verdict));
+      return Answer.cells(code, judged.verdict().word(), judged.told());
     }
   }
 
@@ -58,7 +57,7 @@ final class PartCommands {
           code + " is no part's tag: " + Meaning.of(other.found()) + ". Give the part's code.");
     }
     if (out instanceof TakeApart.Answer.Refused refused) {
-      answer.row(new StoppedRow(new Meaning.Judged(refused.verdict()), code));
+      answer.row(new StoppedRow(Meaning.Judged.of(bench, refused.verdict()), code));
       return Status.STOPPED;
     }
     boolean already = out instanceof TakeApart.Answer.AlreadyOut;
@@ -92,7 +91,8 @@ final class PartCommands {
     if (found instanceof Found.Refused refused) {
       Verdict verdict = refused.verdict();
       Row.Beside word = new Row.Beside(verdict.word());
-      answer.row(new WhereRow(code, meaning, Meaning.sentence(verdict), word));
+      String told = Meaning.told(verdict, Meaning.words(bench, verdict));
+      answer.row(new WhereRow(code, meaning, told, word));
       return Status.STOPPED;
     }
     String sentence = Meaning.sentence(found);

@@ -1,5 +1,8 @@
 package wherefrom.engine;
 
+import java.util.Optional;
+import java.util.function.Function;
+
 /** A cylinder bore, where the piston runs. */
 public record BoreSpot(int cylinder) implements Spot {
   @Override
@@ -13,7 +16,37 @@ public record BoreSpot(int cylinder) implements Spot {
   }
 
   @Override
+  public String brief() {
+    return "cylinder " + cylinder;
+  }
+
+  @Override
   public String key() {
     return "B" + cylinder;
+  }
+
+  @Override
+  public int number() {
+    return cylinder;
+  }
+
+  @Override
+  public Optional<Integer> findCylinder() {
+    return Optional.of(cylinder);
+  }
+
+  @Override
+  public Optional<ShellHalf> findHalf() {
+    return Optional.empty();
+  }
+
+  @Override
+  public <R> R match(
+      Function<ValveSpot, R> valve,
+      Function<BoreSpot, R> bore,
+      Function<RodSpot, R> rod,
+      Function<MainSpot, R> main,
+      Function<CamBearingSpot, R> camBearing) {
+    return bore.apply(this);
   }
 }

@@ -1,5 +1,8 @@
 package wherefrom.engine;
 
+import java.util.Optional;
+import java.util.function.Function;
+
 /** A camshaft bearing, counted from the front. */
 public record CamBearingSpot(int number) implements Spot {
   @Override
@@ -13,7 +16,32 @@ public record CamBearingSpot(int number) implements Spot {
   }
 
   @Override
+  public String brief() {
+    return words();
+  }
+
+  @Override
   public String key() {
     return "C" + number;
+  }
+
+  @Override
+  public Optional<Integer> findCylinder() {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<ShellHalf> findHalf() {
+    return Optional.empty();
+  }
+
+  @Override
+  public <R> R match(
+      Function<ValveSpot, R> valve,
+      Function<BoreSpot, R> bore,
+      Function<RodSpot, R> rod,
+      Function<MainSpot, R> main,
+      Function<CamBearingSpot, R> camBearing) {
+    return camBearing.apply(this);
   }
 }

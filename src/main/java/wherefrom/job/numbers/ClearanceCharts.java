@@ -50,7 +50,8 @@ final class ClearanceCharts {
                 Charts.named(
                     "Oil clearance of the " + bearing + " bearings",
                     Charts.of(ClearancePlot.of(unit, readings))),
-                words(limits)));
+                words(limits),
+                "clearance:" + bearing));
   }
 
   private static ClearancePlot.Reading reading(

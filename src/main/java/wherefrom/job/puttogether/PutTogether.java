@@ -16,7 +16,9 @@ import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
@@ -196,7 +198,17 @@ public final class PutTogether {
   }
 
   private Step judge(boolean turned) {
-    return judged(fitting.fit(part.orElseThrow(), spot.orElseThrow(), turned));
+    return judged(fitting.fit(attempt(turned)));
+  }
+
+  /** The part in the hand at its spot; where the list names the spot, it names the kind, too. */
+  private Attempt attempt(boolean turned) {
+    Spot at = spot.orElseThrow();
+    Optional<PartKind> wanted =
+        mode == Mode.FOLLOW_THE_LIST
+            ? target().filter(place -> place.spot().equals(at)).map(Place::kind)
+            : Optional.empty();
+    return new Attempt(part.orElseThrow(), at, turned, wanted);
   }
 
   private Step judged(Verdict verdict) {
@@ -276,7 +288,7 @@ public final class PutTogether {
     if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
       return last;
     }
-    Verdict now = fitting.judge(part.get(), spot.get(), false);
+    Verdict now = fitting.judge(attempt(false));
     return remember(now.equals(stop.get()) ? new Step.Judged(now) : judge(false));
   }
 
@@ -289,9 +301,9 @@ public final class PutTogether {
     return new Step.Said(Prompts.reason(OnPurpose.REASONS.get(reason), unmates()));
   }
 
-  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
+  /** Whether the stop can be overruled: never by a part of another kind, or one that is retired. */
   public boolean canFitOnPurpose() {
-    return stop.isPresent()
+    return stop.filter(Verdict::canBeOverruled).isPresent()
         && part.isPresent()
         && spot.filter(at -> Place.canLive(part.get().kind(), at)).isPresent();
   }
@@ -307,7 +319,7 @@ public final class PutTogether {
       return remember(new Step.Said("There is no part here to fit on purpose."));
     }
     if (!canFitOnPurpose()) {
-      return new Step.Said(Prompts.cannotLive(part.get(), spot.get()));
+      return new Step.Said(Prompts.neverOnPurpose(part.get(), spot.get()));
     }
     String told = prompts().onPurpose(words, unmates());
     Place place = new Place(part.get().kind(), spot.get());

@@ -43,7 +43,7 @@ public sealed interface Found {
   record Refused(Verdict verdict) implements Found {
     @Override
     public String words() {
-      return verdict.word() + ": " + verdict.sentence();
+      return verdict.sentence();
     }
   }
 }

@@ -56,7 +56,7 @@ public final class TakeApart {
     int item = part.part().item();
     if (part.where() == Whereabouts.RETIRED) {
       return new Answer.Refused(
-          new Verdict.Retired(part.part(), "this part was replaced and is retired.", ""));
+          new Verdict.Retired(part.part(), job.state().bench().findReplacement(item)));
     }
     if (part.where() != Whereabouts.IN_ENGINE) {
       return new Answer.AlreadyOut(part);

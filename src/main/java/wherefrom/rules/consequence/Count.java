@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import wherefrom.engine.BoreSpot;
-import wherefrom.engine.MainSpot;
+import wherefrom.engine.Site;
 import wherefrom.engine.Spot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -30,7 +30,7 @@ enum Count {
               cover,
               change,
               setting,
-              spot -> "M" + ((MainSpot) spot).number());
+              spot -> Site.around(spot).key());
     };
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.job.tags.Found;
 import wherefrom.rules.Cue;
+import wherefrom.rules.PartNames;
 import wherefrom.rules.Verdict;
 import wherefrom.ui.controls.Answer;
 
@@ -18,8 +19,8 @@ final class Refusal {
   static Answer of(Found found, String wanted) {
     if (found instanceof Found.Refused refused) {
       Verdict verdict = refused.verdict();
-      String words = verdict.sentence() + " " + verdict.wayOut();
-      return answer(verdict.cue(), verdict.word(), words.strip());
+      String words = verdict.words(PartNames.NUMBERS).told();
+      return answer(verdict.cue(), verdict.word(), words);
     }
     return answer(Cue.ASK, name(found), wanted);
   }

@@ -26,6 +26,7 @@ public final class FitText extends Region {
   private Wrapping wrapping;
   private int lines;
   private boolean tight;
+  private double cap = Double.MAX_VALUE;
 
   FitText(double largestPx, double leastPx, boolean bold, String words) {
     this.largestPx = Math.max(largestPx, leastPx);
@@ -65,6 +66,14 @@ public final class FitText extends Region {
   public FitText within(int mostLines) {
     lines = mostLines;
     return this;
+  }
+
+  /** No larger than this, whatever the room. */
+  void cap(double sizePx) {
+    if (sizePx != cap) {
+      cap = sizePx;
+      requestLayout();
+    }
   }
 
   /** Whether all the words can stand in a room of this size. */
@@ -145,7 +154,8 @@ public final class FitText extends Region {
     return tight ? size * Scale.CAPITAL : lines * Wrapping.lineHeight(size);
   }
 
-  private double fit(double width, double height) {
+  /** The size of letters that a room of this size has. */
+  double fit(double width, double height) {
     double high = largestForWidth(width);
     if (height(high, width) <= height + 0.5) {
       return high;
@@ -181,7 +191,7 @@ public final class FitText extends Region {
     if (width <= 0 || height <= 0) {
       return;
     }
-    double size = fit(width, height);
+    double size = Math.min(cap, fit(width, height));
     shown.setFont(Fonts.of(size, bold));
     shown.setText(
         lines > 0 && !fits(width, height) ? cut(width, height) : wrapping.broken(size, width));

@@ -103,6 +103,17 @@ public final class TouchKey extends Region {
     return computeMinHeight(width);
   }
 
+  /** The size of letters that its words would have in a key of this size. */
+  double fitted(double width, double height) {
+    double room = height - drawingHeight() - 2 * padding;
+    return words.fit(width - 2 * aside, Math.max(0, room));
+  }
+
+  /** No larger letters than this, so that the keys of a row are alike. */
+  void cap(double size) {
+    words.cap(size);
+  }
+
   @Override
   protected void layoutChildren() {
     double width = getWidth() - 2 * aside;

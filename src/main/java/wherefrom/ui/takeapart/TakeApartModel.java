@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import wherefrom.engine.Layout;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LoggedEntry;
@@ -234,7 +235,7 @@ final class TakeApartModel {
                 Optional.of(verdict.cue()),
                 verdict.word(),
                 List.of(),
-                verdict.sentence() + " " + verdict.wayOut(),
+                verdict.words(new JobPartNames(job.state())).told(),
                 Optional.empty(),
                 Set.of()));
     return Optional.of(verdict.cue());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.BenchJob;
 import wherefrom.job.Benches;
 import wherefrom.job.OpenJob;
@@ -24,6 +25,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictWords;
 
 /** What a code stands for, scanned or typed, and where a part is said to go. */
 class TagBookTest {
@@ -109,7 +111,8 @@ class TagBookTest {
     TagBook twin = new TagBook(job.state(), TWIN);
     assertThat(refused(twin.find(old))).isInstanceOf(Verdict.Retired.class);
     assertThat(refused(twin.find("000000"))).isInstanceOf(CodeVerdict.DigitsDisagree.class);
-    assertThat(refused(book().find(old)).wayOut())
+    VerdictWords words = refused(book().find(old)).words(new JobPartNames(job.state()));
+    assertThat(words.advice())
         .contains(book().of(Benches.part(job, "pushrod@3EX")).typed());
   }
 
@@ -121,12 +124,6 @@ class TagBookTest {
         .contains(book().basket(20).typed().replace(" ", ""))
         .allMatch(code -> code.matches("[0-9]{6}"))
         .doesNotContain(Action.UNDO.code().typed().replace(" ", ""));
-  }
-
-  @Test
-  void aKindAndASpotMakeAPlaceWhereSuchAPartLives() {
-    assertThat(TagBook.place(pushrod, Benches.spot("5IN"))).contains(Benches.place("pushrod@5IN"));
-    assertThat(TagBook.place(pushrod, Benches.spot("M3L"))).isEmpty();
   }
 
   @Test
