@@ -123,7 +123,10 @@ final class Gallery {
   private static void jobList(SampleWindow window) {
     jobs(window);
     window.layOut();
-    window.press("All jobs");
+    if (window.shell.desk().touch().isLarge()) {
+      window.press("More");
+    }
+    window.pressOnSomePage("All jobs");
   }
 
   private static void firstHome(SampleWindow window) {
@@ -141,11 +144,7 @@ final class Gallery {
   private static void more(SampleWindow window) {
     jobHome(window);
     window.layOut();
-    window.pressRail("More");
-    if (window.targets().stream().anyMatch(node -> window.words(node).equals("Bench"))
-        && !(window.shell.current() instanceof MoreScreen)) {
-      window.pressExactly("More");
-    }
+    window.pressRail(window.shell.desk().touch().brief("More", "Other"));
   }
 
   private static void jobHome(SampleWindow window) {

@@ -7,9 +7,9 @@ import javafx.scene.layout.Region;
 import wherefrom.drawing.Look;
 import wherefrom.drawing.Sign;
 import wherefrom.drawing.View;
+import wherefrom.job.OpenJob;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.NextDeed;
-import wherefrom.ui.app.Copying;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
@@ -39,6 +39,7 @@ public final class JobHomeScreen implements Screen, Scannable {
   private final DaysRow days;
   private final HomeView view;
   private Optional<NextDeed> next = Optional.empty();
+  private boolean troubled;
 
   public JobHomeScreen(Desk desk) {
     this.desk = desk;
@@ -60,7 +61,7 @@ public final class JobHomeScreen implements Screen, Scannable {
     List<RailKey> keys = new ArrayList<>();
     standard.back().ifPresent(back -> keys.add(new RailKey(Icon.JOBS, "Jobs", back.act())));
     standard.bench().ifPresent(keys::add);
-    keys.add(new RailKey(Icon.MORE, "More", () -> MoreScreen.open(desk)));
+    keys.add(new RailKey(Icon.MORE, more(), () -> MoreScreen.open(desk)));
     if (desk.touch().isLarge()) {
       keys.add(
           new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open(engine.side())));
@@ -70,15 +71,23 @@ public final class JobHomeScreen implements Screen, Scannable {
 
   @Override
   public String title() {
-    return desk.state().name();
+    return desk.job().map(job -> job.state().name()).orElse("");
   }
 
   /** A copy that could not be made is told before all else. */
   @Override
   public String aside() {
-    Copying copying = desk.copying();
-    return copying.isTroubled(desk.getJob().folder(), desk.getJob().sequence())
-        ? "not copied: see More"
+    return desk.job().map(this::aside).orElse("");
+  }
+
+  /** Large text has a key More of the rail's own. */
+  private String more() {
+    return desk.touch().brief("More", "Other");
+  }
+
+  private String aside(OpenJob job) {
+    return desk.copying().isTroubled(job.folder(), job.sequence())
+        ? "not copied: see " + more()
         : model().aside(desk.equipment().clock());
   }
 
@@ -89,7 +98,11 @@ public final class JobHomeScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    JobHomeModel model = model();
+    tellOfCopy();
+    show(model());
+  }
+
+  private void show(JobHomeModel model) {
     next = Optional.of(model.deed().next());
     side(model).ifPresent(engine::look);
     draw(model);
@@ -164,13 +177,24 @@ public final class JobHomeScreen implements Screen, Scannable {
     HomeScan.take(desk, text, this::goOn);
   }
 
+  /** Says in full how the copy stands while it cannot be made, and once when it can again. */
+  private void tellOfCopy() {
+    OpenJob job = desk.getJob();
+    boolean now = desk.copying().isTroubled(job.folder(), job.sequence());
+    if (now || troubled) {
+      desk.copying().words(job.folder(), job.sequence()).ifPresent(desk::say);
+    }
+    troubled = now;
+  }
+
   @Override
   public void copied() {
+    tellOfCopy();
     desk.navigator().changed();
   }
 
   @Override
   public void changed() {
-    shown();
+    show(model());
   }
 }

@@ -15,7 +15,6 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Dates;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
@@ -115,20 +114,14 @@ public final class JobsScreen implements Screen, Scannable {
     return jobs.isEmpty() ? "Wherefrom" : "Jobs";
   }
 
-  /** How the copy of the last job stands. */
   @Override
   public String aside() {
-    return jobs.isEmpty() || desk.touch().isLarge() ? "" : copy(jobs.get(0));
+    return "";
   }
 
+  /** How the copy of the last job stands. */
   private String copy(JobsModel.Line last) {
-    if (desk.copying().isTroubled(last.folder(), last.sequence())) {
-      return "not copied: no USB drive";
-    }
-    return desk.settings()
-        .findCopied(last.folder())
-        .map(copy -> "copied " + Dates.brief(copy.time(), desk.equipment().clock()))
-        .orElse("");
+    return desk.copying().words(last.folder(), last.sequence()).orElse("");
   }
 
   @Override
@@ -152,7 +145,7 @@ public final class JobsScreen implements Screen, Scannable {
     if (jobs.isEmpty()) {
       view.getChildren().setAll(new NoJobsView(desk.touch(), this::newJob, keys()));
     } else {
-      JobsView tags = new JobsView(desk.touch(), keys());
+      JobsView tags = new JobsView(desk.touch(), keys(), copy(jobs.get(0)));
       tags.show(tags());
       view.getChildren().setAll(tags);
     }
