@@ -52,7 +52,7 @@ public final class Shell extends StackPane implements Front {
       Executor workers) {
     this.screens = Map.copyOf(screens);
     this.desk = new Desk(equipment, nanos, sounds, workers, this, equipment.settings().load());
-    this.scans = new Scans(desk, this::current);
+    this.scans = new Scans(desk, this::current, this::help);
     this.walk = new FocusWalk(this);
     Steering steering = new Steering(walk, this::escape, this::helpWhereOffered, this::fullScreen);
     this.keys = new KeyFilter(desk, this::current, scans, walk, steering);
@@ -151,7 +151,7 @@ public final class Shell extends StackPane implements Front {
   private void help() {
     Screen about = current();
     String said = saidLast;
-    open(() -> new HelpScreen(desk, about, said));
+    open(() -> new HelpScreen(desk, about, said, this::scanAgain));
   }
 
   private void helpWhereOffered() {
