@@ -85,7 +85,7 @@ class DemoFlowTest {
     shows("Demo: V8 of the launch", "A stop is waiting");
     comeBackFromTheListOfJobs();
         press("Together");
-    shows("STOP", "This came from R8 LO", "You are at R7 LO");
+    shows("STOP", "From: rod 8, lower", "Here: rod 7, lower");
     press("I scanned the wrong one");
     shows("Taken back");
   }
