@@ -114,18 +114,23 @@ public final class KeyFilter {
   }
 
   private void take(BurstAnswer answer) {
-    if (answer instanceof BurstAnswer.Scan scan) {
-      takeBack(scan.typed());
-      scans.hand(scan.code().digits());
-    } else if (answer instanceof BurstAnswer.BadCheck bad) {
-      takeBack(bad.typed());
-      scans.hand(bad.digits());
-    } else if (answer instanceof BurstAnswer.Taught taught) {
-      takeBack(taught.typed());
-      learn(taught.setup());
-    } else if (answer instanceof BurstAnswer.Foreign foreign) {
-      foreign(foreign);
-    } else if (ends(answer.typed())) {
+    answer
+        .<Runnable>match(
+            scan -> () -> take(scan.typed(), () -> scans.hand(scan.code().digits())),
+            bad -> () -> take(bad.typed(), () -> scans.hand(bad.digits())),
+            foreign -> () -> foreign(foreign),
+            taught -> () -> take(taught.typed(), () -> learn(taught.setup())),
+            typing -> () -> enter(typing.typed()))
+        .run();
+  }
+
+  private void take(String typed, Runnable deed) {
+    takeBack(typed);
+    deed.run();
+  }
+
+  private void enter(String typed) {
+    if (ends(typed)) {
       typable(Typable::enter);
     }
   }
@@ -137,9 +142,7 @@ public final class KeyFilter {
   /** Words typed fast are the entry's, even where it was left before they had ended. */
   private void foreign(BurstAnswer.Foreign foreign) {
     if (intoEntry) {
-      if (ends(foreign.typed())) {
-        typable(Typable::enter);
-      }
+      enter(foreign.typed());
     } else {
       scans.hand(foreign.text());
     }

@@ -143,7 +143,11 @@ class OneCostListTest {
     money.setPrice("rod shells", "3");
     bench.record(
         new PartReplaced(
-            bench.item("rod-shell@R3U"), bench.job.nextItem(), "worn", Optional.of(Amount.of("0.010", Unit.INCH)), ""));
+            bench.item("rod-shell@R3U"),
+            bench.job.nextItem(),
+            "worn",
+            Optional.of(Amount.of("0.010", Unit.INCH)),
+            ""));
     Change ground = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in undersize");
     assertThat(money.effect(ground).withIt().toBuy()).isEqualTo(Money.ofCents(16 * 300));
     Change deeper = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in undersize");
