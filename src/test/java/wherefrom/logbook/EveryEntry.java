@@ -200,7 +200,7 @@ final class EveryEntry {
         new BoltChecked(1, 3, "CD", false),
         new TorqueCardDropped(1, "loosened again"),
         new PartReplaced(1, 75, "bent", Optional.of(Amount.of("0.010", Unit.INCH)), "longer"),
-        PartReplaced.like(2, 76, "worn"),
+        new PartReplaced(2, 76, "worn", Optional.empty(), ""),
         new PartFitted(1, PUSHROD),
         new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.WRONG_PLACE)),
         new PartUnfitted(1, "moved"),

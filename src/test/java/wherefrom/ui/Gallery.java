@@ -11,6 +11,7 @@ import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.rules.Cue;
+import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -111,7 +112,7 @@ final class Gallery {
     sample.job.record(new PartOut(2));
     sample.job.record(new PartOut(3));
     sample.job.record(new OffForWashing(1, 4));
-    sample.job.record(SentToShop.of(1, List.of(2, 3), "measure run-out"));
+    sample.job.record(new SentToShop(1, List.of(2, 3), "measure run-out", ShopWork.OTHER));
     window.shell.desk().open(sample.job);
   }
 

@@ -19,6 +19,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
@@ -226,7 +227,8 @@ final class WorkShots {
     handling.offForWashing(item(sample, "pushrod@1EX"), 4);
     handling.offForWashing(item(sample, "pushrod@3EX"), 4);
     handling.lost(item(sample, "pushrod@2IN"), "fell behind the bench");
-    sample.job.record(SentToShop.of(1, List.of(item(sample, "rod-shell@R3U")), "measure"));
+    sample.job.record(
+        new SentToShop(1, List.of(item(sample, "rod-shell@R3U")), "measure", ShopWork.OTHER));
     new Fitting(sample.job).fit(sample.part("pushrod@7IN"), sample.spot("7IN"), false);
     onPurpose(sample, "pushrod@5EX", "7EX");
     new StillMissing(sample.job).excuse(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");

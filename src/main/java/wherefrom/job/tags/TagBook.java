@@ -15,7 +15,6 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
-import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
@@ -168,12 +167,5 @@ public final class TagBook {
 
   private Stream<TagCode> basketsWith(int item) {
     return item < 1 ? Stream.empty() : Stream.of(basket(item));
-  }
-
-  /** The place that a part's kind and a spot make together. */
-  public static Optional<Place> place(Part part, Spot spot) {
-    return Place.canLive(part.kind(), spot)
-        ? Optional.of(new Place(part.kind(), spot))
-        : Optional.empty();
   }
 }

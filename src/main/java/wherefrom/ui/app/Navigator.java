@@ -4,6 +4,9 @@ import java.util.function.Supplier;
 
 /** Leads from screen to screen. */
 public interface Navigator {
+  /** The screen that is up. */
+  Screen current();
+
   /** Goes to a screen; Back returns to this one. */
   void show(ScreenId id);
 

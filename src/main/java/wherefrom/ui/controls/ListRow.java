@@ -25,6 +25,7 @@ public final class ListRow extends VBox {
   public static ListRow key(Touch touch, String heading, List<String> lines, Runnable act) {
     ListRow row = new ListRow(touch, heading, small(touch, lines));
     row.getStyleClass().addAll("key", "plain");
+    row.setAccessibleText(heading + ". " + String.join(" ", lines));
     return touch.target(row, act);
   }
 

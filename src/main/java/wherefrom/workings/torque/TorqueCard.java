@@ -139,14 +139,6 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
     return (int) ticks.stream().filter(tick -> tick.stage() == stage).count();
   }
 
-  /** How many stages the bolt has behind it, the second person's check not counted. */
-  public int stagesDone(Bolt bolt) {
-    return (int)
-        ticks.stream()
-            .filter(tick -> tick.bolt() == bolt.number() && tick.stage() < checkStage())
-            .count();
-  }
-
   public boolean isChecked(Bolt bolt) {
     return isTicked(checkStage(), bolt);
   }

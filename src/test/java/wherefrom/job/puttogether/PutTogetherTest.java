@@ -179,7 +179,9 @@ class PutTogetherTest {
     job.record(new TagReissued(part(job, "pushrod@3EX").item(), 2, "lost"));
     assertThat(word(together.scan(old))).isEqualTo("retired");
     String replaced = tag(job, "lifter@3EX");
-    job.record(PartReplaced.like(part(job, "lifter@3EX").item(), job.nextItem(), "worn"));
+    job.record(
+        new PartReplaced(
+            part(job, "lifter@3EX").item(), job.nextItem(), "worn", Optional.empty(), ""));
     together.scan(replaced);
     assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("retired");
   }

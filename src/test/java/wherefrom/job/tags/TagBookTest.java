@@ -126,12 +126,6 @@ class TagBookTest {
   }
 
   @Test
-  void aKindAndASpotMakeAPlaceWhereSuchAPartLives() {
-    assertThat(TagBook.place(pushrod, Benches.spot("5IN"))).contains(Benches.place("pushrod@5IN"));
-    assertThat(TagBook.place(pushrod, Benches.spot("M3L"))).isEmpty();
-  }
-
-  @Test
   void aPartSaysWhereItBelongsAndWhereItIs() {
     assertThat(where("pushrod@3EX"))
         .isEqualTo("It belongs at cylinder 3, exhaust, pushrod. It is out, on the bench.");
