@@ -63,6 +63,12 @@ public final class TagKey extends Region {
     return words.words();
   }
 
+  /** The width at which none of its words need a second line. */
+  public double leastLineWidth() {
+    double widest = Math.max(words.leastLineWidth(), hasMore ? more.leastLineWidth() : 0);
+    return Math.ceil(Math.max(least, left(2 * least) + widest + padding + frame));
+  }
+
   private String spoken() {
     return hasMore ? words.words() + ", " + more.words() : words.words();
   }
