@@ -80,7 +80,10 @@ class ArchitectureTest {
           Map.entry("sound", Set.of("job")),
           Map.entry("pdf", Set.of("workings", "parts", "drawing", "files", "pictures", "job")),
           Map.entry("print", Set.of("quantity", "parts", "files", "pdf", "job")),
-          Map.entry("report", Set.of("parts", "files", "pdf", "job")),
+          Map.entry(
+              "report",
+              Set.of(
+                  "engine", "parts", "drawing", "inspection", "workings", "files", "pdf", "job")),
           Map.entry("ui", SCREENS),
           Map.entry("cli", FACE),
           Map.entry(

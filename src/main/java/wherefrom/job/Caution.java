@@ -59,7 +59,7 @@ public enum Caution {
       + " Clean the threads. Pull steadily. Never loosen with the torque wrench. Set"
       + " it back to low.",
       "NAVEDTRA 14113, torque wrenches",
-      "t"),
+      ""),
   FIRST_START(
       "First start: fire extinguisher in reach. Look for fuel leaks before and while it runs.",
       "common practice, no source",
@@ -81,12 +81,14 @@ public enum Caution {
   private static final String WASH = "0";
   private static final String OIL = "o";
   private static final String START = "s";
-  private static final String TIGHTENING = "t";
 
   private final String sentence;
   private final String source;
 
-  /** One digit for each stage of taking apart, a letter for each other step. */
+  /**
+   * One digit for each stage of taking apart, a letter for each other step; none where a screen of
+   * its own shows it.
+   */
   private final String stages;
 
   Caution(String sentence, String source, String stages) {
@@ -121,11 +123,6 @@ public enum Caution {
   /** The cautions of draining the oil and looking for debris in it. */
   public static List<Caution> atOil() {
     return at(OIL);
-  }
-
-  /** The cautions of tightening by a torque card. */
-  public static List<Caution> atTightening() {
-    return at(TIGHTENING);
   }
 
   /** The cautions of the first start. */

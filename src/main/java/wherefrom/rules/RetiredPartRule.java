@@ -2,7 +2,6 @@ package wherefrom.rules;
 
 import java.util.Optional;
 import wherefrom.parts.Whereabouts;
-import wherefrom.text.Words;
 
 /** A replaced part never goes back in. */
 final class RetiredPartRule implements VerdictRule {
@@ -11,12 +10,7 @@ final class RetiredPartRule implements VerdictRule {
     if (bench.whereabouts(attempt.part().item()) != Whereabouts.RETIRED) {
       return Optional.empty();
     }
-    String wayOut =
-        bench
-            .findReplacement(attempt.part().item())
-            .map(fresh -> "Fit the part in use, number " + Words.number(fresh.item()) + ".")
-            .orElse("Take it off the bench.");
-    return Optional.of(
-        new Verdict.Retired(attempt.part(), "this part was replaced and is retired.", wayOut));
+    int item = attempt.part().item();
+    return Optional.of(new Verdict.Retired(attempt.part(), bench.findReplacement(item)));
   }
 }

@@ -155,13 +155,13 @@ class ConsequenceScenariosTest {
     Verdict elsewhere =
         new Fitting(bench.job)
             .judge(bench.part("lifter@3EX"), bench.part("lifter@5EX").home().spot(), false);
-    assertThat(elsewhere.word()).isEqualTo("other place");
+    assertThat(elsewhere.word()).isEqualTo("wrong place");
     assertThat(openChecks()).contains("R2:spin");
   }
 
   @Test
   void r3FlatLifterOfUnknownSlotIsForbiddenUnlessAMachinistPassedIt() {
-    planning.slotUnknown(bench.item("lifter@3EX"), "tag washed off");
+    planning.make(new Change(ChangeKind.SLOT_UNKNOWN, "lifter@3EX", "tag washed off"));
     isMustBeNew(bench.verdict("lifter@3EX"), "R3");
     assertThat(bench.word("lifter@5EX")).isEqualTo("right place");
     passed("R3:machinist@lifter@3EX");
@@ -496,7 +496,7 @@ class ConsequenceScenariosTest {
     Place there = Place.find("pushrod@5EX").orElseThrow();
     bench.record(
         new PartFitted(
-            bench.item("pushrod@3EX"), there, "no other", Optional.of(VerdictName.OTHER_PLACE)));
+            bench.item("pushrod@3EX"), there, "no other", Optional.of(VerdictName.WRONG_PLACE)));
     assertThat(openChecks()).contains("R28:new-mate@pushrod@3EX", "R28:new-mate@pushrod@5EX");
     List.of("pushrod@3EX", "rocker@3EX", "lifter@3EX", "pushrod@5EX", "rocker@5EX", "lifter@5EX")
         .forEach(place -> assertThat(rules(place)).as(place).contains("R28"));

@@ -50,7 +50,7 @@ final class RecordParts {
       rows.add(row(part));
     }
     return new RecordSection(
-        "Parts",
+        BuildRecord.PARTS,
         List.of("part", "came out of", "out", "found", "decided", "went into", "in"),
         rows,
         "No part is tracked.");

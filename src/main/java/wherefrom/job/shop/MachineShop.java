@@ -165,13 +165,7 @@ public final class MachineShop {
           if (came.isMixedUp()) {
             return new Answer.Refused(came.words());
           }
-          job.record(
-              new ShopLineBack(
-                  visit,
-                  line,
-                  count,
-                  Optional.of(size),
-                  done.strip()));
+          job.record(new ShopLineBack(visit, line, count, Optional.of(size), done.strip()));
           return new Answer.Done(
               findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());
         });

@@ -3,12 +3,10 @@ package wherefrom.job.takeapart;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import wherefrom.engine.BoreSpot;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
-import wherefrom.engine.ValveSpot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.PartKind;
@@ -55,16 +53,11 @@ public final class OffFirst {
   }
 
   private static boolean isAt(Spot over, Spot spot) {
-    if (spot instanceof ValveSpot) {
-      return over.equals(spot);
-    }
-    if (spot instanceof RodSpot rod) {
-      return over.equals(new RodSpot(rod.cylinder(), ShellHalf.LOWER));
-    }
-    if (spot instanceof BoreSpot bore) {
-      return over.equals(new RodSpot(bore.cylinder(), ShellHalf.LOWER));
-    }
-    return spot instanceof MainSpot main
-        && over.equals(new MainSpot(main.number(), ShellHalf.LOWER));
+    return spot.match(
+        over::equals,
+        bore -> over.equals(new RodSpot(bore.cylinder(), ShellHalf.LOWER)),
+        rod -> over.equals(new RodSpot(rod.cylinder(), ShellHalf.LOWER)),
+        main -> over.equals(new MainSpot(main.number(), ShellHalf.LOWER)),
+        camBearing -> false);
   }
 }

@@ -38,7 +38,7 @@ final class LifterRules {
                   "A used flat lifter goes back on its own lobe, or not at all.")
               .from(Sources.OVERHAUL_MANUAL)
               .later(
-                  "crown",
+                  KnownCheck.LIFTER_CROWN.id(),
                   HERE,
                   LIFTERS,
                   "See that the foot is still domed. Two feet held together rock, or measure"

@@ -92,12 +92,12 @@ class BuildRecordTest {
             bench.item("pushrod@3EX"),
             there,
             "no other left",
-            Optional.of(VerdictName.OTHER_PLACE)));
+            Optional.of(VerdictName.WRONG_PLACE)));
     assertThat(section("Fitted on purpose").rows().get(0).cells())
         .containsExactly(
             "cylinder 3, exhaust, pushrod",
             "cylinder 5, exhaust, pushrod",
-            "other place",
+            "wrong place",
             "no other left");
   }
 
