@@ -46,7 +46,7 @@ status=0
 "${wherefrom[@]}" fit --job "$job" "$(cut -f2 <<< "$first")" "$(cut -f1 <<< "$second")" \
   > "$here/swapped" || status=$?
 [ "$status" = 1 ] || fail "a swapped part ended with status $status"
-[ "$(head -n 1 "$here/swapped")" = "other place" ] || fail "verdict $(head -n 1 "$here/swapped")"
+[ "$(head -n 1 "$here/swapped")" = "wrong place" ] || fail "verdict $(head -n 1 "$here/swapped")"
 "${wherefrom[@]}" fit --job "$job" "$(cut -f2 <<< "$second")" "$(cut -f1 <<< "$second")" > /dev/null
 
 [ "$("${wherefrom[@]}" missing --job "$job" | tail -n 1)" = "1 missing" ] || fail "not 1 missing"

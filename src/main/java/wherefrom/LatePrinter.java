@@ -37,8 +37,7 @@ final class LatePrinter implements SheetPrinter {
   }
 
   @Override
-  public Optional<ColourImage> preview(PrintOrder order, int page, int longest)
-      throws IOException {
+  public Optional<ColourImage> preview(PrintOrder order, int page, int longest) throws IOException {
     return printer.get().preview(order, page, longest);
   }
 

@@ -1,6 +1,7 @@
 package wherefrom.cli;
 
 import wherefrom.rules.CodeVerdict;
+import wherefrom.rules.PartNames;
 
 /**
  * A typed code may be another engine's: nothing is wrong with the call, but it waits for a word.
@@ -14,7 +15,7 @@ final class AskFirst extends BadInput {
 
   /** The question, and how it is answered here. */
   static String sentence(CodeVerdict.AlsoFits question) {
-    return Meaning.words(question)
+    return question.words(PartNames.NUMBERS).told()
         + (question.others().isEmpty()
             ? ""
             : " To confirm: " + Option.THIS_ENGINE.name() + ", or the sixteen digits.");

@@ -2,10 +2,13 @@ package wherefrom.cli;
 
 import java.util.Locale;
 import java.util.Map;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.tags.Found;
 import wherefrom.parts.TagCode;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictWords;
+import wherefrom.text.Words;
 
 /** What a code stands for, in words. */
 final class Meaning {
@@ -24,14 +27,27 @@ final class Meaning {
   /** Where no job is at hand to ask. */
   static String of(TagCode code) {
     return String.format(
-        Locale.ROOT, "%s %04d of engine %07d", code.type().word(), code.item(), code.engine());
+        Locale.ROOT,
+        "%s %s of engine %07d",
+        code.type().word(),
+        Words.number(code.item()),
+        code.engine());
   }
 
-  /** A verdict as a row: its word, then its sentence with the way out. */
-  record Judged(Verdict verdict) implements Row {
+  /** A verdict as a row: its word, then its sentence with the way out; its lines in the JSON. */
+  record Judged(Verdict verdict, VerdictWords words) implements Row {
+    static Judged of(Bench bench, Verdict verdict) {
+      return new Judged(verdict, Meaning.words(bench, verdict));
+    }
+
     @Override
     public String text() {
-      return Row.lines(verdict.word(), sentence(verdict));
+      return Row.lines(verdict.word(), told());
+    }
+
+    /** The sentence and the way out. */
+    String told() {
+      return Meaning.told(verdict, words);
     }
 
     @Override
@@ -39,19 +55,21 @@ final class Meaning {
       return Json.object(
           "verdict", verdict.word(),
           "stopped", verdict.stops(),
-          "sentence", verdict.sentence(),
-          "wayOut", verdict.wayOut());
+          "lines", words.lines(),
+          "sentence", words.sentence(),
+          "wayOut", words.advice());
     }
   }
 
-  /** The sentence and the way out. */
-  static String sentence(Verdict verdict) {
-    return verdict instanceof CodeVerdict.AlsoFits question
-        ? AskFirst.sentence(question)
-        : words(verdict);
+  /** All that a verdict says of this job. */
+  static VerdictWords words(Bench bench, Verdict verdict) {
+    return verdict.words(new JobPartNames(bench.state()));
   }
 
-  static String words(Verdict verdict) {
-    return (verdict.sentence() + " " + verdict.wayOut()).strip();
+  /** The sentence and the way out. */
+  static String told(Verdict verdict, VerdictWords words) {
+    return verdict instanceof CodeVerdict.AlsoFits question
+        ? AskFirst.sentence(question)
+        : words.told();
   }
 }

@@ -3,7 +3,7 @@ package wherefrom.drawing;
 import java.util.List;
 
 /** The box round an outline: its corners and the outermost points of its curves. */
-final class Extent {
+final class Extent implements Step.Pen<RuntimeException> {
   private double left = Double.POSITIVE_INFINITY;
   private double top = Double.POSITIVE_INFINITY;
   private double right = Double.NEGATIVE_INFINITY;
@@ -15,21 +15,30 @@ final class Extent {
 
   static Bounds of(List<Step> steps) {
     Extent extent = new Extent();
-    steps.forEach(extent::add);
+    steps.forEach(step -> step.draw(extent));
     return Bounds.between(extent.left, extent.top, extent.right, extent.bottom);
   }
 
-  private void add(Step step) {
-    if (step instanceof Step.Move move) {
-      point(move.x(), move.y());
-    } else if (step instanceof Step.Line line) {
-      point(line.x(), line.y());
-    } else if (step instanceof Step.Curve curve) {
-      across(x, curve.x1(), curve.x2(), curve.x());
-      down(y, curve.y1(), curve.y2(), curve.y());
-      point(curve.x(), curve.y());
-    }
+  @Override
+  public void move(Step.Move move) {
+    point(move.x(), move.y());
   }
+
+  @Override
+  public void line(Step.Line line) {
+    point(line.x(), line.y());
+  }
+
+  @Override
+  public void curve(Step.Curve curve) {
+    across(x, curve.x1(), curve.x2(), curve.x());
+    down(y, curve.y1(), curve.y2(), curve.y());
+    point(curve.x(), curve.y());
+  }
+
+  /** Where it began was counted. */
+  @Override
+  public void close(Step.Close close) {}
 
   private void point(double newX, double newY) {
     x = newX;

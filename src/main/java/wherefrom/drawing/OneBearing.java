@@ -42,16 +42,13 @@ public final class OneBearing {
    */
   public static Drawing of(Layout layout, Spot spot, Bounds room, Asked asked, Glass glass) {
     OneBearing bearing = new OneBearing(room, asked, glass);
-    String name;
-    if (spot instanceof RodSpot rod) {
-      bearing.rod(rod.cylinder());
-      name = String.valueOf(rod.cylinder());
-    } else if (spot instanceof MainSpot main) {
-      bearing.main(layout, main.number());
-      name = "M" + main.number();
-    } else {
-      throw new IllegalArgumentException("no bearing in halves: " + spot.words());
-    }
+    String name =
+        spot.match(
+            OneBearing::hasNoHalves,
+            OneBearing::hasNoHalves,
+            rod -> bearing.rod(rod.cylinder()),
+            main -> bearing.main(layout, main.number()),
+            OneBearing::hasNoHalves);
     Sketch words = new Sketch(glass);
     double size = Math.max(glass.letter(), Math.min(glass.px(51), 0.55 * bearing.r));
     words.words(bearing.at.x(), bearing.at.y(), name, size, Role.NUMBER);
@@ -65,7 +62,12 @@ public final class OneBearing {
         List.of());
   }
 
-  private void rod(int cylinder) {
+  private static String hasNoHalves(Spot spot) {
+    throw new IllegalArgumentException("no bearing in halves: " + spot.words());
+  }
+
+  /** Draws a rod's bearing; its name on the drawing. */
+  private String rod(int cylinder) {
     RodSpot upper = new RodSpot(cylinder, ShellHalf.UPPER);
     RodSpot lower = new RodSpot(cylinder, ShellHalf.LOWER);
     if (asked.isTracked(PartKind.ROD)) {
@@ -76,9 +78,11 @@ public final class OneBearing {
     part(new Place(PartKind.ROD_CAP, lower), 1, out -> out.rodCap(at, r, GAP));
     part(new Place(PartKind.ROD_SHELL, upper), -1, out -> out.upperShell(at, r, GAP));
     part(new Place(PartKind.ROD_SHELL, lower), 1, out -> out.lowerShell(at, r, GAP));
+    return String.valueOf(cylinder);
   }
 
-  private void main(Layout layout, int main) {
+  /** Draws a main bearing; its name on the drawing. */
+  private String main(Layout layout, int main) {
     MainSpot upper = new MainSpot(main, ShellHalf.UPPER);
     MainSpot lower = new MainSpot(main, ShellHalf.LOWER);
     new BearingShapes(ground).block(at, r, GAP, Role.CAST);
@@ -91,6 +95,7 @@ public final class OneBearing {
     }
     part(new Place(PartKind.MAIN_SHELL, upper), -1, out -> out.upperShell(at, r, GAP));
     part(new Place(PartKind.MAIN_SHELL, lower), 1, out -> out.lowerShell(at, r, GAP));
+    return "M" + main;
   }
 
   private void part(Place place, int side, Consumer<BearingShapes> draw) {

@@ -8,6 +8,24 @@ import java.util.List;
  */
 public sealed interface Shape {
 
+  /**
+   * What draws shapes, one by one.
+   *
+   * @param <X> how it fails
+   */
+  interface Pen<X extends Exception> {
+    void outline(Outline outline) throws X;
+
+    void disc(Disc disc) throws X;
+
+    void slab(Slab slab) throws X;
+
+    void words(Words words) throws X;
+  }
+
+  /** Draws it. */
+  <X extends Exception> void draw(Pen<X> pen) throws X;
+
   /** What it stands for, and by that how it looks. */
   Role role();
 
@@ -27,6 +45,11 @@ public sealed interface Shape {
     public Bounds bounds() {
       return Extent.of(steps);
     }
+
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.outline(this);
+    }
   }
 
   /** A circle. */
@@ -35,10 +58,20 @@ public sealed interface Shape {
     public Bounds bounds() {
       return new Bounds(x - radius, y - radius, 2 * radius, 2 * radius);
     }
+
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.disc(this);
+    }
   }
 
   /** An upright rectangle, its corners rounded by a radius. */
-  record Slab(Bounds bounds, double radius, Role role, double width) implements Shape {}
+  record Slab(Bounds bounds, double radius, Role role, double width) implements Shape {
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.slab(this);
+    }
+  }
 
   /**
    * Words.
@@ -65,6 +98,11 @@ public sealed interface Shape {
           };
       double capital = Letters.CAPITAL * size;
       return new Bounds(left, y - capital / 2, wide, capital);
+    }
+
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.words(this);
     }
   }
 

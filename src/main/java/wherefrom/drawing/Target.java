@@ -1,10 +1,33 @@
 package wherefrom.drawing;
 
 import java.util.List;
+import java.util.function.Function;
 import wherefrom.parts.Place;
 
 /** What a finger means that touches a drawing. */
 public sealed interface Target {
+
+  /** What the function for its kind makes of it. */
+  default <R> R match(
+      Function<Whole, R> whole,
+      Function<Cylinder, R> cylinder,
+      Function<Main, R> main,
+      Function<Mains, R> mains,
+      Function<Parts, R> parts) {
+    if (this instanceof Whole one) {
+      return whole.apply(one);
+    }
+    if (this instanceof Cylinder one) {
+      return cylinder.apply(one);
+    }
+    if (this instanceof Main one) {
+      return main.apply(one);
+    }
+    if (this instanceof Mains one) {
+      return mains.apply(one);
+    }
+    return parts.apply((Parts) this);
+  }
 
   /** The drawing as a whole: its zones would be too small. It opens larger. */
   record Whole() implements Target {}

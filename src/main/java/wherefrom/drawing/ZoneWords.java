@@ -2,13 +2,12 @@ package wherefrom.drawing;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Layout;
 import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
-import wherefrom.engine.ValveSpot;
+import wherefrom.engine.Spot;
 import wherefrom.parts.Place;
 
 /** What is said aloud of a zone: what it is, and the state of what lies in it. */
@@ -61,27 +60,13 @@ public final class ZoneWords {
     return others + "; the rest " + most;
   }
 
-  private boolean isIn(Target target, Place place) {
-    if (target instanceof Target.Cylinder cylinder) {
-      return cylinder(place) == cylinder.number();
-    }
-    if (target instanceof Target.Main main) {
-      return place.spot() instanceof MainSpot spot && spot.number() == main.number();
-    }
-    if (target instanceof Target.Mains) {
-      return place.spot() instanceof MainSpot;
-    }
-    return !(target instanceof Target.Parts parts) || parts.places().contains(place);
-  }
-
-  /** The cylinder that a place belongs to; 0 where it belongs to none. */
-  private static int cylinder(Place place) {
-    if (place.spot() instanceof ValveSpot valve) {
-      return valve.cylinder();
-    }
-    if (place.spot() instanceof RodSpot rod) {
-      return rod.cylinder();
-    }
-    return place.spot() instanceof BoreSpot bore ? bore.cylinder() : 0;
+  private static boolean isIn(Target target, Place place) {
+    Spot spot = place.spot();
+    return target.match(
+        whole -> true,
+        cylinder -> spot.findCylinder().equals(Optional.of(cylinder.number())),
+        main -> spot instanceof MainSpot at && at.number() == main.number(),
+        mains -> spot instanceof MainSpot,
+        parts -> parts.places().contains(place));
   }
 }

@@ -1,5 +1,7 @@
 package wherefrom.engine;
 
+import java.util.Optional;
+
 /** A camshaft bearing, counted from the front. */
 public record CamBearingSpot(int number) implements Spot {
   @Override
@@ -13,7 +15,22 @@ public record CamBearingSpot(int number) implements Spot {
   }
 
   @Override
+  public String brief() {
+    return words();
+  }
+
+  @Override
   public String key() {
     return "C" + number;
+  }
+
+  @Override
+  public Optional<Integer> findCylinder() {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<ShellHalf> findHalf() {
+    return Optional.empty();
   }
 }

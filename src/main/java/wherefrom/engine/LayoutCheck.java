@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import wherefrom.text.Words;
 
 /** Says everything that is wrong with a layout, each with the field it stands in. */
 public final class LayoutCheck {
@@ -57,10 +58,9 @@ public final class LayoutCheck {
     if (layout.banks().size() != wanted) {
       fault(
           "banks",
-          "%s engines have %d bank%s, this layout has %d.",
+          "%s engines have %s, this layout has %d.",
           layout.arrangement().word(),
-          wanted,
-          wanted == 1 ? "" : "s",
+          Words.count(wanted, "bank"),
           layout.banks().size());
     }
     Set<String> names = new HashSet<>();

@@ -2,7 +2,6 @@ package wherefrom.engine;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A part of the engine that is closed up as one: the valvetrain of a bank, the rods, the mains, the
@@ -37,16 +36,18 @@ public record Section(String key, String words) {
 
   /** The section that a spot belongs to. The spot must be one of the layout's. */
   public static Section of(Layout layout, Spot spot) {
-    if (spot instanceof ValveSpot valve) {
-      Optional<Bank> bank = layout.findBank(valve.cylinder());
-      return valvetrain(
-          layout,
-          bank.orElseThrow(
-              () -> new IllegalArgumentException("no such cylinder: " + valve.cylinder())));
-    }
-    if (spot instanceof MainSpot) {
-      return MAINS;
-    }
-    return spot instanceof CamBearingSpot ? CAM : RODS;
+    return spot.match(
+        valve -> ofCylinder(layout, valve.cylinder()),
+        bore -> RODS,
+        rod -> RODS,
+        main -> MAINS,
+        camBearing -> CAM);
+  }
+
+  private static Section ofCylinder(Layout layout, int cylinder) {
+    return layout
+        .findBank(cylinder)
+        .map(bank -> valvetrain(layout, bank))
+        .orElseThrow(() -> new IllegalArgumentException("no such cylinder: " + cylinder));
   }
 }

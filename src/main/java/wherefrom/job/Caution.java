@@ -58,7 +58,7 @@ public enum Caution {
       "Torque, order and lubricant: the exact engine's service information decides. Clean"
           + " threads, steady pull, never loosen with the torque wrench, set it back to low.",
       "NAVEDTRA 14113, torque wrenches",
-      "t"),
+      ""),
   FIRST_START(
       "First start: fire extinguisher in reach; look for fuel leaks before and while it runs.",
       "common practice, no source",
@@ -80,12 +80,14 @@ public enum Caution {
   private static final String WASH = "0";
   private static final String OIL = "o";
   private static final String START = "s";
-  private static final String TIGHTENING = "t";
 
   private final String sentence;
   private final String source;
 
-  /** One digit for each stage of taking apart, a letter for each other step. */
+  /**
+   * One digit for each stage of taking apart, a letter for each other step; none where a screen of
+   * its own shows it.
+   */
   private final String stages;
 
   Caution(String sentence, String source, String stages) {
@@ -120,11 +122,6 @@ public enum Caution {
   /** The cautions of draining the oil and looking for debris in it. */
   public static List<Caution> atOil() {
     return at(OIL);
-  }
-
-  /** The cautions of tightening by a torque card. */
-  public static List<Caution> atTightening() {
-    return at(TIGHTENING);
   }
 
   /** The cautions of the first start. */

@@ -56,8 +56,7 @@ final class ComingCuts {
   }
 
   private void back(ShopLineBack back) {
-    coming.computeIfPresent(
-        line(back.visit(), back.line()), (key, was) -> left(was, back.count()));
+    coming.computeIfPresent(line(back.visit(), back.line()), (key, was) -> left(was, back.count()));
   }
 
   /** Gone once the last piece is back, which a map does with a missing value. */

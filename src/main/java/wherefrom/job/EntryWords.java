@@ -1,7 +1,6 @@
 package wherefrom.job;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.BackFromShop;
@@ -33,6 +32,7 @@ import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.entry.TakenBack;
 import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 
 /** What happened, in words, without a full stop: for the history and for taking back. */
 public final class EntryWords {
@@ -136,7 +136,7 @@ public final class EntryWords {
   private String replaced(PartReplaced replaced) {
     return part(replaced.oldItem())
         + " replaced by new part "
-        + number(replaced.newItem())
+        + Words.number(replaced.newItem())
         + NewSizes.words(replaced)
         + ": "
         + replaced.reason();
@@ -173,8 +173,8 @@ public final class EntryWords {
   /** {@code 0012 cylinder 3, exhaust, pushrod}; the number alone when the part is gone again. */
   String part(int item) {
     return job.findPart(item)
-        .map(record -> number(item) + " " + record.part().words())
-        .orElseGet(() -> number(item));
+        .map(record -> Words.number(item) + " " + record.part().words())
+        .orElseGet(() -> Words.number(item));
   }
 
   /** The part; of several their kind, where they are of one kind. */
@@ -192,10 +192,6 @@ public final class EntryWords {
   }
 
   private static String items(List<Integer> items) {
-    return items.size() + (items.size() == 1 ? " part" : " parts");
-  }
-
-  private static String number(int item) {
-    return String.format(Locale.ROOT, "%04d", item);
+    return Words.count(items.size(), "part");
   }
 }

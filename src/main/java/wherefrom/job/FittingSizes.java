@@ -10,6 +10,7 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.rules.size.CutSurface;
 import wherefrom.rules.size.SizeText;
+import wherefrom.text.Words;
 import wherefrom.workings.catalogue.size.SizeSteps;
 
 /**
@@ -185,16 +186,10 @@ final class FittingSizes {
             .filter(one -> one.coming().filter(c -> c.size().isEmpty()).isPresent())
             .toList();
     long unmeasured =
-        those.stream().filter(one -> one.measured().filter(m -> m.isWhole()).isEmpty()).count();
+        those.stream().filter(one -> one.measured().isEmpty()).count();
     if (unmeasured > 0) {
       return FittingSize.unknown(
-          unmeasured
-              + " of "
-              + those.size()
-              + " "
-              + surface.word()
-              + (those.size() == 1 ? "" : "s")
-              + " not measured");
+          unmeasured + " of " + Words.count(those.size(), surface.word()) + " not measured");
     }
     if (here.standard().isEmpty()) {
       return FittingSize.unknown("type the standard size of the " + surface.word() + " first");

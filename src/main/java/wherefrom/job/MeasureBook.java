@@ -82,12 +82,7 @@ public final class MeasureBook {
     } else {
       limits.put(
           key,
-          new Limit(
-              limit.plan(),
-              limit.result(),
-              limit.lower(),
-              limit.upper(),
-              limit.source()));
+          new Limit(limit.plan(), limit.result(), limit.lower(), limit.upper(), limit.source()));
     }
   }
 

@@ -8,13 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.SlotUnknown;
+import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
 
 /**
  * What rules and sizes are worked out from, kept as it is told: the work that was done, the answers
  * to checks, the sizes of new parts and the cuts that are to come.
  */
 public final class Told {
+  private final EngineJob job;
   private final ShopChanges shop;
   private final List<MadeChange> work = new ArrayList<>();
   private final List<Change> workOfShop = new ArrayList<>();
@@ -23,6 +27,7 @@ public final class Told {
   private final ComingCuts coming;
 
   Told(EngineJob job) {
+    this.job = job;
     shop = new ShopChanges(job);
     coming = new ComingCuts(job);
   }
@@ -42,6 +47,10 @@ public final class Told {
   private List<Change> changes(LoggedEntry logged) {
     if (logged.entry() instanceof ChangeMade made) {
       return List.of(new Change(made.change(), made.where(), made.detail()));
+    }
+    if (logged.entry() instanceof SlotUnknown stray) {
+      Place home = job.getPart(stray.item()).part().home();
+      return List.of(new Change(ChangeKind.SLOT_UNKNOWN, home.key(), stray.reason()));
     }
     List<Change> back = shop.take(logged);
     workOfShop.addAll(back);

@@ -35,8 +35,7 @@ final class MeasureForms {
     }
   }
 
-  record Limit(
-      String plan, String result, String lower, String upper, String unit, String source) {
+  record Limit(String plan, String result, String lower, String upper, String unit, String source) {
     static Limit of(LimitTyped limit) {
       Optional<Amount> end = limit.lower().or(limit::upper);
       return new Limit(

@@ -45,7 +45,8 @@ final class OptionalForm {
     }
 
     @Override
-    public JsonDeserializer<?> createContextual(DeserializationContext context, BeanProperty field) {
+    public JsonDeserializer<?> createContextual(
+        DeserializationContext context, BeanProperty field) {
       return new Reader(field.getType().containedType(0));
     }
 

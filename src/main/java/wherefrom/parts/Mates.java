@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wherefrom.engine.BoreSpot;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
@@ -70,8 +69,7 @@ public record Mates(Set<PartKind> kinds, List<String> surfaces) {
     Spot spot = place.spot();
     return switch (place.kind()) {
       case ROD_CAP, ROD_SHELL ->
-          Optional.of(
-              new Place(PartKind.ROD, new RodSpot(((RodSpot) spot).cylinder(), ShellHalf.UPPER)));
+          Optional.of(new Place(PartKind.ROD, new RodSpot(spot.number(), ShellHalf.UPPER)));
       case MAIN_SHELL ->
           Place.canLive(PartKind.MAIN_CAP, spot)
               ? Optional.of(new Place(PartKind.MAIN_CAP, spot))
@@ -83,26 +81,28 @@ public record Mates(Set<PartKind> kinds, List<String> surfaces) {
 
   /** Where a part of this home belongs while the part it moves with sits at {@code leader}. */
   public static Place beside(Place home, Place leader) {
-    if (home.spot() instanceof RodSpot rod && leader.spot() instanceof RodSpot other) {
-      return new Place(home.kind(), new RodSpot(other.cylinder(), rod.half()));
-    }
-    return new Place(home.kind(), leader.spot());
+    return home.spot() instanceof RodSpot rod && leader.spot() instanceof RodSpot other
+        ? new Place(home.kind(), new RodSpot(other.cylinder(), rod.half()))
+        : new Place(home.kind(), leader.spot());
   }
 
   private static boolean isSame(Spot one, Spot other) {
-    if (one instanceof MainSpot main) {
-      return other instanceof MainSpot second && second.number() == main.number();
-    }
-    int cylinder = connected(one);
-    return cylinder > 0 ? cylinder == connected(other) : one.equals(other);
+    return one.match(
+        other::equals,
+        bore -> isConnected(bore.cylinder(), other),
+        rod -> isConnected(rod.cylinder(), other),
+        main -> other instanceof MainSpot second && second.number() == main.number(),
+        other::equals);
   }
 
-  /** The cylinder of a big end or a bore, which rod and piston connect; 0 for all else. */
-  private static int connected(Spot spot) {
-    if (spot instanceof RodSpot rod) {
-      return rod.cylinder();
-    }
-    return spot instanceof BoreSpot bore ? bore.cylinder() : 0;
+  /** Whether it is the big end or the bore of this cylinder, which rod and piston connect. */
+  private static boolean isConnected(int cylinder, Spot spot) {
+    return spot.match(
+        valve -> false,
+        bore -> bore.cylinder() == cylinder,
+        rod -> rod.cylinder() == cylinder,
+        main -> false,
+        camBearing -> false);
   }
 
   /** {@code pushrod, cam lobe, lifter bore}. */

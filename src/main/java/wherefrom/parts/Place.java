@@ -1,14 +1,9 @@
 package wherefrom.parts;
 
 import java.util.Optional;
-import wherefrom.engine.BoreSpot;
-import wherefrom.engine.CamBearingSpot;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
-import wherefrom.engine.ValveSpot;
 
 /**
  * One spot in the engine that one part occupies.
@@ -25,51 +20,61 @@ public record Place(PartKind kind, Spot spot) {
 
   /** Whether a part of this kind can live at this spot at all. */
   public static boolean canLive(PartKind kind, Spot spot) {
+    return homeOf(spot) == kind.home() && isOnItsSide(kind, spot);
+  }
+
+  /** A cap is in the lower half of its bearing, a rod the upper one of its big end. */
+  private static boolean isOnItsSide(PartKind kind, Spot spot) {
     return switch (kind) {
-      case ROD_CAP -> spot instanceof RodSpot rod && rod.half() == ShellHalf.LOWER;
-      case ROD -> spot instanceof RodSpot rod && rod.half() == ShellHalf.UPPER;
-      case MAIN_CAP -> spot instanceof MainSpot main && main.half() == ShellHalf.LOWER;
-      default -> homeOf(spot) == kind.home();
+      case ROD_CAP, MAIN_CAP -> spot.findHalf().equals(Optional.of(ShellHalf.LOWER));
+      case ROD -> spot.findHalf().equals(Optional.of(ShellHalf.UPPER));
+      default -> true;
     };
   }
 
   /** The kind of home that a spot is. */
   public static Home homeOf(Spot spot) {
-    if (spot instanceof ValveSpot) {
-      return Home.VALVE;
-    }
-    if (spot instanceof BoreSpot) {
-      return Home.BORE;
-    }
-    if (spot instanceof RodSpot) {
-      return Home.ROD;
-    }
-    return spot instanceof CamBearingSpot ? Home.CAM_BEARING : Home.MAIN;
+    return spot.match(
+        valve -> Home.VALVE,
+        bore -> Home.BORE,
+        rod -> Home.ROD,
+        main -> Home.MAIN,
+        camBearing -> Home.CAM_BEARING);
   }
 
   /** In words: {@code cylinder 3, exhaust, pushrod} or {@code main 2, upper shell}. */
   public String words() {
+    int number = spot.number();
     return switch (kind) {
-      case ROD_SHELL -> {
-        RodSpot rod = (RodSpot) spot;
-        yield "rod " + rod.cylinder() + ", " + rod.half().word() + " shell";
-      }
-      case MAIN_SHELL -> {
-        MainSpot main = (MainSpot) spot;
-        yield "main " + main.number() + ", " + main.half().word() + " shell";
-      }
-      case ROD -> "cylinder " + ((RodSpot) spot).cylinder() + ", rod";
-      case ROD_CAP -> "rod " + ((RodSpot) spot).cylinder() + ", cap";
-      case MAIN_CAP -> "main " + ((MainSpot) spot).number() + ", cap";
-      case PISTON -> "cylinder " + ((BoreSpot) spot).cylinder() + ", piston";
+      case ROD_SHELL -> "rod " + number + ", " + half() + " shell";
+      case MAIN_SHELL -> "main " + number + ", " + half() + " shell";
+      case ROD -> "cylinder " + number + ", rod";
+      case ROD_CAP -> "rod " + number + ", cap";
+      case MAIN_CAP -> "main " + number + ", cap";
+      case PISTON -> "cylinder " + number + ", piston";
       case CAM_BEARING -> spot.words();
       default -> spot.words() + ", " + kind.word();
     };
   }
 
+  private String half() {
+    return spot.findHalf().orElseThrow().word();
+  }
+
   /** The spot in large print, such as {@code 3 EX}. */
   public String figures() {
     return spot.figures();
+  }
+
+  /**
+   * Its name on the glass, without its kind where that is told: {@code 3 EX}, {@code rod 8, cap}.
+   */
+  public String brief() {
+    return switch (kind) {
+      case ROD -> "rod " + spot.number();
+      case ROD_CAP, MAIN_CAP -> words();
+      default -> spot.brief();
+    };
   }
 
   /** The name in files, such as {@code pushrod@3EX}. Never changes. */

@@ -8,7 +8,7 @@ import wherefrom.workings.chart.Mark;
 import wherefrom.workings.chart.Surface;
 
 /** Draws a chart as lines, areas and words of the page: black and one grey, sharp at any size. */
-final class ChartDrawing {
+final class ChartDrawing implements Mark.Pen<IOException> {
   private static final double TEXT = 8;
 
   /** The height of a capital of the print font, in its size. */
@@ -41,24 +41,12 @@ final class ChartDrawing {
   void draw(Chart chart, double width, double height) throws IOException {
     Surface surface = new Surface(width, height, TEXT * CAPITAL, this::widthOf);
     for (Mark mark : Drawing.of(chart, surface)) {
-      draw(mark);
+      mark.draw(this);
     }
   }
 
   private double widthOf(String words) {
     return letters.width(letters.clean(words), TEXT);
-  }
-
-  private void draw(Mark mark) throws IOException {
-    if (mark instanceof Mark.Line line) {
-      line(line);
-    } else if (mark instanceof Mark.Area area) {
-      area(area);
-    } else if (mark instanceof Mark.Dot dot) {
-      dot(dot);
-    } else {
-      words((Mark.Words) mark);
-    }
   }
 
   private float x(double across) {
@@ -69,7 +57,8 @@ final class ChartDrawing {
     return (float) (top - down);
   }
 
-  private void line(Mark.Line line) throws IOException {
+  @Override
+  public void line(Mark.Line line) throws IOException {
     boolean thin = line.look() == Mark.Look.THIN || line.look() == Mark.Look.DOTTED;
     out.setLineWidth(thin ? THIN : THICK);
     out.setLineDashPattern(
@@ -85,7 +74,8 @@ final class ChartDrawing {
     out.setLineDashPattern(new float[] {}, 0);
   }
 
-  private void area(Mark.Area area) throws IOException {
+  @Override
+  public void area(Mark.Area area) throws IOException {
     boolean first = true;
     for (Mark.Corner corner : area.corners()) {
       if (first) {
@@ -101,7 +91,8 @@ final class ChartDrawing {
     out.setNonStrokingColor(0f);
   }
 
-  private void dot(Mark.Dot dot) throws IOException {
+  @Override
+  public void dot(Mark.Dot dot) throws IOException {
     if (dot.odd()) {
       float half = (float) (1.6 * DOT);
       out.addRect(x(dot.x()) - half, y(dot.y()) - half, 2 * half, 2 * half);
@@ -122,7 +113,8 @@ final class ChartDrawing {
     out.closePath();
   }
 
-  private void words(Mark.Words words) throws IOException {
+  @Override
+  public void words(Mark.Words words) throws IOException {
     double width = widthOf(words.text());
     double begin =
         switch (words.side()) {

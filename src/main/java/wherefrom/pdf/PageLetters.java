@@ -66,6 +66,11 @@ final class PageLetters {
     return face.width(clean) * Typeface.CAP_HEIGHT * size;
   }
 
+  /** The words, or as many as fit into a width with an ellipsis. */
+  String shorten(String text, double size, double width) {
+    return face.shorten(clean(text), width / (Typeface.CAP_HEIGHT * size));
+  }
+
   /** The words of a text as {@link #clean}; a figure and its unit are one, as is a place's name. */
   List<String> words(String text) {
     return List.of(BETWEEN_WORDS.split(clean(text), -1));

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import wherefrom.drawing.Anchor;
 import wherefrom.drawing.Asked;
+import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Drawing;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.Look;
@@ -38,6 +39,7 @@ final class PdfDrawing {
   private final PageLetters bold;
   private final double left;
   private final double top;
+  private final Path path = new Path();
 
   /**
    * @param left of the drawing's origin, in points
@@ -81,6 +83,16 @@ final class PdfDrawing {
     out.restoreGraphicsState();
   }
 
+  /** Draws shapes; those of a part as in this look. */
+  void draw(List<Shape> shapes, Look look) throws IOException {
+    out.saveGraphicsState();
+    out.setLineJoinStyle(1);
+    for (Shape shape : shapes) {
+      draw(shape, look);
+    }
+    out.restoreGraphicsState();
+  }
+
   private void marks(Drawing drawing, Asked asked, Function<Place, PartState> states)
       throws IOException {
     for (Anchor anchor : drawing.anchors()) {
@@ -110,7 +122,7 @@ final class PdfDrawing {
     if (stroked) {
       pen(width, part && look == Look.OUT ? OUT_DASHES : shape.role().dashes(), ink);
     }
-    path(shape);
+    shape.draw(path);
     paint(ink, stroked);
   }
 
@@ -145,34 +157,50 @@ final class PdfDrawing {
     return (float) (top - down);
   }
 
-  private void path(Shape shape) throws IOException {
-    if (shape instanceof Shape.Disc disc) {
-      double r = disc.radius();
-      rounded(disc.x() - r, disc.y() - r, 2 * r, 2 * r, r);
-    } else if (shape instanceof Shape.Slab slab) {
-      double r = Math.min(slab.radius(), slab.bounds().width() / 2);
-      rounded(
-          slab.bounds().x(),
-          slab.bounds().y(),
-          slab.bounds().width(),
-          slab.bounds().height(),
-          Math.min(r, slab.bounds().height() / 2));
-    } else if (shape instanceof Shape.Outline outline) {
+  /** Lays the outline of a shape, to be stroked or filled. */
+  private final class Path implements Shape.Pen<IOException>, Step.Pen<IOException> {
+    @Override
+    public void outline(Shape.Outline outline) throws IOException {
       for (Step step : outline.steps()) {
-        step(step);
+        step.draw(this);
       }
     }
-  }
 
-  private void step(Step step) throws IOException {
-    if (step instanceof Step.Move move) {
+    @Override
+    public void disc(Shape.Disc disc) throws IOException {
+      double r = disc.radius();
+      rounded(disc.x() - r, disc.y() - r, 2 * r, 2 * r, r);
+    }
+
+    @Override
+    public void slab(Shape.Slab slab) throws IOException {
+      Bounds box = slab.bounds();
+      double r = Math.min(slab.radius(), Math.min(box.width(), box.height()) / 2);
+      rounded(box.x(), box.y(), box.width(), box.height(), r);
+    }
+
+    /** Words have none. */
+    @Override
+    public void words(Shape.Words words) {}
+
+    @Override
+    public void move(Step.Move move) throws IOException {
       out.moveTo(x(move.x()), y(move.y()));
-    } else if (step instanceof Step.Line line) {
+    }
+
+    @Override
+    public void line(Step.Line line) throws IOException {
       out.lineTo(x(line.x()), y(line.y()));
-    } else if (step instanceof Step.Curve curve) {
+    }
+
+    @Override
+    public void curve(Step.Curve curve) throws IOException {
       out.curveTo(
           x(curve.x1()), y(curve.y1()), x(curve.x2()), y(curve.y2()), x(curve.x()), y(curve.y()));
-    } else {
+    }
+
+    @Override
+    public void close(Step.Close close) throws IOException {
       out.closePath();
     }
   }

@@ -5,6 +5,28 @@ import wherefrom.pdf.Typeface;
 /** Something drawn on paper, in millimetres from the top left; y grows downwards. */
 sealed interface Mark {
 
+  /**
+   * What draws marks, one by one.
+   *
+   * @param <X> how it fails
+   */
+  interface Pen<X extends Exception> {
+    void words(Words words) throws X;
+
+    void symbol(Symbol symbol) throws X;
+
+    void line(Line line) throws X;
+
+    void black(Black black) throws X;
+
+    void arrow(ArrowUp arrow) throws X;
+
+    void circle(Circle circle) throws X;
+  }
+
+  /** Draws it. */
+  <X extends Exception> void draw(Pen<X> pen) throws X;
+
   /** What it covers. */
   Box box();
 
@@ -39,10 +61,20 @@ sealed interface Mark {
       double tail = Typeface.hasTail(text) ? TAIL * capMm : 0;
       return new Box(x, baseline - capMm - rise, width, capMm + rise + tail);
     }
+
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.words(this);
+    }
   }
 
   /** A symbol in its frame; the box has the exact size and is moved to whole dots when drawn. */
-  record Symbol(Modules modules, Box box, int moduleDots, int dpi) implements Mark {}
+  record Symbol(Modules modules, Box box, int moduleDots, int dpi) implements Mark {
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.symbol(this);
+    }
+  }
 
   /** A straight line. */
   record Line(double x1, double y1, double x2, double y2, double thickness) implements Mark {
@@ -55,14 +87,34 @@ sealed interface Mark {
           Math.abs(x2 - x1) + thickness,
           Math.abs(y2 - y1) + thickness);
     }
+
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.line(this);
+    }
   }
 
   /** A black area. */
-  record Black(Box box) implements Mark {}
+  record Black(Box box) implements Mark {
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.black(this);
+    }
+  }
 
   /** An arrow that points up. */
-  record ArrowUp(Box box) implements Mark {}
+  record ArrowUp(Box box) implements Mark {
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.arrow(this);
+    }
+  }
 
   /** A circle, not filled. */
-  record Circle(Box box, double thickness) implements Mark {}
+  record Circle(Box box, double thickness) implements Mark {
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.circle(this);
+    }
+  }
 }

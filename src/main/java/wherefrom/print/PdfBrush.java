@@ -27,28 +27,54 @@ final class PdfBrush {
 
   /** Draws marks whose origin lies at a point of the page, in millimetres from its top left. */
   void draw(List<Mark> marks, double right, double down) throws IOException {
+    Pen pen = new Pen(right, down);
     for (Mark mark : marks) {
-      draw(mark, right, down);
+      mark.draw(pen);
     }
   }
 
-  private void draw(Mark mark, double right, double down) throws IOException {
-    if (mark instanceof Mark.Words words) {
+  /** Draws marks whose origin lies at a point of the page. */
+  private final class Pen implements Mark.Pen<IOException> {
+    private final double right;
+    private final double down;
+
+    private Pen(double right, double down) {
+      this.right = right;
+      this.down = down;
+    }
+
+    @Override
+    public void words(Mark.Words words) throws IOException {
       draw(words, right, down);
-    } else if (mark instanceof Mark.Symbol symbol) {
+    }
+
+    @Override
+    public void symbol(Mark.Symbol symbol) {
       draw(symbol, right, down);
-    } else if (mark instanceof Mark.Line line) {
+    }
+
+    @Override
+    public void line(Mark.Line line) {
       thickness(line.thickness());
       moveTo(line.x1() + right, line.y1() + down);
       lineTo(line.x2() + right, line.y2() + down);
       out.word("S");
-    } else if (mark instanceof Mark.Black black) {
+    }
+
+    @Override
+    public void black(Mark.Black black) {
       Box box = black.box().movedBy(right, down);
       at(box.x(), box.bottom());
       out.point(pt(box.width()), pt(box.height())).word("re f");
-    } else if (mark instanceof Mark.ArrowUp arrow) {
+    }
+
+    @Override
+    public void arrow(Mark.ArrowUp arrow) {
       draw(arrow.box().movedBy(right, down));
-    } else if (mark instanceof Mark.Circle circle) {
+    }
+
+    @Override
+    public void circle(Mark.Circle circle) {
       thickness(circle.thickness());
       drawCircle(circle.box().movedBy(right, down));
     }

@@ -51,8 +51,7 @@ public final class PdfSheetPrinter implements SheetPrinter {
   }
 
   @Override
-  public Optional<ColourImage> preview(PrintOrder order, int page, int longest)
-      throws IOException {
+  public Optional<ColourImage> preview(PrintOrder order, int page, int longest) throws IOException {
     StockReading reading = shelf.find(order.setup().stock());
     if (!(reading instanceof StockReading.Good good)
         || OrderCheck.findFault(order, good.stock()).isPresent()) {

@@ -38,7 +38,8 @@ final class SheetPicture {
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setStroke(new BasicStroke(1));
     graphics.setColor(EDGE);
-    graphics.draw(new Rectangle2D.Double(0, 0, picture.getWidth() - 1.0, picture.getHeight() - 1.0));
+    graphics.draw(
+        new Rectangle2D.Double(0, 0, picture.getWidth() - 1.0, picture.getHeight() - 1.0));
     for (int label = 0; label < stock.labelsPerPage(); label++) {
       draw(graphics, stock.labelBox(label), label < used, pxPerMm);
     }

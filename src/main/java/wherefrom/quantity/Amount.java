@@ -28,11 +28,6 @@ public record Amount(BigDecimal number, Unit unit) {
     return of(number, Unit.ONE);
   }
 
-  /** A whole number of things. */
-  public static Amount ofCount(int count) {
-    return new Amount(BigDecimal.valueOf(count), Unit.PIECES);
-  }
-
   public Dimension dimension() {
     return unit.dimension();
   }

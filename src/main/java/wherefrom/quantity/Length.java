@@ -53,16 +53,6 @@ public record Length(long nanometres) implements Comparable<Length> {
     return new Amount(BigDecimal.valueOf(nanometres, 6), Unit.MILLIMETRE);
   }
 
-  /** "0.0015 in": rounded to so many places after the point, halves away from zero. */
-  public String inchText(int decimals) {
-    return inInches().rounded(decimals).text();
-  }
-
-  /** "0.038 mm": rounded to so many places after the point, halves away from zero. */
-  public String millimetreText(int decimals) {
-    return inMillimetres().rounded(decimals).text();
-  }
-
   public double millimetres() {
     return (double) nanometres / NM_PER_MM;
   }

@@ -18,26 +18,8 @@ public final class FileReports implements Reports {
 
   @Override
   public void writeRecord(BuildRecord record, Outgoing pdf) throws IOException {
-    try (TablePdf out = new TablePdf("Build record: " + record.job())) {
-      out.words(
-          record.engine() + ", begun " + day(record.begun()) + ", as of " + day(record.asOf()));
-      out.words(
-          BuildRecord.OUTRANKED + " Rows in bold behind a black mark are open or not checked.");
-      int all = record.sections().size() + record.plots().size() + record.pictures().size();
-      int done = 0;
-      for (RecordSection section : record.sections()) {
-        if (done == 0) {
-          out.largeTable(section);
-        } else {
-          out.table(section);
-        }
-        Progress.step(++done, all);
-      }
-      int sections = done;
-      out.plots(record.plots(), drawn -> Progress.step(sections + drawn, all));
-      int plots = sections + record.plots().size();
-      out.pictures(record.pictures(), drawn -> Progress.step(plots + drawn, all));
-      out.save(pdf);
+    try (RecordPaper paper = new RecordPaper(record)) {
+      paper.write(pdf);
     }
   }
 

@@ -6,12 +6,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Verdicts on a code that stands for no part of this job: no place has to be named. */
+/**
+ * Verdicts on a code that stands for no part of this job: no place has to be named. Each knows its
+ * own words, as no part is told of.
+ */
 public sealed interface CodeVerdict extends Verdict {
+
+  /** The words, where this job is called so. */
+  VerdictWords words(String job);
+
+  @Override
+  default VerdictWords words(PartNames names) {
+    return words(names.job());
+  }
+
+  @Override
+  default <R> R accept(VerdictVisitor<R> visitor) {
+    return visitor.code(this);
+  }
 
   @Override
   default Cue cue() {
     return Cue.ASK;
+  }
+
+  private static VerdictWords asked(String sentence, String advice) {
+    return VerdictWords.of(List.of(), "", sentence, advice, WayOut.SCAN_RIGHT_PART);
   }
 
   /**
@@ -19,25 +39,27 @@ public sealed interface CodeVerdict extends Verdict {
    *
    * @param jobName that job's name, where it is known
    */
-  record OtherEngine(int engine, Optional<String> jobName) implements CodeVerdict {
-    static final String WAY_OUT =
+  record WrongEngine(int engine, Optional<String> jobName) implements CodeVerdict {
+    static final String ADVICE =
         "Keep the two engines' parts apart. Put this one back with its own engine.";
 
     @Override
     public VerdictName name() {
-      return VerdictName.OTHER_ENGINE;
+      return VerdictName.WRONG_ENGINE;
     }
 
     @Override
-    public String sentence() {
-      return "This tag belongs to another engine"
-          + jobName.map(name -> ": " + name).orElse(", which is not known here")
-          + ".";
-    }
-
-    @Override
-    public String wayOut() {
-      return WAY_OUT;
+    public VerdictWords words(String job) {
+      String whose = jobName.map(name -> ": " + name).orElse(", which is not known here");
+      return VerdictWords.of(
+          List.of(
+              new Fact("Tag of", jobName.orElse("another engine")),
+              new Fact("Here", job),
+              Fact.said("Keep them apart")),
+          "Put it back with its own engine.",
+          "This tag belongs to another engine" + whose + ".",
+          ADVICE,
+          WayOut.SCAN_RIGHT_PART);
     }
 
     @Override
@@ -54,17 +76,12 @@ public sealed interface CodeVerdict extends Verdict {
     }
 
     @Override
-    public String sentence() {
+    public VerdictWords words(String job) {
       return ourForm
-          ? "The digits agree, but no such tag was issued for this job."
-          : "This is not one of our tags.";
-    }
-
-    @Override
-    public String wayOut() {
-      return ourForm
-          ? "Check that the right job is open, or type the six digits of the tag."
-          : "Scan the tag with the black frame.";
+          ? asked(
+              "The digits agree, but no such tag was issued for this job.",
+              "Is the right job open? Or type the six digits of the tag.")
+          : asked("This is not one of our tags.", "Scan the tag with the black frame.");
     }
   }
 
@@ -76,13 +93,10 @@ public sealed interface CodeVerdict extends Verdict {
     }
 
     @Override
-    public String sentence() {
-      return "The digits " + digits + " do not agree with their check digits.";
-    }
-
-    @Override
-    public String wayOut() {
-      return "Scan it again, or type the six digits of the tag once more.";
+    public VerdictWords words(String job) {
+      return asked(
+          digits + ": check digits wrong.",
+          "Scan it again, or type its six digits again.");
     }
   }
 
@@ -106,18 +120,13 @@ public sealed interface CodeVerdict extends Verdict {
     }
 
     @Override
-    public String sentence() {
+    public VerdictWords words(String job) {
       String means = "Typed " + typed + " is " + String.join(", or ", here.values());
       return others.isEmpty()
-          ? means + "."
-          : means + "; it also fits job " + String.join(", ", others) + ".";
-    }
-
-    @Override
-    public String wayOut() {
-      return others.isEmpty()
-          ? "Scan the tag, or type its sixteen digits."
-          : "Scan the tag, or confirm it is this engine's.";
+          ? asked(means + ".", "Scan the tag, or type its sixteen digits.")
+          : asked(
+              means + "; it also fits job " + String.join(", ", others) + ".",
+              "Scan the tag, or confirm it is this engine's.");
     }
   }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 
 /**
  * Parts that sit in each other's places: a chain of moves, each part to its own place. A closed
@@ -98,7 +99,7 @@ public record Cycle(List<Move> moves, boolean closed) {
           .append("Take ")
           .append(move.part().kind().word())
           .append(" number ")
-          .append(Words.number(move.part()))
+          .append(Words.number(move.part().item()))
           .append(" out of ")
           .append(move.from().figures())
           .append(": it belongs at ")

@@ -17,18 +17,18 @@ public record LeftStanding(
     VerdictName name, String sentence, Optional<Part> part, Optional<Spot> spot)
     implements Verdict {
 
+  @Override
+  public <R> R accept(VerdictVisitor<R> visitor) {
+    return visitor.leftStanding(this);
+  }
+
+  /** Whether it was given for a tag of another engine. */
+  boolean isOfWrongEngine() {
+    return name == VerdictName.WRONG_ENGINE;
+  }
+
   /** Whether the part could be judged anew at its spot, and nothing stands against it any more. */
   public boolean isSettled() {
     return part.isPresent() && spot.isPresent();
-  }
-
-  @Override
-  public String wayOut() {
-    if (isSettled()) {
-      return "What stood against it is settled since. Scan it again, or take the scan back.";
-    }
-    return name == VerdictName.OTHER_ENGINE
-        ? CodeVerdict.OtherEngine.WAY_OUT
-        : "Put it aside and take its tag off. Scan the right part, or take the scan back.";
   }
 }

@@ -29,7 +29,6 @@ final class MustBeNewRule implements ObjectionRule {
         place,
         Hold.WORK_OPEN,
         ban.words(),
-        "Have it done and measured. Then record the check.",
         ban.check());
   }
 }

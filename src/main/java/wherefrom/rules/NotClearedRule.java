@@ -29,7 +29,6 @@ final class NotClearedRule implements ObjectionRule {
             place,
             Hold.CHECK_OPEN,
             check.words(),
-            "Do the check and record it.",
             check.key()),
         check.since());
   }
@@ -45,8 +44,7 @@ final class NotClearedRule implements ObjectionRule {
                   part,
                   place,
                   Hold.WASHING,
-                  "it is off for washing" + where,
-                  "Check it back from washing first."));
+                  "it is off for washing" + where));
       case AT_SHOP ->
           Optional.of(
               held(
@@ -54,8 +52,7 @@ final class NotClearedRule implements ObjectionRule {
                   part,
                   place,
                   Hold.AT_SHOP,
-                  "it is still at the machine shop" + where,
-                  "Check it in from the machine shop first."));
+                  "it is still at the machine shop" + where));
       case LOST ->
           Optional.of(
               held(
@@ -63,8 +60,7 @@ final class NotClearedRule implements ObjectionRule {
                   part,
                   place,
                   Hold.LOST,
-                  "it is recorded as missing",
-                  "Is it in your hand? Say that it is found."));
+                  "it is recorded as lost"));
       default -> Optional.empty();
     };
   }
@@ -84,8 +80,7 @@ final class NotClearedRule implements ObjectionRule {
                   part,
                   place,
                   Hold.TO_MACHINE,
-                  "it is to be machined",
-                  "Check it in from the machine shop and decide anew."));
+                  "it is to be machined"));
       case REPLACE ->
           Optional.of(
               held(
@@ -93,8 +88,7 @@ final class NotClearedRule implements ObjectionRule {
                   part,
                   place,
                   Hold.TO_REPLACE,
-                  "it is to be replaced",
-                  "Replace it and fit the new part."));
+                  "it is to be replaced"));
     };
   }
 
@@ -108,8 +102,7 @@ final class NotClearedRule implements ObjectionRule {
               part,
               place,
               Hold.FOUND_BAD,
-              found + " and nothing is decided",
-              "Decide: reuse, machine or replace."));
+              found + " and nothing is decided"));
     }
     boolean comesBack = !part.fresh() && bench.whereabouts(part.item()) != Whereabouts.IN_ENGINE;
     return bench
@@ -122,8 +115,7 @@ final class NotClearedRule implements ObjectionRule {
                     part,
                     place,
                     Hold.NOT_DECIDED,
-                    "nothing is decided about it",
-                    "Decide: reuse, machine or replace."));
+                    "nothing is decided about it"));
   }
 
   /** What nobody knew when it was decided to use the part again. */
@@ -139,12 +131,11 @@ final class NotClearedRule implements ObjectionRule {
             part,
             place,
             Hold.FOUND_BAD,
-            found + " after the decision to reuse it",
-            "Look at it and decide anew."));
+            found + " after the decision to reuse it"));
   }
 
   private static Objection held(
-      long since, Part part, Place place, Hold hold, String why, String wayOut) {
-    return new Objection(new Verdict.NotCleared(part, place, hold, why, wayOut, ""), since);
+      long since, Part part, Place place, Hold hold, String why) {
+    return new Objection(new Verdict.NotCleared(part, place, hold, why, ""), since);
   }
 }

@@ -14,7 +14,7 @@ import wherefrom.parts.Place;
  */
 public final class Objections {
   private static final List<ObjectionRule> RULES =
-      List.of(new OtherPlaceRule(), new WrongMateRule(), new MustBeNewRule(), new NotClearedRule());
+      List.of(new WrongPlaceRule(), new WrongMateRule(), new MustBeNewRule(), new NotClearedRule());
 
   private Objections() {}
 

@@ -10,12 +10,7 @@ final class RetiredPartRule implements VerdictRule {
     if (bench.whereabouts(attempt.part().item()) != Whereabouts.RETIRED) {
       return Optional.empty();
     }
-    String wayOut =
-        bench
-            .findReplacement(attempt.part().item())
-            .map(fresh -> "Fit the part in use, number " + Words.number(fresh) + ".")
-            .orElse("Put it away from the bench.");
-    return Optional.of(
-        new Verdict.Retired(attempt.part(), "this part was replaced and is retired.", wayOut));
+    int item = attempt.part().item();
+    return Optional.of(new Verdict.Retired(attempt.part(), bench.findReplacement(item)));
   }
 }

@@ -4,12 +4,16 @@ import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
-/** The answer to: this part, into this place. Each says in a sentence what is so and what to do. */
+/**
+ * The answer to: this part, into this place. What it says stands in {@link VerdictWording}; who
+ * treats kinds of verdict unlike each other is a {@link VerdictVisitor}.
+ */
 public sealed interface Verdict
     permits Verdict.RightPlace,
-        Verdict.OtherPlace,
+        Verdict.WrongPlace,
         Verdict.WrongMate,
         Verdict.WrongKind,
         Verdict.WrongHalf,
@@ -26,16 +30,41 @@ public sealed interface Verdict
   /** Which verdict it is. */
   VerdictName name();
 
-  /** Its name in a word or three. */
+  /** Hands itself to the visitor's method for its kind. */
+  <R> R accept(VerdictVisitor<R> visitor);
+
+  /** What it is called, in a word or two. */
   default String word() {
     return name().word();
   }
 
-  /** What is so, for a person, in one or two sentences. */
-  String sentence();
+  /** All that it says. */
+  default VerdictWords words(PartNames names) {
+    return accept(new VerdictWording(names));
+  }
 
-  /** What to do now. */
-  String wayOut();
+  /** What is so, for a person, in one or two sentences. */
+  default String sentence() {
+    return words(PartNames.NUMBERS).sentence();
+  }
+
+  /** What to do now; empty where nothing is. */
+  default String wayOut() {
+    return words(PartNames.NUMBERS).advice();
+  }
+
+  /** Whether the part may go in all the same, for a reason. */
+  default boolean canBeOverruled() {
+    return switch (name()) {
+      case WRONG_KIND, MUST_BE_NEW, RETIRED, WRONG_ENGINE -> false;
+      default -> stops();
+    };
+  }
+
+  /** The key of the check that it waits for; empty where it waits for none. */
+  default String openCheck() {
+    return "";
+  }
 
   /** How it is shown and sounded; a stop, where nothing else is said. */
   default Cue cue() {
@@ -59,13 +88,8 @@ public sealed interface Verdict
     }
 
     @Override
-    public String sentence() {
-      return Words.capital(part.words()) + ": this is where it belongs.";
-    }
-
-    @Override
-    public String wayOut() {
-      return hint;
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.rightPlace(this);
     }
 
     @Override
@@ -80,42 +104,16 @@ public sealed interface Verdict
    * @param belongs where, and with which part it goes where that is not its home
    * @param rightPart the part that belongs here
    */
-  record OtherPlace(Part part, Place place, Belonging belongs, Optional<Part> rightPart)
+  record WrongPlace(Part part, Place place, Belonging belongs, Optional<Part> rightPart)
       implements Verdict {
     @Override
     public VerdictName name() {
-      return VerdictName.OTHER_PLACE;
+      return VerdictName.WRONG_PLACE;
     }
 
     @Override
-    public String sentence() {
-      return from() + " You are at " + place.words() + ".";
-    }
-
-    private String from() {
-      return belongs
-          .with()
-          .map(
-              with ->
-                  "This goes with the "
-                      + with.kind().word()
-                      + " from "
-                      + with.home().figures()
-                      + ", which sits at "
-                      + belongs.place().figures()
-                      + ".")
-          .orElseGet(
-              () ->
-                  part.fresh()
-                      ? "This new " + part.kind().word() + " is for " + part.home().words() + "."
-                      : "This came from " + part.home().words() + ".");
-    }
-
-    @Override
-    public String wayOut() {
-      return rightPart
-          .map(right -> "The right part is number " + Words.number(right) + ".")
-          .orElse("No part is listed for this place.");
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.wrongPlace(this);
     }
   }
 
@@ -135,74 +133,44 @@ public sealed interface Verdict
     }
 
     @Override
-    public String sentence() {
-      String mate = own.kind().word() + " from " + own.home().figures();
-      return Words.capital(part.words())
-          + ": it belongs with the "
-          + mate
-          + seated
-              .map(
-                  here ->
-                      ". The "
-                          + (here.fresh() ? "new " : "")
-                          + here.kind().word()
-                          + (here.fresh() ? " for " : " from ")
-                          + here.home().figures()
-                          + " is here.")
-              .orElse(", which was replaced.");
-    }
-
-    @Override
-    public String wayOut() {
-      return rightPart
-          .map(right -> "The right part is number " + Words.number(right) + ".")
-          .orElse("Fit the mate of what is here, or a new " + part.kind().word() + ".");
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.wrongMate(this);
     }
   }
 
-  /** No part of this kind lives at this spot. */
-  record WrongKind(Part part, Spot spot) implements Verdict {
+  /**
+   * No part of this kind lives at this spot, or the list wants one of another kind.
+   *
+   * @param wanted the kind that the list wants here; empty where no list is followed
+   * @param rightPart the part that the list wants
+   */
+  record WrongKind(Part part, Spot spot, Optional<PartKind> wanted, Optional<Part> rightPart)
+      implements Verdict {
     @Override
     public VerdictName name() {
       return VerdictName.WRONG_KIND;
     }
 
     @Override
-    public String sentence() {
-      return "This is a "
-          + part.kind().word()
-          + " from "
-          + part.home().words()
-          + ". None lives at "
-          + spot.words()
-          + ".";
-    }
-
-    @Override
-    public String wayOut() {
-      return "It belongs at " + part.home().words() + ".";
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.wrongKind(this);
     }
   }
 
-  /** An upper shell at a lower place, or the other way round. */
-  record WrongHalf(Part part, Place place) implements Verdict {
+  /**
+   * An upper shell at a lower place, or the other way round.
+   *
+   * @param rightPart the part that belongs here
+   */
+  record WrongHalf(Part part, Place place, Optional<Part> rightPart) implements Verdict {
     @Override
     public VerdictName name() {
       return VerdictName.WRONG_HALF;
     }
 
     @Override
-    public String sentence() {
-      return "This is the "
-          + part.home().words()
-          + ". You are at "
-          + place.words()
-          + ": upper and lower shells are never exchanged.";
-    }
-
-    @Override
-    public String wayOut() {
-      return "It belongs at " + part.home().words() + ".";
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.wrongHalf(this);
     }
   }
 
@@ -214,19 +182,8 @@ public sealed interface Verdict
     }
 
     @Override
-    public String sentence() {
-      return "The "
-          + part.kind().word()
-          + " belongs at "
-          + place.words()
-          + ", but it is turned: "
-          + orientation.mark()
-          + ".";
-    }
-
-    @Override
-    public String wayOut() {
-      return "Turn it round, then scan it again.";
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.wrongEnd(this);
     }
   }
 
@@ -238,24 +195,8 @@ public sealed interface Verdict
     }
 
     @Override
-    public String sentence() {
-      return Words.capital(place.words())
-          + " already holds number "
-          + Words.number(fitted)
-          + " from "
-          + fitted.home().words()
-          + ". The part in your hand is number "
-          + Words.number(part)
-          + " from "
-          + part.home().words()
-          + ".";
-    }
-
-    @Override
-    public String wayOut() {
-      return fitted.home().equals(place)
-          ? "Nothing is wrong with the one that is fitted. Put this one at its own place."
-          : "Take out what is fitted here first.";
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.placeTaken(this);
     }
   }
 
@@ -267,24 +208,17 @@ public sealed interface Verdict
     }
 
     @Override
-    public String sentence() {
-      return place.equals(fittedAt)
-          ? "Already done: " + part.words() + " is fitted here."
-          : "This part is recorded as fitted at "
-              + fittedAt.words()
-              + ". It cannot go into "
-              + place.words()
-              + " as well.";
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.alreadyFitted(this);
     }
 
-    @Override
-    public String wayOut() {
-      return place.equals(fittedAt) ? "" : "Take it out there first, then scan it again.";
+    boolean isHere() {
+      return place.equals(fittedAt);
     }
 
     @Override
     public Cue cue() {
-      return place.equals(fittedAt) ? Cue.RIGHT : Cue.STOP;
+      return isHere() ? Cue.RIGHT : Cue.STOP;
     }
   }
 
@@ -300,13 +234,13 @@ public sealed interface Verdict
     }
 
     @Override
-    public String sentence() {
-      return "It is fitted, but: " + against.sentence();
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.fittedBut(this);
     }
 
     @Override
-    public String wayOut() {
-      return "Take it out, or say why it stays. " + against.wayOut();
+    public String openCheck() {
+      return against.openCheck();
     }
   }
 
@@ -314,9 +248,10 @@ public sealed interface Verdict
    * The part may not be fitted yet.
    *
    * @param hold what keeps it
+   * @param why the same in a clause that begins small, with what is known beside
    * @param check the key of the check that is open; empty where none is
    */
-  record NotCleared(Part part, Place place, Hold hold, String why, String wayOut, String check)
+  record NotCleared(Part part, Place place, Hold hold, String why, String check)
       implements Verdict {
     @Override
     public VerdictName name() {
@@ -324,8 +259,13 @@ public sealed interface Verdict
     }
 
     @Override
-    public String sentence() {
-      return Words.capital(part.words()) + " is not cleared to fit: " + why + ".";
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.notCleared(this);
+    }
+
+    @Override
+    public String openCheck() {
+      return check;
     }
   }
 
@@ -337,26 +277,31 @@ public sealed interface Verdict
     }
 
     @Override
-    public String sentence() {
-      return ban.words();
-    }
-
-    @Override
-    public String wayOut() {
-      return "Replace it by a new " + part.kind().word() + " and print its tag.";
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.mustBeNew(this);
     }
   }
 
-  /** The part was replaced, or the tag is an older issue of a reprinted one. */
-  record Retired(Part part, String why, String wayOut) implements Verdict {
+  /**
+   * The part was replaced, or the tag is an older issue of a reprinted one.
+   *
+   * @param inUse the part that came in its place; of an older tag the part itself, whose newer tag
+   *     counts; empty where none came
+   */
+  record Retired(Part part, Optional<Part> inUse) implements Verdict {
     @Override
     public VerdictName name() {
       return VerdictName.RETIRED;
     }
 
     @Override
-    public String sentence() {
-      return Words.capital(part.words()) + ": " + why;
+    public <R> R accept(VerdictVisitor<R> visitor) {
+      return visitor.retired(this);
+    }
+
+    /** Whether only the tag is old: the part goes on with its newer one. */
+    public boolean isTagOnly() {
+      return inUse.equals(Optional.of(part));
     }
   }
 }

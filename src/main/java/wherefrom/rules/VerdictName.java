@@ -8,7 +8,7 @@ import java.util.Optional;
  */
 public enum VerdictName {
   RIGHT_PLACE("right place"),
-  OTHER_PLACE("other place"),
+  WRONG_PLACE("other place", "wrong place"),
   WRONG_MATE("wrong mate"),
   WRONG_KIND("wrong kind"),
   WRONG_HALF("wrong half"),
@@ -19,7 +19,7 @@ public enum VerdictName {
   NOT_CLEARED("not cleared"),
   MUST_BE_NEW("must be new"),
   RETIRED("retired"),
-  OTHER_ENGINE("other engine"),
+  WRONG_ENGINE("other engine", "wrong engine"),
   NOT_ONE_OF_OURS("not one of ours"),
   DIGITS_DISAGREE("digits do not agree"),
   WHICH_ENGINE("which engine");

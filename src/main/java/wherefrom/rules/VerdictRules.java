@@ -1,7 +1,9 @@
 package wherefrom.rules;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
@@ -21,9 +23,25 @@ public final class VerdictRules {
           new PlaceTakenRule());
   private static final VerdictRule AFTER = new WrongEndRule();
 
+  /** What is said of a place that a part of another kind than the wanted one is not for. */
+  private static final Set<VerdictName> OF_PLACES =
+      EnumSet.of(
+          VerdictName.WRONG_PLACE,
+          VerdictName.WRONG_HALF,
+          VerdictName.WRONG_MATE,
+          VerdictName.PLACE_TAKEN);
+
   private VerdictRules() {}
 
+  /** Judges; where the list wants a part of another kind, that is said and not the place. */
   public static Verdict judge(Bench bench, Attempt attempt) {
+    Verdict found = find(bench, attempt);
+    return attempt.isOfOtherKind() && OF_PLACES.contains(found.name())
+        ? WrongKindRule.verdict(bench, attempt)
+        : found;
+  }
+
+  private static Verdict find(Bench bench, Attempt attempt) {
     for (VerdictRule rule : BEFORE) {
       Optional<Verdict> verdict = rule.judge(bench, attempt);
       if (verdict.isPresent()) {

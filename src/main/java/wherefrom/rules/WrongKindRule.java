@@ -1,9 +1,6 @@
 package wherefrom.rules;
 
 import java.util.Optional;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
-import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.Part;
@@ -16,19 +13,26 @@ final class WrongKindRule implements VerdictRule {
     Part part = attempt.part();
     Spot spot = attempt.spot();
     if (!Place.canLive(part.kind(), spot)) {
-      return Optional.of(new Verdict.WrongKind(part, spot));
+      return Optional.of(verdict(bench, attempt));
     }
-    Optional<ShellHalf> half = half(spot);
-    if (part.kind().orientation() == Orientation.HALF && !half.equals(half(part.home().spot()))) {
-      return Optional.of(new Verdict.WrongHalf(part, new Place(part.kind(), spot)));
+    Place place = new Place(part.kind(), spot);
+    if (part.kind().orientation() == Orientation.HALF
+        && !spot.findHalf().equals(part.home().spot().findHalf())) {
+      return Optional.of(new Verdict.WrongHalf(part, place, bench.findRightful(place)));
     }
     return Optional.empty();
   }
 
-  private static Optional<ShellHalf> half(Spot spot) {
-    if (spot instanceof RodSpot rod) {
-      return Optional.of(rod.half());
-    }
-    return spot instanceof MainSpot main ? Optional.of(main.half()) : Optional.empty();
+  static Verdict verdict(Bench bench, Attempt attempt) {
+    return new Verdict.WrongKind(
+        attempt.part(), attempt.spot(), attempt.wanted(), right(bench, attempt));
+  }
+
+  /** The part that the list wants. */
+  private static Optional<Part> right(Bench bench, Attempt attempt) {
+    return attempt
+        .wanted()
+        .map(kind -> new Place(kind, attempt.spot()))
+        .flatMap(bench::findRightful);
   }
 }

@@ -25,10 +25,6 @@ public record Inputs(Map<String, Entry> entries) {
     return with(key, Measured.of(value));
   }
 
-  public Inputs withChoice(String key, String word) {
-    return withEntry(key, new Entry.Choice(word));
-  }
-
   public Inputs withEntry(String key, Entry entry) {
     Map<String, Entry> more = new LinkedHashMap<>(entries);
     more.put(key, entry);

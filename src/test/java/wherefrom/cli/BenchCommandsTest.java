@@ -77,7 +77,7 @@ class BenchCommandsTest {
     String other = shop.codes(shop.begin("neighbour"), PUSHROD).tag();
     Shop.Outcome out = shop.run("out", "--job", job, other, tag(PUSHROD));
     assertThat(out.status()).isEqualTo(1);
-    assertThat(out.rows().get(0)).startsWith(other, "other engine");
+    assertThat(out.rows().get(0)).startsWith(other, "wrong engine");
     assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
   }
 

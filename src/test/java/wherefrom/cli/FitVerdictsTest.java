@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.rules.VerdictName;
 import wherefrom.job.change.Planning;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -74,12 +74,14 @@ class FitVerdictsTest {
   @Test
   void otherPlace() {
     Shop.Outcome stopped = fit(tag(OTHER), card(PUSHROD));
-    assertStopped(stopped, "other place");
+    assertStopped(stopped, "wrong place");
     assertThat(stopped.lines().get(1))
         .isEqualTo(
             "This came from cylinder 5, exhaust, pushrod. You are at cylinder 3, exhaust, pushrod."
-                + " The right part is number "
+                + " The right part is "
                 + tag(PUSHROD).substring(8, 12)
+                + " "
+                + tag(PUSHROD).substring(14)
                 + ".");
     assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
   }
@@ -149,7 +151,7 @@ class FitVerdictsTest {
   void otherEngineByItsName() {
     String other = shop.begin("neighbour");
     Shop.Outcome stopped = fit(shop.codes(other, PUSHROD).tag(), card(PUSHROD));
-    assertStopped(stopped, "other engine");
+    assertStopped(stopped, "wrong engine");
     assertThat(stopped.out()).contains("neighbour");
   }
 
@@ -179,7 +181,7 @@ class FitVerdictsTest {
                 .satisfies(
                     fit -> {
                       assertThat(fit.onPurpose()).isEqualTo("measured better here");
-                      assertThat(fit.against()).contains(VerdictName.OTHER_PLACE);
+                      assertThat(fit.against()).contains(VerdictName.WRONG_PLACE);
                     }));
   }
 

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Layout;
 import wherefrom.engine.LifterType;
@@ -127,7 +128,7 @@ public final class BenchJob {
 
   /** Replaces the part that owns a place by a new one. */
   public Part replace(String place) {
-    job.record(PartReplaced.like(item(place), job.nextItem(), "test"));
+    job.record(new PartReplaced(item(place), job.nextItem(), "test", Optional.empty(), ""));
     return part(place);
   }
 

@@ -137,7 +137,7 @@ class CapHousingTest {
     assertThat(hasItsRod("rod-cap@R5L")).isFalse();
     onPurpose("rod@R3U", "R5U");
     assertThat(at("rod-cap@R3L", "R5L").word()).isEqualTo("right place");
-    assertThat(at("rod-cap@R3L", "R3L").word()).isEqualTo("other place");
+    assertThat(at("rod-cap@R3L", "R3L").word()).isEqualTo("wrong place");
   }
 
   @Test
@@ -188,9 +188,9 @@ class CapHousingTest {
     onPurpose("rocker@3EX", "5EX");
     onPurpose("rocker@1EX", "7EX");
     assertThat(at("pivot@3EX", "5EX").word()).isEqualTo("right place");
-    assertThat(at("pivot@3EX", "3EX").word()).isEqualTo("other place");
+    assertThat(at("pivot@3EX", "3EX").word()).isEqualTo("wrong place");
     assertThat(at("pivot@1EX", "7EX").word()).isEqualTo("right place");
-    assertThat(at("pivot@1EX", "1EX").word()).isEqualTo("other place");
+    assertThat(at("pivot@1EX", "1EX").word()).isEqualTo("wrong place");
   }
 
   /** The shell in use is named, not the one that was thrown away. */

@@ -39,7 +39,7 @@ class CautionTest {
       boolean shown =
           Caution.atOil().contains(caution)
               || Caution.atFirstStart().contains(caution)
-              || Caution.atTightening().contains(caution);
+              || caution == Caution.TORQUE;
       for (int stage = 0; stage <= 6; stage++) {
         shown |= Caution.atStage(stage).contains(caution);
       }

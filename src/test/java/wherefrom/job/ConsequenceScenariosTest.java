@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import wherefrom.rules.VerdictName;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.change.Plan;
@@ -22,6 +21,7 @@ import wherefrom.job.entry.PartLost;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Consequence;
@@ -155,13 +155,13 @@ class ConsequenceScenariosTest {
     Verdict elsewhere =
         new Fitting(bench.job)
             .judge(bench.part("lifter@3EX"), bench.part("lifter@5EX").home().spot(), false);
-    assertThat(elsewhere.word()).isEqualTo("other place");
+    assertThat(elsewhere.word()).isEqualTo("wrong place");
     assertThat(openChecks()).contains("R2:spin");
   }
 
   @Test
   void r3FlatLifterOfUnknownSlotIsForbiddenUnlessAMachinistPassedIt() {
-    planning.slotUnknown(bench.item("lifter@3EX"), "tag washed off");
+    planning.make(new Change(ChangeKind.SLOT_UNKNOWN, "lifter@3EX", "tag washed off"));
     isMustBeNew(bench.verdict("lifter@3EX"), "R3");
     assertThat(bench.word("lifter@5EX")).isEqualTo("right place");
     passed("R3:machinist@lifter@3EX");
@@ -494,7 +494,9 @@ class ConsequenceScenariosTest {
   void r28PartFittedElsewhereUnmatesBothPlacesUntilItIsTakenOut() {
     bench.reuseAll();
     Place there = Place.find("pushrod@5EX").orElseThrow();
-    bench.record(new PartFitted(bench.item("pushrod@3EX"), there, "no other", Optional.of(VerdictName.OTHER_PLACE)));
+    bench.record(
+        new PartFitted(
+            bench.item("pushrod@3EX"), there, "no other", Optional.of(VerdictName.WRONG_PLACE)));
     assertThat(openChecks()).contains("R28:new-mate@pushrod@3EX", "R28:new-mate@pushrod@5EX");
     List.of("pushrod@3EX", "rocker@3EX", "lifter@3EX", "pushrod@5EX", "rocker@5EX", "lifter@5EX")
         .forEach(place -> assertThat(rules(place)).as(place).contains("R28"));

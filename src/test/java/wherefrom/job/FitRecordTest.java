@@ -10,7 +10,6 @@ import wherefrom.engine.Spots;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartUnfitted;
-import wherefrom.job.entry.StopGiven;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.StillMissing;
@@ -151,8 +150,8 @@ class FitRecordTest {
     Optional<wherefrom.engine.Spot> here = Spots.find("3IN");
     assertThat(fitting.refuse(new CodeVerdict.NotOneOfOurs("59012", false), here)).isFalse();
     assertThat(stop()).isEmpty();
-    assertThat(fitting.refuse(new CodeVerdict.OtherEngine(7, Optional.empty()), here)).isTrue();
-    assertThat(stop()).contains("other engine");
+    assertThat(fitting.refuse(new CodeVerdict.WrongEngine(7, Optional.empty()), here)).isTrue();
+    assertThat(stop()).contains("wrong engine");
   }
 
   @Test

@@ -28,6 +28,7 @@ import wherefrom.rules.OpenCheck;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.ShopWork;
 
 /** What comes up after a part went in, and what places and new parts are in the meantime. */
 class SeatedLaterTest {
@@ -77,7 +78,8 @@ class SeatedLaterTest {
   @Test
   void aPlaceSaysWhereItsPartIs() {
     bench.record(new OffForWashing(bench.item("pushrod@1IN"), 4));
-    bench.record(SentToShop.of(1, List.of(bench.item("pushrod@2IN")), "straighten"));
+    bench.record(
+        new SentToShop(1, List.of(bench.item("pushrod@2IN")), "straighten", ShopWork.OTHER));
     bench.record(new PartLost(bench.item("pushrod@3IN"), ""));
     fitting.fit(bench.part("pushrod@4IN"), Spots.find("4IN").orElseThrow(), false);
     onPurpose("pushrod@6IN", "8IN");
@@ -175,7 +177,7 @@ class SeatedLaterTest {
   @Test
   void aUsedLifterDoesNotTakeThePlaceThatWaitsForANewOne() {
     bench.replace("lifter@5EX");
-    assertThat(at("lifter@3EX", "5EX").word()).isEqualTo("other place");
+    assertThat(at("lifter@3EX", "5EX").word()).isEqualTo("wrong place");
   }
 
   @Test

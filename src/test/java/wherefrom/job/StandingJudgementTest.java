@@ -131,7 +131,7 @@ class StandingJudgementTest {
     assertThat(at("rod-cap@R5L", "R5L").word()).isEqualTo("wrong mate");
     assertThat(at("rod-shell@R5U", "R5U").word()).isEqualTo("wrong mate");
     Verdict home = at("rod-cap@R3L", "R3L");
-    assertThat(home.word()).isEqualTo("other place");
+    assertThat(home.word()).isEqualTo("wrong place");
     assertThat(home.sentence()).contains("goes with the rod");
     assertThat(at("rod-cap@R3L", "R5L").word()).isEqualTo("right place");
     assertThat(at("rod-shell@R3L", "R5L").word()).isEqualTo("right place");
@@ -264,13 +264,13 @@ class StandingJudgementTest {
     bench.record(new PartLost(bench.item("pushrod@1EX"), ""));
     bench.look("pushrod@7EX", "pushrod-roll", Look.FAIL);
     for (String held : List.of("pushrod@3EX", "pushrod@1EX", "pushrod@7EX")) {
-      assertThat(at(held, "5EX").word()).as(held).isEqualTo("other place");
+      assertThat(at(held, "5EX").word()).as(held).isEqualTo("wrong place");
     }
   }
 
   @Test
   void anUnknownSlotDoubtsWhatItNamesAlone() {
-    new Planning(job).slotUnknown(bench.item("pushrod@3EX"), "tag washed off");
+    new Planning(job).make(new Change(ChangeKind.SLOT_UNKNOWN, "pushrod@3EX", "tag washed off"));
     assertThat(bench.word("lifter@3EX")).isEqualTo("right place");
     assertThat(bench.word("rocker@3EX")).isEqualTo("right place");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("not cleared");
@@ -296,7 +296,7 @@ class StandingJudgementTest {
     onPurpose("rod@R3U", "R5U");
     bench.replace("rod-cap@R3L");
     new Planning(job).answer("R23:align-bore@R3", Look.PASS, "");
-    assertThat(at("rod-cap@R3L", "R3L").word()).isEqualTo("other place");
+    assertThat(at("rod-cap@R3L", "R3L").word()).isEqualTo("wrong place");
     assertThat(at("rod-cap@R3L", "R5L").word()).isEqualTo("right place");
   }
 }

@@ -160,11 +160,20 @@ class EntryCodecTest {
                     + "'tolerance':'','unit':'in','keep':false}"))
         .isEqualTo(
             new ShopLineAdded(
-                1, 2, "block", 1, "bore", Optional.of(Amount.of("3.89", Unit.INCH)), Optional.empty(), false, ShopWork.OTHER, List.of()));
+                1,
+                2,
+                "block",
+                1,
+                "bore",
+                Optional.of(Amount.of("3.89", Unit.INCH)),
+                Optional.empty(),
+                false,
+                ShopWork.OTHER,
+                List.of()));
     assertThat(read("sent-to-shop", "{'visit':1,'items':[3],'wanted':'measure'}"))
         .isEqualTo(new SentToShop(1, List.of(3), "measure", ShopWork.OTHER));
     assertThat(read("part-replaced", "{'oldItem':3,'newItem':75,'reason':'bent'}"))
-        .isEqualTo(PartReplaced.like(3, 75, "bent"));
+        .isEqualTo(new PartReplaced(3, 75, "bent", Optional.empty(), ""));
   }
 
   private static JobEntry read(String type, String body) throws IOException {

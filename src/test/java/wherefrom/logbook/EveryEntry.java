@@ -1,11 +1,8 @@
 package wherefrom.logbook;
 
-import java.util.Optional;
-import wherefrom.quantity.Amount;
-import wherefrom.quantity.Unit;
-import wherefrom.rules.VerdictName;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Arrangement;
 import wherefrom.engine.Bank;
@@ -78,7 +75,10 @@ import wherefrom.job.entry.ZeroChecked;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagType;
+import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.rules.debris.DebrisLook;
@@ -97,8 +97,7 @@ final class EveryEntry {
       new Place(PartKind.MAIN_SHELL, new MainSpot(1, ShellHalf.UPPER));
   private static final Place ROD_SHELL =
       new Place(PartKind.ROD_SHELL, new RodSpot(2, ShellHalf.LOWER));
-  private static final Place CAM_BEARING =
-      new Place(PartKind.CAM_BEARING, new CamBearingSpot(1));
+  private static final Place CAM_BEARING = new Place(PartKind.CAM_BEARING, new CamBearingSpot(1));
 
   private EveryEntry() {}
 
@@ -129,42 +128,81 @@ final class EveryEntry {
         new ChangeMade(2, ChangeKind.PUSHROD_BENT, "1EX", ""),
         new CheckAnswered("R1:spring-load", Look.PASS, "open 130 lb"),
         new SlotUnknown(2, "tag washed off"),
-        new ToolListed("micrometer 0-1 in", Amount.of("0.0001", Unit.INCH), Amount.of("0.0002", Unit.INCH), Amount.of("0.0001", Unit.INCH)),
+        new ToolListed(
+            "micrometer 0-1 in",
+            Amount.of("0.0001", Unit.INCH),
+            Amount.of("0.0002", Unit.INCH),
+            Amount.of("0.0001", Unit.INCH)),
         new ZeroChecked("micrometer 0-1 in", Amount.of("-0.0001", Unit.INCH)),
         new ReadingsTaken(
             "#1",
             "pushrod-runout",
             "dial",
-            List.of(new TakenReading("middle", Amount.of("0.0030", Unit.INCH)), new TakenReading("middle", Amount.of("0.07", Unit.MILLIMETRE))),
+            List.of(
+                new TakenReading("middle", Amount.of("0.0030", Unit.INCH)),
+                new TakenReading("middle", Amount.of("0.07", Unit.MILLIMETRE))),
             true,
             "twice"),
-        new LimitTyped("pushrod-runout", "value", Optional.empty(), Optional.of(Amount.of("0.003", Unit.INCH)), "manual, page 6-12"),
-        new LimitTyped("pushrod-runout", "value", Optional.empty(), Optional.empty(), "manual, page 6-12"),
+        new LimitTyped(
+            "pushrod-runout",
+            "value",
+            Optional.empty(),
+            Optional.of(Amount.of("0.003", Unit.INCH)),
+            "manual, page 6-12"),
+        new LimitTyped(
+            "pushrod-runout", "value", Optional.empty(), Optional.empty(), "manual, page 6-12"),
         new SizeTyped("rod-journal", Amount.of("2.1000", Unit.INCH), "manual, page 6-2"),
         new DebrisFound(DebrisPlace.PICKUP_SCREEN, DebrisLook.GREY_PASTE, "a smear"),
         new Reidentified(2, "chalk 7", "likely"),
         new ShopLineAdded(
-            1, 1, "block", 1, "bore", Optional.of(Amount.of("3.900", Unit.INCH)), Optional.of(Amount.of("0.0005", Unit.INCH)), true, ShopWork.BORE, List.of("B1")),
+            1,
+            1,
+            "block",
+            1,
+            "bore",
+            Optional.of(Amount.of("3.900", Unit.INCH)),
+            Optional.of(Amount.of("0.0005", Unit.INCH)),
+            true,
+            ShopWork.BORE,
+            List.of("B1")),
         new ShopLineAdded(
-            1, 2, "sump", 1, "wash", Optional.empty(), Optional.empty(), false, ShopWork.OTHER, List.of()),
+            1,
+            2,
+            "sump",
+            1,
+            "wash",
+            Optional.empty(),
+            Optional.empty(),
+            false,
+            ShopWork.OTHER,
+            List.of()),
         new ShopLineBack(1, 1, 1, Optional.of(Amount.of("3.9005", Unit.INCH)), "bored"),
         new ShopLineBack(1, 2, 1, Optional.empty(), "washed"),
-        new CostNoted(1, "bore and hone", "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
+        new CostNoted(
+            1, "bore and hone", "bore@B1", CostState.AVOIDED, 24_050, 2, "quoted by phone"),
         new CostDropped(1, "free"),
         new BudgetSet(150_000, 15, "EUR"),
         new PriceNoted("lifters", 1_250),
-        new FiguresKept("plan-now", "as it is", Map.of("bore", "3.900 in±0.0005 in", "crown", "flat")),
+        new FiguresKept(
+            "plan-now", "as it is", Map.of("bore", "3.900 in±0.0005 in", "crown", "flat")),
         new FiguresKept("plan-1", "", Map.of()),
         new TorqueCardBegun(
-            1, "main caps", 2, 2, List.of(3, 1, 2, 4), "manual", "oiled", List.of(Amount.of("30", Unit.NEWTON_METRE), Amount.of("90", Unit.DEGREE)),
+            1,
+            "main caps",
+            2,
+            2,
+            List.of(3, 1, 2, 4),
+            "manual",
+            "oiled",
+            List.of(Amount.of("30", Unit.NEWTON_METRE), Amount.of("90", Unit.DEGREE)),
             "manual, page 6-20"),
         new BoltTightened(1, 2, 3, "AB", true),
         new BoltChecked(1, 3, "CD", false),
         new TorqueCardDropped(1, "loosened again"),
         new PartReplaced(1, 75, "bent", Optional.of(Amount.of("0.010", Unit.INCH)), "longer"),
-        PartReplaced.like(2, 76, "worn"),
+        new PartReplaced(2, 76, "worn", Optional.empty(), ""),
         new PartFitted(1, PUSHROD),
-        new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.OTHER_PLACE)),
+        new PartFitted(2, ROD_SHELL, "all new", Optional.of(VerdictName.WRONG_PLACE)),
         new PartUnfitted(1, "moved"),
         new StopGiven(1, "M1U", VerdictName.WRONG_KIND, "This is a pushrod.", true),
         new StopGiven(0, "", VerdictName.NOT_ONE_OF_OURS, "This is not one of our tags.", false),

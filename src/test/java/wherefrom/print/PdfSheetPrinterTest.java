@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -24,6 +25,10 @@ import wherefrom.job.print.StockChoice;
 import wherefrom.job.print.TagFace;
 
 class PdfSheetPrinterTest {
+  private static PrintSetup atDpi(PrintSetup setup, int dots) {
+    return new PrintSetup(setup.stock(), setup.start(), setup.nudge(), OptionalInt.of(dots));
+  }
+
   private static final String SHEET = "a4-3x8-63.5x33.9";
   private static final List<TagFace> TAGS = SampleTags.parts();
   private final PdfSheetPrinter printer = new PdfSheetPrinter();
@@ -121,7 +126,7 @@ class PdfSheetPrinterTest {
   void everyModuleIsWholeDotsAtThePrintersOwnResolution() throws IOException {
     for (int dpi : List.of(203, 300, 600)) {
       LabelPlan plan = LabelPlan.find(stock(), dpi).orElseThrow();
-      try (PDDocument pdf = save(TAGS.subList(0, 1), PrintSetup.on(SHEET).atDpi(dpi))) {
+      try (PDDocument pdf = save(TAGS.subList(0, 1), atDpi(PrintSetup.on(SHEET), dpi))) {
         Box symbol = plan.symbol().movedBy(stock().labelBox(0).x(), stock().labelBox(0).y());
         Raster raster = Raster.ofPage(pdf, 0, dpi).part(symbol);
         for (int y = 0; y < raster.height(); y++) {
@@ -178,7 +183,7 @@ class PdfSheetPrinterTest {
     PrintSetup setup = PrintSetup.on(SHEET);
     assertThat(refusal(PrintOrder.of("t", TAGS, setup.startingAt(25)))).contains("25", "1 to 24");
     assertThat(refusal(PrintOrder.of("t", TAGS, setup.startingAt(0)))).contains("1 to 24");
-    assertThat(refusal(PrintOrder.of("t", TAGS, setup.atDpi(72)))).contains("72");
+    assertThat(refusal(PrintOrder.of("t", TAGS, atDpi(setup, 72)))).contains("72");
     assertThat(refusal(PrintOrder.of("t", List.of(), setup))).contains("nothing to print");
     assertThat(refusal(PrintOrder.of("t", TAGS, PrintSetup.on("a5")))).contains("\"a5\"");
     assertThat(printer.findStock("a5")).isInstanceOf(StockChoice.Refused.class);

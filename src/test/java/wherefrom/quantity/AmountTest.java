@@ -96,9 +96,12 @@ class AmountTest {
     Length tenth = Length.of(amount("0.0001", Unit.INCH));
     assertThat(tenth.nanometres()).isEqualTo(2540);
     assertThat(Length.of(amount("0.001", Unit.MILLIMETRE)).nanometres()).isEqualTo(1000);
-    assertThat(Length.of(amount("0.0015", Unit.INCH)).inchText(4)).isEqualTo("0.0015 in");
-    assertThat(Length.of(amount("0.0015", Unit.INCH)).millimetreText(3)).isEqualTo("0.038 mm");
-    assertThat(Length.of(amount("-0.0015", Unit.INCH)).millimetreText(3)).isEqualTo("-0.038 mm");
+    assertThat(Length.of(amount("0.0015", Unit.INCH)).inInches().rounded(4).text())
+        .isEqualTo("0.0015 in");
+    assertThat(Length.of(amount("0.0015", Unit.INCH)).inMillimetres().rounded(3).text())
+        .isEqualTo("0.038 mm");
+    assertThat(Length.of(amount("-0.0015", Unit.INCH)).inMillimetres().rounded(3).text())
+        .isEqualTo("-0.038 mm");
   }
 
   @Test

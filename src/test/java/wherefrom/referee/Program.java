@@ -25,6 +25,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.SlotUnknown;
 import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
@@ -137,6 +138,17 @@ class Program {
     };
   }
 
+  private boolean slotUnknown(int item) {
+    Part part = job.state().getPart(item).part();
+    if (job.state().findOwner(part.home()).filter(part::equals).isEmpty()) {
+      // Of a part that was replaced nobody is asked any more; older logbooks may say it.
+      job.record(new SlotUnknown(item, "mixed up"));
+      return true;
+    }
+    Change change = new Change(ChangeKind.SLOT_UNKNOWN, part.home().key(), "mixed up");
+    return new Planning(job).make(change) instanceof Planning.Answer.Made;
+  }
+
   private boolean say(Act act) {
     return switch (act.verb()) {
       case CHANGE ->
@@ -147,8 +159,7 @@ class Program {
       case CHECK ->
           new Planning(job).answer(act.what(), Look.valueOf(act.answer()), "seen")
               instanceof Planning.Answer.Answered;
-      case SLOT_UNKNOWN ->
-          new Planning(job).slotUnknown(item(act), "mixed up") instanceof Planning.Answer.Made;
+      case SLOT_UNKNOWN -> slotUnknown(item(act));
       case LOOK -> look(Subject.ofPart(item(act)), act);
       case READ -> read(Subject.ofPart(item(act)), act);
       case LOBE -> lobe(new Subject.AFeature(Feature.LOBE, motor.slot(act.slot()).spot()), act);

@@ -10,7 +10,7 @@ final class Spoken {
   static Word word(Verdict verdict) {
     return switch (verdict.name()) {
       case RIGHT_PLACE -> Word.RIGHT;
-      case OTHER_PLACE -> Word.OTHER_PLACE;
+      case WRONG_PLACE -> Word.OTHER_PLACE;
       case WRONG_KIND -> Word.WRONG_KIND;
       case WRONG_HALF -> Word.WRONG_HALF;
       case WRONG_END -> Word.WRONG_END;

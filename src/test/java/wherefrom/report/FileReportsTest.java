@@ -64,7 +64,7 @@ class FileReportsTest {
     reports.writeRecord(record(120), Outgoing.replacing(pdf));
     String text = text(pdf);
     assertThat(text)
-        .contains("Build record: Farm engine", "NOT CHECKED", "No cost was noted.")
+        .contains("BUILD RECORD", "Farm engine", "To fit, or not checked", "No cost was noted.")
         .contains("outrank this");
     for (int at = 1; at <= 120; at++) {
       assertThat(text).contains("row " + at + " ");
@@ -154,6 +154,6 @@ class FileReportsTest {
         new BuildRecord(
             "エンジン \u0007", "x", Instant.EPOCH, Instant.EPOCH, List.of(), List.of(), List.of());
     reports.writeRecord(odd, Outgoing.replacing(pdf));
-    assertThat(text(pdf)).contains("Build record: ????");
+    assertThat(text(pdf)).contains("BUILD RECORD\n????");
   }
 }

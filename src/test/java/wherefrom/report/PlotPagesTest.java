@@ -112,9 +112,10 @@ class PlotPagesTest {
                   new Word(text, (first.getXDirAdj() + end) / 2, first.getYDirAdj() - capital / 2));
             }
           };
-      stripper.setStartPage(2);
+      int last = document.getNumberOfPages();
+      stripper.setStartPage(last);
       String text = stripper.getText(document);
-      return new Page(new PDFRenderer(document).renderImageWithDPI(1, DPI), words, text);
+      return new Page(new PDFRenderer(document).renderImageWithDPI(last - 1, DPI), words, text);
     }
   }
 

@@ -27,7 +27,7 @@ class WordsOfVerdictsTest {
     CodeVerdict other = new CodeVerdict.NotOneOfOurs("5901234", false);
     assertThat(ours.sentence())
         .isEqualTo("The digits agree, but no such tag was issued for this job.");
-    assertThat(ours.wayOut()).startsWith("Check that the right job is open");
+    assertThat(ours.wayOut()).startsWith("Is the right job open?");
     assertThat(other.sentence()).isEqualTo("This is not one of our tags.");
     assertThat(other.wayOut()).isEqualTo("Scan the tag with the black frame.");
     assertThat(other.cue()).isEqualTo(Cue.ASK);
@@ -54,11 +54,11 @@ class WordsOfVerdictsTest {
     Optional<Part> fresh = Optional.of(part(80, "rod@R5U", true));
     Place at = place("rod-cap@R5L");
     assertThat(new Verdict.WrongMate(cap, at, own, old, Optional.empty()).sentence())
-        .endsWith("it belongs with the rod from R3 UP. The rod from R5 UP is here.");
+        .endsWith("it belongs with the rod from cylinder 3. The rod from cylinder 5 is here.");
     assertThat(new Verdict.WrongMate(cap, at, own, fresh, Optional.empty()).sentence())
-        .endsWith("The new rod for R5 UP is here.");
+        .endsWith("The new rod for cylinder 5 is here.");
     assertThat(new Verdict.WrongMate(cap, at, own, Optional.empty(), Optional.empty()).sentence())
-        .endsWith("it belongs with the rod from R3 UP, which was replaced.");
+        .endsWith("it belongs with the rod from cylinder 3, which was replaced.");
   }
 
   @Test
@@ -71,7 +71,7 @@ class WordsOfVerdictsTest {
     assertThat(here.wayOut()).isEmpty();
     assertThat(here.stops()).isFalse();
     assertThat(elsewhere.sentence())
-        .startsWith("This part is recorded as fitted at cylinder 3, exhaust");
+        .startsWith("It is already fitted at cylinder 3, exhaust");
     assertThat(elsewhere.wayOut()).isEqualTo("Take it out there first, then scan it again.");
     assertThat(elsewhere.stops()).isTrue();
   }
@@ -97,20 +97,21 @@ class WordsOfVerdictsTest {
   @Test
   void everyStopSaysWhatIsWrongAndWhatToDo() {
     Part shell = part(60, "rod-shell@R3U", false);
+    Part other = part(61, "rod-shell@R3L", false);
     Part pushrod = part(9, "pushrod@3EX", false);
     Place lower = place("rod-shell@R3L");
-    Verdict kind = new Verdict.WrongKind(pushrod, lower.spot());
-    assertThat(kind.sentence()).startsWith("This is a pushrod from cylinder 3, exhaust");
+    Verdict kind = new Verdict.WrongKind(pushrod, lower.spot(), Optional.empty(), Optional.empty());
+    assertThat(kind.sentence()).isEqualTo("This is a pushrod from 3 EX. No pushrod belongs at rod 3, lower.");
     assertThat(kind.wayOut()).isEqualTo("It belongs at cylinder 3, exhaust, pushrod.");
-    Verdict half = new Verdict.WrongHalf(shell, lower);
-    assertThat(half.sentence()).endsWith("upper and lower shells are never exchanged.");
-    assertThat(half.wayOut()).startsWith("It belongs at rod 3, upper");
+    Verdict half = new Verdict.WrongHalf(shell, lower, Optional.of(other));
+    assertThat(half.sentence()).endsWith("Upper and lower shells are never exchanged.");
+    assertThat(half.wayOut()).isEqualTo("The right part is number 0061.");
     Verdict end = new Verdict.WrongEnd(pushrod, place("pushrod@3EX"), Orientation.TOP_END);
-    assertThat(end.sentence()).contains("but it is turned: " + Orientation.TOP_END.mark());
+    assertThat(end.sentence()).endsWith("It is turned: " + Orientation.TOP_END.mark() + ".");
     assertThat(end.wayOut()).isEqualTo("Turn it round, then scan it again.");
     Ban ban = new Ban("R25", "Fit a new pushrod.", "common practice, no source", 7, "");
     Verdict must = new Verdict.MustBeNew(pushrod, place("pushrod@3EX"), ban);
-    assertThat(must.wayOut()).isEqualTo("Replace it by a new pushrod and print its tag.");
+    assertThat(must.wayOut()).isEqualTo("Replace it with a new pushrod and print its tag.");
     Verdict but = new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must);
     assertThat(but.sentence()).isEqualTo("It is fitted, but: " + must.sentence());
     assertThat(but.wayOut()).isEqualTo("Take it out, or say why it stays. " + must.wayOut());
@@ -133,7 +134,7 @@ class WordsOfVerdictsTest {
   @Test
   void whatCannotBeReadIsNotGuessed() {
     CodeVerdict digits = new CodeVerdict.DigitsDisagree("1123456701730143");
-    assertThat(digits.sentence()).contains("1123456701730143 do not agree");
+    assertThat(digits.sentence()).isEqualTo("1123456701730143: check digits wrong.");
     assertThat(digits.wayOut()).startsWith("Scan it again");
   }
 }

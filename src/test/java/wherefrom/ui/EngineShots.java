@@ -16,11 +16,12 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.parts.PartKind;
+import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
-import wherefrom.ui.controls.Words;
+import wherefrom.text.Words;
 import wherefrom.ui.engine.CylinderPageScreen;
 import wherefrom.ui.engine.EnginePageScreen;
 import wherefrom.ui.engine.EnginePages;
@@ -99,7 +100,7 @@ final class EngineShots {
     handling.offForWashing(sample.part("pushrod@6EX").item(), 4);
     handling.lost(sample.part("pushrod@2IN").item(), "fell behind the bench");
     int bent = sample.part("pushrod@3EX").item();
-    sample.job.record(SentToShop.of(1, List.of(bent), "measure run-out"));
+    sample.job.record(new SentToShop(1, List.of(bent), "measure run-out", ShopWork.OTHER));
     return sample;
   }
 

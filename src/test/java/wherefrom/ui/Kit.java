@@ -40,7 +40,7 @@ record Kit(Region view) implements Screen {
     VerdictCard card = new VerdictCard(touch);
     card.show(
         cue,
-        cue == Cue.RIGHT ? "right place" : "other place",
+        cue == Cue.RIGHT ? "right place" : "wrong place",
         cue == Cue.STOP
             ? List.of("This came from 3 EX", "You are at 5 EX", "Right part: 0151 64")
             : List.of("Pushrod of cylinder 3, exhaust"),

@@ -9,7 +9,6 @@ import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wherefrom.rules.VerdictName;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
@@ -27,6 +26,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.UnitSystem;
+import wherefrom.rules.VerdictName;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.ScannedWindow;
@@ -158,7 +158,7 @@ class WholeV8Test {
   private void swapped() {
     pair("pushrod@1EX", "3EX");
     stops("This came from 1 EX", "You are at 3 EX", "Right part: ");
-    assertThat(lastStop().word()).isEqualTo(VerdictName.OTHER_PLACE);
+    assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_PLACE);
     window.burst(Action.SKIP.code().digits());
     stops("This came from 1 EX");
     window.press("I scanned the wrong one");
@@ -212,7 +212,7 @@ class WholeV8Test {
   private void strangers() {
     window.burst(otherTag);
     stops("This tag belongs to Grey six");
-    assertThat(lastStop().word()).isEqualTo(VerdictName.OTHER_ENGINE);
+    assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_ENGINE);
     window.burst(card("5IN"));
     stops("This tag belongs to Grey six");
     window.press("I scanned the wrong one");

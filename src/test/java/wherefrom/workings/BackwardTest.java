@@ -322,7 +322,7 @@ class BackwardTest {
     Inputs known =
         Inputs.empty()
             .with("diameter", Amount.of("0.375", Unit.INCH))
-            .withChoice("lubricant", "own")
+            .withEntry("lubricant", new Entry.Choice("own"))
             .with("k", Amount.ofNumber("0.2"));
     Solution preload =
         (Solution)

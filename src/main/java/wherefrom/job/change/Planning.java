@@ -7,7 +7,6 @@ import wherefrom.inspection.Look;
 import wherefrom.job.MadeChange;
 import wherefrom.job.MadeChanges;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
 import wherefrom.job.Typed;
 import wherefrom.job.entry.ChangeMade;
@@ -15,6 +14,8 @@ import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.SlotUnknown;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
@@ -109,19 +110,24 @@ public final class Planning {
         .orElseGet(() -> noSuchPlan(plan));
   }
 
-  /** A change was made, or something was found. */
+  /**
+   * A change was made, or something was found. That nobody knows any more where a part came from is
+   * kept of that very part, wherever it goes.
+   */
   public Answer make(Change change) {
-    return findFault(change).orElseGet(() -> record(0, change));
+    return findFault(change)
+        .or(() -> findStray(change).map(part -> slotUnknown(part, change)))
+        .orElseGet(() -> record(0, change));
   }
 
-  /** Nobody knows any more where the part came from. */
-  public Answer slotUnknown(int item, String reason) {
-    Optional<PartRecord> part = job.state().findPart(item);
-    if (part.isEmpty()) {
-      return new Answer.Refused("There is no part number " + item + " in this job.");
-    }
-    job.record(new SlotUnknown(item, reason.strip()));
-    Change change = Change.at(ChangeKind.SLOT_UNKNOWN, part.get().part().home().key());
+  private Optional<Part> findStray(Change change) {
+    return change.kind() == ChangeKind.SLOT_UNKNOWN
+        ? Place.find(change.where()).flatMap(job.state()::findOwner)
+        : Optional.empty();
+  }
+
+  private Answer slotUnknown(Part part, Change change) {
+    job.record(new SlotUnknown(part.item(), change.detail()));
     return new Answer.Made(change, preview(change));
   }
 

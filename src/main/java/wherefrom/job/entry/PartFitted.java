@@ -15,7 +15,6 @@ public record PartFitted(int item, Place place, String onPurpose, Optional<Verdi
     this(item, place, "", Optional.empty());
   }
 
-
   /** Whether a stop was overruled. */
   public boolean wasOnPurpose() {
     return !onPurpose.isEmpty();

@@ -13,10 +13,4 @@ import wherefrom.quantity.Amount;
  */
 public record PartReplaced(
     int oldItem, int newItem, String reason, Optional<Amount> size, String sort)
-    implements JobEntry {
-
-  /** A new part like the old one, of which nobody said the size. */
-  public static PartReplaced like(int oldItem, int newItem, String reason) {
-    return new PartReplaced(oldItem, newItem, reason, Optional.empty(), "");
-  }
-}
+    implements JobEntry {}

@@ -13,9 +13,4 @@ public record SentToShop(int visit, List<Integer> items, String wanted, ShopWork
   public SentToShop {
     items = List.copyOf(items);
   }
-
-  /** Work from which no change follows by itself. */
-  public static SentToShop of(int visit, List<Integer> items, String wanted) {
-    return new SentToShop(visit, items, wanted, ShopWork.OTHER);
-  }
 }

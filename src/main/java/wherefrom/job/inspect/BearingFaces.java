@@ -5,9 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
+import wherefrom.engine.Spot;
 import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LoggedEntry;
@@ -79,10 +78,15 @@ final class BearingFaces {
 
   /** Wear shows on the lower main shells first: the uppers tell nothing for sure. */
   private void clean(PartRecord part) {
-    if (part.part().home().spot() instanceof MainSpot main && main.half() == ShellHalf.LOWER) {
-      cleanMains.add(main.number());
-    } else if (part.part().home().spot() instanceof RodSpot rod) {
-      cleanRods.add(rod.cylinder());
+    Spot spot = part.part().home().spot();
+    switch (part.part().kind()) {
+      case ROD_SHELL -> cleanRods.add(spot.number());
+      case MAIN_SHELL -> {
+        if (spot.findHalf().equals(Optional.of(ShellHalf.LOWER))) {
+          cleanMains.add(spot.number());
+        }
+      }
+      default -> throw new IllegalArgumentException("no shell: " + part.part().words());
     }
   }
 

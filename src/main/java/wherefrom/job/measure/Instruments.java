@@ -66,8 +66,7 @@ public final class Instruments {
     if (off.number().signum() < 0 || again.number().signum() < 0) {
       return new Answer.Refused("Error and repeat are given without a sign: by how much at most?");
     }
-    job.record(
-        new ToolListed(name.strip(), step, off, again));
+    job.record(new ToolListed(name.strip(), step, off, again));
     return new Answer.Kept(name.strip() + " is listed.");
   }
 
@@ -113,8 +112,7 @@ public final class Instruments {
     }
     Dimension dimension = known.get().stations().get(0).dimension();
     if (lower.isBlank() && upper.isBlank()) {
-      job.record(
-          new LimitTyped(plan, result, Optional.empty(), Optional.empty(), source.strip()));
+      job.record(new LimitTyped(plan, result, Optional.empty(), Optional.empty(), source.strip()));
       return new Answer.Kept("The limit is taken away.");
     }
     return end(
@@ -123,8 +121,7 @@ public final class Instruments {
         low -> end(upper, dimension, high -> limit(plan, result, low, high, source)));
   }
 
-  private Answer end(
-      String text, Dimension dimension, Function<Optional<Amount>, Answer> then) {
+  private Answer end(String text, Dimension dimension, Function<Optional<Amount>, Answer> then) {
     return text.isBlank()
         ? then.apply(Optional.empty())
         : amount(text, dimension, end -> then.apply(Optional.of(end)));
@@ -180,8 +177,7 @@ public final class Instruments {
                     one.text() + " and " + other.text() + " are one size, to the digits printed."));
   }
 
-  private Answer amount(
-      String text, Dimension dimension, Function<Amount, Answer> then) {
+  private Answer amount(String text, Dimension dimension, Function<Amount, Answer> then) {
     return Typed.read(text, job.state().units(), dimension, then, Answer.Refused::new);
   }
 }

@@ -145,6 +145,11 @@ public final class JobCharts {
             .map(value -> value.words() + " " + value.text())
             .collect(Collectors.joining("; "));
     return BoreShapePlot.of(inputs, unit)
-        .map(plot -> new RecordPlot(Charts.named(title, Charts.of(plot)), shape + ". " + BAND));
+        .map(
+            plot ->
+                new RecordPlot(
+                    Charts.named(title, Charts.of(plot)),
+                    shape + ". " + BAND,
+                    result.subject().key()));
   }
 }

@@ -38,17 +38,18 @@ final class SetCharts {
   List<RecordPlot> list() {
     return PLANS.stream()
         .flatMap(key -> ReadingPlans.find(key).stream())
-        .flatMap(this::pictures)
-        .filter(picture -> picture.dots().size() >= FEWEST)
-        .map(SetCharts::plot)
+        .flatMap(this::plots)
         .toList();
   }
 
-  private Stream<SetPicture> pictures(ReadingPlan plan) {
-    return new SetPictures(job, plan).list().stream();
+  private Stream<RecordPlot> plots(ReadingPlan plan) {
+    return new SetPictures(job, plan)
+        .list().stream()
+            .filter(picture -> picture.dots().size() >= FEWEST)
+            .map(picture -> plot(picture, plan.key()));
   }
 
-  private static RecordPlot plot(SetPicture picture) {
+  private static RecordPlot plot(SetPicture picture, String about) {
     List<String> names = new ArrayList<>();
     List<Chart.Column> columns = new ArrayList<>();
     for (SetDot dot : picture.dots()) {
@@ -62,6 +63,7 @@ final class SetCharts {
     String up = "off the " + picture.middle() + ", " + picture.unit();
     return new RecordPlot(
         Charts.ofSet(picture.title(), up, names, columns),
-        picture.sentence() + " " + JobCharts.BAND);
+        picture.sentence() + " " + JobCharts.BAND,
+        about);
   }
 }

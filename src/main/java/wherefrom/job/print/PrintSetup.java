@@ -24,8 +24,4 @@ public record PrintSetup(String stock, int start, Nudge nudge, OptionalInt dpi) 
   public PrintSetup nudged(Nudge by) {
     return new PrintSetup(stock, start, by, dpi);
   }
-
-  public PrintSetup atDpi(int dots) {
-    return new PrintSetup(stock, start, nudge, OptionalInt.of(dots));
-  }
 }

@@ -3,6 +3,7 @@ package wherefrom.job.puttogether;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Spot;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Undo;
@@ -28,18 +29,34 @@ public final class Fitting {
 
   /** The verdict alone; nothing is logged. */
   public Verdict judge(Part part, Spot spot, boolean turned) {
-    return VerdictRules.judge(job.state().bench(), new Attempt(part, spot, turned));
+    return judge(new Attempt(part, spot, turned));
+  }
+
+  /** The verdict alone; nothing is logged. */
+  public Verdict judge(Attempt attempt) {
+    return VerdictRules.judge(job.state().bench(), attempt);
   }
 
   /** Judges, then logs the fit where it is right and the stop where it is not. */
   public Verdict fit(Part part, Spot spot, boolean turned) {
-    Verdict verdict = judge(part, spot, turned);
+    return fit(new Attempt(part, spot, turned));
+  }
+
+  /** Judges, then logs the fit where it is right and the stop where it is not. */
+  public Verdict fit(Attempt attempt) {
+    Part part = attempt.part();
+    Spot spot = attempt.spot();
+    Verdict verdict = judge(attempt);
     if (verdict instanceof Verdict.RightPlace right) {
       job.record(new PartFitted(part.item(), right.place()));
     } else if (verdict.stops()) {
-      job.record(new StopGiven(part.item(), spot.key(), verdict.name(), verdict.sentence(), true));
+      job.record(new StopGiven(part.item(), spot.key(), verdict.name(), sentence(verdict), true));
     }
     return verdict;
+  }
+
+  private String sentence(Verdict verdict) {
+    return verdict.words(new JobPartNames(job.state())).sentence();
   }
 
   /**
@@ -51,7 +68,7 @@ public final class Fitting {
   public boolean refuse(Verdict verdict, Optional<Spot> spot) {
     boolean stands = verdict.cue() == Cue.STOP;
     String at = spot.map(Spot::key).orElse("");
-    job.record(new StopGiven(0, at, verdict.name(), verdict.sentence(), stands));
+    job.record(new StopGiven(0, at, verdict.name(), sentence(verdict), stands));
     return stands;
   }
 
@@ -123,7 +140,8 @@ public final class Fitting {
     return job.asOne(
         () -> {
           makeRoom(place, part);
-          job.record(new PartFitted(part.item(), place, reason.strip(), Optional.of(against.name())));
+          job.record(
+              new PartFitted(part.item(), place, reason.strip(), Optional.of(against.name())));
           return against;
         });
   }

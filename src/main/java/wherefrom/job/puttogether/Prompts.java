@@ -45,8 +45,11 @@ record Prompts(
         : "There is nothing to say yes to.";
   }
 
-  static String cannotLive(Part part, Spot spot) {
-    return "A " + part.kind().word() + " cannot be fitted at " + spot.words() + ".";
+  static String neverOnPurpose(Part part, Spot spot) {
+    String kind = part.kind().word();
+    return Place.canLive(part.kind(), spot)
+        ? "This " + kind + " is never fitted on purpose. Scan the right part."
+        : "A " + kind + " cannot be fitted at " + spot.brief() + ".";
   }
 
   /** A reason is chosen: what holds when the part is fitted for it. */

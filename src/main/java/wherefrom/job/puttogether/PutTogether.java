@@ -7,7 +7,6 @@ import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.Undone;
 import wherefrom.job.Unmated;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
@@ -16,7 +15,9 @@ import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictName;
@@ -37,8 +38,6 @@ public final class PutTogether {
     /** Only shows where a part goes; nothing is logged. */
     WHERE_DOES_THIS_GO
   }
-
-  private static final Step NOTHING_LEFT = new Step.Said("There is nothing left to take back.");
 
   private final OpenJob job;
   private final JobNames names;
@@ -130,20 +129,16 @@ public final class PutTogether {
   /** Takes a scanned or typed code. */
   public Step scan(String code) {
     Found found = new TagBook(job.state(), names).find(code);
-    if (found instanceof Found.AnAction action) {
-      return act(action.action());
-    }
-    if (found instanceof Found.APart scanned) {
-      return remember(takePart(scanned.part()));
-    }
-    if (found instanceof Found.ASpot scanned) {
-      return tap(scanned.spot());
-    }
-    if (found instanceof Found.ABasket basket) {
-      return remember(
-          new Step.Said("Basket " + basket.number() + " is for washing. Scan a part or a place."));
-    }
-    return remember(refuse(((Found.Refused) found).verdict()));
+    return found.match(
+        scanned -> remember(takePart(scanned.part())),
+        scanned -> tap(scanned.spot()),
+        card -> act(card.action()),
+        basket -> remember(aside(basket)),
+        refused -> remember(refuse(refused.verdict())));
+  }
+
+  private static Step aside(Found.ABasket basket) {
+    return new Step.Said("Basket " + basket.number() + " is for washing. Scan a part or a place.");
   }
 
   /** Takes a spot that was tapped on the drawn engine or scanned from its card. */
@@ -196,7 +191,17 @@ public final class PutTogether {
   }
 
   private Step judge(boolean turned) {
-    return judged(fitting.fit(part.orElseThrow(), spot.orElseThrow(), turned));
+    return judged(fitting.fit(attempt(turned)));
+  }
+
+  /** The part in the hand at its spot; where the list names the spot, it names the kind, too. */
+  private Attempt attempt(boolean turned) {
+    Spot at = spot.orElseThrow();
+    Optional<PartKind> wanted =
+        mode == Mode.FOLLOW_THE_LIST
+            ? target().filter(place -> place.spot().equals(at)).map(Place::kind)
+            : Optional.empty();
+    return new Attempt(part.orElseThrow(), at, turned, wanted);
   }
 
   private Step judged(Verdict verdict) {
@@ -276,7 +281,7 @@ public final class PutTogether {
     if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
       return last;
     }
-    Verdict now = fitting.judge(part.get(), spot.get(), false);
+    Verdict now = fitting.judge(attempt(false));
     return remember(now.equals(stop.get()) ? new Step.Judged(now) : judge(false));
   }
 
@@ -289,9 +294,9 @@ public final class PutTogether {
     return new Step.Said(Prompts.reason(OnPurpose.REASONS.get(reason), unmates()));
   }
 
-  /** Whether the stop can be overruled: never by a part of another kind, or by none. */
+  /** Whether the stop can be overruled: never by a part of another kind, or one that is retired. */
   public boolean canFitOnPurpose() {
-    return stop.isPresent()
+    return stop.filter(Verdict::canBeOverruled).isPresent()
         && part.isPresent()
         && spot.filter(at -> Place.canLive(part.get().kind(), at)).isPresent();
   }
@@ -307,7 +312,7 @@ public final class PutTogether {
       return remember(new Step.Said("There is no part here to fit on purpose."));
     }
     if (!canFitOnPurpose()) {
-      return new Step.Said(Prompts.cannotLive(part.get(), spot.get()));
+      return new Step.Said(Prompts.neverOnPurpose(part.get(), spot.get()));
     }
     String told = prompts().onPurpose(words, unmates());
     Place place = new Place(part.get().kind(), spot.get());
@@ -341,11 +346,11 @@ public final class PutTogether {
   }
 
   private Step takeBack() {
-    Undone undone = job.undo();
-    if (undone instanceof Undone.TookBack back) {
-      return new Step.TookBack(back.words() + ".");
-    }
-    return undone instanceof Undone.Kept kept ? new Step.Said(kept.sentence()) : NOTHING_LEFT;
+    return job.undo()
+        .match(
+            back -> new Step.TookBack(back.words() + "."),
+            kept -> new Step.Said(kept.sentence()),
+            nothing -> new Step.Said(nothing.sentence()));
   }
 
   private Step tookBack(LoggedEntry step) {

@@ -1,7 +1,6 @@
 package wherefrom.job.puttogether;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.engine.Spot;
@@ -10,6 +9,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Belonging;
+import wherefrom.text.Words;
 
 /** Where a part goes and what belongs at a spot, in words. */
 public final class WhereTo {
@@ -69,7 +69,7 @@ public final class WhereTo {
 
   private static String owner(EngineJob job, Place place) {
     Optional<Part> owner = job.findOwner(place);
-    return owner.map(part -> String.format(Locale.ROOT, "number %04d, ", part.item())).orElse("")
+    return owner.map(part -> "number " + Words.number(part.item()) + ", ").orElse("")
         + job.state(place).words();
   }
 }

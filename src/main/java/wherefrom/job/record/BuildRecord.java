@@ -3,12 +3,13 @@ package wherefrom.job.record;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.pages.RecordPicture;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.job.photos.Photograph;
+import wherefrom.job.pages.RecordSheets;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.timing.TimingRecord;
 import wherefrom.job.torque.TorqueRecord;
@@ -20,6 +21,7 @@ import wherefrom.job.torque.TorqueRecord;
  * @param sections its tables; the first says in short what is done and what is not
  * @param plots curves and comparisons, to be drawn
  * @param pictures photographs
+ * @param sheets the engine drawn, by cylinder; empty where a record is of tables alone
  */
 public record BuildRecord(
     String job,
@@ -28,7 +30,8 @@ public record BuildRecord(
     Instant asOf,
     List<RecordSection> sections,
     List<RecordPlot> plots,
-    List<RecordPicture> pictures) {
+    List<RecordPicture> pictures,
+    Optional<RecordSheets> sheets) {
   /** What stands under every record. */
   public static final String OUTRANKED =
       "Published service information for the exact engine, and a qualified machinist, outrank this"
@@ -37,14 +40,53 @@ public record BuildRecord(
   /** The title of the table that tells what the plots say. */
   public static final String PLOTS = "Plots";
 
+  /** The title of the table of counts. */
+  public static final String IN_SHORT = "In short";
+
+  /** The title of the table of what is open. */
+  public static final String NOT_CHECKED = "NOT CHECKED";
+
+  /** The title of the table of parts. */
+  public static final String PARTS = "Parts";
+
+  /** The title of the table of readings. */
+  public static final String MEASURED = "Measured";
+
+  /** The title of the table of what was seen, in the person's words. */
+  public static final String SEEN = "Seen";
+
+  /** The title of the table of photographs. */
+  public static final String PHOTOGRAPHS = "Photographs";
+
   public BuildRecord {
     sections = List.copyOf(sections);
     plots = List.copyOf(plots);
     pictures = List.copyOf(pictures);
   }
 
+  /** A record of tables alone. */
+  public BuildRecord(
+      String job,
+      String engine,
+      Instant begun,
+      Instant asOf,
+      List<RecordSection> sections,
+      List<RecordPlot> plots,
+      List<RecordPicture> pictures) {
+    this(job, engine, begun, asOf, sections, plots, pictures, Optional.empty());
+  }
+
   /** The record without pictures. */
   public static BuildRecord of(OpenJob job) {
+    return of(job, RecordPictures.NONE);
+  }
+
+  /** The record with the job's photographs. */
+  public static BuildRecord of(OpenJob job, Photos photos) {
+    return of(job, new RecordPictures(job, photos));
+  }
+
+  private static BuildRecord of(OpenJob job, RecordPictures pictures) {
     EngineJob state = job.state();
     return new BuildRecord(
         state.name(),
@@ -68,7 +110,8 @@ public record BuildRecord(
             TimingRecord.section(job),
             RecordTables.photos(state)),
         List.of(),
-        List.of());
+        pictures.all(),
+        Optional.of(new RecordSheetsMaker(job, pictures).make()));
   }
 
   /** How many lines the record has as not checked. */
@@ -76,24 +119,19 @@ public record BuildRecord(
     return new RecordUnchecked(job).section().rows().size();
   }
 
-  /** The record with the job's photographs. */
-  public static BuildRecord of(OpenJob job, Photos photos) {
-    EngineJob state = job.state();
-    List<RecordPicture> pictures = new ArrayList<>();
-    for (Photograph photo : Photograph.listAll(state)) {
-      String day = photo.time().toString().substring(0, 10);
-      String caption = photo.story().isEmpty() ? day : photo.story() + ", " + day;
-      pictures.add(
-          RecordPicture.of(photo.words(state), caption, photos.locate(job.folder(), photo.file())));
-    }
-    return of(job).with(pictures);
+  /** The table of this title; one without rows where there is none. */
+  public RecordSection find(String title) {
+    return sections.stream()
+        .filter(section -> section.title().equals(title))
+        .findFirst()
+        .orElse(new RecordSection(title, List.of(), List.of(), "Nothing is left open."));
   }
 
   /** The record with more pictures behind those that it has. */
   public BuildRecord with(List<RecordPicture> more) {
     List<RecordPicture> all = new ArrayList<>(pictures);
     all.addAll(more);
-    return new BuildRecord(job, engine, begun, asOf, sections, plots, all);
+    return new BuildRecord(job, engine, begun, asOf, sections, plots, all, sheets);
   }
 
   /** The record with plots, and a table of what they say. */
@@ -107,6 +145,6 @@ public record BuildRecord(
                 .map(plot -> new RecordSection.Row(List.of(plot.title(), plot.sentence()), false))
                 .toList(),
             "There are no figures for a plot yet."));
-    return new BuildRecord(job, engine, begun, asOf, tables, more, pictures);
+    return new BuildRecord(job, engine, begun, asOf, tables, more, pictures, sheets);
   }
 }

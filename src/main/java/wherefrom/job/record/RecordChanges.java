@@ -16,6 +16,7 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
+import wherefrom.job.entry.SlotUnknown;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.rules.consequence.Change;
 
@@ -25,6 +26,7 @@ final class RecordChanges {
       EntryFold.<RecordChanges>none()
           .at(ChangePlanned.class, RecordChanges::planned)
           .at(ChangeMade.class, RecordChanges::made)
+          .at(SlotUnknown.class, RecordChanges::stray)
           .at(CheckAnswered.class, RecordChanges::answered);
 
   private final EngineJob state;
@@ -59,6 +61,10 @@ final class RecordChanges {
 
   private void made(ChangeMade made, LoggedEntry logged) {
     row(false, EntryWords.of(state, made), "", logged);
+  }
+
+  private void stray(SlotUnknown stray, LoggedEntry logged) {
+    row(false, EntryWords.of(state, stray), stray.reason(), logged);
   }
 
   private void answered(CheckAnswered answered, LoggedEntry logged) {

@@ -20,6 +20,7 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.parts.Part;
+import wherefrom.text.Words;
 
 /** The record's main table: each part from where it came out to where it went. */
 final class RecordParts {
@@ -49,7 +50,7 @@ final class RecordParts {
       rows.add(row(part));
     }
     return new RecordSection(
-        "Parts",
+        BuildRecord.PARTS,
         List.of("part", "came out of", "out", "found", "decided", "went into", "in"),
         rows,
         "No part is tracked.");
@@ -62,7 +63,7 @@ final class RecordParts {
     Optional<wherefrom.parts.Place> fitted = job.findFittedAt(item);
     return new RecordSection.Row(
         List.of(
-            String.format(java.util.Locale.ROOT, "%04d", item) + " " + part.kind().word(),
+            Words.number(item) + " " + part.kind().word(),
             part.fresh() ? "bought new" : part.home().words(),
             date(out, item),
             found,

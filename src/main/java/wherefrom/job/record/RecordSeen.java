@@ -76,7 +76,10 @@ final class RecordSeen {
     passed(rows);
     rows.addAll(notes);
     return new RecordSection(
-        "Seen", List.of("where", "test", "answer", "note", "when"), rows, "Nothing was noted.");
+        BuildRecord.SEEN,
+        List.of("where", "test", "answer", "note", "when"),
+        rows,
+        "Nothing was noted.");
   }
 
   private static boolean isPlainPass(Answer answer) {

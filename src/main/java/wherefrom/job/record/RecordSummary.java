@@ -10,6 +10,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.StandingRule;
 import wherefrom.job.money.Budget;
 import wherefrom.job.money.MoneyBook;
+import wherefrom.job.pages.RecordFigure;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.puttogether.StillMissing;
 import wherefrom.job.shop.MachineShop;
@@ -53,7 +54,19 @@ final class RecordSummary {
     Budget budget = new MoneyBook(job).budget();
     boolean over = budget.limit().cents() > 0 && budget.left().cents() < 0;
     rows.add(row(over, "Money", budget.sentence(), over ? "OVER" : ""));
-    return new RecordSection("In short", List.of("what", "done", "open"), rows, "Nothing yet.");
+    return new RecordSection(
+        BuildRecord.IN_SHORT, List.of("what", "done", "open"), rows, "Nothing yet.");
+  }
+
+  /** The counts of the first page, out of all parts. */
+  List<RecordFigure> figures() {
+    int all = parts.size();
+    return List.of(
+        new RecordFigure(all - count(part -> part.where() == Whereabouts.IN_ENGINE), all, "out"),
+        new RecordFigure(all - count(this::unlooked), all, "looked at"),
+        new RecordFigure(all - count(this::undecided), all, "decided"),
+        new RecordFigure(count(part -> part.where() == Whereabouts.FITTED), all, "fitted"),
+        new RecordFigure(state.onPurpose().size(), 0, "on purpose"));
   }
 
   private int missing() {

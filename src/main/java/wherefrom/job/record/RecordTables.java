@@ -77,7 +77,7 @@ public final class RecordTables {
     }
     new OilClearances(job).list().forEach(bearing -> clearance(bearing, rows));
     return new RecordSection(
-        "Measured",
+        BuildRecord.MEASURED,
         List.of(
             "what",
             "result ± standard uncertainty u",
@@ -248,7 +248,10 @@ public final class RecordTables {
               photo.time().toString().substring(0, 10)));
     }
     return new RecordSection(
-        "Photographs", List.of("of", "caption", "file", "when"), rows, "No photograph was kept.");
+        BuildRecord.PHOTOGRAPHS,
+        List.of("of", "caption", "file", "when"),
+        rows,
+        "No photograph was kept.");
   }
 
   private static RecordSection.Row row(boolean open, String... cells) {

@@ -55,7 +55,10 @@ final class RecordUnchecked {
           .ifPresent(reason -> rows.add(row("Left in: " + place.words(), reason, "")));
     }
     return new RecordSection(
-        "NOT CHECKED", List.of("what", "because", "source"), rows, "Nothing is left open.");
+        BuildRecord.NOT_CHECKED,
+        List.of("what", "because", "source"),
+        rows,
+        "Nothing is left open.");
   }
 
   private static List<Place> unlooked(EngineJob state) {

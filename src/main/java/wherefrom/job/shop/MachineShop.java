@@ -50,10 +50,7 @@ public final class MachineShop {
   /** The number for a new visit; never used twice. */
   public int nextVisit() {
     return 1
-        + job.history().stream()
-            .mapToInt(logged -> VISIT.of(this, logged.entry()))
-            .max()
-            .orElse(0);
+        + job.history().stream().mapToInt(logged -> VISIT.of(this, logged.entry())).max().orElse(0);
   }
 
   /** Tagged parts go, with what is wanted of them; no change follows from it by itself. */
@@ -167,13 +164,7 @@ public final class MachineShop {
           if (came.isMixedUp()) {
             return new Answer.Refused(came.words());
           }
-          job.record(
-              new ShopLineBack(
-                  visit,
-                  line,
-                  count,
-                  Optional.of(size),
-                  done.strip()));
+          job.record(new ShopLineBack(visit, line, count, Optional.of(size), done.strip()));
           return new Answer.Done(
               findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());
         });

@@ -79,8 +79,7 @@ public record ShopOrder(
         refused);
   }
 
-  private ShopLineAdded line(
-      int visit, int line, Optional<Amount> size, Optional<Amount> within) {
+  private ShopLineAdded line(int visit, int line, Optional<Amount> size, Optional<Amount> within) {
     return new ShopLineAdded(
         visit, line, what.strip(), count, wanted.strip(), size, within, keep, work, where);
   }

@@ -59,9 +59,7 @@ final class ShopVisits {
   private void sent(SentToShop sent, LoggedEntry logged) {
     Visit visit = visit(sent.visit(), logged);
     for (int item : sent.items()) {
-      visit
-          .parts()
-          .put(item, new ShopVisit.Sent(job.getPart(item).part(), sent.wanted(), false));
+      visit.parts().put(item, new ShopVisit.Sent(job.getPart(item).part(), sent.wanted(), false));
     }
   }
 
@@ -70,8 +68,7 @@ final class ShopVisits {
     for (int item : back.items()) {
       visit
           .parts()
-          .computeIfPresent(
-              item, (key, was) -> new ShopVisit.Sent(was.part(), was.wanted(), true));
+          .computeIfPresent(item, (key, was) -> new ShopVisit.Sent(was.part(), was.wanted(), true));
     }
   }
 
@@ -80,7 +77,9 @@ final class ShopVisits {
   }
 
   private void back(ShopLineBack back, LoggedEntry logged) {
-    visit(back.visit(), logged).lines().computeIfPresent(back.line(), (key, was) -> back(was, back));
+    visit(back.visit(), logged)
+        .lines()
+        .computeIfPresent(back.line(), (key, was) -> back(was, back));
   }
 
   private static ShopVisit.Line back(ShopVisit.Line was, ShopLineBack back) {

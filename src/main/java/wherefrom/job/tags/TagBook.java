@@ -15,7 +15,6 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
-import wherefrom.parts.Place;
 import wherefrom.parts.Places;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
@@ -94,7 +93,7 @@ public final class TagBook {
     }
     if (code.engine() != job.engine()) {
       return new Found.Refused(
-          new CodeVerdict.OtherEngine(code.engine(), names.find(code.engine())));
+          new CodeVerdict.WrongEngine(code.engine(), names.find(code.engine())));
     }
     return switch (code.type()) {
       case PART -> findPart(code);
@@ -111,12 +110,7 @@ public final class TagBook {
     }
     if (code.issue() < part.get().part().issue()) {
       return new Found.Refused(
-          new Verdict.Retired(
-              part.get().part(),
-              "this is an older tag of it, which was printed anew since.",
-              "Take this tag off and destroy it. Use the newer one, "
-                  + of(part.get().part()).typed()
-                  + "."));
+          new Verdict.Retired(part.get().part(), Optional.of(part.get().part())));
     }
     return new Found.APart(part.get());
   }
@@ -173,12 +167,5 @@ public final class TagBook {
 
   private Stream<TagCode> basketsWith(int item) {
     return item < 1 ? Stream.empty() : Stream.of(basket(item));
-  }
-
-  /** The place that a part's kind and a spot make together. */
-  public static Optional<Place> place(Part part, Spot spot) {
-    return Place.canLive(part.kind(), spot)
-        ? Optional.of(new Place(part.kind(), spot))
-        : Optional.empty();
   }
 }

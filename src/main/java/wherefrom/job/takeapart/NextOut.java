@@ -6,13 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import wherefrom.engine.Bank;
-import wherefrom.engine.BoreSpot;
-import wherefrom.engine.CamBearingSpot;
-import wherefrom.engine.Layout;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
 import wherefrom.engine.Spot;
-import wherefrom.engine.ValveSpot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.PartRecord;
@@ -101,36 +95,22 @@ public final class NextOut {
 
   /** The bank over a spot; empty for what has none, such as a main. */
   private Optional<Bank> bankOf(Spot spot) {
-    Layout layout = state.layout();
-    return isOfCylinder(spot) ? layout.findBank(number(spot)) : Optional.empty();
+    return spot.findCylinder().flatMap(state.layout()::findBank);
   }
 
-  private static boolean isOfCylinder(Spot spot) {
-    return !(spot instanceof MainSpot) && !(spot instanceof CamBearingSpot);
+  private static boolean isOfCylinder(Place place) {
+    return place.spot().findCylinder().isPresent();
   }
 
   /**
-   * How far round from the last one: 0 for the same cylinder, then on by their numbers. Another bank
-   * is begun at its front.
+   * How far round from the last one: 0 for the same cylinder, then on by their numbers. Another
+   * bank is begun at its front.
    */
   private int wait(Place place, Place last) {
     boolean elsewhere = order != OutOrder.CYLINDER && bank(place, last) == 1;
-    boolean other = isOfCylinder(place.spot()) != isOfCylinder(last.spot());
-    int from = elsewhere || other ? 1 : number(last.spot());
-    int away = number(place.spot()) - from;
+    boolean other = isOfCylinder(place) != isOfCylinder(last);
+    int from = elsewhere || other ? 1 : last.spot().number();
+    int away = place.spot().number() - from;
     return away >= 0 ? away : away + Byte.MAX_VALUE;
-  }
-
-  private static int number(Spot spot) {
-    if (spot instanceof ValveSpot valve) {
-      return valve.cylinder();
-    }
-    if (spot instanceof RodSpot rod) {
-      return rod.cylinder();
-    }
-    if (spot instanceof BoreSpot bore) {
-      return bore.cylinder();
-    }
-    return spot instanceof MainSpot main ? main.number() : ((CamBearingSpot) spot).number();
   }
 }

@@ -7,8 +7,6 @@ import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
-import wherefrom.engine.BoreSpot;
-import wherefrom.engine.ValveSpot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.PartKind;
@@ -16,8 +14,8 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 
 /**
- * What must be off before a part can come out: the rocker over a pushrod, the pushrod over a lifter,
- * what holds a spring and its valve, the cap over a shell (common practice, no source).
+ * What must be off before a part can come out: the rocker over a pushrod, the pushrod over a
+ * lifter, what holds a spring and its valve, the cap over a shell (common practice, no source).
  */
 public final class OffFirst {
   private final EngineJob state;
@@ -55,16 +53,11 @@ public final class OffFirst {
   }
 
   private static boolean isAt(Spot over, Spot spot) {
-    if (spot instanceof ValveSpot) {
-      return over.equals(spot);
-    }
-    if (spot instanceof RodSpot rod) {
-      return over.equals(new RodSpot(rod.cylinder(), ShellHalf.LOWER));
-    }
-    if (spot instanceof BoreSpot bore) {
-      return over.equals(new RodSpot(bore.cylinder(), ShellHalf.LOWER));
-    }
-    return spot instanceof MainSpot main
-        && over.equals(new MainSpot(main.number(), ShellHalf.LOWER));
+    return spot.match(
+        over::equals,
+        bore -> over.equals(new RodSpot(bore.cylinder(), ShellHalf.LOWER)),
+        rod -> over.equals(new RodSpot(rod.cylinder(), ShellHalf.LOWER)),
+        main -> over.equals(new MainSpot(main.number(), ShellHalf.LOWER)),
+        camBearing -> false);
   }
 }

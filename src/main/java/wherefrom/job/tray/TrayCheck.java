@@ -13,6 +13,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.Words;
 
 /**
  * A tray held against the bench plan: what lies where it is recorded, what lies here and is
@@ -77,7 +78,7 @@ public record TrayCheck(
   }
 
   private static String counted(PartKind kind, int count) {
-    return count + " " + (count == 1 ? kind.word() : kind.plural());
+    return Words.count(count, kind.word(), kind.plural());
   }
 
   /** Whether everything lies as recorded and nothing else of these kinds is wanted here. */

@@ -3,10 +3,10 @@ package wherefrom.rules.consequence;
 import java.util.Optional;
 import java.util.function.Predicate;
 import wherefrom.engine.Bank;
-import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Layout;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
+import wherefrom.engine.Site;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
@@ -26,13 +26,8 @@ enum Cover {
   HERE {
     @Override
     Predicate<Place> of(Change change, Layout layout) {
-      if (change.where().isEmpty()) {
-        return place -> true;
-      }
-      return change
-          .findSpot()
-          .<Predicate<Place>>map(at -> place -> isSame(at, place.spot()))
-          .orElse(place -> isNamed(change.where(), place.spot(), layout));
+      Site site = change.site();
+      return site instanceof Site.Whole ? place -> true : place -> isIn(site, place.spot(), layout);
     }
   },
   /** The same bank; all, where the change names none. */
@@ -44,7 +39,7 @@ enum Cover {
       }
       Optional<Bank> bank = bankOf(change, layout);
       return place ->
-          bank.isPresent() && bank.equals(cylinder(place.spot()).flatMap(layout::findBank));
+          bank.isPresent() && bank.equals(place.spot().findCylinder().flatMap(layout::findBank));
     }
   },
   /** The valves of the bank that the change is about: of one side, where it names one. */
@@ -87,46 +82,30 @@ enum Cover {
   }
 
   private static boolean isSame(Spot at, Spot other) {
-    if (at instanceof MainSpot main) {
-      return other instanceof MainSpot second && second.number() == main.number();
-    }
-    if (at instanceof RodSpot rod) {
-      return other instanceof RodSpot second && second.cylinder() == rod.cylinder();
-    }
-    if (at instanceof BoreSpot bore) {
-      return cylinder(other).equals(Optional.of(bore.cylinder()));
-    }
-    return at.equals(other);
+    return at.match(
+        other::equals,
+        bore -> other.findCylinder().equals(Optional.of(bore.cylinder())),
+        rod -> other instanceof RodSpot second && second.cylinder() == rod.cylinder(),
+        main -> other instanceof MainSpot second && second.number() == main.number(),
+        other::equals);
   }
 
-  /** {@code R3}, {@code M2}, or a bank's name. */
-  private static boolean isNamed(String where, Spot spot, Layout layout) {
-    if (spot instanceof MainSpot main && where.equals("M" + main.number())) {
-      return true;
+  private static boolean isIn(Site site, Spot spot, Layout layout) {
+    if (site instanceof Site.At at) {
+      return isSame(at.spot(), spot);
     }
-    if (spot instanceof RodSpot rod && where.equals("R" + rod.cylinder())) {
-      return true;
-    }
-    return cylinder(spot)
-        .flatMap(layout::findBank)
-        .filter(bank -> bank.name().equals(where))
-        .isPresent();
+    return site instanceof Site.OfBank named
+        ? spot.findCylinder()
+            .flatMap(layout::findBank)
+            .filter(bank -> bank.name().equals(named.bank()))
+            .isPresent()
+        : site.equals(Site.around(spot));
   }
 
   private static Optional<Bank> bankOf(Change change, Layout layout) {
     return layout.banks().stream()
         .filter(bank -> bank.name().equals(change.where()))
         .findFirst()
-        .or(() -> change.findSpot().flatMap(Cover::cylinder).flatMap(layout::findBank));
-  }
-
-  private static Optional<Integer> cylinder(Spot spot) {
-    if (spot instanceof ValveSpot valve) {
-      return Optional.of(valve.cylinder());
-    }
-    if (spot instanceof BoreSpot bore) {
-      return Optional.of(bore.cylinder());
-    }
-    return spot instanceof RodSpot rod ? Optional.of(rod.cylinder()) : Optional.empty();
+        .or(() -> change.findSpot().flatMap(Spot::findCylinder).flatMap(layout::findBank));
   }
 }

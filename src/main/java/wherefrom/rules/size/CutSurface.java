@@ -3,10 +3,11 @@ package wherefrom.rules.size;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.Layout;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
-import wherefrom.engine.Spot;
+import wherefrom.engine.Site;
+import wherefrom.engine.ValveSpot;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.parts.PartKind;
@@ -105,11 +106,14 @@ public enum CutSurface {
 
   /** The one that a part in this place runs on: {@code B3}, {@code M2}. */
   public static String where(Place place) {
-    Spot spot = place.spot();
-    if (spot instanceof RodSpot rod) {
-      return "B" + rod.cylinder();
-    }
-    return spot instanceof MainSpot main ? "M" + main.number() : spot.key();
+    return place
+        .spot()
+        .match(
+            ValveSpot::key,
+            BoreSpot::key,
+            rod -> new BoreSpot(rod.cylinder()).key(),
+            main -> new Site.Main(main.number()).key(),
+            CamBearingSpot::key);
   }
 
   /** How far from standard a diameter is, in the direction that cutting takes it. */

@@ -7,11 +7,11 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.Words;
 
 /**
  * Where one is, and beside it a few words on how things stand or how far long work is. A message

@@ -1,6 +1,5 @@
 package wherefrom.ui.app;
 
-import java.util.Locale;
 import java.util.Optional;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryItems;
@@ -12,6 +11,7 @@ import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 
 /** A step in few words, for the key that takes it back: {@code 3 EX pushrod came out}. */
 public final class UndoWords {
@@ -40,7 +40,7 @@ public final class UndoWords {
   }
 
   private static String shorter(String words, Part part) {
-    String number = String.format(Locale.ROOT, "%04d ", part.item());
+    String number = Words.number(part.item()) + " ";
     String name = part.home().figures() + " " + part.kind().word();
     return words.replace(number + part.words(), name);
   }

@@ -9,7 +9,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.Words;
+import wherefrom.text.Words;
 import wherefrom.ui.engine.EngineIndex;
 
 /** The kind that the bench shows, on the engine: a tap does what a scan of the part would. */

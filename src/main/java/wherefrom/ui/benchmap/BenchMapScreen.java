@@ -15,6 +15,7 @@ import wherefrom.job.tags.Found;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -144,7 +145,7 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   /** Large words leave no room for the kinds' shapes and the row of keys. */
   private Tiles keysWhereLarge() {
-    String plural = wherefrom.ui.controls.Words.capital(model.kind().plural());
+    String plural = Words.capital(model.kind().plural());
     return Tiles.row(
         desk.scale(),
         desk.touch().key(plural, this::chooseKind),
@@ -179,7 +180,7 @@ public final class BenchMapScreen implements Screen, Scannable {
   private void list(
       String title, String none, java.util.function.Supplier<List<Place>> places) {
     EngineIndex index = new BenchIndex(desk, model, this::answer);
-    String capital = wherefrom.ui.controls.Words.capital(title);
+    String capital = Words.capital(title);
     desk.navigator().open(() -> new PlaceListScreen(desk, index, capital, none, places));
   }
 

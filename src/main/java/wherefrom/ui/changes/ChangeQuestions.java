@@ -10,6 +10,7 @@ import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Reach;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -32,7 +33,7 @@ final class ChangeQuestions {
     List<Choice<ChangeKind>> kinds =
         new ChangesModel(desk.getJob())
             .kinds(group).stream()
-                .map(kind -> new Choice<>(kind, RuleRows.capital(kind.words()), ""))
+                .map(kind -> new Choice<>(kind, Words.capital(kind.words()), ""))
                 .toList();
     desk.navigator().open(() -> new ChoiceScreen<>(desk, group.question(), kinds, this::askWhere));
   }
@@ -53,7 +54,7 @@ final class ChangeQuestions {
     List<Choice<PartKind>> kinds =
         desk.state().kinds().stream()
             .sorted()
-            .map(each -> new Choice<>(each, RuleRows.capital(each.word()), ""))
+            .map(each -> new Choice<>(each, Words.capital(each.word()), ""))
             .toList();
     desk.navigator()
         .open(
@@ -72,7 +73,7 @@ final class ChangeQuestions {
 
   private void pick(
       ChangeKind kind, EngineSide side, List<WhereRows.Row> rows, Consumer<String> done) {
-    String title = RuleRows.capital(kind.words()) + ": where?";
+    String title = Words.capital(kind.words()) + ": where?";
     desk.navigator().open(() -> new WhereScreen(desk, title, side, rows, done));
   }
 

@@ -8,6 +8,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.change.Plan;
 import wherefrom.rules.consequence.Change;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
@@ -80,7 +81,7 @@ public final class ChangeScreen implements Screen {
 
   @Override
   public String title() {
-    return RuleRows.capital(change.words());
+    return Words.capital(change.words());
   }
 
   @Override

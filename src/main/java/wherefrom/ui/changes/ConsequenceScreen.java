@@ -9,6 +9,7 @@ import wherefrom.inspection.Look;
 import wherefrom.job.StandingRule;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
@@ -60,16 +61,16 @@ public final class ConsequenceScreen implements Screen {
     answers.setManaged(asked);
     List<Region> lines = new ArrayList<>();
     check.flatMap(StandingRule::answer).ifPresent(given -> lines.add(answered(given)));
-    lines.add(row(RuleRows.capital(consequence.headline()), consequence.sentence()));
+    lines.add(row(Words.capital(consequence.headline()), consequence.sentence()));
     if (!consequence.whereWords().isEmpty()) {
-      lines.add(row("Where", RuleRows.sentence(consequence.whereWords())));
+      lines.add(row("Where", Words.sentence(consequence.whereWords())));
     }
     String because = "Because";
     for (String reason : consequence.reasons()) {
-      lines.add(row(because, RuleRows.sentence(reason)));
+      lines.add(row(because, Words.sentence(reason)));
       because = "and so";
     }
-    lines.add(row("Source", RuleRows.sentence(consequence.source())));
+    lines.add(row("Source", Words.sentence(consequence.source())));
     rows.refill(lines);
   }
 

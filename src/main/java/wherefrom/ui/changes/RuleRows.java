@@ -2,11 +2,11 @@ package wherefrom.ui.changes;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
 import wherefrom.job.StandingRule;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.controls.ListRow;
 
@@ -18,7 +18,7 @@ final class RuleRows {
   static Region of(Desk desk, Consequence consequence) {
     return ListRow.key(
         desk.touch(),
-        capital(consequence.headline()),
+        Words.capital(consequence.headline()),
         lines(desk, consequence),
         () -> desk.navigator().open(() -> new ConsequenceScreen(desk, consequence)));
   }
@@ -35,7 +35,7 @@ final class RuleRows {
   static String heading(StandingRule rule) {
     String headline = rule.consequence().headline();
     if (!rule.consequence().effect().isCheck()) {
-      return capital(headline);
+      return Words.capital(headline);
     }
     return rule.answer()
         .map(answer -> (answer.look() == Look.PASS ? "Pass: " : "FAIL: ") + headline)
@@ -46,18 +46,9 @@ final class RuleRows {
   private static List<String> lines(Desk desk, Consequence consequence) {
     List<String> lines = new ArrayList<>(List.of(consequence.sentence()));
     if (!desk.touch().isLarge()) {
-      lines.add(sentence(consequence.whereWords()));
-      lines.add(sentence(consequence.because()) + " Source: " + consequence.source() + ".");
+      lines.add(Words.sentence(consequence.whereWords()));
+      lines.add(Words.sentence(consequence.because()) + " Source: " + consequence.source() + ".");
     }
     return lines;
-  }
-
-  /** With a capital and a full stop; empty stays empty. */
-  static String sentence(String words) {
-    return words.isEmpty() ? "" : capital(words) + ".";
-  }
-
-  static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

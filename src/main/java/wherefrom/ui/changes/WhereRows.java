@@ -10,6 +10,7 @@ import wherefrom.engine.Spot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Reach;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.SpotRows;
 
@@ -81,7 +82,7 @@ final class WhereRows {
     List<Row> rows = new ArrayList<>();
     for (Bank bank : fromAbove(layout)) {
       boolean one = layout.banks().size() == 1;
-      String words = one ? "The whole row" : RuleRows.capital(bank.name()) + " bank";
+      String words = one ? "The whole row" : Words.capital(bank.name()) + " bank";
       rows.add(new Row("", List.of(new Cell(bank.name(), words))));
     }
     return rows;
@@ -97,7 +98,7 @@ final class WhereRows {
   private static List<Row> cylinders(Layout layout, List<Bank> banks, String letter, String word) {
     List<Row> rows = new ArrayList<>();
     for (Bank bank : banks) {
-      String name = layout.banks().size() == 1 ? "" : RuleRows.capital(bank.name()) + " bank";
+      String name = layout.banks().size() == 1 ? "" : Words.capital(bank.name()) + " bank";
       List<Cell> cells =
           bank.cylinders().stream().map(at -> new Cell(letter + at, word + at)).toList();
       rows.add(new Row(name, cells));

@@ -6,6 +6,7 @@ import javafx.geometry.VPos;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
+import javafx.scene.text.TextBoundsType;
 
 /**
  * Words that fill the room they are given: as large as they may be, wrapped between words, smaller
@@ -24,6 +25,8 @@ public final class FitText extends Region {
   private String words;
   private Wrapping wrapping;
   private int lines;
+  private boolean tight;
+  private double cap = Double.MAX_VALUE;
 
   FitText(double largestPx, double leastPx, boolean bold, String words) {
     this.largestPx = Math.max(largestPx, leastPx);
@@ -52,10 +55,25 @@ public final class FitText extends Region {
     return this;
   }
 
+  /** Takes no more height than its capitals: for a line of few words that have no descenders. */
+  public FitText tight() {
+    tight = true;
+    shown.setBoundsType(TextBoundsType.VISUAL);
+    return this;
+  }
+
   /** Keeps within so many lines, whatever the words are; what is left out shows as an ellipsis. */
   public FitText within(int mostLines) {
     lines = mostLines;
     return this;
+  }
+
+  /** No larger than this, whatever the room. */
+  void cap(double sizePx) {
+    if (sizePx != cap) {
+      cap = sizePx;
+      requestLayout();
+    }
   }
 
   /** Whether all the words can stand in a room of this size. */
@@ -133,10 +151,11 @@ public final class FitText extends Region {
   /** The height of the words at a size; without a width in one line each. */
   private double height(double size, double width) {
     int lines = wrapping.count(size, width <= 0 ? Double.MAX_VALUE : width);
-    return lines * Wrapping.lineHeight(size);
+    return tight ? size * Scale.CAPITAL : lines * Wrapping.lineHeight(size);
   }
 
-  private double fit(double width, double height) {
+  /** The size of letters that a room of this size has. */
+  double fit(double width, double height) {
     double high = largestForWidth(width);
     if (height(high, width) <= height + 0.5) {
       return high;
@@ -172,7 +191,7 @@ public final class FitText extends Region {
     if (width <= 0 || height <= 0) {
       return;
     }
-    double size = fit(width, height);
+    double size = Math.min(cap, fit(width, height));
     shown.setFont(Fonts.of(size, bold));
     shown.setText(
         lines > 0 && !fits(width, height) ? cut(width, height) : wrapping.broken(size, width));

@@ -3,7 +3,6 @@ package wherefrom.ui.controls;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import wherefrom.engine.Bank;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Layout;
@@ -11,6 +10,7 @@ import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
+import wherefrom.text.Words;
 
 /**
  * The rows of a drawn engine, from the top of the drawing down, the front of the engine on the
@@ -79,8 +79,7 @@ public final class SpotRows {
     if (layout.banks().size() == 1) {
       return single;
     }
-    String name = bank.name().substring(0, 1).toUpperCase(Locale.ROOT);
-    return name + bank.name().substring(1) + " bank";
+    return Words.capital(bank.name()) + " bank";
   }
 
   /** The middle row stands between the banks, or below a single one. */

@@ -10,7 +10,7 @@ import javafx.scene.layout.Region;
  */
 public final class Tiles extends Region {
   private final double gap;
-  private final int mostColumns;
+  private int mostColumns;
 
   /**
    * @param gapMm between cells, in mm
@@ -31,6 +31,12 @@ public final class Tiles extends Region {
   }
 
   public void setCells(List<? extends Node> cells) {
+    getChildren().setAll(cells);
+  }
+
+  /** Other cells, in other columns at most. */
+  public void setCells(List<? extends Node> cells, int columns) {
+    mostColumns = columns;
     getChildren().setAll(cells);
   }
 
@@ -95,12 +101,24 @@ public final class Tiles extends Region {
     return Double.MAX_VALUE;
   }
 
+  /** The words of all keys have one size: that of the key that has least room. */
+  private void level(double width, double height) {
+    List<TouchKey> keys =
+        cells().stream()
+            .filter(TouchKey.class::isInstance)
+            .map(TouchKey.class::cast)
+            .toList();
+    double size = keys.stream().mapToDouble(key -> key.fitted(width, height)).min().orElse(0);
+    keys.forEach(key -> key.cap(size));
+  }
+
   @Override
   protected void layoutChildren() {
     int columns = columns(getWidth());
     double width = cellWidth(getWidth(), columns);
     int rows = Math.max(1, rows(columns));
     double height = Math.floor((getHeight() - (rows - 1) * gap) / rows);
+    level(width, height);
     int at = 0;
     for (Node cell : cells()) {
       int column = at % columns;

@@ -24,6 +24,7 @@ public final class TouchKey extends Region {
 
   TouchKey(Scale scale, FitText words, double leastMm, String styleClass) {
     this.words = words.centred();
+    setAccessibleText(words.words());
     this.padding = scale.px(2.2);
     this.inset = scale.px(4);
     this.aside = padding;
@@ -37,6 +38,7 @@ public final class TouchKey extends Region {
 
   public void setWords(String text) {
     words.setWords(text);
+    setAccessibleText(text);
     requestLayout();
   }
 
@@ -101,6 +103,17 @@ public final class TouchKey extends Region {
   @Override
   protected double computePrefHeight(double width) {
     return computeMinHeight(width);
+  }
+
+  /** The size of letters that its words would have in a key of this size. */
+  double fitted(double width, double height) {
+    double room = height - drawingHeight() - 2 * padding;
+    return words.fit(width - 2 * aside, Math.max(0, room));
+  }
+
+  /** No larger letters than this, so that the keys of a row are alike. */
+  void cap(double size) {
+    words.cap(size);
   }
 
   @Override

@@ -1,7 +1,6 @@
 package wherefrom.ui.debris;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
 import wherefrom.job.OpenJob;
@@ -12,6 +11,7 @@ import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.rules.debris.MainsQuestion;
 import wherefrom.rules.debris.Opening;
+import wherefrom.text.Words;
 
 /** What was found where, what it points to, what to open next. */
 final class DebrisModel {
@@ -41,16 +41,16 @@ final class DebrisModel {
   String words(DebrisPlace place, boolean brief) {
     List<DebrisLook> found = at(place);
     if (brief) {
-      return capital(place.brief()) + (found.isEmpty() ? "" : ": " + found.size());
+      return Words.capital(place.brief()) + (found.isEmpty() ? "" : ": " + found.size());
     }
     String what = found.stream().map(DebrisLook::brief).collect(Collectors.joining(", "));
-    return capital(place.words()) + (found.isEmpty() ? "" : "\n" + what);
+    return Words.capital(place.words()) + (found.isEmpty() ? "" : "\n" + what);
   }
 
   /** Records a find; what to suspect. */
   String found(DebrisPlace place, DebrisLook look, String note) {
     book.found(place, look, note);
-    return capital(DebrisMap.suspect(new DebrisFind(place, look)));
+    return Words.capital(DebrisMap.suspect(new DebrisFind(place, look)));
   }
 
   /** What can be answered of an opening: bearings are judged, all else is looked into. */
@@ -95,11 +95,5 @@ final class DebrisModel {
           case NO -> "no";
         };
     return (brief ? "Mains: " : "Did it reach the mains? ") + answer;
-  }
-
-  static String capital(String words) {
-    return words.isEmpty()
-        ? ""
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

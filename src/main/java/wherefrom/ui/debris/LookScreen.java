@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
@@ -53,7 +54,7 @@ public final class LookScreen implements Screen {
       String words = desk.touch().brief(look.words(), look.brief());
       keys.add(
           desk.touch()
-              .primary(DebrisModel.capital(words), () -> found(look))
+              .primary(Words.capital(words), () -> found(look))
               .draw(LookDrawing.of(look, desk.scale().px(DRAWN_MM))));
     }
     return Panes.grow(new Tiles(desk.scale(), PER_ROW, Scale.GAP_MM, keys));
@@ -61,7 +62,7 @@ public final class LookScreen implements Screen {
 
   @Override
   public String title() {
-    return DebrisModel.capital(place.words()) + ": what lies there?";
+    return Words.capital(place.words()) + ": what lies there?";
   }
 
   @Override

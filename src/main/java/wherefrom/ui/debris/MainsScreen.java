@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.debris.MainsQuestion;
 import wherefrom.rules.debris.Opening;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
@@ -54,7 +55,7 @@ public final class MainsScreen implements Screen {
   public void shown() {
     MainsQuestion question = model.question();
     List<Region> lines = new ArrayList<>();
-    lines.add(row(DebrisModel.capital(question.answer().words()), List.of()));
+    lines.add(row(Words.capital(question.answer().words()), List.of()));
     each(lines, "Asked by", question.openedBy());
     each(lines, "Answered by", question.answeredBy());
     each(lines, "Still to look at", question.wanted());
@@ -78,7 +79,7 @@ public final class MainsScreen implements Screen {
           row(
               heading,
               what.subList(at, Math.min(what.size(), at + 3)).stream()
-                  .map(DebrisModel::capital)
+                  .map(Words::capital)
                   .toList()));
     }
   }

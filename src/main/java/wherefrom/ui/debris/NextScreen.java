@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
 import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.Opening;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -70,8 +71,8 @@ public final class NextScreen implements Screen {
     int colon = suspect.indexOf(": ");
     return ListRow.plain(
         desk.touch(),
-        DebrisModel.capital(suspect.substring(0, colon)),
-        List.of(DebrisModel.capital(suspect.substring(colon + 2))));
+        Words.capital(suspect.substring(0, colon)),
+        List.of(Words.capital(suspect.substring(colon + 2))));
   }
 
   private Region row(int number, Opening opening) {

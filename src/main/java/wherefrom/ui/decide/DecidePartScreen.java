@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.inspection.Decision;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Scannable;
@@ -50,7 +51,7 @@ public final class DecidePartScreen implements Screen, Scannable {
     rows =
         Pager.list(desk.touch(), line -> ListRow.plain(desk.touch(), line.heading(), line.more()));
     for (Decision decision : Decision.values()) {
-      String words = DecideReasons.capital(decision.word());
+      String words = Words.capital(decision.word());
       keys.put(decision, desk.touch().primary(words, () -> ask(decision)));
     }
     Tiles three = Tiles.row(desk.scale(), keys.values().toArray(Node[]::new));

@@ -1,7 +1,6 @@
 package wherefrom.ui.decide;
 
 import java.util.List;
-import java.util.Locale;
 import wherefrom.inspection.Decision;
 
 /** The usual reasons for a decision; the last one wants words of the person's own. */
@@ -29,9 +28,5 @@ final class DecideReasons {
               "cheaper than machining",
               OTHER);
     };
-  }
-
-  static String capital(String word) {
-    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 }

@@ -2,9 +2,9 @@ package wherefrom.ui.decide;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
@@ -73,11 +73,10 @@ public final class DecideScreen implements Screen, Scannable {
   }
 
   private Region row(DecideModel.Group group) {
-    String name = group.kind().plural();
     String left = group.undecided() == 0 ? "decided" : group.undecided() + " not decided";
     return ListRow.key(
         desk.touch(),
-        name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + ": " + left,
+        Words.capital(group.kind().plural()) + ": " + left,
         List.of(group.words()),
         () -> desk.navigator().open(() -> new DecideSetScreen(desk, group.kind())));
   }

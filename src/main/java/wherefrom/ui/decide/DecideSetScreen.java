@@ -10,6 +10,7 @@ import wherefrom.inspection.Decision;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.decide.Proposal;
 import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Scannable;
@@ -46,7 +47,7 @@ public final class DecideSetScreen implements Screen, Scannable {
   }
 
   private TouchKey all(Decision decision, String whole) {
-    String brief = DecideReasons.capital(decision.word());
+    String brief = Words.capital(decision.word());
     return desk.touch().primary(desk.touch().brief(whole, brief), () -> ask(decision));
   }
 

@@ -12,7 +12,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.Words;
+import wherefrom.text.Words;
 
 /** A key that shows a kind of part as its shape; the title above says which is chosen. */
 public final class KindKey extends Region {

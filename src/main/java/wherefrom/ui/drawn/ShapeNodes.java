@@ -1,5 +1,6 @@
 package wherefrom.ui.drawn;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
@@ -27,14 +28,12 @@ final class ShapeNodes {
   private ShapeNodes() {}
 
   static List<Node> of(List<Shape> shapes) {
-    return shapes.stream().map(ShapeNodes::of).toList();
+    Nodes nodes = new Nodes();
+    shapes.forEach(shape -> shape.draw(nodes));
+    return nodes.made;
   }
 
-  static Node of(Shape shape) {
-    if (shape instanceof Shape.Words words) {
-      return text(words);
-    }
-    javafx.scene.shape.Shape node = figure(shape);
+  private static Node lined(Shape shape, javafx.scene.shape.Shape node) {
     node.getStyleClass().add(styleClass(shape.role()));
     if (shape.width() > 0) {
       node.setStrokeWidth(shape.width());
@@ -62,36 +61,59 @@ final class ShapeNodes {
     node.getStrokeDashArray().setAll(dashes.stream().map(dash -> dash * width).toList());
   }
 
-  private static javafx.scene.shape.Shape figure(Shape shape) {
-    if (shape instanceof Shape.Disc disc) {
-      return new Circle(disc.x(), disc.y(), disc.radius());
+  /** Makes the nodes of shapes. */
+  private static final class Nodes implements Shape.Pen<RuntimeException> {
+    private final List<Node> made = new ArrayList<>();
+
+    @Override
+    public void outline(Shape.Outline outline) {
+      Elements elements = new Elements(new ArrayList<>());
+      outline.steps().forEach(step -> step.draw(elements));
+      made.add(lined(outline, new Path(elements.all())));
     }
-    if (shape instanceof Shape.Slab slab) {
+
+    @Override
+    public void disc(Shape.Disc disc) {
+      made.add(lined(disc, new Circle(disc.x(), disc.y(), disc.radius())));
+    }
+
+    @Override
+    public void slab(Shape.Slab slab) {
       Bounds box = slab.bounds();
       Rectangle rectangle = new Rectangle(box.x(), box.y(), box.width(), box.height());
       rectangle.setArcWidth(2 * slab.radius());
       rectangle.setArcHeight(2 * slab.radius());
-      return rectangle;
+      made.add(lined(slab, rectangle));
     }
-    List<Step> steps = ((Shape.Outline) shape).steps();
-    PathElement[] elements = new PathElement[steps.size()];
-    for (int at = 0; at < elements.length; at++) {
-      elements[at] = element(steps.get(at));
+
+    @Override
+    public void words(Shape.Words words) {
+      made.add(text(words));
     }
-    return new Path(elements);
   }
 
-  private static PathElement element(Step step) {
-    if (step instanceof Step.Move move) {
-      return new MoveTo(move.x(), move.y());
+  /** Adds the elements of steps to those of a path. */
+  private record Elements(List<PathElement> all) implements Step.Pen<RuntimeException> {
+    @Override
+    public void move(Step.Move move) {
+      all.add(new MoveTo(move.x(), move.y()));
     }
-    if (step instanceof Step.Line line) {
-      return new LineTo(line.x(), line.y());
+
+    @Override
+    public void line(Step.Line line) {
+      all.add(new LineTo(line.x(), line.y()));
     }
-    if (step instanceof Step.Curve curve) {
-      return new CubicCurveTo(curve.x1(), curve.y1(), curve.x2(), curve.y2(), curve.x(), curve.y());
+
+    @Override
+    public void curve(Step.Curve curve) {
+      all.add(
+          new CubicCurveTo(curve.x1(), curve.y1(), curve.x2(), curve.y2(), curve.x(), curve.y()));
     }
-    return new ClosePath();
+
+    @Override
+    public void close(Step.Close close) {
+      all.add(new ClosePath());
+    }
   }
 
   private static Text text(Shape.Words words) {

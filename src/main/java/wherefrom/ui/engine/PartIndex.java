@@ -14,7 +14,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.controls.Words;
+import wherefrom.text.Words;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartStates;
 

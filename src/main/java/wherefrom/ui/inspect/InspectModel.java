@@ -8,6 +8,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.text.Words;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
@@ -77,6 +78,6 @@ final class InspectModel {
   }
 
   static String titles(List<Check> checks) {
-    return checks.size() + (checks.size() == 1 ? " test" : " tests");
+    return Words.count(checks.size(), "test");
   }
 }

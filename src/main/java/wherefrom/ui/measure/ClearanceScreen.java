@@ -6,6 +6,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.BearingClearance;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -36,15 +37,13 @@ public final class ClearanceScreen implements Screen {
   private Region row(BearingClearance bearing) {
     String how = bearing.clearance().isPresent() ? "Worked out: " + bearing.said() + "." : "";
     return ListRow.plain(
-        desk.touch(), capital(bearing.words()), List.of(bearing.sentence(), how, source(bearing)));
+        desk.touch(),
+        Words.capital(bearing.words()),
+        List.of(bearing.sentence(), how, source(bearing)));
   }
 
   private static String source(BearingClearance bearing) {
     return bearing.judgement().map(judged -> "Source: " + judged.limit().source()).orElse("");
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   @Override

@@ -8,6 +8,7 @@ import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.text.Words;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.accept.Acceptance;
 
@@ -34,7 +35,7 @@ final class ResultLines {
           result.judgements().stream()
               .filter(judgement -> judgement.value().key().equals(value.key()))
               .findFirst();
-      String name = capital(value.words()) + " " + value.text();
+      String name = Words.capital(value.words()) + " " + value.text();
       lines.add(
           judged
               .map(judgement -> new Line(name + ": " + word(judgement), told(judgement)))
@@ -84,9 +85,5 @@ final class ResultLines {
               + ". Use a better tool, or ask the machine shop.";
       case REJECT -> "Outside the limit with the tool's uncertainty: " + limit + ".";
     };
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -52,43 +52,61 @@ public final class ChartView extends Region {
     double pad = scale.px(PAD_MM);
     Surface surface =
         new Surface(getWidth() - 2 * pad, getHeight() - 2 * pad, capital, this::width);
-    List<Node> nodes = new ArrayList<>();
+    Nodes nodes = new Nodes();
     for (Mark mark : Drawing.of(chart, surface)) {
-      Node node = node(mark);
+      mark.draw(nodes);
+    }
+    for (Node node : nodes.made) {
       node.setManaged(false);
       node.setLayoutX(pad);
       node.setLayoutY(pad);
-      nodes.add(node);
     }
-    getChildren().setAll(nodes);
-    nodes.forEach(Node::applyCss);
+    getChildren().setAll(nodes.made);
+    nodes.made.forEach(Node::applyCss);
   }
 
-  private Node node(Mark mark) {
-    if (mark instanceof Mark.Line line) {
-      return line(line);
+  /** Makes the nodes of marks. */
+  private final class Nodes implements Mark.Pen<RuntimeException> {
+    private final List<Node> made = new ArrayList<>();
+
+    @Override
+    public void line(Mark.Line line) {
+      made.add(node(line));
     }
-    if (mark instanceof Mark.Area area) {
+
+    @Override
+    public void area(Mark.Area area) {
       Polygon polygon = new Polygon();
       area.corners().forEach(corner -> polygon.getPoints().addAll(corner.x(), corner.y()));
       polygon.getStyleClass().add("chart-band");
-      return polygon;
+      made.add(polygon);
     }
-    if (mark instanceof Mark.Dot dot && dot.odd()) {
-      double half = scale.px(1.8);
-      Rectangle square = new Rectangle(dot.x() - half, dot.y() - half, 2 * half, 2 * half);
-      square.getStyleClass().add("chart-dot");
-      return square;
+
+    @Override
+    public void dot(Mark.Dot dot) {
+      made.add(dot.odd() ? square(dot) : circle(dot));
     }
-    if (mark instanceof Mark.Dot dot) {
-      Circle circle = new Circle(dot.x(), dot.y(), scale.px(1.3));
-      circle.getStyleClass().add("chart-dot");
-      return circle;
+
+    @Override
+    public void words(Mark.Words words) {
+      made.add(node(words));
     }
-    return words((Mark.Words) mark);
   }
 
-  private Node line(Mark.Line mark) {
+  private Node square(Mark.Dot dot) {
+    double half = scale.px(1.8);
+    Rectangle square = new Rectangle(dot.x() - half, dot.y() - half, 2 * half, 2 * half);
+    square.getStyleClass().add("chart-dot");
+    return square;
+  }
+
+  private Node circle(Mark.Dot dot) {
+    Circle circle = new Circle(dot.x(), dot.y(), scale.px(1.3));
+    circle.getStyleClass().add("chart-dot");
+    return circle;
+  }
+
+  private Node node(Mark.Line mark) {
     Line line = new Line(mark.x1(), mark.y1(), mark.x2(), mark.y2());
     line.getStyleClass().add("chart-line");
     boolean thin = mark.look() == Mark.Look.THIN || mark.look() == Mark.Look.DOTTED;
@@ -101,7 +119,7 @@ public final class ChartView extends Region {
     return line;
   }
 
-  private Node words(Mark.Words mark) {
+  private Node node(Mark.Words mark) {
     Text text = new Text(mark.text());
     text.setFont(font);
     text.getStyleClass().add("ink");

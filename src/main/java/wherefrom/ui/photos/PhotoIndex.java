@@ -6,6 +6,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.photos.Photograph;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EnginePages;
@@ -89,6 +90,6 @@ public final class PhotoIndex {
         Photograph.listAll(job).stream()
             .filter(photo -> photo.subject().filter(subjects::contains).isPresent())
             .count();
-    return count == 0 ? "" : count + (count == 1 ? " photo" : " photos");
+    return count == 0 ? "" : Words.count(count, "photo");
   }
 }

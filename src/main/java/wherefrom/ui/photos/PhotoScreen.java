@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.job.photos.Photograph;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
@@ -14,7 +15,6 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.controls.Words;
 
 /** One photograph as large as the window allows, what it shows, and when it was taken. */
 public final class PhotoScreen implements Screen {

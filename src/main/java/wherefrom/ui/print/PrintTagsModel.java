@@ -15,6 +15,7 @@ import wherefrom.job.print.StockChoice;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
 import wherefrom.job.print.Unprintable;
+import wherefrom.text.Words;
 
 /** What is to be printed, on which stock, and where on the sheet. */
 final class PrintTagsModel {
@@ -150,10 +151,7 @@ final class PrintTagsModel {
   }
 
   private static String words(int labels, int pages) {
-    return labels
-        + (labels == 1 ? " label on " : " labels on ")
-        + pages
-        + (pages == 1 ? " page." : " pages.");
+    return Words.count(labels, "label") + " on " + Words.count(pages, "page") + ".";
   }
 
   /** What a file of an order is, for its name. */
@@ -208,19 +206,18 @@ final class PrintTagsModel {
     int cells = order.setup().start() - 1 + order.faces().size();
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);
     return printed(
-        order,
-        new PrintOutcome.Printed(order.faces().size(), (cells + perPage - 1) / perPage));
+        order, new PrintOutcome.Printed(order.faces().size(), (cells + perPage - 1) / perPage));
   }
 
   /** Logs what was printed and says so. The next print begins after the last label used. */
   String printed(PrintOrder order, PrintOutcome outcome) {
-    if (outcome instanceof PrintOutcome.Cancelled) {
-      return "Not printed.";
-    }
-    if (outcome instanceof PrintOutcome.Refused refused) {
-      return String.join(" ", refused.sentences());
-    }
-    PrintOutcome.Printed done = (PrintOutcome.Printed) outcome;
+    return outcome.match(
+        done -> printed(order, done),
+        cancelled -> "Not printed.",
+        refused -> String.join(" ", refused.sentences()));
+  }
+
+  private String printed(PrintOrder order, PrintOutcome.Printed done) {
     if (order.testPage()) {
       return "The test page is ready: hold it against a sheet of the stock.";
     }

@@ -56,7 +56,8 @@ public final class PrintTagsScreen implements Screen {
   public PrintTagsScreen(Desk desk, int item) {
     this.desk = desk;
     Touch touch = desk.touch();
-    model = new PrintTagsModel(desk.getJob(), desk.equipment().printer(), item, Locale.getDefault());
+    model =
+        new PrintTagsModel(desk.getJob(), desk.equipment().printer(), item, Locale.getDefault());
     what = touch.primary("", this::chooseWhat).left();
     stock = touch.primary("", this::chooseStock).left();
     start = touch.key("", this::chooseStart).left();

@@ -1,17 +1,21 @@
 package wherefrom.ui.puttogether;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.job.EngineJob;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.PartRecord;
+import wherefrom.job.Unmated;
 import wherefrom.job.puttogether.Step;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictWords;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.Answer;
-import wherefrom.ui.controls.Words;
 
 /** Steps of putting together, as they stand on the screen. */
 final class Answers {
@@ -85,13 +89,29 @@ final class Answers {
   }
 
   private static Answer judged(EngineJob job, Verdict verdict) {
-    if (verdict instanceof Verdict.RightPlace right) {
-      return place("Right place", right.place(), right.hint()).withCue(Cue.RIGHT);
-    }
-    if (verdict.cue() == Cue.RIGHT && verdict instanceof Verdict.AlreadyFitted fitted) {
-      return place("Already done", fitted.place(), verdict.sentence()).withCue(Cue.RIGHT);
-    }
-    return new StopLines(job).of(verdict);
+    VerdictWords words = verdict.words(new JobPartNames(job));
+    Marked marked = Marked.of(verdict);
+    return new Answer(
+            Optional.of(verdict.cue()),
+            verdict.word(),
+            words.lines(),
+            verdict.cue() == Cue.ASK ? words.told() : words.small(),
+            marked.kind(),
+            marked.spots());
+  }
+
+  /** A stop that is about to be overruled: what is no longer mated then. The key says why. */
+  static Answer onPurpose(Answer stop, Unmated unmated) {
+    String mates = unmated.mates();
+    String then = "Then " + mates.substring(0, 1).toLowerCase(Locale.ROOT) + mates.substring(1);
+    List<String> lines = List.of(then, unmated.opened());
+    return new Answer(
+        stop.cue(),
+        stop.headline(),
+        lines.stream().filter(line -> !line.isEmpty()).toList(),
+        "",
+        stop.kind(),
+        stop.lit());
   }
 
   private static Answer place(String headline, Place place, String small) {

@@ -2,9 +2,9 @@ package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -73,13 +73,8 @@ public final class MissingScreen implements Screen {
   private Region section(MissingModel.SectionLine line) {
     return ListRow.key(
         desk.touch(),
-        capital(line.section().words()),
+        Words.capital(line.section().words()),
         List.of(MissingModel.words(line)),
         () -> desk.navigator().open(() -> new SectionScreen(desk, line.section())));
-  }
-
-  /** With a capital first. */
-  static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

@@ -23,6 +23,7 @@ import wherefrom.parts.TagType;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.WayOut;
 import wherefrom.ui.app.UndoWords;
 import wherefrom.ui.controls.Answer;
 
@@ -70,7 +71,7 @@ final class PutTogetherModel {
     return stop()
         .flatMap(stopped -> reason())
         .flatMap(words -> together.unmates())
-        .map(unmated -> StopLines.onPurpose(answer, unmated))
+        .map(unmated -> Answers.onPurpose(answer, unmated))
         .orElse(answer);
   }
 
@@ -185,10 +186,10 @@ final class PutTogetherModel {
   }
 
   /** The stopped part is in the hand, and not away; then the same scan is judged again. */
-  Optional<Cue> isHere(Cure cure) {
+  Optional<Cue> isHere(WayOut deed) {
     return take(
         () -> {
-          stopped().isHere(cure);
+          stopped().isHere(deed);
           return together.again();
         });
   }

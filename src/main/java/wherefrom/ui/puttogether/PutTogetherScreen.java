@@ -16,6 +16,7 @@ import wherefrom.job.puttogether.StillMissing;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
+import wherefrom.rules.WayOut;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -205,12 +206,14 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   private final class StopKeys implements StopView.Ways {
     @Override
-    public void cure(Cure cure) {
-      switch (cure) {
-        case FOUND, BACK, BACK_FROM_SHOP -> answer(model.isHere(cure));
+    public void deed(WayOut deed) {
+      switch (deed) {
+        case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP -> answer(model.isHere(deed));
         case DECIDE -> open(item -> DecidePartScreen.once(desk, item));
-        case CHECK -> open(this::check);
-        case PAGE -> page();
+        case DO_THE_CHECK -> open(this::check);
+        case NEW_PART, PAGE -> page();
+        case TAKE_OUT -> tookOut();
+        default -> typeCode("The six digits on the tag.");
       }
     }
 
@@ -241,11 +244,6 @@ public final class PutTogetherScreen implements Screen, Watching {
                 curing = true;
                 way.accept(part.item());
               });
-    }
-
-    @Override
-    public void typeRightPart() {
-      typeCode("The six digits on the tag of the right part.");
     }
 
     @Override

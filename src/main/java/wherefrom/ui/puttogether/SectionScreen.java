@@ -13,6 +13,7 @@ import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.StillMissing;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -59,7 +60,7 @@ public final class SectionScreen implements Screen {
 
   @Override
   public String title() {
-    return MissingScreen.capital(section.words());
+    return Words.capital(section.words());
   }
 
   @Override

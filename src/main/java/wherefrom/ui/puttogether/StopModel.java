@@ -1,6 +1,7 @@
 package wherefrom.ui.puttogether;
 
 import java.util.Optional;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
 import wherefrom.job.handling.Handling;
@@ -8,6 +9,9 @@ import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Part;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
+import wherefrom.rules.VerdictWords;
+import wherefrom.rules.WayOut;
 
 /** The stop that stands, and the deeds that lead out of it. */
 final class StopModel {
@@ -21,23 +25,28 @@ final class StopModel {
 
   /** Whether what stands in the way of the stop can be taken out. */
   boolean canTakeOut() {
-    return isA(Verdict.FittedBut.class)
-        || isA(Verdict.PlaceTaken.class)
-        || isA(Verdict.AlreadyFitted.class);
+    return is(VerdictName.FITTED_BUT)
+        || is(VerdictName.PLACE_TAKEN)
+        || is(VerdictName.ALREADY_FITTED);
   }
 
   /** Whether the stopped part sits in its place, and something stands against it there. */
   boolean isFittedBut() {
-    return isA(Verdict.FittedBut.class);
+    return is(VerdictName.FITTED_BUT);
   }
 
-  private boolean isA(Class<? extends Verdict> kind) {
-    return together.stop().filter(kind::isInstance).isPresent();
+  private boolean is(VerdictName name) {
+    return together.stop().filter(stop -> stop.name() == name).isPresent();
   }
 
-  /** The deed that leads out of the stop; empty where only another scan does. */
-  Optional<Cure> cure() {
-    return together.stop().flatMap(Cure::of);
+  /** All that the stop says. */
+  Optional<VerdictWords> words() {
+    return together.stop().map(stop -> stop.words(new JobPartNames(job.state())));
+  }
+
+  /** What leads out of the stop first. */
+  WayOut first() {
+    return words().map(VerdictWords::first).orElse(WayOut.SCAN_RIGHT_PART);
   }
 
   /** The part that the stop speaks of; empty where its tag stood for no part. */
@@ -47,23 +56,23 @@ final class StopModel {
 
   /** The check that the stop waits for, where it stands in the job. */
   Optional<StandingRule> check() {
-    String key = together.stop().map(Cure::check).orElse("");
+    String key = together.stop().map(Verdict::openCheck).orElse("");
     return job.state().rules().all().stream()
         .filter(rule -> rule.isOpenCheck() && rule.consequence().key().equals(key))
         .findFirst();
   }
 
   /** The stopped part is in the hand: it is no longer away. */
-  void isHere(Cure cure) {
-    part().ifPresent(part -> isHere(cure, part.item()));
+  void isHere(WayOut deed) {
+    part().ifPresent(part -> isHere(deed, part.item()));
   }
 
-  private void isHere(Cure cure, int item) {
-    switch (cure) {
+  private void isHere(WayOut deed, int item) {
+    switch (deed) {
       case FOUND -> new Handling(job).found(item);
-      case BACK -> new Handling(job).backFromWashing(item);
+      case BACK_FROM_WASHING -> new Handling(job).backFromWashing(item);
       case BACK_FROM_SHOP -> new MachineShop(job).backByScan(item, "");
-      case DECIDE, CHECK, PAGE -> {}
+      default -> throw new IllegalArgumentException("brings nothing back: " + deed);
     }
   }
 }

@@ -6,6 +6,7 @@ import javafx.geometry.Insets;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.rules.WayOut;
 import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.EngineDrawing;
 import wherefrom.ui.controls.EngineSide;
@@ -22,13 +23,10 @@ final class StopView extends VBox {
   /** The ways out of a stop. */
   interface Ways {
     /** What led to the stop is seen to; then the same scan is judged again. */
-    void cure(Cure cure);
+    void deed(WayOut deed);
 
     /** The page of the part that is stopped. */
     void page();
-
-    /** The right part's code is typed where it cannot be scanned. */
-    void typeRightPart();
 
     /** The wrong thing was scanned: the stop is taken back. */
     void takeBack();
@@ -72,20 +70,10 @@ final class StopView extends VBox {
     getChildren().setAll(new Fold(touch, words, drawing));
   }
 
-  /** What cures the stop: a deed, or else the scan of another part. */
+  /** What leads out of the stop: a deed, or else another scan. */
   private TouchKey first(PutTogetherModel model) {
-    if (model.stopped().isFittedBut() && model.stopped().cure().isEmpty()) {
-      return touch.primary("Its page", ways::page);
-    }
-    return model
-        .stopped()
-        .cure()
-        .map(cure -> touch.primary(touch.brief(cure.words(), cure.brief()), () -> ways.cure(cure)))
-        .orElseGet(
-            () ->
-                touch.primary(
-                    touch.brief("Scan the right part, or type its code", "Type it"),
-                    ways::typeRightPart));
+    WayOut first = model.stopped().first();
+    return touch.primary(first.words(), () -> ways.deed(first));
   }
 
   private HBox keys(PutTogetherModel model) {
@@ -105,7 +93,7 @@ final class StopView extends VBox {
       }
       model.reason().ifPresent(words -> keys.add(touch.hold("Hold: " + words, ways::onPurpose)));
     }
-    boolean led = model.stopped().cure().filter(cure -> cure != Cure.PAGE).isPresent();
+    boolean led = model.stopped().first() != WayOut.PAGE;
     if (model.stopped().isFittedBut() && led && !touch.isLarge()) {
       keys.add(touch.primary("Its page", ways::page));
     }

@@ -9,6 +9,7 @@ import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.StillMissing;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.EngineDrawing;
@@ -18,7 +19,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.controls.Words;
 
 /** The screen while nothing is stopped: the modes, the answer, the drawn engine. */
 final class WorkView extends VBox {

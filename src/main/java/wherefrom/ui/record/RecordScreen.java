@@ -11,6 +11,7 @@ import wherefrom.job.ports.Reports;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
@@ -91,7 +92,7 @@ public final class RecordScreen implements Screen {
     if (all == 0) {
       return section.empty();
     }
-    String entries = all + (all == 1 ? " entry" : " entries");
+    String entries = Words.count(all, "entry", "entries");
     return open == 0 ? entries : entries + ", " + open + " of them OPEN";
   }
 

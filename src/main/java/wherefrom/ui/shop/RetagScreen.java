@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -23,7 +24,6 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.Words;
 
 /** Parts without their tags: the kind, the readings taken now, each part's figures. */
 public final class RetagScreen implements Screen {

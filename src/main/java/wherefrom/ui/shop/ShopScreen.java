@@ -8,6 +8,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.shop.Washing;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
@@ -54,7 +55,7 @@ public final class ShopScreen implements Screen {
           ListRow.key(
               desk.touch(),
               "Off for washing",
-              List.of(washing + (washing == 1 ? " piece" : " pieces")),
+              List.of(Words.count(washing, "piece")),
               this::washing));
     }
     List<ShopVisit> visits = new ArrayList<>(new MachineShop(desk.getJob()).visits());

@@ -10,6 +10,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.PlaceState;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -21,7 +22,6 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.controls.Words;
 
 /** The drawn engine, on which parts are tapped instead of scanned. */
 public final class TapScreen implements Screen, Scannable {

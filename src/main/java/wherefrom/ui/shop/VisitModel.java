@@ -11,6 +11,7 @@ import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.parts.Part;
+import wherefrom.text.Words;
 
 /** One visit to the machine shop: what is put on it, and what of it is back. */
 final class VisitModel implements Taker {
@@ -76,7 +77,7 @@ final class VisitModel implements Taker {
   }
 
   static String count(ShopVisit visit) {
-    String pieces = visit.pieces() + (visit.pieces() == 1 ? " piece" : " pieces");
+    String pieces = Words.count(visit.pieces(), "piece");
     return visit.missing() == 0
         ? pieces + ", all back."
         : pieces + ", " + visit.missing() + " still away.";

@@ -14,6 +14,7 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.shop.Washing;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.Words;
 
 /** Washing: parts go into a numbered basket by scan, and come back by scan or by count. */
 final class WashModel implements Taker {
@@ -88,7 +89,7 @@ final class WashModel implements Taker {
       rows.add(
           new Row(
               each.number(),
-              "Basket " + each.number() + ": " + pieces + (pieces == 1 ? " piece" : " pieces"),
+              "Basket " + each.number() + ": " + Words.count(pieces, "piece"),
               contents(each)));
     }
     return rows;

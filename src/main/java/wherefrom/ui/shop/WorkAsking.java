@@ -9,6 +9,7 @@ import wherefrom.engine.Spots;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -30,7 +31,7 @@ final class WorkAsking {
   static void ask(Desk desk, Consumer<ShopOrder> done) {
     List<Choice<ShopWork>> choices =
         Arrays.stream(ShopWork.values())
-            .map(work -> new Choice<>(work, capital(work.words()), ""))
+            .map(work -> new Choice<>(work, Words.capital(work.words()), ""))
             .toList();
     desk.navigator()
         .open(
@@ -48,10 +49,6 @@ final class WorkAsking {
                     }));
   }
 
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
-  }
-
   private void where(ShopWork work) {
     Layout layout = desk.state().layout();
     List<String> known = work.listWhere(layout);
@@ -63,14 +60,14 @@ final class WorkAsking {
     choices.add(new Choice<>(known, "All " + known.size(), ""));
     for (String place : known) {
       String words = Spots.find(place).map(spot -> spot.words()).orElse(place);
-      choices.add(new Choice<>(List.of(place), capital(words), ""));
+      choices.add(new Choice<>(List.of(place), Words.capital(words), ""));
     }
     desk.navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
                     desk,
-                    capital(work.words()) + ": where?",
+                    Words.capital(work.words()) + ": where?",
                     choices,
                     where -> size(work, where, work.countPieces(where))));
   }
@@ -85,7 +82,7 @@ final class WorkAsking {
             ? "The diameter wanted, or the step from standard, in " + unit + "."
             : "How much comes off, in " + unit + "?";
     figure(
-        capital(work.words()),
+        Words.capital(work.words()),
         question + " Done alone: not said.",
         size -> {
           if (size.isEmpty()) {
@@ -98,7 +95,7 @@ final class WorkAsking {
 
   private void within(ShopWork work, List<String> where, int pieces, String size) {
     figure(
-        capital(work.words()) + " " + size + " " + unit,
+        Words.capital(work.words()) + " " + size + " " + unit,
         "How far off is still good, in " + unit + "? Done alone: not said.",
         within -> finish(work, where, pieces, size, within));
   }

@@ -8,7 +8,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
-import wherefrom.ui.controls.Words;
+import wherefrom.text.Words;
 
 /**
  * All parts of a kind, or every place of a feature.

@@ -4,7 +4,7 @@ import wherefrom.engine.Spots;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.parts.Part;
-import wherefrom.ui.controls.Words;
+import wherefrom.text.Words;
 
 /** What a subject is called on the screen. */
 public final class Named {

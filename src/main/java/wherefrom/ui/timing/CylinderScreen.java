@@ -2,7 +2,6 @@ package wherefrom.ui.timing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.ValveSide;
@@ -10,6 +9,7 @@ import wherefrom.engine.ValveSpot;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
@@ -102,8 +102,7 @@ public final class CylinderScreen implements Screen {
       lines.add(ListRow.told(desk.touch(), "Still open", open));
     }
     for (Comparison each : check.compare(cylinder)) {
-      String name = each.value().words();
-      String heading = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+      String heading = Words.capital(each.value().words());
       String beside = each.card().isPresent() ? "Card: " + each.cardWords() + ". " : "";
       lines.add(
           ListRow.key(

@@ -1,7 +1,6 @@
 package wherefrom.ui.timing;
 
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.ValveSpot;
@@ -10,6 +9,7 @@ import wherefrom.job.timing.LiftReading;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
 import wherefrom.quantity.Dimension;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -129,8 +129,7 @@ public final class LobeScreen implements Screen {
 
   @Override
   public String title() {
-    String name = lobe.words();
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    return Words.capital(lobe.words());
   }
 
   @Override

@@ -9,6 +9,7 @@ import wherefrom.job.Caution;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
@@ -79,7 +80,7 @@ public final class CardDetailsScreen implements Screen {
   private void show(KeptCard kept) {
     TorqueCard card = kept.card();
     List<Region> lines = new ArrayList<>();
-    lines.add(row(NewCardScreen.capital(card.spec().fastener()), kept.state()));
+    lines.add(row(Words.capital(card.spec().fastener()), kept.state()));
     lines.add(row("Caution", Caution.TORQUE.sentence(), "Source: " + Caution.TORQUE.source()));
     lines.add(row("Threads", card.spec().threads()));
     for (int stage = 1; stage < card.checkStage(); stage++) {

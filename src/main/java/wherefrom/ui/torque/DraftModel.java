@@ -7,6 +7,7 @@ import wherefrom.engine.Layout;
 import wherefrom.job.torque.CardTyped;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
+import wherefrom.text.Words;
 import wherefrom.workings.torque.BoltPattern;
 import wherefrom.workings.torque.StageReading;
 
@@ -71,7 +72,7 @@ final class DraftModel {
   }
 
   String sizeWords() {
-    return hasSize() ? rows + (rows == 1 ? " row of " : " rows of ") + columns : "";
+    return hasSize() ? Words.count(rows, "row") + " of " + columns : "";
   }
 
   void centreOutward() {

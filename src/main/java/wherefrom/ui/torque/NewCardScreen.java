@@ -1,7 +1,6 @@
 package wherefrom.ui.torque;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.IntConsumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -144,21 +143,21 @@ public final class NewCardScreen implements Screen {
     list.refill(lines());
   }
 
+  private void open(int card) {
+    desk.navigator().back();
+    desk.navigator().open(() -> new CardScreen(desk, card));
+  }
+
   private void begin() {
     desk.attempt(
         () -> {
           TorqueStep step = model.begin(new TorqueBook(desk.getJob()));
-          if (step instanceof TorqueStep.Done done) {
-            desk.navigator().back();
-            desk.navigator().open(() -> new CardScreen(desk, done.card().number()));
-          } else if (step instanceof TorqueStep.Refused refused) {
-            desk.say(refused.sentence());
-          }
+          step.<Runnable>match(
+                  done -> () -> open(done.card().number()),
+                  asked -> () -> desk.say(asked.question().sentence()),
+                  refused -> () -> desk.say(refused.sentence()))
+              .run();
         });
-  }
-
-  static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   @Override

@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
@@ -78,6 +79,6 @@ public final class TorqueScreen implements Screen {
   }
 
   private static String name(KeptCard card) {
-    return card.number() + ". " + NewCardScreen.capital(card.card().spec().fastener());
+    return card.number() + ". " + Words.capital(card.card().spec().fastener());
   }
 }

@@ -13,6 +13,7 @@ import wherefrom.job.tray.TrayCheck;
 import wherefrom.job.tray.TrayOut;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
+import wherefrom.text.Words;
 
 /** What one photograph of a tray says, and what can be done about it. */
 final class TrayModel {
@@ -56,7 +57,7 @@ final class TrayModel {
   private static String toLog(Tray tray) {
     int due = tray.toLog().size();
     int left = tray.parts().size() - due;
-    return count(due, "part")
+    return Words.count(due, "part")
         + " to log as out"
         + (left == 0 ? "." : "; " + left + " recorded as out of the engine already.");
   }
@@ -76,11 +77,7 @@ final class TrayModel {
 
   private static String unread(Tray tray) {
     int count = tray.unread().size();
-    return count == 0 ? "" : " " + count(count, "tag") + " not read: the broken lines.";
-  }
-
-  private static String count(int count, String one) {
-    return count + " " + one + (count == 1 ? "" : "s");
+    return count == 0 ? "" : " " + Words.count(count, "tag") + " not read: the broken lines.";
   }
 
   /** What needs a person first, then the rest. */
@@ -127,13 +124,13 @@ final class TrayModel {
     int due = tray().toLog().size();
     return due == 0 || purpose == TrayPurpose.CHECK
         ? Optional.empty()
-        : Optional.of("Log " + count(due, "part") + " as out");
+        : Optional.of("Log " + Words.count(due, "part") + " as out");
   }
 
   /** Logs them all, each a step of its own. */
   Cue log() {
     int logged = new TrayOut(job).log(tray()).size();
-    said = count(logged, "part") + " logged as out. Undo takes back one after the other.";
+    said = Words.count(logged, "part") + " logged as out. UNDO takes them back one by one.";
     return Cue.RIGHT;
   }
 

@@ -5,13 +5,41 @@ import java.util.List;
 /** Something to draw. Lengths are in the surface's unit, from its upper left corner. */
 public sealed interface Mark {
 
+  /**
+   * What draws marks, one by one.
+   *
+   * @param <X> how it fails
+   */
+  interface Pen<X extends Exception> {
+    void line(Line line) throws X;
+
+    void area(Area area) throws X;
+
+    void dot(Dot dot) throws X;
+
+    void words(Words words) throws X;
+  }
+
+  /** Draws it. */
+  <X extends Exception> void draw(Pen<X> pen) throws X;
+
   /** A straight line. */
-  record Line(double x1, double y1, double x2, double y2, Look look) implements Mark {}
+  record Line(double x1, double y1, double x2, double y2, Look look) implements Mark {
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.line(this);
+    }
+  }
 
   /** A filled area; corners are pairs of across and down. */
   record Area(List<Corner> corners) implements Mark {
     public Area {
       corners = List.copyOf(corners);
+    }
+
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.area(this);
     }
   }
 
@@ -19,10 +47,20 @@ public sealed interface Mark {
   record Corner(double x, double y) {}
 
   /** A dot that stands for a value; a square where it stands out. */
-  record Dot(double x, double y, boolean odd) implements Mark {}
+  record Dot(double x, double y, boolean odd) implements Mark {
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.dot(this);
+    }
+  }
 
   /** Words; the place is that of their middle, begin or end at half the height of a capital. */
-  record Words(double x, double y, Side side, String text) implements Mark {}
+  record Words(double x, double y, Side side, String text) implements Mark {
+    @Override
+    public <X extends Exception> void draw(Pen<X> pen) throws X {
+      pen.words(this);
+    }
+  }
 
   /** How a line looks. */
   enum Look {

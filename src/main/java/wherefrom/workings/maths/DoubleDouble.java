@@ -76,11 +76,6 @@ public record DoubleDouble(double high, double low) implements Comparable<Double
     return high + low;
   }
 
-  /** The exact sum of both parts. */
-  public BigDecimal toBigDecimal() {
-    return new BigDecimal(high).add(new BigDecimal(low));
-  }
-
   @Override
   public int compareTo(DoubleDouble other) {
     int upper = Double.compare(high, other.high);

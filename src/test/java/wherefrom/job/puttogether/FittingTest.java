@@ -7,8 +7,8 @@ import static wherefrom.job.Benches.place;
 import static wherefrom.job.Benches.spot;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import wherefrom.rules.VerdictName;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.Benches;
@@ -26,6 +26,8 @@ import wherefrom.job.entry.PiecesCounted;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
+import wherefrom.rules.consequence.ShopWork;
 
 class FittingTest {
   private final OpenJob job = Benches.apart();
@@ -47,11 +49,12 @@ class FittingTest {
   @Test
   void anotherPlaceIsStoppedAndBothPartsAreNamed() {
     Verdict verdict = fit("pushrod@3EX", "5EX");
-    assertThat(verdict.word()).isEqualTo("other place");
+    assertThat(verdict.word()).isEqualTo("wrong place");
     assertThat(verdict.cue()).isEqualTo(Cue.STOP);
     assertThat(verdict.sentence())
         .isEqualTo(
-            "This came from cylinder 3, exhaust, pushrod. You are at cylinder 5, exhaust, pushrod.");
+            "This came from cylinder 3, exhaust, pushrod. You are at cylinder 5, exhaust,"
+                + " pushrod.");
     assertThat(verdict.wayOut()).contains("The right part is number");
     assertThat(job.state().fitted()).isEmpty();
     assertThat(job.state().standingStop()).isPresent();
@@ -120,7 +123,7 @@ class FittingTest {
     job.record(new OffForWashing(item, 4));
     assertThat(fit("pushrod@3EX", "3EX").sentence()).contains("off for washing (basket 4)");
     job.record(new BackFromWashing(item));
-    job.record(SentToShop.of(1, List.of(item), "check straightness"));
+    job.record(new SentToShop(1, List.of(item), "check straightness", ShopWork.OTHER));
     assertThat(fit("pushrod@3EX", "3EX").sentence()).contains("machine shop (visit 1)");
     job.record(new BackFromShop(1, List.of(item), "straight"));
     assertThat(fit("pushrod@3EX", "3EX").word()).isEqualTo("right place");
@@ -151,7 +154,7 @@ class FittingTest {
     int item = part(job, "rocker@3EX").item();
     job.record(new DecisionMade(item, Decision.MACHINE, "tip worn"));
     assertThat(fit("rocker@3EX", "3EX").word()).isEqualTo("not cleared");
-    job.record(SentToShop.of(1, List.of(item), "reface"));
+    job.record(new SentToShop(1, List.of(item), "reface", ShopWork.OTHER));
     job.record(new BackFromShop(1, List.of(item), "refaced"));
     assertThat(job.state().bench().findDecision(item)).isEmpty();
     job.record(new DecisionMade(item, Decision.REUSE, "refaced"));
@@ -161,7 +164,7 @@ class FittingTest {
   @Test
   void aReplacedPartIsRetiredAndItsReplacementFits() {
     int old = part(job, "pushrod@3EX").item();
-    job.record(PartReplaced.like(old, job.nextItem(), "bent"));
+    job.record(new PartReplaced(old, job.nextItem(), "bent", Optional.empty(), ""));
     Verdict verdict = fitting.fit(job.state().getPart(old).part(), spot("3EX"), false);
     assertThat(verdict.word()).isEqualTo("retired");
     assertThat(verdict.wayOut()).contains("0075");
@@ -177,7 +180,7 @@ class FittingTest {
         .singleElement()
         .satisfies(
             fitted -> {
-              assertThat(fitted.against()).contains(VerdictName.OTHER_PLACE);
+              assertThat(fitted.against()).contains(VerdictName.WRONG_PLACE);
               assertThat(fitted.onPurpose()).isEqualTo("matched pair");
             });
     assertThat(job.state().state(place("pushrod@5EX"))).isEqualTo(PlaceState.OTHER_FITTED);

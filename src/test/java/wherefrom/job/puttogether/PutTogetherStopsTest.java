@@ -3,7 +3,6 @@ package wherefrom.job.puttogether;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import wherefrom.rules.VerdictName;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.NoteAdded;
@@ -14,6 +13,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
 import wherefrom.ui.sample.SampleJob;
 
 class PutTogetherStopsTest {
@@ -28,8 +28,8 @@ class PutTogetherStopsTest {
   @Test
   void aTagOfAnotherEngineStopsAndNoPlaceScansThrough() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
-    assertThat(verdict(together.scan(other)).word()).isEqualTo("other engine");
-    assertThat(verdict(together.scan(sample.card("3EX"))).word()).isEqualTo("other engine");
+    assertThat(verdict(together.scan(other)).word()).isEqualTo("wrong engine");
+    assertThat(verdict(together.scan(sample.card("3EX"))).word()).isEqualTo("wrong engine");
     assertThat(together.stop()).isPresent();
     assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
     assertThat(together.stop()).isEmpty();
@@ -107,7 +107,7 @@ class PutTogetherStopsTest {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
     Verdict given = verdict(together.scan(other));
     PutTogether after = restarted();
-    assertThat(standing(after).word()).isEqualTo("other engine");
+    assertThat(standing(after).word()).isEqualTo("wrong engine");
     assertThat(standing(after).sentence()).isEqualTo(given.sentence()).contains("Grey six");
     assertThat(standing(after).wayOut()).isEqualTo(given.wayOut());
     assertThat(standing(after).cue()).isEqualTo(Cue.STOP);
@@ -122,7 +122,7 @@ class PutTogetherStopsTest {
     assertThat(standing(after).word()).isEqualTo("retired");
     assertThat(standing(after).sentence())
         .isEqualTo(given.sentence())
-        .contains("Cylinder 3, exhaust", "an older tag of it");
+        .contains("Cylinder 3, exhaust", "this is an older tag");
     assertThat(standing(after).wayOut()).contains("Scan the right part", "take the scan back");
     assertThat(after.canFitOnPurpose()).isFalse();
   }

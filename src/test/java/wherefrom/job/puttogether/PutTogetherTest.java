@@ -53,8 +53,8 @@ class PutTogetherTest {
   @Test
   void aStopStandsUntilTheRightPartIsScanned() {
     together.scan(tag(job, "pushrod@3EX"));
-    assertThat(word(together.scan(card(job, "5EX")))).isEqualTo("other place");
-    assertThat(word(together.scan(tag(job, "pushrod@1IN")))).isEqualTo("other place");
+    assertThat(word(together.scan(card(job, "5EX")))).isEqualTo("wrong place");
+    assertThat(word(together.scan(tag(job, "pushrod@1IN")))).isEqualTo("wrong place");
     assertThat(together.stop()).isPresent();
     assertThat(word(together.scan(tag(job, "pushrod@5EX")))).isEqualTo("right place");
     assertThat(together.stop()).isEmpty();
@@ -126,7 +126,7 @@ class PutTogetherTest {
     assertThat(word(together.scan(tag(job, "main-shell@M1U")))).isEqualTo("right place");
     assertThat(together.target()).contains(place("main-shell@M1L"));
     assertThat(word(together.scan(tag(job, "main-shell@M1L")))).isEqualTo("right place");
-    assertThat(word(together.scan(tag(job, "main-shell@M3U")))).isEqualTo("other place");
+    assertThat(word(together.scan(tag(job, "main-shell@M3U")))).isEqualTo("wrong place");
   }
 
   @Test
@@ -162,7 +162,7 @@ class PutTogetherTest {
   @Test
   void codesThatStandForNothingHereAreAnswered() {
     TagCode other = new TagCode(TagType.PART, 42, 3, 1);
-    assertThat(word(together.scan(other.digits()))).isEqualTo("other engine");
+    assertThat(word(together.scan(other.digits()))).isEqualTo("wrong engine");
     assertThat(((Step.Judged) together.last()).verdict().sentence()).contains("Blue tractor");
     TagCode unknown = new TagCode(TagType.PART, Benches.ENGINE, 999, 1);
     assertThat(word(together.scan(unknown.digits()))).isEqualTo("not one of ours");
@@ -179,7 +179,9 @@ class PutTogetherTest {
     job.record(new TagReissued(part(job, "pushrod@3EX").item(), 2, "lost"));
     assertThat(word(together.scan(old))).isEqualTo("retired");
     String replaced = tag(job, "lifter@3EX");
-    job.record(PartReplaced.like(part(job, "lifter@3EX").item(), job.nextItem(), "worn"));
+    job.record(
+        new PartReplaced(
+            part(job, "lifter@3EX").item(), job.nextItem(), "worn", Optional.empty(), ""));
     together.scan(replaced);
     assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("retired");
   }

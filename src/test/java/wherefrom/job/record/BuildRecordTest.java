@@ -2,10 +2,9 @@ package wherefrom.job.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import wherefrom.rules.VerdictName;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.job.BenchJob;
@@ -21,6 +20,7 @@ import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.parts.Place;
+import wherefrom.rules.VerdictName;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.debris.DebrisLook;
@@ -87,12 +87,17 @@ class BuildRecordTest {
   @Test
   void whatWasFittedOnPurposeIsNamedWithItsReason() {
     Place there = Place.find("pushrod@5EX").orElseThrow();
-    bench.record(new PartFitted(bench.item("pushrod@3EX"), there, "no other left", Optional.of(VerdictName.OTHER_PLACE)));
+    bench.record(
+        new PartFitted(
+            bench.item("pushrod@3EX"),
+            there,
+            "no other left",
+            Optional.of(VerdictName.WRONG_PLACE)));
     assertThat(section("Fitted on purpose").rows().get(0).cells())
         .containsExactly(
             "cylinder 3, exhaust, pushrod",
             "cylinder 5, exhaust, pushrod",
-            "other place",
+            "wrong place",
             "no other left");
   }
 

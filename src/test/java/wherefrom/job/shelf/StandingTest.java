@@ -3,6 +3,7 @@ package wherefrom.job.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.PartOut;
@@ -12,7 +13,6 @@ import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.StillMissing;
 import wherefrom.job.takeapart.OutOrder;
-import wherefrom.inspection.Look;
 import wherefrom.parts.Place;
 import wherefrom.ui.sample.SampleJob;
 
@@ -54,10 +54,8 @@ class StandingTest {
   void whatWantsADecisionComesBeforePuttingTogether() {
     SampleJob sample = SampleJob.apart();
     assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.TOGETHER);
-    String check =
-        wherefrom.inspection.Checks.of(wherefrom.parts.PartKind.PUSHROD).get(0).key();
-    sample.job.record(
-        new LookRecorded(sample.part("pushrod@3EX").item(), check, Look.SUSPECT, ""));
+    String check = wherefrom.inspection.Checks.of(wherefrom.parts.PartKind.PUSHROD).get(0).key();
+    sample.job.record(new LookRecorded(sample.part("pushrod@3EX").item(), check, Look.SUSPECT, ""));
     assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.INSPECT);
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.DECIDE);
     assertThat(next(sample.job).count()).isEqualTo(1);
@@ -78,8 +76,7 @@ class StandingTest {
   void whatIsAwayWaitsUntilNothingElseIsLeftToFit() {
     SampleJob sample = SampleJob.apart();
     Place first = new StillMissing(sample.job).places().get(0);
-    sample.job.record(
-        new wherefrom.job.entry.OffForWashing(sample.part(first.key()).item(), 2));
+    sample.job.record(new wherefrom.job.entry.OffForWashing(sample.part(first.key()).item(), 2));
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.FIT);
     assertThat(next(sample.job).place()).isNotEqualTo(java.util.Optional.of(first));
   }

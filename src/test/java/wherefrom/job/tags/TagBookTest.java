@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.BenchJob;
 import wherefrom.job.Benches;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.OpenJob;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.OffForWashing;
@@ -24,6 +25,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictWords;
 
 /** What a code stands for, scanned or typed, and where a part is said to go. */
 class TagBookTest {
@@ -50,6 +52,17 @@ class TagBookTest {
 
   private static Verdict refused(Found found) {
     return ((Found.Refused) found).verdict();
+  }
+
+  /** Baskets are numbered from 1: whatever its check digits, no typed code is of basket 0. */
+  @Test
+  void thereIsNoBasketZero() {
+    TagBook book = book();
+    for (int check = 0; check < 100; check++) {
+      String typed = String.format(java.util.Locale.ROOT, "0000%02d", check);
+      assertThat(book.find(typed)).as(typed).isInstanceOf(Found.Refused.class);
+    }
+    assertThat(book.find(book.basket(1).typed())).isEqualTo(new Found.ABasket(1));
   }
 
   /** A V8 of the usual kinds: 74 parts, 42 places, six actions, twenty baskets. */
@@ -109,8 +122,8 @@ class TagBookTest {
     TagBook twin = new TagBook(job.state(), TWIN);
     assertThat(refused(twin.find(old))).isInstanceOf(Verdict.Retired.class);
     assertThat(refused(twin.find("000000"))).isInstanceOf(CodeVerdict.DigitsDisagree.class);
-    assertThat(refused(book().find(old)).wayOut())
-        .contains(book().of(Benches.part(job, "pushrod@3EX")).typed());
+    VerdictWords words = refused(book().find(old)).words(new JobPartNames(job.state()));
+    assertThat(words.advice()).contains(book().of(Benches.part(job, "pushrod@3EX")).typed());
   }
 
   @Test
@@ -121,12 +134,6 @@ class TagBookTest {
         .contains(book().basket(20).typed().replace(" ", ""))
         .allMatch(code -> code.matches("[0-9]{6}"))
         .doesNotContain(Action.UNDO.code().typed().replace(" ", ""));
-  }
-
-  @Test
-  void aKindAndASpotMakeAPlaceWhereSuchAPartLives() {
-    assertThat(TagBook.place(pushrod, Benches.spot("5IN"))).contains(Benches.place("pushrod@5IN"));
-    assertThat(TagBook.place(pushrod, Benches.spot("M3L"))).isEmpty();
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.ReadyLayouts;
@@ -82,11 +83,13 @@ class TrackingTest {
   @Test
   void theLastNumberIsUsedAndNoneBeyondIt() {
     int pushrod = Benches.part(job, "pushrod@3EX").item();
-    job.record(PartReplaced.like(pushrod, 9_995, "worn"));
+    job.record(new PartReplaced(pushrod, 9_995, "worn", Optional.empty(), ""));
     assertThat(track(PartKind.CAM_BEARING)).isInstanceOf(Tracking.Answer.Refused.class);
     job.takeBack();
     OpenJob other = Benches.apart();
-    other.record(PartReplaced.like(Benches.part(other, "pushrod@3EX").item(), 9_994, "worn"));
+    other.record(
+        new PartReplaced(
+            Benches.part(other, "pushrod@3EX").item(), 9_994, "worn", Optional.empty(), ""));
     Tracking.Answer answer = new Tracking(other).track(List.of(PartKind.CAM_BEARING));
     assertThat(answer).isInstanceOf(Tracking.Answer.Tracked.class);
     assertThat(Benches.part(other, "cam-bearing@C5").item()).isEqualTo(9_999);

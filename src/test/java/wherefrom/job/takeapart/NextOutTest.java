@@ -35,16 +35,14 @@ class NextOutTest {
   void cylinderByCylinderFinishesTheCylinderThenGoesOnByNumber() {
     out("rocker@3EX");
     assertThat(run(sample, OutOrder.CYLINDER, 5))
-        .containsExactly(
-            "pushrod@3EX", "rocker@3IN", "pushrod@3IN", "rocker@4IN", "pushrod@4IN");
+        .containsExactly("pushrod@3EX", "rocker@3IN", "pushrod@3IN", "rocker@4IN", "pushrod@4IN");
   }
 
   @Test
   void bankByBankStaysOnTheBankOfTheCylinder() {
     out("rocker@3EX");
     assertThat(run(sample, OutOrder.BANK, 5))
-        .containsExactly(
-            "pushrod@3EX", "rocker@3IN", "pushrod@3IN", "rocker@5IN", "pushrod@5IN");
+        .containsExactly("pushrod@3EX", "rocker@3IN", "pushrod@3IN", "rocker@5IN", "pushrod@5IN");
   }
 
   @Test

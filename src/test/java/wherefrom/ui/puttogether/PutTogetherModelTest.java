@@ -42,7 +42,7 @@ class PutTogetherModelTest {
     fit("pushrod@3EX", "5EX");
     TagCode right = sample.part("pushrod@5EX").code(SampleJob.ENGINE);
     assertThat(model.answer().lines())
-        .containsExactly("This came from 3 EX", "You are at 5 EX", "Right part: " + right.typed());
+        .containsExactly("From: 3 EX", "Here: 5 EX", "Right part: " + right.typed());
     assertThat(model.answer().lit())
         .containsExactlyInAnyOrder(sample.spot("3EX"), sample.spot("5EX"));
     assertThat(model.stop()).isPresent();
@@ -52,7 +52,7 @@ class PutTogetherModelTest {
   void theRightPartsBasketStandsOnTheStop() {
     new Handling(sample.job).offForWashing(sample.part("pushrod@5EX").item(), 4);
     fit("pushrod@3EX", "5EX");
-    assertThat(model.answer().small()).isEqualTo("The right part is off for washing, basket 4.");
+    assertThat(model.answer().small()).isEqualTo("Pushrod. The right part is off for washing, basket 4.");
   }
 
   @Test
@@ -61,7 +61,7 @@ class PutTogetherModelTest {
     model.scan("not a tag");
     model.scan(sample.action(Action.SKIP));
     model.ask("Cover one.");
-    assertThat(model.answer().headline()).isEqualTo("other place");
+    assertThat(model.answer().headline()).isEqualTo("wrong place");
     assertThat(model.scan(sample.tag("pushrod@5EX"))).contains(Cue.RIGHT);
     assertThat(model.stop()).isEmpty();
   }
@@ -124,7 +124,7 @@ class PutTogetherModelTest {
   @Test
   void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
     model.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits());
-    assertThat(model.answer().lines().get(0)).isEqualTo("This tag belongs to Grey six");
+    assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Grey six");
     assertThat(model.canFitOnPurpose()).isFalse();
   }
 
@@ -203,7 +203,7 @@ class PutTogetherModelTest {
     assertThat(model.canBeTurned()).isTrue();
     assertThat(model.turned()).contains(Cue.STOP);
     assertThat(model.answer().lines())
-        .containsExactly("3 EX pushrod is turned", "Mark: this end up", "Turn it, scan it again");
+        .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Band: at the rocker");
     assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
   }
 

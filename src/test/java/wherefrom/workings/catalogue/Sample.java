@@ -135,7 +135,8 @@ final class Sample {
   Sample count(String input, int least, int most) {
     draws.add(
         (random, entries) -> {
-          Amount count = Amount.ofCount(least + random.nextInt(most - least + 1));
+          Amount count =
+              new Amount(BigDecimal.valueOf(least + random.nextInt(most - least + 1)), Unit.PIECES);
           entries.put(input, new Entry.Figure(Measured.of(count)));
         });
     return this;

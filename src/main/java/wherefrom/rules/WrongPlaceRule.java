@@ -5,7 +5,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
 /** A part that belongs at another place. */
-final class OtherPlaceRule implements ObjectionRule {
+final class WrongPlaceRule implements ObjectionRule {
   @Override
   public List<Objection> find(Bench bench, Part part, Place place) {
     if (Belonging.isAt(bench, part, place)) {
@@ -14,7 +14,7 @@ final class OtherPlaceRule implements ObjectionRule {
     Belonging belongs = Belonging.of(bench, part);
     return List.of(
         new Objection(
-            new Verdict.OtherPlace(part, place, belongs, bench.findRightful(place)),
+            new Verdict.WrongPlace(part, place, belongs, bench.findRightful(place)),
             belongs.since()));
   }
 }

@@ -14,6 +14,7 @@ import wherefrom.job.handling.Handling;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.rules.Cue;
+import wherefrom.rules.WayOut;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.Toolkit;
@@ -22,7 +23,7 @@ import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
 /** The first key of a stop does what cures it, and the same scan is then judged again. */
-class CureTest {
+class WayOutTest {
   private final SampleJob sample = SampleJob.apart();
   private final int pushrod = sample.part("pushrod@3EX").item();
   private final PutTogetherModel model = new PutTogetherModel(sample.job, SampleJob.NAMES);
@@ -50,8 +51,8 @@ class CureTest {
   void aLostPartIsFoundAndFits() {
     new Handling(sample.job).lost(pushrod, "");
     stop();
-    assertThat(model.stopped().cure()).contains(Cure.FOUND);
-    assertThat(model.isHere(Cure.FOUND)).contains(Cue.RIGHT);
+    assertThat(model.stopped().first()).isEqualTo(WayOut.FOUND);
+    assertThat(model.isHere(WayOut.FOUND)).contains(Cue.RIGHT);
     fitted();
   }
 
@@ -59,14 +60,14 @@ class CureTest {
   void aPartThatIsBackFromWashingOrTheShopFits() {
     new Handling(sample.job).offForWashing(pushrod, 2);
     stop();
-    assertThat(model.stopped().cure()).contains(Cure.BACK);
-    assertThat(model.isHere(Cure.BACK)).contains(Cue.RIGHT);
+    assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_WASHING);
+    assertThat(model.isHere(WayOut.BACK_FROM_WASHING)).contains(Cue.RIGHT);
     fitted();
     model.act(wherefrom.parts.Action.UNDO);
     new MachineShop(sample.job).send(1, List.of(pushrod), "measure run-out");
     stop();
-    assertThat(model.stopped().cure()).contains(Cure.BACK_FROM_SHOP);
-    assertThat(model.isHere(Cure.BACK_FROM_SHOP)).contains(Cue.RIGHT);
+    assertThat(model.stopped().first()).isEqualTo(WayOut.BACK_FROM_SHOP);
+    assertThat(model.isHere(WayOut.BACK_FROM_SHOP)).contains(Cue.RIGHT);
     fitted();
   }
 
@@ -74,7 +75,7 @@ class CureTest {
   void aDoubtfulPartIsDecidedAboutAndFits() {
     look(pushrod, "pushrod-roll", Look.SUSPECT);
     stop();
-    assertThat(model.stopped().cure()).contains(Cure.DECIDE);
+    assertThat(model.stopped().first()).isEqualTo(WayOut.DECIDE);
     int before = sample.job.history().size();
     assertThat(model.again()).contains(Cue.STOP);
     assertThat(sample.job.history()).hasSize(before);
@@ -93,14 +94,14 @@ class CureTest {
     asking.scan(sample.tag("pushrod@3EX"));
     assertThat(asking.decisionsWait()).isFalse();
     stop();
-    assertThat(model.stopped().cure()).contains(Cure.DECIDE);
+    assertThat(model.stopped().first()).isEqualTo(WayOut.DECIDE);
   }
 
   @Test
   void anOpenCheckIsAnsweredAndThePartFits() {
     new Planning(sample.job).make(new Change(ChangeKind.GASKET_THICKNESS, "", ""));
     stop();
-    assertThat(model.stopped().cure()).contains(Cure.CHECK);
+    assertThat(model.stopped().first()).isEqualTo(WayOut.DO_THE_CHECK);
     String check = model.stopped().check().orElseThrow().consequence().key();
     new Planning(sample.job).answer(check, Look.PASS, "");
     model.again();
@@ -171,7 +172,7 @@ class CureTest {
           ((PutTogetherScreen) window.shell.current()).scan(sample.tag("pushrod@3EX"));
           ((PutTogetherScreen) window.shell.current()).scan(sample.card("3EX"));
           window.layOut();
-          window.press("Decide about it");
+          window.press("Decide");
           window.press("Reuse");
           window.press("measured good");
           assertThat(window.shell.current()).isInstanceOf(PutTogetherScreen.class);

@@ -1,0 +1,60 @@
+package wherefrom.report;
+
+import java.io.IOException;
+import java.util.Optional;
+import wherefrom.drawing.MarkShapes;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.Point;
+import wherefrom.drawing.Sign;
+import wherefrom.inspection.Look;
+import wherefrom.job.PlaceState;
+import wherefrom.job.pages.RecordEngine;
+import wherefrom.parts.Place;
+import wherefrom.pdf.Book;
+import wherefrom.pdf.PaperPage;
+
+/** How states and answers look on paper. */
+final class Looks {
+  private Looks() {}
+
+  /** As the engine is drawn; a new part in its place is marked as such. */
+  static PartState of(RecordEngine engine, Place place) {
+    PlaceState state = engine.state(place);
+    boolean fitted = state == PlaceState.FITTED || state == PlaceState.OTHER_FITTED;
+    return fitted && engine.renewed().contains(place) ? PartState.NEW_FITTED : of(state);
+  }
+
+  private static PartState of(PlaceState state) {
+    return switch (state) {
+      case IN -> PartState.IN;
+      case OUT -> PartState.OUT;
+      case WASHING -> PartState.WASHING;
+      case AT_SHOP -> PartState.AT_SHOP;
+      case MISSING -> PartState.MISSING;
+      case FITTED -> PartState.FITTED;
+      case OTHER_FITTED -> PartState.OTHER_FITTED;
+      case FITTED_BUT -> PartState.FITTED_BUT;
+      case IN_BUT -> PartState.IN_BUT;
+      case OPEN -> PartState.OUT.open();
+      case EXCUSED -> PartState.LEFT_EMPTY;
+    };
+  }
+
+  /** The mark of an answer; none where there was none. */
+  static Optional<Sign> sign(Look look) {
+    return switch (look) {
+      case PASS -> Optional.of(Sign.FITTED);
+      case SUSPECT -> Optional.of(Sign.SUSPECT);
+      case FAIL -> Optional.of(Sign.FAILED);
+      case NOT_LOOKED -> Optional.empty();
+    };
+  }
+
+  /** Draws a mark with its middle at a place, in mm. */
+  static void mark(PaperPage page, Sign sign, double x, double y, double side) throws IOException {
+    double unit = Book.GLASS.unit() * wherefrom.drawing.Glass.UNITS_PER_MM;
+    Point at = new Point(x * unit, y * unit);
+    page.shapes(
+        MarkShapes.of(sign, at, side * unit, Book.GLASS).shapes(), wherefrom.drawing.Look.IN);
+  }
+}

@@ -1,0 +1,56 @@
+package wherefrom.report;
+
+import java.io.IOException;
+import java.util.List;
+import wherefrom.job.pages.RecordPicture;
+import wherefrom.pdf.Ink;
+import wherefrom.pdf.PaperPage;
+
+/** Photographs in even frames beside each other, their words below. */
+final class PictureRows {
+  private static final int ACROSS = 3;
+  private static final double GAP = 4;
+  private static final double HIGH = 27;
+  private static final double EDGE = 1.2;
+  private static final double LINE = 3.4;
+
+  private final Flow flow;
+  private final double wide = (Flow.WIDE - (ACROSS - 1) * GAP) / ACROSS;
+
+  PictureRows(Flow flow) {
+    this.flow = flow;
+  }
+
+  void draw(List<RecordPicture> pictures) throws IOException {
+    for (int from = 0; from < pictures.size(); from += ACROSS) {
+      row(pictures.subList(from, Math.min(pictures.size(), from + ACROSS)));
+    }
+  }
+
+  private void row(List<RecordPicture> row) throws IOException {
+    flow.need(HIGH + 2 * LINE + 1);
+    double top = flow.y();
+    int most = 0;
+    for (int at = 0; at < row.size(); at++) {
+      most = Math.max(most, picture(row.get(at), Flow.LEFT + at * (wide + GAP), top));
+    }
+    flow.to(top + HIGH + 1 + most * LINE + 3);
+  }
+
+  /** Gives how many lines of words stand below it. */
+  private int picture(RecordPicture picture, double x, double y) throws IOException {
+    PaperPage page = flow.page();
+    boolean shown = page.picture(picture, x + EDGE, y + EDGE, wide - 2 * EDGE, HIGH - 2 * EDGE);
+    page.box(x, y, wide, HIGH, 0.3, Ink.BLACK);
+    String missing = shown ? "" : " (the picture file is missing or cannot be shown)";
+    double foot = y + HIGH + LINE;
+    int lines = 0;
+    for (String line : page.wrap(picture.title(), Flow.SMALL, true, wide)) {
+      page.words(x, foot + LINE * lines++, line, Flow.SMALL, true);
+    }
+    for (String line : page.wrap(picture.caption() + missing, Flow.SMALL, false, wide)) {
+      page.words(x, foot + LINE * lines++, line, Flow.SMALL, false);
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,148 @@
+package wherefrom.report;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.files.Outgoing;
+import wherefrom.files.Progress;
+import wherefrom.job.BuiltVersion;
+import wherefrom.job.pages.CylinderSheet;
+import wherefrom.job.pages.RecordPicture;
+import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.RecordSheets;
+import wherefrom.job.record.BuildRecord;
+import wherefrom.pdf.Book;
+import wherefrom.pdf.Ink;
+import wherefrom.pdf.PaperPage;
+import wherefrom.pdf.PaperPage.Side;
+
+/** The build record for the binder, page by page. */
+final class RecordPaper implements AutoCloseable {
+
+  /** A piece of the record; the work can be stopped between two. */
+  @FunctionalInterface
+  private interface Piece {
+    void write() throws IOException;
+  }
+
+  /** What stands with its cylinder or its main, and on the first page. */
+  private static final Set<String> SAID_ELSEWHERE =
+      Set.of(
+          BuildRecord.IN_SHORT,
+          BuildRecord.NOT_CHECKED,
+          BuildRecord.PARTS,
+          BuildRecord.MEASURED,
+          BuildRecord.SEEN,
+          BuildRecord.PHOTOGRAPHS,
+          BuildRecord.PLOTS);
+
+  private final BuildRecord record;
+  private final Book book;
+  private final Flow flow;
+  private final OpenList open;
+  private final SetPages plots;
+  private double contentsAt;
+
+  RecordPaper(BuildRecord record) throws IOException {
+    this.record = record;
+    this.book = new Book("Build record: " + record.job());
+    this.flow = new Flow(book);
+    this.plots = new SetPages(flow, record.plots());
+    this.open = new OpenList(record.find(BuildRecord.NOT_CHECKED));
+  }
+
+  void write(Outgoing pdf) throws IOException {
+    List<Piece> pieces = pieces();
+    for (int at = 0; at < pieces.size(); at++) {
+      pieces.get(at).write();
+      Progress.step(at + 1, pieces.size());
+    }
+    finish();
+    book.save(pdf);
+  }
+
+  private List<Piece> pieces() {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(() -> new CoverPage(flow, record, open).write());
+    pieces.add(this::second);
+    Optional<RecordSheets> sheets = record.sheets();
+    if (sheets.isPresent()) {
+      CylinderPages cylinders = new CylinderPages(flow, sheets.get().engine());
+      for (CylinderSheet sheet : sheets.get().cylinders()) {
+        pieces.add(() -> cylinders.write(sheet));
+      }
+      pieces.add(() -> new MainsPages(flow, sheets.get()).write());
+      pieces.add(() -> plots.write(sheets.get().sets()));
+      pieces.add(plots::clearances);
+    }
+    pieces.add(() -> flow.begin("Work, money and figures", ""));
+    pieces.add(() -> flow.enter("Work, money and figures"));
+    for (RecordSection section : record.sections()) {
+      if (!isSaidElsewhere(section)) {
+        pieces.add(() -> new TablePages(flow).table(section));
+      }
+    }
+    pieces.add(plots::rest);
+    pieces.add(this::otherPictures);
+    return pieces;
+  }
+
+  /** Those that no sheet holds. */
+  private void otherPictures() throws IOException {
+    List<RecordPicture> left = new ArrayList<>(record.pictures());
+    record.sheets().ifPresent(sheets -> left.removeAll(sheets.allPictures()));
+    if (!left.isEmpty()) {
+      flow.begin("Photographs", "");
+      flow.enter("Photographs");
+      new PictureRows(flow).draw(left);
+    }
+  }
+
+  private boolean isSaidElsewhere(RecordSection section) {
+    return record.sheets().isPresent() && SAID_ELSEWHERE.contains(section.title())
+        || section.title().equals(BuildRecord.NOT_CHECKED);
+  }
+
+  /** Page 2: fields, contents, and what of the open points the cover had no room for. */
+  private void second() throws IOException {
+    flow.begin("Contents", record.job());
+    flow.enter("Contents, fields, open points");
+    ContentsPage.fields(flow);
+    contentsAt = flow.y();
+    int cylinders = record.sheets().map(sheets -> sheets.cylinders().size()).orElse(0);
+    flow.down(ContentsPage.height(cylinders + 6));
+    if (!open.isDone()) {
+      open.heading(flow);
+      open.rest(flow);
+    }
+  }
+
+  private void finish() throws IOException {
+    List<PaperPage> pages = book.pages();
+    ContentsPage.contents(pages.get(1), contentsAt, flow.contents());
+    book.outline(flow.contents());
+    for (int at = 0; at < pages.size(); at++) {
+      foot(pages.get(at), at + 1, pages.size());
+    }
+  }
+
+  private void foot(PaperPage page, int number, int of) throws IOException {
+    page.words(
+        Flow.LEFT,
+        283,
+        record.job() + " · " + BuiltVersion.words(),
+        2.4,
+        false,
+        Side.BEGIN,
+        Ink.DARK);
+    page.words(Flow.LEFT, 287, BuildRecord.OUTRANKED, 2.4, false, Side.BEGIN, Ink.DARK);
+    page.words(Flow.RIGHT, 287, number + " / " + of, 3.2, true, Side.END, Ink.BLACK);
+  }
+
+  @Override
+  public void close() throws IOException {
+    book.close();
+  }
+}

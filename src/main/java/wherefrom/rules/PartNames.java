@@ -1,0 +1,59 @@
+package wherefrom.rules;
+
+import java.util.Optional;
+import wherefrom.parts.Part;
+import wherefrom.parts.Place;
+import wherefrom.text.Words;
+
+/** What the words of a verdict need to know of the job. */
+public interface PartNames {
+
+  /**
+   * A check in doubt.
+   *
+   * @param look {@code fail}
+   * @param check with its answer: {@code Is it straight? fail}
+   */
+  record Found(String look, String check) {}
+
+  /** Where no job is at hand: parts are told by their numbers. */
+  PartNames NUMBERS =
+      new PartNames() {
+        @Override
+        public String code(Part part) {
+          return "number " + Words.number(part.item());
+        }
+
+        @Override
+        public String whereabouts(Part part) {
+          return "";
+        }
+
+        @Override
+        public Optional<Found> findFound(Part part) {
+          return Optional.empty();
+        }
+
+        @Override
+        public String job() {
+          return "this engine";
+        }
+      };
+
+  /** What stands on its tag: {@code 0085 49}. */
+  String code(Part part);
+
+  /** Where it is: {@code on the bench}; empty where that is not known. */
+  String whereabouts(Part part);
+
+  /** The worst answer that a check of it gave; empty where none was in doubt. */
+  Optional<Found> findFound(Part part);
+
+  /** The open job's name. */
+  String job();
+
+  /** A place's name on the glass. */
+  default String place(Place place) {
+    return place.brief();
+  }
+}

@@ -1,0 +1,33 @@
+package wherefrom.rules;
+
+/** A method for each kind of verdict: the compiler sees that none is left out. */
+public interface VerdictVisitor<R> {
+  R rightPlace(Verdict.RightPlace right);
+
+  R wrongPlace(Verdict.WrongPlace wrong);
+
+  R wrongMate(Verdict.WrongMate wrong);
+
+  R wrongKind(Verdict.WrongKind wrong);
+
+  R wrongHalf(Verdict.WrongHalf wrong);
+
+  R wrongEnd(Verdict.WrongEnd wrong);
+
+  R placeTaken(Verdict.PlaceTaken taken);
+
+  R alreadyFitted(Verdict.AlreadyFitted fitted);
+
+  R fittedBut(Verdict.FittedBut fitted);
+
+  R notCleared(Verdict.NotCleared held);
+
+  R mustBeNew(Verdict.MustBeNew must);
+
+  R retired(Verdict.Retired retired);
+
+  R leftStanding(LeftStanding left);
+
+  /** A code that stands for no part of this job. */
+  R code(CodeVerdict code);
+}

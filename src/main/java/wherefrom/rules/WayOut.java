@@ -1,0 +1,42 @@
+package wherefrom.rules;
+
+/** What leads out of a stop; one stands first. After a deed the same scan is judged again. */
+public enum WayOut {
+  SCAN_RIGHT_PART("Scan the right part", "or type its code"),
+  SCAN_ANOTHER_PLACE("Scan another place", "or type its code"),
+  SCAN_NEW_PART("Scan the new part", "or type its code"),
+  SCAN_NEWER_TAG("Scan the newer tag", "or type its code"),
+  SCAN_AGAIN("Scan it again", "or type its code"),
+  TURN_IT("Turn it, scan again", "or type its code"),
+  DECIDE("Decide", "reuse, machine or replace"),
+  DO_THE_CHECK("Do the check", "and record it"),
+  FOUND("It is found", "I have it in my hand"),
+  BACK_FROM_WASHING("It is back", "from washing"),
+  BACK_FROM_SHOP("It is back", "from the machine shop"),
+  NEW_PART("Fit a new part", "its tag is printed"),
+  TAKE_OUT("It is taken out there", "then it is judged again"),
+  PAGE("See its page", "what is known of it");
+
+  private final String words;
+  private final String more;
+
+  WayOut(String words, String more) {
+    this.words = words;
+    this.more = more;
+  }
+
+  /** What to do, in a few words. */
+  public String words() {
+    return words;
+  }
+
+  /** How else, or what follows. */
+  public String more() {
+    return more;
+  }
+
+  /** Whether another scan is what leads out. */
+  public boolean isScan() {
+    return compareTo(TURN_IT) <= 0;
+  }
+}

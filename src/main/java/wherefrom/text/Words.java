@@ -1,0 +1,41 @@
+package wherefrom.text;
+
+import java.util.Locale;
+
+/** Words as a text wants them. All of it is English, in the American way. */
+public final class Words {
+  private Words() {}
+
+  /** The words with a capital first letter; empty stays empty. */
+  public static String capital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** With a capital and one full stop, question or exclamation mark; empty stays empty. */
+  public static String sentence(String words) {
+    boolean ends = words.isEmpty() || ".?!".indexOf(words.charAt(words.length() - 1)) >= 0;
+    return capital(words) + (ends ? "" : ".");
+  }
+
+  /** The words without the full stop at their end; as they are where there is none. */
+  public static String unstopped(String words) {
+    return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+  }
+
+  /** {@code 1 piece}, {@code 3 pieces}: for words that take an s. */
+  public static String count(long count, String one) {
+    return count(count, one, one + "s");
+  }
+
+  /** {@code 1 entry}, {@code 3 entries}. */
+  public static String count(long count, String one, String many) {
+    return count + " " + (count == 1 ? one : many);
+  }
+
+  /** A part's number as it stands on its tag, four digits at least: {@code 0012}. */
+  public static String number(int item) {
+    return String.format(Locale.ROOT, "%04d", item);
+  }
+}

@@ -1,0 +1,137 @@
+package wherefrom.ui.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TouchKey;
+
+/**
+ * The further keys of a screen, below it. Those that have no room, as with large text, are a list
+ * behind the last one.
+ */
+public final class KeyRow extends Region {
+  private static final String REST = "More";
+
+  /** A key: its words and what it does. */
+  public record Act(String words, Runnable run) {}
+
+  private final Desk desk;
+  private final int mostRows;
+  private final double gap;
+  private final Tiles tiles;
+  private List<Act> acts;
+  private int shown = -1;
+
+  private KeyRow(Desk desk, int mostRows, List<Act> acts) {
+    this.desk = desk;
+    this.mostRows = mostRows;
+    this.gap = desk.scale().gap();
+    this.acts = List.copyOf(acts);
+    this.tiles = Tiles.row(desk.scale());
+    getChildren().setAll(tiles);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  /** One row. */
+  public static KeyRow of(Desk desk, Act... acts) {
+    return new KeyRow(desk, 1, List.of(acts));
+  }
+
+  /** Up to so many rows. */
+  public static KeyRow of(Desk desk, int mostRows, List<Act> acts) {
+    return new KeyRow(desk, mostRows, acts);
+  }
+
+  /** Has other keys from now on. */
+  public void setActs(List<Act> changed) {
+    acts = List.copyOf(changed);
+    shown = -1;
+    requestLayout();
+  }
+
+  private TouchKey key(Act act) {
+    return desk.touch().key(act.words(), act.run());
+  }
+
+  private void showRest(List<Act> rest) {
+    List<Choice<Act>> choices =
+        rest.stream().map(act -> new Choice<>(act, act.words(), "")).toList();
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, REST, choices, act -> act.run().run()));
+  }
+
+  /** How many cells there is room for. */
+  private int room(double width) {
+    int columns = Math.max(1, (int) ((width + gap) / (widest() + gap)));
+    return columns * mostRows;
+  }
+
+  private double widest() {
+    double rest = key(new Act(REST, () -> {})).minWidth(-1);
+    return acts.stream().mapToDouble(act -> key(act).minWidth(-1)).reduce(rest, Math::max);
+  }
+
+  /** How many keys it has. */
+  int count() {
+    return acts.size();
+  }
+
+  boolean isEmpty() {
+    return acts.isEmpty();
+  }
+
+  /** The width that so many keys in a row need. */
+  double width(int keys) {
+    return Math.ceil(keys * Math.ceil(widest()) + (keys - 1) * gap);
+  }
+
+  private void fill(double width) {
+    int room = room(width);
+    int first = acts.size() <= room ? acts.size() : room - 1;
+    if (first == shown) {
+      return;
+    }
+    shown = first;
+    List<Node> keys = new ArrayList<>();
+    acts.subList(0, first).forEach(act -> keys.add(key(act)));
+    if (first < acts.size()) {
+      List<Act> rest = acts.subList(first, acts.size());
+      keys.add(desk.touch().key(REST, () -> showRest(rest)));
+    }
+    int columns = (keys.size() + mostRows - 1) / mostRows;
+    tiles.setCells(keys, Math.max(1, Math.max(columns, Math.min(keys.size(), room / mostRows))));
+    keys.forEach(Node::applyCss);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    if (width > 0) {
+      fill(width);
+    }
+    return tiles.minHeight(width);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return desk.scale().px(2 * wherefrom.ui.controls.Scale.KEY_MM) + gap;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    fill(getWidth());
+    tiles.resizeRelocate(0, 0, getWidth(), getHeight());
+  }
+}

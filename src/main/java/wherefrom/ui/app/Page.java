@@ -1,0 +1,68 @@
+package wherefrom.ui.app;
+
+import java.util.function.Supplier;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Touch;
+
+/**
+ * A screen of the usual kind: it has its contents once, and draws anew what may have changed when
+ * it comes up and when the job changes under it.
+ */
+public abstract class Page implements Screen {
+  protected final Desk desk;
+  private final String title;
+  private Region view = new Region();
+
+  protected Page(Desk desk, String title) {
+    this.desk = desk;
+    this.title = title;
+  }
+
+  /** Gives the screen its contents; once, while it is made. */
+  protected final void lay(Region contents) {
+    view = contents;
+  }
+
+  /** Draws anew what may have changed. */
+  protected void refresh() {}
+
+  protected final Touch touch() {
+    return desk.touch();
+  }
+
+  /** Leads to another screen; Back returns to this one. */
+  protected final void open(Supplier<? extends Screen> maker) {
+    desk.navigator().open(maker);
+  }
+
+  /** The tag, its words to be set by {@link TagKey#setWords}. */
+  protected final TagKey tag(Runnable act) {
+    return desk.touch().tag("", "", act);
+  }
+
+  /** A further key. */
+  protected static KeyRow.Act act(String words, Runnable run) {
+    return new KeyRow.Act(words, run);
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+
+  @Override
+  public final Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    refresh();
+  }
+
+  @Override
+  public void changed() {
+    refresh();
+  }
+}
