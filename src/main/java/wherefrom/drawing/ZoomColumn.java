@@ -121,7 +121,9 @@ final class ZoomColumn {
     return Math.max(glass.letter() * glass.factor(), glass.px(34) * share());
   }
 
-  /** How much larger than usual its words are: as the person set it, where the column is as wide. */
+  /**
+   * How much larger than usual its words are: as the person set it, where the column is as wide.
+   */
   static double growth(double width, Glass glass) {
     return Math.max(1, Math.min(glass.factor(), width / glass.px(USUAL_WIDTH)));
   }

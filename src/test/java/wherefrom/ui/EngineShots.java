@@ -13,15 +13,15 @@ import wherefrom.engine.LifterType;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.RockerMount;
 import wherefrom.job.entry.PartOut;
-import wherefrom.job.handling.Handling;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.handling.Handling;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
-import wherefrom.text.Words;
 import wherefrom.ui.engine.CylinderPageScreen;
 import wherefrom.ui.engine.EnginePageScreen;
 import wherefrom.ui.engine.EnginePages;
@@ -106,8 +106,7 @@ final class EngineShots {
 
   private static Shot page(
       String name, Supplier<SampleJob> job, View side, Optional<PartKind> kind) {
-    return shot(
-        name, EnginePageScreen.class, job, (window, sample) -> open(window, side, kind));
+    return shot(name, EnginePageScreen.class, job, (window, sample) -> open(window, side, kind));
   }
 
   private static void open(SampleWindow window, View side, Optional<PartKind> kind) {

@@ -166,8 +166,7 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   private HolderKey holder(Holder holder) {
     int many = model.lying(holder).size();
-    return HolderKey.of(
-        desk.touch(), layout(), model.kind(), holder, many, () -> list(holder));
+    return HolderKey.of(desk.touch(), layout(), model.kind(), holder, many, () -> list(holder));
   }
 
   private void list(Holder holder) {
@@ -177,8 +176,7 @@ public final class BenchMapScreen implements Screen, Scannable {
     list(where + ": " + plural, none, () -> model.lying(holder));
   }
 
-  private void list(
-      String title, String none, java.util.function.Supplier<List<Place>> places) {
+  private void list(String title, String none, java.util.function.Supplier<List<Place>> places) {
     EngineIndex index = new BenchIndex(desk, model, this::answer);
     String capital = Words.capital(title);
     desk.navigator().open(() -> new PlaceListScreen(desk, index, capital, none, places));

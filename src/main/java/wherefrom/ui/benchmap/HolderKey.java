@@ -87,8 +87,7 @@ final class HolderKey extends Region {
   protected void layoutChildren() {
     double inner = getWidth() - 2 * pad;
     boolean whole =
-        name.minWidth(-1) <= inner
-            && top() + name.minHeight(inner) + 3 * pad <= getHeight();
+        name.minWidth(-1) <= inner && top() + name.minHeight(inner) + 3 * pad <= getHeight();
     name.setVisible(whole);
     brief.setVisible(!whole);
     FitText told = whole ? name : brief;

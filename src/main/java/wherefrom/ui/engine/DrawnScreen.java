@@ -30,8 +30,7 @@ public final class DrawnScreen implements Screen {
 
   @Override
   public List<RailKey> rail(StandardRail standard) {
-    return standard.with(
-        new RailKey(Icon.TURN, "Turn", engine::turnOver).saying("Turn over"));
+    return standard.with(new RailKey(Icon.TURN, "Turn", engine::turnOver).saying("Turn over"));
   }
 
   @Override

@@ -37,8 +37,7 @@ public final class Audit {
   private static final String ON_A_DRAWING = "drawn-zone";
 
   private static final Set<String> IN_A_DRAWING =
-      Set.of(
-          "drawn-number", "drawn-letter", "drawn-letter-on-ink", "drawn-letter-on-paper");
+      Set.of("drawn-number", "drawn-letter", "drawn-letter-on-ink", "drawn-letter-on-paper");
 
   private final Scene scene;
   private final Scale scale;

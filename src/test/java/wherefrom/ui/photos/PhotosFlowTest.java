@@ -74,7 +74,14 @@ class PhotosFlowTest {
   @Test
   void aCamLobeIsPhotographedFromTheBenchMap() throws IOException {
     at(ScreenId.BENCH_MAP);
-    press("Photos", "Cam lobe", "cylinder 3", "3 EX", "Add a photograph", "From a picture file", "nose.png");
+    press(
+        "Photos",
+        "Cam lobe",
+        "cylinder 3",
+        "3 EX",
+        "Add a photograph",
+        "From a picture file",
+        "nose.png");
     assertThat(words()).contains("The photograph is kept with cylinder 3, exhaust, cam lobe.");
     assertThat(Photograph.listOf(sample.job.state(), LOBE))
         .extracting(Photograph::file)
