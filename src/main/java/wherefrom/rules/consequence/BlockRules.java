@@ -23,7 +23,7 @@ final class BlockRules {
                       + " machinist.")
               .because(Renewal.SIZE)
               .buy("rings", ALL, Count.PER_CYLINDER, Goods.RING_SETS)
-              .ofSort("piston ring sets, oversize")
+              .ofSort(Goods.OVERSIZE_RING_SETS)
               .first("piston-clearance", ALL, PISTONS, "Measure piston to bore for each bore.")
               .after("ring-gap", "Set every ring gap in its own bore.")
               .after("balance", "Check the balance with the new pistons.")

@@ -66,13 +66,13 @@ final class CamRules {
               .leadsTo(FLAT_TO_ROLLER),
           Rule.of("R7", "From flat to roller lifters", FLAT_TO_ROLLER)
               .buy("cam", Count.ONE, Goods.CAM)
-              .ofSort("roller cam")
+              .ofSort(Goods.ROLLER_CAM)
               .mustBeNew(
                   BLOCK,
                   ALL,
                   LIFTERS,
                   "A roller cam takes roller lifters: flat lifters must not run on it.")
-              .ofSort("roller lifters")
+              .ofSort(Goods.ROLLER_LIFTERS)
               .mustBeNew(
                   "shorter",
                   BLOCK,
@@ -102,7 +102,7 @@ final class CamRules {
                   ALL,
                   LIFTERS,
                   "A flat-tappet cam takes flat lifters: roller lifters must not run on it.")
-              .ofSort("flat lifters")
+              .ofSort(Goods.FLAT_LIFTERS)
               .mustBeNew(
                   "longer", BLOCK, ALL, PUSHRODS, "Flat lifters stand lower: new, longer pushrods.")
               .because(Renewal.SORT)
@@ -124,7 +124,7 @@ final class CamRules {
               .buy("cam", Count.ONE, Goods.CAM),
           Rule.of("R35", "Cam reground", CAM_REGROUND)
               .work("cam-work", Count.ONE, Goods.CAM)
-              .ofSort("cam reground"),
+              .ofSort(Goods.CAM_REGROUND),
           Rule.of(
                   "R35",
                   "Another cam: its lift or duration may be up",
@@ -157,7 +157,7 @@ final class CamRules {
           Rule.of("R36", "Another cam for roller lifters", NEW_ROLLER_CAM)
               .only(Setting::isRoller)
               .buy("roller-cam", Count.ONE, Goods.CAM)
-              .ofSort("roller cam")
+              .ofSort(Goods.ROLLER_CAM)
               .first("springs", ALL, SPRINGS, "Check that the springs suit the new cam.")
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")
               .after("thrust-button", "Check what holds the cam from walking: plate or button.")

@@ -3,6 +3,7 @@ package wherefrom.rules.consequence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
@@ -109,15 +110,15 @@ class ChangeScenariosTest {
         Rule.of("R0", "Test", ChangeKind.BORED)
             .buy("first", Count.ONE, Goods.PLUGS)
             .buy("last", Count.ONE, Goods.PLUGS)
-            .ofSort("brass plugs")
+            .ofSort(Goods.STUDS)
             .from("a book");
-    assertThat(rule.thens()).extracting(Then::sort).containsExactly("", "brass plugs");
+    assertThat(rule.thens()).extracting(Then::sort).containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
     assertThat(rule.thens()).extracting(Then::source).containsExactly("", "a book");
     assertThat(rule.thens()).extracting(Then::renewal).containsOnly(Renewal.WEAR);
     Rule banned =
         Rule.of("R0", "Test", ChangeKind.BORED)
             .mustBeNew(Severity.BLOCK, Cover.ALL, Set.of(PartKind.LIFTER), "All new.")
-            .ofSort("roller lifters");
+            .ofSort(Goods.ROLLER_LIFTERS);
     assertThat(banned.thens()).extracting(Then::renewal).containsExactly(Renewal.SORT);
   }
 
