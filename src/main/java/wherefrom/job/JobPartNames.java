@@ -36,9 +36,7 @@ public final class JobPartNames implements PartNames {
         .filter(one -> one.getValue().compareTo(Look.SUSPECT) >= 0)
         .max(Map.Entry.comparingByValue())
         .map(
-            one ->
-                new Found(
-                    one.getValue().word(), BenchWords.look(one.getKey(), one.getValue())));
+            one -> new Found(one.getValue().word(), BenchWords.look(one.getKey(), one.getValue())));
   }
 
   @Override

@@ -69,8 +69,7 @@ class EveryVerdictSaysTest {
   }
 
   private Verdict wrongPlace() {
-    return new Verdict.WrongPlace(
-        shell, place("rod-shell@R7L"), home(shell), Optional.of(lower));
+    return new Verdict.WrongPlace(shell, place("rod-shell@R7L"), home(shell), Optional.of(lower));
   }
 
   private Verdict mustBeNew() {
@@ -89,7 +88,8 @@ class EveryVerdictSaysTest {
             Optional.empty()));
     all.add(
         new Verdict.WrongMate(cap, place("rod-cap@R5L"), rod, Optional.of(rod), Optional.empty()));
-    all.add(new Verdict.WrongKind(pushrod, lower.home().spot(), Optional.empty(), Optional.empty()));
+    all.add(
+        new Verdict.WrongKind(pushrod, lower.home().spot(), Optional.empty(), Optional.empty()));
     all.add(
         new Verdict.WrongKind(
             pushrod, cap.home().spot(), Optional.of(PartKind.ROD_CAP), Optional.of(cap)));

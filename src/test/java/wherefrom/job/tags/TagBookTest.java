@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.JobPartNames;
 import wherefrom.job.BenchJob;
 import wherefrom.job.Benches;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.OpenJob;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.OffForWashing;
@@ -112,8 +112,7 @@ class TagBookTest {
     assertThat(refused(twin.find(old))).isInstanceOf(Verdict.Retired.class);
     assertThat(refused(twin.find("000000"))).isInstanceOf(CodeVerdict.DigitsDisagree.class);
     VerdictWords words = refused(book().find(old)).words(new JobPartNames(job.state()));
-    assertThat(words.advice())
-        .contains(book().of(Benches.part(job, "pushrod@3EX")).typed());
+    assertThat(words.advice()).contains(book().of(Benches.part(job, "pushrod@3EX")).typed());
   }
 
   @Test
