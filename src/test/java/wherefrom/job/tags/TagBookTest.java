@@ -54,6 +54,17 @@ class TagBookTest {
     return ((Found.Refused) found).verdict();
   }
 
+  /** Baskets are numbered from 1: whatever its check digits, no typed code is of basket 0. */
+  @Test
+  void thereIsNoBasketZero() {
+    TagBook book = book();
+    for (int check = 0; check < 100; check++) {
+      String typed = String.format(java.util.Locale.ROOT, "0000%02d", check);
+      assertThat(book.find(typed)).as(typed).isInstanceOf(Found.Refused.class);
+    }
+    assertThat(book.find(book.basket(1).typed())).isEqualTo(new Found.ABasket(1));
+  }
+
   /** A V8 of the usual kinds: 74 parts, 42 places, six actions, twenty baskets. */
   @Test
   void everythingThatCanHangOnTheBenchIsListed() {
