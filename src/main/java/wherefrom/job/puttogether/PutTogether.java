@@ -131,7 +131,11 @@ public final class PutTogether {
 
   /** Takes a scanned or typed code. */
   public Step scan(String code) {
-    Found found = new TagBook(job.state(), names).find(code);
+    return scan(new TagBook(job.state(), names).find(code));
+  }
+
+  /** Takes a code that was looked up. */
+  public Step scan(Found found) {
     if (found instanceof Found.AnAction action) {
       return act(action.action());
     }

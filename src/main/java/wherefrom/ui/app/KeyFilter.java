@@ -116,7 +116,7 @@ public final class KeyFilter {
   private void take(BurstAnswer answer) {
     if (answer instanceof BurstAnswer.Scan scan) {
       takeBack(scan.typed());
-      scans.hand(scan.code().digits());
+      scans.hand(scan.code());
     } else if (answer instanceof BurstAnswer.BadCheck bad) {
       takeBack(bad.typed());
       scans.hand(bad.digits());

@@ -21,6 +21,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
@@ -96,6 +97,16 @@ public final class PutTogetherScreen implements Screen, Watching {
     answer(model.scan(text));
   }
 
+  /** The window is drawn once, by whoever handed the scan over. */
+  @Override
+  public void scan(Scanned scanned) {
+    sound(take(scanned));
+  }
+
+  private Optional<Cue> take(Scanned scanned) {
+    return scanned.found().map(model::scan).orElseGet(() -> model.scan(scanned.text()));
+  }
+
   @Override
   public void ask(String hint) {
     model.ask(hint).ifPresent(desk.sounds()::play);
@@ -119,6 +130,11 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   /** Sounds and shows what came of a deed. */
   private void answer(Optional<Cue> cue) {
+    sound(cue);
+    desk.navigator().changed();
+  }
+
+  private void sound(Optional<Cue> cue) {
     goOn.stop();
     if (model.stop().isEmpty()) {
       desk.sounds().hush();
@@ -130,7 +146,6 @@ public final class PutTogetherScreen implements Screen, Watching {
     if (!model.trouble().isEmpty()) {
       desk.say(model.trouble());
     }
-    desk.navigator().changed();
   }
 
   private void draw() {
@@ -144,7 +159,7 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    TypedCode.ask(desk, question, typed -> answer(model.scan(typed)));
+    TypedCode.look(desk, question, typed -> answer(take(typed)));
   }
 
   private final class WorkKeys implements WorkView.Keys {
