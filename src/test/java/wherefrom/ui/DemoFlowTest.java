@@ -89,7 +89,7 @@ class DemoFlowTest {
     home();
     press("Put together");
     shows("STOP", "This came from R8 LO", "You are at R7 LO");
-    press("I scanned the wrong one");
+    press("UNDO");
     shows("Taken back");
   }
 

@@ -288,7 +288,9 @@ final class PutTogetherModel {
   /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
   private static boolean isAside(Step step) {
     return step instanceof Step.Said
-        || (step instanceof Step.Judged judged && judged.verdict() instanceof CodeVerdict);
+        || (step instanceof Step.Judged judged
+            && judged.verdict() instanceof CodeVerdict
+            && judged.verdict().cue() == Cue.ASK);
   }
 
   /** What UNDO would take back, in few words. */

@@ -48,7 +48,7 @@ public final class PutTogetherScreen implements Screen, Watching {
     this.desk = desk;
     model = new PutTogetherModel(desk.getJob(), desk.shelf());
     work = new WorkView(desk.touch(), model, new WorkKeys());
-    stop = new StopView(desk.touch(), model, new StopKeys());
+    stop = new StopView(desk.touch(), new StopKeys(), desk.corner());
     goOn.setOnFinished(event -> moveOn());
   }
 
@@ -61,6 +61,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   @Override
   public String title() {
     return "Put together";
+  }
+
+  @Override
+  public boolean whole() {
+    return model.stop().isPresent();
   }
 
   @Override
@@ -240,8 +245,7 @@ public final class PutTogetherScreen implements Screen, Watching {
           .orElseGet(() -> StandingScreen.of(desk, item));
     }
 
-    @Override
-    public void page() {
+    private void page() {
       about(item -> desk.navigator().show(ScreenId.PART, item));
     }
 
@@ -259,11 +263,6 @@ public final class PutTogetherScreen implements Screen, Watching {
                 curing = true;
                 way.accept(part.item());
               });
-    }
-
-    @Override
-    public void takeBack() {
-      answer(model.act(Action.UNDO));
     }
 
     @Override
