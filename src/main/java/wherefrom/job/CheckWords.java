@@ -8,14 +8,14 @@ import wherefrom.engine.Spots;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.parts.Place;
+import wherefrom.rules.consequence.CheckKey;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.KnownCheck;
 import wherefrom.rules.debris.Opening;
 
 /** The answered checks in words: what was asked, by which rule, and why. */
 public final class CheckWords {
-  private static final String FILTER_RULE = "R22";
-  private static final String FILTER_NAME = "filter";
 
   private final EngineJob job;
 
@@ -59,15 +59,16 @@ public final class CheckWords {
 
   /** The change that asked is taken back: the rule and the name are all that is left. */
   private static String withoutRule(String check) {
-    String place = check.contains("@") ? check.substring(check.indexOf('@') + 1) : "";
-    String named = place.isEmpty() ? check : check.substring(0, check.indexOf('@'));
+    Optional<CheckKey> key = CheckKey.find(check);
+    String place = key.map(CheckKey::where).orElse("");
+    String named = key.map(asked -> asked.rule() + ", " + asked.name()).orElse(check);
     String where =
         Place.find(place)
             .map(at -> at.spot().words())
             .or(() -> Spots.find(place).map(Spot::words))
             .orElse(place);
     return "a check that nothing asks for any more: "
-        + named.replace(":", ", ").replace('-', ' ')
+        + named.replace('-', ' ')
         + (where.isEmpty() ? "" : ", " + where);
   }
 
@@ -76,7 +77,7 @@ public final class CheckWords {
    * up, need not be cut again; that a new one is on, nobody said yet.
    */
   public String stillOpen(Consequence rule) {
-    boolean filter = rule.rule().equals(FILTER_RULE) && rule.name().equals(FILTER_NAME);
+    boolean filter = rule.checkKey().is(KnownCheck.FILTER_CUT);
     return rule.rule()
         + ": "
         + (filter ? filterCut() : Optional.<String>empty()).orElse(rule.sentence());

@@ -9,9 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import wherefrom.engine.BoreSpot;
-import wherefrom.engine.CamBearingSpot;
-import wherefrom.engine.ValveSpot;
+import wherefrom.engine.Site;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.entry.ChangeMade;
@@ -140,17 +138,20 @@ public final class MadeChanges {
   private void takeMade(String key, Change change, long sequence) {
     put(key, sequence, change, true, 0);
     if (change.kind() == ChangeKind.ROD_RESIZED) {
-      String rod = change.where().isEmpty() ? "R" : "R" + change.where().substring(1);
-      removeCaps(where -> change.where().isEmpty() ? where.startsWith(rod) : where.equals(rod));
+      Site done = Site.of(change.where());
+      removeCaps(
+          at ->
+              at instanceof Site.BigEnd
+                  && (done instanceof Site.Whole || done.findCylinder().equals(at.findCylinder())));
     } else if (change.kind() == ChangeKind.LINE_HONED) {
-      removeCaps(where -> where.startsWith("M"));
+      removeCaps(Site.Main.class::isInstance);
     }
   }
 
-  private void removeCaps(Predicate<String> where) {
+  private void removeCaps(Predicate<Site> at) {
     changes
         .values()
-        .removeIf(made -> CAPS.contains(made.change().kind()) && where.test(made.change().where()));
+        .removeIf(made -> CAPS.contains(made.change().kind()) && at.test(made.change().site()));
   }
 
   private void takeReplaced(PartReplaced replaced, LoggedEntry logged) {
@@ -158,7 +159,7 @@ public final class MadeChanges {
     Part old = job.getPart(replaced.oldItem()).part();
     String where = where(old);
     if (old.kind() == PartKind.ROD) {
-      removeCaps(where::equals);
+      removeCaps(Site.of(where)::equals);
       put("rod " + where, sequence, Change.at(ChangeKind.ROD_REPLACED, where), true, 0);
     } else if (old.kind() == PartKind.ROD_CAP || old.kind() == PartKind.MAIN_CAP) {
       // What an earlier cap asked for is nothing to the one that replaced it.
@@ -270,13 +271,6 @@ public final class MadeChanges {
 
   /** {@code R3} and {@code M2} for a big end and a main, else the spot's key. */
   private static String where(Part part) {
-    return part.home()
-        .spot()
-        .match(
-            ValveSpot::key,
-            BoreSpot::key,
-            rod -> "R" + rod.cylinder(),
-            main -> "M" + main.number(),
-            CamBearingSpot::key);
+    return Site.around(part.home().spot()).key();
   }
 }

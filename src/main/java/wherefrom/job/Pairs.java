@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ShellHalf;
+import wherefrom.engine.Site;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.job.entry.JobOpened;
@@ -21,6 +22,8 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.rules.consequence.CheckKey;
+import wherefrom.rules.consequence.KnownCheck;
 
 /**
  * Which individual each part was machined or worn in with, and goes where it goes: the fold over
@@ -36,8 +39,6 @@ final class Pairs {
           .on(PartReplaced.class, Pairs::bought)
           .on(PartFitted.class, Pairs::fitted)
           .on(CheckAnswered.class, Pairs::answered);
-
-  private static final String MACHINED_AGAIN = "R23:align-bore@R";
 
   private final PartsLedger parts;
   private final Seats seats;
@@ -99,8 +100,12 @@ final class Pairs {
   }
 
   private void answered(CheckAnswered answered) {
-    if (answered.look() == Look.PASS && answered.check().startsWith(MACHINED_AGAIN)) {
-      machinedAgain("B" + answered.check().substring(MACHINED_AGAIN.length()));
+    if (answered.look() == Look.PASS) {
+      CheckKey.find(answered.check())
+          .filter(check -> check.is(KnownCheck.CAP_HOUSING))
+          .map(check -> Site.of(check.where()))
+          .filter(Site.BigEnd.class::isInstance)
+          .ifPresent(this::machinedAgain);
     }
   }
 
@@ -112,13 +117,13 @@ final class Pairs {
   /** Work that was done, recorded by itself or counted back from the machine shop. */
   void made(Change change) {
     if (change.kind() == ChangeKind.ROD_RESIZED) {
-      machinedAgain(change.where());
+      machinedAgain(Site.of(change.where()));
     }
   }
 
-  private void machinedAgain(String where) {
+  private void machinedAgain(Site site) {
     parts.places().stream()
-        .filter(place -> place.kind() == PartKind.ROD_CAP && isAt(where, place))
+        .filter(place -> place.kind() == PartKind.ROD_CAP && isAt(site, place))
         .forEach(this::machinedTogether);
   }
 
@@ -178,7 +183,7 @@ final class Pairs {
     matched.add(cap);
   }
 
-  private static boolean isAt(String where, Place place) {
-    return where.isEmpty() || where.equals("B" + ((RodSpot) place.spot()).cylinder());
+  private static boolean isAt(Site site, Place place) {
+    return site instanceof Site.Whole || site.findCylinder().equals(place.spot().findCylinder());
   }
 }

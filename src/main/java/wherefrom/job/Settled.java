@@ -6,21 +6,20 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.parts.Part;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.KnownCheck;
 
 /**
  * Checks of rules that a look or a reading answers, whenever it was made: a used flat lifter's foot
  * is known to be domed once its quick test passed or its crown was accepted.
  */
 final class Settled {
-  private static final String RULE = "R2";
-  private static final String NAME = "crown";
   private static final String CHECK = "lifter-foot";
   private static final String PLAN = "lifter-crown";
 
   private Settled() {}
 
   static Optional<CheckAnswered> find(EngineJob job, Consequence consequence) {
-    if (!consequence.rule().equals(RULE) || !consequence.name().equals(NAME)) {
+    if (!consequence.checkKey().is(KnownCheck.LIFTER_CROWN)) {
       return Optional.empty();
     }
     boolean domed =

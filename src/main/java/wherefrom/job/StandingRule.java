@@ -1,6 +1,8 @@
 package wherefrom.job;
 
+import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.Set;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.parts.Part;
@@ -43,6 +45,20 @@ public record StandingRule(
   /** The entry from which on it stands as it does: the change, or the answer that was no pass. */
   long since() {
     return answered.map(LoggedEntry::sequence).orElse(sequence);
+  }
+
+  /** This and another that one answer settles: what the later says, at the places of both. */
+  StandingRule together(StandingRule other) {
+    StandingRule later = sequence > other.sequence ? this : other;
+    Set<Place> places = new LinkedHashSet<>(consequence.places());
+    places.addAll(other.consequence.places());
+    return new StandingRule(
+        later.consequence.at(places),
+        later.sequence,
+        binding || other.binding,
+        individual,
+        later.answered,
+        later.settled);
   }
 
   /** Whether it forbids parts now. */

@@ -92,9 +92,21 @@ public final class StandingRules {
     return all;
   }
 
-  /** The checks that nobody has passed yet. */
+  /** A check as it is answered: once, wherever it is asked. */
+  private record Asking(String key, Effect effect, int individual) {
+    static Asking of(StandingRule rule) {
+      Consequence one = rule.consequence();
+      return new Asking(one.key(), one.effect(), rule.individual());
+    }
+  }
+
+  /** The checks that nobody has passed yet; what one answer settles is listed once. */
   public List<StandingRule> openChecks() {
-    return all.stream().filter(StandingRule::isOpenCheck).toList();
+    Map<Asking, StandingRule> open = new LinkedHashMap<>();
+    all.stream()
+        .filter(StandingRule::isOpenCheck)
+        .forEach(rule -> open.merge(Asking.of(rule), rule, StandingRule::together));
+    return List.copyOf(open.values());
   }
 
   /** What concerns a part: at its home place. */

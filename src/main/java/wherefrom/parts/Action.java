@@ -5,12 +5,12 @@ import java.util.Optional;
 
 /** What an action card does; the cards hang by the bench and serve every job. */
 public enum Action {
-  UNDO(1, "take the last step back"),
-  SKIP(2, "leave this place for later"),
+  UNDO(1, "one step back"),
+  SKIP(2, "later"),
   NEXT(3, "go on"),
   REPEAT(4, "say it again"),
-  HELP(5, "what to do now"),
-  YES(6, "yes, on purpose");
+  HELP(5, "what now?"),
+  YES(6, "on purpose");
 
   private final int item;
   private final String words;

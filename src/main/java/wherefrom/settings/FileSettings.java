@@ -19,6 +19,7 @@ import wherefrom.files.Incoming;
 import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
+import wherefrom.job.settings.WindowPlace;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.wedge.ScannerSetup;
 import wherefrom.quantity.UnitSystem;
@@ -134,6 +135,7 @@ public final class FileSettings implements SettingsStore {
         fields.path("secondCopy"),
         fields.copies("copied", "copiedUpTo"),
         fields.path("lastSaved"),
+        fields.choice("window", fresh.window(), WindowPlace::read),
         fields.choice("outOrder", fresh.outOrder(), OutOrder::find));
   }
 
@@ -180,6 +182,7 @@ public final class FileSettings implements SettingsStore {
     json.put("camera", settings.camera());
     json.put("cameraOn", settings.cameraOn());
     settings.secondCopy().ifPresent(folder -> json.put("secondCopy", folder.toString()));
+    json.put("window", settings.window().written());
     settings.lastSaved().ifPresent(folder -> json.put("lastSaved", folder.toString()));
     json.put("outOrder", settings.outOrder().key());
     ObjectNode copied = json.putObject("copied");

@@ -18,6 +18,7 @@ import wherefrom.job.BuiltVersion;
 import wherefrom.job.ports.Equipment;
 import wherefrom.job.ports.Sounds;
 import wherefrom.ui.app.CueSounds;
+import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.jobs.BringingBack;
@@ -52,6 +53,7 @@ public final class Start extends Application {
           });
 
   private @Nullable Shell shell;
+  private @Nullable Stage window;
   private Optional<Ticker.Ticking> idle = Optional.empty();
 
   /**
@@ -91,7 +93,8 @@ public final class Start extends Application {
     stage.setTitle(BuiltVersion.words());
     stage.getIcons().setAll(icons());
     stage.setScene(scene);
-    stage.setMaximized(true);
+    WindowPlacing.put(stage, opened.desk().settings().window());
+    window = stage;
     stage.show();
     new BringingBack(opened.desk()).all(exported);
     workers.execute(
@@ -112,7 +115,9 @@ public final class Start extends Application {
   @Override
   public void stop() {
     idle.ifPresent(Ticker.Ticking::end);
-    if (shell != null) {
+    if (shell != null && window != null) {
+      Desk desk = shell.desk();
+      desk.change(desk.settings().withWindow(WindowPlacing.of(window)));
       shell.close();
     }
     workers.shutdownNow();

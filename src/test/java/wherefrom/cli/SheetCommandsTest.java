@@ -131,7 +131,7 @@ class SheetCommandsTest {
     assertThat(shop.right("read", picture(0, 203).toString(), "--job", job).rows())
         .extracting(row -> row[2])
         .hasSize(6)
-        .contains("action card: UNDO, take the last step back");
+        .contains("action card: UNDO, one step back");
     tags("--cards", "baskets", "--count", "2");
     assertThat(shop.right("read", picture(0, 203).toString(), "--job", job).rows())
         .extracting(row -> row[2])

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.inspection.Look;
 import wherefrom.job.change.Planning;
+import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
@@ -241,6 +242,27 @@ class CamAndHeadScenariosTest {
     isMustBeNew(bench.verdict("valve@2IN"), "R38");
     isMustBeNew(bench.verdict("valve@2EX"), "R38");
     assertThat(bench.word("valve@3EX")).isEqualTo("right place");
+  }
+
+  /** Intakes first, then the exhausts: one answer settles a check, so it is listed once. */
+  @Test
+  void r38AskedTwiceOfOneBankIsListedOnceForBothSides() {
+    made(ChangeKind.LARGER_INTAKE_VALVES, "left");
+    made(ChangeKind.LARGER_EXHAUST_VALVES, "left");
+    List<StandingRule> seats =
+        planning.openChecks().stream()
+            .filter(rule -> rule.consequence().key().equals("R38:springs@left"))
+            .toList();
+    assertThat(seats).hasSize(1);
+    assertThat(seats.get(0).consequence().places())
+        .extracting(Place::key)
+        .contains("spring@3IN", "spring@3EX")
+        .doesNotContain("spring@2IN");
+    assertThat(planning.openChecks().stream().map(rule -> rule.consequence().key()).toList())
+        .doesNotHaveDuplicates();
+    passed("R38:springs@left");
+    assertThat(planning.openChecks())
+        .noneMatch(rule -> rule.consequence().key().equals("R38:springs@left"));
   }
 
   @Test

@@ -24,7 +24,9 @@ import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.MoneyCsv;
+import wherefrom.job.numbers.Bearings;
 import wherefrom.job.numbers.ClearanceLimits;
+import wherefrom.job.numbers.ClearanceLimits.Field;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.print.Face;
 import wherefrom.job.print.TagChoice;
@@ -190,15 +192,15 @@ class OneActTest {
 
   @Test
   void clearanceLimitsThatBeginToJudge() {
-    ClearanceLimits.set(job, "main", "lower", "0.0010in");
-    ClearanceLimits.set(job, "main", "upper", "0.0025in");
+    ClearanceLimits.set(job, Bearings.MAINS, Field.LOWER, "0.0010in");
+    ClearanceLimits.set(job, Bearings.MAINS, Field.UPPER, "0.0025in");
     int entries = logbook.entries().size();
-    assertThat(ClearanceLimits.set(job, "main", "source", "manual, page 6-12"))
+    assertThat(ClearanceLimits.set(job, Bearings.MAINS, Field.SOURCE, "manual, page 6-12"))
         .isInstanceOf(Kept.Done.class);
     assertThat(logbook.entries()).hasSize(entries + 1);
     job.undo();
-    assertThat(ClearanceLimits.of(job, "main").source()).isEmpty();
-    assertThat(ClearanceLimits.of(job, "main").lower()).isPresent();
+    assertThat(ClearanceLimits.of(job, Bearings.MAINS).source()).isEmpty();
+    assertThat(ClearanceLimits.of(job, Bearings.MAINS).lower()).isPresent();
   }
 
   @Test

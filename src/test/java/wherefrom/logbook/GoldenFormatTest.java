@@ -38,6 +38,7 @@ import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ConsequenceRules;
+import wherefrom.rules.consequence.KnownCheck;
 import wherefrom.rules.consequence.Setting;
 import wherefrom.rules.debris.Opening;
 import wherefrom.workings.Working;
@@ -132,6 +133,13 @@ class GoldenFormatTest {
         .flatMap(kind -> ConsequenceRules.of(Change.of(kind), setting).stream())
         .map(one -> "consequence: " + one.rule() + ":" + one.name())
         .collect(Collectors.toSet());
+  }
+
+  @Test
+  void everyCheckThatIsKnownByItsNameIsAskedByARule() {
+    for (KnownCheck known : KnownCheck.values()) {
+      assertThat(keys()).contains("consequence: " + known.rule() + ":" + known.id());
+    }
   }
 
   private static String written(Object constant) {

@@ -89,6 +89,6 @@ class TagCodeTest {
       assertThat(Action.find(action.code().item())).contains(action);
       assertThat(action.words()).isNotBlank();
     }
-    assertThat(Action.UNDO.words()).isEqualTo("take the last step back");
+    assertThat(Action.UNDO.words()).isEqualTo("one step back");
   }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
+import wherefrom.job.settings.WindowPlace;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.quantity.UnitSystem;
 
@@ -56,6 +57,7 @@ class FileSettingsTest {
             Map.of(
                 "/a shop/ü/engine", new Settings.Copy(Instant.parse("2026-05-04T09:30:00Z"), 128)),
             Optional.of(Path.of("/papers/ü")),
+            new WindowPlace(WindowPlace.State.WINDOW, -40, 20, 1024, 600),
             OutOrder.BANK);
     settings().save(kept);
     assertThat(settings().load()).isEqualTo(kept);
@@ -88,6 +90,8 @@ class FileSettingsTest {
       strings = {
         "\"units\":\"furlong\"",
         "\"units\":\"METRIC\"",
+        "\"window\":\"window 0 0 10 10\"",
+        "\"window\":\"wide\"",
         "\"textPercent\":130",
         "\"textPercent\":\"150\"",
         "\"pixelsPerMm\":-1",

@@ -13,8 +13,9 @@ import wherefrom.parts.Place;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.inspect.CardScreen;
-import wherefrom.ui.inspect.CheckWordsScreen;
+import wherefrom.ui.inspect.CheckWords;
 import wherefrom.ui.inspect.InspectScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -35,7 +36,7 @@ final class InspectShots {
         shot("inspect-card-timing", CardScreen.class, card("chain-slack")),
         shot("inspect-card-crank", CardScreen.class, card("crank-look")),
         shot("inspect-card-answer", CardScreen.class, InspectShots::answering),
-        shot("inspect-words", CheckWordsScreen.class, InspectShots::words));
+        shot("inspect-words", WordsScreen.class, InspectShots::words));
   }
 
   private static Shot shot(
@@ -123,7 +124,7 @@ final class InspectShots {
 
   private static void words(SampleWindow window, SampleJob sample) {
     Desk desk = window.shell.desk();
-    desk.navigator()
-        .open(() -> new CheckWordsScreen(desk, Checks.find("pushrod-roll").orElseThrow()));
+    Check check = Checks.find("pushrod-roll").orElseThrow();
+    desk.navigator().open(() -> new WordsScreen(desk, check.title(), CheckWords.of(check)));
   }
 }

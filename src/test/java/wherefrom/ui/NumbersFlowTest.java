@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import wherefrom.job.numbers.Bearings;
 import wherefrom.job.numbers.ClearanceLimits;
+import wherefrom.job.numbers.ClearanceLimits.Field;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.WorkingBook;
@@ -91,8 +93,8 @@ class NumbersFlowTest {
 
   @Test
   void limitsThatCannotBeAreSaidWhenTheirSourceWouldMakeThemJudge() {
-    ClearanceLimits.set(sample.job, "main", "lower", "0.0030 in");
-    ClearanceLimits.set(sample.job, "main", "upper", "0.0010 in");
+    ClearanceLimits.set(sample.job, Bearings.MAINS, Field.LOWER, "0.0030 in");
+    ClearanceLimits.set(sample.job, Bearings.MAINS, Field.UPPER, "0.0010 in");
     Toolkit.on(
         () -> {
           SampleWindow window = open();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import wherefrom.inspection.Feature;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.ClearanceRange;
@@ -30,16 +29,17 @@ final class ClearanceCharts {
   /** One for the mains, one for the rods; without those of which no journal is measured. */
   List<RecordPlot> list() {
     List<RecordPlot> plots = new ArrayList<>();
-    plot(Feature.MAIN_JOURNAL, "main").ifPresent(plots::add);
-    plot(Feature.ROD_JOURNAL, "rod").ifPresent(plots::add);
+    for (Bearings bearings : Bearings.values()) {
+      plot(bearings).ifPresent(plots::add);
+    }
     return plots;
   }
 
-  private Optional<RecordPlot> plot(Feature journals, String bearing) {
-    ClearanceLimits limits = ClearanceLimits.of(job, bearing);
+  private Optional<RecordPlot> plot(Bearings bearings) {
+    ClearanceLimits limits = ClearanceLimits.of(job, bearings);
     List<ClearancePlot.Reading> readings = new ArrayList<>();
     for (BearingClearance found : new OilClearances(job.state()).list()) {
-      if (found.journal().feature() == journals) {
+      if (found.journal().feature() == bearings.journal()) {
         found.range().map(range -> reading(found, range, limits)).ifPresent(readings::add);
       }
     }
@@ -48,10 +48,10 @@ final class ClearanceCharts {
         : Optional.of(
             new RecordPlot(
                 Charts.named(
-                    "Oil clearance of the " + bearing + " bearings",
+                    "Oil clearance of the " + bearings.id() + " bearings",
                     Charts.of(ClearancePlot.of(unit, readings))),
                 words(limits),
-                "clearance:" + bearing));
+                "clearance:" + bearings.id()));
   }
 
   private static ClearancePlot.Reading reading(

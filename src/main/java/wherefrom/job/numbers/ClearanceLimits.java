@@ -19,56 +19,73 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
   /**
    * Those of a kind of bearing: what was typed where limits of readings are typed, else what was
    * typed here.
-   *
-   * @param bearing {@code main} or {@code rod}
    */
-  public static ClearanceLimits of(OpenJob job, String bearing) {
+  public static ClearanceLimits of(OpenJob job, Bearings bearings) {
     return job.state()
         .measures()
-        .findLimit(plan(bearing), RESULT)
+        .findLimit(bearings.plan(), RESULT)
         .map(limit -> new ClearanceLimits(limit.lower(), limit.upper(), limit.source()))
-        .orElseGet(() -> of(new Sheets(job).find(key(bearing)).orElse(Sheet.empty(""))));
+        .orElseGet(() -> of(new Sheets(job).find(bearings.sheet()).orElse(Sheet.empty(""))));
   }
 
   private static ClearanceLimits of(Sheet sheet) {
     return new ClearanceLimits(
-        amount(sheet, "lower"), amount(sheet, "upper"), sheet.figures().getOrDefault("source", ""));
+        amount(sheet, Field.LOWER),
+        amount(sheet, Field.UPPER),
+        sheet.figures().getOrDefault(Field.SOURCE.id(), ""));
+  }
+
+  /** What is typed of them; the id stands in logbooks. */
+  public enum Field {
+    LOWER("lower"),
+    UPPER("upper"),
+    SOURCE("source");
+
+    private final String id;
+
+    Field(String id) {
+      this.id = id;
+    }
+
+    public String id() {
+      return id;
+    }
   }
 
   /**
-   * Keeps one of {@code lower}, {@code upper} and {@code source}; an empty text takes it out. As
-   * soon as the source is known they also judge the bearings.
+   * Keeps one of them; an empty text takes it out. As soon as the source is known they also judge
+   * the bearings.
    */
-  public static Kept set(OpenJob job, String bearing, String what, String text) {
-    return job.asOne(() -> keep(job, bearing, what, text), kept -> kept instanceof Kept.Done);
+  public static Kept set(OpenJob job, Bearings bearings, Field what, String text) {
+    return job.asOne(() -> keep(job, bearings, what, text), kept -> kept instanceof Kept.Done);
   }
 
-  private static Kept keep(OpenJob job, String bearing, String what, String text) {
-    if (!what.equals("source")
+  private static Kept keep(OpenJob job, Bearings bearings, Field what, String text) {
+    if (what != Field.SOURCE
         && !text.isEmpty()
         && AmountText.read(text) instanceof AmountReading.NotUnderstood not) {
       return new Kept.Refused(not.sentence());
     }
-    Sheet sheet = of(job, bearing).sheet(bearing).with(what, text);
+    Sheet sheet = of(job, bearings).sheet(bearings).with(what.id(), text);
     ClearanceLimits then = of(sheet);
-    boolean judging = job.state().measures().findLimit(plan(bearing), RESULT).isPresent();
+    boolean judging = job.state().measures().findLimit(bearings.plan(), RESULT).isPresent();
     boolean limited = then.lower().isPresent() || then.upper().isPresent();
     if (!then.source().isBlank() && (limited || judging)) {
       Instruments.Answer answer =
           new Instruments(job)
               .limit(
-                  plan(bearing), RESULT, words(then.lower()), words(then.upper()), then.source());
+                  bearings.plan(), RESULT, words(then.lower()), words(then.upper()), then.source());
       if (answer instanceof Instruments.Answer.Refused refused) {
         return new Kept.Refused(refused.sentence());
       }
-      new Sheets(job).drop(key(bearing));
+      new Sheets(job).drop(bearings.sheet());
       return new Kept.Done();
     }
     if (judging) {
       return new Kept.Refused(
           "These limits judge bearings: say the manual and page they stand in.");
     }
-    new Sheets(job).keep(key(bearing), sheet);
+    new Sheets(job).keep(bearings.sheet(), sheet);
     return new Kept.Done();
   }
 
@@ -85,23 +102,15 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
     return limit.map(Amount::text).orElse("");
   }
 
-  private Sheet sheet(String bearing) {
-    return Sheet.empty("limits of " + bearing + " clearance")
-        .with("lower", words(lower))
-        .with("upper", words(upper))
-        .with("source", source);
+  private Sheet sheet(Bearings bearings) {
+    return Sheet.empty("limits of " + bearings.id() + " clearance")
+        .with(Field.LOWER.id(), words(lower))
+        .with(Field.UPPER.id(), words(upper))
+        .with(Field.SOURCE.id(), source);
   }
 
-  private static String plan(String bearing) {
-    return bearing + "-journal";
-  }
-
-  private static String key(String bearing) {
-    return "clearance-limits-" + bearing;
-  }
-
-  private static Optional<Amount> amount(Sheet sheet, String key) {
-    return AmountText.read(sheet.figures().getOrDefault(key, ""))
+  private static Optional<Amount> amount(Sheet sheet, Field end) {
+    return AmountText.read(sheet.figures().getOrDefault(end.id(), ""))
             instanceof AmountReading.Understood understood
         ? Optional.of(understood.amount())
         : Optional.empty();

@@ -9,6 +9,8 @@ import wherefrom.workings.EntryReading;
 import wherefrom.workings.InputText;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.WorkingCard;
+import wherefrom.workings.catalogue.compression.ChamberForRatio;
+import wherefrom.workings.catalogue.compression.RatioAfterCut;
 import wherefrom.workings.plan.Plan;
 import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanWorking;
@@ -20,7 +22,9 @@ public final class PlanBook {
 
   /** Of these two the one that was typed last counts. */
   private static final Map<String, String> EITHER =
-      Map.of("target", "head-cut", "head-cut", "target");
+      Map.of(
+          ChamberForRatio.TARGET.key(), RatioAfterCut.HEAD_CUT.key(),
+          RatioAfterCut.HEAD_CUT.key(), ChamberForRatio.TARGET.key());
 
   private final OpenJob job;
   private final Sheets sheets;

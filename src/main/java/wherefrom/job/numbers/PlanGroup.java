@@ -2,35 +2,82 @@ package wherefrom.job.numbers;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.workings.InputSpec;
+import wherefrom.workings.catalogue.compression.ChamberForRatio;
+import wherefrom.workings.catalogue.compression.CombustionSpace;
+import wherefrom.workings.catalogue.compression.HeadCut;
+import wherefrom.workings.catalogue.compression.IntakeCorrection;
+import wherefrom.workings.catalogue.compression.RatioAfterCut;
+import wherefrom.workings.catalogue.valvetrain.CoilBind;
+import wherefrom.workings.catalogue.valvetrain.PistonToValve;
+import wherefrom.workings.catalogue.valvetrain.PushrodLength;
+import wherefrom.workings.catalogue.valvetrain.RetainerToSeal;
+import wherefrom.workings.catalogue.valvetrain.ValveLift;
 import wherefrom.workings.plan.PlanInputs;
 
 /** The plan's figures in the groups in which they are measured. */
 public enum PlanGroup {
   CYLINDER(
       "Cylinder",
-      "bore stroke chamber gasket-bore gasket-thickness deck piston-volume "
-          + "opening crevice-height crevice-gap"),
-  CUTS("Ratio and cuts", "target head-cut deck-cut bank-angle face-angle"),
+      CombustionSpace.BORE,
+      CombustionSpace.STROKE,
+      CombustionSpace.CHAMBER,
+      CombustionSpace.GASKET_BORE,
+      CombustionSpace.GASKET_THICKNESS,
+      CombustionSpace.DECK,
+      CombustionSpace.PISTON_VOLUME,
+      HeadCut.OPENING,
+      CombustionSpace.CREVICE_HEIGHT,
+      CombustionSpace.CREVICE_GAP),
+  CUTS(
+      "Ratio and cuts",
+      ChamberForRatio.TARGET,
+      RatioAfterCut.HEAD_CUT,
+      RatioAfterCut.DECK_CUT,
+      IntakeCorrection.BANK_ANGLE,
+      IntakeCorrection.FACE_ANGLE),
   LIFT(
       "Cam and lift",
-      "lobe-lift rocker-ratio lash installed-height solid-height seal-gap " + "slot-room"),
+      ValveLift.LOBE_LIFT,
+      ValveLift.ROCKER_RATIO,
+      ValveLift.LASH,
+      CoilBind.INSTALLED,
+      CoilBind.SOLID,
+      RetainerToSeal.GAP,
+      PlanInputs.SLOT_ROOM),
   VALVES(
       "Pushrod and valves",
-      "pushrod-tilt base-radius-loss tip-rise clearance-intake "
-          + "clearance-exhaust valve-tilt crown seat-sink");
+      PushrodLength.TILT,
+      PushrodLength.BASE_RADIUS_LOSS,
+      PushrodLength.TIP_RISE,
+      PlanInputs.CLEARANCE_INTAKE,
+      PlanInputs.CLEARANCE_EXHAUST,
+      PistonToValve.VALVE_TILT,
+      PistonToValve.CROWN,
+      PistonToValve.SEAT_SINK);
 
   /** Only a what-if has these: they say what would be done. */
   private static final Set<String> CHANGES =
-      Set.of("target", "head-cut", "deck-cut", "base-radius-loss", "tip-rise", "seat-sink");
+      Stream.of(
+              ChamberForRatio.TARGET,
+              RatioAfterCut.HEAD_CUT,
+              RatioAfterCut.DECK_CUT,
+              PushrodLength.BASE_RADIUS_LOSS,
+              PushrodLength.TIP_RISE,
+              PistonToValve.SEAT_SINK)
+          .map(InputSpec::key)
+          .collect(Collectors.toUnmodifiableSet());
 
   private final String words;
-  private final String keys;
 
-  PlanGroup(String words, String keys) {
+  @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed
+  private final List<String> keys;
+
+  PlanGroup(String words, InputSpec... inputs) {
     this.words = words;
-    this.keys = keys;
+    this.keys = Stream.of(inputs).map(InputSpec::key).toList();
   }
 
   public String words() {
@@ -39,7 +86,7 @@ public enum PlanGroup {
 
   /** The inputs of a column: column 0 is how things are now. */
   public List<InputSpec> inputs(int column) {
-    return Stream.of(keys.split(" ", -1))
+    return keys.stream()
         .filter(key -> column > 0 || !isChange(key))
         .flatMap(key -> PlanInputs.all().stream().filter(input -> input.key().equals(key)))
         .toList();

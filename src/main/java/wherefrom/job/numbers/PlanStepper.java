@@ -1,22 +1,50 @@
 package wherefrom.job.numbers;
 
 import java.math.BigDecimal;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
+import wherefrom.workings.AmountInput;
 import wherefrom.workings.Inputs;
+import wherefrom.workings.catalogue.compression.ChamberForRatio;
+import wherefrom.workings.catalogue.compression.CombustionSpace;
+import wherefrom.workings.catalogue.compression.RatioAfterCut;
+import wherefrom.workings.catalogue.valvetrain.ValveLift;
+import wherefrom.workings.plan.PlanColumn;
 
 /** Moves one figure of the plan by the step that is usual for it. */
 public final class PlanStepper {
   /** What can be stepped, in the order offered. */
-  public static final List<String> KEYS =
-      List.of("target", "head-cut", "deck-cut", "gasket-thickness", "rocker-ratio", "lobe-lift");
+  public enum Stepped {
+    RATIO(ChamberForRatio.TARGET, "0.1"),
+    HEAD_CUT(RatioAfterCut.HEAD_CUT, ""),
+    DECK_CUT(RatioAfterCut.DECK_CUT, ""),
+    GASKET(CombustionSpace.GASKET_THICKNESS, ""),
+    ROCKER_RATIO(ValveLift.ROCKER_RATIO, "0.05"),
+    LOBE_LIFT(ValveLift.LOBE_LIFT, "");
 
-  private static final Map<String, String> NUMBER_STEPS =
-      Map.of("target", "0.1", "rocker-ratio", "0.05");
+    private final String key;
+    private final String step;
+
+    Stepped(AmountInput input, String step) {
+      this.key = input.key();
+      this.step = step;
+    }
+
+    /** The key of the input that is stepped. */
+    public String key() {
+      return key;
+    }
+
+    private BigDecimal step(Unit unit) {
+      if (!step.isEmpty()) {
+        return new BigDecimal(step);
+      }
+      return unit == Unit.MILLIMETRE ? METRIC_STEP : unit == Unit.THOU ? BigDecimal.ONE : INCH_STEP;
+    }
+  }
+
   private static final BigDecimal INCH_STEP = new BigDecimal("0.001");
   private static final BigDecimal METRIC_STEP = new BigDecimal("0.02");
 
@@ -27,51 +55,47 @@ public final class PlanStepper {
   }
 
   /** What the column holds now: its own figure, or that of now. */
-  public Optional<Amount> find(int column, String key) {
-    return book.all(column).findMeasured(key).map(Measured::value);
+  public Optional<Amount> find(int column, Stepped figure) {
+    return book.all(column).findMeasured(figure.key()).map(Measured::value);
   }
 
   /** One step up or down. */
-  public Kept step(int column, String key, int direction) {
-    if (column == 0 && PlanGroup.isChange(key)) {
+  public Kept step(int column, Stepped figure, int direction) {
+    if (column == 0 && PlanGroup.isChange(figure.key())) {
       return new Kept.Refused("Choose a what-if: nothing is changed in the column of now.");
     }
-    Optional<Amount> start = find(column, key).or(() -> start(column, key));
+    Optional<Amount> start = find(column, figure).or(() -> start(column, figure));
     if (start.isEmpty()) {
       return new Kept.Refused("Type this figure once; then the steps move it.");
     }
     Amount from = start.get();
     BigDecimal moved =
-        from.number().add(step(key, from.unit()).multiply(BigDecimal.valueOf(direction)));
+        from.number().add(figure.step(from.unit()).multiply(BigDecimal.valueOf(direction)));
     if (moved.signum() < 0) {
       return new Kept.Refused("It cannot be less than nothing.");
     }
-    return book.set(column, key, new Amount(moved, from.unit()).text());
-  }
-
-  private static BigDecimal step(String key, Unit unit) {
-    if (NUMBER_STEPS.containsKey(key)) {
-      return new BigDecimal(NUMBER_STEPS.get(key));
-    }
-    return unit == Unit.MILLIMETRE ? METRIC_STEP : unit == Unit.THOU ? BigDecimal.ONE : INCH_STEP;
+    return book.set(column, figure.key(), new Amount(moved, from.unit()).text());
   }
 
   /** A cut begins at none, the wanted ratio at the present one. */
-  private Optional<Amount> start(int column, String key) {
-    if (key.equals("head-cut") || key.equals("deck-cut")) {
-      return Optional.of(new Amount(new BigDecimal("0.000"), lengthUnit(book.all(column))));
-    }
-    if (!key.equals("target")) {
-      return Optional.empty();
-    }
-    return book.work().get(0) instanceof wherefrom.workings.plan.PlanColumn now
+  private Optional<Amount> start(int column, Stepped figure) {
+    return switch (figure) {
+      case HEAD_CUT, DECK_CUT ->
+          Optional.of(new Amount(new BigDecimal("0.000"), lengthUnit(book.all(column))));
+      case RATIO -> presentRatio();
+      default -> Optional.empty();
+    };
+  }
+
+  private Optional<Amount> presentRatio() {
+    return book.work().get(0) instanceof PlanColumn now
         ? now.result().findValue("ratio").map(ratio -> ratio.amount().rounded(1))
         : Optional.empty();
   }
 
   private static Unit lengthUnit(Inputs inputs) {
     return inputs
-        .findMeasured("bore")
+        .findMeasured(CombustionSpace.BORE.key())
         .map(bore -> bore.value().unit())
         .filter(unit -> unit == Unit.MILLIMETRE)
         .orElse(Unit.INCH);

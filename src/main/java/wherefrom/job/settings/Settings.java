@@ -24,6 +24,7 @@ import wherefrom.quantity.UnitSystem;
  * @param secondCopy the folder on a USB drive or another disk that gets a copy after each sitting
  * @param copied how far each job was last copied there, by the job's folder
  * @param lastSaved the folder in which the person last saved or chose a file
+ * @param window where the window stood last
  * @param outOrder in which order parts are proposed to come out
  */
 public record Settings(
@@ -39,6 +40,7 @@ public record Settings(
     Optional<Path> secondCopy,
     Map<String, Copy> copied,
     Optional<Path> lastSaved,
+    WindowPlace window,
     OutOrder outOrder) {
   public Settings {
     copied = Map.copyOf(copied);
@@ -78,6 +80,7 @@ public record Settings(
         Optional.empty(),
         Map.of(),
         Optional.empty(),
+        WindowPlace.FIRST,
         OutOrder.CYLINDER);
   }
 
@@ -94,6 +97,7 @@ public record Settings(
     private boolean cameraOn;
     private Optional<Path> secondCopy;
     private Map<String, Copy> copied;
+    private WindowPlace window;
     private Optional<Path> lastSaved;
     private OutOrder outOrder;
 
@@ -109,6 +113,7 @@ public record Settings(
       cameraOn = from.cameraOn;
       secondCopy = from.secondCopy;
       copied = from.copied;
+      window = from.window;
       lastSaved = from.lastSaved;
       outOrder = from.outOrder;
     }
@@ -127,6 +132,7 @@ public record Settings(
           secondCopy,
           copied,
           lastSaved,
+          window,
           outOrder);
     }
   }
@@ -190,6 +196,10 @@ public record Settings(
     Map<String, Copy> copies = new HashMap<>(copied);
     copies.put(key(job), copy);
     return with(draft -> draft.copied = copies);
+  }
+
+  public Settings withWindow(WindowPlace place) {
+    return with(draft -> draft.window = place);
   }
 
   public Settings withLastSaved(Path folder) {

@@ -4,8 +4,8 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.Layout;
+import wherefrom.engine.Site;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.parts.Place;
 
 /**
@@ -39,7 +39,8 @@ public record Change(ChangeKind kind, String where, String detail) {
    */
   public boolean isOfItsOwnParts() {
     boolean housingOfARod =
-        where.startsWith("R") && (kind == ChangeKind.CAP_LOST || kind == ChangeKind.CAP_REPLACED);
+        site() instanceof Site.BigEnd
+            && (kind == ChangeKind.CAP_LOST || kind == ChangeKind.CAP_REPLACED);
     return housingOfARod || OWN_PARTS.contains(kind);
   }
 
@@ -51,21 +52,26 @@ public record Change(ChangeKind kind, String where, String detail) {
   }
 
   private String place() {
-    if (kind.reach() == Reach.BANK) {
-      return where + " bank";
+    Site site = site();
+    if (site instanceof Site.BigEnd end) {
+      return "rod " + end.cylinder();
     }
-    return findSpot()
-        .map(Spot::words)
-        .orElseGet(
-            () ->
-                where.startsWith("R")
-                    ? "rod " + where.substring(1)
-                    : where.startsWith("M") ? "main " + where.substring(1) : where + " bank");
+    if (site instanceof Site.Main main) {
+      return "main " + main.number();
+    }
+    return findSpot().map(Spot::words).orElse(where + " bank");
+  }
+
+  /** Where it is; the spot, where it names a part's place. */
+  public Site site() {
+    return kind.reach() == Reach.BANK && !where.isEmpty()
+        ? new Site.OfBank(where)
+        : Place.find(where).<Site>map(at -> new Site.At(at.spot())).orElseGet(() -> Site.of(where));
   }
 
   /** The spot that it names, when it names one. */
   Optional<Spot> findSpot() {
-    return Place.find(where).map(Place::spot).or(() -> Spots.find(where));
+    return site() instanceof Site.At at ? Optional.of(at.spot()) : Optional.empty();
   }
 
   /** What is wrong with it for an engine, in a sentence; empty when nothing is. */

@@ -46,6 +46,13 @@ public record Consequence(
     chain = List.copyOf(chain);
   }
 
+  /** The same, concerning these places. */
+  public Consequence at(Set<Place> concerned) {
+    return new Consequence(
+        rule, name, severity, effect, kinds, concerned, wanted, what, sentence, renewal, source,
+        chain);
+  }
+
   /** The change that it follows from directly. */
   public Change cause() {
     return chain.get(chain.size() - 1);
@@ -58,8 +65,12 @@ public record Consequence(
 
   /** The name by which a check is answered: {@code R11:pushrod-length@left}. Never changes. */
   public String key() {
-    String where = cause().where();
-    return rule + ":" + name + (where.isEmpty() ? "" : "@" + where);
+    return checkKey().text();
+  }
+
+  /** See {@link #key()}. */
+  public CheckKey checkKey() {
+    return new CheckKey(rule, name, cause().where());
   }
 
   /** The chain of reasons in words, the first cause first. */

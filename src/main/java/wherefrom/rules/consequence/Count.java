@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import wherefrom.engine.BoreSpot;
-import wherefrom.engine.MainSpot;
+import wherefrom.engine.Site;
 import wherefrom.engine.Spot;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -25,12 +25,7 @@ enum Count {
       case PER_CYLINDER -> spread(PartKind.PISTON, cover, change, setting, Spot::key);
       case PER_VALVE -> spread(PartKind.VALVE, cover, change, setting, Spot::key);
       case PER_MAIN ->
-          spread(
-              PartKind.MAIN_SHELL,
-              cover,
-              change,
-              setting,
-              spot -> "M" + ((MainSpot) spot).number());
+          spread(PartKind.MAIN_SHELL, cover, change, setting, spot -> Site.around(spot).key());
     };
   }
 

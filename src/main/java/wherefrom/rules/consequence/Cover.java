@@ -6,6 +6,7 @@ import wherefrom.engine.Bank;
 import wherefrom.engine.Layout;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
+import wherefrom.engine.Site;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
@@ -25,13 +26,8 @@ enum Cover {
   HERE {
     @Override
     Predicate<Place> of(Change change, Layout layout) {
-      if (change.where().isEmpty()) {
-        return place -> true;
-      }
-      return change
-          .findSpot()
-          .<Predicate<Place>>map(at -> place -> isSame(at, place.spot()))
-          .orElse(place -> isNamed(change.where(), place.spot(), layout));
+      Site site = change.site();
+      return site instanceof Site.Whole ? place -> true : place -> isIn(site, place.spot(), layout);
     }
   },
   /** The same bank; all, where the change names none. */
@@ -94,20 +90,16 @@ enum Cover {
         other::equals);
   }
 
-  /** {@code R3}, {@code M2}, or a bank's name. */
-  private static boolean isNamed(String where, Spot spot, Layout layout) {
-    boolean bearing =
-        spot.match(
-            valve -> false,
-            bore -> false,
-            rod -> where.equals("R" + rod.cylinder()),
-            main -> where.equals("M" + main.number()),
-            camBearing -> false);
-    return bearing
-        || spot.findCylinder()
+  private static boolean isIn(Site site, Spot spot, Layout layout) {
+    if (site instanceof Site.At at) {
+      return isSame(at.spot(), spot);
+    }
+    return site instanceof Site.OfBank named
+        ? spot.findCylinder()
             .flatMap(layout::findBank)
-            .filter(bank -> bank.name().equals(where))
-            .isPresent();
+            .filter(bank -> bank.name().equals(named.bank()))
+            .isPresent()
+        : site.equals(Site.around(spot));
   }
 
   private static Optional<Bank> bankOf(Change change, Layout layout) {

@@ -56,14 +56,14 @@ final class CrankRules {
               .first("journals", ALL, SHELLS, "Did it reach the bearings? Look at every journal.")
               .first("galleries", ALL, SHELLS, "Plugs out, galleries brushed and flushed.")
               .after("pump", "Open and look at the oil pump and its pickup.")
-              .after("filter", "Cut the filter open; fit a new one."),
+              .after(KnownCheck.FILTER_CUT.id(), "Cut the filter open; fit a new one."),
           Rule.of(
                   "R23",
                   "Cap lost, mixed up, or of another housing",
                   ChangeKind.CAP_LOST,
                   ChangeKind.CAP_REPLACED)
               .forbid(
-                  "align-bore",
+                  KnownCheck.CAP_HOUSING.id(),
                   HERE,
                   Set.of(
                       PartKind.MAIN_CAP,

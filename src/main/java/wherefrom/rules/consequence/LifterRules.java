@@ -38,7 +38,7 @@ final class LifterRules {
                   "A used flat lifter goes back to the very lobe it came from, or not at all.")
               .from(Sources.OVERHAUL_MANUAL)
               .later(
-                  "crown",
+                  KnownCheck.LIFTER_CROWN.id(),
                   HERE,
                   LIFTERS,
                   "See that the foot is still domed: two feet together rock, or measure the crown.")

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import wherefrom.engine.Bank;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Layout;
+import wherefrom.engine.Site;
 import wherefrom.engine.Spots;
 import wherefrom.engine.ValveSpot;
 
@@ -27,8 +28,9 @@ public enum Reach {
       case CYLINDER -> Spots.bores(layout).stream().map(BoreSpot::key).toList();
       case ROD_OR_MAIN ->
           Stream.concat(
-                  layout.cylinders().stream().map(at -> "R" + at),
-                  IntStream.rangeClosed(1, layout.mains()).mapToObj(at -> "M" + at))
+                  layout.cylinders().stream().map(Site.BigEnd::new),
+                  IntStream.rangeClosed(1, layout.mains()).mapToObj(Site.Main::new))
+              .map(Site::key)
               .toList();
     };
   }

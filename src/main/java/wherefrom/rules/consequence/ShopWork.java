@@ -3,6 +3,7 @@ package wherefrom.rules.consequence;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.engine.Bank;
+import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Layout;
 import wherefrom.engine.RodSpot;
 import wherefrom.engine.ValveSpot;
@@ -113,7 +114,7 @@ public enum ShopWork {
   /** Where such work is done when this part goes for it; empty where it is none for the part. */
   public Optional<String> findWhere(Place home, Layout layout) {
     if (this == RESIZE && home.spot() instanceof RodSpot rod) {
-      return Optional.of("B" + rod.cylinder());
+      return Optional.of(new BoreSpot(rod.cylinder()).key());
     }
     return this == VALVES && home.spot() instanceof ValveSpot valve
         ? layout.findBank(valve.cylinder()).map(Bank::name)

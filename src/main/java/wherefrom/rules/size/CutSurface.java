@@ -6,6 +6,7 @@ import java.util.Optional;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.Layout;
+import wherefrom.engine.Site;
 import wherefrom.engine.ValveSpot;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
@@ -110,8 +111,8 @@ public enum CutSurface {
         .match(
             ValveSpot::key,
             BoreSpot::key,
-            rod -> "B" + rod.cylinder(),
-            main -> "M" + main.number(),
+            rod -> new BoreSpot(rod.cylinder()).key(),
+            main -> new Site.Main(main.number()).key(),
             CamBearingSpot::key);
   }
 

@@ -2,6 +2,7 @@ package wherefrom.ui.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Group;
 import javafx.scene.layout.HBox;
@@ -14,15 +15,18 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
 
 /** What to do now: one picture, three sentences, what UNDO would take back, what was said last. */
-public final class HelpScreen implements Screen {
+public final class HelpScreen implements Screen, Scannable {
   private static final double PICTURE_MM = 40;
 
   private final Region view;
+  private final Consumer<String> next;
 
   /**
    * @param said the message that was shown last, whole; may be empty
+   * @param next takes the next scan, on the screen that this is about
    */
-  HelpScreen(Desk desk, Screen about, String said) {
+  HelpScreen(Desk desk, Screen about, String said, Consumer<String> next) {
+    this.next = next;
     Touch touch = desk.touch();
     Pager<Region> rows = Pager.list(touch, row -> row);
     List<Region> lines = new ArrayList<>();
@@ -43,6 +47,11 @@ public final class HelpScreen implements Screen {
     held.setAlignment(Pos.TOP_CENTER);
     Panes.wide(held, PICTURE_MM + 2 * wherefrom.ui.controls.Scale.GAP_MM, touch.scale());
     return Panes.row(touch.scale(), held, rows);
+  }
+
+  @Override
+  public void scan(String text) {
+    next.accept(text);
   }
 
   @Override

@@ -3,8 +3,10 @@ package wherefrom.ui.app;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import javafx.animation.PauseTransition;
 import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.util.Duration;
 import wherefrom.job.settings.Settings;
@@ -14,25 +16,35 @@ import wherefrom.job.wedge.ScannerSetup;
 
 /**
  * Takes every key of the window before anything else sees it: bursts of a keyboard-type scanner go
- * to the screen as scans, typing goes to the screen that is open for typing. No key ever reaches a
- * focused control, so no Enter can press one.
+ * to the screen as scans, typing goes to the screen that is open for typing, and the digits that a
+ * person types anywhere else are a code. Tab, the arrows, Enter and Escape work the keys on the
+ * glass; none that belongs to a burst does.
  */
 public final class KeyFilter {
   private static final String ENTER = "\r";
   private static final String NEW_LINE = "\n";
   private static final String ERASE = "\b";
+  private static final String TAB = "\t";
   private static final String ENDS = "\r\n\t";
+
+  /** The six digits under a symbol, or the sixteen in it, or what of them was typed. */
+  private static final Pattern CODE = Pattern.compile("[0-9]{1,16}");
 
   private final Desk desk;
   private final Supplier<Screen> current;
   private final Scans scans;
   private final BurstDecoder decoder;
+  private final FocusWalk walk;
+  private final Steering steering;
+  private boolean shift;
   private boolean intoEntry;
   private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));
   private final PauseTransition end = new PauseTransition(Duration.millis(BurstDecoder.END_MS));
 
-  KeyFilter(Desk desk, Supplier<Screen> current, Scans scans) {
+  KeyFilter(Desk desk, Supplier<Screen> current, Scans scans, FocusWalk walk, Steering steering) {
     this.desk = desk;
+    this.walk = walk;
+    this.steering = steering;
     this.scans = scans;
     this.current = current;
     this.decoder = new BurstDecoder(setup(desk.settings()));
@@ -48,8 +60,14 @@ public final class KeyFilter {
           event.consume();
           if (event.getEventType() == KeyEvent.KEY_TYPED) {
             typed(event.getCharacter());
+          } else if (event.getEventType() == KeyEvent.KEY_PRESSED) {
+            shift = event.isShiftDown();
+            steering.press(event.getCode());
+          } else if (event.getCode() == KeyCode.ENTER) {
+            walk.release();
           }
         });
+    walk.attach(scene);
   }
 
   void expectSetUpCard() {
@@ -114,19 +132,42 @@ public final class KeyFilter {
   }
 
   private void take(BurstAnswer answer) {
-    if (answer instanceof BurstAnswer.Scan scan) {
-      takeBack(scan.typed());
-      scans.hand(scan.code());
-    } else if (answer instanceof BurstAnswer.BadCheck bad) {
-      takeBack(bad.typed());
-      scans.hand(bad.digits());
-    } else if (answer instanceof BurstAnswer.Taught taught) {
-      takeBack(taught.typed());
-      learn(taught.setup());
-    } else if (answer instanceof BurstAnswer.Foreign foreign) {
-      foreign(foreign);
-    } else if (ends(answer.typed())) {
-      typable(Typable::enter);
+    answer
+        .<Runnable>match(
+            scan -> () -> take(scan.typed(), () -> scans.hand(scan.code())),
+            bad -> () -> take(bad.typed(), () -> scans.hand(bad.digits())),
+            foreign -> () -> foreign(foreign),
+            taught -> () -> take(taught.typed(), () -> learn(taught.setup())),
+            typing -> () -> person(typing.typed()))
+        .run();
+  }
+
+  private void take(String typed, Runnable deed) {
+    takeBack(typed);
+    deed.run();
+  }
+
+  /** What a person typed, with the key that ended it, if one did. */
+  private void person(String typed) {
+    if (typed.endsWith(TAB)) {
+      walk.step(shift);
+    } else if (current.get() instanceof Typable open) {
+      if (ends(typed) && !walk.press()) {
+        open.enter();
+      }
+    } else if (CODE.matcher(typed.strip()).matches() && current.get() instanceof Scannable) {
+      code(typed.strip(), ends(typed));
+    } else if (ends(typed)) {
+      walk.press();
+    }
+  }
+
+  /** Digits that nobody asked for are a code; one that is not whole goes on in its own pad. */
+  private void code(String digits, boolean ended) {
+    if (ended) {
+      scans.hand(digits);
+    } else {
+      TypedCode.begun(desk, digits, scans::hand);
     }
   }
 

@@ -48,6 +48,21 @@ public abstract class ListPage extends Page {
     list.refill(rows);
   }
 
+  /** A list with the keys below it. */
+  protected final void layOut(Node below) {
+    layOut(List.of(), List.of(below));
+  }
+
+  /** A row that only tells. */
+  protected final Region told(String heading, String... lines) {
+    return ListRow.plain(touch(), heading, List.of(lines));
+  }
+
+  /** A row that leads on, with one line below its heading. */
+  protected final Region key(String heading, String line, Runnable act) {
+    return key(heading, List.of(line), act);
+  }
+
   /** A row that leads on. */
   protected final Region key(String heading, List<String> lines, Runnable act) {
     return ListRow.key(touch(), heading, lines, act);

@@ -4,6 +4,9 @@ import java.util.function.Supplier;
 
 /** Leads from screen to screen. */
 public interface Navigator {
+  /** The screen that is up. */
+  Screen current();
+
   /** Goes to a screen; Back returns to this one. */
   void show(ScreenId id);
 
@@ -15,6 +18,9 @@ public interface Navigator {
 
   /** Returns to the screen before. */
   void back();
+
+  /** Returns to a screen that lies below, whatever was opened on top of it. */
+  void backTo(Screen screen);
 
   /** To the open job's first screen, or to the jobs where none is open. */
   void home();

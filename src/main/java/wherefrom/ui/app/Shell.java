@@ -8,6 +8,7 @@ import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
 import wherefrom.job.OpenJob;
 import wherefrom.job.ports.Equipment;
 import wherefrom.ui.controls.Answer;
@@ -26,6 +27,7 @@ public final class Shell extends StackPane implements Front {
   private final CameraSide camera;
   private final ScreenStack stack = new ScreenStack();
   private final RunningWorks works = new RunningWorks();
+  private final FocusWalk walk;
   private final RailKeys railKeys;
   private final Scans scans;
   private TitleRow title;
@@ -50,8 +52,10 @@ public final class Shell extends StackPane implements Front {
       Executor workers) {
     this.screens = Map.copyOf(screens);
     this.desk = new Desk(equipment, nanos, sounds, workers, this, equipment.settings().load());
-    this.scans = new Scans(desk, this::current);
-    this.keys = new KeyFilter(desk, this::current, scans);
+    this.scans = new Scans(desk, this::current, this::help);
+    this.walk = new FocusWalk(this);
+    Steering steering = new Steering(walk, this::escape, this::helpWhereOffered, this::fullScreen);
+    this.keys = new KeyFilter(desk, this::current, scans, walk, steering);
     this.pictures = new PictureDrop(desk, scans);
     pictures.attach(this);
     this.camera = new CameraSide(desk, this::current, scans, cameras);
@@ -83,7 +87,7 @@ public final class Shell extends StackPane implements Front {
     desk.touch().beforeEach(this::turned);
     camera.writeTo(title::aside);
     look();
-    getChildren().setAll(frame);
+    getChildren().setAll(frame, walk.ring());
   }
 
   /** Takes the colors that the settings say. */
@@ -112,7 +116,7 @@ public final class Shell extends StackPane implements Front {
     return pictures;
   }
 
-  /** The screen that is up. */
+  @Override
   public Screen current() {
     return stack.current();
   }
@@ -147,10 +151,30 @@ public final class Shell extends StackPane implements Front {
   private void help() {
     Screen about = current();
     String said = saidLast;
-    open(() -> new HelpScreen(desk, about, said));
+    open(() -> new HelpScreen(desk, about, said, this::scanAgain));
+  }
+
+  private void helpWhereOffered() {
+    if (!(current() instanceof HelpScreen)) {
+      help();
+    }
+  }
+
+  /** On a stop there is no way back but the ways out of it. */
+  private void escape() {
+    if (!current().whole()) {
+      back();
+    }
+  }
+
+  private void fullScreen() {
+    if (getScene().getWindow() instanceof Stage stage) {
+      stage.setFullScreen(!stage.isFullScreen());
+    }
   }
 
   private void up() {
+    walk.forget();
     desk.touch().settle();
     arrange();
     Screen screen = current();
@@ -255,6 +279,16 @@ public final class Shell extends StackPane implements Front {
     if (stack.depth() > 0) {
       down();
       stack.pop();
+      turned();
+      up();
+    }
+  }
+
+  @Override
+  public void backTo(Screen screen) {
+    if (!current().equals(screen)) {
+      down();
+      stack.popTo(screen);
       turned();
       up();
     }

@@ -34,6 +34,14 @@ public final class TypedCode {
                     typed -> settle(desk, lookUp(desk, typed, book -> book.find(typed)), taker)));
   }
 
+  /** Goes on with the digits of a code that a person has begun to type. */
+  static void begun(Desk desk, String digits, Consumer<String> taker) {
+    ask(desk, "The six digits on the tag.", taker);
+    if (desk.navigator().current() instanceof Typable pad) {
+      digits.codePoints().mapToObj(Character::toString).forEach(pad::type);
+    }
+  }
+
   /**
    * Hands a code on; where it may be another engine's, only once the person said that it is not.
    */

@@ -1,6 +1,7 @@
 package wherefrom.ui.controls;
 
 import java.util.Optional;
+import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 
@@ -26,13 +27,15 @@ final class HoldKey extends StackPane {
     getChildren().addAll(plate, bar);
     getProperties().put(Touch.MARK, this);
     setFocusTraversable(false);
+    setAccessibleRole(AccessibleRole.BUTTON);
+    setAccessibleText(plate.words() + ", hold it down");
     setPickOnBounds(true);
     setOnMousePressed(event -> press());
     setOnMouseReleased(event -> release());
     setOnMouseExited(event -> release());
   }
 
-  private void press() {
+  void press() {
     release();
     hold = Optional.of(ticker.follow(this::held));
   }
@@ -46,7 +49,7 @@ final class HoldKey extends StackPane {
     }
   }
 
-  private void release() {
+  void release() {
     hold.ifPresent(Ticker.Ticking::end);
     hold = Optional.empty();
     bar.resize(0, 0);

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
@@ -87,6 +88,7 @@ public final class Touch {
     node.getProperties().put(MARK, press);
     node.setPickOnBounds(true);
     node.setFocusTraversable(false);
+    node.setAccessibleRole(AccessibleRole.BUTTON);
     node.setOnMousePressed(
         event -> {
           if (!isSecondTap(node, node.localToScene(event.getX(), event.getY()))) {
@@ -102,6 +104,26 @@ public final class Touch {
           }
         });
     return node;
+  }
+
+  /** Presses a target without a finger; a key that is to be held is held until its release. */
+  public static void press(Node target) {
+    Object mark = target.getProperties().get(MARK);
+    if (mark instanceof Press press) {
+      press.down();
+      if (press.lift()) {
+        press.act();
+      }
+    } else if (mark instanceof HoldKey hold) {
+      hold.press();
+    }
+  }
+
+  /** Lets a target go that was pressed without a finger. */
+  public static void release(Node target) {
+    if (target.getProperties().get(MARK) instanceof HoldKey hold) {
+      hold.release();
+    }
   }
 
   private void act(Runnable deed) {

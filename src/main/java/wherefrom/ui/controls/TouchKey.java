@@ -24,6 +24,7 @@ public final class TouchKey extends Region {
 
   TouchKey(Scale scale, FitText words, double leastMm, String styleClass) {
     this.words = words.centred();
+    setAccessibleText(words.words());
     this.padding = scale.px(2.2);
     this.inset = scale.px(4);
     this.aside = padding;
@@ -37,6 +38,7 @@ public final class TouchKey extends Region {
 
   public void setWords(String text) {
     words.setWords(text);
+    setAccessibleText(text);
     requestLayout();
   }
 

@@ -3,7 +3,9 @@ package wherefrom.ui.numbers;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
+import wherefrom.job.numbers.Bearings;
 import wherefrom.job.numbers.ClearanceLimits;
+import wherefrom.job.numbers.ClearanceLimits.Field;
 import wherefrom.job.numbers.Kept;
 import wherefrom.quantity.Amount;
 import wherefrom.ui.app.Desk;
@@ -15,16 +17,16 @@ import wherefrom.workings.AmountInput;
 
 /** The limits of the oil clearances, typed from the engine's service information. */
 public final class ClearanceLimitsScreen implements Screen {
-  private record Line(String bearing, String what) {}
+  private record Line(Bearings bearing, Field what) {}
 
   private static final List<Line> LINES =
       List.of(
-          new Line("main", "lower"),
-          new Line("main", "upper"),
-          new Line("main", "source"),
-          new Line("rod", "lower"),
-          new Line("rod", "upper"),
-          new Line("rod", "source"));
+          new Line(Bearings.MAINS, Field.LOWER),
+          new Line(Bearings.MAINS, Field.UPPER),
+          new Line(Bearings.MAINS, Field.SOURCE),
+          new Line(Bearings.RODS, Field.LOWER),
+          new Line(Bearings.RODS, Field.UPPER),
+          new Line(Bearings.RODS, Field.SOURCE));
 
   private final Desk desk;
   private final Touch touch;
@@ -39,8 +41,8 @@ public final class ClearanceLimitsScreen implements Screen {
 
   private String words(Line line) {
     String text = text(line);
-    String what = line.what().equals("source") ? "manual and page" : line.what() + " limit";
-    return (line.bearing().equals("main") ? "Mains, " : "Rods, ")
+    String what = line.what() == Field.SOURCE ? "manual and page" : line.what().id() + " limit";
+    return (line.bearing() == Bearings.MAINS ? "Mains, " : "Rods, ")
         + what
         + ": "
         + (text.isEmpty() ? "not typed" : text);
@@ -48,12 +50,12 @@ public final class ClearanceLimitsScreen implements Screen {
 
   private String text(Line line) {
     ClearanceLimits limits = ClearanceLimits.of(desk.getJob(), line.bearing());
-    Optional<Amount> limit = line.what().equals("lower") ? limits.lower() : limits.upper();
-    return line.what().equals("source") ? limits.source() : limit.map(Amount::text).orElse("");
+    Optional<Amount> limit = line.what() == Field.LOWER ? limits.lower() : limits.upper();
+    return line.what() == Field.SOURCE ? limits.source() : limit.map(Amount::text).orElse("");
   }
 
   private void ask(Line line) {
-    if (line.what().equals("source")) {
+    if (line.what() == Field.SOURCE) {
       desk.navigator()
           .open(
               () ->
@@ -62,7 +64,7 @@ public final class ClearanceLimitsScreen implements Screen {
       return;
     }
     AmountInput input =
-        AmountInput.length(line.what() + "-limit", "From the engine's service information.");
+        AmountInput.length(line.what().id() + "-limit", "From the engine's service information.");
     Asking.open(
         desk,
         input,

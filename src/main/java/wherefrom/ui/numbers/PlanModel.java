@@ -11,11 +11,13 @@ import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlanEffects;
 import wherefrom.job.numbers.PlanFollowing;
 import wherefrom.job.numbers.PlanStepper;
+import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.quantity.Amount;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.InputSpec;
 import wherefrom.workings.Note;
 import wherefrom.workings.ResultValue;
+import wherefrom.workings.catalogue.compression.ChamberForRatio;
 import wherefrom.workings.plan.Margin;
 import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanColumn;
@@ -95,7 +97,7 @@ final class PlanModel {
   private final PlanBook book;
   private final PlanStepper stepper;
   private int chosen;
-  private String stepped = PlanStepper.KEYS.get(0);
+  private Stepped stepped = Stepped.RATIO;
 
   PlanModel(OpenJob job) {
     book = new PlanBook(job);
@@ -250,12 +252,12 @@ final class PlanModel {
     return PlanDetails.of(findEffects(answer(chosen())));
   }
 
-  String stepped() {
+  Stepped stepped() {
     return stepped;
   }
 
-  void stepOther(String key) {
-    stepped = key;
+  void stepOther(Stepped figure) {
+    stepped = figure;
   }
 
   static AmountInput input(String key) {
@@ -273,11 +275,11 @@ final class PlanModel {
 
   /** The plan calls the ratio that is aimed at by what it is. */
   static String name(InputSpec input) {
-    return input.key().equals("target") ? "wanted ratio" : input.words();
+    return input.key().equals(ChamberForRatio.TARGET.key()) ? "wanted ratio" : input.words();
   }
 
   String steppedWords() {
-    return inputName(stepped)
+    return inputName(stepped.key())
         + ": "
         + stepper.find(chosen(), stepped).map(Amount::text).orElse("not said");
   }
@@ -287,6 +289,6 @@ final class PlanModel {
   }
 
   Kept type(String text) {
-    return book.set(chosen(), stepped, text);
+    return book.set(chosen(), stepped.key(), text);
   }
 }

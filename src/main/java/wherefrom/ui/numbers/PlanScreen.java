@@ -2,12 +2,13 @@ package wherefrom.ui.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.Kept;
-import wherefrom.job.numbers.PlanStepper;
+import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -164,21 +165,21 @@ public final class PlanScreen implements Screen {
   }
 
   private void chooseStepped() {
-    List<Choice<String>> choices =
-        PlanStepper.KEYS.stream()
-            .map(key -> new Choice<>(key, PlanModel.inputName(key), ""))
+    List<Choice<Stepped>> choices =
+        Stream.of(Stepped.values())
+            .map(figure -> new Choice<>(figure, PlanModel.inputName(figure.key()), ""))
             .toList();
     open(() -> new ChoiceScreen<>(desk, "Step which figure?", choices, this::stepOther));
   }
 
   /** The screen is on again before the choice arrives. */
-  private void stepOther(String key) {
-    model.stepOther(key);
+  private void stepOther(Stepped figure) {
+    model.stepOther(figure);
     show();
   }
 
   private void type() {
-    String key = model.stepped();
+    String key = model.stepped().key();
     if (model.chosen() == 0 && wherefrom.job.numbers.PlanGroup.isChange(key)) {
       desk.say("Choose an idea. The column Now stays as it is.");
       return;

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import wherefrom.job.BuiltVersion;
+import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
@@ -13,6 +14,7 @@ final class SettingsModel {
 
   enum What {
     TEXT,
+    LOOK,
     SCREEN,
     SOUND,
     UNITS,
@@ -32,6 +34,12 @@ final class SettingsModel {
           new Choice<>(150, "150 %", "1½ times as large"),
           new Choice<>(200, "200 %", "twice as large"));
 
+  static final List<Choice<Look>> LOOKS =
+      List.of(
+          new Choice<>(Look.SYSTEM, words(Look.SYSTEM), "changes with the system"),
+          new Choice<>(Look.LIGHT, words(Look.LIGHT), "dark letters on a light ground"),
+          new Choice<>(Look.DARK, words(Look.DARK), "light letters on a dark ground"));
+
   static final List<Choice<UnitSystem>> UNITS =
       List.of(
           new Choice<>(UnitSystem.INCH, "Inches", "thousandths, such as 0.0015 in"),
@@ -42,6 +50,7 @@ final class SettingsModel {
   static List<Line> lines(Settings now) {
     return List.of(
         new Line(What.TEXT, "Text size", now.textPercent() + " %"),
+        new Line(What.LOOK, "Look", words(now.look())),
         new Line(What.SCREEN, "Measure the screen", screen(now)),
         new Line(What.SOUND, "Sound", now.sound() ? "on" : "off"),
         new Line(
@@ -57,6 +66,14 @@ final class SettingsModel {
             now.secondCopy().map(Path::toString).orElse("none: choose a folder on a USB drive")),
         new Line(What.REPORT, "Save a report", "version, system and log, when something is wrong"),
         new Line(What.ABOUT, "About", BuiltVersion.words() + ", licenses"));
+  }
+
+  private static String words(Look look) {
+    return switch (look) {
+      case SYSTEM -> "as the system";
+      case LIGHT -> "light";
+      case DARK -> "dark";
+    };
   }
 
   private static String screen(Settings now) {

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 import wherefrom.job.ports.SecondCopies;
+import wherefrom.job.settings.Look;
 import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
@@ -36,6 +37,7 @@ public final class SettingsScreen implements Screen {
   private void press(SettingsModel.What what) {
     switch (what) {
       case TEXT -> choose("Text size", SettingsModel.TEXT, this::text);
+      case LOOK -> choose("Look", SettingsModel.LOOKS, this::look);
       case SCREEN -> open(() -> new CalibrateScreen(desk));
       case SOUND -> open(() -> new SoundScreen(desk));
       case UNITS -> choose("Units for new jobs", SettingsModel.UNITS, this::units);
@@ -62,6 +64,10 @@ public final class SettingsScreen implements Screen {
 
   private void text(int percent) {
     change(desk.settings().withTextPercent(percent));
+  }
+
+  private void look(Look look) {
+    change(desk.settings().withLook(look));
   }
 
   private void units(UnitSystem units) {

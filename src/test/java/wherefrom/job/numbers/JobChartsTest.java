@@ -11,6 +11,7 @@ import wherefrom.job.BearingClearance;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.measure.Instruments;
+import wherefrom.job.numbers.ClearanceLimits.Field;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.record.BuildRecord;
@@ -73,19 +74,20 @@ class JobChartsTest {
     assertThat(plot.chart().columns().get(3).verdict()).isEqualTo("no");
     assertThat(plot.sentence()).contains("0.0010 in to 0.0025 in (manual, p. 6-12)");
 
-    ClearanceLimits.set(job, "rod", "upper", "0.0005 in");
+    ClearanceLimits.set(job, Bearings.RODS, Field.UPPER, "0.0005 in");
     assertThat(new OilClearances(job.state()).list())
         .filteredOn(clearance -> clearance.look() == Look.FAIL)
         .extracting(BearingClearance::words)
         .containsExactly("main 2");
-    ClearanceLimits.set(job, "rod", "source", "manual, p. 6-13");
+    ClearanceLimits.set(job, Bearings.RODS, Field.SOURCE, "manual, p. 6-13");
     assertThat(new OilClearances(job.state()).list())
         .filteredOn(clearance -> clearance.words().equals("rod 3"))
         .singleElement()
         .satisfies(clearance -> assertThat(clearance.look()).isEqualTo(Look.FAIL));
-    assertThat(ClearanceLimits.set(job, "rod", "source", "")).isInstanceOf(Kept.Refused.class);
-    assertThat(ClearanceLimits.set(job, "rod", "upper", "")).isEqualTo(new Kept.Done());
-    assertThat(ClearanceLimits.of(job, "rod").upper()).isEmpty();
+    assertThat(ClearanceLimits.set(job, Bearings.RODS, Field.SOURCE, ""))
+        .isInstanceOf(Kept.Refused.class);
+    assertThat(ClearanceLimits.set(job, Bearings.RODS, Field.UPPER, "")).isEqualTo(new Kept.Done());
+    assertThat(ClearanceLimits.of(job, Bearings.RODS).upper()).isEmpty();
   }
 
   @Test

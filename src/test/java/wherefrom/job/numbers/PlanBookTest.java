@@ -9,6 +9,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.money.CostItem;
 import wherefrom.job.money.MoneyBook;
+import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanColumn;
@@ -96,15 +97,15 @@ class PlanBookTest {
   void stepsBeginAtNoCutAndAtThePresentRatio() {
     book.add(1);
     PlanStepper stepper = new PlanStepper(book);
-    assertThat(stepper.step(1, "target", 1)).isEqualTo(new Kept.Done());
+    assertThat(stepper.step(1, Stepped.RATIO, 1)).isEqualTo(new Kept.Done());
     assertThat(book.text(1, "target")).isEqualTo("8.9");
-    stepper.step(1, "head-cut", 1);
-    stepper.step(1, "head-cut", 1);
+    stepper.step(1, Stepped.HEAD_CUT, 1);
+    stepper.step(1, Stepped.HEAD_CUT, 1);
     assertThat(book.text(1, "head-cut")).isEqualTo("0.002 in");
-    stepper.step(1, "gasket-thickness", -1);
+    stepper.step(1, Stepped.GASKET, -1);
     assertThat(book.text(1, "gasket-thickness")).isEqualTo("0.039 in");
-    assertThat(stepper.step(0, "head-cut", 1)).isInstanceOf(Kept.Refused.class);
-    assertThat(stepper.step(1, "deck-cut", -1)).isInstanceOf(Kept.Refused.class);
+    assertThat(stepper.step(0, Stepped.HEAD_CUT, 1)).isInstanceOf(Kept.Refused.class);
+    assertThat(stepper.step(1, Stepped.DECK_CUT, -1)).isInstanceOf(Kept.Refused.class);
   }
 
   @Test

@@ -10,6 +10,7 @@ import wherefrom.job.money.MoneyBook;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
+import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.plan.Margin;
 
@@ -155,7 +156,7 @@ class PlanModelTest {
   @Test
   void stepsAndTypedFiguresGoIntoTheChosenColumnAlone() {
     whatIf("target", "9.5");
-    model.stepOther("target");
+    model.stepOther(Stepped.RATIO);
     assertThat(model.steppedWords()).isEqualTo("wanted ratio: 9.5");
     model.step(1);
     assertThat(model.steppedWords()).isEqualTo("wanted ratio: 9.6");

@@ -1,0 +1,64 @@
+package wherefrom.job.settings;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Where the window stood last, in the system's own pixels.
+ *
+ * @param state how it filled the screen
+ * @param x of its left edge; as width and height counted only where it is {@link State#WINDOW}
+ * @param y of its upper edge
+ */
+public record WindowPlace(State state, double x, double y, double width, double height) {
+  /** The screen but for the system's bars, until the person wants it otherwise. */
+  public static final WindowPlace FIRST = new WindowPlace(State.MAXIMIZED, 0, 0, 0, 0);
+
+  private static final double LEAST = 200;
+  private static final double MOST = 40_000;
+  private static final Pattern FORM =
+      Pattern.compile("(full|maximized|window)((?: -?[0-9]{1,5}){4})");
+
+  /** How a window fills the screen. */
+  public enum State {
+    FULL,
+    MAXIMIZED,
+    WINDOW
+  }
+
+  /** As kept in the settings: {@code window 40 20 1280 800}. */
+  public String written() {
+    return String.format(
+        Locale.ROOT,
+        "%s %.0f %.0f %.0f %.0f",
+        state.name().toLowerCase(Locale.ROOT),
+        x,
+        y,
+        width,
+        height);
+  }
+
+  /** Reads what {@link #written} gives; empty where it is something else or no window's size. */
+  public static Optional<WindowPlace> read(String written) {
+    Matcher found = FORM.matcher(written);
+    if (!found.matches()) {
+      return Optional.empty();
+    }
+    State state = State.valueOf(found.group(1).toUpperCase(Locale.ROOT));
+    String[] edges = found.group(2).strip().split(" ");
+    WindowPlace place =
+        new WindowPlace(
+            state,
+            Double.parseDouble(edges[0]),
+            Double.parseDouble(edges[1]),
+            Double.parseDouble(edges[2]),
+            Double.parseDouble(edges[3]));
+    return state != State.WINDOW || place.isSize() ? Optional.of(place) : Optional.empty();
+  }
+
+  private boolean isSize() {
+    return width >= LEAST && height >= LEAST && width <= MOST && height <= MOST;
+  }
+}

@@ -1,0 +1,186 @@
+package wherefrom.ui.app;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
+import javafx.geometry.Side;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Touch;
+
+/**
+ * The way from key to key without a finger: Tab and the arrows move a ring, Enter presses what it
+ * is round. The ring is seen from the first such key on, until the glass is touched.
+ */
+final class FocusWalk {
+  /** Sideways counts double, so that an arrow leads straight on where it can. */
+  private static final double SIDEWAYS = 2;
+
+  /** The ring stands so far outside its key, in pixels. */
+  private static final double OUT = 7;
+
+  private final Parent root;
+  private final Region ring = new Region();
+  private Optional<Node> at = Optional.empty();
+  private Optional<Point2D> last = Optional.empty();
+  private Optional<Node> pressed = Optional.empty();
+
+  FocusWalk(Parent root) {
+    this.root = root;
+    ring.getStyleClass().add("focus-ring");
+    ring.setMouseTransparent(true);
+    ring.setManaged(false);
+    ring.setVisible(false);
+  }
+
+  /** What is to lie above the window's contents. */
+  Region ring() {
+    return ring;
+  }
+
+  /** Follows its key wherever the next frame puts it; a touch takes the ring away. */
+  void attach(Scene scene) {
+    scene.addPostLayoutPulseListener(this::follow);
+    scene.addEventFilter(javafx.scene.input.MouseEvent.MOUSE_PRESSED, event -> forget());
+  }
+
+  /** Another screen has come up: the walk begins anew. */
+  void forget() {
+    at = Optional.empty();
+    last = Optional.empty();
+    ring.setVisible(false);
+  }
+
+  private List<Node> targets() {
+    List<Node> targets = new ArrayList<>();
+    collect(root, targets);
+    return targets;
+  }
+
+  private static void collect(Node node, List<Node> targets) {
+    if (!node.isVisible() || node.isDisabled()) {
+      return;
+    }
+    if (node.getProperties().containsKey(Touch.MARK) && !node.isMouseTransparent()) {
+      targets.add(node);
+    } else if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> collect(child, targets));
+    }
+  }
+
+  private static Bounds bounds(Node node) {
+    return node.localToScene(node.getLayoutBounds());
+  }
+
+  private static Point2D middle(Node node) {
+    Bounds bounds = bounds(node);
+    return new Point2D(bounds.getCenterX(), bounds.getCenterY());
+  }
+
+  /** The key that has the ring; the nearest to where it was when that key is no longer there. */
+  private Optional<Node> current(List<Node> targets) {
+    if (at.isPresent() && targets.contains(at.get())) {
+      return at;
+    }
+    return last.flatMap(
+        point -> targets.stream().min(Comparator.comparing(node -> middle(node).distance(point))));
+  }
+
+  private void stand(Node node) {
+    at = Optional.of(node);
+    last = Optional.of(middle(node));
+    node.requestFocus();
+    follow();
+  }
+
+  /** To the next key, or the one before; the first step leads to the tag, where there is one. */
+  void step(boolean backwards) {
+    List<Node> targets = targets();
+    if (targets.isEmpty()) {
+      return;
+    }
+    Optional<Node> current = current(targets);
+    if (current.isEmpty()) {
+      stand(first(targets));
+      return;
+    }
+    int size = targets.size();
+    int next = targets.indexOf(current.get()) + (backwards ? size - 1 : 1);
+    stand(targets.get(next % size));
+  }
+
+  private static Node first(List<Node> targets) {
+    return targets.stream().filter(TagKey.class::isInstance).findFirst().orElse(targets.get(0));
+  }
+
+  /** To the nearest key on one side; where there is none the ring stays. */
+  void move(Side side) {
+    List<Node> targets = targets();
+    Optional<Node> current = current(targets);
+    if (current.isEmpty()) {
+      step(false);
+      return;
+    }
+    Point2D from = middle(current.get());
+    targets.stream()
+        .filter(node -> node != current.get() && ahead(from, middle(node), side) > 1)
+        .min(Comparator.comparing(node -> far(from, middle(node), side)))
+        .ifPresent(this::stand);
+  }
+
+  private static double ahead(Point2D from, Point2D to, Side side) {
+    return switch (side) {
+      case LEFT -> from.getX() - to.getX();
+      case RIGHT -> to.getX() - from.getX();
+      case TOP -> from.getY() - to.getY();
+      case BOTTOM -> to.getY() - from.getY();
+    };
+  }
+
+  private static double far(Point2D from, Point2D to, Side side) {
+    double across =
+        side.isVertical() ? Math.abs(to.getY() - from.getY()) : Math.abs(to.getX() - from.getX());
+    return ahead(from, to, side) + SIDEWAYS * across;
+  }
+
+  /** Presses the key that has the ring, once however long Enter is held. */
+  boolean press() {
+    if (pressed.isPresent()) {
+      return true;
+    }
+    Optional<Node> current = ring.isVisible() ? current(targets()) : Optional.empty();
+    pressed = current;
+    current.ifPresent(Touch::press);
+    return current.isPresent();
+  }
+
+  /** Enter is up again. */
+  void release() {
+    pressed.ifPresent(Touch::release);
+    pressed = Optional.empty();
+  }
+
+  private void follow() {
+    if (at.isEmpty()) {
+      return;
+    }
+    Optional<Node> current = current(targets());
+    ring.setVisible(current.isPresent());
+    at = current;
+    current.ifPresent(
+        node -> {
+          Bounds bounds = root.sceneToLocal(bounds(node));
+          ring.resizeRelocate(
+              bounds.getMinX() - OUT,
+              bounds.getMinY() - OUT,
+              bounds.getWidth() + 2 * OUT,
+              bounds.getHeight() + 2 * OUT);
+        });
+  }
+}

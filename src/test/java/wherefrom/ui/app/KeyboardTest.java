@@ -1,0 +1,190 @@
+package wherefrom.ui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.event.Event;
+import javafx.event.EventType;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.junit.jupiter.api.Test;
+import wherefrom.ui.Toolkit;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** The keys on the glass, worked without touching it. */
+class KeyboardTest {
+  private static final long PERSON_NANOS = 180_000_000L;
+  private static final long SCANNER_NANOS = 2_000_000L;
+
+  private final List<String> pressed = new ArrayList<>();
+  private final List<String> scans = new ArrayList<>();
+
+  private final class Keys implements Screen, Scannable {
+    private final Region view;
+
+    Keys(Touch touch) {
+      view =
+          new VBox(
+              touch.scale().gap(),
+              touch.key("One", () -> pressed.add("One")),
+              touch.tag("Two", "", () -> pressed.add("Two")),
+              touch.hold("Three", () -> pressed.add("Three")));
+    }
+
+    @Override
+    public String title() {
+      return "Keys";
+    }
+
+    @Override
+    public Region view() {
+      return view;
+    }
+
+    @Override
+    public void scan(String text) {
+      scans.add(text);
+    }
+  }
+
+  private SampleWindow open() {
+    SampleWindow window = new SampleWindow(96, 100);
+    window.shell.desk().open(SampleJob.apart().job);
+    window.shell.desk().navigator().open(() -> new Keys(window.shell.desk().touch()));
+    window.layOut();
+    window.moment();
+    return window;
+  }
+
+  private static void fire(
+      SampleWindow window, EventType<KeyEvent> type, String character, KeyCode code) {
+    Event.fireEvent(
+        window.scene, new KeyEvent(type, character, "", code, false, false, false, false));
+  }
+
+  private static void key(SampleWindow window, KeyCode code, String character, long nanos) {
+    window.nanos.addAndGet(nanos);
+    fire(window, KeyEvent.KEY_PRESSED, "", code);
+    if (!character.isEmpty()) {
+      fire(window, KeyEvent.KEY_TYPED, character, KeyCode.UNDEFINED);
+    }
+    fire(window, KeyEvent.KEY_RELEASED, "", code);
+    window.layOut();
+  }
+
+  private static void person(SampleWindow window, KeyCode code, String character) {
+    key(window, code, character, 4 * PERSON_NANOS);
+  }
+
+  private static void burst(SampleWindow window, String text) {
+    text.codePoints()
+        .forEach(
+            one ->
+                key(
+                    window,
+                    one == '\t' ? KeyCode.TAB : KeyCode.UNDEFINED,
+                    Character.toString(one),
+                    SCANNER_NANOS));
+  }
+
+  @Test
+  void tabLeadsToTheTagFirstAndEnterPressesIt() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          person(window, KeyCode.ENTER, "\r");
+          assertThat(pressed).isEmpty();
+          person(window, KeyCode.TAB, "\t");
+          person(window, KeyCode.ENTER, "\r");
+          assertThat(pressed).containsExactly("Two");
+          person(window, KeyCode.UP, "");
+          person(window, KeyCode.ENTER, "\r");
+          assertThat(pressed).containsExactly("Two", "One");
+          return 0;
+        });
+  }
+
+  @Test
+  void enterHeldDownPressesOnce() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          person(window, KeyCode.TAB, "\t");
+          for (int repeat = 0; repeat < 5; repeat++) {
+            window.nanos.addAndGet(4 * PERSON_NANOS);
+            fire(window, KeyEvent.KEY_PRESSED, "", KeyCode.ENTER);
+            fire(window, KeyEvent.KEY_TYPED, "\r", KeyCode.UNDEFINED);
+          }
+          assertThat(pressed).containsExactly("Two");
+          return 0;
+        });
+  }
+
+  @Test
+  void theEnterAndTheTabOfAScannerWorkNoKey() {
+    String tag = SampleJob.apart().tag("pushrod@3EX");
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          person(window, KeyCode.TAB, "\t");
+          burst(window, tag + "\r");
+          window.nanos.addAndGet(4 * PERSON_NANOS);
+          burst(window, tag + "\t");
+          assertThat(pressed).isEmpty();
+          assertThat(scans).containsExactly(tag, tag);
+          person(window, KeyCode.ENTER, "\r");
+          assertThat(pressed).containsExactly("Two");
+          return 0;
+        });
+  }
+
+  @Test
+  void digitsTypedAnywhereAreACode() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          for (char digit : "000588".toCharArray()) {
+            key(window, KeyCode.UNDEFINED, Character.toString(digit), PERSON_NANOS);
+          }
+          key(window, KeyCode.ENTER, "\r", PERSON_NANOS);
+          assertThat(scans).containsExactly("000588");
+          return 0;
+        });
+  }
+
+  @Test
+  void escapeGoesBackAndF1Helps() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          person(window, KeyCode.F1, "");
+          assertThat(window.shell.current()).isInstanceOf(HelpScreen.class);
+          person(window, KeyCode.ESCAPE, "");
+          assertThat(window.shell.current()).isInstanceOf(Keys.class);
+          person(window, KeyCode.ESCAPE, "");
+          assertThat(window.shell.current()).isNotInstanceOf(Keys.class);
+          return 0;
+        });
+  }
+
+  @Test
+  void everyKeyOnTheGlassIsReachedByTab() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open();
+          List<Object> reached = new ArrayList<>();
+          int all = window.targets().size();
+          for (int step = 0; step < all; step++) {
+            person(window, KeyCode.TAB, "\t");
+            reached.add(window.scene.getFocusOwner());
+          }
+          assertThat(reached).containsExactlyInAnyOrderElementsOf(window.targets());
+          return 0;
+        });
+  }
+}
