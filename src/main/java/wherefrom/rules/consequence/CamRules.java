@@ -65,7 +65,7 @@ final class CamRules {
                       + " this is the change from flat to roller lifters, with all that it asks.")
               .leadsTo(FLAT_TO_ROLLER),
           Rule.of("R7", "From flat to roller lifters", FLAT_TO_ROLLER)
-              .buy("cam", Count.ONE, "cam")
+              .buy("cam", Count.ONE, Goods.CAM)
               .ofSort("roller cam")
               .mustBeNew(
                   BLOCK,
@@ -96,7 +96,7 @@ final class CamRules {
                       + " this is the change to flat lifters, with all that it asks.")
               .leadsTo(ROLLER_TO_FLAT),
           Rule.of("R34", "From roller to flat lifters", ROLLER_TO_FLAT)
-              .buy("cam", Count.ONE, "cam")
+              .buy("cam", Count.ONE, Goods.CAM)
               .mustBeNew(
                   BLOCK,
                   ALL,
@@ -121,9 +121,9 @@ final class CamRules {
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R35", "New flat-tappet cam", NEW_FLAT_CAM)
               .only(Setting::isFlat)
-              .buy("cam", Count.ONE, "cam"),
+              .buy("cam", Count.ONE, Goods.CAM),
           Rule.of("R35", "Cam reground", CAM_REGROUND)
-              .work("cam-work", Count.ONE, "cam")
+              .work("cam-work", Count.ONE, Goods.CAM)
               .ofSort("cam reground"),
           Rule.of(
                   "R35",
@@ -147,7 +147,7 @@ final class CamRules {
                   "studs",
                   "Lift up: straightedge over press-in rocker studs, before and after, and against"
                       + " the open spring load; see that each rocker's slot is long enough.")
-              .perhaps(Count.PER_VALVE, "screw-in rocker studs")
+              .perhaps(Count.PER_VALVE, Goods.SCREW_IN_STUDS)
               .onlyFor(Setting::isStudded)
               .after(
                   "piston-valve",
@@ -156,7 +156,7 @@ final class CamRules {
               .after("degree", "Degree the cam: check it against its card with wheel and dial."),
           Rule.of("R36", "Another cam for roller lifters", NEW_ROLLER_CAM)
               .only(Setting::isRoller)
-              .buy("roller-cam", Count.ONE, "cam")
+              .buy("roller-cam", Count.ONE, Goods.CAM)
               .ofSort("roller cam")
               .first("springs", ALL, SPRINGS, "Check that the springs suit the new cam.")
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")

@@ -2,6 +2,7 @@ package wherefrom.rules.consequence;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -22,7 +23,7 @@ record Then(
     Set<PartKind> kinds,
     Cover cover,
     Count count,
-    String thing,
+    Optional<Goods> thing,
     String sort,
     String sentence,
     Renewal renewal,
@@ -48,7 +49,7 @@ record Then(
         kinds,
         cover,
         Count.ONE,
-        "",
+        Optional.empty(),
         "",
         sentence,
         Renewal.WEAR,
@@ -58,7 +59,7 @@ record Then(
 
   /** One that speaks of a thing that carries no tag, or of work. */
   static Then ofThing(
-      String name, Effect effect, Cover cover, Count count, String thing, String sentence) {
+      String name, Effect effect, Cover cover, Count count, Goods thing, String sentence) {
     return ofParts(name, Severity.WARN, effect, cover, Set.of(), sentence).perhaps(count, thing);
   }
 
@@ -78,13 +79,13 @@ record Then(
     return with(count, thing, sort, renewal, book, only);
   }
 
-  Then perhaps(Count many, String what) {
-    return with(many, what, sort, renewal, source, only);
+  Then perhaps(Count many, Goods what) {
+    return with(many, Optional.of(what), sort, renewal, source, only);
   }
 
   private Then with(
       Count many,
-      String what,
+      Optional<Goods> what,
       String words,
       Renewal why,
       String book,
@@ -110,7 +111,7 @@ record Then(
         kinds,
         new LinkedHashSet<>(setting.listPlaces(kinds, cover, cause)),
         wanted(setting, cause),
-        effect.isCheck() ? "" : sort.isEmpty() ? thing : sort,
+        effect.isCheck() ? "" : sort.isEmpty() ? thing.map(Goods::id).orElse("") : sort,
         sentence,
         renewal,
         source.isEmpty() ? rule.source() : source,
@@ -123,11 +124,13 @@ record Then(
       return List.of();
     }
     Stream<Wanted> things =
-        thing.isEmpty()
-            ? Stream.empty()
-            : count.at(cover, cause, setting).stream().map(at -> new Wanted(thing, sort, at));
+        thing.stream()
+            .flatMap(
+                goods ->
+                    count.at(cover, cause, setting).stream()
+                        .map(at -> new Wanted(goods, sort, at)));
     Stream<Wanted> parts =
-        effect.isCheck() && !thing.isEmpty()
+        effect.isCheck() && thing.isPresent()
             ? Stream.empty()
             : setting.listAll(kinds, cover, cause).stream().map(place -> Wanted.of(place, sort));
     return Stream.concat(things, parts).distinct().toList();
