@@ -47,6 +47,11 @@ public record Glass(double unit, double factor, double letter) {
     return new Glass(unitsPerMm / UNITS_PER_MM, 1, PAPER_MM / Letters.CAPITAL * unitsPerMm);
   }
 
+  /** The same, whose least letter is as large as the person set it. */
+  public Glass grown() {
+    return new Glass(unit, factor, letter * factor);
+  }
+
   /** A length in the drawing's unit. */
   double px(double units) {
     return units * unit;

@@ -171,6 +171,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     String at = names.place(place);
     return switch (place.kind()) {
       case ROD, ROD_CAP, MAIN_CAP -> at;
+      case ROD_SHELL, MAIN_SHELL -> at + " shell";
       default -> at + " " + place.kind().word();
     };
   }

@@ -86,7 +86,7 @@ class DemoFlowTest {
     comeBackFromTheListOfJobs();
     press("Together");
     shows("STOP", "From: rod 8, lower", "Here: rod 7, lower");
-    press("I scanned the wrong one");
+    press("UNDO");
     shows("Taken back");
   }
 

@@ -59,7 +59,7 @@ final class OtherPartsRules {
                   "Used shells have worn in to the journals of the old crank: another crank takes"
                       + " new rod and main shells, to the size of its own journals.")
               .because(Renewal.SIZE)
-              .buy("crank", Count.ONE, "crank")
+              .buy("crank", Count.ONE, Goods.CRANK)
               .first(
                   "crank-journals",
                   ALL,
@@ -92,7 +92,7 @@ final class OtherPartsRules {
                   "Other pistons go in as one set, alike in crown and weight: no used one among"
                       + " them.")
               .because(Renewal.SORT)
-              .buy("rings", Count.PER_CYLINDER, "piston ring sets")
+              .buy("rings", Count.PER_CYLINDER, Goods.RING_SETS)
               .first("piston-to-bore", ALL, PISTONS, "Measure piston to bore for each bore.")
               .first(
                   "pin-and-front",
