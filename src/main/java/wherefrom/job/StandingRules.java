@@ -15,6 +15,7 @@ import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.Renewal;
 import wherefrom.rules.consequence.Setting;
 
@@ -167,7 +168,8 @@ public final class StandingRules {
   private boolean isOfSort(StandingRule rule, PartRecord part) {
     return sizes
         .findSortOf(part.part().item())
-        .filter(sort -> rule.consequence().what().startsWith(sort + " "))
+        .map(sort -> sort + " " + Goods.of(part.part().kind()).id())
+        .filter(rule.consequence().what()::equals)
         .isPresent();
   }
 

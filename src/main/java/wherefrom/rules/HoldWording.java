@@ -36,7 +36,10 @@ final class HoldWording {
     Part part = held.part();
     List<Fact> why = new ArrayList<>();
     why.add(new Fact(part.kind().word(), held.hold().words()));
-    names.findFound(part).filter(found -> isDoubted(held)).ifPresent(found -> why.add(new Fact("Found", found.look())));
+    names
+        .findFound(part)
+        .filter(found -> isDoubted(held))
+        .ifPresent(found -> why.add(new Fact("Found", found.look())));
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Not cleared", names.place(held.place())));
     facts.addAll(why);
@@ -85,8 +88,7 @@ final class HoldWording {
   private VerdictWords oldTag(Part part) {
     return VerdictWords.of(
         List.of(
-            new Fact("Old tag", names.place(part.home())),
-            new Fact("Newer tag", names.code(part))),
+            new Fact("Old tag", names.place(part.home())), new Fact("Newer tag", names.code(part))),
         Words.capital(part.kind().word()) + ". Take the old tag off and destroy it.",
         Words.capital(part.words()) + ": this is an older tag. It was printed again since.",
         "Take this tag off and destroy it. Use the newer one, " + names.code(part) + ".",

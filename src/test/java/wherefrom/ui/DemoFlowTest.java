@@ -84,9 +84,9 @@ class DemoFlowTest {
     press("Open the demo");
     shows("Demo: V8 of the launch", "A stop is waiting");
     comeBackFromTheListOfJobs();
-        press("Together");
+    press("Together");
     shows("STOP", "From: rod 8, lower", "Here: rod 7, lower");
-    press("I scanned the wrong one");
+    press("UNDO");
     shows("Taken back");
   }
 

@@ -65,6 +65,7 @@ final class Gallery {
       shots.add(kit(name, window -> Kit.verdict(window, cue)));
     }
     shots.addAll(AnswerShots.all());
+    shots.addAll(TogetherShots.all());
     shots.addAll(WorkShots.all());
     shots.addAll(ShopShots.all());
     shots.addAll(MoneyShots.all());

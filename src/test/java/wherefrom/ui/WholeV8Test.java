@@ -161,7 +161,7 @@ class WholeV8Test {
     assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_PLACE);
     window.burst(Action.SKIP.code().digits());
     stops("This came from 1 EX");
-    window.press("I scanned the wrong one");
+    window.press("UNDO");
     assertThat(window.words()).contains("Taken back");
     pair("pushrod@3EX", "1EX");
     stops("This came from 3 EX", "You are at 1 EX");
@@ -215,7 +215,7 @@ class WholeV8Test {
     assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_ENGINE);
     window.burst(card("5IN"));
     stops("This tag belongs to Grey six");
-    window.press("I scanned the wrong one");
+    window.press("UNDO");
 
     window.burst(retired);
     window.burst(card("7IN"));
@@ -251,7 +251,7 @@ class WholeV8Test {
     assertThat(job.history()).hasSize(before);
     pair("pushrod@5EX", "7EX");
     stops("5 EX pushrod is fitted");
-    window.press("I scanned the wrong one");
+    window.press("UNDO");
 
     pair("pushrod@7EX", "7EX");
     right("pushrod@7EX");

@@ -65,14 +65,14 @@ final class CamRules {
                   + " cam. This is the change from flat to roller lifters.")
               .leadsTo(FLAT_TO_ROLLER),
           Rule.of("R7", "From flat to roller lifters", FLAT_TO_ROLLER)
-              .buy("cam", Count.ONE, "cam")
-              .ofSort("roller cam")
+              .buy("cam", Count.ONE, Goods.CAM)
+              .ofSort(Goods.ROLLER_CAM)
               .mustBeNew(
                   BLOCK,
                   ALL,
                   LIFTERS,
                   "A roller cam takes roller lifters. Never run flat lifters on it.")
-              .ofSort("roller lifters")
+              .ofSort(Goods.ROLLER_LIFTERS)
               .mustBeNew(
                   "shorter",
                   BLOCK,
@@ -96,13 +96,13 @@ final class CamRules {
                   + " cam. This is the change to flat lifters.")
               .leadsTo(ROLLER_TO_FLAT),
           Rule.of("R34", "From roller to flat lifters", ROLLER_TO_FLAT)
-              .buy("cam", Count.ONE, "cam")
+              .buy("cam", Count.ONE, Goods.CAM)
               .mustBeNew(
                   BLOCK,
                   ALL,
                   LIFTERS,
                   "A flat-tappet cam takes flat lifters. Never run roller lifters on it.")
-              .ofSort("flat lifters")
+              .ofSort(Goods.FLAT_LIFTERS)
               .mustBeNew(
                   "longer", BLOCK, ALL, PUSHRODS, "Flat lifters stand lower. Fit new, longer pushrods.")
               .because(Renewal.SORT)
@@ -121,10 +121,10 @@ final class CamRules {
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R35", "New flat-tappet cam", NEW_FLAT_CAM)
               .only(Setting::isFlat)
-              .buy("cam", Count.ONE, "cam"),
+              .buy("cam", Count.ONE, Goods.CAM),
           Rule.of("R35", "Cam reground", CAM_REGROUND)
-              .work("cam-work", Count.ONE, "cam")
-              .ofSort("cam reground"),
+              .work("cam-work", Count.ONE, Goods.CAM)
+              .ofSort(Goods.CAM_REGROUND),
           Rule.of(
                   "R35",
                   "Another cam: its lift or duration may be up",
@@ -148,7 +148,7 @@ final class CamRules {
                   "Lift up: lay a straightedge over press-in rocker studs, before and after."
                   + " Judge them against the open spring load. See that each rocker's slot is"
                   + " long enough.")
-              .perhaps(Count.PER_VALVE, "screw-in rocker studs")
+              .perhaps(Count.PER_VALVE, Goods.SCREW_IN_STUDS)
               .onlyFor(Setting::isStudded)
               .after(
                   "piston-valve",
@@ -156,8 +156,8 @@ final class CamRules {
               .after("degree", "Degree the cam. Check it against its card with wheel and dial."),
           Rule.of("R36", "Another cam for roller lifters", NEW_ROLLER_CAM)
               .only(Setting::isRoller)
-              .buy("roller-cam", Count.ONE, "cam")
-              .ofSort("roller cam")
+              .buy("roller-cam", Count.ONE, Goods.CAM)
+              .ofSort(Goods.ROLLER_CAM)
               .first("springs", ALL, SPRINGS, "Check that the springs suit the new cam.")
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")
               .after("thrust-button", "Check what holds the cam from walking: plate or button.")

@@ -92,7 +92,7 @@ final class LifterRules {
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R5", "Cam lobe failed", LOBE_FAILED)
               .mustBeNew(BLOCK, ALL, LIFTERS, "A lobe has failed. Replace cam and lifters together.")
-              .buy("cam", Cover.ALL, Count.ONE, "cam")
+              .buy("cam", Cover.ALL, Count.ONE, Goods.CAM)
               .first("lifter-bores", ALL, LIFTERS, "Look at every lifter bore first.")
               .leadsTo(ChangeKind.DEBRIS_LOOSE));
 

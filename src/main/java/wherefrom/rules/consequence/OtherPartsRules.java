@@ -59,7 +59,7 @@ final class OtherPartsRules {
                   "Used shells have worn in to the journals of the old crank. Another crank"
                   + " takes new rod and main shells. They must fit the size of its own journals.")
               .because(Renewal.SIZE)
-              .buy("crank", Count.ONE, "crank")
+              .buy("crank", Count.ONE, Goods.CRANK)
               .first(
                   "crank-journals",
                   ALL,
@@ -93,7 +93,7 @@ final class OtherPartsRules {
                   "Other pistons go in as one set, alike in crown and weight. Mix in no used"
                   + " one.")
               .because(Renewal.SORT)
-              .buy("rings", Count.PER_CYLINDER, "piston ring sets")
+              .buy("rings", Count.PER_CYLINDER, Goods.RING_SETS)
               .first("piston-to-bore", ALL, PISTONS, "Measure piston to bore for each bore.")
               .first(
                   "pin-and-front",

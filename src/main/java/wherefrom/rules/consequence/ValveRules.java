@@ -15,13 +15,12 @@ import wherefrom.parts.PartKind;
 final class ValveRules {
   private static final Set<PartKind> VALVES = Set.of(PartKind.VALVE);
   private static final Set<PartKind> SPRINGS = Set.of(PartKind.SPRING);
-  private static final String SEALS = "valve stem seals";
 
   static final List<Rule> ROWS =
       List.of(
           Rule.of("R12", "Valve job", ChangeKind.VALVE_JOB)
-              .work("grinding", Count.PER_BANK, ChangeKind.VALVE_JOB.words())
-              .buy("stem-seals", Count.PER_VALVE, SEALS)
+              .work("grinding", Count.PER_BANK, Goods.VALVE_JOB)
+              .buy("stem-seals", Count.PER_VALVE, Goods.STEM_SEALS)
               .first(
                   "installed-height", BANK, SPRINGS, "Measure installed height. Shim the springs.")
               .from(Sources.TM_289)
@@ -33,7 +32,7 @@ final class ValveRules {
               .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of("R13", "New valve", ChangeKind.VALVE_REPLACED)
               .brings(PartKind.VALVE, HERE)
-              .buy("stem-seal", Count.PER_VALVE, SEALS)
+              .buy("stem-seal", Count.PER_VALVE, Goods.STEM_SEALS)
               .first("guide", HERE, VALVES, "Measure the clearance of the new valve in its guide.")
               .first("seat", HERE, VALVES, "Lap or grind that seat to the new valve.")
               .know(
@@ -52,8 +51,8 @@ final class ValveRules {
                   ChangeKind.LARGER_EXHAUST_VALVES)
               .mustBeNew(BLOCK, SIDE, VALVES, "The seats are cut for larger valves. Fit no old one.")
               .because(Renewal.SIZE)
-              .buy("stem-seals", SIDE, Count.PER_VALVE, SEALS)
-              .work("seats-cut", SIDE, Count.PER_VALVE, "seats and throats cut for larger valves")
+              .buy("stem-seals", SIDE, Count.PER_VALVE, Goods.STEM_SEALS)
+              .work("seats-cut", SIDE, Count.PER_VALVE, Goods.SEATS_CUT)
               .first(
                   "seats",
                   SIDE,

@@ -47,7 +47,7 @@ final class ValvetrainRules {
                   ROCKERS,
                   "Press-in studs? Lay a straightedge over them before fitting. Judge them"
                   + " against the open spring load. Have them pinned or changed to screw-in.")
-              .perhaps(Count.PER_VALVE, "screw-in rocker studs")
+              .perhaps(Count.PER_VALVE, Goods.SCREW_IN_STUDS)
               .onlyFor(Setting::isStudded)
               .after(
                   "studs-after", "Lay a straightedge over the rocker studs again. None may have risen.")
@@ -98,11 +98,11 @@ final class ValvetrainRules {
                   "A pressed-in stud has moved. Fit an oversize stud, or ream and tap for"
                   + " screw-in.")
               .from(Sources.OVERHAUL_MANUAL)
-              .buy("new-stud", Count.PER_VALVE, "rocker studs")
-              .work("stud-work", Count.PER_VALVE, "rocker stud bores reamed or tapped")
+              .buy("new-stud", Count.PER_VALVE, Goods.STUDS)
+              .work("stud-work", Count.PER_VALVE, Goods.STUD_WORK)
               .first("stud", HERE, ROCKERS, "See that the stud is repaired.")
               .first("all-studs", BANK, ROCKERS, "Measure every other stud of the head.")
-              .perhaps(Count.PER_VALVE, "rocker studs"),
+              .perhaps(Count.PER_VALVE, Goods.STUDS),
           Rule.of("R37", "Rockers of another ratio", ChangeKind.ROCKER_RATIO)
               .mustBeNew(
                   "rockers",
@@ -138,8 +138,8 @@ final class ValvetrainRules {
               .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of("R39", "Rocker studs changed to screw-in", ChangeKind.STUDS_SCREW_IN)
               .only(Setting::isStudded)
-              .buy("studs", Count.PER_VALVE, "screw-in rocker studs")
-              .work("tapping", Count.PER_BANK, "head machined for screw-in studs")
+              .buy("studs", Count.PER_VALVE, Goods.SCREW_IN_STUDS)
+              .work("tapping", Count.PER_BANK, Goods.STUD_TAPPING)
               .first(
                   "boss",
                   BANK,

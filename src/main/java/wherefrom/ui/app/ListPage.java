@@ -34,7 +34,9 @@ public abstract class ListPage extends Page {
   /** The rows as things are now. */
   protected abstract List<Region> rows();
 
-  /** What the list is for and what to press; said where it has no rows. Empty where it always has. */
+  /**
+   * What the list is for and what to press; said where it has no rows. Empty where it always has.
+   */
   protected String whenEmpty() {
     return "";
   }

@@ -119,8 +119,8 @@ final class WorkView extends VBox {
 
   private static String turnedWords(PartKind kind) {
     return switch (kind.orientation()) {
-      case TOP_END -> "It was end for end";
-      case NONE, HALF, FACING -> "It was the other way round";
+      case TOP_END -> "I held it upside down";
+      case NONE, HALF, FACING -> "I held it back to front";
     };
   }
 }

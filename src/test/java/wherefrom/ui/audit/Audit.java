@@ -3,6 +3,7 @@ package wherefrom.ui.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -34,6 +35,9 @@ public final class Audit {
 
   /** A zone on a drawing: what is drawn there is its outline. */
   private static final String ON_A_DRAWING = "drawn-zone";
+
+  private static final Set<String> IN_A_DRAWING =
+      Set.of("drawn-number", "drawn-letter", "drawn-letter-on-ink", "drawn-letter-on-paper");
 
   private final Scene scene;
   private final Scale scale;
@@ -150,7 +154,7 @@ public final class Audit {
   private void text(Text text) {
     double capital = mm(text.getFont().getSize() * CAPITAL);
     boolean display = capital >= DISPLAY_MM;
-    double least = display ? TEXT_MM : TEXT_MM * scale.textFactor();
+    double least = display || isOnADrawing(text) ? TEXT_MM : TEXT_MM * scale.textFactor();
     if (capital < least - 0.01) {
       fault(Rule.SMALL_TEXT, "%s: capitals of %.2f mm", name(text), capital);
     }
@@ -169,6 +173,14 @@ public final class Audit {
       }
     }
     contrast(text, display);
+  }
+
+  /**
+   * A cylinder's number or a mark's letter: it stands between parts of a drawing that is as large
+   * as the glass, and grows with the person's text only as far as they leave it room.
+   */
+  private static boolean isOnADrawing(Text text) {
+    return text.getStyleClass().stream().anyMatch(IN_A_DRAWING::contains);
   }
 
   private static String box(Bounds box) {

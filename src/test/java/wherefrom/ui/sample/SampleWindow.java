@@ -35,7 +35,7 @@ public final class SampleWindow {
           "It is taken out there", "what is stopped after that is a stop of its own",
           "I have it", "the part is found; then the scan that waited for it, an act of its own",
           "Taken out", "what is stopped after that is a stop of its own",
-          "It was ", "a fit that was none is taken back; the stop stands for itself",
+          "I held it", "a fit that was none is taken back; the stop stands for itself",
           "measured good",
               "a decision; then the scan that waited for it, an act of its own before");
 
@@ -285,8 +285,7 @@ public final class SampleWindow {
 
   /** Whether a target shows a drawing, so that its words are only said aloud. */
   private static boolean isDrawn(Node node) {
-    return node.getStyleClass().contains("drawn-zone")
-        || node.getStyleClass().contains("kind-key");
+    return node.getStyleClass().contains("drawn-zone") || node.getStyleClass().contains("kind-key");
   }
 
   /** All words on the screen. */
