@@ -11,8 +11,6 @@ import wherefrom.workings.InputText;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.InputsReading;
 import wherefrom.workings.MissingInputs;
-import wherefrom.workings.Nonsense;
-import wherefrom.workings.Result;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingAnswer;
 import wherefrom.workings.WorkingCard;
@@ -35,8 +33,9 @@ final class WorkingsCommand {
             ABOUT)
         .takes("[NAME KEY=VALUE…]")
         .noting(
-            "A value names its unit: bore=3.900in. Its standard uncertainty stands after ± or +-:"
-                + " bore=3.900in±0.0005in; with \"max\" behind it the most that it can be off.",
+            "A value names its unit: bore=3.900in. The figure after ± or +- is the"
+            + " standard uncertainty: bore=3.900in±0.0005in; with \"max\" after it, the"
+            + " largest error.",
             "To solve backwards: workings compression-ratio --solve gasket-thickness ratio=9.5"
                 + " bore=3.87in …")
         .does(WorkingsCommand::run);
@@ -124,21 +123,20 @@ final class WorkingsCommand {
 
   /** Answers with the result; what is missing or makes no sense is bad input. */
   static Status worked(WorkingAnswer worked, Answer answer) throws BadInput {
-    if (worked instanceof Nonsense nonsense) {
-      throw new BadInput(nonsense.sentence());
-    }
-    if (worked instanceof MissingInputs missing) {
-      throw missing(missing);
-    }
-    return answer.only(WorkedRow.of((Result) worked));
+    return worked
+        .<Ending>match(
+            result -> () -> answer.only(WorkedRow.of(result)),
+            missing -> Ending.bad(missing(missing)),
+            nonsense -> Ending.bad(nonsense.sentence()))
+        .end();
   }
 
   /** Each missing input with what it is. */
-  static BadInput missing(MissingInputs missing) {
+  static String missing(MissingInputs missing) {
     String each =
         missing.inputs().stream()
             .map(input -> input.key() + ": " + input.meaning())
             .collect(Collectors.joining(System.lineSeparator()));
-    return new BadInput(missing.sentence() + System.lineSeparator() + each);
+    return missing.sentence() + System.lineSeparator() + each;
   }
 }

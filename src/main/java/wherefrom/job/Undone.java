@@ -1,7 +1,23 @@
 package wherefrom.job;
 
+import java.util.function.Function;
+
 /** What UNDO came to. */
 public sealed interface Undone {
+
+  /** What the function for its kind makes of it. */
+  default <R> R match(
+      Function<TookBack, R> tookBack,
+      Function<Kept, R> kept,
+      Function<NothingLeft, R> nothingLeft) {
+    if (this instanceof TookBack one) {
+      return tookBack.apply(one);
+    }
+    if (this instanceof Kept one) {
+      return kept.apply(one);
+    }
+    return nothingLeft.apply((NothingLeft) this);
+  }
 
   /** What came of it, for the person. */
   String sentence();
@@ -15,7 +31,7 @@ public sealed interface Undone {
   record TookBack(LoggedEntry step, String words) implements Undone {
     @Override
     public String sentence() {
-      return "Taken back: " + words + ".";
+      return "Undone: " + words + ".";
     }
   }
 
@@ -30,7 +46,7 @@ public sealed interface Undone {
   record Kept(LoggedEntry kept, String why, String before) implements Undone {
     @Override
     public String sentence() {
-      return why + " UNDO again takes back the step before: " + before + ".";
+      return why + " UNDO again undoes the step before: " + before + ".";
     }
   }
 
@@ -38,7 +54,7 @@ public sealed interface Undone {
   record NothingLeft() implements Undone {
     @Override
     public String sentence() {
-      return "There is nothing left to take back.";
+      return "There is nothing left to undo.";
     }
   }
 }

@@ -13,8 +13,10 @@ import wherefrom.parts.Place;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.engine.EnginePageScreen;
 import wherefrom.ui.inspect.CardScreen;
-import wherefrom.ui.inspect.CheckWordsScreen;
+import wherefrom.ui.inspect.CheckWords;
 import wherefrom.ui.inspect.InspectScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -28,14 +30,14 @@ final class InspectShots {
     return List.of(
         shot("inspect", InspectScreen.class, (window, sample) -> show(window)),
         shot("inspect-unlooked", GridScreen.class, InspectShots::unlooked),
-        shot("inspect-kind", GridScreen.class, InspectShots::kind),
+        shot("inspect-kind", EnginePageScreen.class, InspectShots::kind),
         shot("inspect-card-pushrod", CardScreen.class, card("pushrod-roll")),
         shot("inspect-card-shell", CardScreen.class, card("main-shell-face")),
         shot("inspect-card-lifter", CardScreen.class, InspectShots::answered),
         shot("inspect-card-timing", CardScreen.class, card("chain-slack")),
         shot("inspect-card-crank", CardScreen.class, card("crank-look")),
         shot("inspect-card-answer", CardScreen.class, InspectShots::answering),
-        shot("inspect-words", CheckWordsScreen.class, InspectShots::words));
+        shot("inspect-words", WordsScreen.class, InspectShots::words));
   }
 
   private static Shot shot(
@@ -123,7 +125,7 @@ final class InspectShots {
 
   private static void words(SampleWindow window, SampleJob sample) {
     Desk desk = window.shell.desk();
-    desk.navigator()
-        .open(() -> new CheckWordsScreen(desk, Checks.find("pushrod-roll").orElseThrow()));
+    Check check = Checks.find("pushrod-roll").orElseThrow();
+    desk.navigator().open(() -> new WordsScreen(desk, check.title(), CheckWords.of(check)));
   }
 }

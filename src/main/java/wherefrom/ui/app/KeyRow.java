@@ -13,7 +13,7 @@ import wherefrom.ui.controls.TouchKey;
  * behind the last one.
  */
 public final class KeyRow extends Region {
-  private static final String REST = "More keys";
+  private static final String REST = "More";
 
   /** A key: its words and what it does. */
   public record Act(String words, Runnable run) {}
@@ -59,15 +59,32 @@ public final class KeyRow extends Region {
   private void showRest(List<Act> rest) {
     List<Choice<Act>> choices =
         rest.stream().map(act -> new Choice<>(act, act.words(), "")).toList();
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, REST, choices, act -> act.run().run()));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, REST, choices, act -> act.run().run()));
   }
 
   /** How many cells there is room for. */
   private int room(double width) {
-    double widest = acts.stream().mapToDouble(act -> key(act).minWidth(-1)).max().orElse(1);
-    int columns = Math.max(2, (int) ((width + gap) / (widest + gap)));
+    int columns = Math.max(1, (int) ((width + gap) / (widest() + gap)));
     return columns * mostRows;
+  }
+
+  private double widest() {
+    double rest = key(new Act(REST, () -> {})).minWidth(-1);
+    return acts.stream().mapToDouble(act -> key(act).minWidth(-1)).reduce(rest, Math::max);
+  }
+
+  /** How many keys it has. */
+  int count() {
+    return acts.size();
+  }
+
+  boolean isEmpty() {
+    return acts.isEmpty();
+  }
+
+  /** The width that so many keys in a row need. */
+  double width(int keys) {
+    return Math.ceil(keys * Math.ceil(widest()) + (keys - 1) * gap);
   }
 
   private void fill(double width) {

@@ -42,7 +42,9 @@ public abstract class ListPage extends Page {
   /** The rows as things are now. */
   protected abstract List<Region> rows();
 
-  /** What the list is for and what to press; said where it has no rows. Empty where it always has. */
+  /**
+   * What the list is for and what to press; said where it has no rows. Empty where it always has.
+   */
   protected String whenEmpty() {
     return "";
   }
@@ -54,6 +56,21 @@ public abstract class ListPage extends Page {
       rows.add(ListRow.told(touch(), "", whenEmpty()));
     }
     list.refill(rows);
+  }
+
+  /** A list with the keys below it. */
+  protected final void layOut(Node below) {
+    layOut(List.of(), List.of(below));
+  }
+
+  /** A row that only tells. */
+  protected final Region told(String heading, String... lines) {
+    return ListRow.plain(touch(), heading, List.of(lines));
+  }
+
+  /** A row that leads on, with one line below its heading. */
+  protected final Region key(String heading, String line, Runnable act) {
+    return key(heading, List.of(line), act);
   }
 
   /** A row that leads on. */

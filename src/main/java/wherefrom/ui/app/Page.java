@@ -2,6 +2,7 @@ package wherefrom.ui.app;
 
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 
 /**
@@ -43,6 +44,16 @@ public abstract class Page implements Screen {
   /** Leads to another screen; Back returns to this one. */
   protected final void open(Supplier<? extends Screen> maker) {
     desk.navigator().open(maker);
+  }
+
+  /** The tag, its words to be set by {@link TagKey#setWords}. */
+  protected final TagKey tag(Runnable act) {
+    return desk.touch().tag("", "", act);
+  }
+
+  /** A further key. */
+  protected static KeyRow.Act act(String words, Runnable run) {
+    return new KeyRow.Act(words, run);
   }
 
   @Override

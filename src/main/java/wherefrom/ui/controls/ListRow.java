@@ -10,14 +10,19 @@ public final class ListRow extends VBox {
   private final double least;
 
   private ListRow(Touch touch, String heading, List<FitText> lines) {
-    super(touch.scale().px(1));
+    super(touch.scale().px(0.3));
     setAlignment(Pos.CENTER_LEFT);
     setFillWidth(true);
     least = touch.scale().px(Scale.KEY_MM);
     setPadding(
         new Insets(
-            touch.scale().px(2), touch.scale().px(4), touch.scale().px(2), touch.scale().px(4)));
-    getChildren().add(touch.heading(heading));
+            touch.scale().px(1.4),
+            touch.scale().px(4),
+            touch.scale().px(1.4),
+            touch.scale().px(4)));
+    if (!heading.isEmpty()) {
+      getChildren().add(touch.heading(heading));
+    }
     getChildren().addAll(lines);
   }
 

@@ -1,8 +1,10 @@
 package wherefrom.ui.controls;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -28,6 +30,9 @@ public final class Touch {
 
   /** Two taps of one finger that mean one place lie no further apart than a key is wide. */
   private static final double FINGER_MM = Scale.KEY_MM;
+
+  /** So many letters stand in one line of a verdict. */
+  private static final int WHOLE_LINE = 30;
 
   private record Tap(Node node, Point2D at, long nanos) {}
 
@@ -246,6 +251,19 @@ public final class Touch {
   public FitText verdict(String words) {
     return new FitText(
         scale.fontPx(Scale.VERDICT_MM), scale.fontPx(Scale.LEAST_VERDICT_MM), true, words);
+  }
+
+  /**
+   * The lines of a verdict: 20 mm capitals where they fit, never under 6.4; the person's factor
+   * does not make them larger. A short line is never broken.
+   */
+  public FitText lines(List<String> lines) {
+    String words =
+        lines.stream()
+            .map(line -> line.length() <= WHOLE_LINE ? line.replace(' ', '\u00a0') : line)
+            .collect(Collectors.joining("\n"));
+    double least = Math.max(Scale.WORKING_MM, Scale.SMALL_MM * scale.textFactor());
+    return new FitText(scale.fontPx(Scale.VERDICT_MM), scale.fontPx(least), true, words);
   }
 
   /** Text between two heights of capitals in mm, both times the person's factor. */

@@ -18,6 +18,7 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
@@ -274,6 +275,7 @@ public final class CardScreen implements Screen, Scannable {
   }
 
   private void readOn() {
-    desk.navigator().open(() -> new CheckWordsScreen(desk, model.card().check()));
+    Check check = model.card().check();
+    desk.navigator().open(() -> new WordsScreen(desk, check.title(), CheckWords.of(check)));
   }
 }

@@ -49,13 +49,11 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
 
   /** The bolt in turn and its stage; empty when nothing is left to do. */
   public Optional<Tick> findDue(String person) {
-    NextStep next = next();
-    if (next instanceof NextStep.Tighten tighten) {
-      return Optional.of(new Tick(tighten.stageNumber(), tighten.bolt().number(), person, false));
-    }
-    return next instanceof NextStep.SecondCheck check
-        ? Optional.of(new Tick(checkStage(), check.bolt().number(), person, false))
-        : Optional.empty();
+    return next()
+        .match(
+            next -> Optional.of(new Tick(next.stageNumber(), next.bolt().number(), person, false)),
+            check -> Optional.of(new Tick(checkStage(), check.bolt().number(), person, false)),
+            done -> Optional.empty());
   }
 
   /**
@@ -84,14 +82,14 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
 
   private Optional<String> findFault(int stage, int number, Optional<Bolt> bolt, String name) {
     if (name.isEmpty()) {
-      return Optional.of("Say who is working: a tick needs a name.");
+      return Optional.of("Say who is working. A tick needs a name.");
     }
     if (bolt.isEmpty()) {
       return Optional.of(
           "There is no bolt " + number + ": they are numbered 1 to " + bolts() + ".");
     }
     if (isTicked(stage, bolt.get())) {
-      return Optional.of("Bolt " + number + " has this stage behind it. " + next().sentence());
+      return Optional.of("Bolt " + number + " has this stage done. " + next().sentence());
     }
     return stage == checkStage() && hasTightened(name)
         ? Optional.of(name + " tightened some of these bolts: another person must check them.")

@@ -53,7 +53,8 @@ class FittingTest {
     assertThat(verdict.cue()).isEqualTo(Cue.STOP);
     assertThat(verdict.sentence())
         .isEqualTo(
-            "This came from cylinder 3, exhaust, pushrod. You are at cylinder 5, exhaust, pushrod.");
+            "This came from cylinder 3, exhaust, pushrod. You are at cylinder 5, exhaust,"
+                + " pushrod.");
     assertThat(verdict.wayOut()).contains("The right part is number");
     assertThat(job.state().fitted()).isEmpty();
     assertThat(job.state().standingStop()).isPresent();
@@ -184,7 +185,7 @@ class FittingTest {
             });
     assertThat(job.state().state(place("pushrod@5EX"))).isEqualTo(PlaceState.OTHER_FITTED);
     assertThat(job.state().state(place("pushrod@3EX"))).isEqualTo(PlaceState.OPEN);
-    assertThat(new StillMissing(job).places()).contains(place("pushrod@3EX"));
+    assertThat(new ToFit(job).places()).contains(place("pushrod@3EX"));
   }
 
   @Test

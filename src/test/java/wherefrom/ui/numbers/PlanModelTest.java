@@ -10,8 +10,8 @@ import wherefrom.job.money.MoneyBook;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
-import wherefrom.ui.sample.SampleJob;
 import wherefrom.job.numbers.PlanStepper.Stepped;
+import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.plan.Margin;
 
 class PlanModelTest {
@@ -187,7 +187,7 @@ class PlanModelTest {
     model = new PlanModel(new OpenJob(sample.logbook, SampleJob.CLOCK));
     assertThat(model.rows()).isEqualTo(before);
     assertThat(model.chosen()).isEqualTo(2);
-    assertThat(model.name(2)).isEqualTo("What-if 2");
+    assertThat(model.name(2)).isEqualTo("Idea 2");
   }
 
   @Test

@@ -35,7 +35,7 @@ public final class SampleWindow {
           "It is taken out there", "what is stopped after that is a stop of its own",
           "I have it", "the part is found; then the scan that waited for it, an act of its own",
           "Taken out", "what is stopped after that is a stop of its own",
-          "It was ", "a fit that was none is taken back; the stop stands for itself",
+          "I held it", "a fit that was none is taken back; the stop stands for itself",
           "measured good",
               "a decision; then the scan that waited for it, an act of its own before");
 
@@ -278,6 +278,9 @@ public final class SampleWindow {
     if (node instanceof FitText text) {
       return text.words().replace('\n', ' ');
     }
+    if (isDrawn(node)) {
+      return node.getAccessibleText();
+    }
     StringBuilder all = new StringBuilder();
     if (node instanceof Parent parent) {
       for (Node child : parent.getChildrenUnmodifiable()) {
@@ -286,6 +289,11 @@ public final class SampleWindow {
       }
     }
     return all.toString();
+  }
+
+  /** Whether a target shows a drawing, so that its words are only said aloud. */
+  private static boolean isDrawn(Node node) {
+    return node.getStyleClass().contains("drawn-zone") || node.getStyleClass().contains("kind-key");
   }
 
   /** All words on the screen. */

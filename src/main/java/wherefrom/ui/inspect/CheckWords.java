@@ -2,30 +2,22 @@ package wherefrom.ui.inspect;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.layout.Region;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Printed;
-import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
+import wherefrom.ui.app.WordsScreen.Line;
 
 /** All the words of a quick test: how, where, and what is seen in print of other engines. */
-public final class CheckWordsScreen implements Screen {
-  private record Line(String heading, String words) {}
+public final class CheckWords {
+  private CheckWords() {}
 
-  private final Check check;
-  private final Pager<Line> lines;
-
-  public CheckWordsScreen(Desk desk, Check check) {
-    this.check = check;
-    lines =
-        Pager.list(
-            desk.touch(),
-            line -> ListRow.plain(desk.touch(), line.heading(), List.of(line.words())));
+  /** What there is to read, what one does first. */
+  public static List<Line> of(Check check) {
     List<Line> all = new ArrayList<>();
     all.add(new Line("How", check.how()));
     all.add(new Line("Where", check.where()));
+    all.add(new Line("Pass", check.pass()));
+    all.add(new Line("Suspect", check.suspect()));
+    all.add(new Line("Fail", check.fail()));
     all.add(new Line("Source", check.source()));
     for (Printed printed : check.printed()) {
       all.add(new Line("Printed figures", printed.text()));
@@ -35,16 +27,6 @@ public final class CheckWordsScreen implements Screen {
             "What counts",
             "Service information for your exact engine outranks this tool. So does a"
                 + " qualified machinist."));
-    lines.setItems(all);
-  }
-
-  @Override
-  public String title() {
-    return check.title();
-  }
-
-  @Override
-  public Region view() {
-    return lines;
+    return all;
   }
 }

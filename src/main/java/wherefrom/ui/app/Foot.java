@@ -1,0 +1,110 @@
+package wherefrom.ui.app;
+
+import javafx.geometry.Orientation;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
+
+/**
+ * The last row of a screen: the tag, and beside it the further keys, as many as leave the tag's
+ * words in one line. On upright glass the keys are a row below the tag.
+ */
+public final class Foot extends Region {
+  /** A key is no wider than this where it need not be. */
+  private static final double KEY_MM = 30;
+
+  private final TagKey tag;
+  private final KeyRow keys;
+  private final double gap;
+  private final double usual;
+
+  /**
+   * @param keys the further keys; may be none
+   */
+  public Foot(Desk desk, TagKey tag, KeyRow keys) {
+    this.tag = tag;
+    this.keys = keys;
+    this.gap = desk.scale().gap();
+    this.usual = desk.scale().px(Math.max(KEY_MM, Scale.KEY_MM));
+    getChildren().setAll(tag, keys);
+  }
+
+  /** Leaves the tag out, or has it again: there is not always a next thing to do. */
+  public void offerTag(boolean offered) {
+    tag.setVisible(offered);
+    tag.setManaged(offered);
+    requestLayout();
+  }
+
+  private boolean isUpright() {
+    return getScene() != null && getScene().getHeight() > getScene().getWidth();
+  }
+
+  private boolean isStacked() {
+    return tag.isManaged() && !keys.isEmpty() && isUpright();
+  }
+
+  /** How wide the keys are beside the tag. */
+  private double keysWidth(double width) {
+    if (keys.isEmpty() || !tag.isManaged()) {
+      return keys.isEmpty() ? 0 : width;
+    }
+    double most = width - gap - tag.leastLineWidth();
+    int count = keys.count();
+    while (count > 1 && keys.width(count) > most) {
+      count--;
+    }
+    double roomy = count * usual + (count - 1) * gap;
+    return Math.floor(Math.max(keys.width(count), Math.min(roomy, most)));
+  }
+
+  private double tagWidth(double width) {
+    return keys.isEmpty() ? width : Math.max(0, width - gap - keysWidth(width));
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return tag.minWidth(-1);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    if (width <= 0) {
+      return tag.minHeight(-1);
+    }
+    if (!tag.isManaged()) {
+      return keys.isEmpty() ? 0 : keys.minHeight(width);
+    }
+    if (isStacked()) {
+      return tag.minHeight(width) + gap + keys.minHeight(width);
+    }
+    double beside = keys.isEmpty() ? 0 : keys.minHeight(keysWidth(width));
+    return Math.max(tag.minHeight(tagWidth(width)), beside);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return minHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    keys.setVisible(!keys.isEmpty());
+    if (isStacked()) {
+      double high = Math.ceil(tag.minHeight(width));
+      tag.resizeRelocate(0, 0, width, high);
+      keys.resizeRelocate(0, high + gap, width, getHeight() - high - gap);
+      return;
+    }
+    double side = keysWidth(width);
+    double high = tag.isManaged() ? Math.ceil(keys.minHeight(side)) : getHeight();
+    tag.resizeRelocate(0, 0, tagWidth(width), getHeight());
+    keys.resizeRelocate(width - side, getHeight() - high, side, high);
+  }
+}
