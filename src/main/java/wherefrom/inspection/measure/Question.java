@@ -12,17 +12,12 @@ import wherefrom.quantity.Amount;
  * @param sentence what is odd about it and what may be meant
  */
 public record Question(
-    Kind kind,
-    String station,
-    Optional<Amount> reading,
-    Optional<Amount> meant,
-    String sentence) {
+    Kind kind, String station, Optional<Amount> reading, Optional<Amount> meant, String sentence) {
 
   /** One of which nobody can say what was meant. */
   static Question of(Kind kind, String station, Optional<Amount> reading, String sentence) {
     return new Question(kind, station, reading, Optional.empty(), sentence);
   }
-
 
   /** What looks wrong. */
   public enum Kind {

@@ -23,6 +23,7 @@ public final class PistonToValve implements Working {
   public static final AmountInput VALVE_TILT =
       AmountInput.of("valve-tilt", Dimension.ANGLE, "Between valve and cylinder.")
           .in(Range.between("0", "60"));
+
   /** The choice of a crown without dome or dish. */
   public static final String FLAT = "flat";
 
