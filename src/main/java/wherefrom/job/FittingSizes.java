@@ -185,8 +185,7 @@ final class FittingSizes {
         all.stream()
             .filter(one -> one.coming().filter(c -> c.size().isEmpty()).isPresent())
             .toList();
-    long unmeasured =
-        those.stream().filter(one -> one.measured().isEmpty()).count();
+    long unmeasured = those.stream().filter(one -> one.measured().isEmpty()).count();
     if (unmeasured > 0) {
       return FittingSize.unknown(
           unmeasured + " of " + Words.count(those.size(), surface.word()) + " not measured");

@@ -13,8 +13,8 @@ import wherefrom.engine.LifterType;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.RockerMount;
 import wherefrom.job.entry.PartOut;
-import wherefrom.job.handling.Handling;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.handling.Handling;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Desk;
@@ -104,8 +104,7 @@ final class EngineShots {
 
   private static Shot page(
       String name, Supplier<SampleJob> job, View side, Optional<PartKind> kind) {
-    return shot(
-        name, EnginePageScreen.class, job, (window, sample) -> open(window, side, kind));
+    return shot(name, EnginePageScreen.class, job, (window, sample) -> open(window, side, kind));
   }
 
   private static void open(SampleWindow window, View side, Optional<PartKind> kind) {

@@ -214,7 +214,8 @@ final class WorkShots {
   /** Goes through the pages of the engine, whatever the glass shows of them, to one pushrod. */
   private static void tapPushrod5Ex(SampleWindow window) {
     List<String> ways =
-        List.of("cylinder 5, exhaust, pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
+        List.of(
+            "cylinder 5, exhaust, pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
     boolean away = false;
     for (int step = 0; step < 9; step++) {
       window.layOut();
@@ -233,7 +234,8 @@ final class WorkShots {
 
   private static boolean says(SampleWindow window, Node node, String way) {
     String spoken = String.valueOf(node.getAccessibleText()) + "|" + window.words(node);
-    return Stream.of(spoken.split("[|]")).anyMatch(words -> words.toLowerCase(Locale.ROOT).startsWith(way));
+    return Stream.of(spoken.split("[|]"))
+        .anyMatch(words -> words.toLowerCase(Locale.ROOT).startsWith(way));
   }
 
   /** Eleven parts are out; the pushrod under the last rocker comes next. */

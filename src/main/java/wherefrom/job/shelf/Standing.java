@@ -48,7 +48,8 @@ public record Standing(
     Map<Place, PlaceState> states = new LinkedHashMap<>();
     state.places().forEach(place -> states.put(place, state.state(place)));
     Map<JobDay, Integer> open = open(job, states);
-    return new Standing(state.engine(), state.layout(), state.kinds(), states, day(job, open), open);
+    return new Standing(
+        state.engine(), state.layout(), state.kinds(), states, day(job, open), open);
   }
 
   private static Map<JobDay, Integer> open(OpenJob job, Map<Place, PlaceState> states) {

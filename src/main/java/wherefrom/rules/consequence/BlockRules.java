@@ -36,10 +36,7 @@ final class BlockRules {
           Rule.of("R27", "Always new", ChangeKind.TAKEN_APART)
               .buy("gaskets", Count.ONE, Goods.GASKET_SET)
               .buy("seals", Count.ONE, Goods.SEALS)
-              .buy(
-                  "stretch-bolts",
-                  Count.ONE,
-                  Goods.STRETCH_BOLTS)
+              .buy("stretch-bolts", Count.ONE, Goods.STRETCH_BOLTS)
               .know(
                   "keepers",
                   WARN,

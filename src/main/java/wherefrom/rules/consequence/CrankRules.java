@@ -94,8 +94,7 @@ final class CrankRules {
 
   private CrankRules() {}
 
-  private static Rule ground(
-      String which, ChangeKind change, Goods work, Set<PartKind> shells) {
+  private static Rule ground(String which, ChangeKind change, Goods work, Set<PartKind> shells) {
     return Rule.of("R16", "Crank ground, " + which + " journals", change)
         .work(which + "-grinding", Count.ONE, work)
         .mustBeNew(

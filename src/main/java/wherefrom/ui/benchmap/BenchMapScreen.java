@@ -15,7 +15,6 @@ import wherefrom.job.tags.Found;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
-import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -130,8 +129,7 @@ public final class BenchMapScreen implements Screen, Scannable {
     }
     pages.show(engine);
     Tiles kinds =
-        KindKey.row(
-            desk.touch(), layout(), model.kinds(), Optional.of(model.kind()), this::show);
+        KindKey.row(desk.touch(), layout(), model.kinds(), Optional.of(model.kind()), this::show);
     view.getChildren().setAll(kinds, new BenchMiddle(desk.scale(), engine, holders()), keys());
   }
 
@@ -143,8 +141,7 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   private HolderKey holder(Holder holder) {
     int many = model.lying(holder).size();
-    return HolderKey.of(
-        desk.touch(), layout(), model.kind(), holder, many, () -> list(holder));
+    return HolderKey.of(desk.touch(), layout(), model.kind(), holder, many, () -> list(holder));
   }
 
   private void list(Holder holder) {
@@ -154,8 +151,7 @@ public final class BenchMapScreen implements Screen, Scannable {
     list(where + ": " + plural, none, () -> model.lying(holder));
   }
 
-  private void list(
-      String title, String none, java.util.function.Supplier<List<Place>> places) {
+  private void list(String title, String none, java.util.function.Supplier<List<Place>> places) {
     EngineIndex index = new BenchIndex(desk, model, this::answer);
     String capital = wherefrom.text.Words.capital(title);
     desk.navigator().open(() -> new PlaceListScreen(desk, index, capital, none, places));

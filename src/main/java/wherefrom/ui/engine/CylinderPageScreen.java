@@ -37,7 +37,9 @@ public final class CylinderPageScreen implements Screen, Scannable {
   @Override
   public String title() {
     String whose = "Cylinder " + cylinder;
-    return pages.index().kind().isEmpty() ? whose : pages.index().title() + ", cylinder " + cylinder;
+    return pages.index().kind().isEmpty()
+        ? whose
+        : pages.index().title() + ", cylinder " + cylinder;
   }
 
   @Override

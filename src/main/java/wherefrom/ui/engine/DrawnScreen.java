@@ -21,9 +21,7 @@ public final class DrawnScreen implements Screen {
     engine = EngineView.shown(desk.touch(), layout, PartKind.all());
     engine.foot(Foot.NAMES);
     engine.show(place -> PartState.IN, Set.of());
-    view =
-        Panes.column(
-            desk.scale(), engine, desk.touch().key("Turn over", engine::turnOver));
+    view = Panes.column(desk.scale(), engine, desk.touch().key("Turn over", engine::turnOver));
   }
 
   @Override

@@ -27,8 +27,7 @@ public final class EnginePageScreen implements Screen, Scannable {
   EnginePageScreen(Desk desk, EnginePages pages, View side) {
     this.desk = desk;
     this.pages = pages;
-    engine =
-        EngineView.keyed(desk.touch(), pages.layout(), pages.kinds(), this::tapped);
+    engine = EngineView.keyed(desk.touch(), pages.layout(), pages.kinds(), this::tapped);
     engine.live(pages::leadsOn);
     pages.index().kind().ifPresent(engine::choose);
     engine.foot(hasMains() ? Foot.KEYS : Foot.NONE);

@@ -11,9 +11,9 @@ import wherefrom.job.tags.Found;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.text.Words;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartStates;
 

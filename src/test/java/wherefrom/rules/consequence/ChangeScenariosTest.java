@@ -73,8 +73,7 @@ class ChangeScenariosTest {
   @Test
   void aMainCapOfAnotherHousingIsPaidForAtItsMainAndARodsIsNot() {
     Consequence housing = one("R23:housing", Change.at(ChangeKind.CAP_LOST, "M3"), WHOLE);
-    assertThat(housing.wanted())
-        .containsExactly(new Wanted(Goods.HOUSING, "", "M3"));
+    assertThat(housing.wanted()).containsExactly(new Wanted(Goods.HOUSING, "", "M3"));
     assertThat(names(Change.at(ChangeKind.CAP_LOST, "R3"), WHOLE))
         .contains("R23:align-bore")
         .doesNotContain("R23:housing");

@@ -285,8 +285,7 @@ public final class SampleWindow {
 
   /** Whether a target shows a drawing, so that its words are only said aloud. */
   private static boolean isDrawn(Node node) {
-    return node.getStyleClass().contains("drawn-zone")
-        || node.getStyleClass().contains("kind-key");
+    return node.getStyleClass().contains("drawn-zone") || node.getStyleClass().contains("kind-key");
   }
 
   /** All words on the screen. */
