@@ -184,7 +184,7 @@ final class SlipPaper {
     flow.need(34);
     fields(
         "received by the shop: name, date, signature",
-        "back and counted by: name, date, signature");
+        "counted by: name, date, signature");
     flow.down(4);
     flow.paragraph(BuildRecord.OUTRANKED, 2.6, Ink.DARK);
   }

@@ -128,8 +128,8 @@ public record Rule(
   }
 
   /** What the last consequence buys is of another sort than the old. */
-  Rule ofSort(String words) {
-    return last(then -> then.ofSort(words));
+  Rule ofSort(Goods sort) {
+    return last(then -> then.ofSort(sort));
   }
 
   /** The last consequence bans new parts of before, too: they are of the wrong size or sort. */
