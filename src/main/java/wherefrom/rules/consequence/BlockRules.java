@@ -19,15 +19,15 @@ final class BlockRules {
                   Severity.BLOCK,
                   ALL,
                   PISTONS,
-                  "Pistons and rings, all to the same oversize. Others allow mixed sizes: ask the"
-                      + " machinist.")
+                  "Pistons and rings, all to the same oversize. Others allow mixed sizes. Ask"
+                  + " the machinist.")
               .because(Renewal.SIZE)
               .buy("rings", ALL, Count.PER_CYLINDER, Goods.RING_SETS)
               .ofSort(Goods.OVERSIZE_RING_SETS)
               .first("piston-clearance", ALL, PISTONS, "Measure piston to bore for each bore.")
               .after("ring-gap", "Set every ring gap in its own bore.")
               .after("balance", "Check the balance with the new pistons.")
-              .after("compression-ratio", "Work the compression ratio anew: the bore is bigger."),
+              .after("compression-ratio", "Work out the compression ratio again: the bore is larger."),
           Rule.of("R19", "Honed only", ChangeKind.HONED)
               .work("honing", Count.PER_CYLINDER, Goods.HONING)
               .buy("rings", Count.PER_CYLINDER, Goods.RING_SETS)
@@ -49,7 +49,7 @@ final class BlockRules {
                   WARN,
                   ALL,
                   Set.of(PartKind.CAM_BEARING),
-                  "The hot tank eats cam bearings: they must be new.")
+                  "The hot tank ruins cam bearings. They must be new.")
               .buy("plugs", Count.ONE, Goods.PLUGS)
               .after("plugs-in", "See that every core plug and gallery plug is back in."));
 

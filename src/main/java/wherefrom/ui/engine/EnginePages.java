@@ -123,7 +123,14 @@ public final class EnginePages {
   }
 
   private String words(Place place) {
-    return index.isOfParts() ? PlaceWords.of(layout(), place) : place.spot().figures();
+    return index.isOfParts() ? name(layout(), place) : place.spot().figures();
+  }
+
+  /** {@code 3 EX pushrod}, {@code rod 4, lower shell}. */
+  public static String name(Layout layout, Place place) {
+    return place.spot() instanceof ValveSpot valve
+        ? valve.figures() + " " + place.kind().word()
+        : PlaceWords.of(layout, place);
   }
 
   /** The cylinders and the mains of a side as a list, where the glass is too small for zones. */

@@ -146,7 +146,7 @@ class ChangeScenariosTest {
     assertThat(one("R14:dowels", milled, WHOLE).whereWords()).isEmpty();
     assertThat(one("R11:pushrod-length", milled, WHOLE).because())
         .isEqualTo(
-            "R11, because: head milled, left bank; so: valvetrain geometry changed, left bank");
+            "rule 11, because: head milled, left bank; so: valvetrain geometry changed, left bank");
     assertThat(one("R11:pushrod-length", milled, WHOLE).whereWords())
         .isEqualTo("at 1 IN, 1 EX, 3 IN, 3 EX, 5 IN, 5 EX, 7 IN, 7 EX");
     assertThat(one("R1:new", Change.of(ChangeKind.NEW_FLAT_CAM), WHOLE).whereWords())
@@ -154,7 +154,7 @@ class ChangeScenariosTest {
     assertThat(
             one("R18:new", Change.of(ChangeKind.BORED), setting(V8, PartKind.alwaysOn()))
                 .whereWords())
-        .isEqualTo("not tracked here: no tag will stop them, mind it yourself");
+        .isEqualTo("not tracked here: no tag will stop them, check it yourself");
     assertThat(List.of(Severity.values()).stream().map(Severity::word).toList())
         .containsExactly("block", "warning", "check");
   }
