@@ -111,7 +111,9 @@ class ChangeScenariosTest {
             .buy("last", Count.ONE, Goods.PLUGS)
             .ofSort(Goods.STUDS)
             .from("a book");
-    assertThat(rule.thens()).extracting(Then::sort).containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
+    assertThat(rule.thens())
+        .extracting(Then::sort)
+        .containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
     assertThat(rule.thens()).extracting(Then::source).containsExactly("", "a book");
     assertThat(rule.thens()).extracting(Then::renewal).containsOnly(Renewal.WEAR);
     Rule banned =
