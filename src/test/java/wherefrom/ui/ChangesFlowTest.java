@@ -53,7 +53,7 @@ class ChangesFlowTest {
           window.press("It is done");
           fit(window, sample, "lifter@3EX", "3EX");
           assertThat(window.words())
-              .contains("STOP", "3 EX lifter: must be new", "worn in to its own lobe");
+              .contains("STOP", "Must be new: 3 EX", "worn in to its own lobe");
           window.press("UNDO");
           new Handling(sample.job).replace(sample.part("lifter@3EX").item(), "must be new");
           fit(window, sample, "lifter@3EX", "3EX");

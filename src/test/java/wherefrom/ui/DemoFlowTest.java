@@ -226,7 +226,7 @@ class DemoFlowTest {
       window.burst(book().of(place.spot()).digits());
       assertThat(window.words()).as(place.key()).contains("RIGHT PLACE");
     }
-    shows("none to\u00a0fit");
+    shows("none to fit");
   }
 
   private void firstStart() {

@@ -48,7 +48,7 @@ record Halves(
     return due.match(
         judged -> nothing(mode),
         waiting -> part(job, waiting.part().part()),
-        waiting -> spot(waiting.spot()),
+        waiting -> spot(job, waiting.spot()),
         shown -> nothing(mode),
         next -> listed(job, next.place()),
         fitted -> nothing(mode),
@@ -62,9 +62,11 @@ record Halves(
     return new Halves(tag, Lines.asked("Now scan the place card"), true, false, Optional.of(home));
   }
 
-  private static Halves spot(Spot spot) {
+  private static Halves spot(EngineJob job, Spot spot) {
     Lines card = new Lines(spot.brief(), "", "place card");
-    return new Halves(Lines.asked("Now scan the part"), card, false, true, Optional.empty());
+    Optional<Place> here =
+        job.places().stream().filter(place -> place.spot().equals(spot)).findFirst();
+    return new Halves(Lines.asked("Now scan the part"), card, false, true, here);
   }
 
   private static Halves listed(EngineJob job, Place place) {

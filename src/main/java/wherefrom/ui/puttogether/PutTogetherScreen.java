@@ -1,5 +1,6 @@
 package wherefrom.ui.puttogether;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
@@ -12,6 +13,8 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.WayOut;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Scanned;
@@ -23,12 +26,14 @@ import wherefrom.ui.changes.ConsequenceScreen;
 import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.decide.DecidePartScreen;
+import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements Screen, Watching {
   private final Desk desk;
   private final PutTogetherModel model;
+  private final EngineView engine;
   private final WorkView work;
   private final StopView stop;
   private final RightView right;
@@ -39,7 +44,8 @@ public final class PutTogetherScreen implements Screen, Watching {
     this.desk = desk;
     model = new PutTogetherModel(desk.getJob(), desk.shelf());
     EnginePages pages = new EnginePages(desk, new FitIndex(desk, model, this::tap, this::scannedOnPage));
-    work = new WorkView(desk.touch(), pages, new WorkKeys());
+    engine = pages.view();
+    work = new WorkView(desk.touch(), pages, new WorkKeys(desk.touch(), new Deeds()), engine);
     right = new RightView(desk.touch(), model, new RightKeys());
     stop = new StopView(desk.touch(), new StopKeys(), desk.corner());
   }
@@ -171,7 +177,7 @@ public final class PutTogetherScreen implements Screen, Watching {
     TypedCode.look(desk, question, typed -> answer(take(typed)));
   }
 
-  private final class WorkKeys implements WorkView.Keys {
+  private final class Deeds implements WorkKeys.Deeds {
     @Override
     public void choose(Mode mode) {
       answer(model.choose(mode));
@@ -190,6 +196,24 @@ public final class PutTogetherScreen implements Screen, Watching {
     @Override
     public void skip() {
       answer(model.act(Action.SKIP));
+    }
+
+    @Override
+    public void turnOver() {
+      engine.turnOver();
+    }
+
+    @Override
+    public void ways() {
+      List<Choice<Runnable>> all =
+          List.of(
+              new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
+              new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
+              new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
+              new Choice<>(this::typeCode, "Type code", ""),
+              new Choice<>(this::missing, "Missing", ""));
+      desk.navigator()
+          .open(() -> new ChoiceScreen<>(desk, "Put together", all, Runnable::run));
     }
 
     @Override

@@ -98,14 +98,19 @@ final class RightPanel extends Region {
     double upper = Math.max(head.minHeight(wide), HEAD * room);
     double lower = room - upper;
     double natural = place.prefWidth(-1) * Math.min(1, lower / place.prefHeight(-1));
-    boolean beside = natural + BESIDE * wide <= wide;
+    double free = wide - natural - pad();
+    double told = hint.words().isEmpty() ? 0 : hint.minHeight(Math.max(1, free));
+    boolean roomy = free > 0 && kind.minHeight(free) + told <= lower;
+    boolean beside = natural + BESIDE * wide <= wide && roomy;
     head.resizeRelocate(left, top, wide, upper);
     if (beside) {
       place.resizeRelocate(left, top + upper, natural, lower);
       double x = left + natural + pad();
       part(x, top + upper, left + wide - x, lower);
     } else {
-      double below = Math.max(kind.minHeight(wide), 0.3 * lower);
+      double spare = lower - place.minHeight(wide);
+      double below = Math.max(0, Math.min(spare, Math.max(kind.minHeight(wide), 0.3 * lower)));
+      kind.setVisible(below >= kind.minHeight(wide));
       place.resizeRelocate(left, top + upper, wide, lower - below);
       line(left, top + room - below, wide, below);
     }

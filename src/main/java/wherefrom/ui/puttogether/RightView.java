@@ -22,7 +22,7 @@ import wherefrom.ui.drawn.PartStates;
 final class RightView extends Region {
   private static final double PANEL = 0.41;
   private static final double UPRIGHT_PANEL = 0.30;
-  private static final double SIDE = 0.2;
+  private static final double SIDE = 0.25;
 
   /** What the keys do. */
   interface Keys {
@@ -41,7 +41,9 @@ final class RightView extends Region {
   private final EngineView engine;
   private final FitText left;
   private Optional<RightPanel> panel = Optional.empty();
+  private List<TouchKey> made = List.of();
   private Tiles row;
+  private boolean upright;
 
   RightView(Touch touch, PutTogetherModel model, Keys keys) {
     this.touch = touch;
@@ -61,10 +63,19 @@ final class RightView extends Region {
     engine.look(EngineView.sideOf(place.kind()));
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
     left.setWords(model.leftWords(place));
-    row = new Tiles(touch.scale(), 2, Scale.GAP_MM, keys(model));
-    getChildren().setAll(words, engine, left, row);
+    made = keys(model);
+    fill();
+  }
+
+  private void fill() {
+    row = new Tiles(touch.scale(), isStacked() ? 2 : 1, Scale.GAP_MM, made);
+    getChildren().setAll(panel.orElseThrow(), engine, left, row);
     getChildren().forEach(child -> child.applyCss());
     requestLayout();
+  }
+
+  private boolean isStacked() {
+    return upright || touch.isLarge();
   }
 
   private List<TouchKey> keys(PutTogetherModel model) {
@@ -97,7 +108,11 @@ final class RightView extends Region {
     if (panel.isEmpty()) {
       return;
     }
-    boolean upright = getHeight() > getWidth();
+    boolean stands = getHeight() > getWidth();
+    if (stands != upright) {
+      upright = stands;
+      fill();
+    }
     double gap = touch.scale().gap();
     double share = (upright ? UPRIGHT_PANEL : PANEL) * getHeight();
     double keysAlone = row.minHeight(getWidth()) + gap;
@@ -105,7 +120,7 @@ final class RightView extends Region {
     double high = Math.max(least, Math.min(share, getHeight() - keysAlone));
     put(panel.get(), 0, 0, getWidth(), high);
     double top = Math.floor(high) + gap;
-    if (upright || touch.isLarge()) {
+    if (isStacked()) {
       below(top, gap);
     } else {
       beside(top, gap);
@@ -123,13 +138,16 @@ final class RightView extends Region {
 
   private void below(double top, double gap) {
     double wide = getWidth();
-    double rows = Math.ceil(row.minHeight(wide / 2));
     double half = Math.floor((wide - gap) / 2);
+    double narrow = Math.ceil(row.minHeight(half));
+    boolean told = left.minHeight(half) <= narrow && top + narrow <= getHeight();
+    double rows = told ? narrow : Math.ceil(row.minHeight(wide));
     double y = getHeight() - rows;
-    boolean told = left.minHeight(half) <= rows;
     put(row, told ? wide - half : 0, y, told ? half : wide, rows);
     told(0, y, told ? half : 0, rows);
-    put(engine, 0, top, wide, y - gap - top);
+    double high = y - gap - top;
+    engine.setVisible(high >= touch.scale().px(Scale.KEY_MM));
+    put(engine, 0, top, wide, high);
   }
 
   private void told(double x, double y, double wide, double high) {
