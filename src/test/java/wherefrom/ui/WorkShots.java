@@ -14,7 +14,7 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
@@ -214,7 +214,8 @@ final class WorkShots {
   /** Goes through the pages of the engine, whatever the glass shows of them, to one pushrod. */
   private static void tapPushrod5Ex(SampleWindow window) {
     List<String> ways =
-        List.of("cylinder 5, exhaust, pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
+        List.of(
+            "cylinder 5, exhaust, pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
     boolean away = false;
     for (int step = 0; step < 9; step++) {
       window.layOut();
@@ -233,7 +234,8 @@ final class WorkShots {
 
   private static boolean says(SampleWindow window, Node node, String way) {
     String spoken = String.valueOf(node.getAccessibleText()) + "|" + window.words(node);
-    return Stream.of(spoken.split("[|]")).anyMatch(words -> words.toLowerCase(Locale.ROOT).startsWith(way));
+    return Stream.of(spoken.split("[|]"))
+        .anyMatch(words -> words.toLowerCase(Locale.ROOT).startsWith(way));
   }
 
   /** Eleven parts are out; the pushrod under the last rocker comes next. */
@@ -281,7 +283,7 @@ final class WorkShots {
         new SentToShop(1, List.of(item(sample, "rod-shell@R3U")), "measure", ShopWork.OTHER));
     new Fitting(sample.job).fit(sample.part("pushrod@7IN"), sample.spot("7IN"), false);
     onPurpose(sample, "pushrod@5EX", "7EX");
-    new StillMissing(sample.job).excuse(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
+    new ToFit(sample.job).leave(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
     handling.note(20, "a little rust below the cup");
     handling.photo(20, "p.png", "the lower end");
     handling.photo(20, "tall.png", "");

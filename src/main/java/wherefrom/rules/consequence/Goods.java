@@ -2,6 +2,7 @@ package wherefrom.rules.consequence;
 
 import java.util.Arrays;
 import java.util.Optional;
+import wherefrom.engine.LifterType;
 import wherefrom.parts.PartKind;
 
 /**
@@ -24,12 +25,17 @@ public enum Goods {
   MAIN_CAPS("main caps", PartKind.MAIN_CAP),
   MAIN_SHELLS("main shells", PartKind.MAIN_SHELL),
   CAM_BEARINGS("cam bearings", PartKind.CAM_BEARING),
+  FLAT_LIFTERS("flat lifters", LifterType.FLAT),
+  ROLLER_LIFTERS("roller lifters", LifterType.ROLLER),
   RING_SETS("piston ring sets"),
+  OVERSIZE_RING_SETS("piston ring sets, oversize"),
   GASKET_SET("gasket set"),
   SEALS("seals"),
   STRETCH_BOLTS("bolts that are tightened by angle, where there are any"),
   PLUGS("core plugs and gallery plugs"),
   CAM("cam"),
+  ROLLER_CAM("roller cam"),
+  CAM_REGROUND("cam reground"),
   CRANK("crank"),
   CHAIN_AND_GEARS("timing chain with both gears"),
   HEAD_GASKETS("head gaskets"),
@@ -55,15 +61,24 @@ public enum Goods {
 
   private final String id;
   private final Optional<PartKind> kind;
+  private final Optional<LifterType> lifters;
 
   Goods(String id) {
-    this.id = id;
-    this.kind = Optional.empty();
+    this(id, Optional.empty(), Optional.empty());
   }
 
   Goods(String id, PartKind kind) {
+    this(id, Optional.of(kind), Optional.empty());
+  }
+
+  Goods(String id, LifterType lifters) {
+    this(id, Optional.empty(), Optional.of(lifters));
+  }
+
+  Goods(String id, Optional<PartKind> kind, Optional<LifterType> lifters) {
     this.id = id;
-    this.kind = Optional.of(kind);
+    this.kind = kind;
+    this.lifters = lifters;
   }
 
   /** As it stands in logbooks. */
@@ -79,6 +94,15 @@ public enum Goods {
   /** Whether it is a kind of part that carries a tag. */
   public boolean isPart() {
     return kind.isPresent();
+  }
+
+  /** The type of lifters that it is; empty where it is none, or of any type. */
+  public Optional<LifterType> findLifters() {
+    return lifters;
+  }
+
+  public static Optional<Goods> find(String id) {
+    return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
   }
 
   public static Goods of(PartKind kind) {

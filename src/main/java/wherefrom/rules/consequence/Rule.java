@@ -86,7 +86,8 @@ public record Rule(
   }
 
   Rule buy(String name, Cover cover, Count count, Goods what) {
-    return then(Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what.words() + "."));
+    return then(
+        Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what.words() + "."));
   }
 
   /** The parts that the change itself brings in. */
@@ -102,7 +103,8 @@ public record Rule(
 
   Rule work(String name, Cover cover, Count count, Goods what) {
     return then(
-        Then.ofThing(name, Effect.WORK, cover, count, what, "Work to pay for: " + what.words() + "."));
+        Then.ofThing(
+            name, Effect.WORK, cover, count, what, "Work to pay for: " + what.words() + "."));
   }
 
   /** A check that parts of these kinds wait for. */
@@ -126,8 +128,8 @@ public record Rule(
   }
 
   /** What the last consequence buys is of another sort than the old. */
-  Rule ofSort(String words) {
-    return last(then -> then.ofSort(words));
+  Rule ofSort(Goods sort) {
+    return last(then -> then.ofSort(sort));
   }
 
   /** The last consequence bans new parts of before, too: they are of the wrong size or sort. */

@@ -24,7 +24,7 @@ record Then(
     Cover cover,
     Count count,
     Optional<Goods> thing,
-    String sort,
+    Optional<Goods> sort,
     String sentence,
     Renewal renewal,
     String source,
@@ -50,7 +50,7 @@ record Then(
         cover,
         Count.ONE,
         Optional.empty(),
-        "",
+        Optional.empty(),
         sentence,
         Renewal.WEAR,
         "",
@@ -67,8 +67,9 @@ record Then(
     return with(count, thing, sort, renewal, source, only.and(condition));
   }
 
-  Then ofSort(String words) {
-    return with(count, thing, words, kinds.isEmpty() ? renewal : Renewal.SORT, source, only);
+  Then ofSort(Goods other) {
+    return with(
+        count, thing, Optional.of(other), kinds.isEmpty() ? renewal : Renewal.SORT, source, only);
   }
 
   Then because(Renewal why) {
@@ -86,12 +87,12 @@ record Then(
   private Then with(
       Count many,
       Optional<Goods> what,
-      String words,
+      Optional<Goods> other,
       Renewal why,
       String book,
       Predicate<Setting> condition) {
     return new Then(
-        name, severity, effect, kinds, cover, many, what, words, sentence, why, book, condition);
+        name, severity, effect, kinds, cover, many, what, other, sentence, why, book, condition);
   }
 
   /** Whether there is anything in this engine that it speaks of. */
@@ -111,11 +112,15 @@ record Then(
         kinds,
         new LinkedHashSet<>(setting.listPlaces(kinds, cover, cause)),
         wanted(setting, cause),
-        effect.isCheck() ? "" : sort.isEmpty() ? thing.map(Goods::id).orElse("") : sort,
+        effect.isCheck() ? "" : sort.or(() -> thing).map(Goods::id).orElse(""),
         sentence,
         renewal,
         source.isEmpty() ? rule.source() : source,
         chain);
+  }
+
+  private String sortWords() {
+    return sort.map(Goods::id).orElse("");
   }
 
   /** What must be bought or done; of a check, what must be where it fails. */
@@ -128,11 +133,12 @@ record Then(
             .flatMap(
                 goods ->
                     count.at(cover, cause, setting).stream()
-                        .map(at -> new Wanted(goods, sort, at)));
+                        .map(at -> new Wanted(goods, sortWords(), at)));
     Stream<Wanted> parts =
         effect.isCheck() && thing.isPresent()
             ? Stream.empty()
-            : setting.listAll(kinds, cover, cause).stream().map(place -> Wanted.of(place, sort));
+            : setting.listAll(kinds, cover, cause).stream()
+                .map(place -> Wanted.of(place, sortWords()));
     return Stream.concat(things, parts).distinct().toList();
   }
 }

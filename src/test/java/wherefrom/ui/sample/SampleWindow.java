@@ -183,11 +183,19 @@ public final class SampleWindow {
         targets().stream()
             .filter(wanted)
             .findFirst()
+            .or(() -> spoken(words))
             .orElseThrow(
                 () ->
                     new AssertionError(
                         words + " is not among " + targets().stream().map(this::words).toList()));
     press(target);
+  }
+
+  /** A key that has a drawing and no words is known by what it says to a screen reader. */
+  private Optional<Node> spoken(String words) {
+    return targets().stream()
+        .filter(node -> words(node).isEmpty() && words.equals(node.getAccessibleText()))
+        .findFirst();
   }
 
   /** Presses the lowest of several targets with these words. */
@@ -286,8 +294,7 @@ public final class SampleWindow {
 
   /** Whether a target shows a drawing, so that its words are only said aloud. */
   private static boolean isDrawn(Node node) {
-    return node.getStyleClass().contains("drawn-zone")
-        || node.getStyleClass().contains("kind-key");
+    return node.getStyleClass().contains("drawn-zone") || node.getStyleClass().contains("kind-key");
   }
 
   /** All words on the screen. */
