@@ -230,7 +230,7 @@ class DemoFlowTest {
   }
 
   private void firstStart() {
-    press("Close up");
+    press("Finish");
     for (String section : List.of("Main bearings", "Rods and pistons", "Valvetrain, left bank")) {
       press(section);
       shows("Every place is filled");

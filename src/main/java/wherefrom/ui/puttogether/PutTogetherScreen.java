@@ -239,6 +239,11 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
+    public void finish() {
+      desk.navigator().open(() -> new MissingScreen(desk));
+    }
+
+    @Override
     public void more() {
       moveOn();
     }

@@ -32,6 +32,9 @@ final class RightView extends Region {
     /** The list goes on after the place that it names now. */
     void skip();
 
+    /** Nothing is left to fit: the sections are finished. */
+    void finish();
+
     /** Back to the keys of putting together. */
     void more();
   }
@@ -83,7 +86,9 @@ final class RightView extends Region {
     if (model.canBeTurned()) {
       made.add(touch.key(touch.brief(model.turnedWords(), "Turned"), keys::turned));
     }
-    if (model.mode() == Mode.FOLLOW_THE_LIST) {
+    if (model.missing() == 0) {
+      made.add(touch.key("Finish", keys::finish));
+    } else if (model.mode() == Mode.FOLLOW_THE_LIST) {
       made.add(touch.key("Skip", keys::skip));
     } else {
       made.add(touch.key("More", keys::more));

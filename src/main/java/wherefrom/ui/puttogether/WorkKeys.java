@@ -3,7 +3,7 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.puttogether.PutTogether.Mode;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.Cue;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
@@ -49,7 +49,7 @@ final class WorkKeys {
     if (isTight()) {
       return List.of(touch.key("Ways", deeds::ways));
     }
-    String last = StillMissing.isNothing(model.state()) ? "Finish" : "Missing";
+    String last = ToFit.isNothing(model.state()) ? "Finish" : "Missing";
     return List.of(
         mode(model, Mode.FOLLOW_THE_LIST, touch.brief("Follow list", "List")),
         mode(model, Mode.SCAN_BOTH, touch.brief("Scan both", "Both")),
