@@ -172,7 +172,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              window.press("Position");
+              paper(window, "Nudge");
             }));
     shots.add(
         shot(
@@ -187,7 +187,7 @@ final class WorkShots {
             SampleJob::whole,
             (window, sample) -> {
               preview(window, 5, 4);
-              window.press("Back");
+              window.pressRail("Back");
             }));
     shots.add(
         shot(
@@ -197,7 +197,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              window.press("What:");
+              window.press("What");
               window.pressOnSomePage("Track more kinds of part");
             }));
     shots.add(
@@ -208,7 +208,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              window.press("Start at");
+              paper(window, "Start");
             }));
     return shots;
   }
@@ -217,14 +217,14 @@ final class WorkShots {
   private static void preview(SampleWindow window, int start, int steps) {
     window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
     window.layOut();
-    window.press("Start at");
+    paper(window, "Start");
     window.press(Integer.toString(start));
-    window.press("Position");
+    paper(window, "Nudge");
     for (int step = 0; step < steps; step++) {
       window.press("Right");
       window.press("Down");
     }
-    window.press("Back");
+    window.pressRail("Back");
     Desk desk = window.shell.desk();
     if (desk.touch().isLarge()) {
       window.press("See it");
@@ -232,6 +232,16 @@ final class WorkShots {
       window.targets().stream()
           .filter(node -> node.getClass().getSimpleName().equals("SheetView"))
           .forEach(window::press);
+    }
+  }
+
+  /** A key of the paper's, which large text has on a page of its own. */
+  private static void paper(SampleWindow window, String words) {
+    if (window.shell.desk().touch().isLarge()) {
+      window.press("Paper");
+      window.pressOnSomePage(words);
+    } else {
+      window.press(words);
     }
   }
 

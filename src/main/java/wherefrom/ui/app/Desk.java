@@ -5,6 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
@@ -52,6 +55,7 @@ public final class Desk {
   private final Lock cameraTurn = new ReentrantLock();
   private Settings settings;
   private Touch touch;
+  private final Map<Class<?>, Object> kept = new HashMap<>();
   private Optional<OpenJob> job = Optional.empty();
   private final Copying copying;
   private final LongWorks works;
@@ -77,6 +81,20 @@ public final class Desk {
   /** The copies of jobs in a second folder. */
   public Copying copying() {
     return copying;
+  }
+
+  /**
+   * What a screen keeps while the window is open, so that it outlives Back: one thing of each kind.
+   *
+   * @param fresh makes it where there is none yet
+   */
+  public <T> T keep(Class<T> kind, Supplier<T> fresh) {
+    return kind.cast(kept.computeIfAbsent(kind, missing -> fresh.get()));
+  }
+
+  /** Lets go of what was kept. */
+  public void drop(Class<?> kind) {
+    kept.remove(kind);
   }
 
   public Equipment equipment() {
