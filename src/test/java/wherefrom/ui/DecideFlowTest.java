@@ -34,7 +34,7 @@ class DecideFlowTest {
           assertThat(decided()).isEqualTo(16);
           window.press("UNDO");
           assertThat(window.words())
-              .contains("Taken back: 16 lifters: replace.", "1 IN: not decided");
+              .contains("Undone: 16 lifters: replace.", "1 IN: not decided");
           assertThat(decided()).isZero();
           return window;
         });
