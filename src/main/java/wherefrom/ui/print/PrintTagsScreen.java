@@ -58,13 +58,14 @@ public final class PrintTagsScreen implements Screen {
     this.desk = desk;
     Touch touch = desk.touch();
     model =
-        new PrintTagsModel(
-            desk.getJob(), desk.equipment().printer(), item, Locale.getDefault());
+        new PrintTagsModel(desk.getJob(), desk.equipment().printer(), item, Locale.getDefault());
     what = AskKey.key(touch, "What", this::chooseWhat);
     stock = AskKey.key(touch, "Stock", this::chooseStock);
-    places = touch.key(touch.brief("Place cards", "Places"), () -> chosen(new TagChoice.PlaceCards()));
+    places =
+        touch.key(touch.brief("Place cards", "Places"), () -> chosen(new TagChoice.PlaceCards()));
     actions =
-        touch.key(touch.brief("Action cards", "Actions"), () -> chosen(new TagChoice.ActionCards()));
+        touch.key(
+            touch.brief("Action cards", "Actions"), () -> chosen(new TagChoice.ActionCards()));
     start = touch.key("Start", this::chooseStart);
     nudge = touch.key("Nudge", this::chooseNudge);
     page = touch.key("", this::turn);
@@ -79,7 +80,9 @@ public final class PrintTagsScreen implements Screen {
   private List<Region> rows(Touch touch) {
     if (touch.isLarge()) {
       return List.of(
-          what, Tiles.row(desk.scale(), touch.key("See it", this::preview), touch.key("Paper", this::paper)));
+          what,
+          Tiles.row(
+              desk.scale(), touch.key("See it", this::preview), touch.key("Paper", this::paper)));
     }
     return List.of(
         what,
@@ -198,9 +201,7 @@ public final class PrintTagsScreen implements Screen {
   }
 
   private void elsewhere() {
-    model
-        .order(false)
-        .ifPresent(order -> desk.attempt(() -> desk.say(model.elsewhere(order))));
+    model.order(false).ifPresent(order -> desk.attempt(() -> desk.say(model.elsewhere(order))));
     desk.navigator().changed();
   }
 

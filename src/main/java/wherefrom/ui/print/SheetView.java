@@ -49,13 +49,11 @@ final class SheetView extends Region {
       return;
     }
     desk.background(
-        () ->
-            desk.equipment().printer().preview(order.get(), number, longest).map(Images::of),
+        () -> desk.equipment().printer().preview(order.get(), number, longest).map(Images::of),
         drawn -> drawn(order, number, drawn));
   }
 
-  private void drawn(
-      Optional<PrintOrder> order, int number, Optional<? extends Image> drawn) {
+  private void drawn(Optional<PrintOrder> order, int number, Optional<? extends Image> drawn) {
     if (!order.equals(shown) || number != page) {
       return;
     }
