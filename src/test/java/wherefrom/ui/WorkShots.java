@@ -238,7 +238,7 @@ final class WorkShots {
           ways.stream()
               .flatMap(way -> window.targets().stream().filter(node -> says(window, node, way)))
               .findFirst()
-              .orElseThrow());
+              .orElseThrow(() -> new AssertionError(window.targets().toString())));
     }
   }
 

@@ -1,6 +1,7 @@
 package wherefrom.ui.print;
 
 import java.util.Optional;
+import javafx.scene.AccessibleRole;
 import javafx.scene.image.Image;
 import javafx.scene.layout.Region;
 import wherefrom.job.print.PrintOrder;
@@ -34,6 +35,8 @@ final class SheetView extends Region {
   static SheetView key(Desk desk, int longest, Runnable act) {
     SheetView view = new SheetView(desk, longest);
     view.getStyleClass().addAll("key", "plain");
+    view.setAccessibleRole(AccessibleRole.BUTTON);
+    view.setAccessibleText("the page, large");
     return desk.touch().target(view, act);
   }
 
