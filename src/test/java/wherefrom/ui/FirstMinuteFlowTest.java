@@ -105,7 +105,7 @@ class FirstMinuteFlowTest {
     scan(sample.tag("rocker@3EX"));
     press("Undo this");
     assertThat(sample.record("rocker@3EX").where()).isEqualTo(Whereabouts.IN_ENGINE);
-    assertThat(window.shell.message()).startsWith("Taken back: ");
+    assertThat(window.shell.message()).startsWith("Undone: ");
   }
 
   @Test
