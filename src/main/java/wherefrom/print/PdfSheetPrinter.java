@@ -103,7 +103,7 @@ public final class PdfSheetPrinter implements SheetPrinter {
       case NO_PRINTER ->
           refused(
               "The system has no printer. Set one up in the system's settings. Or save the"
-              + " PDF and print it elsewhere.");
+                  + " PDF and print it elsewhere.");
     };
   }
 

@@ -45,7 +45,9 @@ final class Proposals {
       return proposal(
           part,
           work ? Decision.MACHINE : Decision.REPLACE,
-          new Reason(Consequence.ruleWords(ban.get().rule()) + ": " + ban.get().reason(), ban.get().source()));
+          new Reason(
+              Consequence.ruleWords(ban.get().rule()) + ": " + ban.get().reason(),
+              ban.get().source()));
     }
     if (part.fresh()) {
       return proposal(part, Decision.REUSE, new Reason("It is new.", Sources.PRACTICE));
@@ -126,7 +128,6 @@ final class Proposals {
             .toList();
     return open.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Reason("Not inspected yet: " + String.join("; ", open), Sources.FAA_32));
+        : Optional.of(new Reason("Not inspected yet: " + String.join("; ", open), Sources.FAA_32));
   }
 }

@@ -2,7 +2,6 @@ package wherefrom.ui.app;
 
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.Region;
 import wherefrom.ui.controls.ListRow;
 
 /** What of long work failed, and why: one list, after the rest is done. */
@@ -23,6 +22,8 @@ public final class FailedScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    return failed.stream().<Region>map(one -> ListRow.told(touch(), one.what(), one.why())).toList();
+    return failed.stream()
+        .<Region>map(one -> ListRow.told(touch(), one.what(), one.why()))
+        .toList();
   }
 }

@@ -98,7 +98,6 @@ final class Frame extends Region {
         upright ? rail.high() : height);
     Bounds room = room();
     title.resizeRelocate(room.getMinX(), margin, room.getWidth(), title.high());
-    content.resizeRelocate(
-        room.getMinX(), room.getMinY(), room.getWidth(), room.getHeight());
+    content.resizeRelocate(room.getMinX(), room.getMinY(), room.getWidth(), room.getHeight());
   }
 }

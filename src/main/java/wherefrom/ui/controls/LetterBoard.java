@@ -16,6 +16,7 @@ public final class LetterBoard extends Region {
   private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
   private static final String SIGNS = "1234567890-.,/+()&'#:;=%*\"";
   private static final int WIDE_COLUMNS = 10;
+
   /** The field's own, left and right together. */
   private static final double PADDING_PX = 24;
 
@@ -167,7 +168,8 @@ public final class LetterBoard extends Region {
     letters.clear();
     (wide ? WIDE : signs ? SIGNS : LETTERS)
         .codePoints()
-        .forEach(letter -> letters.add(touch.padKey(Character.toString(letter), () -> press(letter))));
+        .forEach(
+            letter -> letters.add(touch.padKey(Character.toString(letter), () -> press(letter))));
     List<Node> keys = new ArrayList<>(letters);
     keys.add(shift);
     if (!wide) {

@@ -152,7 +152,8 @@ public final class Touch {
 
   /** Whether a finger that has just acted comes down there again, on something that is new. */
   private boolean isSecondTap(Node node, Point2D at) {
-    return taps.last.filter(tap -> tap.node() != node)
+    return taps.last
+        .filter(tap -> tap.node() != node)
         .filter(tap -> nanos.getAsLong() - tap.nanos() < PAIR_NANOS)
         .filter(tap -> tap.at().distance(at) < scale.px(FINGER_MM))
         .isPresent();

@@ -62,7 +62,10 @@ final class DecidePartModel {
                 "Check still open",
                 List.of(
                     rule.consequence().sentence(),
-                    Words.capital(rule.consequence().ruleWords()) + ". Source: " + rule.consequence().source() + ".")));
+                    Words.capital(rule.consequence().ruleWords())
+                        + ". Source: "
+                        + rule.consequence().source()
+                        + ".")));
       }
     }
     return lines;

@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import javafx.scene.layout.HBox;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
@@ -39,8 +39,7 @@ public final class FilesScreen extends Page {
     if (folderWanted) {
       row.getChildren()
           .add(
-              Panes.grow(
-                  desk.touch().tag("Choose this folder", "", () -> choose(model.folder()))));
+              Panes.grow(desk.touch().tag("Choose this folder", "", () -> choose(model.folder()))));
     }
     lay(Panes.column(desk.scale(), here, list, row));
   }

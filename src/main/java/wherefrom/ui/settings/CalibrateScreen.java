@@ -1,6 +1,5 @@
 package wherefrom.ui.settings;
 
-import javafx.geometry.Pos;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;

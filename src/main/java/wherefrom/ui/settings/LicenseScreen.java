@@ -3,7 +3,6 @@ package wherefrom.ui.settings;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.ui.app.Desk;
-import javafx.scene.layout.Region;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.controls.ListRow;
 

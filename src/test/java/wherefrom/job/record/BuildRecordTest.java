@@ -167,7 +167,8 @@ class BuildRecordTest {
     book.opened(Opening.FILTER, Look.PASS, "");
     assertThat(unchecked())
         .noneMatch(words -> words.contains("Cut the filter open"))
-        .anyMatch(words -> words.startsWith("rule 22: Fit a new filter. The old one was cut open on "));
+        .anyMatch(
+            words -> words.startsWith("rule 22: Fit a new filter. The old one was cut open on "));
     book.opened(Opening.FILTER, Look.NOT_LOOKED, "");
     assertThat(unchecked()).contains("rule 22: Cut the filter open; fit a new one.");
   }

@@ -42,7 +42,7 @@ public final class PistonToValve implements Working {
       AmountInput.length(
               "seat-sink",
               "How much deeper the valve sits after seat work, measured along its stem, as"
-              + " with the rise of its tip; 0 if unchanged.")
+                  + " with the rise of its tip; 0 if unchanged.")
           .orZero();
 
   private static final WorkingCard CARD =
@@ -55,9 +55,9 @@ public final class PistonToValve implements Working {
           Source.workedOut("geometry; no published example was found"),
           List.of(
               "For the same cam, cam timing and rocker ratio. After changing one of them,"
-              + " measure again.",
+                  + " measure again.",
               "All gaps are along the valve's axis. Divide a clay print measured square to"
-              + " a flat crown by cos tilt first."));
+                  + " a flat crown by cos tilt first."));
 
   @Override
   public WorkingCard card() {
