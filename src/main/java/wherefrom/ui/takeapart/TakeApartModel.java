@@ -7,9 +7,9 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import wherefrom.engine.Spot;
-import wherefrom.job.JobPartNames;
 import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -172,30 +172,37 @@ final class TakeApartModel {
 
   private Optional<Cue> came(TakeApart.Answer came) {
     asked = Optional.empty();
-    if (came instanceof TakeApart.Answer.CameOut out) {
-      Part part = out.part().part();
-      inHand = Optional.of(part.item());
-      answer = next("Out: " + part.words() + ".");
-      return Optional.of(Cue.RIGHT);
-    }
-    if (came instanceof TakeApart.Answer.AlreadyOut already) {
-      Part part = already.part().part();
-      inHand = Optional.of(part.item());
-      answer = next("Already out: " + part.words() + " is " + already.part().where().words() + ".");
-      return Optional.empty();
-    }
-    if (came instanceof TakeApart.Answer.Refused refused) {
-      Verdict verdict = refused.verdict();
-      answer =
-          new Answer(
-              Optional.of(verdict.cue()),
-              verdict.word(),
-              List.of(),
-              verdict.words(new JobPartNames(job.state())).told(),
-              Optional.empty(),
-              Set.of());
-      return Optional.of(verdict.cue());
-    }
+    return came.match(this::out, this::alreadyOut, this::refused, this::noPart);
+  }
+
+  private Optional<Cue> out(TakeApart.Answer.CameOut out) {
+    Part part = out.part().part();
+    inHand = Optional.of(part.item());
+    answer = next("Out: " + part.words() + ".");
+    return Optional.of(Cue.RIGHT);
+  }
+
+  private Optional<Cue> alreadyOut(TakeApart.Answer.AlreadyOut already) {
+    Part part = already.part().part();
+    inHand = Optional.of(part.item());
+    answer = next("Already out: " + part.words() + " is " + already.part().where().words() + ".");
+    return Optional.empty();
+  }
+
+  private Optional<Cue> refused(TakeApart.Answer.Refused refused) {
+    Verdict verdict = refused.verdict();
+    answer =
+        new Answer(
+            Optional.of(verdict.cue()),
+            verdict.word(),
+            List.of(),
+            verdict.words(new JobPartNames(job.state())).told(),
+            Optional.empty(),
+            Set.of());
+    return Optional.of(verdict.cue());
+  }
+
+  private Optional<Cue> noPart(TakeApart.Answer.NoPart other) {
     answer = next("Scan the tag of the part that comes out; a card or a basket is not needed yet.");
     return Optional.empty();
   }
