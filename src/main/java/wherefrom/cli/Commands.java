@@ -44,11 +44,11 @@ final class Commands {
           "debris",
           "decide",
           "fit",
-          "take-back",
-          "cycles",
-          "missing",
-          "excuse",
-          "close",
+          "undo",
+          "swaps",
+          "to-fit",
+          "leave-empty",
+          "finish",
           "torque",
           "timing",
           "check",
@@ -106,7 +106,7 @@ final class Commands {
       case "debris" -> DebrisCommands.all();
       case "decide" -> DecideCommands.all();
       case "fit" -> List.of(FitCommand.of());
-      case "take-back", "cycles", "missing", "excuse", "close" -> one(first, FinishCommands.all());
+      case "undo", "swaps", "to-fit", "leave-empty", "finish" -> one(first, FinishCommands.all());
       case "torque" -> TorqueCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());

@@ -18,6 +18,8 @@ public enum Sign {
   FAILED(""),
   /** No decision yet. */
   OPEN(""),
+  /** Still to do, where a drawing is an index: a ring that waits for its tick. */
+  WAITING(""),
   /** Left empty on purpose. */
   EMPTY("E"),
   /** New instead of the old one. */
@@ -38,6 +40,6 @@ public enum Sign {
    * Whether it is drawn on the small drawings too, where in, out and fitted are said by outline.
    */
   boolean isException() {
-    return this != IN && this != OUT && this != FITTED;
+    return this != IN && this != OUT && this != FITTED && this != WAITING;
   }
 }

@@ -8,6 +8,8 @@ import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.TidyCell;
+import wherefrom.job.pages.TidyTable;
 import wherefrom.job.ports.Reports;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopVisit;
@@ -15,6 +17,8 @@ import wherefrom.pdf.TablePdf;
 
 /** Reports written to files. */
 public final class FileReports implements Reports {
+  /** Without it some spreadsheets take UTF-8 for the letters of their own country. */
+  private static final String BYTE_ORDER = "\uFEFF";
 
   @Override
   public void writeRecord(BuildRecord record, Outgoing pdf) throws IOException {
@@ -34,6 +38,17 @@ public final class FileReports implements Reports {
     }
     rows.add(List.of(BuildRecord.OUTRANKED));
     byte[] bytes = Csv.write(rows).getBytes(StandardCharsets.UTF_8);
+    csv.write(out -> out.write(bytes));
+  }
+
+  @Override
+  public void writeTable(TidyTable table, Outgoing csv) throws IOException {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(table.columns());
+    for (List<TidyCell> row : table.rows()) {
+      rows.add(row.stream().map(TidyCell::text).toList());
+    }
+    byte[] bytes = (BYTE_ORDER + Csv.write(rows)).getBytes(StandardCharsets.UTF_8);
     csv.write(out -> out.write(bytes));
   }
 

@@ -28,7 +28,7 @@ final class SlipTables {
     return List.of(
         new RecordSection(
             "What goes and what is wanted",
-            List.of("pieces", "what", "wanted", "size", "back, counted by"),
+            List.of("pieces", "what", "wanted", "size", "Counted by"),
             rows,
             "Nothing is on this slip."),
         new RecordSection(

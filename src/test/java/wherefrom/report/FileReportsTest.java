@@ -65,7 +65,7 @@ class FileReportsTest {
     String text = text(pdf);
     assertThat(text)
         .contains("BUILD RECORD", "Farm engine", "To fit, or not checked", "No cost was noted.")
-        .contains("outrank this");
+        .contains("outranks this");
     for (int at = 1; at <= 120; at++) {
       assertThat(text).contains("row " + at + " ");
     }

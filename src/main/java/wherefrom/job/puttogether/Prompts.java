@@ -2,6 +2,7 @@ package wherefrom.job.puttogether;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
+import wherefrom.job.EngineJob;
 import wherefrom.job.Unmated;
 import wherefrom.job.tags.Found;
 import wherefrom.parts.Part;
@@ -16,10 +17,22 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
     }
     return switch (mode) {
       case FOLLOW_THE_LIST ->
-          target.<Step>map(Step.Next::new).orElseGet(() -> new Step.Said("Nothing is missing."));
+          target
+              .<Step>map(Step.Next::new)
+              .orElseGet(() -> new Step.Said("Nothing is left to fit."));
       case SCAN_BOTH -> new Step.Said("Scan a part or its place card.");
       case WHERE_DOES_THIS_GO -> new Step.Said("Scan a part: its place is shown.");
     };
+  }
+
+  /** What to do whatever was answered last: a half that waits is named. */
+  Step due(EngineJob job) {
+    if (!hand.isHalf()) {
+      return next();
+    }
+    return hand.part()
+        .<Step>map(part -> new Step.WaitingForSpot(job.getPart(part.item()), false))
+        .orElseGet(() -> new Step.WaitingForPart(hand.spot().orElseThrow(), false));
   }
 
   String help() {
@@ -39,7 +52,7 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
   String yes() {
     return hand.stop().isPresent()
         ? "Choose a reason first: scan NEXT until it is named."
-        : "There is nothing to say yes to.";
+        : "There is no question to answer yes to.";
   }
 
   /** What to say to a code of a basket, which no part is fitted with. */

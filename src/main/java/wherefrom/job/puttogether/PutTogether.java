@@ -8,6 +8,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
 import wherefrom.job.entry.StopGiven;
+import wherefrom.job.tags.Found;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
@@ -45,7 +46,7 @@ public final class PutTogether {
     this.job = job;
     this.names = names;
     this.judging = new Judging(job);
-    this.list = new FollowedList(new StillMissing(job));
+    this.list = new FollowedList(new ToFit(job));
     job.state().standingStop().ifPresent(this::resume);
   }
 
@@ -86,13 +87,7 @@ public final class PutTogether {
 
   /** What the person is to do now, whatever was answered last; a half that waits is named. */
   public Step due() {
-    if (!hand().isHalf()) {
-      return prompts().next();
-    }
-    return hand()
-        .part()
-        .<Step>map(part -> new Step.WaitingForSpot(job.state().getPart(part.item()), false))
-        .orElseGet(() -> new Step.WaitingForPart(hand().spot().orElseThrow(), false));
+    return prompts().due(job.state());
   }
 
   /** The step that UNDO would take back; empty where it drops a half that waits, or has nothing. */
@@ -112,14 +107,17 @@ public final class PutTogether {
 
   /** Takes a scanned or typed code. */
   public Step scan(String code) {
-    return new TagBook(job.state(), names)
-        .find(code)
-        .match(
-            scanned -> remember(takePart(scanned.part())),
-            scanned -> tap(scanned.spot()),
-            card -> act(card.action()),
-            basket -> remember(prompts().aside(basket)),
-            refused -> remember(refuse(refused.verdict())));
+    return scan(new TagBook(job.state(), names).find(code));
+  }
+
+  /** Takes a code that was looked up. */
+  public Step scan(Found found) {
+    return found.match(
+        scanned -> remember(takePart(scanned.part())),
+        scanned -> tap(scanned.spot()),
+        card -> act(card.action()),
+        basket -> remember(prompts().aside(basket)),
+        refused -> remember(refuse(refused.verdict())));
   }
 
   /** Takes a spot that was tapped on the drawn engine or scanned from its card. */

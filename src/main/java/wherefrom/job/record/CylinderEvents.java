@@ -54,7 +54,7 @@ final class CylinderEvents {
           .on(FeatureLooked.class, CylinderEvents::looked)
           .on(ReadingsTaken.class, CylinderEvents::measured)
           .on(NoteAdded.class, CylinderEvents::noted)
-          .on(PartLost.class, (events, lost) -> events.tell(lost.item(), "missing"))
+          .on(PartLost.class, (events, lost) -> events.tell(lost.item(), "lost"))
           .on(PartFound.class, (events, it) -> events.tell(it.item(), "found again"))
           .on(OffForWashing.class, (events, off) -> events.count(off.item(), "off for washing"))
           .on(BackFromWashing.class, (events, it) -> events.count(it.item(), "back from washing"))

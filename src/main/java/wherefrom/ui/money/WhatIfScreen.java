@@ -8,6 +8,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.money.CostItem;
 import wherefrom.job.money.PlanCost;
 import wherefrom.rules.consequence.Change;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
@@ -95,7 +96,7 @@ public final class WhatIfScreen implements Screen {
     return ListRow.plain(
         desk.touch(),
         sign + item.pieces() + " " + item.what() + ": " + amount,
-        List.of("by rule " + item.because() + more));
+        List.of(Words.capital(item.because()) + more));
   }
 
   private void choose() {

@@ -83,7 +83,7 @@ final class RoomAtValves {
   private static Note notKnown(Gap gap, String words, String parts) {
     return Note.remark(
         NOT_KNOWN + gap.key(),
-        words + " is not known with " + parts + ": measure it again.",
+        words + " is not known with " + parts + ". Measure it again.",
         Source.commonPractice());
   }
 

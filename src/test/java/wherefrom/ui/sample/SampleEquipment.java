@@ -16,6 +16,7 @@ import wherefrom.job.image.Cameras;
 import wherefrom.job.image.ColourImage;
 import wherefrom.job.image.FrameSource;
 import wherefrom.job.image.GreyImage;
+import wherefrom.job.pages.TidyTable;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Backups;
@@ -124,6 +125,11 @@ public final class SampleEquipment {
 
       @Override
       public void writeTables(BuildRecord record, Outgoing csv) {
+        reported.add(csv);
+      }
+
+      @Override
+      public void writeTable(TidyTable table, Outgoing csv) {
         reported.add(csv);
       }
 

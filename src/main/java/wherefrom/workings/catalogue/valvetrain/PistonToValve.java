@@ -35,8 +35,8 @@ public final class PistonToValve implements Working {
   public static final AmountInput SEAT_SINK =
       AmountInput.length(
               "seat-sink",
-              "How much deeper the valve sits after seat work, measured along its stem, as by the"
-                  + " rise of its tip; 0 if unchanged.")
+              "How much deeper the valve sits after seat work, measured along its stem, as"
+                  + " with the rise of its tip; 0 if unchanged.")
           .orZero();
 
   private static final WorkingCard CARD =
@@ -48,10 +48,10 @@ public final class PistonToValve implements Working {
               + " pocket: left = clearance − lowering·cos tilt + sink",
           Source.workedOut("geometry; no published example was found"),
           List.of(
-              "For the same cam, cam timing and rocker ratio: after changing one of them measure"
-                  + " again.",
-              "All gaps are along the valve's axis: a clay print measured square to a flat crown is"
-                  + " divided by cos tilt first."));
+              "For the same cam, cam timing and rocker ratio. After changing one of them,"
+                  + " measure again.",
+              "All gaps are along the valve's axis. Divide a clay print measured square to"
+                  + " a flat crown by cos tilt first."));
 
   @Override
   public WorkingCard card() {

@@ -1,0 +1,64 @@
+package wherefrom.ui.engine;
+
+import java.util.List;
+import java.util.function.Supplier;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
+
+/** Some places of an index as a list, each with its part's shape and how it stands. */
+public final class PlaceListScreen implements Screen, Scannable {
+  private final EngineIndex index;
+  private final String title;
+  private final Supplier<List<Place>> places;
+  private final FitText none;
+  private final PlaceRows rows;
+  private final VBox view;
+
+  /**
+   * @param empty what is said where there is none
+   * @param places asked anew each time that it comes up
+   */
+  public PlaceListScreen(
+      Desk desk, EngineIndex index, String title, String empty, Supplier<List<Place>> places) {
+    this.index = index;
+    this.title = title;
+    this.places = places;
+    none = desk.touch().text(empty);
+    none.managedProperty().bind(none.visibleProperty());
+    rows = new PlaceRows(desk, index);
+    view = Panes.column(desk.scale(), none, rows.view());
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    List<Place> all = places.get();
+    none.setVisible(all.isEmpty());
+    rows.show(all);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  @Override
+  public void scan(String text) {
+    index.scan(text);
+  }
+}
