@@ -56,8 +56,8 @@ final class OtherPartsRules {
                   BLOCK,
                   ALL,
                   SHELLS,
-                  "Used shells have worn in to the journals of the old crank. Another crank takes"
-                      + " new rod and main shells. They must fit the size of its own journals.")
+                  "Used shells have worn in to the journals of the old crank. Another crank"
+                      + " takes new rod and main shells. They must fit the size of its own journals.")
               .because(Renewal.SIZE)
               .buy("crank", Count.ONE, Goods.CRANK)
               .first(
