@@ -19,6 +19,8 @@ final class DebrisModel {
   /** An answer that can be given after something was opened. */
   record Seen(Look look, String words, String more) {}
 
+  private static final String MAINS = "Mains: ";
+
   private final DebrisBook book;
 
   DebrisModel(OpenJob job) {
@@ -85,6 +87,11 @@ final class DebrisModel {
     return map().question();
   }
 
+  /** The answer alone, beside the title. */
+  static String answer(MainsQuestion question) {
+    return words(question, true).substring(MAINS.length());
+  }
+
   /** The question with its answer, for a key. */
   static String words(MainsQuestion question, boolean brief) {
     String answer =
@@ -94,6 +101,6 @@ final class DebrisModel {
           case YES -> "YES";
           case NO -> "no";
         };
-    return (brief ? "Mains: " : "Did it reach the mains? ") + answer;
+    return (brief ? MAINS : "Did it reach the mains? ") + answer;
   }
 }

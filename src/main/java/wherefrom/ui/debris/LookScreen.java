@@ -4,46 +4,47 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
 
 /** How does it look? Every look as a drawing with its words. */
-public final class LookScreen implements Screen {
-  private static final int PER_ROW = 3;
-  private static final double DRAWN_MM = 13;
+public final class LookScreen extends Page {
+  private static final int PER_ROW = 4;
+  private static final int PER_ROW_LARGE = 2;
+  private static final double DRAWN_MM = 9;
 
-  private final Desk desk;
   private final DebrisPlace place;
   private final DebrisModel model;
-  private final TouchKey note;
-  private final VBox view;
+  private final KeyRow keys;
   private String noted = "";
 
   public LookScreen(Desk desk, DebrisPlace place) {
-    this.desk = desk;
+    super(desk, Words.capital(place.words()) + ": what is it?");
     this.place = place;
     model = new DebrisModel(desk.getJob());
-    note = desk.touch().key("", this::note);
-    Pager<List<DebrisLook>> rows = Pager.stretched(desk.touch(), this::row);
-    rows.setItems(threes());
-    view = Panes.column(desk.scale(), rows, note);
+    keys = KeyRow.of(desk);
+    Pager<List<DebrisLook>> rows = Pager.stretched(touch(), this::row);
+    rows.setItems(inRows());
+    lay(Panes.column(desk.scale(), rows, keys));
   }
 
-  private static List<List<DebrisLook>> threes() {
+  private int perRow() {
+    return touch().isLarge() ? PER_ROW_LARGE : PER_ROW;
+  }
+
+  private List<List<DebrisLook>> inRows() {
     List<List<DebrisLook>> rows = new ArrayList<>();
     List<DebrisLook> all = List.of(DebrisLook.values());
-    for (int at = 0; at < all.size(); at += PER_ROW) {
-      rows.add(all.subList(at, Math.min(all.size(), at + PER_ROW)));
+    for (int at = 0; at < all.size(); at += perRow()) {
+      rows.add(all.subList(at, Math.min(all.size(), at + perRow())));
     }
     return rows;
   }
@@ -51,41 +52,32 @@ public final class LookScreen implements Screen {
   private Region row(List<DebrisLook> looks) {
     List<Node> keys = new ArrayList<>();
     for (DebrisLook look : looks) {
-      String words = desk.touch().brief(look.words(), look.brief());
       keys.add(
-          desk.touch()
-              .primary(Words.capital(words), () -> found(look))
+          touch()
+              .key(Words.capital(look.brief()), () -> found(look))
               .draw(LookDrawing.of(look, desk.scale().px(DRAWN_MM))));
+      keys.get(keys.size() - 1).setAccessibleText(look.words());
     }
-    return Panes.grow(new Tiles(desk.scale(), PER_ROW, Scale.GAP_MM, keys));
+    while (keys.size() < perRow()) {
+      keys.add(new Region());
+    }
+    return Panes.grow(Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
   }
 
   @Override
-  public String title() {
-    return Words.capital(place.words()) + ": what lies there?";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    note.setWords(noted.isEmpty() ? "Add a note" : "Note: " + noted);
+  protected void refresh() {
+    String words = noted.isEmpty() ? "Add a note" : "Note: " + noted;
+    keys.setActs(List.of(act(words, this::note)));
   }
 
   private void note() {
-    desk.navigator()
-        .open(
-            () ->
-                new TextEntryScreen(desk, "Note on what was found", noted, typed -> noted = typed));
+    open(() -> new TextEntryScreen(desk, "Note on what was found", noted, typed -> noted = typed));
   }
 
   private void found(DebrisLook look) {
     if (desk.attempt(() -> desk.say(model.found(place, look, noted)))) {
       desk.navigator().back();
-      desk.navigator().open(() -> new NextScreen(desk));
+      open(() -> new NextScreen(desk));
     }
   }
 }

@@ -20,8 +20,8 @@ import wherefrom.ui.controls.TouchKey;
  * looked for: block, front cover and pan as outlines, filter, dipstick and bucket beside them.
  */
 final class OilDrawing extends Region {
-  private static final double GAP_MM = 7;
-  private static final double RIM_MM = 2.4;
+  private static final double GAP_MM = 5;
+  private static final double RIM_MM = 1.7;
   private static final int COLUMNS = 4;
   private static final int ROWS = 3;
 
@@ -50,7 +50,7 @@ final class OilDrawing extends Region {
     gap = touch.scale().px(GAP_MM);
     rim = touch.scale().px(RIM_MM);
     for (DebrisPlace place : DebrisPlace.values()) {
-      keys.put(place, touch.primary("", () -> tapped.accept(place)));
+      keys.put(place, touch.key("", () -> tapped.accept(place)));
     }
     front = touch.small("FRONT").centred();
     Panes.grow(this);

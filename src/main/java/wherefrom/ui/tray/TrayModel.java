@@ -42,6 +42,11 @@ final class TrayModel {
     return PictureMark.of(tray());
   }
 
+  /** How many tags were read. */
+  String aside() {
+    return Words.count(tray().parts().size(), "tag") + " read";
+  }
+
   /** What was found, in a sentence or two; after logging, what was logged. */
   String headline() {
     Tray tray = tray();

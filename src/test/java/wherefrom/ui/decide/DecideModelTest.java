@@ -39,13 +39,14 @@ class DecideModelTest {
 
   @Test
   void onlyWhatSomethingSpeaksAgainstIsHeldUp() {
-    assertThat(model.standing()).isEqualTo("No part waits for a decision.");
+    assertThat(model.waiting()).isZero();
     look("pushrod@3EX", Look.PASS);
-    assertThat(model.standing()).isEqualTo("No part waits for a decision.");
+    assertThat(model.waiting()).isZero();
     look("pushrod@3EX", Look.SUSPECT);
-    assertThat(model.standing()).isEqualTo("1 part waits for a decision: not cleared to fit.");
+    assertThat(model.waiting()).isEqualTo(1);
+    assertThat(DecideModel.title(model.next().orElseThrow())).isEqualTo("3 EX pushrod");
     new Deciding(sample.job).askEveryPart(true);
-    assertThat(model.standing()).isEqualTo("74 parts wait for a decision: not cleared to fit.");
+    assertThat(model.waiting()).isEqualTo(74);
   }
 
   @Test
@@ -147,7 +148,8 @@ class DecideModelTest {
     look("rocker@1EX", Look.PASS);
     DecideModel.Group rockers = model.groups().get(0);
     assertThat(rockers.undecided()).isEqualTo(16);
-    assertThat(rockers.words()).isEqualTo("Proposed: 1 reuse, 15 without a proposal.");
+    assertThat(model.undecided(PartKind.ROCKER)).isEqualTo(16);
+    assertThat(model.proposed(PartKind.ROCKER)).isEqualTo("proposed for 1 of 16");
     assertThat(model.groups()).extracting(DecideModel.Group::kind).contains(PartKind.MAIN_SHELL);
   }
 
