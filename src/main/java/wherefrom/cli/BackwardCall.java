@@ -11,9 +11,7 @@ import wherefrom.workings.AmountInput;
 import wherefrom.workings.Backward;
 import wherefrom.workings.BackwardAnswer;
 import wherefrom.workings.Inputs;
-import wherefrom.workings.MissingInputs;
 import wherefrom.workings.NoAnswer;
-import wherefrom.workings.Nonsense;
 import wherefrom.workings.Solution;
 import wherefrom.workings.Working;
 
@@ -51,19 +49,19 @@ final class BackwardCall {
       throw new BadInput(not.sentence());
     }
     Amount wanted = ((AmountReading.Understood) reading).amount();
-    BackwardAnswer found = answered(known, result, wanted);
-    if (found instanceof MissingInputs missing) {
-      throw WorkingsCommand.missing(missing);
-    }
-    if (found instanceof Nonsense nonsense) {
-      throw new BadInput(nonsense.sentence());
-    }
-    if (found instanceof NoAnswer none) {
-      answer.only(
-          new Row.Told(none.sentence(), Json.object("solved", false, "sentence", none.sentence())));
-      return Status.STOPPED;
-    }
-    return answer.only(solved((Solution) found));
+    return answered(known, result, wanted)
+        .<Ending>match(
+            solution -> () -> answer.only(solved(solution)),
+            none -> () -> unsolved(none, answer),
+            missing -> Ending.bad(WorkingsCommand.missing(missing)),
+            nonsense -> Ending.bad(nonsense.sentence()))
+        .end();
+  }
+
+  private static Status unsolved(NoAnswer none, Answer answer) {
+    answer.only(
+        new Row.Told(none.sentence(), Json.object("solved", false, "sentence", none.sentence())));
+    return Status.STOPPED;
   }
 
   private static Row solved(Solution solution) {

@@ -50,17 +50,20 @@ final class FinishCommands {
       return answer.only(new TakenBack(words, stop.get().sequence()));
     }
     Undone undone = call.has(BEFORE) ? job.undoBefore() : job.undo();
-    if (undone instanceof Undone.TookBack back) {
-      return answer.only(new TakenBack(back.words(), back.step().sequence()));
-    }
-    if (undone instanceof Undone.Kept kept) {
-      answer.only(
-          new Row.Told(
-              kept.why() + " With --before it takes back the step before: " + kept.before() + ".",
-              Json.object("takenBack", "", "sentence", kept.why(), "before", kept.before())));
-      return Status.STOPPED;
-    }
-    throw new BadInput(undone.sentence());
+    return undone
+        .<Ending>match(
+            back -> () -> answer.only(new TakenBack(back.words(), back.step().sequence())),
+            kept -> () -> kept(kept, answer),
+            nothing -> Ending.bad(nothing.sentence()))
+        .end();
+  }
+
+  private static Status kept(Undone.Kept kept, Answer answer) {
+    answer.only(
+        new Row.Told(
+            kept.why() + " With --before it takes back the step before: " + kept.before() + ".",
+            Json.object("takenBack", "", "sentence", kept.why(), "before", kept.before())));
+    return Status.STOPPED;
   }
 
   private record CycleRow(boolean closed, List<Integer> parts, String words) implements Row {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Station;
@@ -96,21 +97,22 @@ final class MeasureCommand {
   private static Status take(
       Bench bench, Subject subject, List<String> sizes, Call call, Answer answer) throws BadInput {
     Measuring.Answer came = new Measuring(bench.job()).take(entry(subject, sizes, call));
-    if (came instanceof Measuring.Answer.Refused refused) {
-      throw new BadInput(refused.sentence());
+    return came.<Ending>match(
+            kept -> () -> answer.only(new ResultRow(bench, kept.result())),
+            asked -> () -> questioned(asked.questions(), answer),
+            refused -> Ending.bad(refused.sentence()))
+        .end();
+  }
+
+  private static Status questioned(List<Question> questions, Answer answer) {
+    for (Question each : questions) {
+      answer.row(
+          new Row.Told(
+              each.sentence(),
+              Json.object("question", each.sentence(), "station", each.station())));
     }
-    if (came instanceof Measuring.Answer.Questioned questioned) {
-      questioned.questions().stream()
-          .map(
-              each ->
-                  new Row.Told(
-                      each.sentence(),
-                      Json.object("question", each.sentence(), "station", each.station())))
-          .forEach(answer::row);
-      answer.say("Nothing is kept. Give --confirmed if the readings are right.");
-      return Status.STOPPED;
-    }
-    return answer.only(new ResultRow(bench, ((Measuring.Answer.Kept) came).result()));
+    answer.say("Nothing is kept. Give --confirmed if the readings are right.");
+    return Status.STOPPED;
   }
 
   private static Measuring.Entry entry(Subject subject, List<String> sizes, Call call)

@@ -38,11 +38,10 @@ final class Pairing {
     if (second instanceof Found.Refused refused) {
       return refuse(refused.verdict(), spot(first));
     }
-    if (first instanceof Found.APart part && second instanceof Found.ASpot spot) {
-      return fit(part.part().part(), spot.spot());
-    }
-    if (first instanceof Found.ASpot spot && second instanceof Found.APart part) {
-      return fit(part.part().part(), spot.spot());
+    Optional<Part> part = part(first).or(() -> part(second));
+    Optional<Spot> spot = spot(first).or(() -> spot(second));
+    if (part.isPresent() && spot.isPresent()) {
+      return fit(part.get(), spot.get());
     }
     throw new BadInput(
         "A part's code and a place card's code are wanted, not "
@@ -50,6 +49,10 @@ final class Pairing {
             + " and "
             + Meaning.of(second)
             + ".");
+  }
+
+  private static Optional<Part> part(Found found) {
+    return found instanceof Found.APart part ? Optional.of(part.part().part()) : Optional.empty();
   }
 
   private static Optional<Spot> spot(Found found) {

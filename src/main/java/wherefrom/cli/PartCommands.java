@@ -52,21 +52,27 @@ final class PartCommands {
 
   private static Status out(Bench bench, String code, Answer answer) throws BadInput {
     TakeApart.Answer out = new TakeApart(bench.job(), bench.names()).out(code);
-    if (out instanceof TakeApart.Answer.NoPart other) {
-      throw new BadInput(
-          code + " is no part's tag: " + Meaning.of(other.found()) + ". Give the part's code.");
-    }
-    if (out instanceof TakeApart.Answer.Refused refused) {
-      answer.row(new StoppedRow(Meaning.Judged.of(bench, refused.verdict()), code));
-      return Status.STOPPED;
-    }
-    boolean already = out instanceof TakeApart.Answer.AlreadyOut;
-    Part part =
-        out instanceof TakeApart.Answer.AlreadyOut had
-            ? had.part().part()
-            : ((TakeApart.Answer.CameOut) out).part().part();
-    answer.row(new OutRow(bench.digits(part), already ? "already out" : "out", part.words()));
+    return out.<Ending>match(
+            came -> () -> out(bench, "out", came.part().part(), answer),
+            had -> () -> out(bench, "already out", had.part().part(), answer),
+            refused -> () -> stopped(bench, code, refused.verdict(), answer),
+            other ->
+                Ending.bad(
+                    code
+                        + " is no part's tag: "
+                        + Meaning.of(other.found())
+                        + ". Give the part's code."))
+        .end();
+  }
+
+  private static Status out(Bench bench, String done, Part part, Answer answer) {
+    answer.row(new OutRow(bench.digits(part), done, part.words()));
     return Status.RIGHT;
+  }
+
+  private static Status stopped(Bench bench, String code, Verdict verdict, Answer answer) {
+    answer.row(new StoppedRow(Meaning.Judged.of(bench, verdict), code));
+    return Status.STOPPED;
   }
 
   private static Command where() {
@@ -95,14 +101,17 @@ final class PartCommands {
       answer.row(new WhereRow(code, meaning, told, word));
       return Status.STOPPED;
     }
-    String sentence = Meaning.sentence(found);
-    if (found instanceof Found.APart part) {
-      sentence = WhereTo.words(bench.state(), part.part().part());
-    } else if (found instanceof Found.ASpot spot) {
-      sentence = WhereTo.words(bench.state(), spot.spot());
-    }
-    answer.row(new WhereRow(code, meaning, sentence, new Row.Beside("")));
+    answer.row(new WhereRow(code, meaning, where(bench, found), new Row.Beside("")));
     return Status.RIGHT;
+  }
+
+  private static String where(Bench bench, Found found) {
+    return found.match(
+        part -> WhereTo.words(bench.state(), part.part().part()),
+        spot -> WhereTo.words(bench.state(), spot.spot()),
+        Meaning::sentence,
+        Meaning::sentence,
+        Meaning::sentence);
   }
 
   /** Logs parts as off for washing; told with the other washing. */

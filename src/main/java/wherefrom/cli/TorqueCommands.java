@@ -223,15 +223,15 @@ final class TorqueCommands {
   }
 
   private static Status said(TorqueStep step, Answer answer) throws BadInput {
-    if (step instanceof TorqueStep.Refused refused) {
-      throw new BadInput(refused.sentence());
-    }
-    if (step instanceof TorqueStep.Questioned questioned) {
-      CardRow card = new CardRow(questioned.card());
-      answer.only(new StepRow(card, true, questioned.question().sentence()));
-      return Status.STOPPED;
-    }
-    TorqueStep.Done done = (TorqueStep.Done) step;
-    return answer.only(new StepRow(new CardRow(done.card()), false, done.sentence()));
+    return step.<Ending>match(
+            done -> () -> said(done.card(), false, done.sentence(), answer),
+            asked -> () -> said(asked.card(), true, asked.question().sentence(), answer),
+            refused -> Ending.bad(refused.sentence()))
+        .end();
+  }
+
+  private static Status said(KeptCard card, boolean questioned, String sentence, Answer answer) {
+    answer.only(new StepRow(new CardRow(card), questioned, sentence));
+    return Status.stoppedIf(questioned);
   }
 }

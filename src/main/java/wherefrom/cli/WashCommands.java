@@ -60,8 +60,8 @@ final class WashCommands {
                 call.number("--basket", 0, 1, TagCode.MOST_ITEM),
                 call.number("--pieces", 0, 0, TagCode.MOST_ITEM),
                 tags(call));
-    boolean back = came instanceof Washing.Answer.Back;
-    String next = came instanceof Washing.Answer.Asked ? " Say --tags on, or --tags off." : "";
+    boolean back = came.match(all -> true, asked -> false, refused -> false);
+    String next = came.match(all -> "", asked -> " Say --tags on, or --tags off.", refused -> "");
     answer.only(new CountRow(back, came.sentence() + next));
     return Status.stoppedIf(!back);
   }

@@ -11,8 +11,6 @@ import wherefrom.workings.InputText;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.InputsReading;
 import wherefrom.workings.MissingInputs;
-import wherefrom.workings.Nonsense;
-import wherefrom.workings.Result;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingAnswer;
 import wherefrom.workings.WorkingCard;
@@ -124,21 +122,20 @@ final class WorkingsCommand {
 
   /** Answers with the result; what is missing or makes no sense is bad input. */
   static Status worked(WorkingAnswer worked, Answer answer) throws BadInput {
-    if (worked instanceof Nonsense nonsense) {
-      throw new BadInput(nonsense.sentence());
-    }
-    if (worked instanceof MissingInputs missing) {
-      throw missing(missing);
-    }
-    return answer.only(WorkedRow.of((Result) worked));
+    return worked
+        .<Ending>match(
+            result -> () -> answer.only(WorkedRow.of(result)),
+            missing -> Ending.bad(missing(missing)),
+            nonsense -> Ending.bad(nonsense.sentence()))
+        .end();
   }
 
   /** Each missing input with what it is. */
-  static BadInput missing(MissingInputs missing) {
+  static String missing(MissingInputs missing) {
     String each =
         missing.inputs().stream()
             .map(input -> input.key() + ": " + input.meaning())
             .collect(Collectors.joining(System.lineSeparator()));
-    return new BadInput(missing.sentence() + System.lineSeparator() + each);
+    return missing.sentence() + System.lineSeparator() + each;
   }
 }

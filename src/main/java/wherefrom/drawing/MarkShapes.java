@@ -78,7 +78,7 @@ public final class MarkShapes {
       case AGAINST -> warning();
       case SUSPECT -> doubt();
       case FAILED -> cross();
-      case OPEN -> open();
+      case OPEN, WAITING -> open();
       case EMPTY -> tray();
       case NEW -> tag(x - r * 1.7, x + r * 1.7, r * 0.9, r * 0.5, line, Role.PLATE);
     }

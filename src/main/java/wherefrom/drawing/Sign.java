@@ -18,6 +18,8 @@ public enum Sign {
   FAILED(""),
   /** No decision yet. */
   OPEN(""),
+  /** Nothing is known yet of what is asked here: drawn as {@link #OPEN}, on large drawings only. */
+  WAITING(""),
   /** Left empty on purpose. */
   EMPTY("E"),
   /** New instead of the old one. */
@@ -38,6 +40,6 @@ public enum Sign {
    * Whether it is drawn on the small drawings too, where in, out and fitted are said by outline.
    */
   boolean isException() {
-    return this != IN && this != OUT && this != FITTED;
+    return this != IN && this != OUT && this != FITTED && this != WAITING;
   }
 }

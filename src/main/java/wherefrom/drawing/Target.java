@@ -8,79 +8,43 @@ import wherefrom.parts.Place;
 public sealed interface Target {
 
   /** What the function for its kind makes of it. */
-  <R> R match(
+  default <R> R match(
       Function<Whole, R> whole,
       Function<Cylinder, R> cylinder,
       Function<Main, R> main,
       Function<Mains, R> mains,
-      Function<Parts, R> parts);
+      Function<Parts, R> parts) {
+    if (this instanceof Whole one) {
+      return whole.apply(one);
+    }
+    if (this instanceof Cylinder one) {
+      return cylinder.apply(one);
+    }
+    if (this instanceof Main one) {
+      return main.apply(one);
+    }
+    if (this instanceof Mains one) {
+      return mains.apply(one);
+    }
+    return parts.apply((Parts) this);
+  }
 
   /** The drawing as a whole: its zones would be too small. It opens larger. */
-  record Whole() implements Target {
-    @Override
-    public <R> R match(
-        Function<Whole, R> whole,
-        Function<Cylinder, R> cylinder,
-        Function<Main, R> main,
-        Function<Mains, R> mains,
-        Function<Parts, R> parts) {
-      return whole.apply(this);
-    }
-  }
+  record Whole() implements Target {}
 
   /** A cylinder: it opens large. */
-  record Cylinder(int number) implements Target {
-    @Override
-    public <R> R match(
-        Function<Whole, R> whole,
-        Function<Cylinder, R> cylinder,
-        Function<Main, R> main,
-        Function<Mains, R> mains,
-        Function<Parts, R> parts) {
-      return cylinder.apply(this);
-    }
-  }
+  record Cylinder(int number) implements Target {}
 
   /** A main bearing: the page of the mains opens. */
-  record Main(int number) implements Target {
-    @Override
-    public <R> R match(
-        Function<Whole, R> whole,
-        Function<Cylinder, R> cylinder,
-        Function<Main, R> main,
-        Function<Mains, R> mains,
-        Function<Parts, R> parts) {
-      return main.apply(this);
-    }
-  }
+  record Main(int number) implements Target {}
 
   /** All mains, where each for itself would be too small. */
-  record Mains() implements Target {
-    @Override
-    public <R> R match(
-        Function<Whole, R> whole,
-        Function<Cylinder, R> cylinder,
-        Function<Main, R> main,
-        Function<Mains, R> mains,
-        Function<Parts, R> parts) {
-      return mains.apply(this);
-    }
-  }
+  record Mains() implements Target {}
 
   /** A part, or a few that lie together: where there are several they open as a list. */
   record Parts(List<Place> places) implements Target {
     public Parts {
       places = List.copyOf(places);
-    }
-
-    @Override
-    public <R> R match(
-        Function<Whole, R> whole,
-        Function<Cylinder, R> cylinder,
-        Function<Main, R> main,
-        Function<Mains, R> mains,
-        Function<Parts, R> parts) {
-      return parts.apply(this);
     }
   }
 }

@@ -1,7 +1,6 @@
 package wherefrom.engine;
 
 import java.util.Optional;
-import java.util.function.Function;
 
 /** A cylinder bore, where the piston runs. */
 public record BoreSpot(int cylinder) implements Spot {
@@ -38,15 +37,5 @@ public record BoreSpot(int cylinder) implements Spot {
   @Override
   public Optional<ShellHalf> findHalf() {
     return Optional.empty();
-  }
-
-  @Override
-  public <R> R match(
-      Function<ValveSpot, R> valve,
-      Function<BoreSpot, R> bore,
-      Function<RodSpot, R> rod,
-      Function<MainSpot, R> main,
-      Function<CamBearingSpot, R> camBearing) {
-    return bore.apply(this);
   }
 }

@@ -1,7 +1,6 @@
 package wherefrom.engine;
 
 import java.util.Optional;
-import java.util.function.Function;
 
 /** A camshaft bearing, counted from the front. */
 public record CamBearingSpot(int number) implements Spot {
@@ -33,15 +32,5 @@ public record CamBearingSpot(int number) implements Spot {
   @Override
   public Optional<ShellHalf> findHalf() {
     return Optional.empty();
-  }
-
-  @Override
-  public <R> R match(
-      Function<ValveSpot, R> valve,
-      Function<BoreSpot, R> bore,
-      Function<RodSpot, R> rod,
-      Function<MainSpot, R> main,
-      Function<CamBearingSpot, R> camBearing) {
-    return camBearing.apply(this);
   }
 }

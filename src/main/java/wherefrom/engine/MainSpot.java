@@ -1,7 +1,6 @@
 package wherefrom.engine;
 
 import java.util.Optional;
-import java.util.function.Function;
 
 /** A main bearing, counted from the front: upper is the block side, lower the cap side. */
 public record MainSpot(int number, ShellHalf half) implements Spot {
@@ -33,15 +32,5 @@ public record MainSpot(int number, ShellHalf half) implements Spot {
   @Override
   public Optional<ShellHalf> findHalf() {
     return Optional.of(half);
-  }
-
-  @Override
-  public <R> R match(
-      Function<ValveSpot, R> valve,
-      Function<BoreSpot, R> bore,
-      Function<RodSpot, R> rod,
-      Function<MainSpot, R> main,
-      Function<CamBearingSpot, R> camBearing) {
-    return main.apply(this);
   }
 }

@@ -1,7 +1,6 @@
 package wherefrom.engine;
 
 import java.util.Optional;
-import java.util.function.Function;
 
 /** The big end of a cylinder's connecting rod: upper is the rod side, lower the cap side. */
 public record RodSpot(int cylinder, ShellHalf half) implements Spot {
@@ -38,15 +37,5 @@ public record RodSpot(int cylinder, ShellHalf half) implements Spot {
   @Override
   public Optional<ShellHalf> findHalf() {
     return Optional.of(half);
-  }
-
-  @Override
-  public <R> R match(
-      Function<ValveSpot, R> valve,
-      Function<BoreSpot, R> bore,
-      Function<RodSpot, R> rod,
-      Function<MainSpot, R> main,
-      Function<CamBearingSpot, R> camBearing) {
-    return rod.apply(this);
   }
 }

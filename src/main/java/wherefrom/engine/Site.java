@@ -70,7 +70,11 @@ public sealed interface Site {
   /** The bearing that a spot is one half of, or the spot itself. */
   static Site around(Spot spot) {
     return spot.match(
-        At::new, At::new, rod -> new BigEnd(rod.cylinder()), main -> new Main(main.number()), At::new);
+        At::new,
+        At::new,
+        rod -> new BigEnd(rod.cylinder()),
+        main -> new Main(main.number()),
+        At::new);
   }
 
   /** The cylinder that it names; empty where it names none, or more than one. */

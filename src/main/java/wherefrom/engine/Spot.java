@@ -31,10 +31,24 @@ public sealed interface Spot permits ValveSpot, BoreSpot, RodSpot, MainSpot, Cam
   Optional<ShellHalf> findHalf();
 
   /** What the function for its kind makes of it. */
-  <R> R match(
+  default <R> R match(
       Function<ValveSpot, R> valve,
       Function<BoreSpot, R> bore,
       Function<RodSpot, R> rod,
       Function<MainSpot, R> main,
-      Function<CamBearingSpot, R> camBearing);
+      Function<CamBearingSpot, R> camBearing) {
+    if (this instanceof ValveSpot one) {
+      return valve.apply(one);
+    }
+    if (this instanceof BoreSpot one) {
+      return bore.apply(one);
+    }
+    if (this instanceof RodSpot one) {
+      return rod.apply(one);
+    }
+    if (this instanceof MainSpot one) {
+      return main.apply(one);
+    }
+    return camBearing.apply((CamBearingSpot) this);
+  }
 }

@@ -2,7 +2,6 @@ package wherefrom.engine;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** One valve's place in the valvetrain, from lifter to spring. */
 public record ValveSpot(int cylinder, ValveSide side) implements Spot {
@@ -39,15 +38,5 @@ public record ValveSpot(int cylinder, ValveSide side) implements Spot {
   @Override
   public Optional<ShellHalf> findHalf() {
     return Optional.empty();
-  }
-
-  @Override
-  public <R> R match(
-      Function<ValveSpot, R> valve,
-      Function<BoreSpot, R> bore,
-      Function<RodSpot, R> rod,
-      Function<MainSpot, R> main,
-      Function<CamBearingSpot, R> camBearing) {
-    return valve.apply(this);
   }
 }

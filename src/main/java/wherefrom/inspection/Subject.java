@@ -8,22 +8,22 @@ import wherefrom.engine.Spots;
 /** What a look or a measurement is about. */
 public sealed interface Subject {
 
+  /** What the function for its kind makes of it. */
+  default <R> R match(Function<APart, R> part, Function<AFeature, R> feature) {
+    if (this instanceof APart one) {
+      return part.apply(one);
+    }
+    return feature.apply((AFeature) this);
+  }
+
   /** The name in files: {@code #12} or {@code lobe@3EX}. Never changes. */
   String key();
-
-  /** What one of these makes of it: that for its kind. */
-  <R> R match(Function<APart, R> part, Function<AFeature, R> feature);
 
   /** A tagged part, by its item number. */
   record APart(int item) implements Subject {
     @Override
     public String key() {
       return "#" + item;
-    }
-
-    @Override
-    public <R> R match(Function<APart, R> part, Function<AFeature, R> feature) {
-      return part.apply(this);
     }
   }
 
@@ -36,11 +36,6 @@ public sealed interface Subject {
     @Override
     public String key() {
       return feature.key() + "@" + where;
-    }
-
-    @Override
-    public <R> R match(Function<APart, R> part, Function<AFeature, R> feature) {
-      return feature.apply(this);
     }
 
     /** {@code cylinder 3, exhaust, cam lobe}, {@code main 2, main journal}, {@code crankshaft}. */

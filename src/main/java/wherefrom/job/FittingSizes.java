@@ -186,7 +186,7 @@ final class FittingSizes {
             .filter(one -> one.coming().filter(c -> c.size().isEmpty()).isPresent())
             .toList();
     long unmeasured =
-        those.stream().filter(one -> one.measured().filter(m -> m.isWhole()).isEmpty()).count();
+        those.stream().filter(one -> one.measured().isEmpty()).count();
     if (unmeasured > 0) {
       return FittingSize.unknown(
           unmeasured + " of " + Words.count(those.size(), surface.word()) + " not measured");

@@ -1,7 +1,23 @@
 package wherefrom.job;
 
+import java.util.function.Function;
+
 /** What UNDO came to. */
 public sealed interface Undone {
+
+  /** What the function for its kind makes of it. */
+  default <R> R match(
+      Function<TookBack, R> tookBack,
+      Function<Kept, R> kept,
+      Function<NothingLeft, R> nothingLeft) {
+    if (this instanceof TookBack one) {
+      return tookBack.apply(one);
+    }
+    if (this instanceof Kept one) {
+      return kept.apply(one);
+    }
+    return nothingLeft.apply((NothingLeft) this);
+  }
 
   /** What came of it, for the person. */
   String sentence();

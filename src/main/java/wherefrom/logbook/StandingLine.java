@@ -19,6 +19,7 @@ final class StandingLine {
 
   /** The same in lists, as places are no keys of JSON objects. */
   private record Form(
+      int engine,
       Layout layout,
       Set<PartKind> kinds,
       List<Place> places,
@@ -30,6 +31,7 @@ final class StandingLine {
     List<Place> places = List.copyOf(standing.states().keySet());
     Form form =
         new Form(
+            standing.engine(),
             standing.layout(),
             standing.kinds(),
             places,
@@ -55,7 +57,7 @@ final class StandingLine {
       for (JobDay day : JobDay.values()) {
         open.put(day, form.open().get(day.ordinal()));
       }
-      return new Standing(form.layout(), form.kinds(), states, form.day(), open);
+      return new Standing(form.engine(), form.layout(), form.kinds(), states, form.day(), open);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a sealed line is read as it was written", e);
     }

@@ -26,15 +26,22 @@ final class Composer {
 
   /** What is drawn, from the label's top left corner. */
   List<Mark> compose(Face face) {
-    List<Mark> marks = new ArrayList<>();
-    if (face instanceof TagFace tag) {
-      marks.add(symbol(Modules.of(tag.code())));
-      marks.addAll(RowStack.set(rows(tag), plan.words(), letters));
-    } else if (face instanceof ScannerFace scanner) {
-      marks.add(symbol(Modules.ofDigits(scanner.digits())));
-      marks.addAll(words(scanner));
-    }
+    List<Mark> marks = new ArrayList<>(face.match(this::tag, this::scanner));
     addHole(marks);
+    return marks;
+  }
+
+  private List<Mark> tag(TagFace tag) {
+    List<Mark> marks = new ArrayList<>();
+    marks.add(symbol(Modules.of(tag.code())));
+    marks.addAll(RowStack.set(rows(tag), plan.words(), letters));
+    return marks;
+  }
+
+  private List<Mark> scanner(ScannerFace scanner) {
+    List<Mark> marks = new ArrayList<>();
+    marks.add(symbol(Modules.ofDigits(scanner.digits())));
+    marks.addAll(words(scanner));
     return marks;
   }
 

@@ -33,7 +33,6 @@ final class WindowPlacing {
         stage.isFullScreen()
             ? WindowPlace.State.FULL
             : stage.isMaximized() ? WindowPlace.State.MAXIMIZED : WindowPlace.State.WINDOW;
-    return new WindowPlace(
-        state, stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
+    return new WindowPlace(state, stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
   }
 }

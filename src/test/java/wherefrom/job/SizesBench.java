@@ -70,6 +70,11 @@ public final class SizesBench {
     }
   }
 
+  /** All three readings of a big end's housing alike. */
+  void housing(int cylinder, String size) {
+    take(Feature.ROD_HOUSING, "B" + cylinder, List.of("vertical", "left", "right"), size);
+  }
+
   /** Worn at the top, as far as the first figure says, and not at the bottom. */
   public void bore(int cylinder, String top, String bottom) {
     take(

@@ -3,10 +3,13 @@ package wherefrom.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
 import wherefrom.job.FittingSize.Basis;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.record.BuildRecord;
@@ -175,10 +178,98 @@ class SurfaceSizesTest {
   }
 
   @Test
+  void aReadingOfBeforeTheCutCountsWhereItAgreesWithIt() {
+    bench.rodJournals("2.2300");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
+    assertThat(journal.leastWorn().orElseThrow().text()).isEqualTo("2.2300 in");
+    assertThat(bench.sizes().isOfBefore(journal.measured().orElseThrow())).isFalse();
+  }
+
+  @Test
+  void aReadingOfAfterTheCutCountsWhateverItSays() {
+    bench.rodJournals("2.2390");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    assertThat(bench.sizes().isOfBefore(result(3))).isTrue();
+    bench.rodJournal(3, "2.2200");
+    SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
+    assertThat(journal.leastWorn().orElseThrow().text()).isEqualTo("2.2200 in");
+    assertThat(bench.sizes().isOfBefore(result(3))).isFalse();
+    assertThat(bench.sizes().isOfBefore(result(4))).isTrue();
+  }
+
+  /** A step says no diameter while nobody knows the standard size. */
+  @Test
+  void aReadingOfBeforeACutOfUnknownDiameterTellsNothing() {
+    SizesBench untyped = SizesBench.untyped();
+    untyped.rodJournals("2.2300");
+    assertThat(untyped.sizes().get(CutSurface.ROD_JOURNAL, "B3").measured()).isPresent();
+    untyped.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    assertThat(untyped.sizes().get(CutSurface.ROD_JOURNAL, "B3").measured()).isEmpty();
+  }
+
+  /** What carries no cut has no before. */
+  @Test
+  void aReadingOfAnotherFeatureIsOfNoCut() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.housing(3, "2.3660");
+    MeasuredResult housing =
+        bench
+            .bench
+            .job
+            .state()
+            .measures()
+            .findResult(new Subject.AFeature(Feature.ROD_HOUSING, "B3"), "rod-housing")
+            .orElseThrow();
+    assertThat(bench.sizes().isOfBefore(housing)).isFalse();
+  }
+
+  private MeasuredResult result(int cylinder) {
+    return bench
+        .bench
+        .job
+        .state()
+        .measures()
+        .findResult(CutSurface.ROD_JOURNAL.subject("B" + cylinder), "rod-journal")
+        .orElseThrow();
+  }
+
+  @Test
+  void theCutBeforeAnEntryIsTheLastOneThatWasMadeByThen() {
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in");
+    SurfaceCuts cuts = SurfaceCuts.of(bench.bench.job.state());
+    long last = cuts.find(CutSurface.ROD_JOURNAL, "B3").orElseThrow().sequence();
+    assertThat(cut(cuts, last + 1)).contains("0.020 in");
+    assertThat(cut(cuts, last)).contains("0.010 in");
+    assertThat(cut(cuts, last - 1)).isEmpty();
+  }
+
+  private static Optional<String> cut(SurfaceCuts cuts, long before) {
+    return cuts.findBefore(CutSurface.ROD_JOURNAL, "B3", before)
+        .flatMap(Cut::size)
+        .map(Amount::text);
+  }
+
+  @Test
+  void whatIsGoingToBeCutIsMeasuredWholeFirst() {
+    bench.planning.plan(Change.of(ChangeKind.ROD_JOURNALS_GROUND));
+    for (int at = 1; at <= 7; at++) {
+      bench.rodJournal(at, "2.2380");
+    }
+    bench.toReplace("rod-shell@R3U");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly("not known: 1 of 8 rod journals not measured");
+    bench.rodJournal(8, "2.2380");
+    assertThat(bench.toBuy(PartKind.ROD_SHELL))
+        .containsExactly("0.010 in under (ten under), once ground; the next step that cleans up");
+  }
+
+  @Test
   void threeSizesAreKeptOfEachJournalAndBore() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
     bench.journal(
-        wherefrom.inspection.Feature.ROD_JOURNAL, "B3", "2.2300", "2.2299", "2.2298", "2.2299");
+        Feature.ROD_JOURNAL, "B3", "2.2300", "2.2299", "2.2298", "2.2299");
     SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
     assertThat(
             Stream.of(journal.standard(), journal.asCut(), journal.leastWorn(), journal.mostWorn())

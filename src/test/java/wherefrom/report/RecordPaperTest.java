@@ -69,8 +69,7 @@ class RecordPaperTest {
   }
 
   private static BuildRecord demo() {
-    try (OpenJob job =
-        new OpenJob(LogbookFile.read(Path.of("demo-data")), Clock.systemUTC())) {
+    try (OpenJob job = new OpenJob(LogbookFile.read(Path.of("demo-data")), Clock.systemUTC())) {
       return BuildRecord.of(job, new PhotoFiles()).withPlots(RecordPlots.of(job));
     }
   }
@@ -95,7 +94,8 @@ class RecordPaperTest {
           && !texts.get(page).startsWith(name)) {
         page++;
       }
-      assertThat(texts.get(1)).containsPattern(name + ": (left|right) bank, \\w+ from the front " + (page + 1) + " ");
+      assertThat(texts.get(1))
+          .containsPattern(name + ": (left|right) bank, \\w+ from the front " + (page + 1) + " ");
     }
   }
 
@@ -116,8 +116,7 @@ class RecordPaperTest {
   void everyResultOfTheJobStandsOnAPageWithItsLimit() throws IOException {
     BuildRecord record = demo();
     String all = String.join(" ", print(record, ImageType.GRAY).texts());
-    try (OpenJob job =
-        new OpenJob(LogbookFile.read(Path.of("demo-data")), Clock.systemUTC())) {
+    try (OpenJob job = new OpenJob(LogbookFile.read(Path.of("demo-data")), Clock.systemUTC())) {
       for (MeasuredResult result : job.state().measures().all()) {
         for (Judgement judgement : result.judgements()) {
           String figure = judgement.value().text().split(" ± ")[0];
@@ -150,8 +149,7 @@ class RecordPaperTest {
     EngineGeometry first =
         EngineGeometry.of(bench.job.state().layout(), View.ABOVE, room, Book.GLASS, Foot.NONE);
     Bounds exact = new Bounds(25 * mm, 53.8 * mm, 172 * mm, first.height());
-    return EngineGeometry.of(
-        bench.job.state().layout(), View.ABOVE, exact, Book.GLASS, Foot.NONE);
+    return EngineGeometry.of(bench.job.state().layout(), View.ABOVE, exact, Book.GLASS, Foot.NONE);
   }
 
   private static int color(BufferedImage page, EngineGeometry at, String key) {
@@ -167,7 +165,8 @@ class RecordPaperTest {
     bench.decide("pushrod@3EX", Decision.REPLACE);
     int fresh = bench.job.nextItem();
     bench.record(new PartReplaced(bench.item("pushrod@3EX"), fresh, "bent", Optional.empty(), ""));
-    bench.record(new PartFitted(fresh, Place.find("pushrod@3EX").orElseThrow(), "", Optional.empty()));
+    bench.record(
+        new PartFitted(fresh, Place.find("pushrod@3EX").orElseThrow(), "", Optional.empty()));
     RecordSheets sheets = BuildRecord.of(bench.job).sheets().orElseThrow();
     CylinderSheet third = sheets.cylinders().get(2);
     assertThat(third.columns().stream().flatMap(column -> column.lines().stream()))
@@ -232,6 +231,7 @@ class RecordPaperTest {
     assertThat(printed.texts().get(0)).contains("from above", "FRONT", "FLYWHEEL");
     assertThat(printed.texts().get(0)).doesNotContain("bank is");
     assertThat(printed.texts().get(2)).contains("Cylinder 1", "first from the front", "fail");
-    assertThat(Optional.of(printed.texts().size())).hasValueSatisfying(n -> assertThat(n).isLessThan(14));
+    assertThat(Optional.of(printed.texts().size()))
+        .hasValueSatisfying(n -> assertThat(n).isLessThan(14));
   }
 }

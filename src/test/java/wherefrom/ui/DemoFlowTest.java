@@ -77,18 +77,15 @@ class DemoFlowTest {
 
   private void between(String screen) {
     home();
-    press("Between the days", screen);
+    press("Inspect", screen);
   }
 
   private void open() {
     press("Open the demo");
-    shows("Where you left off", "A stop is waiting");
+    shows("Demo: V8 of the launch", "A stop is waiting");
     comeBackFromTheListOfJobs();
-    press("Bench map", "Shown: rockers", "pushrods");
-    shows("Shown: pushrods");
-    home();
-    press("Put together");
-    shows("STOP", "This came from R8 LO", "You are at R7 LO");
+        press("Together");
+    shows("STOP", "From: rod 8, lower", "Here: rod 7, lower");
     press("I scanned the wrong one");
     shows("Taken back");
   }
@@ -96,15 +93,15 @@ class DemoFlowTest {
   /** The job is still open then: it must not be opened a second time beside itself. */
   private void comeBackFromTheListOfJobs() {
     OpenJob before = job();
-    press("Back");
+    press("Jobs");
     shows("Jobs");
     press("Demo: V8 of the launch");
-    shows("Where you left off", "A stop is waiting");
+    shows("Demo: V8 of the launch", "A stop is waiting");
     assertThat(job()).isSameAs(before);
   }
 
   private void inspect() {
-    between("Inspect");
+    between("Look");
     scan("rocker@7IN");
     shows("7 IN rocker", "Cup, tip and ball seat");
     press("Pass");
@@ -130,7 +127,7 @@ class DemoFlowTest {
 
   private void debris() {
     home();
-    press("Bench map", "Debris");
+    press("Bench", "Debris");
     shows("Did it reach the mains? no");
     press("Filter pleats");
     press("Copper");
@@ -139,7 +136,7 @@ class DemoFlowTest {
 
   /** Until now only a plan; from now on it binds. */
   private void theCamIsBought() {
-    between("Changes");
+    between("Plan");
     press("Plan 1: new flat-tappet cam");
     shows("16 lifters", "It is done");
     press("It is done");
@@ -148,7 +145,7 @@ class DemoFlowTest {
 
   /** What holds parts is answered; what holds a section stays open until the first start. */
   private void checks() {
-    between("Changes");
+    between("Plan");
     press("Open checks");
     while (window.has("Open: check before fitting") || window.has("Down")) {
       if (window.has("Open: check before fitting")) {
@@ -161,7 +158,7 @@ class DemoFlowTest {
   }
 
   private void backFromTheShop() {
-    between("Machine shop");
+    between("Away");
     press("Visit 1");
     shows("6 still away", "2 × cylinder head: AWAY");
     scan("rod-cap@R4L");
@@ -222,7 +219,7 @@ class DemoFlowTest {
 
   private void putTogether() {
     home();
-    press("Put together");
+    press("Together");
     List<Place> open = new StillMissing(job()).places();
     for (Place place : open) {
       scan(place.key());

@@ -123,7 +123,7 @@ class DiskTroubleTest {
     OpenJob job = job();
     in(window, open -> open.shell.desk().open(job));
     List<String> before = files(shop);
-    press(window, "Copy", "Another folder", "Choose this folder");
+    press(window, "More", "Copy", "Another folder", "Choose this folder");
     assertThat(words(window)).contains("The job could not be exported: the disk is full");
     assertThat(files(shop)).isEqualTo(before);
   }
@@ -145,7 +145,7 @@ class DiskTroubleTest {
     Files.write(shop.resolve("cut.zip"), Arrays.copyOf(whole, whole.length / 2));
     SampleWindow window = window(set -> set.ownArchives = Optional.of(new JobArchives()));
     List<String> before = files(shop);
-    press(window, "Bring a job back", "cut.zip");
+    press(window, "Import a job", "cut.zip");
     assertThat(words(window)).contains("cut.zip was not imported: ", "Nothing was changed.");
     assertThat(files(shop)).isEqualTo(before);
     assertThat(shelf.list()).isEmpty();
@@ -177,9 +177,9 @@ class DiskTroubleTest {
               set.ownArchives = Optional.of(new JobArchives());
               set.checks = new FileChecks();
             });
-    press(window, "Bring a job back", "six.zip");
+    press(window, "Import a job", "six.zip");
     assertThat(words(window))
-        .contains("Where you left off")
+        .contains("Barn six")
         .contains("The job is brought back as " + shop.resolve("barn-six"))
         .contains("but it is damaged. The logbook is damaged at logbook-0001.jsonl, line ");
     assertThat(shop.resolve("barn-six/logbook-0001.jsonl")).hasBinaryContent(bytes);

@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.puttogether.PutTogether;
 import wherefrom.rules.Cue;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;
@@ -23,6 +24,8 @@ import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.home.BetweenScreen;
 import wherefrom.ui.home.JobHomeScreen;
+import wherefrom.ui.home.MoreScreen;
+import wherefrom.ui.jobs.JobListScreen;
 import wherefrom.ui.jobs.JobsScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -38,7 +41,12 @@ final class Gallery {
     shots.add(new Shot("text-entry", TextEntryScreen.class, Gallery::text));
     shots.add(new Shot("number-entry", NumberEntryScreen.class, Gallery::number));
     shots.add(new Shot("choice", ChoiceScreen.class, Gallery::choice));
+    shots.add(new Shot("jobs-one", JobsScreen.class, Gallery::oneJob));
+    shots.add(new Shot("job-list", JobListScreen.class, Gallery::jobList));
     shots.add(new Shot("job-home", JobHomeScreen.class, Gallery::jobHome));
+    shots.add(new Shot("job-home-first", JobHomeScreen.class, Gallery::firstHome));
+    shots.add(new Shot("job-home-stop", JobHomeScreen.class, Gallery::stopHome));
+    shots.add(new Shot("job-home-more", MoreScreen.class, Gallery::more));
     shots.add(new Shot("jobs-stick-away", JobsScreen.class, Gallery::stickAway));
     shots.add(new Shot("job-home-stick-away", JobHomeScreen.class, Gallery::jobHomeStickAway));
     shots.add(new Shot("between", BetweenScreen.class, Gallery::between));
@@ -71,6 +79,7 @@ final class Gallery {
     shots.addAll(InspectShots.all());
     shots.addAll(MeasureShots.all());
     shots.addAll(CameraShots.all());
+    shots.addAll(EngineShots.all());
     return shots;
   }
 
@@ -104,6 +113,38 @@ final class Gallery {
         .put("second", SampleJob.apart().job)
         .putDamaged("spoilt", "The logbook is damaged in line 12. Bring it back from its copy.");
     window.shell.home();
+  }
+
+  private static void oneJob(SampleWindow window) {
+    window.equipment.shelf.put("launch", SampleJob.apart().job);
+    window.shell.home();
+  }
+
+  private static void jobList(SampleWindow window) {
+    jobs(window);
+    window.layOut();
+    if (window.shell.desk().touch().isLarge()) {
+      window.press("More");
+    }
+    window.pressOnSomePage("All jobs");
+  }
+
+  private static void firstHome(SampleWindow window) {
+    window.shell.desk().open(SampleJob.whole().job);
+  }
+
+  private static void stopHome(SampleWindow window) {
+    SampleJob sample = SampleJob.apart();
+    PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.card("5EX"));
+    window.shell.desk().open(sample.job);
+  }
+
+  private static void more(SampleWindow window) {
+    jobHome(window);
+    window.layOut();
+    window.pressRail(window.shell.desk().touch().brief("More", "Other"));
   }
 
   private static void jobHome(SampleWindow window) {

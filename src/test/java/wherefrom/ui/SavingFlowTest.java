@@ -137,7 +137,7 @@ class SavingFlowTest {
 
   @Test
   void theWholeJobIsOfferedToTheDrivesThatAreThere() throws IOException {
-    press("Copy to USB drive");
+    press("More", "Copy to USB drive");
     assertThat(words()).contains(stick.toString(), "12.3 GB free", "Another folder");
     press(stick.toString());
     assertThat(words()).contains("The whole job is copied to " + stick);
@@ -149,7 +149,7 @@ class SavingFlowTest {
   @Test
   void aCopyOnTheSameDiskIsWarnedOf() throws IOException {
     sameDisk = true;
-    press("Copy to USB drive", "Another folder", "papers (folder)", "Choose this folder");
+    press("More", "Copy to USB drive", "Another folder", "papers (folder)", "Choose this folder");
     assertThat(words()).contains("That is the job's own disk: both are lost with it");
     assertThat(exported).isEmpty();
     press("Choose another place", stick.toString(), "Copy there all the same");

@@ -2,11 +2,15 @@ package wherefrom.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javafx.scene.Node;
 import wherefrom.engine.Section;
 import wherefrom.job.Caution;
 import wherefrom.job.change.Planning;
+import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
@@ -105,11 +109,33 @@ final class WorkShots {
         shot(
             "take-apart",
             TakeApartScreen.class,
-            SampleJob::whole,
+            WorkShots::begun,
+            (window, sample) -> window.shell.desk().navigator().show(ScreenId.TAKE_APART)));
+    shots.add(
+        shot(
+            "take-apart-out",
+            TakeApartScreen.class,
+            WorkShots::begun,
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.TAKE_APART);
-              scan(window, sample.tag("rocker@1IN"));
+              scan(window, sample.tag("pushrod@3EX"));
             }));
+    shots.add(
+        shot(
+            "take-apart-under",
+            TakeApartScreen.class,
+            WorkShots::begun,
+            (window, sample) -> {
+              window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+              window.layOut();
+              tapPushrod5Ex(window);
+            }));
+    shots.add(
+        shot(
+            "take-apart-shell",
+            TakeApartScreen.class,
+            WorkShots::shellsLeft,
+            (window, sample) -> window.shell.desk().navigator().show(ScreenId.TAKE_APART)));
     shots.add(
         shot(
             "cautions",
@@ -207,6 +233,54 @@ final class WorkShots {
           .filter(node -> node.getClass().getSimpleName().equals("SheetView"))
           .forEach(window::press);
     }
+  }
+
+  /** Goes through the pages of the engine, whatever the glass shows of them, to one pushrod. */
+  private static void tapPushrod5Ex(SampleWindow window) {
+    List<String> ways =
+        List.of("cylinder 5, exhaust, pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
+    boolean away = false;
+    for (int step = 0; step < 9; step++) {
+      window.layOut();
+      boolean back = window.shell.current() instanceof TakeApartScreen;
+      if (back && away) {
+        return;
+      }
+      away = !back;
+      window.press(
+          ways.stream()
+              .flatMap(way -> window.targets().stream().filter(node -> says(window, node, way)))
+              .findFirst()
+              .orElseThrow());
+    }
+  }
+
+  private static boolean says(SampleWindow window, Node node, String way) {
+    String spoken = String.valueOf(node.getAccessibleText()) + "|" + window.words(node);
+    return Stream.of(spoken.split("[|]")).anyMatch(words -> words.toLowerCase(Locale.ROOT).startsWith(way));
+  }
+
+  /** Eleven parts are out; the pushrod under the last rocker comes next. */
+  private static SampleJob begun() {
+    SampleJob sample = SampleJob.whole();
+    for (String spot : List.of("1IN", "1EX", "2IN", "2EX", "3IN")) {
+      sample.job.record(new PartOut(item(sample, "rocker@" + spot)));
+      sample.job.record(new PartOut(item(sample, "pushrod@" + spot)));
+    }
+    sample.job.record(new PartOut(item(sample, "rocker@3EX")));
+    return sample;
+  }
+
+  /** All is out but the shells. */
+  private static SampleJob shellsLeft() {
+    SampleJob sample = SampleJob.whole();
+    sample.job.state().parts().stream()
+        .map(part -> part.part())
+        .filter(part -> part.home().kind().stage() < PartKind.ROD_SHELL.stage())
+        .toList()
+        .forEach(part -> sample.job.record(new PartOut(part.item())));
+    sample.job.record(new PartOut(item(sample, "rod-shell@R1U")));
+    return sample;
   }
 
   private static Shot to(String name, Class<? extends Screen> screen, ScreenId id, int item) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Plausibility;
 import wherefrom.inspection.measure.Question;
@@ -27,6 +28,19 @@ public final class Measuring {
 
   /** What became of a set of readings. */
   public sealed interface Answer {
+
+    /** What the function for its kind makes of it. */
+    default <R> R match(
+        Function<Kept, R> kept, Function<Questioned, R> questioned, Function<Refused, R> refused) {
+      if (this instanceof Kept one) {
+        return kept.apply(one);
+      }
+      if (this instanceof Questioned one) {
+        return questioned.apply(one);
+      }
+      return refused.apply((Refused) this);
+    }
+
     /** Kept; the result with its judgements. */
     record Kept(MeasuredResult result) implements Answer {}
 

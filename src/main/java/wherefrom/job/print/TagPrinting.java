@@ -33,25 +33,25 @@ public final class TagPrinting {
 
   /** The labels, in the order of printing; empty when there is nothing of the kind. */
   public List<Face> faces(TagChoice choice) {
-    if (choice instanceof TagChoice.PlaceCards) {
-      TagBook book = book();
-      return List.copyOf(
-          book.spots().stream()
-              .map(spot -> TagFaces.placeCard(book.of(spot), spot, job.state().name()))
-              .toList());
-    }
-    if (choice instanceof TagChoice.ActionCards) {
-      return List.copyOf(TagFaces.actions());
-    }
-    if (choice instanceof TagChoice.Baskets baskets) {
-      return List.copyOf(
-          IntStream.rangeClosed(1, baskets.count())
-              .mapToObj(number -> TagFaces.basket(book().basket(number), job.state().name()))
-              .toList());
-    }
-    return choice instanceof TagChoice.ScannerSetUp
-        ? List.of(ScannerFace.card())
-        : List.copyOf(parts(choice).stream().map(this::face).toList());
+    return choice.match(
+        parts -> List.copyOf(parts(parts).stream().map(this::face).toList()),
+        cards -> placeCards(),
+        cards -> List.copyOf(TagFaces.actions()),
+        baskets -> baskets(baskets.count()),
+        card -> List.of(ScannerFace.card()));
+  }
+
+  private List<Face> placeCards() {
+    TagBook book = book();
+    return book.spots().stream()
+        .<Face>map(spot -> TagFaces.placeCard(book.of(spot), spot, job.state().name()))
+        .toList();
+  }
+
+  private List<Face> baskets(int count) {
+    return IntStream.rangeClosed(1, count)
+        .<Face>mapToObj(number -> TagFaces.basket(book().basket(number), job.state().name()))
+        .toList();
   }
 
   private TagBook book() {
@@ -63,23 +63,13 @@ public final class TagPrinting {
     return TagFaces.part(part, state.engine(), state.layout(), state.name());
   }
 
-  private List<Part> parts(TagChoice choice) {
+  private List<Part> parts(TagChoice.OfParts choice) {
     Set<Integer> printed = printed();
     return job.state().parts().stream()
         .filter(part -> part.where() != Whereabouts.RETIRED)
         .map(PartRecord::part)
-        .filter(part -> isMeant(choice, part, printed))
+        .filter(part -> choice.isMeant(part, printed))
         .toList();
-  }
-
-  private static boolean isMeant(TagChoice choice, Part part, Set<Integer> printed) {
-    if (choice instanceof TagChoice.OfKind kind) {
-      return part.kind() == kind.kind();
-    }
-    if (choice instanceof TagChoice.OnePart one) {
-      return part.item() == one.item();
-    }
-    return !(choice instanceof TagChoice.NotYetPrinted) || !printed.contains(part.item());
   }
 
   /** The parts whose present tag is on a sheet. */

@@ -7,7 +7,6 @@ import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.Undone;
 import wherefrom.job.Unmated;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
@@ -39,8 +38,6 @@ public final class PutTogether {
     /** Only shows where a part goes; nothing is logged. */
     WHERE_DOES_THIS_GO
   }
-
-  private static final Step NOTHING_LEFT = new Step.Said("There is nothing left to take back.");
 
   private final OpenJob job;
   private final JobNames names;
@@ -132,20 +129,16 @@ public final class PutTogether {
   /** Takes a scanned or typed code. */
   public Step scan(String code) {
     Found found = new TagBook(job.state(), names).find(code);
-    if (found instanceof Found.AnAction action) {
-      return act(action.action());
-    }
-    if (found instanceof Found.APart scanned) {
-      return remember(takePart(scanned.part()));
-    }
-    if (found instanceof Found.ASpot scanned) {
-      return tap(scanned.spot());
-    }
-    if (found instanceof Found.ABasket basket) {
-      return remember(
-          new Step.Said("Basket " + basket.number() + " is for washing. Scan a part or a place."));
-    }
-    return remember(refuse(((Found.Refused) found).verdict()));
+    return found.match(
+        scanned -> remember(takePart(scanned.part())),
+        scanned -> tap(scanned.spot()),
+        card -> act(card.action()),
+        basket -> remember(aside(basket)),
+        refused -> remember(refuse(refused.verdict())));
+  }
+
+  private static Step aside(Found.ABasket basket) {
+    return new Step.Said("Basket " + basket.number() + " is for washing. Scan a part or a place.");
   }
 
   /** Takes a spot that was tapped on the drawn engine or scanned from its card. */
@@ -353,11 +346,11 @@ public final class PutTogether {
   }
 
   private Step takeBack() {
-    Undone undone = job.undo();
-    if (undone instanceof Undone.TookBack back) {
-      return new Step.TookBack(back.words() + ".");
-    }
-    return undone instanceof Undone.Kept kept ? new Step.Said(kept.sentence()) : NOTHING_LEFT;
+    return job.undo()
+        .match(
+            back -> new Step.TookBack(back.words() + "."),
+            kept -> new Step.Said(kept.sentence()),
+            nothing -> new Step.Said(nothing.sentence()));
   }
 
   private Step tookBack(LoggedEntry step) {

@@ -31,7 +31,12 @@ public record WindowPlace(State state, double x, double y, double width, double 
   /** As kept in the settings: {@code window 40 20 1280 800}. */
   public String written() {
     return String.format(
-        Locale.ROOT, "%s %.0f %.0f %.0f %.0f", state.name().toLowerCase(Locale.ROOT), x, y, width,
+        Locale.ROOT,
+        "%s %.0f %.0f %.0f %.0f",
+        state.name().toLowerCase(Locale.ROOT),
+        x,
+        y,
+        width,
         height);
   }
 

@@ -22,6 +22,7 @@ import wherefrom.parts.Place;
 /**
  * How a job stands: what is so at each place, which day it is, and what each day has open.
  *
+ * @param engine the number that its tags bear
  * @param kinds what is tracked
  * @param states what is so at each place
  * @param day the day that the work is on
@@ -29,6 +30,7 @@ import wherefrom.parts.Place;
  *     places to fit, lines that the record has as not checked
  */
 public record Standing(
+    int engine,
     Layout layout,
     Set<PartKind> kinds,
     Map<Place, PlaceState> states,
@@ -46,7 +48,7 @@ public record Standing(
     Map<Place, PlaceState> states = new LinkedHashMap<>();
     state.places().forEach(place -> states.put(place, state.state(place)));
     Map<JobDay, Integer> open = open(job, states);
-    return new Standing(state.layout(), state.kinds(), states, day(job, open), open);
+    return new Standing(state.engine(), state.layout(), state.kinds(), states, day(job, open), open);
   }
 
   private static Map<JobDay, Integer> open(OpenJob job, Map<Place, PlaceState> states) {

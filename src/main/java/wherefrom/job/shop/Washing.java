@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -124,6 +125,19 @@ public final class Washing {
 
   /** What became of a request. */
   public sealed interface Answer {
+
+    /** What the function for its kind makes of it. */
+    default <R> R match(
+        Function<Back, R> back, Function<Asked, R> asked, Function<Refused, R> refused) {
+      if (this instanceof Back one) {
+        return back.apply(one);
+      }
+      if (this instanceof Asked one) {
+        return asked.apply(one);
+      }
+      return refused.apply((Refused) this);
+    }
+
     /** What came of it, or why nothing did, for the person. */
     String sentence();
 

@@ -1,6 +1,7 @@
 package wherefrom.job.takeapart;
 
 import java.util.List;
+import java.util.function.Function;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
@@ -17,6 +18,25 @@ public final class TakeApart {
 
   /** What a scan did. */
   public sealed interface Answer {
+
+    /** What the function for its kind makes of it. */
+    default <R> R match(
+        Function<CameOut, R> cameOut,
+        Function<AlreadyOut, R> alreadyOut,
+        Function<Refused, R> refused,
+        Function<NoPart, R> noPart) {
+      if (this instanceof CameOut one) {
+        return cameOut.apply(one);
+      }
+      if (this instanceof AlreadyOut one) {
+        return alreadyOut.apply(one);
+      }
+      if (this instanceof Refused one) {
+        return refused.apply(one);
+      }
+      return noPart.apply((NoPart) this);
+    }
+
     /** Logged: the part is out. */
     record CameOut(PartRecord part) implements Answer {}
 

@@ -42,27 +42,27 @@ public record KeptCard(
 
   /** How far it is, in a few words. */
   public String state() {
-    NextStep next = card.next();
-    if (!holds()) {
-      return "given up: " + dropped;
-    }
-    if (next instanceof NextStep.Tighten tighten) {
-      return "stage "
-          + tighten.stageNumber()
-          + " of "
-          + card.spec().stages().size()
-          + ", bolt "
-          + tighten.bolt().number()
-          + " of "
-          + card.bolts();
-    }
-    int checked = card.boltsDone(card.checkStage());
-    return isDone()
-        ? "tightened and checked"
-        : "tightened, NOT CHECKED by a second person: "
-            + checked
-            + " of "
-            + card.bolts()
-            + " bolts";
+    return holds()
+        ? card.next().match(this::stage, check -> unchecked(), done -> "tightened and checked")
+        : "given up: " + dropped;
+  }
+
+  private String stage(NextStep.Tighten next) {
+    return "stage "
+        + next.stageNumber()
+        + " of "
+        + card.spec().stages().size()
+        + ", bolt "
+        + next.bolt().number()
+        + " of "
+        + card.bolts();
+  }
+
+  private String unchecked() {
+    return "tightened, NOT CHECKED by a second person: "
+        + card.boltsDone(card.checkStage())
+        + " of "
+        + card.bolts()
+        + " bolts";
   }
 }

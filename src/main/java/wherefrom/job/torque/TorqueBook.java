@@ -11,7 +11,6 @@ import wherefrom.job.entry.TakenBack;
 import wherefrom.job.entry.TorqueCardBegun;
 import wherefrom.job.entry.TorqueCardDropped;
 import wherefrom.workings.torque.Tick;
-import wherefrom.workings.torque.TorqueAnswer;
 
 /** Torque cards: written, ticked, given up. */
 public final class TorqueBook {
@@ -61,16 +60,18 @@ public final class TorqueBook {
     if (kept.isEmpty()) {
       return missing(number);
     }
-    TorqueAnswer answer = kept.get().card().tick(bolt, person, outOfTurn);
-    if (answer instanceof TorqueAnswer.OutOfTurn question) {
-      return new TorqueStep.Questioned(kept.get(), question);
-    }
-    if (answer instanceof TorqueAnswer.Refused refused) {
-      return new TorqueStep.Refused(refused.sentence());
-    }
-    Tick tick = ((TorqueAnswer.Ticked) answer).tick();
-    job.record(entry(kept.get(), tick));
-    return done(number, "");
+    return kept.get()
+        .card()
+        .tick(bolt, person, outOfTurn)
+        .match(
+            ticked -> ticked(kept.get(), ticked.tick()),
+            question -> new TorqueStep.Questioned(kept.get(), question),
+            refused -> new TorqueStep.Refused(refused.sentence()));
+  }
+
+  private TorqueStep ticked(KeptCard kept, Tick tick) {
+    job.record(entry(kept, tick));
+    return done(kept.number(), "");
   }
 
   private static JobEntry entry(KeptCard kept, Tick tick) {

@@ -53,16 +53,12 @@ public record Tray(List<Lying> parts, List<Other> others, List<Unread> unread) {
   }
 
   private static String words(Found found) {
-    if (found instanceof Found.ASpot spot) {
-      return "place card: " + spot.spot().words();
-    }
-    if (found instanceof Found.AnAction action) {
-      return "action card: " + action.action().words();
-    }
-    if (found instanceof Found.ABasket basket) {
-      return "basket " + basket.number();
-    }
-    return found instanceof Found.Refused refused ? refused.verdict().sentence() : "";
+    return found.match(
+        part -> part.part().part().words(),
+        Found.ASpot::words,
+        action -> "action card: " + action.action().words(),
+        Found.ABasket::words,
+        refused -> refused.verdict().sentence());
   }
 
   /** The parts that are still recorded as in the engine: they can be logged as out. */

@@ -1,5 +1,6 @@
 package wherefrom.job.wedge;
 
+import java.util.function.Function;
 import wherefrom.parts.TagCode;
 
 /**
@@ -8,6 +9,28 @@ import wherefrom.parts.TagCode;
  * take back exactly those of a scan.
  */
 public sealed interface BurstAnswer {
+
+  /** What the function for its kind makes of it. */
+  default <R> R match(
+      Function<Scan, R> scan,
+      Function<BadCheck, R> badCheck,
+      Function<Foreign, R> foreign,
+      Function<Taught, R> taught,
+      Function<Typing, R> typing) {
+    if (this instanceof Scan one) {
+      return scan.apply(one);
+    }
+    if (this instanceof BadCheck one) {
+      return badCheck.apply(one);
+    }
+    if (this instanceof Foreign one) {
+      return foreign.apply(one);
+    }
+    if (this instanceof Taught one) {
+      return taught.apply(one);
+    }
+    return typing.apply((Typing) this);
+  }
 
   /** The characters this answer stands for, as they came, with the Enter or Tab after them. */
   String typed();

@@ -39,7 +39,8 @@ public record Change(ChangeKind kind, String where, String detail) {
    */
   public boolean isOfItsOwnParts() {
     boolean housingOfARod =
-        site() instanceof Site.BigEnd && (kind == ChangeKind.CAP_LOST || kind == ChangeKind.CAP_REPLACED);
+        site() instanceof Site.BigEnd
+            && (kind == ChangeKind.CAP_LOST || kind == ChangeKind.CAP_REPLACED);
     return housingOfARod || OWN_PARTS.contains(kind);
   }
 

@@ -49,17 +49,7 @@ public record Consequence(
   /** The same, concerning these places. */
   public Consequence at(Set<Place> concerned) {
     return new Consequence(
-        rule,
-        name,
-        severity,
-        effect,
-        kinds,
-        concerned,
-        wanted,
-        what,
-        sentence,
-        renewal,
-        source,
+        rule, name, severity, effect, kinds, concerned, wanted, what, sentence, renewal, source,
         chain);
   }
 

@@ -25,12 +25,7 @@ enum Count {
       case PER_CYLINDER -> spread(PartKind.PISTON, cover, change, setting, Spot::key);
       case PER_VALVE -> spread(PartKind.VALVE, cover, change, setting, Spot::key);
       case PER_MAIN ->
-          spread(
-              PartKind.MAIN_SHELL,
-              cover,
-              change,
-              setting,
-              spot -> Site.around(spot).key());
+          spread(PartKind.MAIN_SHELL, cover, change, setting, spot -> Site.around(spot).key());
     };
   }
 

@@ -27,9 +27,7 @@ enum Cover {
     @Override
     Predicate<Place> of(Change change, Layout layout) {
       Site site = change.site();
-      return site instanceof Site.Whole
-          ? place -> true
-          : place -> isIn(site, place.spot(), layout);
+      return site instanceof Site.Whole ? place -> true : place -> isIn(site, place.spot(), layout);
     }
   },
   /** The same bank; all, where the change names none. */

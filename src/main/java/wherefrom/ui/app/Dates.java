@@ -14,6 +14,19 @@ public final class Dates {
 
   private Dates() {}
 
+  /** Whole days since then, as the clock's own time zone counts them; 0 for today. */
+  public static long daysAgo(Instant time, Clock clock) {
+    LocalDate then = LocalDate.ofInstant(time, clock.getZone());
+    LocalDate today = LocalDate.ofInstant(clock.instant(), clock.getZone());
+    return Math.max(0, ChronoUnit.DAYS.between(then, today));
+  }
+
+  /** {@code today}, {@code yesterday} or {@code 21 days ago}. */
+  public static String brief(Instant time, Clock clock) {
+    long days = daysAgo(time, clock);
+    return days == 0 ? "today" : days == 1 ? "yesterday" : days + " days ago";
+  }
+
   /** {@code 4 May 2026, 21 days ago}; the days as the clock's own time zone counts them. */
   public static String ago(Instant time, Clock clock) {
     LocalDate then = LocalDate.ofInstant(time, clock.getZone());

@@ -30,7 +30,6 @@ public final class KeyFilter {
   /** The six digits under a symbol, or the sixteen in it, or what of them was typed. */
   private static final Pattern CODE = Pattern.compile("[0-9]{1,16}");
 
-
   private final Desk desk;
   private final Supplier<Screen> current;
   private final Scans scans;
@@ -42,8 +41,7 @@ public final class KeyFilter {
   private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));
   private final PauseTransition end = new PauseTransition(Duration.millis(BurstDecoder.END_MS));
 
-  KeyFilter(
-      Desk desk, Supplier<Screen> current, Scans scans, FocusWalk walk, Steering steering) {
+  KeyFilter(Desk desk, Supplier<Screen> current, Scans scans, FocusWalk walk, Steering steering) {
     this.desk = desk;
     this.walk = walk;
     this.steering = steering;
@@ -134,20 +132,19 @@ public final class KeyFilter {
   }
 
   private void take(BurstAnswer answer) {
-    if (answer instanceof BurstAnswer.Scan scan) {
-      takeBack(scan.typed());
-      scans.hand(scan.code().digits());
-    } else if (answer instanceof BurstAnswer.BadCheck bad) {
-      takeBack(bad.typed());
-      scans.hand(bad.digits());
-    } else if (answer instanceof BurstAnswer.Taught taught) {
-      takeBack(taught.typed());
-      learn(taught.setup());
-    } else if (answer instanceof BurstAnswer.Foreign foreign) {
-      foreign(foreign);
-    } else {
-      person(answer.typed());
-    }
+    answer
+        .<Runnable>match(
+            scan -> () -> take(scan.typed(), () -> scans.hand(scan.code().digits())),
+            bad -> () -> take(bad.typed(), () -> scans.hand(bad.digits())),
+            foreign -> () -> foreign(foreign),
+            taught -> () -> take(taught.typed(), () -> learn(taught.setup())),
+            typing -> () -> person(typing.typed()))
+        .run();
+  }
+
+  private void take(String typed, Runnable deed) {
+    takeBack(typed);
+    deed.run();
   }
 
   /** What a person typed, with the key that ended it, if one did. */

@@ -19,6 +19,9 @@ public interface Navigator {
   /** Returns to the screen before. */
   void back();
 
+  /** Returns to a screen that lies below, whatever was opened on top of it. */
+  void backTo(Screen screen);
+
   /** To the open job's first screen, or to the jobs where none is open. */
   void home();
 

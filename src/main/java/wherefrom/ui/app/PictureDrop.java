@@ -163,13 +163,13 @@ public final class PictureDrop {
       return text;
     }
     OpenJob job = desk.getJob();
-    Found found = new TagBook(job.state(), desk.shelf()).find(text);
-    if (found instanceof Found.APart part) {
-      return part.part().part().words();
-    }
-    if (found instanceof Found.ASpot spot) {
-      return "place card: " + spot.spot().words();
-    }
-    return found instanceof Found.AnAction action ? action.action().words() : text;
+    return new TagBook(job.state(), desk.shelf())
+        .find(text)
+        .match(
+            Found.APart::words,
+            Found.ASpot::words,
+            card -> card.action().words(),
+            Found.ABasket::words,
+            refused -> text);
   }
 }

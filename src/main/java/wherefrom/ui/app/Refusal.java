@@ -17,22 +17,16 @@ final class Refusal {
    * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
    */
   static Answer of(Found found, String wanted) {
-    if (found instanceof Found.Refused refused) {
-      Verdict verdict = refused.verdict();
-      String words = verdict.words(PartNames.NUMBERS).told();
-      return answer(verdict.cue(), verdict.word(), words);
-    }
-    return answer(Cue.ASK, name(found), wanted);
+    return found.match(
+        part -> answer(Cue.ASK, "a part's tag", wanted),
+        card -> answer(Cue.ASK, "place card " + card.spot().figures(), wanted),
+        card -> answer(Cue.ASK, "action card " + card.action().name(), wanted),
+        basket -> answer(Cue.ASK, "basket " + basket.number(), wanted),
+        refused -> answer(refused.verdict()));
   }
 
-  private static String name(Found found) {
-    if (found instanceof Found.ASpot card) {
-      return "place card " + card.spot().figures();
-    }
-    if (found instanceof Found.AnAction card) {
-      return "action card " + card.action().name();
-    }
-    return found instanceof Found.ABasket basket ? "basket " + basket.number() : "a part's tag";
+  private static Answer answer(Verdict verdict) {
+    return answer(verdict.cue(), verdict.word(), verdict.words(PartNames.NUMBERS).told());
   }
 
   private static Answer answer(Cue cue, String headline, String small) {

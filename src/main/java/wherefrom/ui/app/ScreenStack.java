@@ -33,6 +33,13 @@ final class ScreenStack {
     return true;
   }
 
+  /** Takes away what lies on top of a screen; the lowest stays where that is none of them. */
+  void popTo(Screen screen) {
+    while (!current().equals(screen) && pop()) {
+      // The next one is looked at.
+    }
+  }
+
   /** Leaves so many of the lowest. */
   void keep(int lowest) {
     levels.subList(Math.min(lowest, levels.size()), levels.size()).clear();

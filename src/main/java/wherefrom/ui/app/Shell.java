@@ -284,6 +284,16 @@ public final class Shell extends StackPane implements Front {
     }
   }
 
+  @Override
+  public void backTo(Screen screen) {
+    if (!current().equals(screen)) {
+      down();
+      stack.popTo(screen);
+      turned();
+      up();
+    }
+  }
+
   /** Leaves the list of jobs alone where a job's first screen comes on top of it. */
   @Override
   public void home() {

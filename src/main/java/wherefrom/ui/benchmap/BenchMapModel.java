@@ -5,7 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wherefrom.drawing.Holder;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.Sign;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
@@ -22,6 +27,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
+import wherefrom.ui.drawn.PartStates;
 
 /** What the bench map shows, and what scans do there. */
 final class BenchMapModel {
@@ -36,6 +42,8 @@ final class BenchMapModel {
 
   /** A line of the legend: a state, and how many places are in it. */
   record Count(PlaceState state, long places) {}
+
+  static final String NOT_MATED = "no longer mated";
 
   private final OpenJob job;
   private final JobNames names;
@@ -106,6 +114,73 @@ final class BenchMapModel {
         .filter(at -> Place.canLive(kind, at))
         .map(at -> new Place(kind, at))
         .filter(place -> state().places().contains(place));
+  }
+
+  /** What a place where parts lie is called. */
+  static String words(Holder holder) {
+    return switch (holder) {
+      case BENCH -> "bench";
+      case BASKET -> "washing";
+      case VICE -> "machine shop";
+      case NOWHERE -> "missing";
+    };
+  }
+
+  /** The places of the kind that is shown whose parts lie somewhere. */
+  List<Place> lying(Holder holder) {
+    return placesOfKind().filter(place -> isIn(holder, state().state(place))).toList();
+  }
+
+  private Stream<Place> placesOfKind() {
+    return state().places().stream().filter(place -> place.kind() == kind);
+  }
+
+  private static boolean isIn(Holder holder, PlaceState state) {
+    return switch (state) {
+      case OUT, OPEN -> holder == Holder.BENCH;
+      case WASHING -> holder == Holder.BASKET;
+      case AT_SHOP -> holder == Holder.VICE;
+      case MISSING -> holder == Holder.NOWHERE;
+      case IN, IN_BUT, FITTED, FITTED_BUT, OTHER_FITTED, EXCUSED -> false;
+    };
+  }
+
+  /** {@code Bench: 16 pushrods}; while parts go off for washing {@code Washing, basket 4}. */
+  String title() {
+    return mode == Mode.WASH
+        ? "Washing, basket " + basket
+        : "Bench: " + placesOfKind().count() + " " + kind.plural();
+  }
+
+  /** {@code 3 fitted}, {@code all in the engine}, {@code scan each part}. */
+  String aside() {
+    if (mode == Mode.WASH) {
+      return "scan each part";
+    }
+    List<PlaceState> states = placesOfKind().map(state()::state).toList();
+    long in = states.stream().filter(each -> each == PlaceState.IN).count();
+    if (in > 0) {
+      return (in == states.size() ? "all" : Long.toString(in)) + " in the engine";
+    }
+    long fitted = placesOfKind().filter(state()::isFilled).count();
+    return (fitted == 0 ? "none" : Long.toString(fitted)) + " fitted";
+  }
+
+  /** The state of a place as it is drawn; what is no longer mated wants a second look. */
+  Function<Place, PartState> states() {
+    Function<Place, PartState> plain = PartStates.of(state());
+    Set<Place> parted = unmated();
+    return place -> {
+      PartState known = plain.apply(place);
+      return parted.contains(place)
+          ? new PartState(known.look(), Sign.SUSPECT, known.words() + ", " + NOT_MATED)
+          : known;
+    };
+  }
+
+  /** The places, of all kinds, whose parts are no longer worn in to their mates. */
+  List<Place> notMated() {
+    return state().places().stream().filter(unmated()::contains).toList();
   }
 
   /** How many places of all kinds are in each state; states that none is in are left out. */

@@ -1,18 +1,19 @@
 package wherefrom.ui.benchmap;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import wherefrom.drawing.Holder;
+import wherefrom.drawing.View;
+import wherefrom.engine.Layout;
 import wherefrom.job.Caution;
-import wherefrom.job.PlaceState;
 import wherefrom.job.tags.Found;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
@@ -23,51 +24,53 @@ import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
-import wherefrom.ui.controls.EngineDrawing;
-import wherefrom.ui.controls.EngineSide;
-import wherefrom.ui.controls.FitText;
-import wherefrom.ui.controls.FlagMark;
-import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.StateMark;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.debris.DebrisScreen;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.KindKey;
+import wherefrom.ui.engine.EngineIndex;
+import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.engine.PartIndex;
+import wherefrom.ui.engine.PlaceListScreen;
 import wherefrom.ui.photos.PhotoIndex;
 import wherefrom.ui.takeapart.CautionScreen;
 import wherefrom.ui.tray.TrayPurpose;
 import wherefrom.ui.tray.TrayTaking;
 
-/** The whole engine: every place and where its part is; off for washing and back by scan. */
+/** Where the parts of a kind lie: on the engine and in numbers; off for washing and back. */
 public final class BenchMapScreen implements Screen, Scannable {
-  private static final String NOT_MATED = "no longer mated";
+
+  /** A key of the last row. */
+  private record Way(String words, String brief, Runnable act) {}
+
+  private static final int KEYS_WHERE_LARGE = 2;
 
   private final Desk desk;
   private final BenchMapModel model;
-  private final EngineDrawing drawing;
-  private final TouchKey kind;
-  private final TouchKey wash;
-  private final TouchKey cautions;
-  private final FitText prompt;
-  private final Tiles legend;
-  private final StackPane view = Panes.grow(new StackPane());
+  private final VBox view;
+  private EnginePages pages;
+  private EngineView engine;
+  private PartKind drawnKind;
 
   public BenchMapScreen(Desk desk) {
     this.desk = desk;
-    Touch touch = desk.touch();
     model = new BenchMapModel(desk.getJob(), desk.shelf());
-    drawing = new EngineDrawing(touch, desk.state().layout(), spot -> answer(model.tap(spot)));
-    kind = touch.primary("", this::chooseKind);
-    wash = touch.primary("", this::washing);
-    cautions = touch.primary(touch.brief("Cautions of washing", "Cautions"), this::cautions);
-    prompt = touch.text("");
-    legend = new Tiles(desk.scale(), 3, 2, List.of());
+    view = Panes.column(desk.scale());
+    pages = pages();
+    engine = pages.view();
+    drawnKind = model.kind();
+  }
+
+  private EnginePages pages() {
+    return new EnginePages(desk, new BenchIndex(desk, model, this::answer));
   }
 
   @Override
   public String title() {
-    return "Bench map";
+    return model.title();
   }
 
   @Override
@@ -104,97 +107,125 @@ public final class BenchMapScreen implements Screen, Scannable {
     } else if (opened.isPresent()) {
       desk.navigator().show(ScreenId.PART, opened.get());
     } else {
+      told();
       desk.navigator().changed();
     }
   }
 
+  private void told() {
+    if (!model.said().isEmpty()) {
+      desk.say(model.said());
+    }
+  }
+
+  private Layout layout() {
+    return desk.state().layout();
+  }
+
   private void draw() {
-    boolean washing = model.mode() == BenchMapModel.Mode.WASH;
+    if (drawnKind != model.kind()) {
+      pages = pages();
+      engine = pages.view();
+      drawnKind = model.kind();
+    }
+    pages.show(engine);
+    Tiles kinds =
+        KindKey.row(
+            desk.touch(), layout(), model.kinds(), Optional.of(model.kind()), this::show);
+    view.getChildren().setAll(kinds, new BenchMiddle(desk.scale(), engine, holders()), keys());
+  }
+
+  private Tiles holders() {
+    List<Node> plates = new ArrayList<>();
+    Arrays.stream(Holder.values()).map(this::holder).forEach(plates::add);
+    return new Tiles(desk.scale(), 2, Scale.GAP_MM, plates);
+  }
+
+  private HolderKey holder(Holder holder) {
+    int many = model.lying(holder).size();
+    return HolderKey.of(
+        desk.touch(), layout(), model.kind(), holder, many, () -> list(holder));
+  }
+
+  private void list(Holder holder) {
     String plural = model.kind().plural();
-    kind.setWords(desk.touch().brief("Shown: " + plural, Words.capital(plural)));
-    wash.setWords(washing ? "Washing: done" : desk.touch().brief("Off for washing", "Washing"));
-    prompt.setWords(model.said().isEmpty() ? model.prompt() : model.said());
-    List<Node> marks = new ArrayList<>();
-    model.counts().forEach(count -> marks.add(mark(count)));
+    String where = BenchMapModel.words(holder);
+    String none = "None of the " + plural + " are there.";
+    list(where + ": " + plural, none, () -> model.lying(holder));
+  }
+
+  private void list(
+      String title, String none, java.util.function.Supplier<List<Place>> places) {
+    EngineIndex index = new BenchIndex(desk, model, this::answer);
+    String capital = wherefrom.text.Words.capital(title);
+    desk.navigator().open(() -> new PlaceListScreen(desk, index, capital, none, places));
+  }
+
+  private Tiles keys() {
+    List<Way> ways = ways();
+    List<Node> keys = new ArrayList<>();
+    boolean some = desk.touch().isLarge();
+    for (Way way : some ? ways.subList(0, KEYS_WHERE_LARGE) : ways) {
+      keys.add(key(way));
+    }
+    if (some) {
+      keys.add(desk.touch().key("More", () -> more(ways.subList(KEYS_WHERE_LARGE, ways.size()))));
+    }
+    return Tiles.row(desk.scale(), keys.toArray(Node[]::new));
+  }
+
+  private TouchKey key(Way way) {
+    return desk.touch().key(desk.touch().brief(way.words(), way.brief()), way.act());
+  }
+
+  private List<Way> ways() {
+    List<Way> ways = new ArrayList<>();
+    Way type = new Way("Type code", "Type", this::typeCode);
+    Way tray = new Way("Check tray", "Tray", () -> TrayTaking.ask(desk, TrayPurpose.CHECK));
+    if (model.mode() == BenchMapModel.Mode.WASH) {
+      ways.add(new Way("Washing: done", "Done", this::washed));
+      ways.add(new Way("Cautions", "Cautions", this::cautions));
+      ways.addAll(List.of(type, tray));
+      return ways;
+    }
+    ways.addAll(List.of(new Way("To wash", "To wash", this::washing), tray, type));
+    ways.add(new Way("Debris", "Debris", this::debris));
+    ways.add(new Way("Photos", "Photos", () -> PhotoIndex.open(desk)));
     if (model.flags() > 0) {
-      marks.add(mark(new FlagMark(desk.scale()), model.flags() + " " + NOT_MATED));
+      String flags = model.flags() + " not mated";
+      ways.add(new Way(flags, flags, this::notMated));
     }
-    legend.setCells(marks);
-    List<TouchKey> keys = new ArrayList<>(List.of(kind, wash));
-    keys.add(
-        washing
-            ? cautions
-            : desk.touch().primary(desk.touch().brief("Type a code", "Type"), this::typeCode));
-    keys.add(
-        desk.touch()
-            .primary(
-                desk.touch().brief("Check a tray", "Tray"),
-                () -> TrayTaking.ask(desk, TrayPurpose.CHECK)));
-    List<Node> lines = new ArrayList<>(List.of(prompt));
-    if (desk.touch().isLarge()) {
-      keys.add(desk.touch().primary("Letters", this::letters));
-      keys.add(desk.touch().primary("More", this::more));
-    } else {
-      keys.add(desk.touch().primary("Debris", this::debris));
-      keys.add(desk.touch().primary("Photos", () -> PhotoIndex.open(desk)));
-      lines.add(legend);
-    }
-    lines.add(0, Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
-    VBox words = Panes.column(desk.scale(), lines.toArray(Node[]::new));
-    drawing.flag(model.flagged());
-    drawing.show(EngineSide.of(model.kind()), model::stateAt);
-    view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
+    return ways;
   }
 
-  /** What the letters on the engine mean, on a page of its own where large text fills this one. */
-  private void letters() {
-    List<Choice<String>> meanings = new ArrayList<>();
-    for (BenchMapModel.Count count : model.counts()) {
-      PlaceState state = count.state();
-      String words = state.letter() + ": " + count.places() + " " + state.words();
-      meanings.add(new Choice<>(words, words, ""));
-    }
-    if (model.flags() > 0) {
-      String words = "Toothed frame: " + model.flags() + " " + NOT_MATED;
-      meanings.add(new Choice<>(words, words, ""));
-    }
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Letters", meanings, words -> draw()));
+  private void more(List<Way> ways) {
+    List<Choice<Runnable>> choices = new ArrayList<>();
+    ways.forEach(way -> choices.add(new Choice<>(way.act(), way.words(), "")));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Bench", choices, Runnable::run));
   }
 
-  private HBox mark(BenchMapModel.Count count) {
-    return mark(
-        new StateMark(desk.scale(), count.state()), count.places() + " " + count.state().words());
-  }
-
-  private HBox mark(Region figure, String words) {
-    HBox mark = new HBox(desk.scale().px(2), figure, desk.touch().small(words));
-    mark.setAlignment(Pos.CENTER_LEFT);
-    return mark;
-  }
-
-  private void chooseKind() {
-    List<Choice<PartKind>> kinds =
-        model.kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, this::show));
+  private void notMated() {
+    String none = "All parts are mated as they ran.";
+    list(BenchMapModel.NOT_MATED, none, model::notMated);
   }
 
   private void show(PartKind kind) {
     model.show(kind);
-    draw();
+    desk.navigator().changed();
+  }
+
+  private void washed() {
+    model.look();
+    desk.navigator().changed();
   }
 
   private void washing() {
-    if (model.mode() == BenchMapModel.Mode.WASH) {
-      model.look();
-      draw();
-      return;
-    }
     desk.navigator()
         .open(
             () ->
                 NumberEntryScreen.digits(
                     desk,
-                    "Off for washing",
+                    "To wash",
                     "The basket's number. Or go back and scan the basket's tag.",
                     3,
                     this::basket));
@@ -204,16 +235,9 @@ public final class BenchMapScreen implements Screen, Scannable {
     int number = typed.isEmpty() ? 0 : Integer.parseInt(typed);
     if (number > 0) {
       model.wash(number);
+      desk.say(model.prompt());
     }
-    draw();
-  }
-
-  private void more() {
-    List<Choice<Runnable>> ways =
-        List.of(
-            new Choice<>(this::debris, "Debris", ""),
-            new Choice<>(() -> PhotoIndex.open(desk), "Photographs", ""));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Bench map", ways, Runnable::run));
+    desk.navigator().changed();
   }
 
   private void debris() {
@@ -229,5 +253,10 @@ public final class BenchMapScreen implements Screen, Scannable {
         desk,
         "The six digits on the tag.",
         digits -> desk.attempt(() -> answer(model.scan(digits))));
+  }
+
+  /** The whole engine, all kinds. */
+  void engine() {
+    PartIndex.pages(desk).open(View.ABOVE);
   }
 }

@@ -145,32 +145,27 @@ public final class CameraPane extends VBox implements LiveCamera {
   }
 
   private static List<Sighting> seen(LiveAnswer answer) {
-    if (answer instanceof LiveAnswer.Read one) {
-      return List.of(one.sighting());
-    }
-    if (answer instanceof LiveAnswer.StillThere one) {
-      return List.of(one.sighting());
-    }
-    return answer instanceof LiveAnswer.Several several ? several.sightings() : List.of();
+    return answer.match(
+        nothing -> List.of(),
+        read -> List.of(read.sighting()),
+        still -> List.of(still.sighting()),
+        LiveAnswer.Several::sightings);
   }
 
   private static String words(LiveAnswer answer) {
-    if (answer instanceof LiveAnswer.Several several) {
-      return Hints.tooMany(several);
-    }
-    if (answer instanceof LiveAnswer.Nothing nothing) {
-      return nothing.hint().map(Unread.Cause::hint).orElse("Show a tag to the camera.");
-    }
-    return "Read. Take the tag away before the next one.";
+    String read = "Read. Take the tag away before the next one.";
+    return answer.match(
+        nothing -> nothing.hint().map(Unread.Cause::hint).orElse("Show a tag to the camera."),
+        one -> read,
+        one -> read,
+        Hints::tooMany);
   }
 
   private static String brief(LiveAnswer answer) {
-    if (answer instanceof LiveAnswer.Several) {
-      return "several tags";
-    }
-    if (answer instanceof LiveAnswer.Nothing nothing) {
-      return nothing.hint().isPresent() ? "not read yet" : "looking";
-    }
-    return "tag read";
+    return answer.match(
+        nothing -> nothing.hint().isPresent() ? "not read yet" : "looking",
+        read -> "tag read",
+        still -> "tag read",
+        several -> "several tags");
   }
 }

@@ -30,19 +30,23 @@ final class Hints {
    *     all stays as it was
    */
   Optional<String> accept(LiveAnswer answer) {
-    Optional<Unread.Cause> cause =
-        answer instanceof LiveAnswer.Nothing nothing ? nothing.hint() : Optional.empty();
-    if (answer instanceof LiveAnswer.Several tags) {
-      several++;
-      gone = 0;
-      return ask(several >= SEVERAL_STAY, tooMany(tags));
-    }
-    if (cause.isPresent()) {
-      unread++;
-      gone = 0;
-      return ask(unread >= UNREAD_STAYS, cause.get().hint());
-    }
-    return over(answer instanceof LiveAnswer.Read);
+    return answer.match(
+        nothing -> nothing.hint().map(this::unread).orElseGet(() -> over(false)),
+        read -> over(true),
+        still -> over(false),
+        this::several);
+  }
+
+  private Optional<String> several(LiveAnswer.Several tags) {
+    several++;
+    gone = 0;
+    return ask(several >= SEVERAL_STAY, tooMany(tags));
+  }
+
+  private Optional<String> unread(Unread.Cause cause) {
+    unread++;
+    gone = 0;
+    return ask(unread >= UNREAD_STAYS, cause.hint());
   }
 
   static String tooMany(LiveAnswer.Several tags) {

@@ -6,6 +6,7 @@ import javafx.geometry.VPos;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
+import javafx.scene.text.TextBoundsType;
 
 /**
  * Words that fill the room they are given: as large as they may be, wrapped between words, smaller
@@ -24,6 +25,7 @@ public final class FitText extends Region {
   private String words;
   private Wrapping wrapping;
   private int lines;
+  private boolean tight;
   private double cap = Double.MAX_VALUE;
 
   FitText(double largestPx, double leastPx, boolean bold, String words) {
@@ -50,6 +52,13 @@ public final class FitText extends Region {
           case RIGHT -> TextAlignment.RIGHT;
         });
     requestLayout();
+    return this;
+  }
+
+  /** Takes no more height than its capitals: for a line of few words that have no descenders. */
+  public FitText tight() {
+    tight = true;
+    shown.setBoundsType(TextBoundsType.VISUAL);
     return this;
   }
 
@@ -142,7 +151,7 @@ public final class FitText extends Region {
   /** The height of the words at a size; without a width in one line each. */
   private double height(double size, double width) {
     int lines = wrapping.count(size, width <= 0 ? Double.MAX_VALUE : width);
-    return lines * Wrapping.lineHeight(size);
+    return tight ? size * Scale.CAPITAL : lines * Wrapping.lineHeight(size);
   }
 
   /** The size of letters that a room of this size has. */

@@ -37,9 +37,9 @@ public final class PictureKey extends Region {
     this.padding = touch.scale().px(PADDING_MM);
     this.aside = touch.scale().px(ASIDE_MM);
     this.thick = touch.scale().px(BAR_MM);
-    this.least = touch.scale().px(Scale.KEY_MM);
-    track.getStyleClass().add("done-track");
-    bar.getStyleClass().add("done-bar");
+    this.least = Math.ceil(touch.scale().px(Scale.KEY_MM));
+    track.getStyleClass().add("done-bar");
+    bar.getStyleClass().add("done-bar-done");
     getStyleClass().addAll("key", "plain");
     getChildren().addAll(this.word, this.line);
     this.picture.ifPresent(getChildren()::add);

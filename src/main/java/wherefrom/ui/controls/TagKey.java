@@ -1,5 +1,6 @@
 package wherefrom.ui.controls;
 
+import java.util.Optional;
 import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
@@ -26,6 +27,8 @@ public final class TagKey extends Region {
   private final double mostEye;
   private final double padding;
   private boolean hasMore;
+  private Optional<Region> before = Optional.empty();
+  private Optional<Region> after = Optional.empty();
 
   TagKey(Scale scale, FitText words, FitText more) {
     this.frame = scale.px(FRAME_MM);
@@ -59,6 +62,30 @@ public final class TagKey extends Region {
     requestLayout();
   }
 
+  /** Puts a drawing of a fixed size before the words. */
+  public TagKey before(Region picture) {
+    before.ifPresent(getChildren()::remove);
+    before = Optional.of(picture);
+    getChildren().add(picture);
+    return this;
+  }
+
+  /** Puts a drawing of a fixed size behind the words; it leaves where there is no room for it. */
+  public TagKey after(Region picture) {
+    after.ifPresent(getChildren()::remove);
+    after = Optional.of(picture);
+    getChildren().add(picture);
+    return this;
+  }
+
+  /** Takes the drawings away. */
+  public void clear() {
+    before.ifPresent(getChildren()::remove);
+    after.ifPresent(getChildren()::remove);
+    before = Optional.empty();
+    after = Optional.empty();
+  }
+
   public String words() {
     return words.words();
   }
@@ -83,7 +110,8 @@ public final class TagKey extends Region {
   }
 
   private double left(double height) {
-    return shape.cut(height) / 2 + 2.2 * eye(height) + frame + padding;
+    double drawn = before.map(picture -> picture.prefWidth(-1) + padding).orElse(0.0);
+    return shape.cut(height) / 2 + 2.2 * eye(height) + frame + padding + drawn;
   }
 
   private double inner(double width, double height) {
@@ -119,6 +147,29 @@ public final class TagKey extends Region {
     return computeMinHeight(width);
   }
 
+  /** Places the drawings; how much of the words' room the one behind them takes. */
+  private double drawings(double height) {
+    before.ifPresent(picture -> picture(picture, left(height) - padding - wide(picture), height));
+    double taken = after.map(picture -> wide(picture) + padding).orElse(0.0);
+    double least = Math.max(words.leastLineWidth(), hasMore ? more.leastLineWidth() : 0);
+    boolean fits = inner(getWidth(), height) - taken >= least;
+    after.ifPresent(
+        picture -> {
+          picture.setVisible(fits);
+          picture(picture, getWidth() - frame - padding - wide(picture), height);
+        });
+    return fits ? taken : 0;
+  }
+
+  private static double wide(Region picture) {
+    return picture.prefWidth(-1);
+  }
+
+  private static void picture(Region picture, double x, double height) {
+    double high = picture.prefHeight(-1);
+    picture.resizeRelocate(x, (height - high) / 2, wide(picture), high);
+  }
+
   @Override
   protected void layoutChildren() {
     double height = getHeight();
@@ -127,10 +178,11 @@ public final class TagKey extends Region {
     eyelet.setCenterX(eyeletX());
     eyelet.setCenterY(height / 2);
     double left = left(height);
-    double inner = inner(getWidth(), height);
+    double inner = inner(getWidth(), height) - drawings(height);
     double edge = frame + padding / 2;
     double room = height - 2 * edge;
-    double low = hasMore ? Math.min(more.minHeight(inner), room / 2) : 0;
+    double lower = Math.max(room / 2, room - words.minHeight(inner));
+    double low = hasMore ? Math.min(more.minHeight(inner), lower) : 0;
     double high = Math.min(room - low, words.prefHeight(inner));
     double top = edge + (room - low - high) / 2;
     words.resizeRelocate(left, top, inner, high);

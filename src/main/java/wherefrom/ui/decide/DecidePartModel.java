@@ -92,7 +92,7 @@ final class DecidePartModel {
       return new Line("It is new", "A new part needs no decision.");
     }
     return deciding.isWanted(item)
-        ? new Line("Not decided", "It is not cleared to fit.")
+        ? new Line("Not decided: not cleared to fit", "")
         : new Line("Not decided", "Nothing speaks against it: it needs no decision.");
   }
 

@@ -15,6 +15,7 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
+import wherefrom.ui.subject.Pictures;
 
 /** What nobody has decided about, kind by kind; a scanned part is decided about at once. */
 public final class DecideScreen extends Page implements Scannable {
@@ -65,7 +66,7 @@ public final class DecideScreen extends Page implements Scannable {
         Words.capital(group.kind().plural()),
         group.undecided() == 0 ? "all decided" : group.undecided() + " undecided",
         () -> open(() -> new DecideSetScreen(desk, group.kind())),
-        Optional.empty(),
+        Optional.of(Pictures.of(desk, group.kind())),
         OptionalDouble.of(1 - (double) group.undecided() / group.parts()));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Decision;
 import wherefrom.job.decide.Deciding.SetProposal;
@@ -17,7 +18,9 @@ import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.PictureKey;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.subject.Pictures;
 
 /** All used parts of one kind: each a key to its own decision, and one decision for the set. */
 public final class DecideSetScreen extends ListPage implements Scannable {
@@ -79,9 +82,12 @@ public final class DecideSetScreen extends ListPage implements Scannable {
 
   private Region row(DecideModel.Line line) {
     String decided = line.decided().map(what -> what.word()).orElse("undecided");
-    return key(
+    return PictureKey.of(
+        touch(),
+        Optional.of(Pictures.of(desk, line.part().home())),
         line.part().home().figures() + ": " + decided,
-        line.proposed(),
+        touch().brief(line.proposed(), ""),
+        OptionalDouble.empty(),
         () -> decide(line.part().item()));
   }
 

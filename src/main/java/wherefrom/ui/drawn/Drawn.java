@@ -1,8 +1,12 @@
 package wherefrom.ui.drawn;
 
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.Column;
 import wherefrom.drawing.CylinderZoom;
 import wherefrom.drawing.Drawing;
 import wherefrom.drawing.EngineAbove;
@@ -15,6 +19,8 @@ import wherefrom.drawing.OneBearing;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
+import wherefrom.parts.Home;
+import wherefrom.parts.PartKind;
 import wherefrom.ui.controls.Scale;
 
 /** The drawings that a screen can show, each made for the room that it gets. */
@@ -40,6 +46,17 @@ public final class Drawn {
 
   public Function<Bounds, Drawing> cylinder(int cylinder) {
     return room -> CylinderZoom.of(layout, cylinder, room, asked, glass);
+  }
+
+  /** Of a cylinder the columns where a kind is, all of them where none is chosen. */
+  public Function<Bounds, Drawing> cylinder(int cylinder, Optional<PartKind> kind) {
+    if (kind.isEmpty()) {
+      return cylinder(cylinder);
+    }
+    boolean top = kind.get().home() == Home.VALVE;
+    Set<Column> columns =
+        top ? EnumSet.of(Column.EXHAUST, Column.INTAKE) : EnumSet.of(Column.BOTTOM);
+    return room -> CylinderZoom.of(layout, cylinder, room, asked, glass, columns, true);
   }
 
   /** As many mains as find room side by side, from the given one on. */

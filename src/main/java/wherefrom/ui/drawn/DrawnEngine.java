@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
@@ -53,6 +54,7 @@ public final class DrawnEngine extends Region {
   private Set<Place> wrong = Set.of();
   private Set<Place> right = Set.of();
   private boolean pointing = true;
+  private Predicate<Target> live = target -> true;
   private double drawnWidth;
   private double drawnHeight;
   private int redrawn;
@@ -105,6 +107,11 @@ public final class DrawnEngine extends Region {
     boolean moved = !newPointed.equals(pointed);
     pointed = Set.copyOf(newPointed);
     drawing.ifPresent(drawn -> refresh(drawn, moved));
+  }
+
+  /** Leaves zones out that lead to nothing here; to be told before it is laid out. */
+  public void live(Predicate<Target> leadsOn) {
+    live = leadsOn;
   }
 
   /**
@@ -254,7 +261,7 @@ public final class DrawnEngine extends Region {
     List<javafx.scene.Node> children = new ArrayList<>(List.of(picture));
     tapped.ifPresent(
         listener -> {
-          for (Zone zone : drawn.zones()) {
+          for (Zone zone : drawn.zones().stream().filter(it -> live.test(it.target())).toList()) {
             Region region = target(zone, () -> listener.accept(zone.target()));
             region.setAccessibleRole(AccessibleRole.BUTTON);
             region.setManaged(false);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import javafx.geometry.Orientation;
 import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
@@ -74,6 +75,7 @@ public final class EngineView extends Region {
   private Set<Place> wrong = Set.of();
   private Set<Place> right = Set.of();
   private boolean wired;
+  private Predicate<Target> live = target -> true;
 
   private EngineView(
       Touch touch, Layout layout, Set<PartKind> tracked, Optional<Consumer<Target>> tapped) {
@@ -131,6 +133,11 @@ public final class EngineView extends Region {
     redraw();
   }
 
+  /** Leaves zones out that lead to nothing; to be told before anything is shown. */
+  public void live(Predicate<Target> leadsOn) {
+    live = leadsOn;
+  }
+
   /** The one kind that is meant, seen from its side; all others are thin. */
   public void choose(PartKind chosen) {
     kind = Optional.of(chosen);
@@ -175,6 +182,11 @@ public final class EngineView extends Region {
   public void wired(boolean isWired) {
     wired = isWired;
     drawn.ifPresent(engine -> engine.pointing(!isWired));
+  }
+
+  /** Whether a room is large enough for the drawing, at least without its captions. */
+  public boolean hasRoom(double width, double height) {
+    return width > 0 && height > 0 && isLargeEnough(geometry(width, height));
   }
 
   /** Whether there is room for the drawing; known once it was laid out. */
@@ -249,6 +261,7 @@ public final class EngineView extends Region {
             ? DrawnEngine.keyed(touch, layout, asked, making, this::tap)
             : DrawnEngine.shown(touch, layout, asked, making);
     engine.setManaged(false);
+    engine.live(live);
     drawn = Optional.of(engine);
     captions.tell(layout, side);
     getChildren().setAll(engine, captions, key);

@@ -1,74 +1,18 @@
 package wherefrom.ui.drawn;
 
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import javafx.css.PseudoClass;
-import javafx.scene.Group;
-import javafx.scene.Node;
 import wherefrom.drawing.Look;
 import wherefrom.drawing.PartFigure;
-import wherefrom.drawing.Shape;
 
-/** The figure of one place; how it looks is a pseudo-class of its group. */
-final class PartNode extends Group {
-  private static final Map<Look, PseudoClass> LOOKS = new EnumMap<>(Look.class);
-  private static final List<Double> OUT_DASHES = List.of(3.0, 2.5);
-
-  static {
-    for (Look look : Look.values()) {
-      String name = look.name().toLowerCase(Locale.ROOT);
-      LOOKS.put(look, PseudoClass.getPseudoClass(name));
-    }
-  }
-
+/** The figure of one place. */
+final class PartNode extends LookNode {
   private final PartFigure figure;
-  private Look look = Look.IN;
 
   PartNode(PartFigure figure, Look first) {
+    super(figure.shapes(), first);
     this.figure = figure;
-    getStyleClass().add("part");
-    getChildren().addAll(ShapeNodes.of(figure.shapes()));
-    pseudo(look, true);
-    look(first);
   }
 
   PartFigure figure() {
     return figure;
-  }
-
-  Look look() {
-    return look;
-  }
-
-  /** Shows it in another look; nothing is touched where it is the same. */
-  void look(Look newLook) {
-    if (newLook == look) {
-      return;
-    }
-    pseudo(look, false);
-    look = newLook;
-    pseudo(look, true);
-    for (int at = 0; at < figure.shapes().size(); at++) {
-      draw(figure.shapes().get(at), getChildren().get(at));
-    }
-  }
-
-  private void draw(Shape shape, Node node) {
-    node.setVisible(look.shows(shape.role()));
-    if (shape.width() > 0 && look != Look.ABSENT) {
-      javafx.scene.shape.Shape drawn = (javafx.scene.shape.Shape) node;
-      double width = shape.width() * look.weight();
-      drawn.setStrokeWidth(width);
-      ShapeNodes.dash(drawn, look == Look.OUT ? OUT_DASHES : List.of(), width);
-    }
-  }
-
-  private void pseudo(Look which, boolean on) {
-    PseudoClass pseudo = LOOKS.get(which);
-    if (pseudo != null) {
-      pseudoClassStateChanged(pseudo, on);
-    }
   }
 }

@@ -1,21 +1,82 @@
 package wherefrom.ui.drawn;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import wherefrom.drawing.PartState;
+import wherefrom.drawing.Sign;
+import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
+import wherefrom.job.PartRecord;
 import wherefrom.job.PlaceState;
 import wherefrom.parts.Place;
 
 /** What a job says of a place, as the drawing shows it. */
 public final class PartStates {
+  private static final Set<Sign> PLAIN = EnumSet.of(Sign.IN, Sign.OUT, Sign.FITTED);
+
   private PartStates() {}
 
   /** What a job says of its places now: to be asked anew after each entry. */
   public static Function<Place, PartState> of(EngineJob job) {
     Map<Place, PartState> known = new HashMap<>();
-    return place -> known.computeIfAbsent(place, at -> of(job.state(at)));
+    return place -> known.computeIfAbsent(place, at -> of(job, at));
+  }
+
+  /**
+   * A place's state, with the mark of a new part that was fitted, and of one that is suspect or
+   * failed as long as nobody has decided.
+   */
+  private static PartState of(EngineJob job, Place place) {
+    PartState state = of(job.state(place));
+    if (!PLAIN.contains(state.sign())) {
+      return state;
+    }
+    Optional<PartRecord> part =
+        job.findSeated(place)
+            .or(() -> job.findOwner(place))
+            .flatMap(found -> job.findPart(found.item()));
+    if (state.equals(PartState.FITTED) && part.filter(it -> it.part().fresh()).isPresent()) {
+      return PartState.NEW_FITTED;
+    }
+    return part.filter(it -> it.decision().isEmpty()).map(it -> found(state, it)).orElse(state);
+  }
+
+  private static PartState found(PartState state, PartRecord part) {
+    if (part.looks().containsValue(Look.FAIL)) {
+      return state.failed();
+    }
+    return part.looks().containsValue(Look.SUSPECT) ? state.suspect() : state;
+  }
+
+  /**
+   * How a place of an index stands.
+   *
+   * @param words said aloud, such as {@code 2 to do}
+   */
+  public static PartState toDo(String words) {
+    return new PartState(wherefrom.drawing.Look.IN, Sign.WAITING, words);
+  }
+
+  /** A place of an index with which all is done and well. */
+  public static PartState done(String words) {
+    return new PartState(wherefrom.drawing.Look.FITTED, Sign.FITTED, words);
+  }
+
+  /**
+   * A place of an index by its worst answer so far.
+   *
+   * @param whole whether nothing is left to do
+   */
+  public static PartState standing(Look worst, boolean whole, String words) {
+    return switch (worst) {
+      case FAIL -> new PartState(wherefrom.drawing.Look.IN, Sign.FAILED, words);
+      case SUSPECT -> new PartState(wherefrom.drawing.Look.IN, Sign.SUSPECT, words);
+      case PASS, NOT_LOOKED -> whole ? done(words) : toDo(words);
+    };
   }
 
   /** The state to draw; what waits for a decision or a check lies on the bench. */

@@ -1,52 +1,98 @@
 package wherefrom.ui.home;
 
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import wherefrom.job.decide.Deciding;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.RailKey;
+import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
-import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.StandardRail;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagPlate;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.engine.PartIndex;
 
-/** What is done between taking apart and putting together: a key to each. */
-public final class BetweenScreen implements Screen {
-  private static final int COLUMNS = 2;
+/** What is done between taking apart and putting together: the areas on their wire. */
+public final class BetweenScreen implements Screen, Scannable {
+  private static final double PADDING_MM = 2.6;
 
   private final Desk desk;
-  private final Region view;
+  private final StackPane view = Panes.grow(new StackPane());
+  private List<BetweenModel.Area> areas = List.of();
 
   public BetweenScreen(Desk desk) {
     this.desk = desk;
-    view =
-        Panes.column(
-            desk.scale(),
-            Panes.grow(
-                Tiles.of(
-                    desk.scale(),
-                    COLUMNS,
-                    to("Inspect", ScreenId.INSPECT),
-                    to("Measure", ScreenId.MEASURE),
-                    to("Changes", ScreenId.CHANGES),
-                    to("Decide", ScreenId.DECIDE),
-                    to("Numbers", ScreenId.NUMBERS),
-                    to("Machine shop", ScreenId.MACHINE_SHOP),
-                    to("Money", ScreenId.MONEY),
-                    to("Torque cards", ScreenId.TORQUE),
-                    to("Timing check", ScreenId.TIMING),
-                    to("Build record", ScreenId.BUILD_RECORD))));
-  }
-
-  private TouchKey to(String words, ScreenId id) {
-    return desk.touch().primary(words, () -> desk.navigator().show(id));
   }
 
   @Override
   public String title() {
-    return "Between the two days";
+    return "Inspect and plan";
+  }
+
+  @Override
+  public String aside() {
+    int open = new Deciding(desk.getJob()).listUndecided().size();
+    return open == 0 ? "" : Words.count(open, "part") + " open";
+  }
+
+  @Override
+  public List<RailKey> rail(StandardRail standard) {
+    return standard.with(
+        new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open()));
   }
 
   @Override
   public Region view() {
     return view;
+  }
+
+  @Override
+  public void shown() {
+    areas = new BetweenModel(desk.getJob()).areas();
+    BetweenModel.Kind next = BetweenModel.next(areas);
+    List<Region> keys = new ArrayList<>();
+    areas.forEach(area -> keys.add(key(area, area.kind() == next)));
+    view.getChildren().setAll(new AreaView(desk.touch(), keys));
+  }
+
+  private Region key(BetweenModel.Area area, boolean next) {
+    Touch touch = desk.touch();
+    AreaFace face = new AreaFace(touch, area);
+    String spoken = area.kind().word() + ", " + area.line();
+    Region key = next ? new TagPlate(desk.scale(), face, true, spoken) : plain(face, spoken);
+    return touch.target(key, () -> desk.navigator().show(area.kind().screen()));
+  }
+
+  private Region plain(AreaFace face, String spoken) {
+    StackPane plate = new StackPane(face);
+    plate.setPadding(new Insets(desk.scale().px(PADDING_MM)));
+    plate.getStyleClass().addAll("key", "plain");
+    plate.setMinHeight(
+        Math.max(
+            desk.scale().px(Scale.KEY_MM),
+            face.minHeight(-1) + 2 * desk.scale().px(PADDING_MM)));
+    plate.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+    plate.setAccessibleRole(AccessibleRole.BUTTON);
+    plate.setAccessibleText(spoken);
+    return plate;
+  }
+
+  @Override
+  public void scan(String text) {
+    HomeScan.take(
+        desk, text, () -> desk.navigator().show(BetweenModel.next(areas).screen()));
+  }
+
+  @Override
+  public void changed() {
+    shown();
   }
 }

@@ -3,52 +3,156 @@ package wherefrom.ui.home;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.LogbookCondition;
+import java.util.Optional;
+import java.util.Set;
+import wherefrom.drawing.Sign;
+import wherefrom.engine.Spots;
+import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
-import wherefrom.job.shelf.Resume;
+import wherefrom.job.PlaceState;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.job.shelf.JobDay;
+import wherefrom.job.shelf.NextDeed;
+import wherefrom.job.shelf.Standing;
+import wherefrom.job.takeapart.OutOrder;
+import wherefrom.parts.Place;
 import wherefrom.ui.app.Dates;
+import wherefrom.ui.takeapart.PartName;
 
-/** Where a job was left, in lines for a person who comes back after months. */
+/** What a job's first screen says: the one thing to do, where the parts are, the five days. */
 final class JobHomeModel {
-  private static final int MOST_WAITING = 3;
 
-  /** A line of the account: what it is about, and what is so. */
-  record Line(String heading, String words) {}
+  /**
+   * Parts at one place.
+   *
+   * @param words {@code bench}, {@code washing}
+   */
+  record Count(Sign sign, int parts, String words) {}
 
-  private JobHomeModel() {}
-
-  static List<Line> lines(OpenJob job, Clock clock) {
-    Resume resume = Resume.of(job);
-    List<Line> lines = new ArrayList<>();
-    LogbookCondition condition = job.condition();
-    if (!condition.sentence().isEmpty()) {
-      lines.add(new Line("The logbook", condition.sentence()));
+  /**
+   * The one thing to do.
+   *
+   * @param words what
+   * @param more how else, or what it is about
+   */
+  record Deed(NextDeed next, String words, String more) {
+    boolean isStop() {
+      return next.kind() == NextDeed.Kind.SOLVE_STOP;
     }
-    String stop = resume.stop().map(sentence -> " " + sentence).orElse("");
-    lines.add(new Line("Do next", resume.doNext() + stop));
-    lines.add(
-        new Line(
-            "Last worked on " + Dates.ago(resume.lastTouched(), clock), resume.lastStep() + "."));
-    lines.add(new Line("So far", sofar(resume)));
-    if (!resume.waiting().isEmpty()) {
-      lines.add(new Line("Waiting for", waiting(resume.waiting())));
-    }
-    return lines;
   }
 
-  private static String sofar(Resume resume) {
-    return resume.inEngine()
-        + " still in the engine, "
-        + resume.fitted()
-        + " fitted, "
-        + resume.missing()
-        + " to fit.";
+  private final OpenJob job;
+  private final boolean brief;
+  private final Standing standing;
+  private final Deed deed;
+
+  /**
+   * @param brief whether few words are wanted, as with large text
+   */
+  JobHomeModel(OpenJob job, OutOrder order, boolean brief) {
+    this.job = job;
+    this.brief = brief;
+    this.standing = Standing.of(job);
+    NextDeed next = NextDeed.of(job, standing, order);
+    this.deed = new Deed(next, words(next), more(next));
   }
 
-  private static String waiting(List<String> waiting) {
-    int shown = Math.min(MOST_WAITING, waiting.size());
-    String first = String.join("; ", waiting.subList(0, shown));
-    int more = waiting.size() - shown;
-    return more == 0 ? first + "." : first + "; and " + more + " more: see the bench map.";
+  Standing standing() {
+    return standing;
+  }
+
+  Deed deed() {
+    return deed;
+  }
+
+  /** The place that the drawing points at; none where there is none. */
+  Set<Place> here() {
+    return deed.next().place().map(Set::of).orElseGet(Set::of);
+  }
+
+  private EngineJob state() {
+    return job.state();
+  }
+
+  private String words(NextDeed next) {
+    return switch (next.kind()) {
+      case SOLVE_STOP -> "A stop is waiting";
+      case PRINT_TAGS -> "Print the tags first";
+      case TAKE_OUT, FIT -> goOn(next, next.kind() == NextDeed.Kind.FIT ? "put together" : "apart");
+      case DECIDE -> "Go on: decide";
+      case LOOK_AGAIN -> named(next).map(name -> "Look again: " + name).orElse("Look again");
+      case CLOSE_SECTIONS -> "Close each section";
+      case FIRST_START -> "Before the first start";
+    };
+  }
+
+  private String goOn(NextDeed next, String without) {
+    return "Go on: " + named(next).orElse(without);
+  }
+
+  private Optional<String> named(NextDeed next) {
+    return next.place()
+        .map(place -> PartName.of(standing.layout(), place))
+        .map(name -> brief ? name.brief() : name.inLine());
+  }
+
+  private String more(NextDeed next) {
+    return switch (next.kind()) {
+      case SOLVE_STOP -> state().standingStop().map(this::stop).orElse("");
+      case PRINT_TAGS -> next.count() + " tags, before the first bolt";
+      case TAKE_OUT, FIT -> "or scan any tag";
+      case DECIDE -> waits(next.count());
+      case LOOK_AGAIN -> "something stands against " + next.count();
+      case CLOSE_SECTIONS -> "every place is filled";
+      case FIRST_START -> "every section is closed";
+    };
+  }
+
+  private static String waits(int count) {
+    return count == 1 ? "1 part waits for a decision" : count + " parts wait for a decision";
+  }
+
+  /** {@code other place: 3 EX pushrod, at 5 EX}. */
+  private String stop(StopGiven stop) {
+    return state()
+        .findPart(stop.item())
+        .map(part -> PartName.of(standing.layout(), part.part()).inLine())
+        .filter(name -> !brief)
+        .map(name -> stop.word().word() + ": " + name + at(stop))
+        .orElse(stop.word().word());
+  }
+
+  private static String at(StopGiven stop) {
+    return Spots.find(stop.spot()).map(spot -> ", at " + spot.figures()).orElse("");
+  }
+
+  /** Where the parts are, what is stopped first; places with none are left out. */
+  List<Count> counts() {
+    List<Count> counts = new ArrayList<>();
+    add(counts, Sign.OTHER, deed.isStop() ? 1 : 0, "stopped");
+    add(counts, Sign.AGAINST, in(PlaceState.FITTED_BUT) + in(PlaceState.IN_BUT), "in, but");
+    add(counts, Sign.IN, standing.day() == JobDay.APART ? in(PlaceState.IN) : 0, "in engine");
+    add(counts, Sign.OUT, in(PlaceState.OUT), "bench");
+    add(counts, Sign.WASHING, in(PlaceState.WASHING), "washing");
+    add(counts, Sign.AT_SHOP, in(PlaceState.AT_SHOP), "machine shop");
+    add(counts, Sign.MISSING, in(PlaceState.MISSING), "lost");
+    return counts;
+  }
+
+  private int in(PlaceState state) {
+    return standing.count(state);
+  }
+
+  private static void add(List<Count> counts, Sign sign, int parts, String words) {
+    if (parts > 0) {
+      counts.add(new Count(sign, parts, words));
+    }
+  }
+
+  /** When it was last worked on where that is a day ago or more, else how far it is. */
+  String aside(Clock clock) {
+    return Dates.daysAgo(state().lastTouched(), clock) > 0
+        ? "last work " + Dates.brief(state().lastTouched(), clock)
+        : DayWords.sofar(standing);
   }
 }

@@ -1,91 +1,94 @@
 package wherefrom.ui.home;
 
-import java.nio.file.Path;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
-import wherefrom.files.ExportedJobs;
-import wherefrom.files.FileNames;
+import wherefrom.drawing.Look;
+import wherefrom.drawing.Sign;
+import wherefrom.drawing.View;
 import wherefrom.job.OpenJob;
-import wherefrom.job.ports.Damage;
-import wherefrom.ui.app.Copying;
+import wherefrom.job.shelf.JobDay;
+import wherefrom.job.shelf.NextDeed;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.RailKey;
+import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.app.StandardRail;
+import wherefrom.ui.controls.Icon;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.files.DriveFolder;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartShape;
+import wherefrom.ui.drawn.PartStates;
+import wherefrom.ui.drawn.SignMark;
+import wherefrom.ui.engine.PartIndex;
 
-/** Where the job was left, and a key to each thing that can be done with it. */
-public final class JobHomeScreen implements Screen {
-  private static final DateTimeFormatter STAMP =
-      DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
+/** The open job's first screen: the one thing to do, wired to its place; the five days. */
+public final class JobHomeScreen implements Screen, Scannable {
+  private static final double SHAPE_MM = 15;
+  private static final double STOP_MM = 15;
 
   private final Desk desk;
-  private final Pager<JobHomeModel.Line> lines;
-  private final VBox view;
+  private final EngineView engine;
+  private final PlaceCounts counts;
+  private final TagKey tag;
+  private final DaysRow days;
+  private final HomeView view;
+  private Optional<NextDeed> next = Optional.empty();
+  private boolean troubled;
 
   public JobHomeScreen(Desk desk) {
     this.desk = desk;
     Touch touch = desk.touch();
-    lines = Pager.list(touch, line -> ListRow.told(touch, line.heading(), line.words()));
-    view =
-        Panes.column(
-            desk.scale(),
-            lines,
-            Tiles.of(
-                desk.scale(),
-                4,
-                to("Print tags", ScreenId.PRINT_TAGS),
-                to("Take apart", ScreenId.TAKE_APART),
-                to("Bench map", ScreenId.BENCH_MAP),
-                to("Put together", ScreenId.PUT_TOGETHER),
-                to("Between the days", ScreenId.BETWEEN),
-                touch.key("Copy to USB drive", this::export),
-                touch.key("Settings", () -> desk.navigator().show(ScreenId.SETTINGS)),
-                touch.key("Other jobs", () -> desk.navigator().jobs())));
+    engine = PartIndex.pages(desk).view();
+    counts = new PlaceCounts(touch);
+    tag = touch.tag("Go on", "", this::goOn);
+    days = new DaysRow(touch, this::to);
+    TouchKey turn = touch.key(touch.brief("Turn over", "Turn"), this::turnOver);
+    view = new HomeView(touch, engine, counts, turn, tag, days);
   }
 
-  private TouchKey to(String words, ScreenId id) {
-    return desk.touch().primary(words, () -> desk.navigator().show(id));
+  private JobHomeModel model() {
+    return new JobHomeModel(desk.getJob(), desk.settings().outOrder(), desk.touch().isLarge());
   }
 
-  private void export() {
-    Path job = desk.getJob().folder();
-    String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
-    String name = FileNames.of(desk.state().name(), "job " + stamp, ExportedJobs.OURS);
-    new DriveFolder(desk, "Where to copy the job to", job, folder -> export(job, folder, name))
-        .ask();
-  }
-
-  private void export(Path job, Path folder, String name) {
-    Path file = FileNames.beside(folder.resolve(name));
-    desk.longWork(
-        "Copying the job",
-        () -> {
-          desk.equipment().archives().export(job, file);
-          return Damage.of(desk.equipment().checks(), job);
-        },
-        damage -> desk.say(copied(file, damage)));
-  }
-
-  /** A copy of a damaged job is not to be taken for a sound one. */
-  private static String copied(Path file, List<String> damage) {
-    return damage.isEmpty()
-        ? "The whole job is copied to " + file + "."
-        : "Copied to " + file + ", but the job is damaged. " + String.join(" ", damage);
+  @Override
+  public List<RailKey> rail(StandardRail standard) {
+    List<RailKey> keys = new ArrayList<>();
+    standard.back().ifPresent(back -> keys.add(new RailKey(Icon.JOBS, "Jobs", back.act())));
+    standard.bench().ifPresent(keys::add);
+    keys.add(new RailKey(Icon.MORE, more(), () -> MoreScreen.open(desk)));
+    if (desk.touch().isLarge()) {
+      keys.add(
+          new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open(engine.side())));
+    }
+    return keys;
   }
 
   @Override
   public String title() {
-    return "Where you left off";
+    return desk.job().map(job -> job.state().name()).orElse("");
+  }
+
+  /** A copy that could not be made is told before all else. */
+  @Override
+  public String aside() {
+    return desk.job().map(this::aside).orElse("");
+  }
+
+  /** Large text has a key More of the rail's own. */
+  private String more() {
+    return desk.touch().brief("More", "Other");
+  }
+
+  private String aside(OpenJob job) {
+    return desk.copying().isTroubled(job.folder(), job.sequence())
+        ? "not copied: see " + more()
+        : model().aside(desk.equipment().clock());
   }
 
   @Override
@@ -95,25 +98,103 @@ public final class JobHomeScreen implements Screen {
 
   @Override
   public void shown() {
+    tellOfCopy();
+    show(model());
+  }
+
+  private void show(JobHomeModel model) {
+    next = Optional.of(model.deed().next());
+    side(model).ifPresent(engine::look);
+    draw(model);
+  }
+
+  /** The side that the work is on. */
+  private Optional<View> side(JobHomeModel model) {
+    return model.here().stream().findFirst().map(place -> EngineView.sideOf(place.kind()));
+  }
+
+  private void draw(JobHomeModel model) {
+    JobHomeModel.Deed deed = model.deed();
+    tag.setWords(deed.words(), deed.more());
+    dress(deed);
+    counts.show(model.counts());
+    days.show(model.standing());
+    engine.show(PartStates.of(desk.state()), model.here());
+    view.lead(deed.next().place());
+  }
+
+  /** The part's shape behind the words; the octagon before them where a stop waits. */
+  private void dress(JobHomeModel.Deed deed) {
+    Scale scale = desk.scale();
+    tag.clear();
+    tag.getStyleClass().remove("stop");
+    if (deed.isStop()) {
+      tag.getStyleClass().add("stop");
+      tag.before(new SignMark(scale, Sign.OTHER, scale.px(STOP_MM)));
+      return;
+    }
+    deed.next()
+        .place()
+        .map(
+            place ->
+                new PartShape(scale, desk.state().layout(), place, scale.px(SHAPE_MM), Look.IN))
+        .ifPresent(tag::after);
+  }
+
+  private void turnOver() {
+    engine.turnOver();
+    view.requestLayout();
+  }
+
+  private void goOn() {
+    next.ifPresent(
+        deed ->
+            desk.navigator()
+                .show(
+                    switch (deed.kind()) {
+                      case PRINT_TAGS -> ScreenId.PRINT_TAGS;
+                      case TAKE_OUT -> ScreenId.TAKE_APART;
+                      case DECIDE -> ScreenId.BETWEEN;
+                      case SOLVE_STOP, FIT, LOOK_AGAIN, CLOSE_SECTIONS, FIRST_START ->
+                          ScreenId.PUT_TOGETHER;
+                    }));
+  }
+
+  private void to(JobDay day) {
+    desk.navigator()
+        .show(
+            switch (day) {
+              case TAGS -> ScreenId.PRINT_TAGS;
+              case APART -> ScreenId.TAKE_APART;
+              case INSPECT -> ScreenId.BETWEEN;
+              case TOGETHER -> ScreenId.PUT_TOGETHER;
+              case RECORD -> ScreenId.BUILD_RECORD;
+            });
+  }
+
+  @Override
+  public void scan(String text) {
+    HomeScan.take(desk, text, this::goOn);
+  }
+
+  /** Says in full how the copy stands while it cannot be made, and once when it can again. */
+  private void tellOfCopy() {
     OpenJob job = desk.getJob();
-    List<JobHomeModel.Line> told = JobHomeModel.lines(job, desk.equipment().clock());
-    Copying copying = desk.copying();
-    long sequence = job.sequence();
-    copying
-        .words(job.folder(), sequence)
-        .map(words -> new JobHomeModel.Line("Copy on the USB drive", words))
-        .ifPresent(
-            line -> told.add(copying.isTroubled(job.folder(), sequence) ? 1 : told.size(), line));
-    lines.setItems(told);
+    boolean now = desk.copying().isTroubled(job.folder(), job.sequence());
+    if (now || troubled) {
+      desk.copying().words(job.folder(), job.sequence()).ifPresent(desk::say);
+    }
+    troubled = now;
   }
 
   @Override
   public void copied() {
-    shown();
+    tellOfCopy();
+    desk.navigator().changed();
   }
 
   @Override
   public void changed() {
-    shown();
+    show(model());
   }
 }

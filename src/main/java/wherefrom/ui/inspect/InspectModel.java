@@ -1,6 +1,7 @@
 package wherefrom.ui.inspect;
 
 import java.util.List;
+import wherefrom.drawing.PartState;
 import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -8,6 +9,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.text.Words;
+import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
 /** What there is to look at, and how far it is. */
@@ -45,6 +47,15 @@ final class InspectModel {
     }
     Look worst = cards.stream().map(CheckCard::look).max(Look::compareTo).orElseThrow();
     return worst.word() + (open == 0 ? "" : ", " + open + " to do");
+  }
+
+  /** The same for the drawn engine. */
+  PartState standing(Subject subject) {
+    List<CheckCard> cards = inspecting.cards(subject);
+    Look worst =
+        cards.stream().map(CheckCard::look).max(Look::compareTo).orElse(Look.NOT_LOOKED);
+    boolean whole = cards.stream().noneMatch(card -> card.look() == Look.NOT_LOOKED);
+    return PartStates.standing(worst, whole, state(subject));
   }
 
   List<Inspecting.Unlooked> unlooked() {

@@ -13,11 +13,13 @@ import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Group;
 import wherefrom.ui.subject.Named;
+import wherefrom.ui.subject.SubjectIndex;
 import wherefrom.ui.subject.Tagged;
 
 /** Where looking begins: by scan, by what is still to do, or by kind and place. */
@@ -94,11 +96,15 @@ public final class InspectScreen implements Screen, Scannable {
   }
 
   private void open(Group group) {
-    if (group.subjects().size() == 1) {
-      card(group.subjects().get(0), List.of());
-    } else {
-      list(group.words(), "", group::subjects);
+    List<Subject> all = group.subjects();
+    if (all.size() == 1) {
+      card(all.get(0), List.of());
+      return;
     }
+    SubjectIndex.of(desk, group.words(), all, model::standing, one -> card(one, all))
+        .ifPresentOrElse(
+            index -> new EnginePages(desk, index).open(),
+            () -> list(group.words(), "", group::subjects));
   }
 
   private void list(String title, String none, Supplier<List<Subject>> subjects) {

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.job.shelf.Resume;
 import wherefrom.job.shelf.Shelf;
+import wherefrom.job.shelf.Standing;
 import wherefrom.ui.app.Dates;
+import wherefrom.ui.home.DayWords;
 
 /** What the list of jobs says of each job. */
 final class JobsModel {
@@ -15,9 +17,20 @@ final class JobsModel {
   /**
    * A job in the list.
    *
+   * @param sequence of its last entry; 0 where it cannot be opened
+   * @param standing how it stands; empty where it cannot be opened
+   * @param sofar how far it is, in few words
+   * @param when it was last worked on, in few words
    * @param lines where it was left, or why it cannot be opened
    */
-  record Line(Path folder, String name, List<String> lines) {
+  record Line(
+      Path folder,
+      String name,
+      long sequence,
+      Optional<Standing> standing,
+      String sofar,
+      String when,
+      List<String> lines) {
     Line {
       lines = List.copyOf(lines);
     }
@@ -40,6 +53,14 @@ final class JobsModel {
     return jobs.stream().map(this::line).toList();
   }
 
+  /** The job whose tags bear an engine number. */
+  static Optional<Path> find(List<Line> jobs, int engine) {
+    return jobs.stream()
+        .filter(job -> job.standing().map(Standing::engine).filter(at -> at == engine).isPresent())
+        .map(Line::folder)
+        .findFirst();
+  }
+
   private Line line(Shelf.Entry entry) {
     List<String> lines = new ArrayList<>();
     if (!entry.trouble().isEmpty()) {
@@ -50,7 +71,15 @@ final class JobsModel {
         .resume()
         .flatMap(resume -> copies.words(entry.folder(), resume.sequence()))
         .ifPresent(lines::add);
-    return new Line(entry.folder(), entry.name(), lines);
+    Optional<Standing> standing = entry.resume().map(Resume::standing);
+    return new Line(
+        entry.folder(),
+        entry.name(),
+        entry.resume().map(Resume::sequence).orElse(0L),
+        standing,
+        entry.trouble().isEmpty() ? standing.map(DayWords::sofar).orElse("") : entry.trouble(),
+        entry.resume().map(resume -> Dates.brief(resume.lastTouched(), clock)).orElse(""),
+        lines);
   }
 
   private List<String> resume(Resume resume) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import wherefrom.drawing.PartState;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
@@ -14,6 +15,7 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.measure.Measuring;
+import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
 /** What there is to measure, and how far it is. */
@@ -85,6 +87,14 @@ final class MeasureModel {
       case SUSPECT -> "undecided";
       case FAIL -> "reject";
     };
+  }
+
+  /** The same for the drawn engine. */
+  PartState standing(ReadingPlan plan, Subject subject) {
+    Optional<MeasuredResult> result = result(plan, subject);
+    boolean whole = result.filter(MeasuredResult::isWhole).isPresent();
+    Look worst = whole ? result.orElseThrow().worst() : Look.NOT_LOOKED;
+    return PartStates.standing(worst, whole, state(plan, subject));
   }
 
   /** The next subject of a plan behind this one that is not whole. */

@@ -14,10 +14,12 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Named;
+import wherefrom.ui.subject.SubjectIndex;
 import wherefrom.ui.subject.Tagged;
 
 /** Where measuring begins: by scan or by what is measured; tools, limits, sets, clearances. */
@@ -133,22 +135,31 @@ public final class MeasureScreen implements Screen, Scannable {
       read(subjects.get(0), plan);
       return;
     }
+    SubjectIndex.of(
+            desk,
+            model.name(plan),
+            subjects,
+            subject -> model.standing(plan, subject),
+            subject -> read(subject, plan))
+        .ifPresentOrElse(
+            index -> new EnginePages(desk, index).open(), () -> list(plan, subjects));
+  }
+
+  /** Where the drawing has no place for them. */
+  private void list(ReadingPlan plan, List<Subject> subjects) {
     desk.navigator()
-        .open(
-            () ->
-                new GridScreen(
-                    desk,
-                    model.name(plan),
-                    "",
-                    () ->
-                        subjects.stream()
-                            .map(
-                                subject ->
-                                    new Cell(
-                                        Named.place(desk.state(), subject),
-                                        model.state(plan, subject),
-                                        () -> read(subject, plan)))
-                            .toList()));
+        .open(() -> new GridScreen(desk, model.name(plan), "", () -> cells(plan, subjects)));
+  }
+
+  private List<Cell> cells(ReadingPlan plan, List<Subject> subjects) {
+    return subjects.stream()
+        .map(
+            subject ->
+                new Cell(
+                    Named.place(desk.state(), subject),
+                    model.state(plan, subject),
+                    () -> read(subject, plan)))
+        .toList();
   }
 
   private void read(Subject subject, ReadingPlan plan) {

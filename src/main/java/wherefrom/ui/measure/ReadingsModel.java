@@ -199,13 +199,15 @@ final class ReadingsModel {
           ? "Choose the tool you measure with first."
           : typed + " was not taken: all are read. Press \"Read one again\".";
     }
-    Measuring.Answer answer = measuring.take(entry(station.get(), with.get(), typed, confirmed));
-    if (answer instanceof Measuring.Answer.Refused refused) {
-      return refused.sentence();
-    }
-    if (answer instanceof Measuring.Answer.Questioned asked) {
-      return question(typed, station.get(), asked.questions());
-    }
+    return measuring
+        .take(entry(station.get(), with.get(), typed, confirmed))
+        .match(
+            kept -> taken(),
+            asked -> question(typed, station.get(), asked.questions()),
+            Measuring.Answer.Refused::sentence);
+  }
+
+  private String taken() {
     anew = false;
     chosen = Optional.empty();
     return "";

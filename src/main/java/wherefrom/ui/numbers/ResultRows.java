@@ -2,7 +2,6 @@ package wherefrom.ui.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.workings.InputSpec;
 import wherefrom.workings.MissingInputs;
 import wherefrom.workings.Nonsense;
 import wherefrom.workings.Note;
@@ -26,16 +25,17 @@ final class ResultRows {
   }
 
   static List<Row> of(WorkingAnswer answer) {
-    if (answer instanceof MissingInputs missing) {
-      List<Row> rows = new ArrayList<>();
-      for (InputSpec input : missing.inputs()) {
-        rows.add(Row.of("Still needed: " + input.words(), input.meaning()));
-      }
-      return rows;
-    }
-    return answer instanceof Nonsense nonsense
-        ? List.of(Row.of("This cannot be", nonsense.sentence()))
-        : of((Result) answer);
+    return answer.match(ResultRows::of, ResultRows::of, ResultRows::of);
+  }
+
+  static List<Row> of(MissingInputs missing) {
+    return missing.inputs().stream()
+        .map(input -> Row.of("Still needed: " + input.words(), input.meaning()))
+        .toList();
+  }
+
+  static List<Row> of(Nonsense nonsense) {
+    return List.of(Row.of("This cannot be", nonsense.sentence()));
   }
 
   static List<Row> of(Result result) {

@@ -1,5 +1,6 @@
 package wherefrom.ui.numbers;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.numbers.WorkingBook;
@@ -10,8 +11,6 @@ import wherefrom.workings.AmountInput;
 import wherefrom.workings.Backward;
 import wherefrom.workings.BackwardAnswer;
 import wherefrom.workings.Inputs;
-import wherefrom.workings.MissingInputs;
-import wherefrom.workings.NoAnswer;
 import wherefrom.workings.Nonsense;
 import wherefrom.workings.Range;
 import wherefrom.workings.Result;
@@ -126,18 +125,18 @@ final class SolveModel {
   }
 
   private static List<ResultRows.Row> rows(BackwardAnswer answer) {
-    if (answer instanceof Solution solution) {
-      List<ResultRows.Row> rows = new java.util.ArrayList<>();
-      rows.add(ResultRows.of(solution.unknown()));
-      rows.addAll(ResultRows.of(solution.result()));
-      return rows;
-    }
-    if (answer instanceof NoAnswer none) {
-      return List.of(ResultRows.Row.of("There is no answer", none.sentence()));
-    }
-    return answer instanceof MissingInputs missing
-        ? ResultRows.of(missing)
-        : ResultRows.of((WorkingAnswer) answer);
+    return answer.match(
+        SolveModel::solved,
+        none -> List.of(ResultRows.Row.of("There is no answer", none.sentence())),
+        ResultRows::of,
+        ResultRows::of);
+  }
+
+  private static List<ResultRows.Row> solved(Solution solution) {
+    List<ResultRows.Row> rows = new ArrayList<>();
+    rows.add(ResultRows.of(solution.unknown()));
+    rows.addAll(ResultRows.of(solution.result()));
+    return rows;
   }
 
   /** The found value, to be put into the working; without the band that the others give it. */

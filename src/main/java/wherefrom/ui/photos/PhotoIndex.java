@@ -2,15 +2,19 @@ package wherefrom.ui.photos;
 
 import java.util.ArrayList;
 import java.util.List;
+import wherefrom.drawing.PartState;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.photos.Photograph;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.drawn.PartStates;
+import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Group;
 import wherefrom.ui.subject.Named;
+import wherefrom.ui.subject.SubjectIndex;
 
 /** The way to the photographs of everything: what carries no tag first, then the parts. */
 public final class PhotoIndex {
@@ -44,7 +48,24 @@ public final class PhotoIndex {
       photos(desk, group.subjects().get(0));
       return;
     }
+    SubjectIndex.of(
+            desk,
+            group.words(),
+            group.subjects(),
+            subject -> standing(desk.state(), subject),
+            subject -> photos(desk, subject))
+        .ifPresentOrElse(
+            index -> new EnginePages(desk, index).open(), () -> list(desk, group));
+  }
+
+  /** Where the drawing has no place for them. */
+  private static void list(Desk desk, Group group) {
     desk.navigator().open(() -> new GridScreen(desk, group.words(), "", () -> places(desk, group)));
+  }
+
+  private static PartState standing(EngineJob job, Subject subject) {
+    String count = count(job, List.of(subject));
+    return count.isEmpty() ? PartStates.toDo("no photo") : PartStates.done(count);
   }
 
   private static List<Cell> places(Desk desk, Group group) {

@@ -9,41 +9,31 @@ final class ChoiceWords {
 
   /** What a sheet holds, in a word or two. */
   static String fileKind(TagChoice choice) {
-    if (choice instanceof TagChoice.Baskets) {
-      return "basket tags";
-    }
-    if (choice instanceof TagChoice.PlaceCards) {
-      return "place cards";
-    }
-    if (choice instanceof TagChoice.ActionCards) {
-      return "action cards";
-    }
-    return choice instanceof TagChoice.ScannerSetUp ? "scanner card" : "tags";
+    return choice.match(
+        parts -> "tags",
+        cards -> "place cards",
+        cards -> "action cards",
+        baskets -> "basket tags",
+        card -> "scanner card");
   }
 
   static String of(EngineJob job, TagChoice choice) {
-    if (choice instanceof TagChoice.OfKind kind) {
-      return "tags of the " + kind.kind().plural();
-    }
-    if (choice instanceof TagChoice.OnePart one) {
-      return job.findPart(one.item())
-          .map(part -> "the tag of " + part.part().words())
-          .orElse("one tag");
-    }
-    if (choice instanceof TagChoice.Baskets baskets) {
-      return baskets.count() + " basket tags";
-    }
-    if (choice instanceof TagChoice.AllParts) {
-      return "the tags of all parts";
-    }
-    if (choice instanceof TagChoice.PlaceCards) {
-      return "place cards";
-    }
-    if (choice instanceof TagChoice.ActionCards) {
-      return "action cards";
-    }
-    return choice instanceof TagChoice.ScannerSetUp
-        ? "the scanner set-up card"
-        : "tags not printed yet";
+    return choice.match(
+        parts -> of(job, parts),
+        cards -> "place cards",
+        cards -> "action cards",
+        baskets -> baskets.count() + " basket tags",
+        card -> "the scanner set-up card");
+  }
+
+  private static String of(EngineJob job, TagChoice.OfParts parts) {
+    return parts.match(
+        all -> "the tags of all parts",
+        kind -> "tags of the " + kind.kind().plural(),
+        unprinted -> "tags not printed yet",
+        one ->
+            job.findPart(one.item())
+                .map(part -> "the tag of " + part.part().words())
+                .orElse("one tag"));
   }
 }

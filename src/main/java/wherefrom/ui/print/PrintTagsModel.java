@@ -211,13 +211,13 @@ final class PrintTagsModel {
 
   /** Logs what was printed and says so. The next print begins after the last label used. */
   String printed(PrintOrder order, PrintOutcome outcome) {
-    if (outcome instanceof PrintOutcome.Cancelled) {
-      return "Not printed.";
-    }
-    if (outcome instanceof PrintOutcome.Refused refused) {
-      return String.join(" ", refused.sentences());
-    }
-    PrintOutcome.Printed done = (PrintOutcome.Printed) outcome;
+    return outcome.match(
+        done -> printed(order, done),
+        cancelled -> "Not printed.",
+        refused -> String.join(" ", refused.sentences()));
+  }
+
+  private String printed(PrintOrder order, PrintOutcome.Printed done) {
     if (order.testPage()) {
       return "The test page is ready: hold it against a sheet of the stock.";
     }

@@ -48,12 +48,10 @@ final class Slip {
   }
 
   private static String said(PrintOutcome outcome) {
-    if (outcome instanceof PrintOutcome.Refused refused) {
-      return String.join(" ", refused.sentences());
-    }
-    return outcome instanceof PrintOutcome.Printed
-        ? "The slip is printed: send it along."
-        : "Not printed.";
+    return outcome.match(
+        printed -> "The slip is printed: send it along.",
+        cancelled -> "Not printed.",
+        refused -> String.join(" ", refused.sentences()));
   }
 
   /** What of it does not print, in a sentence behind another one. */

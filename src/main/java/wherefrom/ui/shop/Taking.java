@@ -38,16 +38,19 @@ final class Taking {
   /** Takes a scanned or typed code. */
   void scan(String code) {
     Found found = new TagBook(desk.state(), desk.shelf()).find(code);
-    if (found instanceof Found.APart part) {
-      came(taker.take(part.part()));
-    } else if (found instanceof Found.ABasket basket) {
-      came(taker.basket(basket.number()));
-    } else if (found instanceof Found.AnAction action) {
-      act(action.action());
-    } else {
-      forget();
-      desk.refuse(found, "Scan the tag on a part.");
-    }
+    found
+        .<Runnable>match(
+            part -> () -> came(taker.take(part.part())),
+            spot -> () -> refuse(found),
+            card -> () -> act(card.action()),
+            basket -> () -> came(taker.basket(basket.number())),
+            refused -> () -> refuse(found))
+        .run();
+  }
+
+  private void refuse(Found found) {
+    forget();
+    desk.refuse(found, "Scan the tag on a part.");
   }
 
   private void act(Action action) {

@@ -1,8 +1,10 @@
 package wherefrom.ui.takeapart;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
 import wherefrom.job.Caution;
+import wherefrom.job.PartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
 
@@ -10,23 +12,32 @@ import wherefrom.parts.Places;
 final class StepWords {
   private StepWords() {}
 
-  /**
-   * What to mark before the part moves.
-   *
-   * @param named whether the part is named, because words about another one stand before
-   */
-  static String mark(Layout layout, Part part, boolean named) {
-    String mark = mark(layout, part);
-    return named && !mark.isEmpty() ? "Next, " + part.kind().word() + ": " + mark : mark;
-  }
-
-  private static String mark(Layout layout, Part part) {
+  /** What to mark before the part moves; empty where nothing binds. */
+  static String mark(Layout layout, Part part) {
     return switch (Places.orientation(layout, part.kind())) {
       case NONE -> "";
-      case TOP_END -> "Mark its top end before it comes out.";
-      case HALF -> "Upper and lower shells are never exchanged: tag each at once.";
-      case FACING -> "Mark which side faces the front.";
+      case TOP_END -> "mark its top end";
+      case HALF -> "tag it at once";
+      case FACING -> "mark the side to the front";
     };
+  }
+
+  /** How it comes out. */
+  static String way(Part part) {
+    return switch (part.kind()) {
+      case PUSHROD, LIFTER -> "lift it out";
+      case ROCKER, PIVOT, KEEPERS, RETAINER, SPRING -> "take it off";
+      case VALVE, CAM_BEARING, ROD, PISTON -> "push it out";
+      case ROD_CAP, MAIN_CAP -> "bolts out, take it off";
+      case ROD_SHELL, MAIN_SHELL -> "slide it out";
+    };
+  }
+
+  /** What is still over a part: {@code 3 EX rocker} or {@code 3 EX rocker and 3 EX pushrod}. */
+  static String names(Layout layout, List<PartRecord> over) {
+    return over.stream()
+        .map(part -> PartName.of(layout, part.part()).words())
+        .collect(Collectors.joining(" and "));
   }
 
   /** The first caution, and how many more there are; empty when there is none. */

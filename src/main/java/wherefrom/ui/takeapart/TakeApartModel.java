@@ -4,25 +4,25 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntFunction;
 import java.util.function.Supplier;
-import wherefrom.engine.Spot;
+import wherefrom.engine.Layout;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.PlaceState;
-import wherefrom.job.handling.Handled;
-import wherefrom.job.handling.Handling;
+import wherefrom.job.entry.PartOut;
 import wherefrom.job.tags.Found;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
+import wherefrom.job.takeapart.NextOut;
+import wherefrom.job.takeapart.OffFirst;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
-import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
@@ -31,56 +31,76 @@ import wherefrom.ui.controls.Answer;
 
 /** What the screen for taking apart shows and does. */
 final class TakeApartModel {
+
+  /**
+   * A part that was tapped and wants a word first.
+   *
+   * @param over what is still over it; empty where it is only not the next one
+   */
+  record Doubt(PartRecord part, List<PartRecord> over) {
+    Doubt {
+      over = List.copyOf(over);
+    }
+  }
+
   private final OpenJob job;
   private final JobNames names;
   private final TakeApart apart;
-  private final Set<Integer> skipped = new HashSet<>();
-  private Optional<Integer> inHand = Optional.empty();
-  private Optional<PartRecord> asked = Optional.empty();
-  private Answer answer;
+  private final Supplier<OutOrder> order;
+  private final Set<Integer> later = new HashSet<>();
+  private Optional<Integer> out = Optional.empty();
+  private Optional<Doubt> doubt = Optional.empty();
+  private Optional<Answer> answer = Optional.empty();
+  private String said = "";
 
-  TakeApartModel(OpenJob job, JobNames names) {
+  /**
+   * @param order in which parts are proposed, as it is set now
+   */
+  TakeApartModel(OpenJob job, JobNames names, Supplier<OutOrder> order) {
     this.job = job;
     this.names = names;
+    this.order = order;
     this.apart = new TakeApart(job, names);
-    this.answer = next("");
   }
 
   private EngineJob state() {
     return job.state();
   }
 
-  Answer answer() {
+  private Layout layout() {
+    return state().layout();
+  }
+
+  /** The part that is to come out next; empty when all are out. */
+  Optional<PartRecord> next() {
+    return new NextOut(state(), order.get(), later).find();
+  }
+
+  /** The part that has just come out and has its panel; empty once that is over. */
+  Optional<PartRecord> out() {
+    return out.flatMap(state()::findPart);
+  }
+
+  /** What takes the place of all else: a question, a verdict; empty in the run of the work. */
+  Optional<Answer> answer() {
     return answer;
   }
 
-  /** The part that is to come out next; skipped ones come last. */
-  Optional<PartRecord> next() {
-    List<PartRecord> inside = TakeApart.listInside(state());
-    return inside.stream()
-        .filter(part -> !skipped.contains(part.part().item()))
-        .findFirst()
-        .or(() -> inside.stream().findFirst());
+  /** The part that was tapped and is asked about. */
+  Optional<Doubt> doubt() {
+    return doubt;
   }
 
-  /** The part that notes and photographs are about: the one that came out last, or the next. */
+  /** What is to be said in the place of messages, once; may be empty. */
+  String takeSaid() {
+    String words = said;
+    said = "";
+    return words;
+  }
+
+  /** The part that keys are about: the one in the panel, else the next. */
   Optional<Part> subject() {
-    return inHand.flatMap(state()::findPart).or(this::next).map(PartRecord::part);
-  }
-
-  /** The kind of part that the drawn engine shows. */
-  PartKind kind() {
-    return next()
-        .map(part -> part.part().kind())
-        .orElseGet(() -> state().kinds().stream().sorted().findFirst().orElseThrow());
-  }
-
-  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
-  Optional<PlaceState> stateAt(Spot spot) {
-    PartKind kind = kind();
-    return Place.canLive(kind, spot) && state().places().contains(new Place(kind, spot))
-        ? Optional.of(state().state(new Place(kind, spot)))
-        : Optional.empty();
+    return out().or(this::next).map(PartRecord::part);
   }
 
   /** {@code 12 of 74 out}. */
@@ -91,9 +111,18 @@ final class TakeApartModel {
     return places - inside + " of " + places + " out";
   }
 
+  PartName name(Part part) {
+    return PartName.of(layout(), part);
+  }
+
   /** What can hurt a person or spoil a part at this step, each with its source. */
   List<Caution> cautions() {
     return next().map(part -> Caution.atStage(part.part().kind().stage())).orElseGet(List::of);
+  }
+
+  /** The first caution, and how many more there are; empty when there is none. */
+  String cautionWords() {
+    return StepWords.caution(cautions());
   }
 
   /** Takes a scanned or typed code and says what to sound. */
@@ -102,13 +131,18 @@ final class TakeApartModel {
     return found instanceof Found.AnAction action ? act(action.action()) : out(code);
   }
 
+  /** The next part is out. */
+  Optional<Cue> nextIsOut() {
+    return next().flatMap(this::out);
+  }
+
   /**
-   * The part of the shown kind at this spot is out. One that is not the next is asked about first:
-   * a finger may have come down beside the place that is lit.
+   * A place was tapped: its part is out. One that is not the next is asked about first, as a finger
+   * may have come down beside it; what is still over it is named.
    */
-  Optional<Cue> tap(Spot spot) {
+  Optional<Cue> tap(Place place) {
     return state()
-        .findOwner(new Place(kind(), spot))
+        .findOwner(place)
         .map(part -> state().getPart(part.item()))
         .flatMap(part -> isOutOfTurn(part) ? question(part) : out(part));
   }
@@ -118,42 +152,39 @@ final class TakeApartModel {
   }
 
   private Optional<Cue> question(PartRecord part) {
-    asked = Optional.of(part);
-    String name = name(part.part());
-    String next = next().map(record -> name(record.part())).orElse("");
-    answer =
-        new Answer(
-            Optional.of(Cue.ASK),
-            "Is it out?",
-            List.of(name),
-            "Next out is " + next + ". Is the " + name + " out all the same?",
-            Optional.of(part.part().kind()),
-            Set.of(part.part().home().spot()));
-    return answer.cue();
+    List<PartRecord> over = new OffFirst(state()).over(part.part().home());
+    doubt = Optional.of(new Doubt(part, over));
+    String name = name(part.part()).words();
+    String next = next().map(record -> name(record.part()).words()).orElse("");
+    Answer asked =
+        over.isEmpty()
+            ? ask(name + " is out?", "Next would be " + next + ".")
+            : ask(
+                "First off: " + StepWords.names(layout(), over),
+                "It is over the " + name + ". Are both out?");
+    answer = Optional.of(asked);
+    return asked.cue();
   }
 
-  /** The part that was tapped out of turn; empty when none is asked about. */
-  Optional<PartRecord> asked() {
-    return asked;
+  private static Answer ask(String line, String small) {
+    return new Answer(
+        Optional.of(Cue.ASK), "Not the next", List.of(line), small, Optional.empty(), Set.of());
   }
 
-  /** What the key says that logs the part that is asked about. */
-  String askedWords() {
-    return asked.map(part -> name(part.part()) + " is out").orElse("");
-  }
-
-  /** The part that is asked about is out. */
+  /** The part that is asked about is out, and what was over it too. */
   Optional<Cue> confirm() {
-    return asked.flatMap(this::out);
+    return doubt.flatMap(asked -> keep(() -> came(apart.out(asked.over(), asked.part()))));
   }
 
-  /** It was the wrong place: nothing is logged. */
+  /** Nothing stands in the way any more: a question is withdrawn, a verdict was read. */
   void dismiss() {
-    answer = next("");
+    doubt = Optional.empty();
+    answer = Optional.empty();
   }
 
-  private static String name(Part part) {
-    return part.home().figures() + " " + part.kind().word();
+  /** The panel of the part that came out has stood long enough. */
+  void settle() {
+    out = Optional.empty();
   }
 
   private Optional<Cue> out(PartRecord part) {
@@ -161,52 +192,61 @@ final class TakeApartModel {
   }
 
   private Optional<Cue> out(String code) {
+    return keep(() -> came(apart.out(code)));
+  }
+
+  private Optional<Cue> keep(Supplier<Optional<Cue>> deed) {
+    dismiss();
     try {
-      return came(apart.out(code));
+      return deed.get();
     } catch (LogbookException e) {
-      asked = Optional.empty();
-      answer = Answer.notKept(String.valueOf(e.getMessage()));
-      return answer.cue();
+      Answer failed = Answer.notKept(String.valueOf(e.getMessage()));
+      answer = Optional.of(failed);
+      return failed.cue();
     }
   }
 
   private Optional<Cue> came(TakeApart.Answer came) {
-    asked = Optional.empty();
-    if (came instanceof TakeApart.Answer.CameOut out) {
-      Part part = out.part().part();
-      inHand = Optional.of(part.item());
-      answer = next("Out: " + part.words() + ".");
+    if (came instanceof TakeApart.Answer.CameOut done) {
+      Part part = done.part().part();
+      out = Optional.of(part.item());
+      List<PartRecord> over = new OffFirst(state()).over(part.home());
+      said = over.isEmpty() ? "" : "Scan the " + StepWords.names(layout(), over) + " too.";
       return Optional.of(Cue.RIGHT);
     }
     if (came instanceof TakeApart.Answer.AlreadyOut already) {
       Part part = already.part().part();
-      inHand = Optional.of(part.item());
-      answer = next("Already out: " + part.words() + " is " + already.part().where().words() + ".");
+      out = Optional.of(part.item());
+      said = "Already out: " + name(part).words() + " is " + already.part().where().words() + ".";
       return Optional.empty();
     }
     if (came instanceof TakeApart.Answer.Refused refused) {
-      Verdict verdict = refused.verdict();
-      answer =
-          new Answer(
-              Optional.of(verdict.cue()),
-              verdict.word(),
-              List.of(),
-              verdict.words(new JobPartNames(job.state())).told(),
-              Optional.empty(),
-              Set.of());
-      return Optional.of(verdict.cue());
+      return refused(refused.verdict());
     }
-    answer = next("Scan the tag of the part that comes out; a card or a basket is not needed yet.");
+    said = "Scan the tag of a part. Cards and baskets come later.";
     return Optional.empty();
+  }
+
+  private Optional<Cue> refused(Verdict verdict) {
+    out = Optional.empty();
+    answer =
+        Optional.of(
+            new Answer(
+                Optional.of(verdict.cue()),
+                verdict.word(),
+                List.of(),
+                verdict.words(new JobPartNames(job.state())).told(),
+                Optional.empty(),
+                Set.of()));
+    return Optional.of(verdict.cue());
   }
 
   Optional<Cue> act(Action action) {
     switch (action) {
       case UNDO -> undo();
       case SKIP, NEXT -> skip();
-      case HELP ->
-          answer = next("Take the part out, hang its tag on it, scan the tag. Or tap its place.");
-      case REPEAT -> answer = next("");
+      case HELP -> said = "Take the part out, hang its tag on it, scan the tag.";
+      case REPEAT -> dismiss();
       case YES -> {
         return yes();
       }
@@ -215,28 +255,36 @@ final class TakeApartModel {
   }
 
   private Optional<Cue> yes() {
-    if (asked.isPresent()) {
+    if (doubt.isPresent()) {
       return confirm();
     }
-    answer = next("There is nothing to say yes to.");
+    said = "There is nothing to say yes to.";
     return Optional.empty();
   }
 
+  /** Whether the part in the panel came out by the last step, so that it can be taken back here. */
+  boolean isLast() {
+    List<LoggedEntry> standing = state().standing();
+    return out().isPresent()
+        && standing.get(standing.size() - 1).entry() instanceof PartOut last
+        && out.equals(Optional.of(last.item()));
+  }
+
   private void undo() {
-    String said = job.undo().sentence();
-    inHand = Optional.empty();
-    answer = next(said);
+    dismiss();
+    said = job.undo().sentence();
+    out = Optional.empty();
   }
 
   /** Leaves the next part for later. */
   void skip() {
-    next().ifPresent(part -> skipped.add(part.part().item()));
-    if (state().parts().stream()
-        .filter(part -> part.where() == Whereabouts.IN_ENGINE)
-        .allMatch(part -> skipped.contains(part.part().item()))) {
-      skipped.clear();
+    dismiss();
+    out = Optional.empty();
+    next().ifPresent(part -> later.add(part.part().item()));
+    if (TakeApart.listInside(state()).stream()
+        .allMatch(part -> later.contains(part.part().item()))) {
+      later.clear();
     }
-    answer = next("");
   }
 
   /**
@@ -245,56 +293,8 @@ final class TakeApartModel {
    * @param hint what would help; empty when that is over
    */
   Optional<Cue> ask(String hint) {
-    answer = next("");
-    if (!hint.isEmpty()) {
-      answer = Answer.notRead(hint, "");
-    }
-    return answer.cue();
-  }
-
-  /** The job has changed elsewhere. */
-  void refresh() {
-    answer = next("");
-  }
-
-  /** Writes a note on the part in hand; what went wrong, or nothing. */
-  String note(String text) {
-    return handle(item -> new Handling(job).note(item, text));
-  }
-
-  String pieces(String typed) {
-    int count = typed.isEmpty() ? 0 : Integer.parseInt(typed);
-    return handle(item -> new Handling(job).pieces(item, count));
-  }
-
-  private String handle(IntFunction<Handled> deed) {
-    Supplier<String> none = () -> "There is no part left to say it of.";
-    return subject()
-        .map(part -> deed.apply(part.item()))
-        .map(done -> done instanceof Handled.Refused refused ? refused.sentence() : "")
-        .orElseGet(none);
-  }
-
-  private Answer next(String before) {
-    asked = Optional.empty();
-    String lead = before.isEmpty() ? "" : before + " ";
-    return next()
-        .map(record -> next(record.part(), lead))
-        .orElseGet(() -> Answer.said("Everything is out", lead + "Nothing is left to take out."));
-  }
-
-  private Answer next(Part part, String lead) {
-    return new Answer(
-        Optional.empty(),
-        "Next out, tag " + part.code(state().engine()).typed(),
-        List.of(name(part)),
-        (lead + StepWords.mark(state().layout(), part, !lead.isEmpty())).strip(),
-        Optional.of(part.kind()),
-        Set.of(part.home().spot()));
-  }
-
-  /** The first caution, and how many more there are; empty when there is none. */
-  String cautionWords() {
-    return StepWords.caution(cautions());
+    dismiss();
+    answer = hint.isEmpty() ? Optional.empty() : Optional.of(Answer.notRead(hint, ""));
+    return answer.flatMap(Answer::cue);
   }
 }

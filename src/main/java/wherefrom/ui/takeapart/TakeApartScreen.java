@@ -3,65 +3,102 @@ package wherefrom.ui.takeapart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
+import wherefrom.drawing.Look;
+import wherefrom.job.PartRecord;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
+import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
-import wherefrom.ui.app.Choice;
-import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
-import wherefrom.ui.app.TextEntryScreen;
-import wherefrom.ui.app.TypedCode;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.AnswerCard;
-import wherefrom.ui.controls.EngineDrawing;
-import wherefrom.ui.controls.EngineSide;
-import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.photos.PhotoTaking;
-import wherefrom.ui.tray.TrayPurpose;
-import wherefrom.ui.tray.TrayTaking;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartShape;
+import wherefrom.ui.engine.EnginePages;
 
-/** Taking apart: what comes out next, its place lit, each part logged by scan, tap or code. */
+/** Taking apart: what comes out next and where; for a moment after each scan what came out. */
 public final class TakeApartScreen implements Screen, Watching {
+  /** How long the panel of a part that came out stands. */
+  private static final long PANEL_MILLIS = 3000;
+
+  private static final double SHAPE_MM = 30;
+  private static final double SMALL_SHAPE_MM = 22;
+
   private final Desk desk;
   private final TakeApartModel model;
+  private final PartActs acts;
   private final AnswerCard card;
-  private final EngineDrawing drawing;
-  private final List<TouchKey> acts;
-  private final TouchKey cautions;
-  private final TouchKey tray;
+  private final EnginePages pages;
+  private final EngineView engine;
+  private final TagKey tag;
+  private final NextView next;
+  private final JustOutView justOut;
+  private final OutPanel panel;
   private final StackPane view = Panes.grow(new StackPane());
+  private Optional<Ticker.Ticking> standing = Optional.empty();
 
   public TakeApartScreen(Desk desk) {
     this.desk = desk;
     Touch touch = desk.touch();
-    model = new TakeApartModel(desk.getJob(), desk.shelf());
+    model =
+        new TakeApartModel(desk.getJob(), desk.shelf(), () -> desk.settings().outOrder());
+    acts = new PartActs(desk, model, this::answer);
     card = new AnswerCard(touch);
-    drawing = new EngineDrawing(touch, desk.state().layout(), spot -> answer(model.tap(spot)));
-    cautions = touch.primary("", this::sources);
-    acts =
-        List.of(
-            touch.primary(touch.brief("Type a code", "Type"), this::typeCode),
-            touch.primary("Skip", () -> answer(model.act(Action.SKIP))),
-            touch.primary("Note", this::note),
-            touch.primary("Photo", this::photo),
-            touch.primary("Pieces", this::pieces));
-    tray = touch.primary("Tray", this::tray);
+    pages = new EnginePages(desk, new OutIndex(desk, model, this::tapped, this::scannedOnPage));
+    engine = pages.view();
+    tag = touch.tag("It is out", "or scan its tag", this::press);
+    next = new NextView(touch, tag, engine, keys(touch));
+    panel = panel(touch);
+    justOut = new JustOutView(touch, panel, engine, tag);
+  }
+
+  private OutPanel panel(Touch touch) {
+    List<TouchKey> keys = new ArrayList<>();
+    keys.add(touch.key("Note", acts::note));
+    if (!touch.isLarge()) {
+      keys.add(touch.key("Photo", acts::photo));
+    }
+    keys.add(touch.key("Suspect", acts::suspect));
+    TouchKey undo =
+        touch.key(touch.brief("Undo this", "Undo"), () -> answer(model.act(Action.UNDO)));
+    return new OutPanel(touch, undo, keys.toArray(TouchKey[]::new));
+  }
+
+  /** Large text leaves room for three: the others stand under More. */
+  private Tiles keys(Touch touch) {
+    List<TouchKey> keys = new ArrayList<>();
+    keys.add(touch.key("Suspect", acts::suspect));
+    if (!touch.isLarge()) {
+      keys.add(touch.key("Photo", acts::photo));
+    }
+    keys.add(touch.key("Note", acts::note));
+    if (!touch.isLarge()) {
+      keys.add(touch.key("Type code", acts::typeCode));
+      keys.add(touch.key("Care!", acts::sources));
+    }
+    keys.add(touch.key("More", acts::more));
+    return Tiles.row(desk.scale(), keys.toArray(TouchKey[]::new));
   }
 
   @Override
   public String title() {
-    return "Take apart: " + model.progress();
+    return "Take apart";
+  }
+
+  @Override
+  public String aside() {
+    return model.progress();
   }
 
   @Override
@@ -71,13 +108,13 @@ public final class TakeApartScreen implements Screen, Watching {
 
   @Override
   public void shown() {
-    model.refresh();
     draw();
   }
 
   @Override
   public void hidden() {
     desk.sounds().hush();
+    standing.ifPresent(Ticker.Ticking::end);
   }
 
   @Override
@@ -101,111 +138,114 @@ public final class TakeApartScreen implements Screen, Watching {
     desk.attempt(() -> answer(model.act(Action.UNDO)));
   }
 
+  /** From whatever page of the engine. */
+  private void tapped(Place place) {
+    desk.navigator().backTo(this);
+    desk.attempt(() -> answer(model.tap(place)));
+  }
+
+  private void scannedOnPage(String text) {
+    desk.navigator().backTo(this);
+    scan(text);
+  }
+
   private void answer(Optional<Cue> cue) {
     desk.sounds().hush();
     cue.ifPresent(desk.sounds()::play);
     desk.navigator().changed();
+    String said = model.takeSaid();
+    if (!said.isEmpty()) {
+      desk.say(said);
+    }
   }
 
   private void draw() {
-    card.show(model.answer());
-    drawing.show(EngineSide.of(model.kind()), model::stateAt);
-    drawing.light(model.answer().lit());
-    List<TouchKey> keys = new ArrayList<>(model.asked().isPresent() ? answers() : acts);
-    if (!desk.touch().isLarge() && model.asked().isEmpty()) {
-      keys.add(tray);
+    if (model.answer().isPresent()) {
+      view.getChildren().setAll(asked(model.answer().get()));
+      return;
     }
-    boolean cautioned = !model.cautionWords().isEmpty() && model.asked().isEmpty();
-    if (cautioned && desk.touch().isLarge()) {
-      cautions.setWords("Care!");
-      keys.add(cautions);
+    Optional<PartRecord> coming = model.next();
+    coming.ifPresent(part -> engine.look(EngineView.sideOf(part.part().kind())));
+    pages.show(engine);
+    say(coming);
+    if (model.out().isPresent()) {
+      drawOut(model.out().get(), coming);
+    } else {
+      drawNext(coming);
     }
-    VBox words =
-        Panes.column(desk.scale(), card, Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
-    if (cautioned && !desk.touch().isLarge()) {
-      cautions.setWords(model.cautionWords());
-      words.getChildren().add(1, cautions);
-    }
-    view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
   }
 
-  /** The part that was tapped is not the next one: both ways on. */
-  private List<TouchKey> answers() {
-    Touch touch = desk.touch();
-    return List.of(
-        touch.primary("No: wrong place", this::dismiss),
-        touch.primary("Yes: " + model.askedWords(), () -> answer(model.confirm())));
+  private void say(Optional<PartRecord> coming) {
+    if (coming.isEmpty()) {
+      tag.setWords("All are out", "go on: inspect and plan");
+    } else if (NextView.isNamedOnTag(desk.touch())) {
+      tag.setWords(model.name(coming.get().part()).words(), "is out, or scan it");
+    } else {
+      tag.setWords("It is out", "or scan its tag");
+    }
   }
 
-  private void dismiss() {
-    model.dismiss();
+  /** The next part is out; where none is left, the next day begins. */
+  private void press() {
+    if (model.next().isPresent()) {
+      answer(model.nextIsOut());
+    } else {
+      desk.navigator().show(ScreenId.BETWEEN);
+    }
+  }
+
+  private void drawOut(PartRecord out, Optional<PartRecord> coming) {
+    panel.show(model.name(out.part()).words(), model.isLast());
+    justOut.show(
+        coming.map(part -> "Next: " + model.name(part.part()).words()).orElse("All parts are out"),
+        coming.map(part -> shape(part.part(), SMALL_SHAPE_MM)).orElseGet(Region::new));
+    view.getChildren().setAll(justOut);
+    standing.ifPresent(Ticker.Ticking::end);
+    standing = Optional.of(Ticker.WINDOW.repeat(PANEL_MILLIS, this::settle));
+  }
+
+  private void settle() {
+    standing.ifPresent(Ticker.Ticking::end);
+    model.settle();
     draw();
   }
 
-  private void sources() {
-    desk.navigator().open(() -> new CautionScreen(desk, model.cautions()));
-  }
-
-  private void typeCode() {
-    TypedCode.ask(desk, "The six digits on the tag.", this::typed);
-  }
-
-  private void typed(String digits) {
-    desk.attempt(() -> answer(model.scan(digits)));
-  }
-
-  private String subject() {
-    return model.subject().map(Part::words).orElse("the job");
-  }
-
-  private void note() {
-    desk.navigator()
-        .open(
-            () ->
-                new TextEntryScreen(
-                    desk, "Note: " + subject(), "", text -> told(() -> model.note(text))));
-  }
-
-  private void pieces() {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    "Pieces: " + subject(),
-                    "How many pieces hang on its wire, under one tag?",
-                    2,
-                    count -> told(() -> model.pieces(count))));
-  }
-
-  /** Of the part in hand; where large text leaves no room for a key of the tray's, of that too. */
-  private void photo() {
-    if (!desk.touch().isLarge()) {
-      model.subject().ifPresent(part -> PhotoTaking.ask(desk, part));
-      return;
+  private void drawNext(Optional<PartRecord> coming) {
+    if (coming.isEmpty()) {
+      next.showNothing("Every part is out. Look at each of them next.");
+    } else {
+      Part part = coming.get().part();
+      next.show(
+          model.name(part),
+          StepWords.mark(desk.state().layout(), part),
+          StepWords.way(part),
+          shape(part, SHAPE_MM));
     }
-    List<Choice<Runnable>> of = new ArrayList<>();
-    model
-        .subject()
-        .ifPresent(
-            part -> of.add(new Choice<>(() -> PhotoTaking.ask(desk, part), part.words(), "")));
-    of.add(new Choice<>(this::tray, "A whole tray", "its parts are logged as out"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Photo", of, Runnable::run));
+    view.getChildren().setAll(next);
   }
 
-  /** All that lies on one photograph. */
-  private void tray() {
-    TrayTaking.ask(desk, TrayPurpose.OUT);
+  private Region shape(Part part, double mm) {
+    return new PartShape(
+        desk.scale(), desk.state().layout(), part.home(), desk.scale().px(mm), Look.HERE);
   }
 
-  private void told(Supplier<String> deed) {
-    desk.attempt(
-        () -> {
-          String sentence = deed.get();
-          if (!sentence.isEmpty()) {
-            desk.say(sentence);
-          }
-        });
-    desk.navigator().changed();
+  /** A question or a verdict over all: what to answer it with. */
+  private Region asked(Answer answer) {
+    card.show(answer);
+    Touch touch = desk.touch();
+    TouchKey away = touch.key(model.doubt().isPresent() ? "No: wrong place" : "Go on", this::away);
+    if (model.doubt().isEmpty()) {
+      return Panes.column(desk.scale(), card, away);
+    }
+    boolean several = !model.doubt().get().over().isEmpty();
+    TouchKey yes =
+        touch.key(
+            several ? "Yes: all are out" : "Yes: it is out", () -> answer(model.confirm()));
+    return Panes.column(desk.scale(), card, Tiles.row(desk.scale(), away, yes));
+  }
+
+  private void away() {
+    model.dismiss();
+    draw();
   }
 }

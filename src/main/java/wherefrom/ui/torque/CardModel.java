@@ -117,18 +117,24 @@ final class CardModel {
     boolean check = isCheck();
     TorqueStep step = book.tick(number, bolt, person, outOfTurn);
     dismiss();
-    if (step instanceof TorqueStep.Questioned asked) {
-      question = Optional.of(asked.question());
-      return Optional.of(Cue.ASK);
-    }
-    if (step instanceof TorqueStep.Refused refused) {
-      said = refused.sentence();
-      return Optional.of(Cue.ASK);
-    }
+    return Optional.of(step.match(done -> ticked(check), this::question, this::refused));
+  }
+
+  private Cue ticked(boolean check) {
     if (isCheck() && !check) {
       person = "";
     }
-    return Optional.of(Cue.RIGHT);
+    return Cue.RIGHT;
+  }
+
+  private Cue question(TorqueStep.Questioned asked) {
+    question = Optional.of(asked.question());
+    return Cue.ASK;
+  }
+
+  private Cue refused(TorqueStep.Refused refused) {
+    said = refused.sentence();
+    return Cue.ASK;
   }
 
   /** Takes the question back, or the card's last tick. */
@@ -140,9 +146,10 @@ final class CardModel {
     boolean check = isCheck();
     TorqueStep step = book.takeBack(number);
     said =
-        step instanceof TorqueStep.Done done
-            ? done.sentence()
-            : ((TorqueStep.Refused) step).sentence();
+        step.match(
+            TorqueStep.Done::sentence,
+            asked -> asked.question().sentence(),
+            TorqueStep.Refused::sentence);
     if (check != isCheck()) {
       person = lastPerson();
     }
@@ -217,21 +224,28 @@ final class CardModel {
           "Scan YES, or press the key: bolt " + asked.number() + " was done anyway.");
     }
     KeptCard kept = kept();
-    NextStep next = kept.card().next();
-    if (next instanceof NextStep.Tighten tighten) {
-      return answer(
-          Optional.empty(),
-          heading(kept, tighten),
-          "Bolt " + tighten.bolt().number() + " " + tighten.stage().words(),
-          small(kept, tighten.stageNumber()));
-    }
-    return next instanceof NextStep.SecondCheck check
-        ? answer(
-            Optional.empty(),
-            kept.card().spec().fastener() + ": a second person",
-            "Check bolt " + check.bolt().number(),
-            small(kept, kept.card().checkStage()))
-        : answer(Optional.of(Cue.RIGHT), "Tightened", "and checked", said);
+    return kept.card()
+        .next()
+        .match(
+            tighten -> answer(kept, tighten),
+            check -> answer(kept, check),
+            done -> answer(Optional.of(Cue.RIGHT), "Tightened", "and checked", said));
+  }
+
+  private Answer answer(KeptCard kept, NextStep.Tighten tighten) {
+    return answer(
+        Optional.empty(),
+        heading(kept, tighten),
+        "Bolt " + tighten.bolt().number() + " " + tighten.stage().words(),
+        small(kept, tighten.stageNumber()));
+  }
+
+  private Answer answer(KeptCard kept, NextStep.SecondCheck check) {
+    return answer(
+        Optional.empty(),
+        kept.card().spec().fastener() + ": a second person",
+        "Check bolt " + check.bolt().number(),
+        small(kept, kept.card().checkStage()));
   }
 
   private static String heading(KeptCard kept, NextStep.Tighten tighten) {

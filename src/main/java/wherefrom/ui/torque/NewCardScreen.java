@@ -143,16 +143,20 @@ public final class NewCardScreen implements Screen {
     list.refill(lines());
   }
 
+  private void open(int card) {
+    desk.navigator().back();
+    desk.navigator().open(() -> new CardScreen(desk, card));
+  }
+
   private void begin() {
     desk.attempt(
         () -> {
           TorqueStep step = model.begin(new TorqueBook(desk.getJob()));
-          if (step instanceof TorqueStep.Done done) {
-            desk.navigator().back();
-            desk.navigator().open(() -> new CardScreen(desk, done.card().number()));
-          } else if (step instanceof TorqueStep.Refused refused) {
-            desk.say(refused.sentence());
-          }
+          step.<Runnable>match(
+                  done -> () -> open(done.card().number()),
+                  asked -> () -> desk.say(asked.question().sentence()),
+                  refused -> () -> desk.say(refused.sentence()))
+              .run();
         });
   }
 

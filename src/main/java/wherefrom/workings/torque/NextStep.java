@@ -1,7 +1,22 @@
 package wherefrom.workings.torque;
 
+import java.util.function.Function;
+
 /** What a torque card asks for next. */
 public sealed interface NextStep {
+
+  /** What the function for its kind makes of it. */
+  default <R> R match(
+      Function<Tighten, R> tighten, Function<SecondCheck, R> secondCheck, Function<Done, R> done) {
+    if (this instanceof Tighten one) {
+      return tighten.apply(one);
+    }
+    if (this instanceof SecondCheck one) {
+      return secondCheck.apply(one);
+    }
+    return done.apply((Done) this);
+  }
+
   /** The step in a sentence. */
   String sentence();
 

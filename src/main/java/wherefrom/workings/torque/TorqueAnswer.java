@@ -1,7 +1,22 @@
 package wherefrom.workings.torque;
 
+import java.util.function.Function;
+
 /** What a tick gives: the card after it, or why it does not count. */
 public sealed interface TorqueAnswer {
+
+  /** What the function for its kind makes of it. */
+  default <R> R match(
+      Function<Ticked, R> ticked, Function<OutOfTurn, R> outOfTurn, Function<Refused, R> refused) {
+    if (this instanceof Ticked one) {
+      return ticked.apply(one);
+    }
+    if (this instanceof OutOfTurn one) {
+      return outOfTurn.apply(one);
+    }
+    return refused.apply((Refused) this);
+  }
+
   /** The tick counts. */
   record Ticked(TorqueCard card, Tick tick) implements TorqueAnswer {}
 

@@ -49,13 +49,11 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
 
   /** The bolt in turn and its stage; empty when nothing is left to do. */
   public Optional<Tick> findDue(String person) {
-    NextStep next = next();
-    if (next instanceof NextStep.Tighten tighten) {
-      return Optional.of(new Tick(tighten.stageNumber(), tighten.bolt().number(), person, false));
-    }
-    return next instanceof NextStep.SecondCheck check
-        ? Optional.of(new Tick(checkStage(), check.bolt().number(), person, false))
-        : Optional.empty();
+    return next()
+        .match(
+            next -> Optional.of(new Tick(next.stageNumber(), next.bolt().number(), person, false)),
+            check -> Optional.of(new Tick(checkStage(), check.bolt().number(), person, false)),
+            done -> Optional.empty());
   }
 
   /**

@@ -1,8 +1,8 @@
 package wherefrom.workings.torque;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.workings.Source;
@@ -40,29 +40,39 @@ public record TorqueSpec(
   }
 
   private Optional<String> findStageFault() {
-    BigDecimal last = BigDecimal.ZERO;
-    boolean angled = false;
-    for (Stage stage : stages) {
-      if (stage instanceof Stage.ByAngle byAngle) {
-        angled = true;
-        if (!isPositive(byAngle.amount(), Dimension.ANGLE)) {
-          return Optional.of("An angle stage needs an angle of more than 0 deg.");
-        }
-      } else if (stage instanceof Stage.ToTorque toTorque) {
-        Amount torque = toTorque.amount();
-        if (!isPositive(torque, Dimension.TORQUE)) {
-          return Optional.of("A torque stage needs a torque of more than 0, in lb·ft or N·m.");
-        }
-        if (angled || torque.inBase().compareTo(last) <= 0) {
-          return Optional.of(
-              "Each torque must be more than the one before, and none may follow an angle stage: "
-                  + torque.text()
-                  + " does not.");
-        }
-        last = torque.inBase();
-      }
+    return IntStream.range(0, stages.size())
+        .mapToObj(this::findStageFault)
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  /** What is wrong with a stage, where nothing is with those before. */
+  private Optional<String> findStageFault(int at) {
+    return stages.get(at).match(torque -> findFault(torque, at), TorqueSpec::findFault);
+  }
+
+  private static Optional<String> findFault(Stage.ByAngle angle) {
+    return isPositive(angle.amount(), Dimension.ANGLE)
+        ? Optional.empty()
+        : Optional.of("An angle stage needs an angle of more than 0 deg.");
+  }
+
+  private Optional<String> findFault(Stage.ToTorque stage, int at) {
+    Amount torque = stage.amount();
+    if (!isPositive(torque, Dimension.TORQUE)) {
+      return Optional.of("A torque stage needs a torque of more than 0, in lb·ft or N·m.");
     }
-    return Optional.empty();
+    return at == 0 || isMore(torque, stages.get(at - 1))
+        ? Optional.empty()
+        : Optional.of(
+            "Each torque must be more than the one before, and none may follow an angle stage: "
+                + torque.text()
+                + " does not.");
+  }
+
+  private static boolean isMore(Amount torque, Stage before) {
+    return before.match(
+        less -> torque.inBase().compareTo(less.amount().inBase()) > 0, angle -> false);
   }
 
   private static boolean isPositive(Amount amount, Dimension dimension) {

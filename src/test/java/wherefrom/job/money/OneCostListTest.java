@@ -10,8 +10,10 @@ import wherefrom.inspection.Look;
 import wherefrom.job.BenchJob;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.record.RecordTables;
@@ -152,6 +154,48 @@ class OneCostListTest {
     assertThat(money.effect(ground).withIt().toBuy()).isEqualTo(Money.ofCents(16 * 300));
     Change deeper = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.020 in undersize");
     assertThat(money.effect(deeper).withIt().toBuy()).isEqualTo(Money.ofCents(17 * 300));
+  }
+
+  /** Ten thousandths are no hundredth of a millimeter; a comma is a point. */
+  @Test
+  void aSizeIsTheSameInOneUnitOnly() {
+    money.setPrice("rod shells", "3");
+    bench.record(
+        new PartReplaced(
+            bench.item("rod-shell@R3U"),
+            bench.job.nextItem(),
+            "worn",
+            Optional.of(Amount.of("0.010", Unit.MILLIMETRE)),
+            ""));
+    Change inch = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
+    assertThat(money.effect(inch).withIt().toBuy()).isEqualTo(Money.ofCents(17 * 300));
+    Change metric = new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0,01 mm");
+    assertThat(money.effect(metric).withIt().toBuy()).isEqualTo(Money.ofCents(16 * 300));
+  }
+
+  /** What wears serves a coming change only while it has not run. */
+  @Test
+  void aLifterThatRanServesNoNewCam() {
+    money.setPrice("lifters", "10");
+    bench.replace("lifter@3EX");
+    bench.record(new PartFitted(bench.item("lifter@3EX"), bench.part("lifter@3EX").home()));
+    assertThat(effect(ChangeKind.NEW_FLAT_CAM, "").withIt().toBuy())
+        .isEqualTo(Money.ofCents(17 * 1000));
+  }
+
+  @Test
+  void aThingWithoutATagCostsItsPriceForEachPiece() {
+    bench.record(new ChangeMade(0, ChangeKind.GASKET_THICKNESS, "", ""));
+    Purchase gaskets =
+        new Deciding(bench.job)
+            .purchases().stream()
+                .filter(thing -> thing.what().equals("head gaskets"))
+                .findFirst()
+                .orElseThrow();
+    assertThat(gaskets.pieces()).isEqualTo(2);
+    assertThat(new Deciding(bench.job).findCost(gaskets)).isEmpty();
+    money.setPrice("head gaskets", "46");
+    assertThat(new Deciding(bench.job).findCost(gaskets)).contains(Money.ofCents(9200));
   }
 
   @Test

@@ -84,7 +84,8 @@ class JobChartsTest {
         .filteredOn(clearance -> clearance.words().equals("rod 3"))
         .singleElement()
         .satisfies(clearance -> assertThat(clearance.look()).isEqualTo(Look.FAIL));
-    assertThat(ClearanceLimits.set(job, Bearings.RODS, Field.SOURCE, "")).isInstanceOf(Kept.Refused.class);
+    assertThat(ClearanceLimits.set(job, Bearings.RODS, Field.SOURCE, ""))
+        .isInstanceOf(Kept.Refused.class);
     assertThat(ClearanceLimits.set(job, Bearings.RODS, Field.UPPER, "")).isEqualTo(new Kept.Done());
     assertThat(ClearanceLimits.of(job, Bearings.RODS).upper()).isEmpty();
   }

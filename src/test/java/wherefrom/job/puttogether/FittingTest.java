@@ -53,7 +53,8 @@ class FittingTest {
     assertThat(verdict.cue()).isEqualTo(Cue.STOP);
     assertThat(verdict.sentence())
         .isEqualTo(
-            "This came from cylinder 3, exhaust, pushrod. You are at cylinder 5, exhaust, pushrod.");
+            "This came from cylinder 3, exhaust, pushrod. You are at cylinder 5, exhaust,"
+                + " pushrod.");
     assertThat(verdict.wayOut()).contains("The right part is number");
     assertThat(job.state().fitted()).isEmpty();
     assertThat(job.state().standingStop()).isPresent();

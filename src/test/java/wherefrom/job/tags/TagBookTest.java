@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.JobPartNames;
 import wherefrom.job.BenchJob;
 import wherefrom.job.Benches;
+import wherefrom.job.JobPartNames;
 import wherefrom.job.OpenJob;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.OffForWashing;
@@ -52,6 +52,17 @@ class TagBookTest {
 
   private static Verdict refused(Found found) {
     return ((Found.Refused) found).verdict();
+  }
+
+  /** Baskets are numbered from 1: whatever its check digits, no typed code is of basket 0. */
+  @Test
+  void thereIsNoBasketZero() {
+    TagBook book = book();
+    for (int check = 0; check < 100; check++) {
+      String typed = String.format(java.util.Locale.ROOT, "0000%02d", check);
+      assertThat(book.find(typed)).as(typed).isInstanceOf(Found.Refused.class);
+    }
+    assertThat(book.find(book.basket(1).typed())).isEqualTo(new Found.ABasket(1));
   }
 
   /** A V8 of the usual kinds: 74 parts, 42 places, six actions, twenty baskets. */
@@ -112,8 +123,7 @@ class TagBookTest {
     assertThat(refused(twin.find(old))).isInstanceOf(Verdict.Retired.class);
     assertThat(refused(twin.find("000000"))).isInstanceOf(CodeVerdict.DigitsDisagree.class);
     VerdictWords words = refused(book().find(old)).words(new JobPartNames(job.state()));
-    assertThat(words.advice())
-        .contains(book().of(Benches.part(job, "pushrod@3EX")).typed());
+    assertThat(words.advice()).contains(book().of(Benches.part(job, "pushrod@3EX")).typed());
   }
 
   @Test

@@ -139,8 +139,8 @@ class CopyingTest {
     assertThat(words(window)).contains("Last copied 4 May 2026, today.");
     clock.pass(Duration.ofDays(90));
     in(window, () -> window.shell.desk().open(shelf.open(job)));
-    assertThat(words(window))
-        .contains("Copy on the USB drive Last copied 4 May 2026, 90 days ago.");
+    in(window, () -> window.pressRail("More"));
+    assertThat(words(window)).contains("Copy to USB drive Last copied 4 May 2026, 90 days ago.");
     assertThat(window.equipment.settings.findCopied(job)).isPresent();
   }
 
@@ -228,7 +228,8 @@ class CopyingTest {
     assertThat(files(stick)).isEmpty();
     idleAfter(window, Duration.ofSeconds(1));
     isCopied();
-    assertThat(words(window)).contains("Copy on the USB drive Last copied 4 May 2026, today.");
+    in(window, () -> window.pressRail("More"));
+    assertThat(words(window)).contains("Copy to USB drive Last copied 4 May 2026, today.");
     Files.delete(files(stick).get(0));
     idleAfter(window, Duration.ofMinutes(5));
     assertThat(files(stick)).isEmpty();
@@ -287,7 +288,7 @@ class CopyingTest {
         .contains("Put it in, and the copy is made by itself. Not copied yet.");
     assertThat(stick).doesNotExist();
     in(window, () -> window.shell.desk().open(shelf.open(job)));
-    assertThat(words(window)).contains("Copy on the USB drive The USB drive is not there");
+    assertThat(words(window)).contains("The USB drive is not there");
     Files.createDirectory(stick);
     idleAfter(window, Duration.ofMinutes(2));
     isCopied();

@@ -98,7 +98,7 @@ class LongWorkTest {
   void aBarTellsHowFarItIsAndGoesWhenItIsDone() throws Exception {
     begin(200_000_000L);
     untilWordsHold("Counting: 5 of 10");
-    assertThat(words()).contains("Stop").contains("Jobs");
+    assertThat(words()).contains("Stop").contains("Wherefrom");
     goOn.countDown();
     for (int tries = 0; tries < 200 && results.isEmpty(); tries++) {
       WaitForAsyncUtils.waitForFxEvents();

@@ -116,7 +116,7 @@ class PictureDropTest {
     assertThat(window.shell.desk().getJob().folder()).isEqualTo(other);
     drop(window, List.of(log));
     assertThat(window.shell.desk().getJob().folder()).isEqualTo(job);
-    assertThat(window.shell.current().title()).isEqualTo("Where you left off");
+    assertThat(window.shell.current().title()).isEqualTo("Barn six");
     drop(window, List.of(job));
     assertThat(window.shell.desk().getJob().condition().writable()).isTrue();
     assertThat(wrong).isEmpty();

@@ -76,7 +76,7 @@ class DecideModelTest {
     assertThat(verdict("pushrod@3EX")).isEqualTo("not cleared");
     part.decide(Decision.REUSE, "every test passed");
     assertThat(part.lines().get(0).heading()).isEqualTo("Decided: reuse");
-    assertThat(part.lines().get(0).more()).containsExactly("Because: every test passed.");
+    assertThat(part.lines().get(0).words()).isEqualTo("Because: every test passed.");
     assertThat(verdict("pushrod@3EX")).isEqualTo("right place");
   }
 
@@ -84,11 +84,9 @@ class DecideModelTest {
   void theProposalSaysItsReasonsWithTheirSource() {
     look("main-shell@M2L", Look.FAIL);
     assertThat(part("main-shell@M2L").lines().get(1).heading()).isEqualTo("Proposed: replace");
-    assertThat(part("main-shell@M2L").lines().get(1).more())
-        .satisfiesExactly(
-            reason -> assertThat(reason).startsWith("R22: "),
-            source ->
-                assertThat(source).isEqualTo("Source: TM 9-2815-237-34, bearings, before 2-11."));
+    assertThat(part("main-shell@M2L").lines().get(1).words()).startsWith("R22: ");
+    assertThat(part("main-shell@M2L").lines().get(1).source())
+        .isEqualTo("TM 9-2815-237-34, bearings, before 2-11.");
   }
 
   @Test
@@ -131,8 +129,8 @@ class DecideModelTest {
     assertThat(part("lifter@5EX").lines().get(0).heading()).isEqualTo("Decided: replace");
     assertThat(sample.job.takeBack()).isPresent();
     assertThat(sample.record("lifter@5EX").decision()).isEmpty();
-    assertThat(part("lifter@3EX").lines().get(0).more())
-        .containsExactly("Because: every test passed.");
+    assertThat(part("lifter@3EX").lines().get(0).words())
+        .isEqualTo("Because: every test passed.");
     assertThat(model.replacements()).isEmpty();
   }
 

@@ -7,19 +7,48 @@ import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.entry.OffForWashing;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.SentToShop;
 import wherefrom.job.puttogether.PutTogether;
+import wherefrom.job.shelf.JobDay;
+import wherefrom.job.takeapart.OutOrder;
+import wherefrom.parts.Place;
+import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.sample.SampleJob;
 
-/** What a person who comes back after months is told. */
+/** What a job's first screen says. */
 class JobHomeModelTest {
-  private static final Clock LATER = Clock.offset(SampleJob.CLOCK, Duration.ofDays(90));
 
-  private static String said(List<JobHomeModel.Line> lines, String heading) {
-    return lines.stream()
-        .filter(line -> line.heading().startsWith(heading))
-        .findFirst()
-        .orElseThrow()
-        .words();
+  private static JobHomeModel model(SampleJob sample) {
+    return new JobHomeModel(sample.job, OutOrder.CYLINDER, false);
+  }
+
+  private static List<String> days(JobHomeModel model) {
+    return List.of(JobDay.values()).stream()
+        .map(day -> DayWords.open(model.standing(), day))
+        .toList();
+  }
+
+  @Test
+  void theTagsAreToBePrintedFirst() {
+    JobHomeModel model = model(SampleJob.whole());
+    assertThat(model.deed().words()).isEqualTo("Print the tags first");
+    assertThat(model.deed().more()).isEqualTo("74 tags, before the first bolt");
+    assertThat(days(model)).containsExactly("74 to print", "74 to go", "later", "later", "later");
+    assertThat(model.counts()).isEmpty();
+    assertThat(model.here()).isEmpty();
+  }
+
+  @Test
+  void takingApartGoesOnWhereItWasLeft() {
+    SampleJob sample = SampleJob.whole();
+    sample.job.record(new PartOut(sample.part("rocker@3EX").item()));
+    JobHomeModel model = model(sample);
+    assertThat(model.deed().words()).isEqualTo("Go on: 3 EX pushrod");
+    assertThat(model.here()).containsExactly(Place.find("pushrod@3EX").orElseThrow());
+    assertThat(model.aside(SampleJob.CLOCK)).isEqualTo("1 of 74 out");
+    Clock later = Clock.offset(SampleJob.CLOCK, Duration.ofDays(90));
+    assertThat(model.aside(later)).isEqualTo("last work 90 days ago");
   }
 
   @Test
@@ -28,19 +57,28 @@ class JobHomeModelTest {
     PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
     together.scan(sample.tag("pushrod@3EX"));
     together.scan(sample.card("5EX"));
-    List<JobHomeModel.Line> lines = JobHomeModel.lines(sample.job, LATER);
-    assertThat(lines.get(0).heading()).isEqualTo("Do next");
-    assertThat(lines.get(0).words()).contains("solve it first", "cylinder 3, exhaust");
-    assertThat(lines.get(1).heading()).contains("4 May 2026, 90 days ago");
+    JobHomeModel model = model(sample);
+    assertThat(model.deed().isStop()).isTrue();
+    assertThat(model.deed().words()).isEqualTo("A stop is waiting");
+    assertThat(model.deed().more()).endsWith(": 3 EX pushrod, at 5 EX");
+    assertThat(model.counts().get(0).words()).isEqualTo("stopped");
+    assertThat(new JobHomeModel(sample.job, OutOrder.CYLINDER, true).deed().more())
+        .doesNotContain("3 EX");
   }
 
   @Test
-  void whatIsAwayIsNamedThreeTimesAndThenCounted() {
+  void puttingTogetherNamesTheNextPartAndWhereAllAre() {
     SampleJob sample = SampleJob.apart();
-    for (int item = 1; item <= 5; item++) {
-      sample.job.record(new OffForWashing(item, 2));
-    }
-    String waiting = said(JobHomeModel.lines(sample.job, LATER), "Waiting");
-    assertThat(waiting).contains("basket 2").endsWith("and 2 more: see the bench map.");
+    sample.job.record(new OffForWashing(1, 2));
+    sample.job.record(new SentToShop(1, List.of(2, 3), "measure run-out", ShopWork.OTHER));
+    JobHomeModel model = model(sample);
+    assertThat(model.deed().words()).isEqualTo("Go on: main 1, upper shell");
+    assertThat(new JobHomeModel(sample.job, OutOrder.CYLINDER, true).deed().words())
+        .isEqualTo("Go on: main 1, upper");
+    assertThat(model.counts())
+        .extracting(count -> count.parts() + " " + count.words())
+        .containsExactly("71 bench", "1 washing", "2 machine shop");
+    assertThat(days(model).subList(0, 4))
+        .containsExactly("74 to print", "all out", "none open", "74 to fit");
   }
 }

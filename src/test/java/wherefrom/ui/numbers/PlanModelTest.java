@@ -10,8 +10,8 @@ import wherefrom.job.money.MoneyBook;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
-import wherefrom.ui.sample.SampleJob;
 import wherefrom.job.numbers.PlanStepper.Stepped;
+import wherefrom.ui.sample.SampleJob;
 import wherefrom.workings.plan.Margin;
 
 class PlanModelTest {

@@ -49,6 +49,11 @@ public final class SampleJob {
     return new SampleJob(ReadyLayouts.find(layout).orElseThrow(), kinds);
   }
 
+  /** An engine of a layout that a person has edited, all in the engine. */
+  public static SampleJob whole(Layout layout, Set<PartKind> kinds) {
+    return new SampleJob(layout, kinds);
+  }
+
   /** The same V8 with everything on the bench. */
   public static SampleJob apart() {
     SampleJob sample = whole();

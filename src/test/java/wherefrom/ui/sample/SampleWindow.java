@@ -270,6 +270,9 @@ public final class SampleWindow {
     if (node instanceof FitText text) {
       return text.words().replace('\n', ' ');
     }
+    if (isDrawn(node)) {
+      return node.getAccessibleText();
+    }
     StringBuilder all = new StringBuilder();
     if (node instanceof Parent parent) {
       for (Node child : parent.getChildrenUnmodifiable()) {
@@ -278,6 +281,12 @@ public final class SampleWindow {
       }
     }
     return all.toString();
+  }
+
+  /** Whether a target shows a drawing, so that its words are only said aloud. */
+  private static boolean isDrawn(Node node) {
+    return node.getStyleClass().contains("drawn-zone")
+        || node.getStyleClass().contains("kind-key");
   }
 
   /** All words on the screen. */

@@ -2,9 +2,15 @@ package wherefrom.ui.takeapart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
 import wherefrom.job.Caution;
+import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Action;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.Cue;
@@ -12,48 +18,113 @@ import wherefrom.ui.sample.SampleJob;
 
 class TakeApartModelTest {
   private final SampleJob sample = SampleJob.whole();
-  private final TakeApartModel model = new TakeApartModel(sample.job, SampleJob.NAMES);
+  private OutOrder order = OutOrder.CYLINDER;
+  private final TakeApartModel model =
+      new TakeApartModel(sample.job, SampleJob.NAMES, () -> order);
+  private final PartRemarks remarks = new PartRemarks(sample.job);
 
-  @Test
-  void rockersComeOutFirstThenTheirPushrods() {
-    assertThat(model.answer().lines()).containsExactly("1 IN rocker");
-    assertThat(model.scan(sample.tag("rocker@1IN"))).contains(Cue.RIGHT);
-    assertThat(model.answer().lines()).containsExactly("1 IN pushrod");
-    assertThat(model.answer().small())
-        .isEqualTo(
-            "Out: cylinder 1, intake, rocker. Next, pushrod: Mark its top end before it comes out.");
-    assertThat(model.progress()).isEqualTo("1 of 74 out");
+  private String next() {
+    return model.next().map(part -> model.name(part.part()).words()).orElse("");
+  }
+
+  private String out() {
+    return model.out().map(part -> model.name(part.part()).words()).orElse("");
+  }
+
+  private static Place place(String key) {
+    return Place.find(key).orElseThrow();
+  }
+
+  private String where(String placeKey) {
+    return sample.record(placeKey).where().state();
   }
 
   @Test
-  void aTapOnTheNextPlaceLogsItsPartOut() {
-    assertThat(model.tap(sample.spot("1IN"))).contains(Cue.RIGHT);
-    assertThat(sample.record("rocker@1IN").where().state()).isEqualTo("out");
+  void oneScanAPartAndTheNextFollows() {
+    assertThat(next()).isEqualTo("1 IN rocker");
+    assertThat(model.scan(sample.tag("rocker@3EX"))).contains(Cue.RIGHT);
+    assertThat(out()).isEqualTo("3 EX rocker");
+    assertThat(next()).isEqualTo("3 EX pushrod");
+    assertThat(model.progress()).isEqualTo("1 of 74 out");
+    model.scan(sample.tag("pushrod@3EX"));
+    assertThat(out()).isEqualTo("3 EX pushrod");
+    assertThat(next()).isEqualTo("3 IN rocker");
+    model.settle();
+    assertThat(out()).isEmpty();
+    assertThat(next()).isEqualTo("3 IN rocker");
+  }
+
+  @Test
+  void theOrderIsAskedForAnewEachTime() {
+    model.scan(sample.tag("rocker@3EX"));
+    order = OutOrder.KIND;
+    assertThat(next()).isEqualTo("3 IN rocker");
+  }
+
+  @Test
+  void theKeyAndATapOnTheNextPlaceLogItsPartOut() {
+    assertThat(model.nextIsOut()).contains(Cue.RIGHT);
+    assertThat(where("rocker@1IN")).isEqualTo("out");
+    assertThat(model.tap(place("pushrod@1IN"))).contains(Cue.RIGHT);
+    assertThat(where("pushrod@1IN")).isEqualTo("out");
   }
 
   @Test
   void aTapElsewhereAsksBeforeItLogs() {
     int before = sample.job.history().size();
-    assertThat(model.tap(sample.spot("5EX"))).contains(Cue.ASK);
-    assertThat(model.answer().lines()).containsExactly("5 EX rocker");
-    assertThat(model.answer().small())
-        .isEqualTo("Next out is 1 IN rocker. Is the 5 EX rocker out all the same?");
+    assertThat(model.tap(place("rocker@5EX"))).contains(Cue.ASK);
+    assertThat(model.answer().orElseThrow().lines()).containsExactly("5 EX rocker is out?");
+    assertThat(model.answer().orElseThrow().small()).isEqualTo("Next would be 1 IN rocker.");
     assertThat(sample.job.history()).hasSize(before);
     model.dismiss();
-    assertThat(model.answer().lines()).containsExactly("1 IN rocker");
+    assertThat(model.answer()).isEmpty();
     assertThat(model.confirm()).isEmpty();
-    model.tap(sample.spot("5EX"));
+    model.tap(place("rocker@5EX"));
     assertThat(model.act(Action.YES)).contains(Cue.RIGHT);
-    assertThat(sample.record("rocker@5EX").where().state()).isEqualTo("out");
-    assertThat(model.asked()).isEmpty();
+    assertThat(where("rocker@5EX")).isEqualTo("out");
+    assertThat(model.doubt()).isEmpty();
+  }
+
+  @Test
+  void aPushrodUnderItsRockerSaysWhatMustBeOffFirst() {
+    model.tap(place("pushrod@5EX"));
+    assertThat(model.answer().orElseThrow().lines()).containsExactly("First off: 5 EX rocker");
+    assertThat(model.answer().orElseThrow().small())
+        .isEqualTo("It is over the 5 EX pushrod. Are both out?");
+    int before = sample.job.history().size();
+    model.confirm();
+    assertThat(where("rocker@5EX")).isEqualTo("out");
+    assertThat(where("pushrod@5EX")).isEqualTo("out");
+    long steps =
+        sample.job.history().stream().skip(before).map(one -> one.sequence()).distinct().count();
+    assertThat(steps).as("one act").isEqualTo(1);
+    model.act(Action.UNDO);
+    assertThat(where("rocker@5EX")).isEqualTo(where("rocker@1IN"));
+  }
+
+  @Test
+  void aShellUnderItsCapSaysSoToo() {
+    SampleJob capped = SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class));
+    TakeApartModel all =
+        new TakeApartModel(capped.job, SampleJob.NAMES, () -> OutOrder.CYLINDER);
+    all.tap(place("rod-shell@R4L"));
+    assertThat(all.answer().orElseThrow().lines()).containsExactly("First off: Rod 4, cap");
+  }
+
+  @Test
+  void aScannedPushrodWhoseRockerWasNotScannedIsOutAndTheRockerIsAskedFor() {
+    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+    assertThat(model.takeSaid()).isEqualTo("Scan the 3 EX rocker too.");
+    assertThat(model.takeSaid()).isEmpty();
+    assertThat(next()).isEqualTo("3 EX rocker");
   }
 
   @Test
   void aScanAnswersForItselfWhileATapIsAskedAbout() {
-    model.tap(sample.spot("5EX"));
+    model.tap(place("rocker@5EX"));
     model.scan(sample.tag("rocker@1IN"));
     assertThat(model.act(Action.YES)).isEmpty();
-    assertThat(sample.record("rocker@5EX").where().state()).isNotEqualTo("out");
+    assertThat(where("rocker@5EX")).isNotEqualTo("out");
   }
 
   @Test
@@ -61,59 +132,95 @@ class TakeApartModelTest {
     model.scan(sample.tag("rocker@1IN"));
     sample.logbook.fail("The disk is full. Make room, then scan again.");
     assertThat(model.scan(sample.tag("pushrod@1IN"))).contains(Cue.ASK);
-    assertThat(model.answer().headline()).isEqualTo("Not kept");
-    assertThat(model.answer().small()).isEqualTo("The disk is full. Make room, then scan again.");
+    assertThat(model.answer().orElseThrow().headline()).isEqualTo("Not kept");
+    assertThat(model.answer().orElseThrow().small())
+        .isEqualTo("The disk is full. Make room, then scan again.");
   }
 
   @Test
-  void aPartThatIsOutAlreadyIsSaidAndNotLoggedAgain() {
+  void aPartThatIsOutAlreadyHasItsPanelAgainAndIsNotLogged() {
     model.scan(sample.tag("rocker@1IN"));
+    model.settle();
     int before = sample.job.history().size();
     assertThat(model.scan(sample.tag("rocker@1IN"))).isEmpty();
-    assertThat(model.answer().small()).startsWith("Already out: cylinder 1, intake, rocker");
+    assertThat(model.takeSaid()).isEqualTo("Already out: 1 IN rocker is out, on the bench.");
+    assertThat(out()).isEqualTo("1 IN rocker");
     assertThat(sample.job.history()).hasSize(before);
+  }
+
+  @Test
+  void onlyTheLastStepIsTakenBackFromThePanel() {
+    model.scan(sample.tag("rocker@1IN"));
+    assertThat(model.isLast()).isTrue();
+    remarks.note(sample.part("rocker@1IN"), "bent");
+    assertThat(model.isLast()).isFalse();
+    model.act(Action.UNDO);
+    assertThat(model.takeSaid()).startsWith("Taken back: ");
+    assertThat(where("rocker@1IN")).isEqualTo("out");
   }
 
   @Test
   void aSkippedPartComesBackWhenAllOthersAreOut() {
     model.act(Action.SKIP);
-    assertThat(model.answer().lines()).containsExactly("1 IN pushrod");
+    assertThat(next()).isEqualTo("1 EX rocker");
     sample.job.state().parts().stream()
         .map(part -> part.part())
         .filter(part -> part.item() != 1)
         .toList()
         .forEach(part -> model.scan(part.code(SampleJob.ENGINE).digits()));
-    assertThat(model.answer().lines()).containsExactly("1 IN rocker");
-  }
-
-  @Test
-  void theLastStepIsTakenBack() {
-    model.scan(sample.tag("rocker@1IN"));
-    model.act(Action.UNDO);
-    assertThat(model.answer().lines()).containsExactly("1 IN rocker");
-    assertThat(model.answer().small()).startsWith("Taken back:");
+    assertThat(next()).isEqualTo("1 IN rocker");
   }
 
   @Test
   void aTagOfAnotherEngineStops() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
     assertThat(model.scan(other)).contains(Cue.STOP);
-    assertThat(model.answer().small()).contains("Grey six");
+    assertThat(model.answer().orElseThrow().small()).contains("Grey six");
+    model.scan(sample.tag("rocker@1IN"));
+    assertThat(model.answer()).isEmpty();
   }
 
   @Test
-  void notesAndPiecesAreOfThePartThatCameOutLast() {
+  void keysAreAboutThePartThatIsShown() {
+    assertThat(model.subject()).contains(sample.part("rocker@1IN"));
     model.scan(sample.tag("pushrod@3EX"));
-    assertThat(model.note("bent")).isEmpty();
-    assertThat(model.pieces("2")).isEmpty();
-    assertThat(model.pieces("")).isNotEmpty();
+    assertThat(model.subject()).contains(sample.part("pushrod@3EX"));
+    model.settle();
+    assertThat(model.subject()).contains(sample.part("rocker@3EX"));
+  }
+
+  @Test
+  void aRemarkSaysWhatItWasPutOn() {
+    Part part = sample.part("pushrod@3EX");
+    assertThat(remarks.note(part, "bent")).isEqualTo("Noted on 3 EX pushrod: bent.");
+    assertThat(remarks.pieces(part, "2")).isEqualTo("2 pieces: 3 EX pushrod.");
+    assertThat(remarks.pieces(part, "")).doesNotContain("3 EX pushrod");
+    assertThat(remarks.suspect(part, remarks.checks(part).get(0)))
+        .isEqualTo("Suspect: 3 EX pushrod. Is it straight?");
     assertThat(sample.record("pushrod@3EX").remarks()).hasSize(1);
     assertThat(sample.record("pushrod@3EX").part().pieces()).isEqualTo(2);
+    assertThat(sample.record("pushrod@3EX").looks()).containsValue(Look.SUSPECT);
   }
 
   @Test
   void cautionsStandOnTheirStep() {
     assertThat(model.cautions()).contains(Caution.LIFTER_RISES).doesNotContain(Caution.HOIST);
     assertThat(model.cautionWords()).startsWith("Caution. ").contains(" more.");
+  }
+
+  @Test
+  void placesAreNamedToBeReadFromAfar() {
+    SampleJob capped = SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class));
+    assertThat(
+            capped.job.state().places().stream()
+                .map(place -> PartName.of(capped.job.state().layout(), place).words()))
+        .contains(
+            "3 EX pushrod",
+            "Rod 4, lower shell",
+            "Rod 4, cap",
+            "Rod 4",
+            "Main 2, upper shell",
+            "Bore 4, piston",
+            "Cam 2, bearing");
   }
 }

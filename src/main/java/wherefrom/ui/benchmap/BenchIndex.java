@@ -1,0 +1,59 @@
+package wherefrom.ui.benchmap;
+
+import java.util.Collection;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import wherefrom.drawing.PartState;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.rules.Cue;
+import wherefrom.ui.app.Desk;
+import wherefrom.text.Words;
+import wherefrom.ui.engine.EngineIndex;
+
+/** The kind that the bench shows, on the engine: a tap does what a scan of the part would. */
+final class BenchIndex implements EngineIndex {
+  private final Desk desk;
+  private final BenchMapModel model;
+  private final PartKind kind;
+  private final Consumer<Optional<Cue>> answered;
+
+  BenchIndex(Desk desk, BenchMapModel model, Consumer<Optional<Cue>> answered) {
+    this.desk = desk;
+    this.model = model;
+    this.kind = model.kind();
+    this.answered = answered;
+  }
+
+  @Override
+  public String title() {
+    return Words.capital(kind.plural());
+  }
+
+  @Override
+  public Optional<PartKind> kind() {
+    return Optional.of(kind);
+  }
+
+  @Override
+  public Collection<Place> places() {
+    return desk.state().places();
+  }
+
+  @Override
+  public Function<Place, PartState> states() {
+    return model.states();
+  }
+
+  @Override
+  public void open(Place place) {
+    model.show(place.kind());
+    answered.accept(model.tap(place.spot()));
+  }
+
+  @Override
+  public void scan(String text) {
+    answered.accept(model.scan(text));
+  }
+}

@@ -1,0 +1,97 @@
+package wherefrom.ui.drawn;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.css.PseudoClass;
+import javafx.scene.AccessibleRole;
+import javafx.scene.layout.Region;
+import wherefrom.drawing.Look;
+import wherefrom.engine.Layout;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.text.Words;
+
+/** A key that shows a kind of part as its shape; the title above says which is chosen. */
+public final class KindKey extends Region {
+  private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
+
+  /** The shape in the key's side. */
+  private static final double SHAPE = 0.64;
+
+  private static final int MOST_IN_ROW = 8;
+
+  private final KindShape shape;
+  private final double least;
+  private final double side;
+
+  private KindKey(Scale scale, Layout layout, PartKind kind) {
+    least = scale.px(Scale.KEY_MM);
+    side = SHAPE * least;
+    shape = new KindShape(scale, layout, kind, side, Look.IN);
+    getStyleClass().addAll("key", "plain", "kind-key");
+    getChildren().add(shape);
+    setAccessibleRole(AccessibleRole.BUTTON);
+    setAccessibleText(Words.capital(kind.plural()));
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  /** One key. */
+  public static KindKey of(Touch touch, Layout layout, PartKind kind, Runnable act) {
+    return touch.target(new KindKey(touch.scale(), layout, kind), act);
+  }
+
+  /**
+   * A key for each kind, eight in a row at most.
+   *
+   * @param chosen the kind that is shown now
+   */
+  public static Tiles row(
+      Touch touch,
+      Layout layout,
+      List<PartKind> kinds,
+      Optional<PartKind> chosen,
+      Consumer<PartKind> act) {
+    List<KindKey> keys =
+        kinds.stream()
+            .map(
+                kind ->
+                    of(touch, layout, kind, () -> act.accept(kind))
+                        .select(chosen.filter(kind::equals).isPresent()))
+            .toList();
+    return new Tiles(touch.scale(), MOST_IN_ROW, Scale.GAP_MM, keys);
+  }
+
+  /** Shows it as chosen. */
+  public KindKey select(boolean on) {
+    pseudoClassStateChanged(SELECTED, on);
+    return this;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return least;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return least;
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    return least;
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return least;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    shape.resizeRelocate((getWidth() - side) / 2, (getHeight() - side) / 2, side, side);
+  }
+}

@@ -1,0 +1,69 @@
+package wherefrom.ui.drawn;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javafx.css.PseudoClass;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import wherefrom.drawing.Look;
+import wherefrom.drawing.Shape;
+
+/** Shapes of one part; how it looks is a pseudo-class of their group. */
+class LookNode extends Group {
+  private static final Map<Look, PseudoClass> LOOKS = new EnumMap<>(Look.class);
+  private static final List<Double> OUT_DASHES = List.of(3.0, 2.5);
+
+  static {
+    for (Look look : Look.values()) {
+      String name = look.name().toLowerCase(Locale.ROOT);
+      LOOKS.put(look, PseudoClass.getPseudoClass(name));
+    }
+  }
+
+  private final List<Shape> shapes;
+  private Look look = Look.IN;
+
+  LookNode(List<Shape> shapes, Look first) {
+    this.shapes = List.copyOf(shapes);
+    getStyleClass().add("part");
+    getChildren().addAll(ShapeNodes.of(shapes));
+    pseudo(look, true);
+    look(first);
+  }
+
+  final Look look() {
+    return look;
+  }
+
+  /** Shows it in another look; nothing is touched where it is the same. */
+  final void look(Look newLook) {
+    if (newLook == look) {
+      return;
+    }
+    pseudo(look, false);
+    look = newLook;
+    pseudo(look, true);
+    for (int at = 0; at < shapes.size(); at++) {
+      draw(shapes.get(at), getChildren().get(at));
+    }
+  }
+
+  private void draw(Shape shape, Node node) {
+    node.setVisible(look.shows(shape.role()));
+    if (shape.width() > 0 && look != Look.ABSENT) {
+      javafx.scene.shape.Shape drawn = (javafx.scene.shape.Shape) node;
+      double width = shape.width() * look.weight();
+      drawn.setStrokeWidth(width);
+      ShapeNodes.dash(drawn, look == Look.OUT ? OUT_DASHES : List.of(), width);
+    }
+  }
+
+  private void pseudo(Look which, boolean on) {
+    PseudoClass pseudo = LOOKS.get(which);
+    if (pseudo != null) {
+      pseudoClassStateChanged(pseudo, on);
+    }
+  }
+}

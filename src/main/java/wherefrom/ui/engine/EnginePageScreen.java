@@ -1,0 +1,98 @@
+package wherefrom.ui.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import wherefrom.drawing.Foot;
+import wherefrom.drawing.Target;
+import wherefrom.drawing.View;
+import wherefrom.parts.Home;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.drawn.EngineView;
+
+/** The engine from above or below at full width: a cylinder opens large, a main with all mains. */
+public final class EnginePageScreen implements Screen, Scannable {
+  private final Desk desk;
+  private final EnginePages pages;
+  private final EngineView engine;
+  private final VBox view;
+
+  EnginePageScreen(Desk desk, EnginePages pages, View side) {
+    this.desk = desk;
+    this.pages = pages;
+    engine =
+        EngineView.keyed(desk.touch(), pages.layout(), pages.kinds(), this::tapped);
+    engine.live(pages::leadsOn);
+    pages.index().kind().ifPresent(engine::choose);
+    engine.foot(hasMains() ? Foot.KEYS : Foot.NONE);
+    engine.look(side);
+    view = Panes.column(desk.scale(), engine);
+    rows().forEach(view.getChildren()::add);
+  }
+
+  private boolean hasMains() {
+    return pages.index().kind().filter(kind -> kind.home() != Home.MAIN).isEmpty();
+  }
+
+  private List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
+    List<Place> cams = pages.camBearings();
+    if (!cams.isEmpty()) {
+      List<Node> keys = new ArrayList<>();
+      cams.forEach(place -> keys.add(cam(place)));
+      rows.add(new Tiles(desk.scale(), keys.size(), wherefrom.ui.controls.Scale.GAP_MM, keys));
+    }
+    if (pages.index().kind().isEmpty()) {
+      rows.add(desk.touch().key("Turn over", this::turn));
+    }
+    return rows;
+  }
+
+  private Node cam(Place place) {
+    return desk.touch().key(place.spot().figures(), () -> pages.index().open(place));
+  }
+
+  private void turn() {
+    engine.turnOver();
+  }
+
+  private void tapped(Target target) {
+    if (target instanceof Target.Whole) {
+      pages.list(engine.side());
+    } else {
+      pages.tapped(target);
+    }
+  }
+
+  @Override
+  public String title() {
+    return pages.index().title(engine.side());
+  }
+
+  @Override
+  public Region view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    pages.show(engine);
+  }
+
+  @Override
+  public void changed() {
+    shown();
+  }
+
+  @Override
+  public void scan(String text) {
+    pages.index().scan(text);
+  }
+}

@@ -1,0 +1,200 @@
+package wherefrom.ui.engine;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import wherefrom.drawing.Asked;
+import wherefrom.drawing.PlaceWords;
+import wherefrom.drawing.Target;
+import wherefrom.drawing.View;
+import wherefrom.engine.BoreSpot;
+import wherefrom.engine.Layout;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.ValveSpot;
+import wherefrom.parts.Home;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.drawn.EngineView;
+
+/**
+ * The engine as an index: from the drawing to a cylinder or the mains at full size, from there to a
+ * place. Where a tap can mean one place only, that opens at once.
+ *
+ * <pre>
+ *   EnginePages pages = new EnginePages(desk, index);
+ *   EngineView view = pages.view();      // of any size, for a screen of one's own
+ *   pages.open(View.BELOW);              // or the page at full width
+ * </pre>
+ */
+public final class EnginePages {
+  private final Desk desk;
+  private final EngineIndex index;
+
+  public EnginePages(Desk desk, EngineIndex index) {
+    this.desk = desk;
+    this.index = index;
+  }
+
+  EngineIndex index() {
+    return index;
+  }
+
+  Layout layout() {
+    return desk.state().layout();
+  }
+
+  /** The kinds that are drawn as tracked: the job's, and the one that is meant. */
+  Set<PartKind> kinds() {
+    Set<PartKind> kinds = EnumSet.copyOf(desk.state().kinds());
+    index.kind().ifPresent(kinds::add);
+    return kinds;
+  }
+
+  Asked asked() {
+    return new Asked(kinds(), index.kind());
+  }
+
+  /** The drawing for a screen of any size, its taps leading into this index. */
+  public EngineView view() {
+    EngineView[] made = new EngineView[1];
+    made[0] =
+        EngineView.keyed(
+            desk.touch(), layout(), kinds(), target -> tapped(made[0].side(), target));
+    made[0].live(this::leadsOn);
+    index.kind().ifPresent(made[0]::choose);
+    return made[0];
+  }
+
+  /** Shows how the places stand now. */
+  public void show(EngineView view) {
+    view.show(index.states(), index.here());
+  }
+
+  /** Opens this side of the engine at full width. */
+  public void open(View side) {
+    desk.navigator().open(() -> new EnginePageScreen(desk, this, side));
+  }
+
+  /** Opens the side where the meant kind is; the top where all are. */
+  public void open() {
+    open(index.kind().map(EngineView::sideOf).orElse(View.ABOVE));
+  }
+
+  /** A small drawing was tapped. */
+  void tapped(View side, Target target) {
+    if (target instanceof Target.Whole) {
+      open(side);
+    } else {
+      tapped(target);
+    }
+  }
+
+  /** Opens what was tapped on a page. */
+  void tapped(Target target) {
+    List<Place> places = places(target);
+    if (places.size() == 1) {
+      index.open(places.get(0));
+    } else if (target instanceof Target.Cylinder cylinder && index.isOfParts()) {
+      desk.navigator().open(() -> new CylinderPageScreen(desk, this, cylinder.number()));
+    } else if (target instanceof Target.Main main && index.isOfParts()) {
+      desk.navigator().open(() -> new MainsPageScreen(desk, this, main.number()));
+    } else if (target instanceof Target.Mains && index.isOfParts()) {
+      desk.navigator().open(() -> new MainsPageScreen(desk, this, 1));
+    } else if (!places.isEmpty()) {
+      choose(places);
+    }
+  }
+
+  /** Asks which of several places is meant. */
+  void choose(List<Place> places) {
+    var states = index.states();
+    List<Choice<Place>> choices =
+        places.stream()
+            .map(
+                place ->
+                    new Choice<>(
+                        place, words(place), states.apply(place).words()))
+            .toList();
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, index.title(), choices, index::open));
+  }
+
+  private String words(Place place) {
+    return index.isOfParts() ? PlaceWords.of(layout(), place) : place.spot().figures();
+  }
+
+  /** The cylinders and the mains of a side as a list, where the glass is too small for zones. */
+  void list(View side) {
+    List<Target> targets = new ArrayList<>();
+    layout().cylinders().forEach(number -> targets.add(new Target.Cylinder(number)));
+    if (side == View.BELOW) {
+      IntStream.rangeClosed(1, layout().mains())
+          .forEach(number -> targets.add(new Target.Main(number)));
+    }
+    List<Choice<Target>> choices =
+        targets.stream()
+            .filter(this::leadsOn)
+            .map(target -> new Choice<>(target, words(target), ""))
+            .toList();
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, index.title(), choices, this::tapped));
+  }
+
+  private static String words(Target target) {
+    return target instanceof Target.Cylinder cylinder
+        ? "Cylinder " + cylinder.number()
+        : "Main " + ((Target.Main) target).number();
+  }
+
+  boolean leadsOn(Target target) {
+    return target instanceof Target.Whole || !places(target).isEmpty();
+  }
+
+  /** The places of the index that a zone holds, in the order of taking apart. */
+  List<Place> places(Target target) {
+    return index.places().stream()
+        .filter(place -> index.kind().filter(kind -> kind != place.kind()).isEmpty())
+        .filter(place -> isIn(target, place))
+        .sorted(Comparator.comparing(Place::kind))
+        .toList();
+  }
+
+  private static boolean isIn(Target target, Place place) {
+    if (target instanceof Target.Cylinder cylinder) {
+      return cylinder(place) == cylinder.number();
+    }
+    if (target instanceof Target.Main main) {
+      return place.spot() instanceof MainSpot spot && spot.number() == main.number();
+    }
+    if (target instanceof Target.Mains) {
+      return place.kind().home() == Home.MAIN;
+    }
+    return !(target instanceof Target.Parts parts) || parts.places().contains(place);
+  }
+
+  /** The cylinder that a place belongs to; 0 where it belongs to none. */
+  private static int cylinder(Place place) {
+    if (place.spot() instanceof ValveSpot valve) {
+      return valve.cylinder();
+    }
+    if (place.spot() instanceof RodSpot rod) {
+      return rod.cylinder();
+    }
+    return place.spot() instanceof BoreSpot bore ? bore.cylinder() : 0;
+  }
+
+  /** The places of cam bearings, which have no zones of their own. */
+  List<Place> camBearings() {
+    Collection<Place> all = index.places();
+    return index.kind().filter(kind -> kind == PartKind.CAM_BEARING).stream()
+        .flatMap(kind -> all.stream().filter(place -> place.kind() == kind))
+        .toList();
+  }
+}

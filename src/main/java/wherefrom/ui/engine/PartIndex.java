@@ -1,0 +1,95 @@
+package wherefrom.ui.engine;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.View;
+import wherefrom.job.EngineJob;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.TagBook;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.text.Words;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartStates;
+
+/** The engine as it stands: a tap on a part opens the part's page. */
+public final class PartIndex implements EngineIndex {
+  private final Desk desk;
+  private final Optional<PartKind> kind;
+
+  /**
+   * @param kind the one that is meant, or all
+   */
+  public PartIndex(Desk desk, Optional<PartKind> kind) {
+    this.desk = desk;
+    this.kind = kind;
+  }
+
+  /** The pages of all parts. */
+  public static EnginePages pages(Desk desk) {
+    return new EnginePages(desk, new PartIndex(desk, Optional.empty()));
+  }
+
+  private EngineJob job() {
+    return desk.state();
+  }
+
+  @Override
+  public String title() {
+    return kind.map(one -> Words.capital(one.plural())).orElse("Engine");
+  }
+
+  @Override
+  public String title(View side) {
+    return kind.isPresent() ? title() : side == View.ABOVE ? "Top end" : "Bottom end";
+  }
+
+  @Override
+  public String aside(View side) {
+    List<Place> seen =
+        places().stream()
+            .filter(place -> kind.map(one -> one == place.kind()).orElse(true))
+            .filter(place -> EngineView.sideOf(place.kind()) == side)
+            .toList();
+    long fitted = seen.stream().filter(place -> job().findFitted(place).isPresent()).count();
+    return fitted + " of " + seen.size() + " fitted";
+  }
+
+  @Override
+  public Optional<PartKind> kind() {
+    return kind;
+  }
+
+  @Override
+  public Collection<Place> places() {
+    return job().places();
+  }
+
+  @Override
+  public Function<Place, PartState> states() {
+    return PartStates.of(job());
+  }
+
+  @Override
+  public void open(Place place) {
+    job()
+        .findSeated(place)
+        .or(() -> job().findOwner(place))
+        .ifPresent(part -> desk.navigator().show(ScreenId.PART, part.item()));
+  }
+
+  @Override
+  public void scan(String text) {
+    Found found = new TagBook(job(), desk.shelf()).find(text);
+    if (found instanceof Found.APart part) {
+      desk.navigator().show(ScreenId.PART, part.part().part().item());
+    } else {
+      desk.refuse(found, "Scan the tag on a part: its page opens.");
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package wherefrom.ui.home;
+
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+
+/** What stands on the key of an area: its sign, its name, what is open, a bar of how far it is. */
+final class AreaFace extends Region {
+  private static final double SIGN_MM = 7.5;
+  private static final double BAR_MM = 1.7;
+  private static final double GAP_MM = 2.4;
+
+  private final Touch touch;
+  private final Region sign;
+  private final FitText name;
+  private final FitText line;
+  private final Region bar = new Region();
+  private final Region filled = new Region();
+  private final double done;
+
+  AreaFace(Touch touch, BetweenModel.Area area) {
+    this.touch = touch;
+    sign = area.kind().sign().of(touch.scale().px(SIGN_MM));
+    name = touch.fit(area.kind().word(), Scale.WORKING_MM, Scale.SMALL_MM, true);
+    name.align(Pos.CENTER_LEFT).within(1);
+    line = touch.small(area.line()).align(Pos.CENTER_LEFT).within(1);
+    done = area.done();
+    bar.getStyleClass().add("done-bar");
+    filled.getStyleClass().add("done-bar-done");
+    getChildren().setAll(sign, name, line, bar, filled);
+    setMouseTransparent(true);
+  }
+
+  private double gap() {
+    return touch.scale().px(GAP_MM);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return name.leastLineWidth();
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return name.minHeight(-1);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    double head = touch.scale().fontPx(Scale.WORKING_MM) * touch.scale().textFactor() * 1.25;
+    return head + line.minHeight(-1) + gap();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double height = getHeight();
+    double low = line.minHeight(-1);
+    boolean told = height >= name.minHeight(-1) + low;
+    line.setVisible(told);
+    double room = told ? height - low : height;
+    double thick = touch.scale().px(BAR_MM);
+    boolean barred = told && done >= 0 && room - thick - gap() / 2 >= name.minHeight(-1);
+    bar.setVisible(barred);
+    filled.setVisible(barred && done > 0);
+    double head = barred ? room - thick - gap() / 2 : room;
+    head(width, head);
+    line.resizeRelocate(0, head, width, low);
+    bar.resizeRelocate(0, height - thick, width, thick);
+    filled.resizeRelocate(0, height - thick, Math.max(0, done) * width, thick);
+  }
+
+  /** The sign leaves where the name would not fit beside it. */
+  private void head(double width, double height) {
+    double side = sign.prefWidth(-1);
+    boolean signed = side + gap() + name.leastLineWidth() <= width && side <= height;
+    sign.setVisible(signed);
+    sign.resizeRelocate(0, (height - side) / 2, side, side);
+    double x = signed ? side + gap() : 0;
+    name.resizeRelocate(x, 0, width - x, height);
+  }
+}

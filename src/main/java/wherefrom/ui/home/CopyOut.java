@@ -1,0 +1,47 @@
+package wherefrom.ui.home;
+
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import wherefrom.files.ExportedJobs;
+import wherefrom.files.FileNames;
+import wherefrom.job.ports.Damage;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.files.DriveFolder;
+
+/** Copies the whole open job into one file, as on a USB drive. */
+final class CopyOut {
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
+
+  private CopyOut() {}
+
+  /** Asks where to, and copies. */
+  static void ask(Desk desk) {
+    Path job = desk.getJob().folder();
+    String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
+    String name = FileNames.of(desk.state().name(), "job " + stamp, ExportedJobs.OURS);
+    new DriveFolder(desk, "Where to copy the job to", job, folder -> copy(desk, job, folder, name))
+        .ask();
+  }
+
+  private static void copy(Desk desk, Path job, Path folder, String name) {
+    Path file = FileNames.beside(folder.resolve(name));
+    desk.longWork(
+        "Copying the job",
+        () -> {
+          desk.equipment().archives().export(job, file);
+          return Damage.of(desk.equipment().checks(), job);
+        },
+        damage -> desk.say(copied(file, damage)));
+  }
+
+  /** A copy of a damaged job is not to be taken for a sound one. */
+  private static String copied(Path file, List<String> damage) {
+    return damage.isEmpty()
+        ? "The whole job is copied to " + file + "."
+        : "Copied to " + file + ", but the job is damaged. " + String.join(" ", damage);
+  }
+}

@@ -1,0 +1,49 @@
+package wherefrom.ui.home;
+
+import wherefrom.job.PlaceState;
+import wherefrom.job.shelf.JobDay;
+import wherefrom.job.shelf.Standing;
+
+/** How a job stands, in two words or three: day by day, and on the whole. */
+public final class DayWords {
+  private DayWords() {}
+
+  /** What a day has open. */
+  static String open(Standing standing, JobDay day) {
+    int open = standing.open(day);
+    boolean later = open == 0 && day.compareTo(JobDay.APART) > 0 && isEarly(standing);
+    return later ? "later" : open(day, open);
+  }
+
+  /** Nothing is out yet: what comes then has nothing open and is not done. */
+  private static boolean isEarly(Standing standing) {
+    return standing.open(JobDay.APART) == standing.places();
+  }
+
+  private static String open(JobDay day, int open) {
+    return switch (day) {
+      case TAGS -> open == 0 ? "printed" : open + " to print";
+      case APART -> open == 0 ? "all out" : open + " to go";
+      case INSPECT -> open == 0 ? "none open" : open + " open";
+      case TOGETHER -> open == 0 ? "all in" : open + " to fit";
+      case RECORD -> open == 0 ? "all checked" : open + " to check";
+    };
+  }
+
+  /** {@code 19 of 62 out} or {@code 28 of 103 fitted}: how far the present day is. */
+  public static String sofar(Standing standing) {
+    int all = standing.places();
+    return switch (standing.day()) {
+      case TAGS -> standing.open(JobDay.TAGS) + " tags to print";
+      case APART -> all - standing.open(JobDay.APART) + " of " + all + " out";
+      case INSPECT -> standing.open(JobDay.INSPECT) + " to decide";
+      case TOGETHER, RECORD -> fitted(standing) + " of " + all + " fitted";
+    };
+  }
+
+  private static int fitted(Standing standing) {
+    return standing.count(PlaceState.FITTED)
+        + standing.count(PlaceState.FITTED_BUT)
+        + standing.count(PlaceState.OTHER_FITTED);
+  }
+}

@@ -1,0 +1,108 @@
+package wherefrom.ui.home;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.drawn.SignMark;
+
+/** Where the parts are: a mark, how many, in a word where. Below each other, or two by two. */
+final class PlaceCounts extends Region {
+  private static final double ROW_MM = 11.7;
+
+  private record Row(SignMark mark, FitText figure, FitText words) {}
+
+  private final Touch touch;
+  private final List<Row> rows = new ArrayList<>();
+  private int columns = 1;
+
+  PlaceCounts(Touch touch) {
+    this.touch = touch;
+  }
+
+  void show(List<JobHomeModel.Count> counts) {
+    rows.clear();
+    getChildren().clear();
+    for (JobHomeModel.Count count : counts) {
+      String parts = Integer.toString(count.parts());
+      Row row =
+          new Row(
+              new SignMark(touch.scale(), count.sign()),
+              touch.fit(parts, Scale.WORKING_MM, Scale.WORKING_MM, true),
+              touch.small(count.words()));
+      rows.add(row);
+      getChildren().addAll(row.mark(), row.figure(), row.words());
+    }
+    requestLayout();
+  }
+
+  /** Stands them in one column, or in two. */
+  void columns(int number) {
+    columns = number;
+  }
+
+  private double row() {
+    return touch.scale().px(ROW_MM) * touch.scale().textFactor();
+  }
+
+  /** How many rows find room in a height. */
+  int fitting(double height) {
+    return columns * (int) Math.floor(height / row());
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return Math.ceil((rows.size() + columns - 1) / columns * row());
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    double widest = 0;
+    for (Row row : rows) {
+      widest = Math.max(widest, row.mark().prefWidth(-1) + row.figure().leastLineWidth()
+          + row.words().leastLineWidth() + 2 * gap());
+    }
+    return columns * widest + (columns - 1) * touch.scale().gap();
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    return computeMinWidth(height);
+  }
+
+  private double gap() {
+    return touch.scale().px(2.7);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double wide = (getWidth() - (columns - 1) * touch.scale().gap()) / columns;
+    int most = fitting(getHeight());
+    for (int at = 0; at < rows.size(); at++) {
+      place(rows.get(at), at % columns * (wide + touch.scale().gap()), at / columns * row(), wide);
+      boolean shown = at < most;
+      rows.get(at).mark().setVisible(shown);
+      rows.get(at).figure().setVisible(shown);
+      rows.get(at).words().setVisible(shown);
+    }
+  }
+
+  private void place(Row row, double x, double y, double wide) {
+    double high = row();
+    double mark = row.mark().prefWidth(-1);
+    double markHigh = row.mark().prefHeight(-1);
+    row.mark().resizeRelocate(x, y + (high - markHigh) / 2, mark, markHigh);
+    double figureX = x + mark + gap();
+    double figure = row.figure().leastLineWidth();
+    row.figure().resizeRelocate(figureX, y, figure, high);
+    double wordsX = figureX + figure + gap();
+    row.words().resizeRelocate(wordsX, y, Math.max(1, x + wide - wordsX), high);
+  }
+}

@@ -1,0 +1,40 @@
+package wherefrom.ui.jobs;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.controls.ListRow;
+import wherefrom.ui.controls.Pager;
+
+/** All jobs of the workshop in a list, with where each was left. */
+public final class JobListScreen implements Screen {
+  private final Pager<JobsModel.Line> list;
+
+  JobListScreen(Desk desk, List<JobsModel.Line> jobs, Consumer<Path> open) {
+    list =
+        Pager.list(
+            desk.touch(),
+            job ->
+                ListRow.key(
+                    desk.touch(), job.name(), job.lines(), () -> open.accept(job.folder())));
+    list.setItems(jobs);
+  }
+
+  @Override
+  public String title() {
+    return "All jobs";
+  }
+
+  @Override
+  public Region view() {
+    return list;
+  }
+
+  @Override
+  public boolean onJob() {
+    return false;
+  }
+}

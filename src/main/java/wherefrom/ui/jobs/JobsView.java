@@ -1,0 +1,90 @@
+package wherefrom.ui.jobs;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.TagPlate;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+
+/** The tags of the last jobs, as many as find room, the keys below them. */
+final class JobsView extends Region {
+  private static final double MOST_MM = 62;
+
+  private final double gap;
+  private final double most;
+  private final Tiles keys;
+  private final FitText note;
+  private List<TagPlate> tags = List.of();
+
+  /**
+   * @param copy how the copy of the last job stands; may be empty
+   */
+  JobsView(Touch touch, Tiles keys, String copy) {
+    this.gap = touch.scale().gap();
+    this.most = touch.scale().px(MOST_MM);
+    this.keys = keys;
+    this.note = touch.small(copy);
+    note.getStyleClass().add("second");
+    getChildren().setAll(keys, note);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  void show(List<TagPlate> jobs) {
+    tags = List.copyOf(jobs);
+    List<Node> all = new ArrayList<>(jobs);
+    all.addAll(List.of(keys, note));
+    getChildren().setAll(all);
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return keys.minWidth(-1);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    double first = tags.isEmpty() ? 0 : tags.get(0).minHeight(width) + gap;
+    return first + keys.minHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double low = keys.minHeight(width);
+    keys.resizeRelocate(0, getHeight() - low, width, low);
+    double above = getHeight() - low - gap;
+    above -= note(width, above);
+    int shown = fitting(width, above);
+    double room = above - (shown - 1) * gap;
+    double each = shown == 0 ? 0 : Math.min(most, Math.floor(room / shown));
+    for (int at = 0; at < tags.size(); at++) {
+      tags.get(at).setVisible(at < shown);
+      tags.get(at).resizeRelocate(0, at * (each + gap), width, each);
+    }
+  }
+
+  /** The words on the copy stand above the keys, where the first tag leaves them room. */
+  private double note(double width, double above) {
+    double high = note.words().isEmpty() ? 0 : note.minHeight(width) + gap;
+    boolean told = high > 0 && above - high >= tags.get(0).minHeight(width);
+    note.setVisible(told);
+    note.resizeRelocate(0, above - high + gap, width, Math.max(0, high - gap));
+    return told ? high : 0;
+  }
+
+  private int fitting(double width, double room) {
+    double used = 0;
+    int count = 0;
+    for (TagPlate tag : tags) {
+      used += tag.prefHeight(width) + (count > 0 ? gap : 0);
+      if (count > 0 && used > room) {
+        break;
+      }
+      count++;
+    }
+    return count;
+  }
+}

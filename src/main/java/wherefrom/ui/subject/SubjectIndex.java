@@ -1,0 +1,172 @@
+package wherefrom.ui.subject;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import wherefrom.drawing.PartState;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.ShellHalf;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.engine.EngineIndex;
+
+/** All parts of a kind, or every place of a feature, found on the drawn engine. */
+public final class SubjectIndex implements EngineIndex {
+  private final Desk desk;
+  private final String title;
+  private final PartKind kind;
+  private final boolean parts;
+  private final Map<Place, List<Subject>> subjects = new LinkedHashMap<>();
+  private final Function<Subject, PartState> state;
+  private final Consumer<Subject> opened;
+
+  private SubjectIndex(
+      Desk desk,
+      String title,
+      PartKind kind,
+      boolean parts,
+      Function<Subject, PartState> state,
+      Consumer<Subject> opened) {
+    this.desk = desk;
+    this.title = title;
+    this.kind = kind;
+    this.parts = parts;
+    this.state = state;
+    this.opened = opened;
+  }
+
+  /**
+   * The index of one group's subjects.
+   *
+   * @param all of one kind or feature
+   * @param state how each stands
+   * @param opened told of the one that was tapped
+   * @return empty where the drawing has no place for them: banks, and what there is one of
+   */
+  public static Optional<SubjectIndex> of(
+      Desk desk,
+      String title,
+      List<Subject> all,
+      Function<Subject, PartState> state,
+      Consumer<Subject> opened) {
+    EngineJob job = desk.state();
+    Optional<Place> first = all.stream().findFirst().flatMap(one -> place(job, one));
+    return first.map(
+        one -> {
+          boolean parts = all.get(0) instanceof Subject.APart;
+          SubjectIndex index =
+              new SubjectIndex(desk, title, one.kind(), parts, state, opened);
+          all.forEach(subject -> index.add(job, subject));
+          return index;
+        });
+  }
+
+  private void add(EngineJob job, Subject subject) {
+    place(job, subject)
+        .ifPresent(
+            at -> subjects.computeIfAbsent(at, none -> new ArrayList<>()).add(subject));
+  }
+
+  private static Optional<Place> place(EngineJob job, Subject subject) {
+    if (subject instanceof Subject.APart part) {
+      return job.findPart(part.item()).map(found -> found.part().home());
+    }
+    Subject.AFeature at = (Subject.AFeature) subject;
+    return spot(at).map(spot -> new Place(standIn(at.feature()), spot));
+  }
+
+  /** Where a feature's place is drawn. */
+  private static Optional<Spot> spot(Subject.AFeature at) {
+    return switch (at.feature().reach()) {
+      case VALVE -> Spots.find(at.where());
+      case CYLINDER -> Optional.of(cylinder(at));
+      case MAIN -> Optional.of(new MainSpot(number(at), ShellHalf.UPPER));
+      case BANK, WHOLE -> Optional.empty();
+    };
+  }
+
+  private static int number(Subject.AFeature at) {
+    return Integer.parseInt(at.where().substring(1));
+  }
+
+  private static Spot cylinder(Subject.AFeature at) {
+    return switch (standIn(at.feature())) {
+      case ROD_CAP -> new RodSpot(number(at), ShellHalf.LOWER);
+      case ROD -> new RodSpot(number(at), ShellHalf.UPPER);
+      default -> new wherefrom.engine.BoreSpot(number(at));
+    };
+  }
+
+  /** The part that is drawn where the feature is. */
+  private static PartKind standIn(Feature feature) {
+    return switch (feature) {
+      case LOBE, LIFTER_BORE -> PartKind.LIFTER;
+      case STUD -> PartKind.ROCKER;
+      case VALVE_SEAT -> PartKind.VALVE;
+      case ROD_JOURNAL -> PartKind.ROD_CAP;
+      case ROD_HOUSING -> PartKind.ROD;
+      case MAIN_JOURNAL, MAIN_HOUSING -> PartKind.MAIN_SHELL;
+      default -> PartKind.PISTON;
+    };
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+
+  @Override
+  public Optional<PartKind> kind() {
+    return Optional.of(kind);
+  }
+
+  @Override
+  public Collection<Place> places() {
+    return subjects.keySet();
+  }
+
+  @Override
+  public Function<Place, PartState> states() {
+    Map<Place, PartState> known = new LinkedHashMap<>();
+    subjects.forEach((place, all) -> known.put(place, state.apply(all.get(0))));
+    return place -> known.getOrDefault(place, PartState.IN);
+  }
+
+  @Override
+  public boolean isOfParts() {
+    return parts;
+  }
+
+  @Override
+  public void open(Place place) {
+    List<Subject> all = subjects.getOrDefault(place, List.of());
+    if (all.size() == 1) {
+      opened.accept(all.get(0));
+      return;
+    }
+    List<Choice<Subject>> choices =
+        all.stream()
+            .map(one -> new Choice<>(one, Named.title(desk.state(), one), state.apply(one).words()))
+            .toList();
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, title, choices, opened));
+  }
+
+  @Override
+  public void scan(String text) {
+    Tagged.find(desk, text).ifPresent(opened);
+  }
+}

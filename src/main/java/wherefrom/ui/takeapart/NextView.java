@@ -1,0 +1,159 @@
+package wherefrom.ui.takeapart;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.drawn.EngineView;
+
+/**
+ * The part that comes out next: its place to be read from afar, what to mark, the tag that says it
+ * is out; the drawing; the part large with the way it comes out; the keys.
+ */
+final class NextView extends Region {
+  private static final double HEAD_MM = 25.4;
+  private static final double TAG_MM = 64.4;
+  private static final double SIDE_MM = 47;
+
+  private final Touch touch;
+  private final double gap;
+  private final FitText place;
+  private final FitText what;
+  private final FitText mark;
+  private final TagKey tag;
+  private final EngineView engine;
+  private final Tiles keys;
+  private final FitText way;
+  private Optional<Region> shape = Optional.empty();
+
+  NextView(Touch touch, TagKey tag, EngineView engine, Tiles keys) {
+    this.touch = touch;
+    this.gap = touch.scale().gap();
+    this.tag = tag;
+    this.engine = engine;
+    this.keys = keys;
+    place = touch.verdict("").tight();
+    what = touch.heading("");
+    mark = touch.small("");
+    mark.getStyleClass().add("second");
+    way = touch.small("").centred();
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  /**
+   * Shows a part.
+   *
+   * @param toMark what to mark on it; may be empty
+   * @param howOut how it comes out
+   * @param large the part, drawn
+   */
+  void show(PartName name, String toMark, String howOut, Region large) {
+    place.setWords(name.place().replace(' ', '\u00a0'));
+    what.setWords(name.what());
+    mark.setWords(toMark);
+    way.setWords(howOut);
+    shape = Optional.of(large);
+    getChildren().setAll(engine, place, what, mark, way, large, tag, keys);
+    requestLayout();
+  }
+
+  /** Nothing is left to take out. */
+  void showNothing(String words) {
+    place.setWords("");
+    what.setWords("");
+    mark.setWords(words);
+    way.setWords("");
+    shape = Optional.empty();
+    getChildren().setAll(engine, mark, tag, keys);
+    requestLayout();
+  }
+
+  private boolean isUpright() {
+    return getHeight() > getWidth();
+  }
+
+  private boolean isStacked() {
+    return isUpright() || touch.isLarge();
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return Math.max(keys.minWidth(-1), tag.minWidth(-1));
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    double head = headHeight();
+    double tagHigh = touch.isLarge() ? tag.minHeight(width) + gap : 0;
+    return head + tagHigh + engine.minHeight(width) + keys.minHeight(width) + 2 * gap;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double head = headHeight();
+    double tagWide = isStacked() ? width : touch.scale().px(TAG_MM);
+    head(isStacked() ? width : width - tagWide - gap, head);
+    double top = head > 0 ? head + gap / 2 : 0;
+    if (isStacked()) {
+      double high = Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
+      tag.resizeRelocate(0, top, width, high);
+      top += high + gap;
+    } else {
+      tag.resizeRelocate(width - tagWide, 0, tagWide, head);
+    }
+    double low = keys.minHeight(width);
+    keys.resizeRelocate(0, getHeight() - low, width, low);
+    middle(top, getHeight() - low - gap - top);
+  }
+
+  /** With the largest text the tag names the part, and nothing else does. */
+  static boolean isNamedOnTag(Touch touch) {
+    return touch.scale().textFactor() >= 2;
+  }
+
+  private double headHeight() {
+    return isNamedOnTag(touch) ? 0 : touch.scale().px(HEAD_MM);
+  }
+
+  /** The place in letters of 20 mm, beside it the part and what to mark. */
+  private void head(double width, double high) {
+    for (FitText words : List.of(place, what, mark)) {
+      words.setVisible(high > 0);
+    }
+    double wide = Math.min(place.prefWidth(-1), 0.62 * width);
+    place.resizeRelocate(0, 0, wide, high);
+    double x = shape.isPresent() ? wide + gap : 0;
+    double room = Math.max(1, width - x);
+    double upper = Math.min(what.prefHeight(room), 0.55 * high);
+    what.resizeRelocate(x, 0, room, upper);
+    mark.resizeRelocate(x, upper, room, high - upper);
+    mark.setVisible(high > 0 && mark.fits(room, high - upper));
+  }
+
+  private void middle(double top, double high) {
+    double side = isStacked() ? 0 : touch.scale().px(SIDE_MM);
+    double wide = getWidth() - side - (side > 0 ? gap : 0);
+    engine.resizeRelocate(0, top, wide, Math.max(0, high));
+    shape.ifPresent(large -> side(large, wide + gap, top, side, high));
+  }
+
+  private void side(Region large, double x, double top, double side, double high) {
+    boolean told = side > 0;
+    double words = told ? way.minHeight(side) : 0;
+    double square = Math.min(large.prefHeight(-1), high - words);
+    large.setVisible(told && square >= large.prefHeight(-1) - 1);
+    way.setVisible(told);
+    if (told) {
+      double used = large.isVisible() ? square + words : words;
+      double from = top + (high - used) / 2;
+      large.resizeRelocate(x + (side - square) / 2, from, square, square);
+      way.resizeRelocate(x, from + used - words, side, words);
+    }
+  }
+
+}

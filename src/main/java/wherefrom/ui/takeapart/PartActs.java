@@ -1,0 +1,157 @@
+package wherefrom.ui.takeapart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import wherefrom.inspection.Check;
+import wherefrom.job.takeapart.OutOrder;
+import wherefrom.parts.Action;
+import wherefrom.parts.Part;
+import wherefrom.rules.Cue;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.app.TypedCode;
+import wherefrom.ui.photos.PhotoTaking;
+import wherefrom.ui.tray.TrayPurpose;
+import wherefrom.ui.tray.TrayTaking;
+
+/** What the keys of taking apart do with the part that is shown, and besides. */
+final class PartActs {
+  private final Desk desk;
+  private final TakeApartModel model;
+  private final PartRemarks remarks;
+  private final Consumer<Optional<Cue>> answered;
+
+  PartActs(Desk desk, TakeApartModel model, Consumer<Optional<Cue>> answered) {
+    this.desk = desk;
+    this.model = model;
+    this.remarks = new PartRemarks(desk.getJob());
+    this.answered = answered;
+  }
+
+  /** Does something with the part that is shown; says so where all are out and none is. */
+  private void onPart(Consumer<Part> deed) {
+    model
+        .subject()
+        .ifPresentOrElse(
+            deed, () -> desk.say("Every part is out. Scan the part that you mean first."));
+  }
+
+  private void told(Supplier<String> deed) {
+    desk.attempt(
+        () -> {
+          String said = deed.get();
+          desk.navigator().changed();
+          desk.say(said);
+        });
+  }
+
+  void note() {
+    onPart(
+        part ->
+            desk.navigator()
+                .open(
+                    () ->
+                        new TextEntryScreen(
+                            desk,
+                            "Note: " + model.name(part).words(),
+                            "",
+                            text -> told(() -> remarks.note(part, text)))));
+  }
+
+  void photo() {
+    onPart(part -> PhotoTaking.ask(desk, part));
+  }
+
+  /** By which of its quick tests the part is suspect. */
+  void suspect() {
+    onPart(
+        part -> {
+          List<Choice<Check>> choices =
+              remarks.checks(part).stream()
+                  .map(check -> new Choice<>(check, check.title(), ""))
+                  .toList();
+          desk.navigator()
+              .open(
+                  () ->
+                      new ChoiceScreen<>(
+                          desk,
+                          "Suspect: " + model.name(part).words(),
+                          choices,
+                          check -> told(() -> remarks.suspect(part, check))));
+        });
+  }
+
+  void typeCode() {
+    TypedCode.ask(
+        desk,
+        "The six digits on the tag.",
+        digits -> desk.attempt(() -> answered.accept(model.scan(digits))));
+  }
+
+  void sources() {
+    desk.navigator().open(() -> new CautionScreen(desk, model.cautions()));
+  }
+
+  /** What has no key of its own. */
+  void more() {
+    List<Choice<Runnable>> more = new ArrayList<>();
+    if (desk.touch().isLarge()) {
+      more.add(new Choice<>(this::photo, "Photo", "of the part that is shown"));
+      more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
+      more.add(new Choice<>(this::sources, "Care!", "what can hurt at this step"));
+    }
+    more.add(new Choice<>(this::later, "Later", "the next part waits, another is shown"));
+    more.add(
+        new Choice<>(
+            () -> TrayTaking.ask(desk, TrayPurpose.OUT), "Several in one photo", "all are out"));
+    more.add(new Choice<>(this::pieces, "Pieces", "how many hang on its wire"));
+    more.add(new Choice<>(this::order, "Order", "now " + desk.settings().outOrder().words()));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "More", more, Runnable::run));
+  }
+
+  private void later() {
+    answered.accept(model.act(Action.SKIP));
+  }
+
+  private void pieces() {
+    onPart(
+        part ->
+            desk.navigator()
+                .open(
+                    () ->
+                        NumberEntryScreen.digits(
+                            desk,
+                            "Pieces: " + model.name(part).words(),
+                            "How many pieces hang on its wire, under one tag?",
+                            2,
+                            count -> told(() -> remarks.pieces(part, count)))));
+  }
+
+  private void order() {
+    List<Choice<OutOrder>> orders =
+        List.of(OutOrder.values()).stream()
+            .map(order -> new Choice<>(order, order.words(), told(order)))
+            .toList();
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "What comes out next?", orders, this::ordered));
+  }
+
+  private static String told(OutOrder order) {
+    return switch (order) {
+      case CYLINDER -> "then the next cylinder by its number";
+      case BANK -> "then its neighbor on the same bank";
+      case KIND -> "all rockers, then all pushrods";
+    };
+  }
+
+  private void ordered(OutOrder order) {
+    desk.change(desk.settings().withOutOrder(order));
+    answered.accept(Optional.empty());
+  }
+}

@@ -1,0 +1,58 @@
+package wherefrom.ui.home;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Look;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.OffForWashing;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.sample.SampleJob;
+
+/** What each area of the work in between has open. */
+class BetweenModelTest {
+
+  private static BetweenModel.Area area(SampleJob sample, BetweenModel.Kind kind) {
+    return new BetweenModel(sample.job).areas().get(kind.ordinal());
+  }
+
+  @Test
+  void lookingComesFirstWhileAPartIsNotLookedAt() {
+    SampleJob sample = SampleJob.apart();
+    List<BetweenModel.Area> areas = new BetweenModel(sample.job).areas();
+    assertThat(areas).hasSize(10);
+    assertThat(BetweenModel.next(areas)).isEqualTo(BetweenModel.Kind.LOOK);
+    assertThat(areas.get(0).line()).isEqualTo("74 to look at");
+    assertThat(areas.get(0).done()).isZero();
+  }
+
+  @Test
+  void aSuspectPartIsOpenForADecision() {
+    SampleJob sample = SampleJob.apart();
+    assertThat(area(sample, BetweenModel.Kind.DECIDE).line()).isEqualTo("none open");
+    String check = Checks.of(PartKind.PUSHROD).get(0).key();
+    int item = sample.part("pushrod@3EX").item();
+    sample.job.record(new LookRecorded(item, check, Look.SUSPECT, ""));
+    assertThat(area(sample, BetweenModel.Kind.DECIDE).line()).isEqualTo("1 open");
+  }
+
+  @Test
+  void whatIsAwayIsCounted() {
+    SampleJob sample = SampleJob.apart();
+    assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("all are here");
+    sample.job.record(new OffForWashing(1, 2));
+    assertThat(area(sample, BetweenModel.Kind.AWAY).line()).isEqualTo("1 away");
+    assertThat(area(sample, BetweenModel.Kind.AWAY).done()).isBetween(0.98, 0.99);
+  }
+
+  @Test
+  void whatHasNotBegunSaysSo() {
+    SampleJob sample = SampleJob.whole();
+    assertThat(area(sample, BetweenModel.Kind.MONEY).line()).isEqualTo("no budget yet");
+    assertThat(area(sample, BetweenModel.Kind.TORQUE).line()).isEqualTo("no card yet");
+    assertThat(area(sample, BetweenModel.Kind.TIMING).line()).isEqualTo("not checked");
+    assertThat(area(sample, BetweenModel.Kind.NUMBERS).line()).isEqualTo("33 workings");
+  }
+}
