@@ -33,7 +33,7 @@ class DebrisFlowTest {
         () -> {
           SampleWindow window = map();
           assertThat(window.words()).contains("What to open next: 0");
-          window.press("Oil pan");
+          window.press("Pan");
           assertThat(window.words()).contains("Oil pan: what is it?");
           window.press("Steel flakes");
           assertThat(window.words())
@@ -55,14 +55,14 @@ class DebrisFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = map();
-          window.press("Oil pan");
+          window.press("Pan");
           window.press("Steel flakes");
           window.press("Back");
-          assertThat(window.words()).contains("Did it reach the mains?");
+          assertThat(window.words()).contains("Mains: OPEN");
           window.press("Mains:");
           assertThat(window.words()).contains("Still to look at");
           assertThat(mains()).isEqualTo(ReachedMains.OPEN);
-          window.press("All bearings inspected");
+          window.press("All bearings");
           window.press("Pass");
           assertThat(mains()).isEqualTo(ReachedMains.NO);
           assertThat(window.words()).doesNotContain("Still to look at");

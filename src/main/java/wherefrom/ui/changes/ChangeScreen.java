@@ -49,7 +49,7 @@ public final class ChangeScreen extends ListPage {
         "It is done",
         "all this then follows",
         model -> model.carryOut(plan.number()),
-        screen.act("Drop the plan", model -> model.drop(plan.number())));
+        screen.act(screen.touch().brief("Drop the plan", "Drop it"), model -> model.drop(plan.number())));
     return screen;
   }
 

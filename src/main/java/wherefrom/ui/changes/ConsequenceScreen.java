@@ -35,7 +35,7 @@ public final class ConsequenceScreen extends ListPage {
             KeyRow.of(
                 desk,
                 act("Fail", () -> note(Look.FAIL)),
-                act("Pass, with a note", () -> note(Look.PASS))));
+                act("Pass, note", () -> note(Look.PASS))));
     layOut(answers);
   }
 
@@ -65,23 +65,23 @@ public final class ConsequenceScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
-    check().flatMap(StandingRule::answer).ifPresent(given -> rows.add(answered(given)));
-    rows.add(told(Words.capital(consequence.headline()), consequence.sentence()));
+    check().flatMap(StandingRule::answer).ifPresent(given -> rows.addAll(answered(given)));
+    rows.addAll(said(Words.capital(consequence.headline()), consequence.sentence()));
     if (!consequence.whereWords().isEmpty()) {
-      rows.add(told("Where", Words.sentence(consequence.whereWords())));
+      rows.addAll(said("Where", Words.sentence(consequence.whereWords())));
     }
     String because = "Because";
     for (String reason : consequence.reasons()) {
-      rows.add(told(because, Words.sentence(reason)));
+      rows.addAll(said(because, Words.sentence(reason)));
       because = "and so";
     }
-    rows.add(told("Source", Words.sentence(consequence.source())));
+    rows.addAll(said("Source", Words.sentence(consequence.source())));
     return rows;
   }
 
-  private Region answered(CheckAnswered given) {
+  private List<Region> answered(CheckAnswered given) {
     String note = given.words().isEmpty() ? "Without a note." : given.words();
-    return told("Answered: " + (given.look() == Look.PASS ? "pass" : "fail"), note);
+    return said("Answered: " + (given.look() == Look.PASS ? "pass" : "fail"), note);
   }
 
   private void note(Look look) {

@@ -19,6 +19,7 @@ import wherefrom.ui.controls.Tiles;
 /** Asks where, by keys that lie as the engine does. */
 public final class WhereScreen extends Page {
   private static final double NAME_MM = 24;
+  private static final char UNBROKEN = '\u00a0';
 
   private final Consumer<String> done;
 
@@ -40,7 +41,8 @@ public final class WhereScreen extends Page {
   private Region row(WhereRows.Row row) {
     List<Node> keys = new ArrayList<>();
     for (WhereRows.Cell cell : row.cells()) {
-      keys.add(desk.touch().key(cell.words(), () -> chosen(cell.where())));
+      String words = cell.words().replace(' ', UNBROKEN);
+      keys.add(touch().key(words, () -> chosen(cell.where())));
     }
     Tiles tiles = Panes.grow(new Tiles(desk.scale(), keys.size(), Scale.GAP_MM, keys));
     if (row.words().isEmpty()) {

@@ -1,7 +1,7 @@
 package wherefrom.ui.debris;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.rules.debris.DebrisLook;
@@ -14,12 +14,12 @@ import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TouchKey;
 
 /** How does it look? Every look as a drawing with its words. */
 public final class LookScreen extends Page {
   private static final int PER_ROW = 4;
-  private static final int PER_ROW_LARGE = 2;
-  private static final double DRAWN_MM = 9;
+  private static final double DRAWN_MM = 7;
 
   private final DebrisPlace place;
   private final DebrisModel model;
@@ -31,37 +31,31 @@ public final class LookScreen extends Page {
     this.place = place;
     model = new DebrisModel(desk.getJob());
     keys = KeyRow.of(desk);
-    Pager<List<DebrisLook>> rows = Pager.stretched(touch(), this::row);
-    rows.setItems(inRows());
-    lay(Panes.column(desk.scale(), rows, keys));
+    lay(Panes.column(desk.scale(), touch().isLarge() ? paged() : atOnce(), keys));
   }
 
-  private int perRow() {
-    return touch().isLarge() ? PER_ROW_LARGE : PER_ROW;
+  private Region atOnce() {
+    return Panes.grow(
+        Tiles.of(
+            desk.scale(),
+            PER_ROW,
+            Stream.of(DebrisLook.values()).map(this::key).toArray(Node[]::new)));
   }
 
-  private List<List<DebrisLook>> inRows() {
-    List<List<DebrisLook>> rows = new ArrayList<>();
-    List<DebrisLook> all = List.of(DebrisLook.values());
-    for (int at = 0; at < all.size(); at += perRow()) {
-      rows.add(all.subList(at, Math.min(all.size(), at + perRow())));
-    }
+  /** Large letters: a look in each row. */
+  private Region paged() {
+    Pager<DebrisLook> rows = Pager.list(touch(), this::key);
+    rows.setItems(List.of(DebrisLook.values()));
     return rows;
   }
 
-  private Region row(List<DebrisLook> looks) {
-    List<Node> keys = new ArrayList<>();
-    for (DebrisLook look : looks) {
-      keys.add(
-          touch()
-              .key(Words.capital(look.brief()), () -> found(look))
-              .draw(LookDrawing.of(look, desk.scale().px(DRAWN_MM))));
-      keys.get(keys.size() - 1).setAccessibleText(look.words());
-    }
-    while (keys.size() < perRow()) {
-      keys.add(new Region());
-    }
-    return Panes.grow(Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
+  private TouchKey key(DebrisLook look) {
+    TouchKey key =
+        touch()
+            .key(Words.capital(look.brief()), () -> found(look))
+            .draw(LookDrawing.of(look, desk.scale().px(DRAWN_MM)));
+    key.setAccessibleText(look.words());
+    return key;
   }
 
   @Override

@@ -20,7 +20,7 @@ public final class MainsScreen extends ListPage {
     super(desk, "Did it reach the mains?");
     model = new DebrisModel(desk.getJob());
     TagKey tag = tag(() -> NextScreen.ask(desk, Opening.FIRST_BEARINGS));
-    tag.setWords("First bearings inspected", touch().brief("one main cap at a time", ""));
+    tag.setWords("First bearings", touch().brief("one main cap at a time", ""));
     layOut(
         new Foot(
             desk,
@@ -28,7 +28,7 @@ public final class MainsScreen extends ListPage {
             KeyRow.of(
                 desk,
                 act(
-                    "All bearings inspected",
+                    "All bearings",
                     () -> NextScreen.ask(desk, Opening.ALL_BEARINGS)))));
   }
 
@@ -41,17 +41,17 @@ public final class MainsScreen extends ListPage {
   protected List<Region> rows() {
     MainsQuestion question = model.question();
     List<Region> rows = new ArrayList<>();
-    rows.add(told(Words.capital(question.answer().words())));
+    rows.addAll(said(Words.capital(question.answer().words()), ""));
     each(rows, "Asked by", question.openedBy());
     each(rows, "Answered by", question.answeredBy());
     each(rows, "Still to look at", question.wanted());
-    rows.add(
-        told(
+    rows.addAll(
+        said(
             "How to tell",
             "Wear shows on the lower main shells first. Take one cap off at a time, crank in"
                 + " place. Source: TM 5-3895-346-14."));
-    rows.add(
-        told(
+    rows.addAll(
+        said(
             "A clean filter does not answer it",
             "Its bypass may have opened. Source: common practice, no source."));
     return rows;
@@ -62,7 +62,11 @@ public final class MainsScreen extends ListPage {
     int together = touch().isLarge() ? 1 : 3;
     for (int at = 0; at < what.size(); at += together) {
       List<String> some = what.subList(at, Math.min(what.size(), at + together));
-      rows.add(told(heading, some.stream().map(Words::capital).toArray(String[]::new)));
+      if (together == 1) {
+        rows.addAll(said(heading, Words.capital(some.get(0))));
+      } else {
+        rows.add(told(heading, some.stream().map(Words::capital).toArray(String[]::new)));
+      }
     }
   }
 }

@@ -40,20 +40,20 @@ public final class NextScreen extends ListPage {
           map.suspects().isEmpty()
               ? "Nothing found yet. Tap the map where debris lies."
               : "Everything these finds call for is opened and inspected.";
-      rows.add(told("Nothing more to open", words));
+      rows.addAll(said("Nothing more to open", words));
     }
     rows.add(
         key(
             DebrisModel.words(map.question(), touch().isLarge()),
             List.of(),
             () -> open(() -> new MainsScreen(desk))));
-    map.suspects().forEach(suspect -> rows.add(row(suspect)));
+    map.suspects().forEach(suspect -> rows.addAll(row(suspect)));
     return rows;
   }
 
-  private Region row(String suspect) {
+  private List<Region> row(String suspect) {
     int colon = suspect.indexOf(": ");
-    return told(
+    return said(
         Words.capital(suspect.substring(0, colon)), Words.capital(suspect.substring(colon + 2)));
   }
 

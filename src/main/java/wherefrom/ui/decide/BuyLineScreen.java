@@ -1,5 +1,6 @@
 package wherefrom.ui.decide;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.money.Replacement;
@@ -31,10 +32,10 @@ public final class BuyLineScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    return List.of(
-        told("Size", line.size() + "."),
-        told("For", DecideModel.places(line.places()) + "."),
-        told("Because", line.reason()));
+    List<Region> rows = new ArrayList<>(said("Size", line.size() + "."));
+    rows.addAll(said("For", DecideModel.places(line.places()) + "."));
+    rows.addAll(said("Because", line.reason()));
+    return rows;
   }
 
   private void takeOn() {

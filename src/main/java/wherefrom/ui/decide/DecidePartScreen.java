@@ -93,7 +93,7 @@ public final class DecidePartScreen extends ListPage implements Scannable {
     List<Region> rows = new ArrayList<>();
     for (DecidePartModel.Line line : model.lines()) {
       if (line.source().isEmpty()) {
-        rows.add(told(line.heading(), line.words()));
+        rows.addAll(said(line.heading(), line.words()));
       } else {
         List<WordsScreen.Line> whole =
             List.of(

@@ -53,7 +53,7 @@ public final class DecideScreen extends Page implements Scannable {
     keys.setActs(
         List.of(
             act("What to buy", () -> open(() -> new BuyScreen(desk))),
-            act(model.isAskedOfAll() ? "Ask only where in doubt" : "Ask of every part", this::ask),
+            act(model.isAskedOfAll() ? "Ask less" : "Ask of all", this::ask),
             act("Type a code", () -> ScannedPart.type(desk, WANTED, this::decide))));
   }
 

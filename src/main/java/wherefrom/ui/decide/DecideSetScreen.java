@@ -47,9 +47,9 @@ public final class DecideSetScreen extends ListPage implements Scannable {
     return proposal().map(SetProposal::decision).orElse(Decision.REUSE);
   }
 
-  private static String words(Decision decision) {
+  private String words(Decision decision) {
     return switch (decision) {
-      case REUSE -> "Reuse those proposed";
+      case REUSE -> touch().brief("Reuse those proposed", "Reuse");
       case MACHINE -> "Machine all";
       case REPLACE -> "Replace all";
     };

@@ -58,7 +58,7 @@ public final class TrayScreen extends Page {
   @Override
   protected void refresh() {
     headline.setWords(model.headline());
-    list.refill(lines());
+    list.refill(model.lines());
     picture.show(model.marks());
     boolean large = touch().isLarge();
     Optional<String> due = model.findLogWords();
@@ -74,16 +74,7 @@ public final class TrayScreen extends Page {
     view.getChildren().setAll(Panes.column(desk.scale(), all.toArray(Node[]::new)));
   }
 
-  /** Large letters leave no place for the headline but the list. */
-  private List<TrayModel.Line> lines() {
-    List<TrayModel.Line> lines = new ArrayList<>(model.lines());
-    if (touch().isLarge()) {
-      lines.add(0, new TrayModel.Line("", model.headline()));
-    }
-    return lines;
-  }
-
-  /** The words on the left half, the picture on the right one. */
+  /** The words on the left half, the picture on the right one; large letters show one of both. */
   private Region beside() {
     HBox row =
         Panes.row(desk.scale(), Panes.grow(Panes.column(desk.scale(), headline, list)), picture);
@@ -99,5 +90,8 @@ public final class TrayScreen extends Page {
   private void log() {
     desk.attempt(() -> desk.sounds().play(model.log()));
     refresh();
+    if (touch().isLarge()) {
+      desk.say(model.headline());
+    }
   }
 }
