@@ -114,7 +114,7 @@ class ArchitectureTest {
                   "java.security",
                   "com.sun.nio.file",
                   "com.fasterxml.jackson")),
-          Map.entry("files", List.of("java.nio", "java.io")),
+          Map.entry("files", List.of("java.nio", "java.io", "de.siegmar.fastcsv")),
           Map.entry("demo", List.of("java.nio", "java.io")),
           Map.entry(
               "pictures", List.of("java.nio", "java.io", "java.awt", "javax.imageio", "com.drew")),

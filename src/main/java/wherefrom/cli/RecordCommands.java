@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wherefrom.inspection.Subject;
 import wherefrom.job.pages.RecordSection;
+import wherefrom.job.pages.TidyTable;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
+import wherefrom.job.tables.JobTables;
 
 /** The build record, and photographs of parts and features. */
 final class RecordCommands {
@@ -27,6 +29,8 @@ final class RecordCommands {
                 Option.JOB,
                 Option.maybe("--out", "F.pdf", "where to write it; - for standard output"),
                 Option.maybe("--csv", "F.csv", "where to write its tables; - for standard output"),
+                Option.maybe(
+                    "--tables", "DIR", "a folder for tables of one fact a row; - for JSON alone"),
                 Outlet.REPLACE)
             .does(RecordCommands::record),
         Command.of(
@@ -44,6 +48,7 @@ final class RecordCommands {
     Optional<Outlet> csv = Outlet.find(call, "--csv", answer);
     List<Outlet> outlets = Stream.concat(pdf.stream(), csv.stream()).toList();
     Outlet.refuseSame(call, outlets);
+    Optional<TableFolder> tables = TableFolder.find(call);
     try (Bench bench = Bench.open(call, answer)) {
       BuildRecord record =
           BuildRecord.of(bench.job(), call.equipment().photos())
@@ -55,7 +60,12 @@ final class RecordCommands {
       if (csv.isPresent()) {
         call.equipment().reports().writeTables(record, csv.get().out());
       }
-      return answer.only(RecordRow.of(record, outlets));
+      if (tables.isEmpty()) {
+        return answer.only(RecordRow.of(record, outlets));
+      }
+      List<TidyTable> all = JobTables.of(bench.job());
+      List<String> written = tables.get().write(all, call.equipment().reports());
+      return answer.only(tables.get().told(RecordRow.of(record, outlets), written, all));
     }
   }
 

@@ -1,6 +1,7 @@
 package wherefrom.drawing;
 
 import java.util.List;
+import java.util.Set;
 import wherefrom.parts.Place;
 
 /**
@@ -32,6 +33,11 @@ public record Anchor(List<Held> held, Point shared, double tag, double mark, boo
     if (held.isEmpty()) {
       throw new IllegalArgumentException("no place to mark");
     }
+  }
+
+  /** Whether it stands for one of these places. */
+  public boolean holds(Set<Place> places) {
+    return held.stream().map(Held::place).anyMatch(places::contains);
   }
 
   /** A place alone. */

@@ -60,6 +60,11 @@ public final class CylinderZoom {
     return new Drawing(room, glass, zoom.ground, zoom.parts, zoom.words, zoom.anchors, zoom.zones);
   }
 
+  /** Whether a room is large enough for so many columns at the size that the person set. */
+  public static boolean fits(Bounds room, int columns, Glass glass) {
+    return ZoomColumn.fits(room, columns, glass);
+  }
+
   private List<Column> order() {
     Bank bank = layout.findBank(cylinder).orElseThrow();
     char first = bank.valves().charAt(2 * bank.cylinders().indexOf(cylinder));
@@ -83,7 +88,7 @@ public final class CylinderZoom {
 
   private void draw(ZoomColumn column, Column which, double baseline) {
     if (which == Column.BOTTOM) {
-      column.heading(cylinder + " bottom end", 44, baseline);
+      column.heading(bottom(column.width()), 44, baseline);
       BottomColumn.draw(column, cylinder);
       zones.addAll(ZoomZones.bottom(column, cylinder));
     } else {
@@ -100,15 +105,23 @@ public final class CylinderZoom {
     anchors.addAll(column.anchors());
   }
 
+  /** What the column of the bottom end is called. */
+  private String bottom(double width) {
+    String whole = cylinder + " bottom end";
+    double least = Letters.width(whole, glass.letter() * glass.factor(), true);
+    return least + glass.px(6) <= width ? whole : cylinder + " bottom";
+  }
+
   /** The rocker's name stands above it, at the right of the heading, where there is room. */
   private void rockerName(ZoomColumn column, double baseline) {
-    double size = Math.max(glass.letter(), glass.px(34) * column.width() / glass.px(336));
+    double growth = ZoomColumn.growth(column.width(), glass);
+    double size = Math.max(glass.letter() * glass.factor(), glass.px(34) * growth);
     double right = column.right() - glass.px(2);
     double room = column.width() - Letters.width("8 EX", size * 58 / 34, true) - glass.px(20);
     if (named
         && asked.isTracked(wherefrom.parts.PartKind.ROCKER)
         && Letters.width("rocker", size, false) <= room) {
-      double y = column.y(0) - glass.px(HEADING) * ZoomColumn.growth(column.width(), glass);
+      double y = column.y(0) - glass.px(HEADING) * growth;
       Sketch out = column.words();
       out.words(
           right,

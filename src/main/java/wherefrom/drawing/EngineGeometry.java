@@ -66,7 +66,7 @@ public final class EngineGeometry {
   }
 
   private double pitchFor(Bounds room, double rows) {
-    double high = room.height() - glass.px(foot.height()) - rows;
+    double high = room.height() - foot.height(glass) - rows;
     return Math.min(room.width() / pitchesLong(), high / (up() + down()));
   }
 
@@ -124,7 +124,7 @@ public final class EngineGeometry {
   }
 
   public double height() {
-    return (up() + down()) * pitch + glass.px(foot.height()) + 2 * outerRow();
+    return (up() + down()) * pitch + foot.height(glass) + 2 * outerRow();
   }
 
   private double outerRow() {

@@ -12,7 +12,7 @@ final class EngineZones {
 
   /** The pan rail's lower edge, or that of the numbers below it. */
   static double rail(EngineGeometry at) {
-    return at.bounds().bottom() - at.glass().px(at.foot().height());
+    return at.bounds().bottom() - at.foot().height(at.glass());
   }
 
   /** Each cylinder has its half of the drawing. */
@@ -59,25 +59,23 @@ final class EngineZones {
     return box.width() >= glass.finger() && box.height() >= glass.finger();
   }
 
+  /** As wide as their spacing allows, and no key reaches out of the drawing. */
   private static double keyWidth(EngineGeometry at) {
     Glass glass = at.glass();
-    return Math.min(at.mains().spacing() - glass.gap(), glass.px(WIDEST_KEY));
+    double first = at.mains().x(1) - at.bounds().x();
+    double last = at.bounds().right() - at.mains().x(at.mains().count());
+    double inside = 2 * Math.min(first, last);
+    double usual = Math.min(at.mains().spacing() - glass.gap(), glass.px(WIDEST_KEY));
+    return Math.min(inside, usual);
   }
 
   static boolean hasKeyForEachMain(EngineGeometry at) {
-    return keyWidth(at) >= at.glass().finger() && insideFrame(at);
-  }
-
-  /** Whether the keys of the first and the last main end within the drawing. */
-  private static boolean insideFrame(EngineGeometry at) {
-    double half = keyWidth(at) / 2;
-    return at.mains().x(1) - half >= at.bounds().x()
-        && at.mains().x(at.mains().count()) + half <= at.bounds().right();
+    return keyWidth(at) >= at.glass().finger();
   }
 
   private static void mains(EngineGeometry at, List<Zone> zones) {
-    double top = at.bounds().bottom() - at.glass().finger();
-    double high = at.glass().finger();
+    double top = at.bounds().bottom() - at.glass().key();
+    double high = at.glass().key();
     if (!hasKeyForEachMain(at)) {
       Bounds row = new Bounds(at.bounds().x(), top, at.bounds().width(), high);
       zones.add(new Zone(new Target.Mains(), row, "mains"));

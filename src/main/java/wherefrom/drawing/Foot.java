@@ -7,7 +7,7 @@ public enum Foot {
   /** The names of the mains. */
   NAMES(42),
   /** A row for their keys. */
-  KEYS(2 * Glass.GAP + Glass.FINGER);
+  KEYS(2 * Glass.GAP);
 
   private final double height;
 
@@ -15,8 +15,12 @@ public enum Foot {
     this.height = height;
   }
 
-  /** How high it is, in units of {@link Glass}. */
-  double height() {
-    return height;
+  /** How high it is, in the drawing's unit; names grow with the person's text. */
+  double height(Glass glass) {
+    return switch (this) {
+      case NONE -> 0;
+      case NAMES -> glass.px(height) * glass.factor();
+      case KEYS -> glass.px(height) + glass.key();
+    };
   }
 }

@@ -23,6 +23,9 @@ public record Glass(double unit, double factor, double letter) {
 
   static final double GAP = 24;
 
+  /** A word with its margins in the side of a key. */
+  private static final double WORD_IN_KEY = 0.55;
+
   public Glass {
     if (!(unit > 0) || !(factor >= 1) || !(letter > 0)) {
       throw new IllegalArgumentException(unit + " a unit, text " + factor + ", letter " + letter);
@@ -44,6 +47,11 @@ public record Glass(double unit, double factor, double letter) {
     return new Glass(unitsPerMm / UNITS_PER_MM, 1, PAPER_MM / Letters.CAPITAL * unitsPerMm);
   }
 
+  /** The same, whose least letter is as large as the person set it. */
+  public Glass grown() {
+    return new Glass(unit, factor, letter * factor);
+  }
+
   /** A length in the drawing's unit. */
   double px(double units) {
     return units * unit;
@@ -51,6 +59,11 @@ public record Glass(double unit, double factor, double letter) {
 
   double finger() {
     return px(FINGER);
+  }
+
+  /** How high a key with one word is: as high as a finger needs, or as large text does. */
+  double key() {
+    return finger() * Math.max(1, WORD_IN_KEY * factor);
   }
 
   double gap() {

@@ -48,7 +48,8 @@ public final class HolderShapes {
   /** The squares in which its parts are drawn. */
   public static List<Bounds> parts(Holder holder, double unit) {
     return switch (holder) {
-      case BENCH -> List.of(square(6, 2, 46, unit), square(46, 2, 46, unit), square(86, 2, 46, unit));
+      case BENCH ->
+          List.of(square(6, 2, 46, unit), square(46, 2, 46, unit), square(86, 2, 46, unit));
       case BASKET -> List.of(square(20, 6, 46, unit), square(62, 6, 46, unit));
       case VICE -> List.of(square(34, 0, 60, unit));
       case NOWHERE -> List.of(square(16, 0, 96, unit));
@@ -80,12 +81,7 @@ public final class HolderShapes {
 
   private void basket() {
     out.outline(
-        at(2, 44)
-            .toX(126 * unit)
-            .to(108 * unit, 96 * unit)
-            .toX(20 * unit)
-            .close(),
-        Role.METAL);
+        at(2, 44).toX(126 * unit).to(108 * unit, 96 * unit).toX(20 * unit).close(), Role.METAL);
   }
 
   private void vice() {

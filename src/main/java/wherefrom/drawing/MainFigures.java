@@ -105,10 +105,10 @@ final class MainFigures {
     double x = at.mains().x(main);
     double rail = EngineZones.rail(at);
     switch (at.foot()) {
-      case NAMES -> name(main, x, rail + at.glass().px(Foot.NAMES.height() / 2 + 3));
+      case NAMES -> name(main, x, rail + Foot.NAMES.height(at.glass()) / 2 + at.glass().px(3));
       case KEYS -> {
         if (EngineZones.hasKeyForEachMain(at)) {
-          ground.line(x, rail, x, at.bounds().bottom() - at.glass().finger(), Role.RULE);
+          ground.line(x, rail, x, at.bounds().bottom() - at.glass().key(), Role.RULE);
         }
       }
       case NONE -> {}
@@ -117,7 +117,8 @@ final class MainFigures {
 
   /** Where names would touch, the first and the last stand alone. */
   private void name(int main, double x, double y) {
-    double size = Math.min(at.glass().letter(), at.glass().px(Glass.SMALL));
+    double least = Math.min(at.glass().letter(), at.glass().px(Glass.SMALL));
+    double size = least * at.glass().factor();
     double wide = Letters.width("M17", size, true);
     double last = Math.min(at.mains().x(at.mains().count()), at.bounds().right() - wide / 2);
     double first = Math.max(at.mains().x(1), at.bounds().x() + wide / 2);

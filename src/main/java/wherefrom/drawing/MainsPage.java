@@ -15,7 +15,7 @@ import wherefrom.parts.Place;
  * of 638.
  */
 public final class MainsPage {
-  private static final double HEADING = 31;
+  private static final double HEADING = 38;
   private static final double HIGH = 638;
   private static final double BLOCK_FOOT = 128;
   private static final double UPPER = 196;
@@ -25,6 +25,7 @@ public final class MainsPage {
   private static final double WIDE = 0.74;
   private static final double WIDEST = 165;
   private static final double FLANGE = 9;
+  private static final double LEAST_HIGH = 380;
 
   private final Layout layout;
   private final Asked asked;
@@ -46,8 +47,9 @@ public final class MainsPage {
     this.room = room;
     this.asked = asked;
     this.glass = glass;
-    this.k = (room.height() - glass.px(HEADING)) / HIGH;
-    this.top = room.y() + glass.px(HEADING);
+    double heading = glass.px(HEADING) * glass.factor();
+    this.k = (room.height() - heading) / HIGH;
+    this.top = room.y() + heading;
     this.column = room.width() / count;
     this.wide = Math.min(WIDE * column, WIDEST * k);
     this.r = BottomEndShapes.BORE * wide;
@@ -57,7 +59,12 @@ public final class MainsPage {
 
   /** How many mains fit a page side by side, each a key; at least one. */
   public static int fitting(double width, Glass glass) {
-    return (int) Math.max(1, width / (glass.finger() + glass.gap()));
+    return (int) Math.max(1, width / ((glass.finger() + glass.gap()) * glass.factor()));
+  }
+
+  /** Whether a room is high enough for names and marks of the size that the person set. */
+  public static boolean fits(Bounds room, Glass glass) {
+    return room.height() >= glass.px(LEAST_HIGH) * glass.factor();
   }
 
   /**
@@ -87,10 +94,15 @@ public final class MainsPage {
   }
 
   private void column(int main, double x) {
-    String name = "M" + main + (layout.thrustMain() == main ? " thrust" : "");
-    double size = glass.px(40);
-    double fitting = Math.min(size, size * column / Letters.width(name, size, true));
-    words.words(x, room.y() + glass.px(15), name, Math.max(glass.letter(), fitting), Role.NUMBER);
+    double least = glass.letter() * glass.factor();
+    String thrust = "M" + main + " thrust";
+    boolean told =
+        layout.thrustMain() == main && Letters.width(thrust, least, true) <= 0.96 * column;
+    String name = told ? thrust : "M" + main;
+    double size = glass.px(40) * glass.factor();
+    double fitting = Math.min(size, 0.96 * size * column / Letters.width(name, size, true));
+    double y = room.y() + glass.px(HEADING) * glass.factor() / 2;
+    words.words(x, y, name, Math.max(least, fitting), Role.NUMBER);
     ground.line(x, y(20), x, y(490), Role.AXIS);
     half(x, y(24), y(BLOCK_FOOT), true);
     shells(main, x);
@@ -146,7 +158,7 @@ public final class MainsPage {
   private void part(Place place, Point mark, Point tip, Consumer<Sketch> draw) {
     Sketch out = new Sketch(glass);
     draw.accept(out);
-    double side = glass.px(ZoomColumn.MARK);
+    double side = ZoomColumn.mark(glass);
     double length = Math.min(glass.px(68), column / 2 - (tip.x() - mark.x()));
     Pointer pointer = Pointer.arrow(mark, glass.px(52), tip, 0, length);
     parts.add(new PartFigure(place, out.shapes(), pointer));
@@ -157,7 +169,8 @@ public final class MainsPage {
     boolean caps = layout.mainCaps();
     name(x, 276, caps ? "upper" : "left");
     name(x, 462, caps ? "lower" : "right");
-    boolean fits = Letters.width("cap", glass.letter(), false) < 0.42 * wide;
+    double cap = Letters.width("cap", glass.letter() * glass.factor(), false);
+    boolean fits = cap < 0.42 * wide;
     if (caps && fits && asked.isTracked(PartKind.MAIN_CAP)) {
       name(x, CAP + 22, "cap", false);
     }
@@ -169,7 +182,7 @@ public final class MainsPage {
 
   /** A name, on a patch of ground where the line of the column runs. */
   private void name(double x, double units, String name, boolean onLine) {
-    double size = glass.letter();
+    double size = glass.letter() * glass.factor();
     double width = Letters.width(name, size, false);
     if (width > 0.95 * column) {
       return;

@@ -39,7 +39,7 @@ public final class MarkShapes {
       return SMALL_SIDE * at.pitch();
     }
     double grown = SIDE * unit * at.glass().factor();
-    return Math.max(SIDE * unit, Math.min(grown, 0.45 * at.pitch()));
+    return Math.max(SIDE * unit, Math.min(grown, SMALL_SIDE * at.pitch()));
   }
 
   /**
@@ -78,7 +78,8 @@ public final class MarkShapes {
       case AGAINST -> warning();
       case SUSPECT -> doubt();
       case FAILED -> cross();
-      case OPEN, WAITING -> open();
+      case OPEN -> open();
+      case WAITING -> out.add(new Shape.Disc(x, y, r, Role.PLATE, line));
       case EMPTY -> tray();
       case NEW -> tag(x - r * 1.7, x + r * 1.7, r * 0.9, r * 0.5, line, Role.PLATE);
     }

@@ -23,6 +23,9 @@ final class NumberFit {
   private static final double ABOVE_SIZE = 0.24;
   private static final double BELOW_SIZE = 0.17;
 
+  /** What a number may grow to between the marks of its two valves, in pitches. */
+  private static final double BESIDE_MARKS = 0.29;
+
   /** A digit's ink, and from a digit to the next, in the size. */
   private static final double INK = 0.55;
 
@@ -44,7 +47,8 @@ final class NumberFit {
     if (at.hasNumbersOutside() || usual >= most) {
       return at.hasNumbersOutside() ? least : usual;
     }
-    return Math.max(usual, Math.min(least * glass.factor(), most));
+    double beside = at.view() == View.ABOVE ? BESIDE_MARKS * at.pitch() : most;
+    return Math.max(usual, Math.min(least * glass.factor(), Math.min(beside, most)));
   }
 
   /** Whether there is room for the numbers at all: side by side, a pitch from each other. */

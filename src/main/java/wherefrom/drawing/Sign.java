@@ -18,7 +18,7 @@ public enum Sign {
   FAILED(""),
   /** No decision yet. */
   OPEN(""),
-  /** Nothing is known yet of what is asked here: drawn as {@link #OPEN}, on large drawings only. */
+  /** Still to do, where a drawing is an index: a ring that waits for its tick. */
   WAITING(""),
   /** Left empty on purpose. */
   EMPTY("E"),

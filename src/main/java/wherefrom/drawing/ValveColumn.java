@@ -139,7 +139,7 @@ final class ValveColumn {
         new Point(box.x() + 0.63 * wide, top + rk * 0.50),
         out -> new RockerShapes(out, box).draw(shaft));
     if (at.asked().isTracked(PartKind.PIVOT)) {
-      double half = at.glass().px(0.55 * ZoomColumn.MARK);
+      double half = 0.55 * ZoomColumn.mark(at.glass());
       part(
           PartKind.PIVOT,
           new Point(box.x() + RockerShapes.PIVOT * wide - 2.2 * half, top + half),

@@ -11,6 +11,9 @@ final class ZoomColumn {
   /** The side of a mark on a part that is drawn large. */
   static final double MARK = 50;
 
+  private static final double USUAL_HEIGHT = 600;
+  private static final double LEAST_SHARE = 0.66;
+
   private static final double RING = 52;
   private static final double ARROW = 68;
   private static final double USUAL_WIDTH = 336;
@@ -104,31 +107,53 @@ final class ZoomColumn {
     Point tip = new Point(spot.x() + aside - length / 2, spot.y());
     Pointer pointer = Pointer.arrow(spot, glass.px(RING), tip, 0, length);
     parts.add(new PartFigure(place, out.shapes(), pointer));
-    double side = glass.px(MARK);
+    double side = mark(glass);
     anchors.add(Anchor.alone(place, spot, side, side, true));
+  }
+
+  /** The side of a mark: its letter grows with the person's text. */
+  static double mark(Glass glass) {
+    return glass.px(MARK) * glass.factor();
   }
 
   /** The size of names; those of a narrow column are no smaller. */
   private double nameSize() {
-    return Math.max(glass.letter(), glass.px(34) * box.width() / glass.px(USUAL_WIDTH));
+    return Math.max(glass.letter() * glass.factor(), glass.px(34) * share());
   }
 
-  /** How much larger than usual the column is; at least 1. */
+  /**
+   * How much larger than usual its words are: as the person set it, where the column is as wide.
+   */
   static double growth(double width, Glass glass) {
-    return Math.max(1, width / glass.px(USUAL_WIDTH));
+    return Math.max(1, Math.min(glass.factor(), width / glass.px(USUAL_WIDTH)));
+  }
+
+  /** The same of a column that may be narrower than usual. */
+  private double share() {
+    return Math.min(glass.factor(), box.width() / glass.px(USUAL_WIDTH));
+  }
+
+  /**
+   * Whether so many columns side by side leave names and marks their room, at the size that the
+   * person set for text.
+   */
+  static boolean fits(Bounds room, int columns, Glass glass) {
+    double least = LEAST_SHARE * glass.factor();
+    return room.width() / columns >= least * glass.px(USUAL_WIDTH)
+        && room.height() >= least * glass.px(USUAL_HEIGHT);
   }
 
   /** A heading above the parts. */
   void heading(String text, double usual, double baseline) {
-    double size = glass.px(usual) * width() / glass.px(USUAL_WIDTH);
+    double size = glass.px(usual) * share();
     double fitting = Math.min(size, size * width() / Letters.width(text, size, true));
     double y = box.y() + baseline - fitting * Letters.CAPITAL / 2;
     words.add(
         new Shape.Words(
-            x(0) + glass.px(6) * width() / glass.px(USUAL_WIDTH),
+            x(0) + glass.px(6) * share(),
             y,
             text,
-            Math.max(fitting, glass.letter()),
+            Math.max(fitting, glass.letter() * glass.factor()),
             true,
             Shape.Side.BEGIN,
             Role.NUMBER));
@@ -153,11 +178,10 @@ final class ZoomColumn {
     words.words(at, y, name, size, side, Role.NAME);
   }
 
-  /** As large as the person set it, if it fits; 0 where not even the least letter does. */
+  /** As large as the person set it; 0 where that does not fit. */
   private double size(String name, double room) {
-    double usual = nameSize();
-    double grown = Math.max(usual, glass.letter() * glass.factor());
-    for (double size : new double[] {grown, usual, glass.letter()}) {
+    double least = glass.letter() * glass.factor();
+    for (double size : new double[] {nameSize(), least}) {
       if (Letters.width(name, size, false) <= room) {
         return size;
       }

@@ -1,5 +1,10 @@
 package wherefrom.files;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,21 +17,18 @@ public final class Csv {
 
   /** Rows as text, each ended by a carriage return and a line feed. */
   public static String write(List<List<String>> rows) {
-    StringBuilder text = new StringBuilder();
-    for (List<String> row : rows) {
-      text.append(String.join(",", row.stream().map(Csv::field).toList())).append("\r\n");
+    StringWriter text = new StringWriter();
+    try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
+      rows.forEach(row -> csv.writeRecord(row.stream().map(CsvText::marked).toList()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
     return text.toString();
   }
 
-  private static String field(String cell) {
-    String value = CsvText.marked(cell);
-    boolean quotes = value.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return quotes ? '"' + value.replace("\"", "\"\"") + '"' : value;
-  }
-
   /**
-   * Text as rows; an empty line is left out.
+   * Text as rows; an empty line is left out. The library that writes reads on to the end where a
+   * quote is left open; a person is told the row instead.
    *
    * @throws IllegalArgumentException with a plain sentence when a quoted field does not end
    */

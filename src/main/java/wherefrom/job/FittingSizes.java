@@ -70,7 +70,7 @@ final class FittingSizes {
     }
     return SizeText.isDiameter(size)
         ? FittingSize.unknown(
-            size.text() + " lies between the usual steps: ask the machine shop what fits")
+            size.text() + " is between the usual steps: ask the machine shop what fits")
         : FittingSize.of(
             size,
             Basis.CUT,
@@ -185,8 +185,7 @@ final class FittingSizes {
         all.stream()
             .filter(one -> one.coming().filter(c -> c.size().isEmpty()).isPresent())
             .toList();
-    long unmeasured =
-        those.stream().filter(one -> one.measured().isEmpty()).count();
+    long unmeasured = those.stream().filter(one -> one.measured().isEmpty()).count();
     if (unmeasured > 0) {
       return FittingSize.unknown(
           unmeasured + " of " + Words.count(those.size(), surface.word()) + " not measured");

@@ -22,7 +22,10 @@ public final class JobPartNames implements PartNames {
   @Override
   public String whereabouts(Part part) {
     return job.findPart(part.item())
-        .map(found -> found.where().words() + found.awayTo().map(to -> ", " + to).orElse(""))
+        .map(
+            found ->
+                found.where().words().replaceFirst("^out, ", "")
+                    + found.awayTo().map(to -> ", " + to).orElse(""))
         .orElse("");
   }
 
@@ -36,9 +39,7 @@ public final class JobPartNames implements PartNames {
         .filter(one -> one.getValue().compareTo(Look.SUSPECT) >= 0)
         .max(Map.Entry.comparingByValue())
         .map(
-            one ->
-                new Found(
-                    one.getValue().word(), BenchWords.look(one.getKey(), one.getValue())));
+            one -> new Found(one.getValue().word(), BenchWords.look(one.getKey(), one.getValue())));
   }
 
   @Override

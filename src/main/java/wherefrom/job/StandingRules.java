@@ -15,6 +15,7 @@ import wherefrom.rules.Ban;
 import wherefrom.rules.OpenCheck;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.Renewal;
 import wherefrom.rules.consequence.Setting;
 
@@ -167,7 +168,8 @@ public final class StandingRules {
   private boolean isOfSort(StandingRule rule, PartRecord part) {
     return sizes
         .findSortOf(part.part().item())
-        .filter(sort -> rule.consequence().what().startsWith(sort + " "))
+        .map(sort -> sort + " " + Goods.of(part.part().kind()).id())
+        .filter(rule.consequence().what()::equals)
         .isPresent();
   }
 
@@ -186,11 +188,11 @@ public final class StandingRules {
     return new OpenCheck(rule.consequence().key(), words(rule.consequence()), rule.since());
   }
 
-  /** {@code a check is open (R11): check the pushrod length with a checking pushrod}. */
+  /** {@code a check is open (rule 11): check the pushrod length with a checking pushrod}. */
   private static String words(Consequence check) {
     String sentence = check.sentence();
     return "a check is open ("
-        + check.rule()
+        + check.ruleWords()
         + "): "
         + sentence.substring(0, 1).toLowerCase(Locale.ROOT)
         + sentence.substring(1, sentence.length() - 1);

@@ -95,8 +95,7 @@ public sealed interface CodeVerdict extends Verdict {
     @Override
     public VerdictWords words(String job) {
       return asked(
-          digits + ": check digits wrong.",
-          "Scan it again, or type its six digits again.");
+          digits + ": check digits wrong.", "Scan it again, or type its six digits again.");
     }
   }
 

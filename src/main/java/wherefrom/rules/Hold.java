@@ -3,8 +3,7 @@ package wherefrom.rules;
 /** What keeps a part from being cleared: each has a deed of its own that leads out of it. */
 public enum Hold {
   WASHING("washing", "Check it back from washing first.", WayOut.BACK_FROM_WASHING),
-  AT_SHOP(
-      "machine shop", "Check it in from the machine shop first.", WayOut.BACK_FROM_SHOP),
+  AT_SHOP("machine shop", "Check it in from the machine shop first.", WayOut.BACK_FROM_SHOP),
   LOST("lost", "Is it in your hand? Say that it is found.", WayOut.FOUND),
   TO_MACHINE(
       "to be machined", "Check it in from the machine shop and decide again.", WayOut.DECIDE),
@@ -15,9 +14,7 @@ public enum Hold {
   NOT_DECIDED("not decided", "Decide: reuse, machine or replace.", WayOut.DECIDE),
   /** A rule forbids it until work is done, as machining a housing with its cap. */
   WORK_OPEN(
-      "work is open",
-      "Have it done and measured. Then record the check.",
-      WayOut.DO_THE_CHECK),
+      "work is open", "Have it done and measured. Then record the check.", WayOut.DO_THE_CHECK),
   /** A rule's check that nobody has passed. */
   CHECK_OPEN("check is open", "Do the check and record it.", WayOut.DO_THE_CHECK);
 

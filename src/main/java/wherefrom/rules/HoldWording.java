@@ -36,7 +36,10 @@ final class HoldWording {
     Part part = held.part();
     List<Fact> why = new ArrayList<>();
     why.add(new Fact(part.kind().word(), held.hold().words()));
-    names.findFound(part).filter(found -> isDoubted(held)).ifPresent(found -> why.add(new Fact("Found", found.look())));
+    names
+        .findFound(part)
+        .filter(found -> isDoubted(held))
+        .ifPresent(found -> why.add(new Fact("Found", found.look())));
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Not cleared", names.place(held.place())));
     facts.addAll(why);
@@ -85,8 +88,7 @@ final class HoldWording {
   private VerdictWords oldTag(Part part) {
     return VerdictWords.of(
         List.of(
-            new Fact("Old tag", names.place(part.home())),
-            new Fact("Newer tag", names.code(part))),
+            new Fact("Old tag", names.place(part.home())), new Fact("Newer tag", names.code(part))),
         Words.capital(part.kind().word()) + ". Take the old tag off and destroy it.",
         Words.capital(part.words()) + ": this is an older tag. It was printed again since.",
         "Take this tag off and destroy it. Use the newer one, " + names.code(part) + ".",
@@ -105,7 +107,7 @@ final class HoldWording {
         retired
             .inUse()
             .map(fresh -> "Fit the part in use, " + names.code(fresh) + ".")
-            .orElse("Put it away from the bench."),
+            .orElse("Take it off the bench."),
         WayOut.SCAN_NEW_PART);
   }
 
@@ -119,13 +121,13 @@ final class HoldWording {
           facts,
           "What stood against it is settled since. " + left.sentence(),
           left.sentence(),
-          "What stood against it is settled since. Scan it again, or take the scan back.",
+          "What spoke against it is settled. Scan it again, or undo the scan.",
           WayOut.SCAN_AGAIN);
     }
     String advice =
         left.isOfWrongEngine()
             ? CodeVerdict.WrongEngine.ADVICE
-            : "Put it aside and take its tag off. Scan the right part, or take the scan back.";
+            : "Put it aside and take its tag off. Scan the right part, or undo the scan.";
     return VerdictWords.of(facts, left.sentence(), left.sentence(), advice, WayOut.SCAN_RIGHT_PART);
   }
 }

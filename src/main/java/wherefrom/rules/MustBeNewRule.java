@@ -24,11 +24,6 @@ final class MustBeNewRule implements ObjectionRule {
     if (ban.check().isEmpty()) {
       return new Verdict.MustBeNew(part, place, ban);
     }
-    return new Verdict.NotCleared(
-        part,
-        place,
-        Hold.WORK_OPEN,
-        ban.words(),
-        ban.check());
+    return new Verdict.NotCleared(part, place, Hold.WORK_OPEN, ban.words(), ban.check());
   }
 }

@@ -24,12 +24,7 @@ final class NotClearedRule implements ObjectionRule {
 
   private static Objection open(Part part, Place place, OpenCheck check) {
     return new Objection(
-        new Verdict.NotCleared(
-            part,
-            place,
-            Hold.CHECK_OPEN,
-            check.words(),
-            check.key()),
+        new Verdict.NotCleared(part, place, Hold.CHECK_OPEN, check.words(), check.key()),
         check.since());
   }
 
@@ -40,11 +35,7 @@ final class NotClearedRule implements ObjectionRule {
       case WASHING ->
           Optional.of(
               held(
-                  bench.movedAt(item),
-                  part,
-                  place,
-                  Hold.WASHING,
-                  "it is off for washing" + where));
+                  bench.movedAt(item), part, place, Hold.WASHING, "it is off for washing" + where));
       case AT_SHOP ->
           Optional.of(
               held(
@@ -54,13 +45,7 @@ final class NotClearedRule implements ObjectionRule {
                   Hold.AT_SHOP,
                   "it is still at the machine shop" + where));
       case LOST ->
-          Optional.of(
-              held(
-                  bench.movedAt(item),
-                  part,
-                  place,
-                  Hold.LOST,
-                  "it is recorded as lost"));
+          Optional.of(held(bench.movedAt(item), part, place, Hold.LOST, "it is recorded as lost"));
       default -> Optional.empty();
     };
   }
@@ -75,20 +60,10 @@ final class NotClearedRule implements ObjectionRule {
       case REUSE -> since(bench, part, place);
       case MACHINE ->
           Optional.of(
-              held(
-                  bench.decidedAt(item),
-                  part,
-                  place,
-                  Hold.TO_MACHINE,
-                  "it is to be machined"));
+              held(bench.decidedAt(item), part, place, Hold.TO_MACHINE, "it is to be machined"));
       case REPLACE ->
           Optional.of(
-              held(
-                  bench.decidedAt(item),
-                  part,
-                  place,
-                  Hold.TO_REPLACE,
-                  "it is to be replaced"));
+              held(bench.decidedAt(item), part, place, Hold.TO_REPLACE, "it is to be replaced"));
     };
   }
 
@@ -97,25 +72,13 @@ final class NotClearedRule implements ObjectionRule {
     if (worst.isDoubtful()) {
       String found = worst.look() == Look.FAIL ? "a check failed" : "a check was suspect";
       return Optional.of(
-          held(
-              worst.since(),
-              part,
-              place,
-              Hold.FOUND_BAD,
-              found + " and nothing is decided"));
+          held(worst.since(), part, place, Hold.FOUND_BAD, found + " and nothing is decided"));
     }
     boolean comesBack = !part.fresh() && bench.whereabouts(part.item()) != Whereabouts.IN_ENGINE;
     return bench
         .decisionsAskedSince()
         .filter(asked -> comesBack)
-        .map(
-            asked ->
-                held(
-                    asked,
-                    part,
-                    place,
-                    Hold.NOT_DECIDED,
-                    "nothing is decided about it"));
+        .map(asked -> held(asked, part, place, Hold.NOT_DECIDED, "nothing is decided about it"));
   }
 
   /** What nobody knew when it was decided to use the part again. */
@@ -127,15 +90,10 @@ final class NotClearedRule implements ObjectionRule {
     String found = worst.look() == Look.FAIL ? "it failed" : "it was found suspect";
     return Optional.of(
         held(
-            worst.since(),
-            part,
-            place,
-            Hold.FOUND_BAD,
-            found + " after the decision to reuse it"));
+            worst.since(), part, place, Hold.FOUND_BAD, found + " after the decision to reuse it"));
   }
 
-  private static Objection held(
-      long since, Part part, Place place, Hold hold, String why) {
+  private static Objection held(long since, Part part, Place place, Hold hold, String why) {
     return new Objection(new Verdict.NotCleared(part, place, hold, why, ""), since);
   }
 }

@@ -122,7 +122,8 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
   public VerdictWords wrongMate(Verdict.WrongMate wrong) {
     Fact with = new Fact("Goes with", mate(wrong.own()));
     Fact right = right(wrong.rightPart());
-    String seated = wrong.seated().map(here -> ". The " + from(here, true) + " is here.").orElse("");
+    String seated =
+        wrong.seated().map(here -> ". The " + from(here, true) + " is here.").orElse("");
     String replaced = seated.isEmpty() ? ", which was replaced." : seated;
     return VerdictWords.of(
             List.of(with, here(wrong.place()), right),
@@ -161,9 +162,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
             listed ? right(wrong.rightPart()) : last),
         "The " + kind + " came from " + came + ".",
         "This is " + VerdictWords.hand(part) + " from " + came + sentence,
-        listed
-            ? rightPart(wrong.rightPart())
-            : "It belongs at " + part.home().words() + ".",
+        listed ? rightPart(wrong.rightPart()) : "It belongs at " + part.home().words() + ".",
         WayOut.SCAN_RIGHT_PART);
   }
 
@@ -172,6 +171,7 @@ final class VerdictWording implements VerdictVisitor<VerdictWords> {
     String at = names.place(place);
     return switch (place.kind()) {
       case ROD, ROD_CAP, MAIN_CAP -> at;
+      case ROD_SHELL, MAIN_SHELL -> at + " shell";
       default -> at + " " + place.kind().word();
     };
   }

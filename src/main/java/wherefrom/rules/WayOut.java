@@ -8,7 +8,7 @@ public enum WayOut {
   SCAN_NEWER_TAG("Scan the newer tag", "or type its code"),
   SCAN_AGAIN("Scan it again", "or type its code"),
   TURN_IT("Turn it, scan again", "or type its code"),
-  DECIDE("Decide", "reuse, machine or replace"),
+  DECIDE("Decide", "reuse, machine, replace"),
   DO_THE_CHECK("Do the check", "and record it"),
   FOUND("It is found", "I have it in my hand"),
   BACK_FROM_WASHING("It is back", "from washing"),

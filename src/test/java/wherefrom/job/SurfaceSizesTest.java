@@ -268,8 +268,7 @@ class SurfaceSizesTest {
   @Test
   void threeSizesAreKeptOfEachJournalAndBore() {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
-    bench.journal(
-        Feature.ROD_JOURNAL, "B3", "2.2300", "2.2299", "2.2298", "2.2299");
+    bench.journal(Feature.ROD_JOURNAL, "B3", "2.2300", "2.2299", "2.2298", "2.2299");
     SurfaceSize journal = bench.sizes().get(CutSurface.ROD_JOURNAL, "B3");
     assertThat(
             Stream.of(journal.standard(), journal.asCut(), journal.leastWorn(), journal.mostWorn())

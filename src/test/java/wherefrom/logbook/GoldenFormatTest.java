@@ -38,6 +38,7 @@ import wherefrom.quantity.Unit;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ConsequenceRules;
+import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.KnownCheck;
 import wherefrom.rules.consequence.Setting;
 import wherefrom.rules.debris.Opening;
@@ -110,6 +111,7 @@ class GoldenFormatTest {
   private static Set<String> keys() {
     Set<String> keys = new TreeSet<>();
     Arrays.stream(Feature.values()).forEach(feature -> keys.add("feature: " + feature.key()));
+    Arrays.stream(Goods.values()).forEach(goods -> keys.add("goods: " + goods.id()));
     Checks.all().forEach(check -> keys.add("check: " + check.key()));
     Arrays.stream(Opening.values()).forEach(opening -> keys.add("opening: " + opening.check()));
     for (ReadingPlan plan : ReadingPlans.all()) {

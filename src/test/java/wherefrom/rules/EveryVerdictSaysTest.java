@@ -33,7 +33,7 @@ class EveryVerdictSaysTest {
 
         @Override
         public String whereabouts(Part part) {
-          return "out, on the bench";
+          return "on the bench";
         }
 
         @Override
@@ -69,8 +69,7 @@ class EveryVerdictSaysTest {
   }
 
   private Verdict wrongPlace() {
-    return new Verdict.WrongPlace(
-        shell, place("rod-shell@R7L"), home(shell), Optional.of(lower));
+    return new Verdict.WrongPlace(shell, place("rod-shell@R7L"), home(shell), Optional.of(lower));
   }
 
   private Verdict mustBeNew() {
@@ -89,7 +88,8 @@ class EveryVerdictSaysTest {
             Optional.empty()));
     all.add(
         new Verdict.WrongMate(cap, place("rod-cap@R5L"), rod, Optional.of(rod), Optional.empty()));
-    all.add(new Verdict.WrongKind(pushrod, lower.home().spot(), Optional.empty(), Optional.empty()));
+    all.add(
+        new Verdict.WrongKind(pushrod, lower.home().spot(), Optional.empty(), Optional.empty()));
     all.add(
         new Verdict.WrongKind(
             pushrod, cap.home().spot(), Optional.of(PartKind.ROD_CAP), Optional.of(cap)));
@@ -172,7 +172,7 @@ class EveryVerdictSaysTest {
     VerdictWords words = wrongPlace().words(NAMES);
     assertThat(words.lines())
         .containsExactly("From: rod 8, lower", "Here: rod 7, lower", "Right part: 0085 49");
-    assertThat(words.small()).isEqualTo("Rod shell. The right part is out, on the bench.");
+    assertThat(words.small()).isEqualTo("Rod shell. The right part is on the bench.");
     assertThat(words.advice()).isEqualTo("The right part is 0085 49.");
     assertThat(words.first()).isEqualTo(WayOut.SCAN_RIGHT_PART);
     for (Verdict stop : stops()) {

@@ -70,8 +70,7 @@ class WordsOfVerdictsTest {
     assertThat(here.sentence()).startsWith("Already done: ");
     assertThat(here.wayOut()).isEmpty();
     assertThat(here.stops()).isFalse();
-    assertThat(elsewhere.sentence())
-        .startsWith("It is already fitted at cylinder 3, exhaust");
+    assertThat(elsewhere.sentence()).startsWith("It is already fitted at cylinder 3, exhaust");
     assertThat(elsewhere.wayOut()).isEqualTo("Take it out there first, then scan it again.");
     assertThat(elsewhere.stops()).isTrue();
   }
@@ -101,7 +100,8 @@ class WordsOfVerdictsTest {
     Part pushrod = part(9, "pushrod@3EX", false);
     Place lower = place("rod-shell@R3L");
     Verdict kind = new Verdict.WrongKind(pushrod, lower.spot(), Optional.empty(), Optional.empty());
-    assertThat(kind.sentence()).isEqualTo("This is a pushrod from 3 EX. No pushrod belongs at rod 3, lower.");
+    assertThat(kind.sentence())
+        .isEqualTo("This is a pushrod from 3 EX. No pushrod belongs at rod 3, lower.");
     assertThat(kind.wayOut()).isEqualTo("It belongs at cylinder 3, exhaust, pushrod.");
     Verdict half = new Verdict.WrongHalf(shell, lower, Optional.of(other));
     assertThat(half.sentence()).endsWith("Upper and lower shells are never exchanged.");

@@ -55,7 +55,7 @@ class ChangesFlowTest {
           fit(window, sample, "lifter@3EX", "3EX");
           assertThat(window.words())
               .contains("STOP", "Must be new: 3 EX", "worn in to its own lobe");
-          window.press("I scanned the wrong one");
+          window.press("UNDO");
           new Handling(sample.job).replace(sample.part("lifter@3EX").item(), "must be new");
           fit(window, sample, "lifter@3EX", "3EX");
           assertThat(window.words()).contains("RIGHT PLACE");
@@ -76,7 +76,7 @@ class ChangesFlowTest {
           window.press("It is done");
           fit(window, sample, "pushrod@3EX", "3EX");
           assertThat(window.words()).contains("STOP", "R11");
-          window.press("I scanned the wrong one");
+          window.press("UNDO");
           window.shell.desk().navigator().home();
           show(window, ScreenId.CHANGES);
           window.press("Open checks");

@@ -33,8 +33,7 @@ class DecideFlowTest {
           assertThat(window.words()).contains("16 lifters: replace.", "1 IN: replace");
           assertThat(decided()).isEqualTo(16);
           window.press("UNDO");
-          assertThat(window.words())
-              .contains("Taken back: 16 lifters: replace.", "1 IN: undecided");
+          assertThat(window.words()).contains("Undone: 16 lifters: replace.", "1 IN: undecided");
           assertThat(decided()).isZero();
           return window;
         });

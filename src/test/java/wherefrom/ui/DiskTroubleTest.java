@@ -109,7 +109,7 @@ class DiskTroubleTest {
     in(window, open -> open.shell.desk().open(job));
     in(window, open -> open.shell.desk().navigator().show(ScreenId.BENCH_MAP));
     List<String> before = files(shop);
-    press(window, "Photos", "Cam lobe", "3 EX", "Add", "From a picture", "nose.png");
+    press(window, "Photos", "Cam lobe", "cylinder 3", "3 EX", "Add", "From a picture", "nose.png");
     assertThat(words(window))
         .contains("The photograph could not be kept: the disk is full; make room on it");
     assertThat(Photograph.listAll(job.state())).isEmpty();

@@ -13,12 +13,14 @@ import wherefrom.engine.LifterType;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.RockerMount;
 import wherefrom.job.entry.PartOut;
-import wherefrom.job.handling.Handling;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.handling.Handling;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.ShopWork;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.engine.CylinderPageScreen;
 import wherefrom.ui.engine.EnginePageScreen;
@@ -104,8 +106,7 @@ final class EngineShots {
 
   private static Shot page(
       String name, Supplier<SampleJob> job, View side, Optional<PartKind> kind) {
-    return shot(
-        name, EnginePageScreen.class, job, (window, sample) -> open(window, side, kind));
+    return shot(name, EnginePageScreen.class, job, (window, sample) -> open(window, side, kind));
   }
 
   private static void open(SampleWindow window, View side, Optional<PartKind> kind) {
@@ -133,21 +134,28 @@ final class EngineShots {
   }
 
   private static void bench(SampleWindow window) {
-    window.shell.desk().navigator().show(wherefrom.ui.app.ScreenId.BENCH_MAP);
+    kind(window, "pushrods");
+  }
+
+  private static void kind(SampleWindow window, String plural) {
+    window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
     window.layOut();
-    window.press("Pushrods");
+    if (window.shell.desk().touch().isLarge()) {
+      window.press("Rockers");
+      window.pressOnSomePage(plural);
+    } else {
+      window.press(Words.capital(plural));
+    }
   }
 
   private static void rods(SampleWindow window) {
-    window.shell.desk().navigator().show(wherefrom.ui.app.ScreenId.BENCH_MAP);
-    window.layOut();
-    window.press("Rod shells");
+    kind(window, "rod shells");
   }
 
   private static void list(SampleWindow window) {
     bench(window);
     window.layOut();
-    window.press("14 bench");
+    window.press("13 bench");
   }
 
   private static Shot shot(

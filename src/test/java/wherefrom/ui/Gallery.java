@@ -65,6 +65,7 @@ final class Gallery {
       shots.add(kit(name, window -> Kit.verdict(window, cue)));
     }
     shots.addAll(AnswerShots.all());
+    shots.addAll(TogetherShots.all());
     shots.addAll(WorkShots.all());
     shots.addAll(ShopShots.all());
     shots.addAll(MoneyShots.all());
@@ -176,7 +177,7 @@ final class Gallery {
       failed.add(
           new FailedScreen.Failed(
               name,
-              "/home/bench/" + name + " is empty: take the picture again, or copy it again."));
+              "/home/bench/" + name + " is empty. Take the picture again, or copy it again."));
     }
     desk.navigator().open(() -> new FailedScreen(desk, failed, 300));
   }

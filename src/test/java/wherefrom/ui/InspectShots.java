@@ -14,6 +14,7 @@ import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.engine.EnginePageScreen;
 import wherefrom.ui.inspect.CardScreen;
 import wherefrom.ui.inspect.CheckWords;
 import wherefrom.ui.inspect.InspectScreen;
@@ -29,7 +30,7 @@ final class InspectShots {
     return List.of(
         shot("inspect", InspectScreen.class, (window, sample) -> show(window)),
         shot("inspect-unlooked", GridScreen.class, InspectShots::unlooked),
-        shot("inspect-kind", GridScreen.class, InspectShots::kind),
+        shot("inspect-kind", EnginePageScreen.class, InspectShots::kind),
         shot("inspect-card-pushrod", CardScreen.class, card("pushrod-roll")),
         shot("inspect-card-shell", CardScreen.class, card("main-shell-face")),
         shot("inspect-card-lifter", CardScreen.class, InspectShots::answered),

@@ -14,9 +14,7 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.puttogether.StillMissing;
-import wherefrom.parts.Action;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
@@ -36,7 +34,6 @@ import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.print.SheetScreen;
 import wherefrom.ui.print.TrackScreen;
 import wherefrom.ui.puttogether.MissingScreen;
-import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.puttogether.SectionScreen;
 import wherefrom.ui.puttogether.WayOutScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -50,27 +47,6 @@ final class WorkShots {
 
   static List<Shot> all() {
     List<Shot> shots = new ArrayList<>();
-    shots.add(together("together", (window, sample) -> {}));
-    shots.add(
-        together("together-half", (window, sample) -> scan(window, sample.tag("pushrod@3EX"))));
-    shots.add(
-        together("together-right", (window, sample) -> pair(window, sample, "pushrod@3EX", "3EX")));
-    shots.add(
-        together("together-stop", (window, sample) -> pair(window, sample, "pushrod@3EX", "5EX")));
-    shots.add(
-        together(
-            "together-stop-half",
-            (window, sample) -> pair(window, sample, "main-shell@M2U", "M2L")));
-    shots.add(together("together-stop-reason", WorkShots::reason));
-    shots.add(together("together-stop-taken", WorkShots::taken));
-    shots.add(together("together-stop-engine", (window, sample) -> scan(window, otherEngineTag())));
-    shots.add(resumed("together-resumed-engine", WorkShots::otherEngine));
-    shots.add(resumed("together-resumed-older", WorkShots::olderTag));
-    shots.add(resumed("together-resumed-settled", WorkShots::settled));
-    shots.add(
-        together(
-            "together-ask", (window, sample) -> scan(window, wrong(sample.tag("pushrod@3EX")))));
-    shots.add(together("together-list", (window, sample) -> window.press("Follow")));
     shots.add(shot("missing", MissingScreen.class, WorkShots::missing));
     shots.add(
         shot(
@@ -238,7 +214,8 @@ final class WorkShots {
   /** Goes through the pages of the engine, whatever the glass shows of them, to one pushrod. */
   private static void tapPushrod5Ex(SampleWindow window) {
     List<String> ways =
-        List.of("cylinder 5, exhaust, pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
+        List.of(
+            "cylinder 5, exhaust, pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
     boolean away = false;
     for (int step = 0; step < 9; step++) {
       window.layOut();
@@ -257,7 +234,8 @@ final class WorkShots {
 
   private static boolean says(SampleWindow window, Node node, String way) {
     String spoken = String.valueOf(node.getAccessibleText()) + "|" + window.words(node);
-    return Stream.of(spoken.split("[|]")).anyMatch(words -> words.toLowerCase(Locale.ROOT).startsWith(way));
+    return Stream.of(spoken.split("[|]"))
+        .anyMatch(words -> words.toLowerCase(Locale.ROOT).startsWith(way));
   }
 
   /** Eleven parts are out; the pushrod under the last rocker comes next. */
@@ -305,7 +283,7 @@ final class WorkShots {
         new SentToShop(1, List.of(item(sample, "rod-shell@R3U")), "measure", ShopWork.OTHER));
     new Fitting(sample.job).fit(sample.part("pushrod@7IN"), sample.spot("7IN"), false);
     onPurpose(sample, "pushrod@5EX", "7EX");
-    new StillMissing(sample.job).excuse(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
+    new ToFit(sample.job).leave(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
     handling.note(20, "a little rust below the cup");
     handling.photo(20, "p.png", "the lower end");
     handling.photo(20, "tall.png", "");
@@ -315,17 +293,6 @@ final class WorkShots {
 
   private static int item(SampleJob sample, String placeKey) {
     return sample.part(placeKey).item();
-  }
-
-  private static Shot together(String name, BiConsumer<SampleWindow, SampleJob> arrange) {
-    return shot(
-        name,
-        PutTogetherScreen.class,
-        (window, sample) -> {
-          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
-          window.layOut();
-          arrange.accept(window, sample);
-        });
   }
 
   /** The screen over a job of its own for every picture. */
@@ -349,52 +316,6 @@ final class WorkShots {
         });
   }
 
-  /** A stop that was left standing when the program was closed. */
-  private static Shot resumed(String name, BiConsumer<PutTogether, SampleJob> before) {
-    return shot(
-        name,
-        PutTogetherScreen.class,
-        (window, sample) -> {
-          before.accept(new PutTogether(sample.job, SampleJob.NAMES), sample);
-          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
-        });
-  }
-
-  private static String otherEngineTag() {
-    return new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
-  }
-
-  private static void otherEngine(PutTogether together, SampleJob sample) {
-    together.scan(otherEngineTag());
-  }
-
-  private static void olderTag(PutTogether together, SampleJob sample) {
-    String older = sample.tag("pushrod@3EX");
-    new Handling(sample.job).reissue(item(sample, "pushrod@3EX"), "soaked in oil");
-    together.scan(sample.card("3EX"));
-    together.scan(older);
-  }
-
-  private static void settled(PutTogether together, SampleJob sample) {
-    Handling handling = new Handling(sample.job);
-    handling.offForWashing(item(sample, "pushrod@3EX"), 4);
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
-    handling.backFromWashing(item(sample, "pushrod@3EX"));
-  }
-
-  /** A reason is chosen: what will no longer be mated stands there before it is kept. */
-  private static void reason(SampleWindow window, SampleJob sample) {
-    pair(window, sample, "lifter@3EX", "5EX");
-    scan(window, sample.action(Action.NEXT));
-  }
-
-  private static void taken(SampleWindow window, SampleJob sample) {
-    pair(window, sample, "rod-shell@R3U", "R3U");
-    onPurpose(sample, "pushrod@5EX", "3EX");
-    pair(window, sample, "pushrod@3EX", "3EX");
-  }
-
   private static void missing(SampleWindow window, SampleJob sample) {
     onPurpose(sample, "pushrod@1EX", "3EX");
     onPurpose(sample, "pushrod@3EX", "5EX");
@@ -407,18 +328,7 @@ final class WorkShots {
     new Fitting(sample.job).fitOnPurpose(sample.part(part), sample.spot(spot), "matched pair");
   }
 
-  private static void pair(SampleWindow window, SampleJob sample, String part, String spot) {
-    scan(window, sample.tag(part));
-    scan(window, sample.card(spot));
-  }
-
   private static void scan(SampleWindow window, String digits) {
     ((Scannable) window.shell.current()).scan(digits);
-  }
-
-  /** The same digits with one of them changed. */
-  private static String wrong(String digits) {
-    char last = digits.charAt(10);
-    return digits.substring(0, 10) + (last == '9' ? '0' : (char) (last + 1)) + digits.substring(11);
   }
 }

@@ -20,6 +20,7 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.Wanted;
 import wherefrom.rules.size.SizeText;
 
@@ -55,9 +56,9 @@ public final class Bought {
 
   private String sort(Part part, Taken one) {
     String said = one.entry().sort().strip();
-    String plural = part.kind().plural();
+    String all = Goods.of(part.kind()).id();
     if (!said.isEmpty()) {
-      return said.endsWith(plural) ? said : said + " " + plural;
+      return said.endsWith(all) ? said : said + " " + all;
     }
     return job.rules().all().stream()
         .filter(rule -> rule.sequence() < one.sequence())
@@ -71,9 +72,7 @@ public final class Bought {
   /** Whether a lifter is flat or a roller: as the engine came in, or as it was bought. */
   public LifterType lifterType(Part lifter) {
     String sort = lifter.fresh() ? sort(lifter) : "";
-    return sort.startsWith("roller")
-        ? LifterType.ROLLER
-        : sort.startsWith("flat") ? LifterType.FLAT : job.layout().lifters();
+    return Goods.find(sort).flatMap(Goods::findLifters).orElse(job.layout().lifters());
   }
 
   /** Whether the new part that is in use at a place does for what a coming change asks there. */

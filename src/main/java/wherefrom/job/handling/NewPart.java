@@ -3,6 +3,7 @@ package wherefrom.job.handling;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
 import wherefrom.job.FittingSize;
 import wherefrom.job.SurfaceSizes;
@@ -11,6 +12,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
+import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.size.CutSurface;
 import wherefrom.rules.size.SizeText;
 
@@ -39,22 +41,26 @@ public record NewPart(String size, String sort) {
   public static Optional<String> findSortWanted(EngineJob job, Part old) {
     return job.rules().listFor(old).stream()
         .filter(rule -> rule.binding() && rule.consequence().isOtherSort())
-        .map(rule -> rule.consequence().subject().split(" ", 2)[0])
+        .flatMap(rule -> Goods.find(rule.consequence().what()).stream())
+        .flatMap(sort -> sort.findLifters().stream())
+        .map(LifterType::id)
         .reduce((earlier, later) -> later);
   }
 
   /** The size, absent where none is said; or a sentence that says what is wrong. */
   <T> T read(
       EngineJob job, Part old, Function<Optional<Amount>, T> done, Function<String, T> refused) {
-    if (old.kind() == PartKind.LIFTER && !plainSort().matches("|flat|roller")) {
-      return refused.apply("A lifter is flat or roller: say which.");
+    if (old.kind() == PartKind.LIFTER
+        && !plainSort().isEmpty()
+        && LifterType.find(plainSort()).isEmpty()) {
+      return refused.apply("A lifter is flat or roller. Say which.");
     }
     if (size.isBlank()) {
       return done.apply(Optional.empty());
     }
     if (CutSurface.find(old.kind()).isEmpty()) {
       return refused.apply(
-          "A size over or under standard is said of shells and pistons. Keep others as a note.");
+          "Only shells and pistons have a size over or under standard. Keep others as a note.");
     }
     Optional<Amount> said = size.strip().equals(LISTED) ? listed(job, old) : typed(job);
     return said.isPresent() ? done.apply(said) : refused.apply(fault());
@@ -79,10 +85,9 @@ public record NewPart(String size, String sort) {
 
   private String fault() {
     return size.strip().equals(LISTED)
-        ? "The buying list knows no size for it yet: say it, such as 0.010 in or standard."
+        ? "The buying list has no size for it yet. Type one, such as 0.010 in or standard."
         : "\""
             + size.strip()
-            + "\" is no size of such a part: say how far from standard, such as 0.010 in, or"
-            + " standard.";
+            + "\" is not a size of this part. Type the step, such as 0.010 in, or standard.";
   }
 }

@@ -1,6 +1,7 @@
 package wherefrom.job.money;
 
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Goods;
 
 /**
  * A line of what something costs: pieces times price. Without a price it counts nothing, and says
@@ -11,7 +12,7 @@ import wherefrom.quantity.Money;
  * @param because the rules that ask for it, or why it is bought
  */
 public record CostItem(
-    String what, String thing, int pieces, boolean priced, Money amount, String because) {
+    String what, Goods thing, int pieces, boolean priced, Money amount, String because) {
 
   /** {@code 2 × head gaskets, 40.00 (R14)}. */
   public String sentence() {

@@ -20,6 +20,7 @@ import wherefrom.parts.Place;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.rules.consequence.Effect;
+import wherefrom.rules.consequence.Goods;
 import wherefrom.rules.consequence.Wanted;
 
 /**
@@ -27,10 +28,8 @@ import wherefrom.rules.consequence.Wanted;
  * it. Whoever asks for the same piece asks for it once; every sum is a sum of this list.
  */
 public final class CostList {
-  private static final String CAM = "cam";
-
   /** One piece. */
-  private record Piece(String thing, String at, int nth) {}
+  private record Piece(Goods thing, String at, int nth) {}
 
   /**
    * How it is asked for.
@@ -132,7 +131,7 @@ public final class CostList {
       boolean judged = wanted.findPlace().filter(job.places()::contains).isPresent();
       if (!one.effect().bans() || (rule.bans() && !judged)) {
         int nth =
-            wanted.thing().equals(CAM)
+            wanted.thing() == Goods.CAM
                 ? cams.of(rule.sequence())
                 : Math.max(1, had.getOrDefault(wanted.at(), 0));
         put(asks, new Piece(wanted.thing(), wanted.at(), nth), ask(one, wanted));
@@ -141,7 +140,7 @@ public final class CostList {
   }
 
   private int coming(Consequence one, Wanted wanted) {
-    if (wanted.thing().equals(CAM)) {
+    if (wanted.thing() == Goods.CAM) {
       return cams.next(one.cause().kind());
     }
     int before = had.getOrDefault(wanted.at(), 0);
@@ -150,7 +149,7 @@ public final class CostList {
   }
 
   private Ask ask(Consequence one, Wanted wanted) {
-    String why = one.rule() + ": " + String.join("; so: ", one.reasons());
+    String why = one.ruleWords() + ": " + String.join("; so: ", one.reasons());
     int pieces = wanted.findPlace().map(this::pieces).orElse(1);
     boolean work = one.effect() == Effect.WORK;
     return new Ask(wanted.what(), wanted.at(), pieces, work, true, Set.of(one.rule()), why);
@@ -166,7 +165,7 @@ public final class CostList {
 
   /** One sort that must be comes in place of any sort. */
   private static Ask both(Piece piece, Ask before, Ask now) {
-    Ask named = now.what().equals(piece.thing()) ? before : now;
+    Ask named = now.what().equals(piece.thing().id()) ? before : now;
     Set<String> rules = new LinkedHashSet<>(before.rules());
     rules.addAll(now.rules());
     return new Ask(
@@ -187,8 +186,8 @@ public final class CostList {
   /** What must be bought where a check fails, and is not bought anyway. */
   List<CostItem> perhaps(Map<String, Money> prices) {
     Set<String> sure = new LinkedHashSet<>();
-    asks.keySet().forEach(piece -> sure.add(piece.thing() + piece.at()));
-    return items(perhaps, prices, piece -> !sure.contains(piece.thing() + piece.at()));
+    asks.keySet().forEach(piece -> sure.add(piece.thing().id() + piece.at()));
+    return items(perhaps, prices, piece -> !sure.contains(piece.thing().id() + piece.at()));
   }
 
   /** What rules ask to buy and nobody has bought, besides the parts to replace. */

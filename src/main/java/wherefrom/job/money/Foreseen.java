@@ -1,6 +1,5 @@
 package wherefrom.job.money;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,27 +18,20 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Money;
 import wherefrom.rules.consequence.Consequence;
+import wherefrom.rules.consequence.Goods;
 
 /**
  * What decisions, changes and open plans will cost, and what reuse avoids, at the prices typed.
  * What a cost line speaks of is left to that line.
  */
 final class Foreseen {
-  private static final Set<String> KINDS =
-      Arrays.stream(PartKind.values()).map(PartKind::plural).collect(Collectors.toSet());
-
   /** Lines that shops write for several pieces of work at once (common practice, no source). */
-  private static final Map<String, Set<String>> BILLS =
+  private static final Map<String, Set<Goods>> BILLS =
       Map.of(
-          "bored and honed", Set.of("bored", "honed only"),
-          "crankshaft ground",
-              Set.of("rod journals ground", "main journals ground", "crank polished"),
+          "bored and honed", Set.of(Goods.BORING, Goods.HONING),
+          "crankshaft ground", Set.of(Goods.ROD_GRINDING, Goods.MAIN_GRINDING, Goods.POLISHING),
           "heads reworked",
-              Set.of(
-                  "head milled",
-                  "valve job: seats or faces ground",
-                  "seats and throats cut for larger valves",
-                  "head machined for screw-in studs"));
+              Set.of(Goods.HEAD_MILLING, Goods.VALVE_JOB, Goods.SEATS_CUT, Goods.STUD_TAPPING));
 
   private final OpenJob job;
   private final MoneyEntries entries;
@@ -68,18 +60,18 @@ final class Foreseen {
   /** The price of what is decided to be used again, and may be. */
   Money avoided() {
     Set<String> spokenOf = spokenOf(line -> line.state() == CostState.AVOIDED);
-    Map<String, Integer> reused = new TreeMap<>();
+    Map<Goods, Integer> reused = new TreeMap<>();
     for (PartRecord part : job.state().parts()) {
       boolean used = !part.part().fresh() && part.where() != Whereabouts.RETIRED;
       boolean may = used && job.state().rules().findBan(part).isEmpty();
       if (may && part.decision().equals(Optional.of(Decision.REUSE))) {
-        reused.merge(part.part().kind().plural(), part.part().pieces(), Integer::sum);
+        reused.merge(Goods.of(part.part().kind()), part.part().pieces(), Integer::sum);
       }
     }
     Money sum = Money.ZERO;
-    for (Map.Entry<String, Integer> one : reused.entrySet()) {
-      if (!isAmong(spokenOf, one.getKey(), one.getKey())) {
-        long cents = prices.getOrDefault(one.getKey(), Money.ZERO).cents();
+    for (Map.Entry<Goods, Integer> one : reused.entrySet()) {
+      if (!isAmong(spokenOf, one.getKey().id(), one.getKey())) {
+        long cents = prices.getOrDefault(one.getKey().id(), Money.ZERO).cents();
         sum = sum.plus(Money.ofCents(Math.multiplyExact(cents, (long) one.getValue())));
       }
     }
@@ -100,19 +92,19 @@ final class Foreseen {
   }
 
   /** A line about a kind speaks of every sort of it. */
-  private static boolean isAmong(Set<String> spokenOf, String what, String thing) {
+  private static boolean isAmong(Set<String> spokenOf, String what, Goods thing) {
     return spokenOf.contains(plain(what))
-        || (KINDS.contains(thing) && spokenOf.contains(thing))
+        || (thing.isPart() && spokenOf.contains(thing.id()))
         || BILLS.entrySet().stream()
-            .anyMatch(bill -> bill.getValue().contains(what) && spokenOf.contains(bill.getKey()));
+            .anyMatch(bill -> bill.getValue().contains(thing) && spokenOf.contains(bill.getKey()));
   }
 
-  /** The plural of a kind, whether its key, its word or its plural stands there. */
+  /** The id of a kind, whether its key, its word or its plural stands there. */
   private static String plain(String what) {
     String small = what.strip().toLowerCase(Locale.ROOT);
     for (PartKind kind : PartKind.values()) {
-      if (small.equals(kind.key()) || small.equals(kind.word())) {
-        return kind.plural();
+      if (small.equals(kind.key()) || small.equals(kind.word()) || small.equals(kind.plural())) {
+        return Goods.of(kind).id();
       }
     }
     return small;

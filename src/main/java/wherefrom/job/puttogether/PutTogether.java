@@ -55,7 +55,7 @@ public final class PutTogether {
     this.job = job;
     this.names = names;
     this.fitting = new Fitting(job);
-    this.list = new FollowedList(new StillMissing(job));
+    this.list = new FollowedList(new ToFit(job));
     job.state().standingStop().ifPresent(this::resume);
   }
 
@@ -128,7 +128,11 @@ public final class PutTogether {
 
   /** Takes a scanned or typed code. */
   public Step scan(String code) {
-    Found found = new TagBook(job.state(), names).find(code);
+    return scan(new TagBook(job.state(), names).find(code));
+  }
+
+  /** Takes a code that was looked up. */
+  public Step scan(Found found) {
     return found.match(
         scanned -> remember(takePart(scanned.part())),
         scanned -> tap(scanned.spot()),

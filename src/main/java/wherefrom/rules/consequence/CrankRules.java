@@ -18,38 +18,35 @@ final class CrankRules {
 
   static final List<Rule> ROWS =
       List.of(
-          ground("rod", ChangeKind.ROD_JOURNALS_GROUND, ROD_SHELLS),
-          ground("main", ChangeKind.MAIN_JOURNALS_GROUND, MAIN_SHELLS)
+          ground("rod", ChangeKind.ROD_JOURNALS_GROUND, Goods.ROD_GRINDING, ROD_SHELLS),
+          ground("main", ChangeKind.MAIN_JOURNALS_GROUND, Goods.MAIN_GRINDING, MAIN_SHELLS)
               .after("thrust", "Check the crank's end play at the thrust bearing."),
           Rule.of("R17", "Crank polished only", ChangeKind.CRANK_POLISHED)
-              .work("polishing", Count.ONE, ChangeKind.CRANK_POLISHED.words())
+              .work("polishing", Count.ONE, Goods.POLISHING)
               .know("measure", WARN, ALL, SHELLS, "Shells may stay, but are measured again.")
               .first("shell-wall", ALL, SHELLS, "Measure shells and journals again.")
               .after("clearance", "Check the oil clearance of each bearing."),
           Rule.of("R20", "Rod resized, or bolts replaced", ChangeKind.ROD_RESIZED)
-              .work("resizing", Count.PER_CYLINDER, ChangeKind.ROD_RESIZED.words())
+              .work("resizing", Count.PER_CYLINDER, Goods.RESIZING)
               .mustBeNew(WARN, HERE, ROD_SHELLS, "A resized rod takes new shells.")
               .know("bolts", WARN, HERE, Set.of(PartKind.ROD), "New bolts first, then resize.")
               .first("round", HERE, ROD_SHELLS, "Measure the big end for roundness, cap torqued.")
               .after("length", "Check the rod's length against the others."),
           Rule.of("R21", "Mains line-honed", ChangeKind.LINE_HONED)
-              .work("line-honing", Count.ONE, ChangeKind.LINE_HONED.words())
+              .work("line-honing", Count.ONE, Goods.LINE_HONING)
               .mustBeNew(WARN, ALL, MAIN_SHELLS, "Line-honed mains take new shells.")
               .first(
                   "caps",
                   ALL,
                   Set.of(PartKind.MAIN_CAP),
-                  "See that each cap is still on its own main, the same way round.")
+                  "See that each cap is still on its own main, the same way around.")
               .after("line-clearance", "Check the oil clearance of each main bearing.")
               .after("line-end-play", "Check the crank's end play at the thrust bearing.")
               .after("free-turn", "Torque the main caps: the crank must turn freely by hand.")
-              .after("chain", "Check the chain slack: crank and cam are closer now."),
+              .after("chain", "Check the chain slack. Crank and cam are closer now."),
           Rule.of("R22", "One rod or main bearing failed", ChangeKind.BEARING_FAILED)
               .mustBeNew(
-                  BLOCK,
-                  ALL,
-                  SHELLS,
-                  "One bearing has failed: all rod and main bearings are replaced.")
+                  BLOCK, ALL, SHELLS, "One bearing has failed. Replace all rod and main bearings.")
               .from(Sources.TM_237_BEARINGS)
               .leadsTo(ChangeKind.DEBRIS_LOOSE),
           Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
@@ -71,11 +68,11 @@ final class CrankRules {
                       PartKind.MAIN_SHELL,
                       PartKind.ROD_SHELL,
                       PartKind.ROD),
-                  "Caps are machined on their own housing: with another cap the housing must be"
+                  "Caps are machined on their own housing. With another cap, have the housing"
                       + " machined again.")
               .because(Renewal.SIZE)
               .from(Sources.TM_256)
-              .work("housing", Count.PER_MAIN, "main housing machined for another cap")
+              .work("housing", Count.PER_MAIN, Goods.HOUSING)
               .first(
                   "align-bore-done",
                   HERE,
@@ -94,9 +91,9 @@ final class CrankRules {
 
   private CrankRules() {}
 
-  private static Rule ground(String which, ChangeKind change, Set<PartKind> shells) {
+  private static Rule ground(String which, ChangeKind change, Goods work, Set<PartKind> shells) {
     return Rule.of("R16", "Crank ground, " + which + " journals", change)
-        .work(which + "-grinding", Count.ONE, change.words())
+        .work(which + "-grinding", Count.ONE, work)
         .mustBeNew(
             which + "-new",
             BLOCK,

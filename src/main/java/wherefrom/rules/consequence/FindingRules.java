@@ -13,8 +13,8 @@ final class FindingRules {
   static final List<Rule> ROWS =
       List.of(
           Rule.of("R24", "Plastic cam gear broken", ChangeKind.PLASTIC_GEAR_BROKEN)
-              .buy("chain-and-gears", Count.ONE, "timing chain with both gears")
-              .after("pan", "Pan and pickup off: find every crumb.")
+              .buy("chain-and-gears", Count.ONE, Goods.CHAIN_AND_GEARS)
+              .after("pan", "Pan and pickup off. Find every crumb.")
               .first(
                   "bent",
                   ALL,

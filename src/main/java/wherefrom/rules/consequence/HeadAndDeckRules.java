@@ -9,19 +9,17 @@ import wherefrom.inspection.Sources;
 
 /** Milled faces and the gasket between them. */
 final class HeadAndDeckRules {
-  private static final String GASKETS = "head gaskets";
-  private static final String INTAKE = "intake faces or manifold cut";
 
   static final List<Rule> ROWS =
       List.of(
           milled(
               Rule.of("R14", "Head milled", ChangeKind.HEAD_MILLED)
-                  .work("milling", Count.PER_BANK, ChangeKind.HEAD_MILLED.words()),
+                  .work("milling", Count.PER_BANK, Goods.HEAD_MILLING),
               "Cut both heads of the engine alike.",
               Sources.TM_8000),
           milled(
                   Rule.of("R15", "Deck milled", ChangeKind.DECK_MILLED)
-                      .work("milling", Count.PER_BANK, ChangeKind.DECK_MILLED.words()),
+                      .work("milling", Count.PER_BANK, Goods.DECK_MILLING),
                   "Cut both decks of the block alike.",
                   Sources.PRACTICE)
               .after("deck-clearance", "Measure the deck clearance of every piston.")
@@ -31,8 +29,8 @@ final class HeadAndDeckRules {
                   Sources.PRACTICE)
               .after(
                   "intake-faces",
-                  "Try the manifold: the heads of a V engine sit higher or lower now.")
-              .perhaps(Count.PER_BANK, INTAKE)
+                  "Try the manifold. The heads of a V engine sit higher or lower now.")
+              .perhaps(Count.PER_BANK, Goods.INTAKE_CUT)
               .onlyFor(Setting::isV));
 
   private HeadAndDeckRules() {}
@@ -43,20 +41,20 @@ final class HeadAndDeckRules {
         .onlyFor(Setting::isSeveralBanks)
         .after("intake-faces", "Correct the intake faces, or the manifold will not fit.")
         .onlyFor(Setting::isV)
-        .work("intake", Count.PER_BANK, INTAKE)
+        .work("intake", Count.PER_BANK, Goods.INTAKE_CUT)
         .onlyFor(Setting::isV)
         .after("dowels", "Check that the dowels do not bottom.")
         .after(
             "blind-holes",
-            "Try every head bolt in its hole: none may bottom in a blind hole before it clamps.")
-        .after("least-thickness", "Check the least thickness that the manual allows.")
+            "Try every head bolt in its hole. None may bottom in a blind hole before it clamps.")
+        .after("least-thickness", "Check the minimum thickness in the manual.")
         .leadsTo(ChangeKind.GEOMETRY_CHANGED);
   }
 
   /** Whatever brings head and piston nearer to each other, or farther apart. */
   private static Rule fit(Rule rule, String ratioSource) {
-    return rule.buy("head-gasket", Count.PER_BANK, GASKETS)
-        .after("compression-ratio", "Work the compression ratio anew.")
+    return rule.buy("head-gasket", Count.PER_BANK, Goods.HEAD_GASKETS)
+        .after("compression-ratio", "Work out the compression ratio again.")
         .from(ratioSource)
         .after("piston-head", "Check the clearance from piston to head.")
         .after("piston-valve", "Check the clearance from piston to valve with clay or dial.");

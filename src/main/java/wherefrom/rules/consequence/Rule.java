@@ -81,12 +81,13 @@ public record Rule(
   }
 
   /** A thing that carries no tag, wherever the change is made. */
-  Rule buy(String name, Count count, String what) {
+  Rule buy(String name, Count count, Goods what) {
     return buy(name, Cover.HERE, count, what);
   }
 
-  Rule buy(String name, Cover cover, Count count, String what) {
-    return then(Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what + "."));
+  Rule buy(String name, Cover cover, Count count, Goods what) {
+    return then(
+        Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what.words() + "."));
   }
 
   /** The parts that the change itself brings in. */
@@ -96,13 +97,14 @@ public record Rule(
   }
 
   /** Work that is paid for, wherever the change is made. */
-  Rule work(String name, Count count, String what) {
+  Rule work(String name, Count count, Goods what) {
     return work(name, Cover.HERE, count, what);
   }
 
-  Rule work(String name, Cover cover, Count count, String what) {
+  Rule work(String name, Cover cover, Count count, Goods what) {
     return then(
-        Then.ofThing(name, Effect.WORK, cover, count, what, "Work to pay for: " + what + "."));
+        Then.ofThing(
+            name, Effect.WORK, cover, count, what, "Work to pay for: " + what.words() + "."));
   }
 
   /** A check that parts of these kinds wait for. */
@@ -126,8 +128,8 @@ public record Rule(
   }
 
   /** What the last consequence buys is of another sort than the old. */
-  Rule ofSort(String words) {
-    return last(then -> then.ofSort(words));
+  Rule ofSort(Goods sort) {
+    return last(then -> then.ofSort(sort));
   }
 
   /** The last consequence bans new parts of before, too: they are of the wrong size or sort. */
@@ -141,7 +143,7 @@ public record Rule(
   }
 
   /** What has no tag and is needed where the last check fails. */
-  Rule perhaps(Count count, String what) {
+  Rule perhaps(Count count, Goods what) {
     return last(then -> then.perhaps(count, what));
   }
 

@@ -2,6 +2,7 @@ package wherefrom.rules.consequence;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -22,8 +23,8 @@ record Then(
     Set<PartKind> kinds,
     Cover cover,
     Count count,
-    String thing,
-    String sort,
+    Optional<Goods> thing,
+    Optional<Goods> sort,
     String sentence,
     Renewal renewal,
     String source,
@@ -48,8 +49,8 @@ record Then(
         kinds,
         cover,
         Count.ONE,
-        "",
-        "",
+        Optional.empty(),
+        Optional.empty(),
         sentence,
         Renewal.WEAR,
         "",
@@ -58,7 +59,7 @@ record Then(
 
   /** One that speaks of a thing that carries no tag, or of work. */
   static Then ofThing(
-      String name, Effect effect, Cover cover, Count count, String thing, String sentence) {
+      String name, Effect effect, Cover cover, Count count, Goods thing, String sentence) {
     return ofParts(name, Severity.WARN, effect, cover, Set.of(), sentence).perhaps(count, thing);
   }
 
@@ -66,8 +67,9 @@ record Then(
     return with(count, thing, sort, renewal, source, only.and(condition));
   }
 
-  Then ofSort(String words) {
-    return with(count, thing, words, kinds.isEmpty() ? renewal : Renewal.SORT, source, only);
+  Then ofSort(Goods other) {
+    return with(
+        count, thing, Optional.of(other), kinds.isEmpty() ? renewal : Renewal.SORT, source, only);
   }
 
   Then because(Renewal why) {
@@ -78,19 +80,19 @@ record Then(
     return with(count, thing, sort, renewal, book, only);
   }
 
-  Then perhaps(Count many, String what) {
-    return with(many, what, sort, renewal, source, only);
+  Then perhaps(Count many, Goods what) {
+    return with(many, Optional.of(what), sort, renewal, source, only);
   }
 
   private Then with(
       Count many,
-      String what,
-      String words,
+      Optional<Goods> what,
+      Optional<Goods> other,
       Renewal why,
       String book,
       Predicate<Setting> condition) {
     return new Then(
-        name, severity, effect, kinds, cover, many, what, words, sentence, why, book, condition);
+        name, severity, effect, kinds, cover, many, what, other, sentence, why, book, condition);
   }
 
   /** Whether there is anything in this engine that it speaks of. */
@@ -110,11 +112,15 @@ record Then(
         kinds,
         new LinkedHashSet<>(setting.listPlaces(kinds, cover, cause)),
         wanted(setting, cause),
-        effect.isCheck() ? "" : sort.isEmpty() ? thing : sort,
+        effect.isCheck() ? "" : sort.or(() -> thing).map(Goods::id).orElse(""),
         sentence,
         renewal,
         source.isEmpty() ? rule.source() : source,
         chain);
+  }
+
+  private String sortWords() {
+    return sort.map(Goods::id).orElse("");
   }
 
   /** What must be bought or done; of a check, what must be where it fails. */
@@ -123,13 +129,16 @@ record Then(
       return List.of();
     }
     Stream<Wanted> things =
-        thing.isEmpty()
-            ? Stream.empty()
-            : count.at(cover, cause, setting).stream().map(at -> new Wanted(thing, sort, at));
+        thing.stream()
+            .flatMap(
+                goods ->
+                    count.at(cover, cause, setting).stream()
+                        .map(at -> new Wanted(goods, sortWords(), at)));
     Stream<Wanted> parts =
-        effect.isCheck() && !thing.isEmpty()
+        effect.isCheck() && thing.isPresent()
             ? Stream.empty()
-            : setting.listAll(kinds, cover, cause).stream().map(place -> Wanted.of(place, sort));
+            : setting.listAll(kinds, cover, cause).stream()
+                .map(place -> Wanted.of(place, sortWords()));
     return Stream.concat(things, parts).distinct().toList();
   }
 }

@@ -10,13 +10,13 @@ import wherefrom.parts.Place;
  * One piece to buy, or one piece of work to have done: what, and where on the engine. Whoever asks
  * for the same thing at the same place asks for it once.
  *
- * @param thing what it is, whatever its sort: {@code lifters}, {@code cam}, {@code head milled}
+ * @param thing what it is, whatever its sort
  * @param sort the sort that it must be of, in words that stand for all of it, such as {@code roller
  *     cam}; empty where any will do
  * @param at the key of the place of a part, {@code lifter@3EX}; else {@code 3EX}, {@code B3},
  *     {@code M2}, a bank's name, or empty for what an engine has once
  */
-public record Wanted(String thing, String sort, String at) {
+public record Wanted(Goods thing, String sort, String at) {
 
   /** A part; a rod cap is not sold without its rod (common practice, no source). */
   public static Wanted of(Place place, String sort) {
@@ -25,12 +25,12 @@ public record Wanted(String thing, String sort, String at) {
             ? new Place(
                 PartKind.ROD, new RodSpot(((RodSpot) place.spot()).cylinder(), ShellHalf.UPPER))
             : place;
-    return new Wanted(sold.kind().plural(), sort, sold.key());
+    return new Wanted(Goods.of(sold.kind()), sort, sold.key());
   }
 
-  /** What is bought, in words: its sort where that matters. */
+  /** What its price is noted under: its sort where that matters, else the id of the thing. */
   public String what() {
-    return sort.isEmpty() ? thing : sort;
+    return sort.isEmpty() ? thing.id() : sort;
   }
 
   /** The place that it is a part for; empty where it is no part that has a place. */

@@ -16,6 +16,7 @@ import java.util.function.LongSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
+import javafx.geometry.Dimension2D;
 import wherefrom.files.Progress;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
@@ -89,6 +90,13 @@ public final class Desk {
 
   public Touch touch() {
     return touch;
+  }
+
+  /** Letters of another size, for a screen that has no room for those that are set. */
+  void letters(double factor) {
+    if (factor != touch.scale().textFactor()) {
+      touch = touch.withText(factor);
+    }
   }
 
   public Scale scale() {
@@ -219,6 +227,12 @@ public final class Desk {
   public void takeBack() {
     attempt(() -> say(getJob().undo().sentence()));
     front.changed();
+  }
+
+  /** What UNDO takes of a lower corner where a screen takes the whole glass, in pixels. */
+  public Dimension2D corner() {
+    Rail rail = new Rail(touch, () -> {}, rest -> {});
+    return new Dimension2D(rail.wide(), rail.high());
   }
 
   /** The next scan is the card that teaches the scanner's digits. */

@@ -134,7 +134,7 @@ public final class KeyFilter {
   private void take(BurstAnswer answer) {
     answer
         .<Runnable>match(
-            scan -> () -> take(scan.typed(), () -> scans.hand(scan.code().digits())),
+            scan -> () -> take(scan.typed(), () -> scans.hand(scan.code())),
             bad -> () -> take(bad.typed(), () -> scans.hand(bad.digits())),
             foreign -> () -> foreign(foreign),
             taught -> () -> take(taught.typed(), () -> learn(taught.setup())),

@@ -59,8 +59,7 @@ public final class KeyRow extends Region {
   private void showRest(List<Act> rest) {
     List<Choice<Act>> choices =
         rest.stream().map(act -> new Choice<>(act, act.words(), "")).toList();
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, REST, choices, act -> act.run().run()));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, REST, choices, act -> act.run().run()));
   }
 
   /** How many cells there is room for. */

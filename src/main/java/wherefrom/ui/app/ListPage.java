@@ -21,8 +21,16 @@ public abstract class ListPage extends Page {
 
   private final Pager<Region> list;
 
+  /** A list of things of the open job. */
   protected ListPage(Desk desk, String title) {
-    super(desk, title);
+    this(desk, title, true);
+  }
+
+  /**
+   * @param onJob whether it works on the open job
+   */
+  protected ListPage(Desk desk, String title, boolean onJob) {
+    super(desk, title, onJob);
     list = Pager.list(desk.touch(), row -> row);
     layOut(List.of(), List.of());
   }
@@ -39,7 +47,9 @@ public abstract class ListPage extends Page {
   /** The rows as things are now. */
   protected abstract List<Region> rows();
 
-  /** What the list is for and what to press; said where it has no rows. Empty where it always has. */
+  /**
+   * What the list is for and what to press; said where it has no rows. Empty where it always has.
+   */
   protected String whenEmpty() {
     return "";
   }

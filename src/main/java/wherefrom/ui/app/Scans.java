@@ -1,11 +1,18 @@
 package wherefrom.ui.app;
 
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 
-/** Hands what was read to the screen that is up. */
+/**
+ * Hands what was read to the screen that is up: looked up once, and the window is drawn once when
+ * it has been taken.
+ */
 final class Scans {
   private final Desk desk;
   private final Supplier<Screen> current;
@@ -20,29 +27,39 @@ final class Scans {
     this.current = current;
   }
 
-  private static boolean isHelp(String text) {
-    return TagCode.find(text)
-        .filter(code -> code.type() == TagType.ACTION_CARD)
-        .flatMap(code -> Action.find(code.item()))
-        .filter(Action.HELP::equals)
-        .isPresent();
+  /** A tag of ours, read whole. */
+  void hand(TagCode code) {
+    hand(code.digits(), Optional.of(code), book -> book.find(code));
   }
 
-  private void hand(Scannable screen, String code) {
-    desk.attempt(() -> screen.scan(code));
-    desk.navigator().changed();
-  }
-
+  /** Anything else that was read. */
   void hand(String text) {
+    hand(text, TagCode.find(text), book -> book.find(text));
+  }
+
+  private void hand(String text, Optional<TagCode> code, Function<TagBook, Found> look) {
     desk.superseded();
-    if (isHelp(text) && !(current.get() instanceof HelpScreen)) {
+    if (code.filter(Scans::isHelp).isPresent() && !(current.get() instanceof HelpScreen)) {
       help.run();
-      return;
-    }
-    if (current.get() instanceof Scannable screen) {
-      TypedCode.settle(desk, text, code -> hand(screen, code));
+    } else if (current.get() instanceof Scannable screen) {
+      hand(screen, TypedCode.lookUp(desk, text, look));
     } else {
       desk.say("A tag was scanned, but this screen takes none.");
     }
+  }
+
+  private static boolean isHelp(TagCode code) {
+    return code.type() == TagType.ACTION_CARD
+        && Action.find(code.item()).filter(Action.HELP::equals).isPresent();
+  }
+
+  private void hand(Scannable screen, Scanned scanned) {
+    TypedCode.settle(
+        desk,
+        scanned,
+        sure -> {
+          desk.attempt(() -> screen.scan(sure));
+          desk.navigator().changed();
+        });
   }
 }

@@ -8,8 +8,8 @@ import wherefrom.drawing.PartState;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
-import wherefrom.ui.app.Desk;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Desk;
 import wherefrom.ui.engine.EngineIndex;
 
 /** The kind that the bench shows, on the engine: a tap does what a scan of the part would. */

@@ -126,6 +126,11 @@ final class BenchMapModel {
     };
   }
 
+  /** The same in one short word. */
+  static String brief(Holder holder) {
+    return holder == Holder.VICE ? "shop" : words(holder);
+  }
+
   /** The places of the kind that is shown whose parts lie somewhere. */
   List<Place> lying(Holder holder) {
     return placesOfKind().filter(place -> isIn(holder, state().state(place))).toList();

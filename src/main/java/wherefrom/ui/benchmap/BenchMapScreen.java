@@ -20,10 +20,13 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.TypedCode;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
@@ -44,9 +47,7 @@ import wherefrom.ui.tray.TrayTaking;
 public final class BenchMapScreen implements Screen, Scannable {
 
   /** A key of the last row. */
-  private record Way(String words, String brief, Runnable act) {}
-
-  private static final int KEYS_WHERE_LARGE = 2;
+  private record Way(String words, Runnable act) {}
 
   private final Desk desk;
   private final BenchMapModel model;
@@ -129,10 +130,32 @@ public final class BenchMapScreen implements Screen, Scannable {
       drawnKind = model.kind();
     }
     pages.show(engine);
-    Tiles kinds =
-        KindKey.row(
-            desk.touch(), layout(), model.kinds(), Optional.of(model.kind()), this::show);
-    view.getChildren().setAll(kinds, new BenchMiddle(desk.scale(), engine, holders()), keys());
+    BenchMiddle middle = new BenchMiddle(desk.scale(), engine, holders());
+    if (desk.touch().isLarge()) {
+      view.getChildren().setAll(keysWhereLarge(), middle);
+    } else {
+      view.getChildren().setAll(kinds(), middle, keys());
+    }
+  }
+
+  private Tiles kinds() {
+    return KindKey.row(
+        desk.touch(), layout(), model.kinds(), Optional.of(model.kind()), this::show);
+  }
+
+  /** Large words leave no room for the kinds' shapes and the row of keys. */
+  private Tiles keysWhereLarge() {
+    String plural = Words.capital(model.kind().plural());
+    return Tiles.row(
+        desk.scale(),
+        desk.touch().key(plural, this::chooseKind),
+        desk.touch().key("More", () -> more(ways())));
+  }
+
+  private void chooseKind() {
+    List<Choice<PartKind>> kinds =
+        model.kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Bench", kinds, this::show));
   }
 
   private Tiles holders() {
@@ -143,8 +166,7 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   private HolderKey holder(Holder holder) {
     int many = model.lying(holder).size();
-    return HolderKey.of(
-        desk.touch(), layout(), model.kind(), holder, many, () -> list(holder));
+    return HolderKey.of(desk.touch(), layout(), model.kind(), holder, many, () -> list(holder));
   }
 
   private void list(Holder holder) {
@@ -154,46 +176,37 @@ public final class BenchMapScreen implements Screen, Scannable {
     list(where + ": " + plural, none, () -> model.lying(holder));
   }
 
-  private void list(
-      String title, String none, java.util.function.Supplier<List<Place>> places) {
+  private void list(String title, String none, java.util.function.Supplier<List<Place>> places) {
     EngineIndex index = new BenchIndex(desk, model, this::answer);
-    String capital = wherefrom.text.Words.capital(title);
+    String capital = Words.capital(title);
     desk.navigator().open(() -> new PlaceListScreen(desk, index, capital, none, places));
   }
 
   private Tiles keys() {
-    List<Way> ways = ways();
-    List<Node> keys = new ArrayList<>();
-    boolean some = desk.touch().isLarge();
-    for (Way way : some ? ways.subList(0, KEYS_WHERE_LARGE) : ways) {
-      keys.add(key(way));
-    }
-    if (some) {
-      keys.add(desk.touch().key("More", () -> more(ways.subList(KEYS_WHERE_LARGE, ways.size()))));
-    }
-    return Tiles.row(desk.scale(), keys.toArray(Node[]::new));
+    TouchKey[] keys = ways().stream().map(way -> key(way)).toArray(TouchKey[]::new);
+    return Tiles.row(desk.scale(), keys);
   }
 
   private TouchKey key(Way way) {
-    return desk.touch().key(desk.touch().brief(way.words(), way.brief()), way.act());
+    return desk.touch().key(way.words(), way.act());
   }
 
   private List<Way> ways() {
     List<Way> ways = new ArrayList<>();
-    Way type = new Way("Type code", "Type", this::typeCode);
-    Way tray = new Way("Check tray", "Tray", () -> TrayTaking.ask(desk, TrayPurpose.CHECK));
+    Way type = new Way("Type code", this::typeCode);
+    Way tray = new Way("Check tray", () -> TrayTaking.ask(desk, TrayPurpose.CHECK));
     if (model.mode() == BenchMapModel.Mode.WASH) {
-      ways.add(new Way("Washing: done", "Done", this::washed));
-      ways.add(new Way("Cautions", "Cautions", this::cautions));
+      ways.add(new Way("Washing: done", this::washed));
+      ways.add(new Way("Cautions", this::cautions));
       ways.addAll(List.of(type, tray));
       return ways;
     }
-    ways.addAll(List.of(new Way("To wash", "To wash", this::washing), tray, type));
-    ways.add(new Way("Debris", "Debris", this::debris));
-    ways.add(new Way("Photos", "Photos", () -> PhotoIndex.open(desk)));
+    ways.addAll(List.of(new Way("To wash", this::washing), tray, type));
+    ways.add(new Way("Debris", this::debris));
+    ways.add(new Way("Photos", () -> PhotoIndex.open(desk)));
     if (model.flags() > 0) {
       String flags = model.flags() + " not mated";
-      ways.add(new Way(flags, flags, this::notMated));
+      ways.add(new Way(flags, this::notMated));
     }
     return ways;
   }
@@ -255,8 +268,22 @@ public final class BenchMapScreen implements Screen, Scannable {
         digits -> desk.attempt(() -> answer(model.scan(digits))));
   }
 
+  @Override
+  public String aside() {
+    return model.aside();
+  }
+
+  @Override
+  public List<RailKey> rail(StandardRail standard) {
+    List<RailKey> keys = new ArrayList<>();
+    standard.back().ifPresent(keys::add);
+    keys.add(new RailKey(Icon.ENGINE, "Engine", this::engine));
+    standard.camera().ifPresent(keys::add);
+    return keys;
+  }
+
   /** The whole engine, all kinds. */
-  void engine() {
+  private void engine() {
     PartIndex.pages(desk).open(View.ABOVE);
   }
 }

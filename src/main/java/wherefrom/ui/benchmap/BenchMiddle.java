@@ -9,7 +9,7 @@ import wherefrom.ui.drawn.EngineView;
 
 /**
  * The engine with the places beside it, or below it where the glass is narrow. Where neither leaves
- * the drawing its room, the places keep theirs.
+ * the drawing its room, the places take all of it: the rail has the way to the engine.
  */
 final class BenchMiddle extends Region {
   private static final double HOLDERS_MM = 55;
@@ -56,9 +56,16 @@ final class BenchMiddle extends Region {
     double height = getHeight();
     double left = width - gap - beside();
     double low = holders.minHeight(width);
+    engine.setVisible(true);
     if (!engine.hasRoom(left, height) && engine.hasRoom(width, height - gap - low)) {
       engine.resizeRelocate(0, 0, width, height - gap - low);
       holders.resizeRelocate(0, height - low, width, low);
+      return;
+    }
+    boolean drawn = engine.hasRoom(left, height);
+    engine.setVisible(drawn);
+    if (!drawn) {
+      holders.resizeRelocate(0, 0, width, height);
       return;
     }
     engine.resizeRelocate(0, 0, Math.max(0, left), height);

@@ -14,16 +14,17 @@ import wherefrom.ui.drawn.SignMark;
 
 /**
  * A plate for a place where parts lie: the place drawn with a part where there is room, its mark,
- * how many lie there, its name.
+ * how many lie there, its name, which is brief where there is no room for all of it.
  */
 final class HolderKey extends Region {
   private static final double PICTURE_MM = 14.3;
-  private static final double PAD_MM = 1;
+  private static final double PAD_MM = 0.5;
 
   private final HolderPicture picture;
   private final SignMark mark;
   private final FitText count;
   private final FitText name;
+  private final FitText brief;
   private final double pad;
   private final double least;
 
@@ -35,8 +36,9 @@ final class HolderKey extends Region {
     mark = new SignMark(scale, holder.sign());
     count = touch.heading(Long.toString(many)).centred();
     name = touch.small(BenchMapModel.words(holder)).centred();
+    brief = touch.small(BenchMapModel.brief(holder)).centred();
     getStyleClass().addAll("key", "plain", "holder-key");
-    getChildren().addAll(picture, mark, count, name);
+    getChildren().addAll(picture, mark, count, name, brief);
     setAccessibleRole(AccessibleRole.BUTTON);
     setAccessibleText(many + " " + BenchMapModel.words(holder));
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
@@ -62,7 +64,7 @@ final class HolderKey extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return Math.max(least, Math.max(across(), name.minWidth(-1)) + 2 * pad);
+    return Math.max(least, Math.max(across(), brief.minWidth(-1)) + 2 * pad);
   }
 
   @Override
@@ -72,8 +74,8 @@ final class HolderKey extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    double inner = width <= 0 ? name.prefWidth(-1) : width - 2 * pad;
-    return Math.max(least, top() + name.minHeight(inner) + 3 * pad);
+    double inner = width <= 0 ? brief.prefWidth(-1) : width - 2 * pad;
+    return Math.max(least, top() + brief.minHeight(inner) + 3 * pad);
   }
 
   @Override
@@ -84,7 +86,12 @@ final class HolderKey extends Region {
   @Override
   protected void layoutChildren() {
     double inner = getWidth() - 2 * pad;
-    double words = name.minHeight(inner);
+    boolean whole =
+        name.minWidth(-1) <= inner && top() + name.minHeight(inner) + 3 * pad <= getHeight();
+    name.setVisible(whole);
+    brief.setVisible(!whole);
+    FitText told = whole ? name : brief;
+    double words = told.minHeight(inner);
     double free = getHeight() - top() - words - 3 * pad;
     boolean drawn = free >= picture.prefHeight(-1) + 2 * pad;
     picture.setVisible(drawn);
@@ -98,6 +105,6 @@ final class HolderKey extends Region {
     mark.relocate(x, y + (top() - mark.prefHeight(-1)) / 2);
     double wide = count.prefWidth(-1);
     count.resizeRelocate(x + mark.prefWidth(-1) + 2 * pad, y, wide, top());
-    name.resizeRelocate(pad, y + top() + pad, inner, words);
+    told.resizeRelocate(pad, y + top() + pad, inner, words);
   }
 }

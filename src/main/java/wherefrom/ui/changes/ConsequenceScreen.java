@@ -23,7 +23,8 @@ public final class ConsequenceScreen extends ListPage {
   private final Foot answers;
 
   public ConsequenceScreen(Desk desk, Consequence consequence) {
-    super(desk, consequence.rule() + ": " + consequence.effect().words());
+    super(
+        desk, Words.capital(consequence.ruleWords()) + ": " + consequence.effect().words());
     this.consequence = consequence;
     model = new ChangesModel(desk.getJob());
     TagKey pass = tag(() -> answer(Look.PASS, ""));

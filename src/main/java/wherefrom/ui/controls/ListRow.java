@@ -16,7 +16,10 @@ public final class ListRow extends VBox {
     least = Math.ceil(touch.scale().px(Scale.KEY_MM));
     setPadding(
         new Insets(
-            touch.scale().px(1.4), touch.scale().px(4), touch.scale().px(1.4), touch.scale().px(4)));
+            touch.scale().px(1.4),
+            touch.scale().px(4),
+            touch.scale().px(1.4),
+            touch.scale().px(4)));
     if (!heading.isEmpty()) {
       getChildren().add(touch.heading(heading));
     }

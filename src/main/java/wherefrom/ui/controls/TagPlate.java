@@ -6,8 +6,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 
 /**
- * A tag with an eyelet and something drawn or written on it: a key when {@link Touch#target} has made
- * it one. The one thing to do is on paper with a heavy frame, anything else on a plate.
+ * A tag with an eyelet and something drawn or written on it: a key when {@link Touch#target} has
+ * made it one. The one thing to do is on paper with a heavy frame, anything else on a plate.
  */
 public final class TagPlate extends Region {
   private static final double HEAVY_MM = 1.4;

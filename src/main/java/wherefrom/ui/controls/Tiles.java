@@ -37,7 +37,9 @@ public final class Tiles extends Region {
   /** Other cells, in other columns at most. */
   public void setCells(List<? extends Node> cells, int columns) {
     mostColumns = columns;
-    getChildren().setAll(cells);
+    if (!getChildren().equals(cells)) {
+      getChildren().setAll(cells);
+    }
   }
 
   @Override
@@ -104,10 +106,7 @@ public final class Tiles extends Region {
   /** The words of all keys have one size: that of the key that has least room. */
   private void level(double width, double height) {
     List<TouchKey> keys =
-        cells().stream()
-            .filter(TouchKey.class::isInstance)
-            .map(TouchKey.class::cast)
-            .toList();
+        cells().stream().filter(TouchKey.class::isInstance).map(TouchKey.class::cast).toList();
     double size = keys.stream().mapToDouble(key -> key.fitted(width, height)).min().orElse(0);
     keys.forEach(key -> key.cap(size));
   }

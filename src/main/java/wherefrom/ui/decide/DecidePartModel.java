@@ -14,6 +14,7 @@ import wherefrom.job.decide.Proposal;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.Words;
 
 /** One part: what the rules propose, why, and what the person has decided. */
 final class DecidePartModel {
@@ -71,7 +72,10 @@ final class DecidePartModel {
             new Line(
                 "Check still open",
                 rule.consequence().sentence(),
-                rule.consequence().rule() + ", " + rule.consequence().source() + "."));
+                Words.capital(rule.consequence().ruleWords())
+                    + ", "
+                    + rule.consequence().source()
+                    + "."));
       }
     }
     return lines;

@@ -1,6 +1,7 @@
 package wherefrom.ui.drawn;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -14,6 +15,7 @@ import wherefrom.drawing.EngineBelow;
 import wherefrom.drawing.EngineGeometry;
 import wherefrom.drawing.Foot;
 import wherefrom.drawing.Glass;
+import wherefrom.drawing.KindPair;
 import wherefrom.drawing.MainsPage;
 import wherefrom.drawing.OneBearing;
 import wherefrom.drawing.View;
@@ -21,10 +23,14 @@ import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.ui.controls.Scale;
 
 /** The drawings that a screen can show, each made for the room that it gets. */
 public final class Drawn {
+  /** The width of a column of a cylinder, in its height, at most. */
+  private static final double COLUMN = 0.72;
+
   private final Layout layout;
   private final Asked asked;
   private final Glass glass;
@@ -70,5 +76,48 @@ public final class Drawn {
 
   public Function<Bounds, Drawing> bearing(Spot spot) {
     return room -> OneBearing.of(layout, spot, room, asked, glass);
+  }
+
+  /** Columns of a cylinder, without names and marks. */
+  public Function<Bounds, Drawing> columns(int cylinder, Set<Column> columns) {
+    return columns(cylinder, columns, Set.of());
+  }
+
+  /** The same with the marks of these places alone. */
+  public Function<Bounds, Drawing> columns(int cylinder, Set<Column> columns, Set<Place> marked) {
+    return room -> {
+      Bounds slim = slim(room, columns.size() * COLUMN * room.height());
+      Glass large = glass.grown();
+      return unmarked(
+          CylinderZoom.of(layout, cylinder, slim, asked, large, columns, false), marked);
+    };
+  }
+
+  /** The middle of a room, no wider than this; a little lower for the letters above. */
+  private Bounds slim(Bounds room, double most) {
+    double width = Math.min(room.width(), most);
+    double head = Math.min(glass.letter(), 0.06 * room.height());
+    return new Bounds(room.middleX() - width / 2, room.y() + head, width, room.height() - head);
+  }
+
+  /** A bearing with the mark of one place alone, if any. */
+  public Function<Bounds, Drawing> bearing(Spot spot, Set<Place> marked) {
+    return room -> unmarked(OneBearing.of(layout, spot, room, asked, glass.grown()), marked);
+  }
+
+  /** Two parts side by side, the wrong one and the right one. */
+  public Function<Bounds, Drawing> pair(KindPair.Side wrong, KindPair.Side right) {
+    return room -> KindPair.of(layout, wrong, right, room, glass.grown());
+  }
+
+  private static Drawing unmarked(Drawing drawn, Set<Place> but) {
+    return new Drawing(
+        drawn.frame(),
+        drawn.glass(),
+        drawn.ground(),
+        drawn.parts(),
+        drawn.words(),
+        drawn.anchors().stream().filter(anchor -> anchor.holds(but)).toList(),
+        List.of());
   }
 }

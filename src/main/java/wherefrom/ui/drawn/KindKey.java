@@ -9,10 +9,10 @@ import javafx.scene.layout.Region;
 import wherefrom.drawing.Look;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.text.Words;
 
 /** A key that shows a kind of part as its shape; the title above says which is chosen. */
 public final class KindKey extends Region {

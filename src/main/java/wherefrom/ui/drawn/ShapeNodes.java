@@ -15,6 +15,7 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextBoundsType;
 import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Role;
 import wherefrom.drawing.Shape;
@@ -118,13 +119,15 @@ final class ShapeNodes {
   private static Text text(Shape.Words words) {
     Text text = new Text(words.text());
     text.setFont(Fonts.of(words.size(), words.bold()));
+    text.setBoundsType(TextBoundsType.VISUAL);
     text.getStyleClass().add(styleClass(words.role()));
+    double left = text.getLayoutBounds().getMinX();
     double wide = text.getLayoutBounds().getWidth();
     text.setX(
         switch (words.side()) {
-          case BEGIN -> words.x();
-          case MIDDLE -> words.x() - wide / 2;
-          case END -> words.x() - wide;
+          case BEGIN -> words.x() - left;
+          case MIDDLE -> words.x() - left - wide / 2;
+          case END -> words.x() - left - wide;
         });
     text.setY(words.y() + words.size() * Scale.CAPITAL / 2);
     return text;

@@ -26,7 +26,10 @@ public enum Signs {
   TIMING(ring(22, 22, 18) + degrees() + ring(22, 22, 3)),
   RECORD(
       "M 8 4 L 36 4 L 36 40 L 8 40 Z M 15 4 L 15 40 M 21 14 L 31 14 M 21 22 L 31 22 M 21 30 L 28 30"),
-  TAGS("M 14 9 L 40 9 L 40 35 L 14 35 L 5 28 L 5 16 Z " + ring(13, 22, 2) + " M 22 17 L 33 17 M 22 27 L 33 27"),
+  TAGS(
+      "M 14 9 L 40 9 L 40 35 L 14 35 L 5 28 L 5 16 Z "
+          + ring(13, 22, 2)
+          + " M 22 17 L 33 17 M 22 27 L 33 27"),
   COPY("M 14 4 L 30 4 L 30 14 L 14 14 Z M 10 14 L 34 14 L 34 40 L 10 40 Z"),
   SETTINGS(
       "M 4 11 L 9 11 M 19 11 L 40 11 M 4 22 L 25 22 M 35 22 L 40 22 M 4 33 L 13 33 M 23 33 L 40 33 "

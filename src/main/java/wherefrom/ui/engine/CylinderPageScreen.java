@@ -1,53 +1,77 @@
 package wherefrom.ui.engine;
 
+import java.util.Optional;
 import javafx.scene.layout.Region;
+import wherefrom.drawing.Bounds;
+import wherefrom.drawing.CylinderZoom;
+import wherefrom.drawing.Glass;
 import wherefrom.drawing.Target;
+import wherefrom.parts.Home;
+import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 
-/** One cylinder large, its parts apart: each is a key to what the index has of it. */
+/**
+ * One cylinder large, its parts apart: each is a key to what the index has of it. Where large text
+ * leaves the drawing no room its parts are listed.
+ */
 public final class CylinderPageScreen implements Screen, Scannable {
   private final EnginePages pages;
   private final int cylinder;
+  private final Glass glass;
   private final DrawnEngine drawing;
+  private final PlaceRows list;
+  private final Either view;
 
   CylinderPageScreen(Desk desk, EnginePages pages, int cylinder) {
     this.pages = pages;
     this.cylinder = cylinder;
+    glass = Glass.screen(desk.scale().pixelsPerMm(), desk.scale().textFactor());
     Drawn maker = new Drawn(pages.layout(), pages.asked(), desk.scale());
     drawing =
-        Panes.grow(
-            DrawnEngine.keyed(
-                desk.touch(),
-                pages.layout(),
-                pages.asked(),
-                maker.cylinder(cylinder, pages.index().kind()),
-                this::tapped));
+        DrawnEngine.keyed(
+            desk.touch(),
+            pages.layout(),
+            pages.asked(),
+            maker.cylinder(cylinder, kind()),
+            pages::tapped);
     drawing.live(target -> !pages.places(target).isEmpty());
+    list = new PlaceRows(desk, pages.index());
+    view = new Either(this::suiting);
   }
 
-  private void tapped(Target target) {
-    pages.tapped(target);
+  private Optional<PartKind> kind() {
+    return pages.index().kind();
+  }
+
+  private Region suiting(Bounds room) {
+    int columns = kind().map(kind -> kind.home() == Home.VALVE ? 2 : 1).orElse(3);
+    return CylinderZoom.fits(room, columns, glass) ? drawing : list.view();
   }
 
   @Override
   public String title() {
     String whose = "Cylinder " + cylinder;
-    return pages.index().kind().isEmpty() ? whose : pages.index().title() + ", cylinder " + cylinder;
+    return kind().isEmpty() ? whose : pages.index().title() + ", cylinder " + cylinder;
+  }
+
+  @Override
+  public String aside() {
+    return "tap a part";
   }
 
   @Override
   public Region view() {
-    return drawing;
+    return view;
   }
 
   @Override
   public void shown() {
     drawing.show(pages.index().states(), pages.index().here());
+    list.show(pages.places(new Target.Cylinder(cylinder)));
   }
 
   @Override

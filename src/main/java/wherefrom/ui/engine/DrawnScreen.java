@@ -1,5 +1,6 @@
 package wherefrom.ui.engine;
 
+import java.util.List;
 import java.util.Set;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -8,7 +9,10 @@ import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.StandardRail;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 
@@ -21,9 +25,12 @@ public final class DrawnScreen implements Screen {
     engine = EngineView.shown(desk.touch(), layout, PartKind.all());
     engine.foot(Foot.NAMES);
     engine.show(place -> PartState.IN, Set.of());
-    view =
-        Panes.column(
-            desk.scale(), engine, desk.touch().key("Turn over", engine::turnOver));
+    view = Panes.column(desk.scale(), engine);
+  }
+
+  @Override
+  public List<RailKey> rail(StandardRail standard) {
+    return standard.with(new RailKey(Icon.TURN, "Turn", engine::turnOver).saying("Turn over"));
   }
 
   @Override

@@ -11,8 +11,11 @@ import wherefrom.drawing.View;
 import wherefrom.parts.Home;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.StandardRail;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.drawn.EngineView;
@@ -27,8 +30,7 @@ public final class EnginePageScreen implements Screen, Scannable {
   EnginePageScreen(Desk desk, EnginePages pages, View side) {
     this.desk = desk;
     this.pages = pages;
-    engine =
-        EngineView.keyed(desk.touch(), pages.layout(), pages.kinds(), this::tapped);
+    engine = EngineView.keyed(desk.touch(), pages.layout(), pages.kinds(), this::tapped);
     engine.live(pages::leadsOn);
     pages.index().kind().ifPresent(engine::choose);
     engine.foot(hasMains() ? Foot.KEYS : Foot.NONE);
@@ -49,9 +51,6 @@ public final class EnginePageScreen implements Screen, Scannable {
       cams.forEach(place -> keys.add(cam(place)));
       rows.add(new Tiles(desk.scale(), keys.size(), wherefrom.ui.controls.Scale.GAP_MM, keys));
     }
-    if (pages.index().kind().isEmpty()) {
-      rows.add(desk.touch().key("Turn over", this::turn));
-    }
     return rows;
   }
 
@@ -61,6 +60,26 @@ public final class EnginePageScreen implements Screen, Scannable {
 
   private void turn() {
     engine.turnOver();
+    desk.navigator().changed();
+  }
+
+  @Override
+  public String aside() {
+    return pages.index().aside(engine.side());
+  }
+
+  @Override
+  public List<RailKey> rail(StandardRail standard) {
+    RailKey turn = new RailKey(Icon.TURN, "Turn", this::turn).saying("Turn over");
+    List<RailKey> keys = new ArrayList<>();
+    standard.back().ifPresent(keys::add);
+    standard.bench().ifPresent(keys::add);
+    if (pages.index().kind().isEmpty()) {
+      keys.add(turn);
+    } else {
+      standard.camera().ifPresent(keys::add);
+    }
+    return keys;
   }
 
   private void tapped(Target target) {

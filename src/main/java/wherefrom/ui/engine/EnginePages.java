@@ -66,8 +66,7 @@ public final class EnginePages {
   public EngineView view() {
     EngineView[] made = new EngineView[1];
     made[0] =
-        EngineView.keyed(
-            desk.touch(), layout(), kinds(), target -> tapped(made[0].side(), target));
+        EngineView.keyed(desk.touch(), layout(), kinds(), target -> tapped(made[0].side(), target));
     made[0].live(this::leadsOn);
     index.kind().ifPresent(made[0]::choose);
     return made[0];
@@ -118,17 +117,20 @@ public final class EnginePages {
     var states = index.states();
     List<Choice<Place>> choices =
         places.stream()
-            .map(
-                place ->
-                    new Choice<>(
-                        place, words(place), states.apply(place).words()))
+            .map(place -> new Choice<>(place, words(place), states.apply(place).words()))
             .toList();
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, index.title(), choices, index::open));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, index.title(), choices, index::open));
   }
 
   private String words(Place place) {
-    return index.isOfParts() ? PlaceWords.of(layout(), place) : place.spot().figures();
+    return index.isOfParts() ? name(layout(), place) : place.spot().figures();
+  }
+
+  /** {@code 3 EX pushrod}, {@code rod 4, lower shell}. */
+  public static String name(Layout layout, Place place) {
+    return place.spot() instanceof ValveSpot valve
+        ? valve.figures() + " " + place.kind().word()
+        : PlaceWords.of(layout, place);
   }
 
   /** The cylinders and the mains of a side as a list, where the glass is too small for zones. */

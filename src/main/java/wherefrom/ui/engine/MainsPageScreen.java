@@ -1,10 +1,11 @@
 package wherefrom.ui.engine;
 
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.MainsPage;
+import wherefrom.drawing.Target;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
@@ -13,11 +14,16 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 
-/** The main bearings side by side, each taken apart; those that find no room are turned to. */
+/**
+ * The main bearings side by side, each taken apart; those that find no room are turned to. Where
+ * large text leaves the drawing no room their parts are listed.
+ */
 public final class MainsPageScreen implements Screen, Scannable {
   private final Desk desk;
   private final EnginePages pages;
-  private final StackPane room = Panes.grow(new StackPane());
+  private final Glass glass;
+  private final PlaceRows list;
+  private final Either room;
   private final TouchKey more;
   private final VBox view;
   private final int asked;
@@ -28,51 +34,68 @@ public final class MainsPageScreen implements Screen, Scannable {
     this.desk = desk;
     this.pages = pages;
     this.asked = main;
+    glass = Glass.screen(desk.scale().pixelsPerMm(), desk.scale().textFactor());
+    list = new PlaceRows(desk, pages.index());
     more = desk.touch().key("", this::turn);
     more.managedProperty().bind(more.visibleProperty());
+    more.setVisible(false);
+    room = new Either(this::suiting);
     view = Panes.column(desk.scale(), room, more);
-    room.widthProperty().addListener((seen, old, wide) -> fit(wide.doubleValue()));
-    fitting = pages.layout().mains();
-    draw();
+    fitting = mains();
   }
 
   private int mains() {
     return pages.layout().mains();
   }
 
-  private void fit(double width) {
-    double factor = desk.scale().textFactor();
-    Glass glass = Glass.screen(desk.scale().pixelsPerMm(), factor);
-    int now = Math.min(mains(), MainsPage.fitting(width, glass));
+  private Region suiting(Bounds free) {
+    if (!MainsPage.fits(free, glass)) {
+      more.setVisible(false);
+      return list.view();
+    }
+    int now = Math.min(mains(), MainsPage.fitting(free.width(), glass));
     if (now != fitting) {
       fitting = now;
       first = 1 + (asked - 1) / now * now;
     }
-    draw();
+    tell();
+    return draw();
   }
 
   private void turn() {
-    first = first + fitting > mains() ? 1 : first + fitting;
-    draw();
+    first = next();
+    room.again();
   }
 
-  private void draw() {
+  private int next() {
+    return first + fitting > mains() ? 1 : first + fitting;
+  }
+
+  private void tell() {
+    int next = next();
+    int last = Math.min(mains(), next + fitting - 1);
+    more.setWords(next == last ? "M" + next : "M" + next + " to M" + last);
+    more.setVisible(fitting < mains());
+  }
+
+  private DrawnEngine draw() {
     Drawn maker = new Drawn(pages.layout(), pages.asked(), desk.scale());
     DrawnEngine drawing =
         DrawnEngine.keyed(
             desk.touch(), pages.layout(), pages.asked(), maker.mains(first), pages::tapped);
     drawing.live(target -> !pages.places(target).isEmpty());
     drawing.show(pages.index().states(), pages.index().here());
-    room.getChildren().setAll(drawing);
-    int next = first + fitting > mains() ? 1 : first + fitting;
-    int last = Math.min(mains(), next + fitting - 1);
-    more.setWords(next == last ? "M" + next : "M" + next + " to M" + last);
-    more.setVisible(fitting < mains());
+    return drawing;
   }
 
   @Override
   public String title() {
     return pages.index().kind().isEmpty() ? "Mains" : pages.index().title();
+  }
+
+  @Override
+  public String aside() {
+    return "tap a part";
   }
 
   @Override
@@ -82,12 +105,13 @@ public final class MainsPageScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    draw();
+    list.show(pages.places(new Target.Mains()));
+    room.again();
   }
 
   @Override
   public void changed() {
-    draw();
+    shown();
   }
 
   @Override

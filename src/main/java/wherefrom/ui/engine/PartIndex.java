@@ -7,13 +7,14 @@ import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.job.EngineJob;
+import wherefrom.job.PlaceState;
 import wherefrom.job.tags.Found;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.text.Words;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartStates;
 
@@ -57,7 +58,10 @@ public final class PartIndex implements EngineIndex {
             .filter(place -> EngineView.sideOf(place.kind()) == side)
             .toList();
     long fitted = seen.stream().filter(place -> job().findFitted(place).isPresent()).count();
-    return fitted + " of " + seen.size() + " fitted";
+    long in = seen.stream().filter(place -> job().state(place) == PlaceState.IN).count();
+    return fitted == 0 && in > 0
+        ? seen.size() - in + " of " + seen.size() + " out"
+        : fitted + " of " + seen.size() + " fitted";
   }
 
   @Override

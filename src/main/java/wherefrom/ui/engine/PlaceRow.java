@@ -91,7 +91,6 @@ final class PlaceRow extends Region {
     name.resizeRelocate(left(), y, inner, first);
     more.resizeRelocate(left(), y + first, inner, second);
     mark.autosize();
-    mark.relocate(
-        getWidth() - pad - mark.prefWidth(-1), (getHeight() - mark.prefHeight(-1)) / 2);
+    mark.relocate(getWidth() - pad - mark.prefWidth(-1), (getHeight() - mark.prefHeight(-1)) / 2);
   }
 }

@@ -67,8 +67,9 @@ final class AreaGrid extends Region {
     for (int at = 0; at < areas.size(); at++) {
       double x = at % columns * (wide + gap);
       boolean last = at == areas.size() - 1;
-      areas.get(at).resizeRelocate(
-          x, at / columns * (high + gap), last ? getWidth() - x : wide, high);
+      areas
+          .get(at)
+          .resizeRelocate(x, at / columns * (high + gap), last ? getWidth() - x : wide, high);
     }
     for (int at = 0; at < wires.size(); at++) {
       wires.get(at).lead(between(areas.get(at), areas.get(at + 1)));

@@ -190,8 +190,7 @@ final class BetweenModel {
   private Area timing() {
     TimingBook book = new TimingBook(job);
     int lobes = book.lobes().size();
-    int read =
-        (int) book.lobes().stream().filter(lobe -> !book.readings(lobe).isEmpty()).count();
+    int read = (int) book.lobes().stream().filter(lobe -> !book.readings(lobe).isEmpty()).count();
     String words = read == 0 ? "not checked" : read + " of " + lobes + " read";
     return new Area(Kind.TIMING, words, 0, lobes == 0 ? 0 : (double) read / lobes);
   }

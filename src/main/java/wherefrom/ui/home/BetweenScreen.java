@@ -45,8 +45,7 @@ public final class BetweenScreen implements Screen, Scannable {
 
   @Override
   public List<RailKey> rail(StandardRail standard) {
-    return standard.with(
-        new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open()));
+    return standard.with(new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open()));
   }
 
   @Override
@@ -77,8 +76,7 @@ public final class BetweenScreen implements Screen, Scannable {
     plate.getStyleClass().addAll("key", "plain");
     plate.setMinHeight(
         Math.max(
-            desk.scale().px(Scale.KEY_MM),
-            face.minHeight(-1) + 2 * desk.scale().px(PADDING_MM)));
+            desk.scale().px(Scale.KEY_MM), face.minHeight(-1) + 2 * desk.scale().px(PADDING_MM)));
     plate.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
     plate.setAccessibleRole(AccessibleRole.BUTTON);
     plate.setAccessibleText(spoken);
@@ -87,8 +85,7 @@ public final class BetweenScreen implements Screen, Scannable {
 
   @Override
   public void scan(String text) {
-    HomeScan.take(
-        desk, text, () -> desk.navigator().show(BetweenModel.next(areas).screen()));
+    HomeScan.take(desk, text, () -> desk.navigator().show(BetweenModel.next(areas).screen()));
   }
 
   @Override

@@ -49,8 +49,8 @@ final class HomeView extends Region {
   }
 
   /**
-   * The place that the wire leads to from the tag; none where it is nowhere in the engine. To a main
-   * it would run over the main's name.
+   * The place that the wire leads to from the tag; none where it is nowhere in the engine. To a
+   * main it would run over the main's name.
    */
   void lead(Optional<Place> place) {
     wired = place.filter(at -> !touch.isLarge() && at.kind().home() != Home.MAIN);
@@ -129,9 +129,7 @@ final class HomeView extends Region {
   /** From the eyelet round the tag's corner, along the gap above it, up to the place. */
   private void wire() {
     Optional<Point2D> end =
-        wired
-            .flatMap(engine::wireEnd)
-            .map(at -> at.add(engine.getLayoutX(), engine.getLayoutY()));
+        wired.flatMap(engine::wireEnd).map(at -> at.add(engine.getLayoutX(), engine.getLayoutY()));
     engine.wired(end.isPresent());
     wire.setVisible(end.isPresent());
     end.ifPresent(at -> wire.point(way(at)));

@@ -63,8 +63,7 @@ public final class JobHomeScreen implements Screen, Scannable {
     standard.bench().ifPresent(keys::add);
     keys.add(new RailKey(Icon.MORE, more(), () -> MoreScreen.open(desk)));
     if (desk.touch().isLarge()) {
-      keys.add(
-          new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open(engine.side())));
+      keys.add(new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open(engine.side())));
     }
     return keys;
   }

@@ -46,9 +46,7 @@ public final class MoreScreen implements Screen {
   /** How the copy in the second folder stands; what the key does where none is wanted. */
   private String copy() {
     OpenJob job = desk.getJob();
-    return desk.copying()
-        .words(job.folder(), job.sequence())
-        .orElse("the whole job in one file");
+    return desk.copying().words(job.folder(), job.sequence()).orElse("the whole job in one file");
   }
 
   @Override

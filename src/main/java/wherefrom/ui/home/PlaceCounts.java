@@ -66,8 +66,13 @@ final class PlaceCounts extends Region {
   protected double computeMinWidth(double height) {
     double widest = 0;
     for (Row row : rows) {
-      widest = Math.max(widest, row.mark().prefWidth(-1) + row.figure().leastLineWidth()
-          + row.words().leastLineWidth() + 2 * gap());
+      widest =
+          Math.max(
+              widest,
+              row.mark().prefWidth(-1)
+                  + row.figure().leastLineWidth()
+                  + row.words().leastLineWidth()
+                  + 2 * gap());
     }
     return columns * widest + (columns - 1) * touch.scale().gap();
   }

@@ -52,8 +52,7 @@ final class InspectModel {
   /** The same for the drawn engine. */
   PartState standing(Subject subject) {
     List<CheckCard> cards = inspecting.cards(subject);
-    Look worst =
-        cards.stream().map(CheckCard::look).max(Look::compareTo).orElse(Look.NOT_LOOKED);
+    Look worst = cards.stream().map(CheckCard::look).max(Look::compareTo).orElse(Look.NOT_LOOKED);
     boolean whole = cards.stream().noneMatch(card -> card.look() == Look.NOT_LOOKED);
     return PartStates.standing(worst, whole, state(subject));
   }

@@ -55,7 +55,8 @@ final class JobFace extends Region {
     Drawn maker = new Drawn(standing.layout(), asked, touch.scale());
     Function<Bounds, Drawing> making =
         side(standing) == View.BELOW ? maker.below(Foot.NONE) : maker.above();
-    DrawnEngine drawn = DrawnEngine.shown(touch, standing.layout(), asked, making.andThen(JobFace::bare));
+    DrawnEngine drawn =
+        DrawnEngine.shown(touch, standing.layout(), asked, making.andThen(JobFace::bare));
     drawn.show(
         place ->
             Optional.ofNullable(standing.states().get(place))
@@ -87,8 +88,7 @@ final class JobFace extends Region {
   }
 
   private boolean hasRoomForDays() {
-    return days.isPresent()
-        && getHeight() >= computeMinHeight(-1) + days.get().minHeight(-1);
+    return days.isPresent() && getHeight() >= computeMinHeight(-1) + days.get().minHeight(-1);
   }
 
   @Override

@@ -20,7 +20,9 @@ import wherefrom.ui.controls.Wire;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 
-/** No job yet: what the program is for in three sentences on a wire, and the tag that begins one. */
+/**
+ * No job yet: what the program is for in three sentences on a wire, and the tag that begins one.
+ */
 final class NoJobsView extends Region {
   static final List<String> SENTENCES =
       List.of(
@@ -75,8 +77,7 @@ final class NoJobsView extends Region {
       Layout layout = ReadyLayouts.find("v8-odd-even").orElseThrow();
       Asked asked = Asked.of(PartKind.alwaysOn());
       engine =
-          DrawnEngine.shown(
-              touch, layout, asked, new Drawn(layout, asked, touch.scale()).above());
+          DrawnEngine.shown(touch, layout, asked, new Drawn(layout, asked, touch.scale()).above());
       engine.show(place -> PartState.IN, Set.of());
       getChildren().setAll(engine, words, more);
     }
@@ -162,10 +163,12 @@ final class NoJobsView extends Region {
       if (at < wires.size()) {
         double middle = x + (figureWidth() - gap) / 2;
         double from = y + line.figure().prefHeight(-1) + gap / 4;
-        wires.get(at).lead(
-            next - gap / 4 > from
-                ? List.of(new Point2D(middle, from), new Point2D(middle, next - gap / 4))
-                : List.of());
+        wires
+            .get(at)
+            .lead(
+                next - gap / 4 > from
+                    ? List.of(new Point2D(middle, from), new Point2D(middle, next - gap / 4))
+                    : List.of());
       }
       y = next;
     }

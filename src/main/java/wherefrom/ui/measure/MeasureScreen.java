@@ -141,8 +141,7 @@ public final class MeasureScreen implements Screen, Scannable {
             subjects,
             subject -> model.standing(plan, subject),
             subject -> read(subject, plan))
-        .ifPresentOrElse(
-            index -> new EnginePages(desk, index).open(), () -> list(plan, subjects));
+        .ifPresentOrElse(index -> new EnginePages(desk, index).open(), () -> list(plan, subjects));
   }
 
   /** Where the drawing has no place for them. */

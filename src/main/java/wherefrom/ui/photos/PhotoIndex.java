@@ -54,8 +54,7 @@ public final class PhotoIndex {
             group.subjects(),
             subject -> standing(desk.state(), subject),
             subject -> photos(desk, subject))
-        .ifPresentOrElse(
-            index -> new EnginePages(desk, index).open(), () -> list(desk, group));
+        .ifPresentOrElse(index -> new EnginePages(desk, index).open(), () -> list(desk, group));
   }
 
   /** Where the drawing has no place for them. */

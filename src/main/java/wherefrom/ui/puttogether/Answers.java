@@ -92,12 +92,12 @@ final class Answers {
     VerdictWords words = verdict.words(new JobPartNames(job));
     Marked marked = Marked.of(verdict);
     return new Answer(
-            Optional.of(verdict.cue()),
-            verdict.word(),
-            words.lines(),
-            verdict.cue() == Cue.ASK ? words.told() : words.small(),
-            marked.kind(),
-            marked.spots());
+        Optional.of(verdict.cue()),
+        verdict.word(),
+        words.lines(),
+        verdict.cue() == Cue.ASK ? words.told() : words.small(),
+        marked.kind(),
+        marked.spots());
   }
 
   /** A stop that is about to be overruled: what is no longer mated then. The key says why. */

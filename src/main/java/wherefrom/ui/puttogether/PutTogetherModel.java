@@ -11,15 +11,15 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.Step;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
+import wherefrom.job.tags.Found;
 import wherefrom.job.tags.JobNames;
+import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Places;
-import wherefrom.parts.TagCode;
-import wherefrom.parts.TagType;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
@@ -31,8 +31,9 @@ import wherefrom.ui.controls.Answer;
 final class PutTogetherModel {
 
   private final OpenJob job;
+  private final JobNames names;
   private final PutTogether together;
-  private final StillMissing missing;
+  private final ToFit missing;
   private final Answer start;
   private Answer answer;
   private Optional<Answer> beforeAsk = Optional.empty();
@@ -43,8 +44,9 @@ final class PutTogetherModel {
 
   PutTogetherModel(OpenJob job, JobNames names) {
     this.job = job;
+    this.names = names;
     this.together = new PutTogether(job, names);
-    this.missing = new StillMissing(job);
+    this.missing = new ToFit(job);
     this.kind =
         together
             .target()
@@ -124,12 +126,14 @@ final class PutTogetherModel {
 
   /** Takes a scanned or typed code and says what to sound. */
   Optional<Cue> scan(String digits) {
-    Supplier<Step> deed = () -> together.scan(digits);
-    return TagCode.find(digits)
-        .filter(code -> code.type() == TagType.ACTION_CARD && code.engine() == 0)
-        .flatMap(code -> Action.find(code.item()))
-        .map(action -> act(action, deed))
-        .orElseGet(() -> take(deed));
+    return scan(new TagBook(job.state(), names).find(digits));
+  }
+
+  /** Takes a code that was looked up. */
+  Optional<Cue> scan(Found found) {
+    return found instanceof Found.AnAction card
+        ? act(card.action())
+        : take(() -> together.scan(found));
   }
 
   Optional<Cue> tap(Spot spot) {
@@ -284,7 +288,9 @@ final class PutTogetherModel {
   /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
   private static boolean isAside(Step step) {
     return step instanceof Step.Said
-        || (step instanceof Step.Judged judged && judged.verdict() instanceof CodeVerdict);
+        || (step instanceof Step.Judged judged
+            && judged.verdict() instanceof CodeVerdict
+            && judged.verdict().cue() == Cue.ASK);
   }
 
   /** What UNDO would take back, in few words. */

@@ -12,7 +12,7 @@ import javafx.util.Duration;
 import wherefrom.engine.Spot;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether.Mode;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
@@ -21,6 +21,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
@@ -47,19 +48,24 @@ public final class PutTogetherScreen implements Screen, Watching {
     this.desk = desk;
     model = new PutTogetherModel(desk.getJob(), desk.shelf());
     work = new WorkView(desk.touch(), model, new WorkKeys());
-    stop = new StopView(desk.touch(), model, new StopKeys());
+    stop = new StopView(desk.touch(), new StopKeys(), desk.corner());
     goOn.setOnFinished(event -> moveOn());
   }
 
   @Override
   public String aside() {
-    int left = new StillMissing(desk.getJob()).places().size();
+    int left = new ToFit(desk.getJob()).places().size();
     return (left == 0 ? "none" : left) + " to\u00a0fit";
   }
 
   @Override
   public String title() {
     return "Put together";
+  }
+
+  @Override
+  public boolean whole() {
+    return model.stop().isPresent();
   }
 
   @Override
@@ -96,6 +102,16 @@ public final class PutTogetherScreen implements Screen, Watching {
     answer(model.scan(text));
   }
 
+  /** The window is drawn once, by whoever handed the scan over. */
+  @Override
+  public void scan(Scanned scanned) {
+    sound(take(scanned));
+  }
+
+  private Optional<Cue> take(Scanned scanned) {
+    return scanned.found().map(model::scan).orElseGet(() -> model.scan(scanned.text()));
+  }
+
   @Override
   public void ask(String hint) {
     model.ask(hint).ifPresent(desk.sounds()::play);
@@ -119,6 +135,11 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   /** Sounds and shows what came of a deed. */
   private void answer(Optional<Cue> cue) {
+    sound(cue);
+    desk.navigator().changed();
+  }
+
+  private void sound(Optional<Cue> cue) {
     goOn.stop();
     if (model.stop().isEmpty()) {
       desk.sounds().hush();
@@ -130,7 +151,6 @@ public final class PutTogetherScreen implements Screen, Watching {
     if (!model.trouble().isEmpty()) {
       desk.say(model.trouble());
     }
-    desk.navigator().changed();
   }
 
   private void draw() {
@@ -144,7 +164,7 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    TypedCode.ask(desk, question, typed -> answer(model.scan(typed)));
+    TypedCode.look(desk, question, typed -> answer(take(typed)));
   }
 
   private final class WorkKeys implements WorkView.Keys {
@@ -225,8 +245,7 @@ public final class PutTogetherScreen implements Screen, Watching {
           .orElseGet(() -> StandingScreen.of(desk, item));
     }
 
-    @Override
-    public void page() {
+    private void page() {
       about(item -> desk.navigator().show(ScreenId.PART, item));
     }
 
@@ -244,11 +263,6 @@ public final class PutTogetherScreen implements Screen, Watching {
                 curing = true;
                 way.accept(part.item());
               });
-    }
-
-    @Override
-    public void takeBack() {
-      answer(model.act(Action.UNDO));
     }
 
     @Override

@@ -2,34 +2,34 @@ package wherefrom.ui.puttogether;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.geometry.Insets;
-import javafx.scene.layout.HBox;
+import java.util.Optional;
+import javafx.geometry.Dimension2D;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
+import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.controls.Answer;
-import wherefrom.ui.controls.EngineDrawing;
-import wherefrom.ui.controls.EngineSide;
-import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.controls.VerdictCard;
 
-/** A stop over the whole screen, with its ways out and nothing else. */
-final class StopView extends VBox {
-  private static final double APART_MM = 13.5;
+/**
+ * A stop over the whole glass: its lines, the tag that leads out of it, where both places are, and
+ * apart from the tag what overrules it. Every key has one place; UNDO keeps its corner.
+ */
+final class StopView extends Region {
+  private static final double PANEL = 0.5;
+  private static final double UPRIGHT_PANEL = 0.38;
+  private static final double ALONE = 0.62;
+  private static final double RIGHT = 0.4175;
+  private static final double LEAST_PICTURE_MM = 40;
+  private static final double LARGEST_TEXT = 2;
 
   /** The ways out of a stop. */
   interface Ways {
-    /** What led to the stop is seen to; then the same scan is judged again. */
+    /** What leads out of it first; then the same scan is judged again. */
     void deed(WayOut deed);
-
-    /** The page of the part that is stopped. */
-    void page();
-
-    /** The wrong thing was scanned: the stop is taken back. */
-    void takeBack();
 
     /** What stands in the way has been taken out. */
     void tookOut();
@@ -43,62 +43,213 @@ final class StopView extends VBox {
 
   private final Touch touch;
   private final Ways ways;
-  private final VerdictCard card;
-  private final EngineDrawing drawing;
+  private final Dimension2D corner;
+  private Optional<Answer> answer = Optional.empty();
+  private Optional<StopPanel> panel = Optional.empty();
+  private Optional<Region> picture = Optional.empty();
+  private Optional<Verdict> pictured = Optional.empty();
+  private Optional<TagKey> tag = Optional.empty();
+  private Optional<Tiles> keys = Optional.empty();
+  private boolean several;
+  private boolean upright;
 
-  StopView(Touch touch, PutTogetherModel model, Ways ways) {
-    super(touch.scale().gap());
+  /**
+   * @param corner what UNDO takes of the lower corner
+   */
+  StopView(Touch touch, Ways ways, Dimension2D corner) {
     this.touch = touch;
     this.ways = ways;
-    card = new VerdictCard(touch);
-    drawing = EngineDrawing.shown(touch, model.state().layout());
+    this.corner = corner;
     Panes.grow(this);
   }
 
   void show(PutTogetherModel model) {
-    Answer stop = model.answer();
-    // The large lines say it all; what else there is to say stands where there is room for it.
-    card.stop(stop.lines(), touch.isLarge() && !stop.lines().isEmpty() ? "" : stop.small());
-    VBox words = Panes.column(touch.scale(), card, keys(model));
-    words.setPadding(new Insets(0, 0, touch.scale().px(APART_MM) - touch.scale().gap(), 0));
-    if (stop.lit().isEmpty()) {
-      getChildren().setAll(Panes.grow(words));
-      return;
-    }
-    drawing.show(EngineSide.of(model.kind()), model::stateAt);
-    drawing.light(stop.lit());
-    getChildren().setAll(new Fold(touch, words, drawing));
-  }
-
-  /** What leads out of the stop: a deed, or else another scan. */
-  private TouchKey first(PutTogetherModel model) {
     WayOut first = model.stopped().first();
-    return touch.primary(first.words(), () -> ways.deed(first));
+    answer = Optional.of(model.answer());
+    boolean tight = isTight();
+    String more = tight ? "" : first.more();
+    // The largest letters leave no room beside the reason that is chosen.
+    tag =
+        tight && model.reason().isPresent()
+            ? Optional.empty()
+            : Optional.of(touch.tag(first.words(), more, () -> ways.deed(first)));
+    List<Region> made = keys(model);
+    keys =
+        made.isEmpty()
+            ? Optional.empty()
+            : Optional.of(new Tiles(touch.scale(), 2, Scale.DANGER_GAP_MM, made));
+    several = made.size() > 1;
+    model.stop().filter(stop -> !pictured.equals(Optional.of(stop))).ifPresent(stop -> draw(model));
+    fill();
   }
 
-  private HBox keys(PutTogetherModel model) {
-    List<Region> keys = new ArrayList<>();
-    keys.add(first(model));
-    keys.add(touch.danger(touch.brief("I scanned the wrong one", "Wrong scan"), ways::takeBack));
-    if (model.stopped().canTakeOut()) {
-      String out = model.stopped().isFittedBut() ? "Take it out" : "It is taken out there";
-      keys.add(touch.primary(touch.brief(out, "Taken out"), ways::tookOut));
+  /** With the largest letters words and keys take all the room. */
+  private boolean isTight() {
+    return touch.scale().textFactor() >= LARGEST_TEXT;
+  }
+
+  /** The picture of a stop stays as it is while the stop does. */
+  private void draw(PutTogetherModel model) {
+    pictured = model.stop();
+    picture =
+        pictured
+            .filter(stop -> !isTight())
+            .flatMap(stop -> StopPicture.of(touch, model.state(), stop));
+  }
+
+  private void fill() {
+    Answer said = answer.orElseThrow();
+    StopPanel words = new StopPanel(touch, said.lines(), said.small(), upright);
+    panel = Optional.of(words);
+    List<Region> shown = new ArrayList<>(List.of(words));
+    tag.ifPresent(shown::add);
+    picture.ifPresent(shown::add);
+    keys.ifPresent(shown::add);
+    getChildren().setAll(shown);
+    shown.forEach(Region::applyCss);
+    requestLayout();
+  }
+
+  /** What overrules the stop, then what takes out what stands in the way. */
+  private List<Region> keys(PutTogetherModel model) {
+    List<Region> made = new ArrayList<>();
+    boolean fitted = model.stopped().isFittedBut();
+    Optional<String> reason = model.reason().filter(words -> model.canFitOnPurpose());
+    if (reason.isPresent()) {
+      made.add(touch.hold("Hold: " + reason.get(), ways::onPurpose));
+      if (!isTight()) {
+        made.add(touch.key("Other reason", ways::chooseReason));
+      }
+      return made;
     }
     if (model.canFitOnPurpose()) {
-      if (!touch.isLarge() || model.reason().isEmpty()) {
-        String whole =
-            model.stopped().isFittedBut() ? "Leave it, with a reason" : "Fit it here on purpose";
-        String brief = model.stopped().isFittedBut() ? "Leave it" : "On purpose";
-        keys.add(touch.primary(touch.brief(whole, brief), ways::chooseReason));
-      }
-      model.reason().ifPresent(words -> keys.add(touch.hold("Hold: " + words, ways::onPurpose)));
+      String words = fitted ? "Leave it, with a reason" : "Fit it here on purpose";
+      String brief = fitted ? "Leave it" : "On purpose";
+      made.add(touch.key(touch.brief(words, brief), ways::chooseReason));
     }
-    boolean led = model.stopped().first() != WayOut.PAGE;
-    if (model.stopped().isFittedBut() && led && !touch.isLarge()) {
-      keys.add(touch.primary("Its page", ways::page));
+    if (model.stopped().canTakeOut() && model.stopped().first() != WayOut.TAKE_OUT) {
+      String words = fitted ? "Take it out" : "It is taken out there";
+      made.add(touch.key(touch.brief(words, "Taken out"), ways::tookOut));
     }
-    HBox row = new HBox(touch.scale().px(APART_MM));
-    keys.forEach(key -> row.getChildren().add(Panes.grow(key)));
-    return row;
+    return made;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    boolean stands = getHeight() > getWidth();
+    if (stands != upright && answer.isPresent()) {
+      upright = stands;
+      fill();
+    }
+    if (panel.isEmpty()) {
+      return;
+    }
+    double least = panel.get().minHeight(getWidth());
+    double share = upright ? UPRIGHT_PANEL : PANEL;
+    double high = Math.max(least, (picture.isPresent() ? share : ALONE) * getHeight());
+    double below = upright ? belowUpright() : belowBeside();
+    high = Math.max(least, Math.min(high, getHeight() - below));
+    put(panel.get(), 0, 0, getWidth(), high);
+    double top = Math.floor(high) + gap();
+    if (upright) {
+      layUpright(top);
+    } else {
+      layBeside(top);
+    }
+  }
+
+  private double gap() {
+    return touch.scale().gap();
+  }
+
+  private double apart() {
+    return touch.scale().px(Scale.DANGER_GAP_MM);
+  }
+
+  private double keysHigh(double width) {
+    return Math.ceil(keys.map(row -> row.minHeight(keysWide(width))).orElse(0.0));
+  }
+
+  /** One key takes a part of its row. */
+  private double keysWide(double width) {
+    double least = keys.map(row -> row.minWidth(-1)).orElse(0.0);
+    boolean all = several || isTight();
+    return Math.floor(all ? width : Math.min(width, Math.max(0.55 * width, least)));
+  }
+
+  private double keysNeed() {
+    double widest = keys.map(row -> row.minWidth(-1)).orElse(0.0);
+    return several ? 2 * widest + apart() : widest;
+  }
+
+  /** What the tag and the keys on the right need at least below the panel. */
+  private double belowBeside() {
+    double wide = rightWidth();
+    double keysNeed = keys.isEmpty() ? 0 : keysHigh(wide) + apart();
+    return gap() + tagLeast(wide) + keysNeed;
+  }
+
+  private double tagLeast(double wide) {
+    return tag.map(key -> key.minHeight(wide)).orElse(0.0);
+  }
+
+  /** Where the tag leaves no room for the picture it takes all that there is. */
+  private double rightWidth() {
+    double all = getWidth() - corner.getWidth() - gap();
+    double wanted = Math.max(RIGHT * getWidth(), keysNeed());
+    double line = tag.map(key -> key.prefWidth(-1)).orElse(getWidth());
+    double wide = Math.min(all, touch.isLarge() ? Math.max(wanted, line) : wanted);
+    boolean room = picture.isPresent() && all - wide - gap() >= touch.scale().px(LEAST_PICTURE_MM);
+    return Math.floor(room ? wide : all);
+  }
+
+  private void layBeside(double top) {
+    double wide = rightWidth();
+    double x = getWidth() - wide;
+    double keysHigh = keysHigh(wide);
+    double room = getHeight() - top - (keys.isEmpty() ? 0 : keysHigh + apart());
+    tag.ifPresent(key -> put(key, x, top, wide, Math.min(key.prefHeight(wide), room)));
+    keys.ifPresent(row -> put(row, x, getHeight() - keysHigh, keysWide(wide), keysHigh));
+    double left = corner.getWidth() + gap();
+    putPicture(left, top, x - gap() - left, getHeight() - top);
+  }
+
+  private static void put(Region region, double x, double y, double width, double height) {
+    region.resizeRelocate(
+        Math.round(x), Math.round(y), Math.floor(width), Math.floor(Math.max(0, height)));
+  }
+
+  private double belowUpright() {
+    double wide = getWidth();
+    double row = Math.max(corner.getHeight(), keysHigh(rowWidth()));
+    return gap() + tagLeast(wide) + apart() + row;
+  }
+
+  private double rowWidth() {
+    return getWidth() - corner.getWidth() - apart();
+  }
+
+  private void layUpright(double top) {
+    double wide = getWidth();
+    double keysHigh = keysHigh(rowWidth());
+    double row = Math.max(corner.getHeight(), keysHigh);
+    double room = getHeight() - top - row - apart();
+    double tagHigh = tag.map(key -> Math.min(key.prefHeight(wide), room)).orElse(0.0);
+    tag.ifPresent(key -> put(key, 0, top, wide, tagHigh));
+    keys.ifPresent(shown -> put(shown, 0, getHeight() - row, keysWide(rowWidth()), row));
+    double under = top + tagHigh + gap();
+    putPicture(0, under, wide, getHeight() - under - row - gap());
+  }
+
+  private void putPicture(double x, double y, double wide, double high) {
+    double least = touch.scale().px(LEAST_PICTURE_MM);
+    boolean room = wide >= least && high >= 0.8 * least;
+    picture.ifPresent(
+        shown -> {
+          shown.setVisible(room);
+          if (room) {
+            put(shown, x, y, wide, high);
+          }
+        });
   }
 }

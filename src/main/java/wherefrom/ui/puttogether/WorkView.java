@@ -6,7 +6,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Spot;
 import wherefrom.job.puttogether.PutTogether.Mode;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
@@ -79,7 +79,7 @@ final class WorkView extends VBox {
   void show(PutTogetherModel model) {
     modes.forEach((mode, key) -> key.select(mode == model.mode()));
     missing.setWords(
-        StillMissing.isNothing(model.state())
+        ToFit.isNothing(model.state())
             ? touch.brief("Close up", "Close")
             : touch.brief("Still missing", "Missing"));
     Answer answer = model.answer();
@@ -119,8 +119,8 @@ final class WorkView extends VBox {
 
   private static String turnedWords(PartKind kind) {
     return switch (kind.orientation()) {
-      case TOP_END -> "It was end for end";
-      case NONE, HALF, FACING -> "It was the other way round";
+      case TOP_END -> "I held it upside down";
+      case NONE, HALF, FACING -> "I held it back to front";
     };
   }
 }

@@ -68,8 +68,7 @@ public final class SubjectIndex implements EngineIndex {
     return first.map(
         one -> {
           boolean parts = all.get(0) instanceof Subject.APart;
-          SubjectIndex index =
-              new SubjectIndex(desk, title, one.kind(), parts, state, opened);
+          SubjectIndex index = new SubjectIndex(desk, title, one.kind(), parts, state, opened);
           all.forEach(subject -> index.add(job, subject));
           return index;
         });
@@ -77,8 +76,7 @@ public final class SubjectIndex implements EngineIndex {
 
   private void add(EngineJob job, Subject subject) {
     place(job, subject)
-        .ifPresent(
-            at -> subjects.computeIfAbsent(at, none -> new ArrayList<>()).add(subject));
+        .ifPresent(at -> subjects.computeIfAbsent(at, none -> new ArrayList<>()).add(subject));
   }
 
   private static Optional<Place> place(EngineJob job, Subject subject) {

@@ -155,5 +155,4 @@ final class NextView extends Region {
       way.resizeRelocate(x, from + used - words, side, words);
     }
   }
-
 }

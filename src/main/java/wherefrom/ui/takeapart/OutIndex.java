@@ -24,8 +24,7 @@ final class OutIndex implements EngineIndex {
    * @param tapped told which place was tapped
    * @param scanned told of a code that was scanned on one of the pages
    */
-  OutIndex(
-      Desk desk, TakeApartModel model, Consumer<Place> tapped, Consumer<String> scanned) {
+  OutIndex(Desk desk, TakeApartModel model, Consumer<Place> tapped, Consumer<String> scanned) {
     this.desk = desk;
     this.model = model;
     this.tapped = tapped;

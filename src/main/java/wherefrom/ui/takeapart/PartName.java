@@ -1,12 +1,12 @@
 package wherefrom.ui.takeapart;
 
+import java.util.Locale;
+import wherefrom.drawing.PlaceWords;
 import wherefrom.engine.BoreSpot;
 import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.Layout;
 import wherefrom.engine.MainSpot;
 import wherefrom.engine.RodSpot;
-import java.util.Locale;
-import wherefrom.drawing.PlaceWords;
 import wherefrom.engine.Spot;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;

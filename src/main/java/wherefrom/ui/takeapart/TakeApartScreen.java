@@ -51,8 +51,7 @@ public final class TakeApartScreen implements Screen, Watching {
   public TakeApartScreen(Desk desk) {
     this.desk = desk;
     Touch touch = desk.touch();
-    model =
-        new TakeApartModel(desk.getJob(), desk.shelf(), () -> desk.settings().outOrder());
+    model = new TakeApartModel(desk.getJob(), desk.shelf(), () -> desk.settings().outOrder());
     acts = new PartActs(desk, model, this::answer);
     card = new AnswerCard(touch);
     pages = new EnginePages(desk, new OutIndex(desk, model, this::tapped, this::scannedOnPage));
@@ -239,8 +238,7 @@ public final class TakeApartScreen implements Screen, Watching {
     }
     boolean several = !model.doubt().get().over().isEmpty();
     TouchKey yes =
-        touch.key(
-            several ? "Yes: all are out" : "Yes: it is out", () -> answer(model.confirm()));
+        touch.key(several ? "Yes: all are out" : "Yes: it is out", () -> answer(model.confirm()));
     return Panes.column(desk.scale(), card, Tiles.row(desk.scale(), away, yes));
   }
 

@@ -3,6 +3,7 @@ package wherefrom.rules.consequence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
@@ -73,8 +74,7 @@ class ChangeScenariosTest {
   @Test
   void aMainCapOfAnotherHousingIsPaidForAtItsMainAndARodsIsNot() {
     Consequence housing = one("R23:housing", Change.at(ChangeKind.CAP_LOST, "M3"), WHOLE);
-    assertThat(housing.wanted())
-        .containsExactly(new Wanted("main housing machined for another cap", "", "M3"));
+    assertThat(housing.wanted()).containsExactly(new Wanted(Goods.HOUSING, "", "M3"));
     assertThat(names(Change.at(ChangeKind.CAP_LOST, "R3"), WHOLE))
         .contains("R23:align-bore")
         .doesNotContain("R23:housing");
@@ -107,17 +107,19 @@ class ChangeScenariosTest {
   void whatIsSaidOfTheLastConsequenceIsSaidOfNoOther() {
     Rule rule =
         Rule.of("R0", "Test", ChangeKind.BORED)
-            .buy("first", Count.ONE, "plugs")
-            .buy("last", Count.ONE, "plugs")
-            .ofSort("brass plugs")
+            .buy("first", Count.ONE, Goods.PLUGS)
+            .buy("last", Count.ONE, Goods.PLUGS)
+            .ofSort(Goods.STUDS)
             .from("a book");
-    assertThat(rule.thens()).extracting(Then::sort).containsExactly("", "brass plugs");
+    assertThat(rule.thens())
+        .extracting(Then::sort)
+        .containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
     assertThat(rule.thens()).extracting(Then::source).containsExactly("", "a book");
     assertThat(rule.thens()).extracting(Then::renewal).containsOnly(Renewal.WEAR);
     Rule banned =
         Rule.of("R0", "Test", ChangeKind.BORED)
             .mustBeNew(Severity.BLOCK, Cover.ALL, Set.of(PartKind.LIFTER), "All new.")
-            .ofSort("roller lifters");
+            .ofSort(Goods.ROLLER_LIFTERS);
     assertThat(banned.thens()).extracting(Then::renewal).containsExactly(Renewal.SORT);
   }
 
@@ -127,13 +129,13 @@ class ChangeScenariosTest {
     Consequence studs = one("R9:studs", Change.of(ChangeKind.LIFT_INCREASED), WHOLE);
     assertThat(studs.wanted())
         .hasSize(16)
-        .allMatch(wanted -> wanted.thing().equals("screw-in rocker studs"));
+        .allMatch(wanted -> wanted.thing() == Goods.SCREW_IN_STUDS);
     assertThat(studs.pieces()).isZero();
     Consequence springs =
         one("R12:installed-height", Change.at(ChangeKind.VALVE_JOB, "left"), WHOLE);
     assertThat(springs.wanted())
         .hasSize(8)
-        .allMatch(wanted -> wanted.thing().equals("valve springs"));
+        .allMatch(wanted -> wanted.thing() == Goods.VALVE_SPRINGS);
     assertThat(one("R6:bearings", Change.of(ChangeKind.NEW_FLAT_CAM), WHOLE).wanted()).isEmpty();
   }
 
@@ -144,7 +146,7 @@ class ChangeScenariosTest {
     assertThat(one("R14:dowels", milled, WHOLE).whereWords()).isEmpty();
     assertThat(one("R11:pushrod-length", milled, WHOLE).because())
         .isEqualTo(
-            "R11, because: head milled, left bank; so: valvetrain geometry changed, left bank");
+            "rule 11, because: head milled, left bank; so: valvetrain geometry changed, left bank");
     assertThat(one("R11:pushrod-length", milled, WHOLE).whereWords())
         .isEqualTo("at 1 IN, 1 EX, 3 IN, 3 EX, 5 IN, 5 EX, 7 IN, 7 EX");
     assertThat(one("R1:new", Change.of(ChangeKind.NEW_FLAT_CAM), WHOLE).whereWords())
@@ -152,7 +154,7 @@ class ChangeScenariosTest {
     assertThat(
             one("R18:new", Change.of(ChangeKind.BORED), setting(V8, PartKind.alwaysOn()))
                 .whereWords())
-        .isEqualTo("not tracked here: no tag will stop them, mind it yourself");
+        .isEqualTo("not tracked here: no tag will stop them, check it yourself");
     assertThat(List.of(Severity.values()).stream().map(Severity::word).toList())
         .containsExactly("block", "warning", "check");
   }

@@ -3,8 +3,10 @@ package wherefrom.ui.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -34,6 +36,9 @@ public final class Audit {
 
   /** A zone on a drawing: what is drawn there is its outline. */
   private static final String ON_A_DRAWING = "drawn-zone";
+
+  private static final Set<String> IN_A_DRAWING =
+      Set.of("drawn-number", "drawn-letter", "drawn-letter-on-ink", "drawn-letter-on-paper");
 
   private final Scene scene;
   private final Scale scale;
@@ -89,6 +94,10 @@ public final class Audit {
           mm(bounds.getHeight()));
     }
     inside(node, bounds);
+    String spoken = node.getAccessibleText();
+    if (node.getAccessibleRole() != AccessibleRole.BUTTON || spoken == null || spoken.isBlank()) {
+      fault(Rule.SILENT, "%s says nothing to a screen reader", name(node));
+    }
     if (node instanceof Region region) {
       if (!region.getStyleClass().contains(ON_A_DRAWING)) {
         outline(region);
@@ -150,7 +159,8 @@ public final class Audit {
   private void text(Text text) {
     double capital = mm(text.getFont().getSize() * CAPITAL);
     boolean display = capital >= DISPLAY_MM;
-    double least = display ? TEXT_MM : TEXT_MM * scale.textFactor();
+    boolean free = display || isOnPad(text) || isOnADrawing(text);
+    double least = free ? TEXT_MM : TEXT_MM * scale.textFactor();
     if (capital < least - 0.01) {
       fault(Rule.SMALL_TEXT, "%s: capitals of %.2f mm", name(text), capital);
     }
@@ -169,6 +179,24 @@ public final class Audit {
       }
     }
     contrast(text, display);
+  }
+
+  /** A single letter on a key of a pad is as large as its key lets it be. */
+  private static boolean isOnPad(Text text) {
+    for (Parent up = text.getParent(); up != null; up = up.getParent()) {
+      if (up.getStyleClass().contains("pad")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * A cylinder's number or a mark's letter: it stands between parts of a drawing that is as large
+   * as the glass, and grows with the person's text only as far as they leave it room.
+   */
+  private static boolean isOnADrawing(Text text) {
+    return text.getStyleClass().stream().anyMatch(IN_A_DRAWING::contains);
   }
 
   private static String box(Bounds box) {

@@ -74,7 +74,14 @@ class PhotosFlowTest {
   @Test
   void aCamLobeIsPhotographedFromTheBenchMap() throws IOException {
     at(ScreenId.BENCH_MAP);
-    press("Photos", "Cam lobe", "3 EX", "Add a photograph", "From a picture file", "nose.png");
+    press(
+        "Photos",
+        "Cam lobe",
+        "cylinder 3",
+        "3 EX",
+        "Add a photograph",
+        "From a picture file",
+        "nose.png");
     assertThat(words()).contains("The photograph is kept with cylinder 3, exhaust, cam lobe.");
     assertThat(Photograph.listOf(sample.job.state(), LOBE))
         .extracting(Photograph::file)
@@ -84,7 +91,7 @@ class PhotosFlowTest {
   @Test
   void aPhotographFromATestCardStaysWithTheCard() throws IOException {
     at(ScreenId.INSPECT);
-    press("Cam lobe", "3 EX", "Photo", "From a picture file", "nose.png");
+    press("Cam lobe", "cylinder 3", "3 EX", "Photo", "From a picture file", "nose.png");
     assertThat(words()).contains("The photograph is kept with cylinder 3, exhaust, cam lobe.");
     Photograph kept = Photograph.listOf(sample.job.state(), LOBE).get(0);
     assertThat(kept.check()).isEqualTo("lobe-look");
@@ -96,7 +103,7 @@ class PhotosFlowTest {
     photos.add(Optional.of(LOBE), "", "one.png", "the nose");
     photos.add(Optional.of(LOBE), "", "gone.png", "the heel");
     at(ScreenId.BENCH_MAP);
-    press("Photos", "Cam lobe", "3 EX");
+    press("Photos", "Cam lobe", "cylinder 3", "3 EX");
     in(
         open ->
             open.shell

@@ -52,7 +52,8 @@ class PutTogetherModelTest {
   void theRightPartsBasketStandsOnTheStop() {
     new Handling(sample.job).offForWashing(sample.part("pushrod@5EX").item(), 4);
     fit("pushrod@3EX", "5EX");
-    assertThat(model.answer().small()).isEqualTo("Pushrod. The right part is off for washing, basket 4.");
+    assertThat(model.answer().small())
+        .isEqualTo("Pushrod. The right part is off for washing, basket 4.");
   }
 
   @Test

@@ -19,8 +19,7 @@ import wherefrom.ui.sample.SampleJob;
 class TakeApartModelTest {
   private final SampleJob sample = SampleJob.whole();
   private OutOrder order = OutOrder.CYLINDER;
-  private final TakeApartModel model =
-      new TakeApartModel(sample.job, SampleJob.NAMES, () -> order);
+  private final TakeApartModel model = new TakeApartModel(sample.job, SampleJob.NAMES, () -> order);
   private final PartRemarks remarks = new PartRemarks(sample.job);
 
   private String next() {
@@ -105,8 +104,7 @@ class TakeApartModelTest {
   @Test
   void aShellUnderItsCapSaysSoToo() {
     SampleJob capped = SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class));
-    TakeApartModel all =
-        new TakeApartModel(capped.job, SampleJob.NAMES, () -> OutOrder.CYLINDER);
+    TakeApartModel all = new TakeApartModel(capped.job, SampleJob.NAMES, () -> OutOrder.CYLINDER);
     all.tap(place("rod-shell@R4L"));
     assertThat(all.answer().orElseThrow().lines()).containsExactly("First off: Rod 4, cap");
   }

@@ -1,0 +1,79 @@
+package wherefrom.drawing;
+
+import java.util.List;
+import wherefrom.engine.Layout;
+import wherefrom.parts.Orientation;
+import wherefrom.parts.PartKind;
+
+/** Two parts side by side, large: the wrong one in a red ring with the octagon, the right one. */
+public final class KindPair {
+  /** The ring round a part, in the side of its square; beside it the octagon needs room. */
+  private static final double RING = 0.60;
+
+  private static final double OCTAGON = 0.22;
+
+  /** Round the end of a part alone. */
+  private static final double END = 0.18;
+
+  private static final double CAPTION = 1.5;
+
+  /**
+   * One of the two.
+   *
+   * @param turned whether it is held end for end, or the other way round
+   * @param caption below it; {@code NEW} stands on a tag
+   */
+  public record Side(PartKind kind, boolean turned, String caption) {
+    public Side(PartKind kind, String caption) {
+      this(kind, false, caption);
+    }
+  }
+
+  private final Layout layout;
+  private final Glass glass;
+  private final Sketch out;
+
+  private KindPair(Layout layout, Glass glass) {
+    this.layout = layout;
+    this.glass = glass;
+    this.out = new Sketch(glass);
+  }
+
+  /** Draws them; there is nothing to touch. */
+  public static Drawing of(Layout layout, Side wrong, Side right, Bounds room, Glass glass) {
+    KindPair pair = new KindPair(layout, glass);
+    double half = room.width() / 2;
+    boolean ends = wrong.turned() && wrong.kind().orientation() == Orientation.TOP_END;
+    pair.side(wrong, new Bounds(room.x(), room.y(), half, room.height()), true, ends);
+    pair.side(right, new Bounds(room.x() + half, room.y(), half, room.height()), false, ends);
+    return new Drawing(room, glass, pair.out.shapes(), List.of(), List.of(), List.of(), List.of());
+  }
+
+  private void side(Side side, Bounds room, boolean wrong, boolean ends) {
+    double letter = glass.letter();
+    double caption = CAPTION * letter;
+    double high = room.height() - caption;
+    double around = ends ? 1 : 2 * RING;
+    double square = Math.min(high / around, room.width() / (2 * (RING + OCTAGON)));
+    square = ends ? Math.min(high - glass.px(8), room.width()) : square;
+    Bounds box =
+        new Bounds(room.middleX() - square / 2, room.y() + (high - square) / 2, square, square);
+    List<Shape> shapes = KindOutline.of(side.kind(), layout, box, glass);
+    out.addAll(side.turned() ? Turning.of(shapes, box) : shapes);
+    double radius = ends ? END * square : RING * square;
+    Point at = new Point(box.middleX(), ends ? box.y() + 0.9 * radius : box.middleY());
+    out.addAll(
+        wrong
+            ? Pointing.wrong(at, radius, new Point(0.75, ends ? -0.1 : -0.75), glass)
+            : Pointing.ring(at, radius, glass));
+    caption(side.caption(), room.middleX(), room.bottom() - caption / 2, letter);
+  }
+
+  private void caption(String words, double x, double y, double letter) {
+    if (words.equals(Sign.NEW.letter())) {
+      out.addAll(MarkShapes.of(Sign.NEW, new Point(x, y), 1.28 * letter, glass).shapes());
+    } else {
+      out.words(x, y, words, letter, Shape.Side.MIDDLE, Role.NAME);
+    }
+  }
+}

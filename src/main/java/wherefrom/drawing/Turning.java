@@ -1,0 +1,102 @@
+package wherefrom.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Shapes turned by half a turn: end for end, the other way round. */
+final class Turning {
+  private final Bounds box;
+
+  private Turning(Bounds box) {
+    this.box = box;
+  }
+
+  /** The shapes, turned round the middle of a box. */
+  static List<Shape> of(List<Shape> shapes, Bounds box) {
+    Turning turning = new Turning(box);
+    return shapes.stream().map(turning::turned).toList();
+  }
+
+  private double x(double at) {
+    return 2 * box.middleX() - at;
+  }
+
+  private double y(double at) {
+    return 2 * box.middleY() - at;
+  }
+
+  private Shape turned(Shape shape) {
+    Turner turner = new Turner();
+    shape.draw(turner);
+    return turner.made;
+  }
+
+  /** The pieces of an outline, turned one by one. */
+  private final class StepTurner implements Step.Pen<RuntimeException> {
+    private final List<Step> made = new ArrayList<>();
+
+    @Override
+    public void move(Step.Move move) {
+      made.add(new Step.Move(x(move.x()), y(move.y())));
+    }
+
+    @Override
+    public void line(Step.Line line) {
+      made.add(new Step.Line(x(line.x()), y(line.y())));
+    }
+
+    @Override
+    public void curve(Step.Curve curve) {
+      made.add(
+          new Step.Curve(
+              x(curve.x1()),
+              y(curve.y1()),
+              x(curve.x2()),
+              y(curve.y2()),
+              x(curve.x()),
+              y(curve.y())));
+    }
+
+    @Override
+    public void close(Step.Close close) {
+      made.add(close);
+    }
+  }
+
+  /** Words keep their way up: they only stand where they belong then. */
+  private final class Turner implements Shape.Pen<RuntimeException> {
+    private Shape made = new Shape.Disc(0, 0, 0, Role.LINE, 0);
+
+    @Override
+    public void outline(Shape.Outline outline) {
+      StepTurner steps = new StepTurner();
+      outline.steps().forEach(step -> step.draw(steps));
+      made = new Shape.Outline(steps.made, outline.role(), outline.width());
+    }
+
+    @Override
+    public void disc(Shape.Disc disc) {
+      made = new Shape.Disc(x(disc.x()), y(disc.y()), disc.radius(), disc.role(), disc.width());
+    }
+
+    @Override
+    public void slab(Shape.Slab slab) {
+      Bounds was = slab.bounds();
+      Bounds now = Bounds.between(x(was.right()), y(was.bottom()), x(was.x()), y(was.y()));
+      made = new Shape.Slab(now, slab.radius(), slab.role(), slab.width());
+    }
+
+    @Override
+    public void words(Shape.Words words) {
+      made =
+          new Shape.Words(
+              x(words.x()),
+              y(words.y()),
+              words.text(),
+              words.size(),
+              words.bold(),
+              words.side(),
+              words.role());
+    }
+  }
+}

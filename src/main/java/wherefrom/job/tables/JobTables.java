@@ -1,0 +1,39 @@
+package wherefrom.job.tables;
+
+import java.util.List;
+import wherefrom.job.OpenJob;
+import wherefrom.job.pages.TidyTable;
+
+/** Every table of a job. */
+public final class JobTables {
+  /** Their names, in this order; they never change. */
+  public static final List<String> NAMES =
+      List.of(
+          "parts",
+          "readings",
+          "samples",
+          "findings",
+          "decisions",
+          "events",
+          "costs",
+          "shop",
+          "torque",
+          "timing");
+
+  private JobTables() {}
+
+  /** In a fixed order; a table without rows is there with its columns. */
+  public static List<TidyTable> of(OpenJob job) {
+    return List.of(
+        PartTables.parts(job.state()),
+        ReadingTables.results(job.state()),
+        ReadingTables.samples(job.state()),
+        FindingTables.findings(job.state()),
+        PartTables.decisions(job.state()),
+        FindingTables.events(job.state()),
+        WorkTables.costs(job),
+        WorkTables.shop(job),
+        TorqueTables.torque(job.state()),
+        TorqueTables.timing(job));
+  }
+}

@@ -1,0 +1,30 @@
+package wherefrom.job.tables;
+
+import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
+
+/** What subjects are called in the tables. */
+final class Names {
+  private Names() {}
+
+  /** {@code cylinder 3, exhaust, pushrod}. */
+  static String words(EngineJob job, Subject subject) {
+    return subject instanceof Subject.APart part
+        ? job.findPart(part.item()).map(one -> one.part().words()).orElse(subject.key())
+        : ((Subject.AFeature) subject).words();
+  }
+
+  /** The kind's or the feature's key, such as {@code pushrod} or {@code lobe}. */
+  static String kind(EngineJob job, Subject subject) {
+    return subject instanceof Subject.APart part
+        ? job.findPart(part.item()).map(one -> one.part().kind().key()).orElse("")
+        : ((Subject.AFeature) subject).feature().key();
+  }
+
+  /** The spot's key, such as {@code 3EX}; of a part that of its home. */
+  static String where(EngineJob job, Subject subject) {
+    return subject instanceof Subject.APart part
+        ? job.findPart(part.item()).map(one -> one.part().home().spot().key()).orElse("")
+        : ((Subject.AFeature) subject).where();
+  }
+}

@@ -1,0 +1,139 @@
+package wherefrom.job.tables;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Optional;
+import wherefrom.inspection.measure.Judgement;
+import wherefrom.inspection.measure.Limit;
+import wherefrom.inspection.measure.Sample;
+import wherefrom.job.BearingClearance;
+import wherefrom.job.EngineJob;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.OilClearances;
+import wherefrom.job.pages.TidyCell;
+import wherefrom.job.pages.TidyTable;
+import wherefrom.quantity.Amount;
+import wherefrom.workings.ResultValue;
+
+/** What was measured: each result beside its limit, and each reading as it was typed. */
+final class ReadingTables {
+  private final EngineJob job;
+  private final Rows rows =
+      new Rows(
+          "readings",
+          "kind",
+          "where",
+          "subject",
+          "plan",
+          "result",
+          "value",
+          "unit",
+          "standard_uncertainty",
+          "limit_least",
+          "limit_most",
+          "limit_source",
+          "verdict",
+          "probability_within",
+          "tool",
+          "zero",
+          "utc");
+
+  private ReadingTables(EngineJob job) {
+    this.job = job;
+  }
+
+  /** A row a result; those of oil clearances are worked out of others. */
+  static TidyTable results(EngineJob job) {
+    ReadingTables table = new ReadingTables(job);
+    for (MeasuredResult result : job.measures().all()) {
+      result.values().forEach(value -> table.result(result, value));
+    }
+    for (BearingClearance bearing : new OilClearances(job).list()) {
+      bearing.range().ifPresent(range -> table.clearance(bearing, range.smallest(), "least"));
+      bearing.range().ifPresent(range -> table.clearance(bearing, range.largest(), "most"));
+    }
+    return table.rows.table();
+  }
+
+  private void result(MeasuredResult result, ResultValue value) {
+    Optional<Judgement> judged =
+        result.judgements().stream()
+            .filter(one -> one.value().key().equals(value.key()))
+            .findFirst();
+    rows.add(
+        TidyCell.of(Names.kind(job, result.subject())),
+        TidyCell.of(Names.where(job, result.subject())),
+        TidyCell.of(Names.words(job, result.subject())),
+        TidyCell.of(result.plan().key()),
+        TidyCell.of(value.key()),
+        TidyCell.of(value.value()),
+        TidyCell.of(value.unit().symbol()),
+        TidyCell.of(value.standardUncertainty()),
+        end(judged.flatMap(one -> one.limit().lower()), value),
+        end(judged.flatMap(one -> one.limit().upper()), value),
+        TidyCell.of(judged.map(Judgement::limit).map(Limit::source).orElse("")),
+        TidyCell.of(judged.map(ReadingTables::verdict).orElse("")),
+        TidyCell.of(judged.map(one -> BigDecimal.valueOf(one.probability()))),
+        TidyCell.of(result.tool().name()),
+        TidyCell.of(result.zero().orElse("")),
+        TidyCell.of(result.time()));
+  }
+
+  /** Of the range the worse end is judged; the verdict stands with both. */
+  private void clearance(BearingClearance bearing, ResultValue value, String end) {
+    Optional<Judgement> judged = bearing.judgement();
+    rows.add(
+        TidyCell.of(bearing.journal().feature().key()),
+        TidyCell.of(bearing.journal().where()),
+        TidyCell.of(bearing.words()),
+        TidyCell.of("oil-clearance"),
+        TidyCell.of(end),
+        TidyCell.of(value.value()),
+        TidyCell.of(value.unit().symbol()),
+        TidyCell.of(value.standardUncertainty()),
+        end(judged.flatMap(one -> one.limit().lower()), value),
+        end(judged.flatMap(one -> one.limit().upper()), value),
+        TidyCell.of(judged.map(Judgement::limit).map(Limit::source).orElse("")),
+        TidyCell.of(judged.map(ReadingTables::verdict).orElse("")),
+        TidyCell.NONE,
+        TidyCell.of("worked out"),
+        TidyCell.NONE,
+        TidyCell.NONE);
+  }
+
+  private static String verdict(Judgement judgement) {
+    return judgement.decision().name().toLowerCase(Locale.ROOT);
+  }
+
+  /** A limit in the unit of what it bounds. */
+  private static TidyCell end(Optional<Amount> limit, ResultValue value) {
+    return TidyCell.of(limit.map(amount -> amount.to(value.unit()).number()));
+  }
+
+  /** A row a reading, as it was typed. */
+  static TidyTable samples(EngineJob job) {
+    Rows rows =
+        new Rows(
+            "samples", "kind", "where", "subject", "plan", "station", "number", "reading", "unit",
+            "tool", "utc");
+    for (MeasuredResult result : job.measures().all()) {
+      for (Sample sample : result.samples()) {
+        for (int at = 0; at < sample.readings().size(); at++) {
+          Amount reading = sample.readings().get(at);
+          rows.add(
+              TidyCell.of(Names.kind(job, result.subject())),
+              TidyCell.of(Names.where(job, result.subject())),
+              TidyCell.of(Names.words(job, result.subject())),
+              TidyCell.of(result.plan().key()),
+              TidyCell.of(sample.station().key()),
+              TidyCell.of(at + 1),
+              TidyCell.of(reading.number()),
+              TidyCell.of(reading.unit().symbol()),
+              TidyCell.of(result.tool().name()),
+              TidyCell.of(result.time()));
+        }
+      }
+    }
+    return rows.table();
+  }
+}

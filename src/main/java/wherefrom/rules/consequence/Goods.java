@@ -1,0 +1,114 @@
+package wherefrom.rules.consequence;
+
+import java.util.Arrays;
+import java.util.Optional;
+import wherefrom.engine.LifterType;
+import wherefrom.parts.PartKind;
+
+/**
+ * What costs money: parts that carry a tag, things that carry none, and work. The id stands in
+ * logbooks, as prices are noted under it, and never changes; the words are for people and may.
+ */
+public enum Goods {
+  ROCKERS("rockers", PartKind.ROCKER),
+  PIVOTS("pivots", PartKind.PIVOT),
+  PUSHRODS("pushrods", PartKind.PUSHROD),
+  LIFTERS("lifters", PartKind.LIFTER),
+  KEEPER_PAIRS("keeper pairs", PartKind.KEEPERS),
+  RETAINERS("retainers", PartKind.RETAINER),
+  VALVE_SPRINGS("valve springs", PartKind.SPRING),
+  VALVES("valves", PartKind.VALVE),
+  ROD_CAPS("rod caps", PartKind.ROD_CAP),
+  ROD_SHELLS("rod shells", PartKind.ROD_SHELL),
+  RODS("rods", PartKind.ROD),
+  PISTONS("pistons", PartKind.PISTON),
+  MAIN_CAPS("main caps", PartKind.MAIN_CAP),
+  MAIN_SHELLS("main shells", PartKind.MAIN_SHELL),
+  CAM_BEARINGS("cam bearings", PartKind.CAM_BEARING),
+  FLAT_LIFTERS("flat lifters", LifterType.FLAT),
+  ROLLER_LIFTERS("roller lifters", LifterType.ROLLER),
+  RING_SETS("piston ring sets"),
+  OVERSIZE_RING_SETS("piston ring sets, oversize"),
+  GASKET_SET("gasket set"),
+  SEALS("seals"),
+  STRETCH_BOLTS("bolts that are tightened by angle, where there are any"),
+  PLUGS("core plugs and gallery plugs"),
+  CAM("cam"),
+  ROLLER_CAM("roller cam"),
+  CAM_REGROUND("cam reground"),
+  CRANK("crank"),
+  CHAIN_AND_GEARS("timing chain with both gears"),
+  HEAD_GASKETS("head gaskets"),
+  STEM_SEALS("valve stem seals"),
+  STUDS("rocker studs"),
+  SCREW_IN_STUDS("screw-in rocker studs"),
+  BORING("bored"),
+  HONING("honed only"),
+  TANKING("block hot-tanked"),
+  POLISHING("crank polished"),
+  RESIZING("rod resized, or its bolts replaced"),
+  LINE_HONING("mains line-honed"),
+  ROD_GRINDING("rod journals ground"),
+  MAIN_GRINDING("main journals ground"),
+  HEAD_MILLING("head milled"),
+  DECK_MILLING("deck milled"),
+  VALVE_JOB("valve job: seats or faces ground"),
+  HOUSING("main housing machined for another cap"),
+  INTAKE_CUT("intake faces or manifold cut"),
+  SEATS_CUT("seats and throats cut for larger valves"),
+  STUD_WORK("rocker stud bores reamed or tapped"),
+  STUD_TAPPING("head machined for screw-in studs");
+
+  private final String id;
+  private final Optional<PartKind> kind;
+  private final Optional<LifterType> lifters;
+
+  Goods(String id) {
+    this(id, Optional.empty(), Optional.empty());
+  }
+
+  Goods(String id, PartKind kind) {
+    this(id, Optional.of(kind), Optional.empty());
+  }
+
+  Goods(String id, LifterType lifters) {
+    this(id, Optional.empty(), Optional.of(lifters));
+  }
+
+  Goods(String id, Optional<PartKind> kind, Optional<LifterType> lifters) {
+    this.id = id;
+    this.kind = kind;
+    this.lifters = lifters;
+  }
+
+  /** As it stands in logbooks. */
+  public String id() {
+    return id;
+  }
+
+  /** As it is shown. */
+  public String words() {
+    return id;
+  }
+
+  /** Whether it is a kind of part that carries a tag. */
+  public boolean isPart() {
+    return kind.isPresent();
+  }
+
+  /** The type of lifters that it is; empty where it is none, or of any type. */
+  public Optional<LifterType> findLifters() {
+    return lifters;
+  }
+
+  public static Optional<Goods> find(String id) {
+    return Arrays.stream(values()).filter(one -> one.id.equals(id)).findFirst();
+  }
+
+  public static Goods of(PartKind kind) {
+    return Arrays.stream(values())
+        .filter(one -> one.kind.equals(Optional.of(kind)))
+        .findFirst()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,59 @@
+package wherefrom.ui.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Tiles;
+
+/** Places of an index as rows, two beside each other where words are not large. */
+final class PlaceRows {
+  private final Desk desk;
+  private final EngineIndex index;
+  private final Pager<List<Place>> rows;
+
+  PlaceRows(Desk desk, EngineIndex index) {
+    this.desk = desk;
+    this.index = index;
+    rows = Pager.list(desk.touch(), this::row);
+  }
+
+  Pager<List<Place>> view() {
+    return rows;
+  }
+
+  /** Shows these, as they stand now, where the list stood. */
+  void show(List<Place> places) {
+    List<List<Place>> lines = new ArrayList<>();
+    for (int at = 0; at < places.size(); at += across()) {
+      lines.add(places.subList(at, Math.min(places.size(), at + across())));
+    }
+    rows.refill(lines);
+  }
+
+  private int across() {
+    return desk.touch().isLarge() ? 1 : 2;
+  }
+
+  private Region row(List<Place> pair) {
+    List<Node> keys = new ArrayList<>();
+    pair.forEach(place -> keys.add(key(place)));
+    while (keys.size() < across()) {
+      keys.add(new Region());
+    }
+    return Tiles.row(desk.scale(), keys.toArray(Node[]::new));
+  }
+
+  private Node key(Place place) {
+    return PlaceRow.of(
+        desk.touch(),
+        desk.state().layout(),
+        place,
+        EnginePages.name(desk.state().layout(), place),
+        index.states().apply(place),
+        () -> index.open(place));
+  }
+}

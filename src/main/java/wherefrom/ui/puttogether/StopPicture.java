@@ -1,0 +1,239 @@
+package wherefrom.ui.puttogether;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import javafx.scene.layout.Region;
+import wherefrom.drawing.Asked;
+import wherefrom.drawing.Bounds;
+import wherefrom.drawing.Column;
+import wherefrom.drawing.Drawing;
+import wherefrom.drawing.Foot;
+import wherefrom.drawing.KindPair;
+import wherefrom.drawing.PartState;
+import wherefrom.engine.Layout;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.RodSpot;
+import wherefrom.engine.Spot;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
+import wherefrom.job.EngineJob;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.rules.CodeVerdict;
+import wherefrom.rules.LeftStanding;
+import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictVisitor;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.drawn.Drawn;
+import wherefrom.ui.drawn.DrawnEngine;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartStates;
+
+/**
+ * What a stop shows beside its words, dead to touch: the engine with both places ringed; where they
+ * lie in one cylinder or bearing that alone, large; two parts where the part itself is wrong.
+ */
+final class StopPicture implements VerdictVisitor<Optional<Region>> {
+  private static final Set<PartKind> ONLY_CHOSEN =
+      EnumSet.of(
+          PartKind.PIVOT,
+          PartKind.VALVE,
+          PartKind.RETAINER,
+          PartKind.KEEPERS,
+          PartKind.CAM_BEARING,
+          PartKind.PISTON);
+
+  private final Touch touch;
+  private final EngineJob job;
+  private final Layout layout;
+  private final Function<Place, PartState> states;
+
+  private StopPicture(Touch touch, EngineJob job) {
+    this.touch = touch;
+    this.job = job;
+    this.layout = job.layout();
+    this.states = PartStates.of(job);
+  }
+
+  /** The picture; empty where there is nothing to show. */
+  static Optional<Region> of(Touch touch, EngineJob job, Verdict stop) {
+    return stop.accept(new StopPicture(touch, job));
+  }
+
+  private Drawn drawn() {
+    return new Drawn(layout, Asked.of(job.kinds()), touch.scale());
+  }
+
+  private Optional<Region> shown(
+      Function<Bounds, Drawing> maker,
+      Function<Place, PartState> as,
+      Set<Place> wrong,
+      Set<Place> right) {
+    DrawnEngine large = DrawnEngine.shown(touch, layout, Asked.of(job.kinds()), maker);
+    large.show(as, Set.of());
+    large.rings(wrong, right);
+    return Optional.of(large);
+  }
+
+  private Optional<Region> pair(KindPair.Side wrong, KindPair.Side right) {
+    return shown(drawn().pair(wrong, right), states, Set.of(), Set.of());
+  }
+
+  private Optional<Region> engine(PartKind kind, Set<Place> wrong, Set<Place> right) {
+    EngineView view = EngineView.shown(touch, layout, job.kinds());
+    view.foot(Foot.NONE);
+    if (ONLY_CHOSEN.contains(kind)) {
+      view.choose(kind);
+    } else {
+      view.look(EngineView.sideOf(kind));
+    }
+    view.stop(states, wrong, right);
+    return Optional.of(view);
+  }
+
+  /** Both places: in the engine, or large where they lie beside each other. */
+  private Optional<Region> both(Place wrong, Place right) {
+    Set<Place> wrongs = Set.of(wrong);
+    Set<Place> rights = Set.of(right);
+    return neighbors(wrong.spot(), right.spot())
+        .flatMap(maker -> shown(maker, states, wrongs, rights))
+        .or(() -> engine(wrong.kind(), wrongs, rights));
+  }
+
+  private Optional<Function<Bounds, Drawing>> neighbors(Spot one, Spot other) {
+    if (one instanceof ValveSpot a
+        && other instanceof ValveSpot b
+        && a.cylinder() == b.cylinder()) {
+      return Optional.of(drawn().columns(a.cylinder(), EnumSet.of(Column.EXHAUST, Column.INTAKE)));
+    }
+    boolean rod =
+        one instanceof RodSpot a && other instanceof RodSpot b && a.cylinder() == b.cylinder();
+    boolean main =
+        one instanceof MainSpot a && other instanceof MainSpot b && a.number() == b.number();
+    return rod || main ? Optional.of(drawn().bearing(one, Set.of())) : Optional.empty();
+  }
+
+  /** One place, large. */
+  private Optional<Region> one(
+      Place place, Set<Place> marked, PartState as, Set<Place> wrong, Set<Place> right) {
+    Function<Place, PartState> shownAs = at -> at.equals(place) ? as : states.apply(at);
+    Spot spot = place.spot();
+    if (spot instanceof ValveSpot valve) {
+      Column column = valve.side() == ValveSide.EXHAUST ? Column.EXHAUST : Column.INTAKE;
+      return shown(column(valve, column, marked), shownAs, wrong, right);
+    }
+    if (spot instanceof RodSpot || spot instanceof MainSpot) {
+      return shown(drawn().bearing(spot, marked), shownAs, wrong, right);
+    }
+    return engine(place.kind(), wrong, right);
+  }
+
+  private Function<Bounds, Drawing> column(ValveSpot valve, Column column, Set<Place> marked) {
+    return drawn().columns(valve.cylinder(), EnumSet.of(column), marked);
+  }
+
+  /** What waits or has something against it: its place with the mark, ringed. */
+  private Optional<Region> held(Place place, PartState as) {
+    return one(place, Set.of(place), as, Set.of(), Set.of(place));
+  }
+
+  @Override
+  public Optional<Region> rightPlace(Verdict.RightPlace right) {
+    return engine(right.part().kind(), Set.of(), Set.of(right.place()));
+  }
+
+  @Override
+  public Optional<Region> wrongPlace(Verdict.WrongPlace wrong) {
+    return both(wrong.place(), wrong.belongs().place());
+  }
+
+  @Override
+  public Optional<Region> wrongMate(Verdict.WrongMate wrong) {
+    Place home = wrong.part().home();
+    return home.equals(wrong.place())
+        ? one(home, Set.of(), states.apply(home), Set.of(home), Set.of())
+        : both(wrong.place(), home);
+  }
+
+  @Override
+  public Optional<Region> wrongKind(Verdict.WrongKind wrong) {
+    PartKind held = wrong.part().kind();
+    KindPair.Side hand = new KindPair.Side(held, "held");
+    return wrong
+        .wanted()
+        .or(() -> lives(wrong.spot()))
+        .flatMap(kind -> pair(hand, new KindPair.Side(kind, "wanted here")));
+  }
+
+  private Optional<PartKind> lives(Spot spot) {
+    return job.kinds().stream().sorted().filter(kind -> Place.canLive(kind, spot)).findFirst();
+  }
+
+  @Override
+  public Optional<Region> wrongHalf(Verdict.WrongHalf wrong) {
+    return both(wrong.place(), wrong.part().home());
+  }
+
+  @Override
+  public Optional<Region> wrongEnd(Verdict.WrongEnd wrong) {
+    PartKind kind = wrong.part().kind();
+    return pair(new KindPair.Side(kind, true, "held"), new KindPair.Side(kind, "right"));
+  }
+
+  @Override
+  public Optional<Region> placeTaken(Verdict.PlaceTaken taken) {
+    Place place = taken.place();
+    return one(place, Set.of(), PartState.FITTED, Set.of(place), Set.of());
+  }
+
+  @Override
+  public Optional<Region> alreadyFitted(Verdict.AlreadyFitted fitted) {
+    return both(fitted.place(), fitted.fittedAt());
+  }
+
+  @Override
+  public Optional<Region> fittedBut(Verdict.FittedBut fitted) {
+    return held(fitted.place(), PartState.FITTED_BUT);
+  }
+
+  @Override
+  public Optional<Region> notCleared(Verdict.NotCleared held) {
+    return held(held.place(), PartState.NOT_CLEARED);
+  }
+
+  @Override
+  public Optional<Region> mustBeNew(Verdict.MustBeNew must) {
+    return oldAndNew(must.part());
+  }
+
+  @Override
+  public Optional<Region> retired(Verdict.Retired retired) {
+    return oldAndNew(retired.part());
+  }
+
+  private Optional<Region> oldAndNew(Part part) {
+    return pair(new KindPair.Side(part.kind(), "old"), new KindPair.Side(part.kind(), "NEW"));
+  }
+
+  @Override
+  public Optional<Region> leftStanding(LeftStanding left) {
+    return left.part().flatMap(part -> left(part, left.spot()));
+  }
+
+  private Optional<Region> left(Part part, Optional<Spot> spot) {
+    Place home = part.home();
+    return spot.filter(at -> Place.canLive(part.kind(), at))
+        .map(at -> new Place(part.kind(), at))
+        .filter(at -> !at.equals(home))
+        .flatMap(at -> both(at, home))
+        .or(() -> engine(part.kind(), Set.of(), Set.of(home)));
+  }
+
+  @Override
+  public Optional<Region> code(CodeVerdict code) {
+    return Optional.empty();
+  }
+}

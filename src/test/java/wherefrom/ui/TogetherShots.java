@@ -1,0 +1,233 @@
+package wherefrom.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
+import wherefrom.job.change.Planning;
+import wherefrom.job.handling.Handling;
+import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.puttogether.Fitting;
+import wherefrom.job.puttogether.PutTogether;
+import wherefrom.parts.Action;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.rules.consequence.Change;
+import wherefrom.rules.consequence.ChangeKind;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.puttogether.PutTogetherScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** Putting together: what waits, what is right, and every kind of stop. */
+final class TogetherShots {
+  private TogetherShots() {}
+
+  static List<Shot> all() {
+    List<Shot> shots = new ArrayList<>();
+    shots.add(together("together", (window, sample) -> {}));
+    shots.add(
+        together("together-half", (window, sample) -> scan(window, sample.tag("pushrod@3EX"))));
+    shots.add(together("together-place", (window, sample) -> scan(window, sample.card("R4L"))));
+    shots.add(
+        together("together-right", (window, sample) -> pair(window, sample, "pushrod@3EX", "3EX")));
+    shots.add(
+        together(
+            "together-right-below",
+            (window, sample) -> pair(window, sample, "rod-shell@R4L", "R4L")));
+    shots.add(together("together-list", (window, sample) -> window.press("Follow")));
+    shots.add(together("together-list-right", TogetherShots::listed));
+    shots.add(
+        together(
+            "together-ask", (window, sample) -> scan(window, wrong(sample.tag("pushrod@3EX")))));
+    shots.add(together("together-where", TogetherShots::where));
+    shots.add(together("together-on-purpose", TogetherShots::onPurpose));
+    shots.addAll(stops());
+    shots.addAll(moreStops());
+    shots.add(resumed("together-resumed-engine", TogetherShots::otherEngine));
+    shots.add(resumed("together-resumed-older", TogetherShots::olderTag));
+    shots.add(resumed("together-resumed-settled", TogetherShots::settled));
+    return shots;
+  }
+
+  private static List<Shot> stops() {
+    return List.of(
+        together("together-stop", (window, sample) -> pair(window, sample, "rod-shell@R8L", "R7L")),
+        together(
+            "together-stop-above", (window, sample) -> pair(window, sample, "pushrod@3EX", "5EX")),
+        together(
+            "together-stop-cylinder",
+            (window, sample) -> pair(window, sample, "pushrod@3IN", "3EX")),
+        together(
+            "together-stop-half", (window, sample) -> pair(window, sample, "rod-shell@R7U", "R7L")),
+        together(
+            "together-stop-main",
+            (window, sample) -> pair(window, sample, "main-shell@M2U", "M2L")),
+        together("together-stop-reason", TogetherShots::reason),
+        together("together-stop-taken", TogetherShots::taken),
+        together("together-stop-engine", (window, sample) -> scan(window, otherEngineTag())));
+  }
+
+  private static List<Shot> moreStops() {
+    return List.of(
+        together("together-stop-held", TogetherShots::failed),
+        together("together-stop-end", TogetherShots::turned),
+        together("together-stop-kind", TogetherShots::kind),
+        together(
+            "together-stop-no-kind",
+            (window, sample) -> pair(window, sample, "pushrod@3EX", "R4L")),
+        together("together-stop-new", TogetherShots::banned),
+        together("together-stop-retired", TogetherShots::retired),
+        together("together-stop-elsewhere", TogetherShots::elsewhere),
+        together("together-stop-but", TogetherShots::fittedBut));
+  }
+
+  private static Shot together(String name, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return shot(
+        name,
+        (window, sample) -> {
+          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          window.layOut();
+          arrange.accept(window, sample);
+          window.shell.desk().navigator().changed();
+        });
+  }
+
+  /** A stop that was left standing when the program was closed. */
+  private static Shot resumed(String name, BiConsumer<PutTogether, SampleJob> before) {
+    return shot(
+        name,
+        (window, sample) -> {
+          before.accept(new PutTogether(sample.job, SampleJob.NAMES), sample);
+          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+        });
+  }
+
+  private static Shot shot(String name, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return new Shot(
+        name,
+        PutTogetherScreen.class,
+        window -> {
+          SampleJob sample = SampleJob.apart();
+          window.shell.desk().open(sample.job);
+          arrange.accept(window, sample);
+        });
+  }
+
+  private static String otherEngineTag() {
+    return new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
+  }
+
+  private static void otherEngine(PutTogether together, SampleJob sample) {
+    together.scan(otherEngineTag());
+  }
+
+  private static void olderTag(PutTogether together, SampleJob sample) {
+    String older = sample.tag("pushrod@3EX");
+    new Handling(sample.job).reissue(item(sample, "pushrod@3EX"), "soaked in oil");
+    together.scan(sample.card("3EX"));
+    together.scan(older);
+  }
+
+  private static void settled(PutTogether together, SampleJob sample) {
+    Handling handling = new Handling(sample.job);
+    handling.offForWashing(item(sample, "pushrod@3EX"), 4);
+    together.scan(sample.tag("pushrod@3EX"));
+    together.scan(sample.card("3EX"));
+    handling.backFromWashing(item(sample, "pushrod@3EX"));
+  }
+
+  private static void listed(SampleWindow window, SampleJob sample) {
+    window.press("Follow");
+    scan(window, sample.tag("main-shell@M1U"));
+  }
+
+  private static void where(SampleWindow window, SampleJob sample) {
+    window.press("Where");
+    scan(window, sample.tag("pushrod@3EX"));
+  }
+
+  /** A reason is chosen: what will no longer be mated stands there before it is kept. */
+  private static void reason(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "lifter@3EX", "5EX");
+    scan(window, sample.action(Action.NEXT));
+  }
+
+  private static void onPurpose(SampleWindow window, SampleJob sample) {
+    reason(window, sample);
+    scan(window, sample.action(Action.YES));
+  }
+
+  private static void taken(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "rod-shell@R3U", "R3U");
+    new Fitting(sample.job)
+        .fitOnPurpose(sample.part("pushrod@5EX"), sample.spot("3EX"), "matched pair");
+    pair(window, sample, "pushrod@3EX", "3EX");
+  }
+
+  private static void look(SampleJob sample, Look look) {
+    new Inspecting(sample.job)
+        .answer(Subject.ofPart(item(sample, "pushrod@3EX")), "pushrod-roll", look, "");
+  }
+
+  private static void failed(SampleWindow window, SampleJob sample) {
+    look(sample, Look.SUSPECT);
+    pair(window, sample, "pushrod@3EX", "3EX");
+  }
+
+  private static void turned(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "pushrod@3EX", "3EX");
+    window.shell.desk().navigator().changed();
+    window.layOut();
+    window.press("I held it");
+  }
+
+  private static void kind(SampleWindow window, SampleJob sample) {
+    window.press("Follow");
+    scan(window, sample.tag("pushrod@3EX"));
+  }
+
+  private static void banned(SampleWindow window, SampleJob sample) {
+    new Planning(sample.job).make(new Change(ChangeKind.PUSHROD_BENT, "3EX", ""));
+    pair(window, sample, "pushrod@3EX", "3EX");
+  }
+
+  private static void retired(SampleWindow window, SampleJob sample) {
+    String old = sample.tag("rod-shell@R4L");
+    new Handling(sample.job).replace(item(sample, "rod-shell@R4L"), "worn out");
+    scan(window, old);
+    scan(window, sample.card("R4L"));
+  }
+
+  private static void elsewhere(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "pushrod@3EX", "3EX");
+    pair(window, sample, "pushrod@3EX", "5EX");
+  }
+
+  private static void fittedBut(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "pushrod@3EX", "3EX");
+    look(sample, Look.FAIL);
+    pair(window, sample, "pushrod@3EX", "3EX");
+  }
+
+  private static int item(SampleJob sample, String placeKey) {
+    return sample.part(placeKey).item();
+  }
+
+  private static void pair(SampleWindow window, SampleJob sample, String part, String spot) {
+    scan(window, sample.tag(part));
+    scan(window, sample.card(spot));
+  }
+
+  private static void scan(SampleWindow window, String digits) {
+    ((Scannable) window.shell.current()).scan(digits);
+  }
+
+  /** The same digits with one of them changed. */
+  private static String wrong(String digits) {
+    char last = digits.charAt(10);
+    return digits.substring(0, 10) + (last == '9' ? '0' : (char) (last + 1)) + digits.substring(11);
+  }
+}
