@@ -25,7 +25,7 @@ public final class WhereScreen extends Page {
 
   WhereScreen(
       Desk desk, String title, EngineSide side, List<WhereRows.Row> rows, Consumer<String> done) {
-    super(desk, title);
+    super(desk, title, false);
     this.done = done;
     Pager<WhereRows.Row> list = Pager.stretched(desk.touch(), this::row);
     list.setItems(rows);
@@ -57,10 +57,5 @@ public final class WhereScreen extends Page {
   private void chosen(String where) {
     desk.navigator().back();
     done.accept(where);
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }
