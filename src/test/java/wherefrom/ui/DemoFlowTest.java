@@ -134,8 +134,8 @@ class DemoFlowTest {
   private void debris() {
     home();
     press("Bench", "Debris");
-    shows("Did it reach the mains? no");
-    press("Filter pleats");
+    shows("Mains: no");
+    press("Filter");
     press("Copper");
     shows("suspect the lining of a shell");
   }
