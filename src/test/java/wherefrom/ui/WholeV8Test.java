@@ -111,8 +111,8 @@ class WholeV8Test {
     window.burst(retired);
     window.press("A new part instead");
     window.press("worn out");
-    assertThat(window.words()).contains("1 label on 1 page");
-    window.press("Print…");
+    assertThat(window.words()).contains("1 label");
+    window.press("Print 1 sheet");
     assertThat(window.printed()).hasSize(1);
     assertThat(job.state().findOwner(place).orElseThrow().fresh()).isTrue();
     window.home();
