@@ -2,55 +2,61 @@ package wherefrom.ui.shop;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
-import wherefrom.engine.Spot;
-import wherefrom.job.EngineJob;
-import wherefrom.job.PlaceState;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.EngineDrawing;
-import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.FitText;
-import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.engine.EnginePages;
 
 /** The drawn engine, on which parts are tapped instead of scanned. */
-public final class TapScreen implements Screen, Scannable {
-  private final Desk desk;
-  private final String title;
+public final class TapScreen extends Page implements Scannable {
   private final Taking taking;
-  private final EngineDrawing drawing;
-  private final TouchKey kindKey;
+  private final TapIndex index;
+  private final EnginePages pages;
+  private final EngineView engine;
+  private final KeyRow keys;
   private final FitText said;
-  private final StackPane view = Panes.grow(new StackPane());
-  private PartKind kind;
+  private boolean up;
 
   TapScreen(Desk desk, String title, Taking taking) {
-    this.desk = desk;
-    this.title = title;
+    super(desk, title);
     this.taking = taking;
-    kind = kinds().get(0);
-    drawing = new EngineDrawing(desk.touch(), desk.state().layout(), this::tap);
-    kindKey = desk.touch().primary("", this::chooseKind);
-    said = desk.touch().text("");
+    index = new TapIndex(desk, kinds().get(0), this::tap, this::scanOnPage);
+    pages = new EnginePages(desk, index);
+    engine = pages.view();
+    keys = KeyRow.of(desk);
+    said = touch().text("");
+    lay(Panes.column(desk.scale(), said, engine, keys));
   }
 
   private List<PartKind> kinds() {
     return desk.state().kinds().stream().sorted().toList();
   }
 
-  private void tap(Spot spot) {
-    taking.tap(kind, spot);
+  private void tap(Place place) {
+    taking.tap(place.kind(), place.spot());
+    tell();
+  }
+
+  private void scanOnPage(String text) {
+    taking.scan(text);
+    tell();
+  }
+
+  /** On a page of the engine what came of it stands in the row of the title. */
+  private void tell() {
     desk.navigator().changed();
+    if (!up) {
+      desk.say(taking.words());
+    }
   }
 
   @Override
@@ -61,45 +67,32 @@ public final class TapScreen implements Screen, Scannable {
   private void chooseKind() {
     List<Choice<PartKind>> choices = new ArrayList<>();
     kinds().forEach(each -> choices.add(new Choice<>(each, each.plural(), "")));
-    desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(desk, "Shown on the engine", choices, chosen -> kind = chosen));
+    open(() -> new ChoiceScreen<>(desk, "Which kind?", choices, this::show));
   }
 
-  @Override
-  public String title() {
-    return title;
-  }
-
-  @Override
-  public Region view() {
-    return view;
+  /** The screen is on again before the choice arrives. */
+  private void show(PartKind chosen) {
+    index.choose(chosen);
+    refresh();
   }
 
   @Override
   public void shown() {
-    draw();
+    up = true;
+    refresh();
   }
 
   @Override
-  public void changed() {
-    draw();
+  public void hidden() {
+    up = false;
   }
 
-  private void draw() {
-    EngineJob state = desk.state();
-    kindKey.setWords(desk.touch().brief("Shown: " + kind.plural(), Words.capital(kind.plural())));
+  @Override
+  protected void refresh() {
+    String shown = Words.capital(index.tappedKind().plural());
+    keys.setActs(List.of(act(touch().brief("Shown: " + shown, shown), this::chooseKind)));
     said.setWords(taking.words());
-    VBox words = Panes.column(desk.scale(), kindKey, said);
-    drawing.show(
-        EngineSide.of(kind),
-        spot ->
-            java.util.Optional.of(spot)
-                .filter(at -> Place.canLive(kind, at))
-                .map(at -> new Place(kind, at))
-                .filter(place -> state.places().contains(place))
-                .<PlaceState>map(state::state));
-    view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
+    engine.choose(index.tappedKind());
+    pages.show(engine);
   }
 }

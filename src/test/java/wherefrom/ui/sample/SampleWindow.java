@@ -21,6 +21,7 @@ import wherefrom.job.settings.Settings;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.rules.Cue;
 import wherefrom.ui.Screens;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
 import wherefrom.ui.controls.FitText;
@@ -158,6 +159,22 @@ public final class SampleWindow {
       pressExactly("More");
     }
     pressExactly(words);
+  }
+
+  /** Presses a key below a screen; where it has no room there, it is behind the last of them. */
+  public void pressKey(String words) {
+    if (targets().stream().noneMatch(node -> words(node).startsWith(words))) {
+      targets().stream().filter(this::isRestOfKeys).findFirst().ifPresent(this::press);
+    }
+    pressOnSomePage(words);
+  }
+
+  private boolean isRestOfKeys(Node node) {
+    boolean inRow = false;
+    for (Node each = node; each != null && !inRow; each = each.getParent()) {
+      inRow = each instanceof KeyRow;
+    }
+    return inRow && words(node).equals("More");
   }
 
   /** Presses the target that has these words and no more. */
