@@ -100,7 +100,7 @@ class NumbersFlowTest {
           SampleWindow window = open();
           window.press("The plan");
           window.pressKey("Plots");
-          window.press("Clearance limits");
+          window.pressKey("Clearance limits");
           window.press("Mains, manual");
           window.press("M");
           assertThat(window.shell.message()).isEmpty();

@@ -66,7 +66,8 @@ public final class Split extends Region {
     double height = getHeight();
     double right = secondWidth(width);
     double left = width - gap - right;
-    if (beside(width, height) && left >= first.minWidth(-1)) {
+    boolean low = first.minHeight(width) + gap + second.minHeight(width) > height;
+    if ((beside(width, height) || low) && left >= first.minWidth(-1)) {
       first.resizeRelocate(0, 0, left, height);
       second.resizeRelocate(left + gap, 0, right, height);
       return;

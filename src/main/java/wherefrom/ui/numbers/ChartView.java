@@ -41,6 +41,20 @@ public final class ChartView extends Region {
     setMouseTransparent(true);
   }
 
+  /** How wide the room inside its edge is. */
+  private double inner() {
+    return getWidth() - 2 * scale.px(PAD_MM);
+  }
+
+  /** What follows a semicolon is left out where there is no room for it. */
+  private String fitted(String words) {
+    String rest = words;
+    while (width(rest) > inner() && rest.contains(";")) {
+      rest = rest.substring(0, rest.lastIndexOf(';'));
+    }
+    return rest;
+  }
+
   private double width(String words) {
     Text text = new Text(words);
     text.setFont(font);
@@ -120,7 +134,7 @@ public final class ChartView extends Region {
   }
 
   private Node node(Mark.Words mark) {
-    Text text = new Text(mark.text());
+    Text text = new Text(fitted(mark.text()));
     text.setFont(font);
     text.getStyleClass().add("ink");
     text.setTextOrigin(VPos.BASELINE);
@@ -131,7 +145,7 @@ public final class ChartView extends Region {
           case MIDDLE -> mark.x() - width / 2;
           case END -> mark.x() - width;
         };
-    text.setX(left);
+    text.setX(Math.max(0, Math.min(left, inner() - width)));
     text.setY(mark.y() + capital / 2);
     return text;
   }
