@@ -76,7 +76,10 @@ final class ShopShots {
               NewPartAsking.ask(window.shell.desk(), sample.part("rod-shell@R3U"), part -> {});
             }));
     shots.add(
-        away("shop-check-in", VisitScreen.class, (window, sample) -> window.pressOnSomePage("Visit 1")));
+        away(
+            "shop-check-in",
+            VisitScreen.class,
+            (window, sample) -> window.pressOnSomePage("Visit 1")));
     shots.add(
         away(
             "shop-tap",
@@ -94,13 +97,15 @@ final class ShopShots {
               scan(window, sample.tag("pushrod@7EX"));
             }));
     shots.add(
-        shot("shop-washing-none", WashScreen.class, (window, sample) -> window.pressKey("Washing")));
+        shot(
+            "shop-washing-none", WashScreen.class, (window, sample) -> window.pressKey("Washing")));
     shots.add(
         shot(
             "shop-tags-unmeasured",
             RetagScreen.class,
             (window, sample) -> window.pressKey("Tags lost")));
-    shots.add(away("shop-tags", RetagScreen.class, (window, sample) -> window.pressKey("Tags lost")));
+    shots.add(
+        away("shop-tags", RetagScreen.class, (window, sample) -> window.pressKey("Tags lost")));
     shots.add(
         away(
             "shop-tags-read",

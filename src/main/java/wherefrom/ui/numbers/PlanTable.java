@@ -64,7 +64,8 @@ final class PlanTable extends Region {
   }
 
   private Region cell(PlanModel.Cell cell) {
-    FitText value = touch.fit(cell.words().replace(" ± ", "\n± "), Scale.SMALL_MM, Scale.SMALL_MM, true);
+    FitText value =
+        touch.fit(cell.words().replace(" ± ", "\n± "), Scale.SMALL_MM, Scale.SMALL_MM, true);
     if (cell.marked().isEmpty()) {
       return value;
     }
@@ -177,13 +178,11 @@ final class PlanTable extends Region {
   }
 
   private double headHeight() {
-    return Math.ceil(
-        heads.stream().mapToDouble(key -> key.minHeight(headWidth())).max().orElse(0));
+    return Math.ceil(heads.stream().mapToDouble(key -> key.minHeight(headWidth())).max().orElse(0));
   }
 
   private double headsHeight(double width) {
-    int rows =
-        isRoomy(width) ? 1 : (heads.size() + headsAcross(width) - 1) / headsAcross(width);
+    int rows = isRoomy(width) ? 1 : (heads.size() + headsAcross(width) - 1) / headsAcross(width);
     return rows * headHeight() + (rows - 1) * gap();
   }
 
