@@ -230,14 +230,14 @@ class DemoFlowTest {
   }
 
   private void firstStart() {
-    press("Close up");
+    press("Finish section");
     for (String section : List.of("Main bearings", "Rods and pistons", "Valvetrain, left bank")) {
       press(section);
       shows("Every place is filled");
-      press("Close the section");
-      shows(section + ": closed.", "Still missing");
+      press("Finish the section");
+      shows(section + ": finished.", "To fit");
     }
-    press("Valvetrain, right bank", "Close the section");
+    press("Valvetrain, right bank", "Finish the section");
     shows("Before the first start", "fire extinguisher in reach", "fan and belts");
     StringBuilder all = new StringBuilder(window.words());
     while (window.has("Down")) {

@@ -176,7 +176,7 @@ class WholeV8Test {
     purposely("rocker@2EX", "4EX");
     purposely("rocker@4EX", "6EX");
     purposely("rocker@6EX", "2EX");
-    window.press("Still missing");
+    window.press("To fit");
     window.press("In each other's places: 3");
     window.press("1. Take rocker");
     window.press("1. Take rocker");
@@ -264,7 +264,7 @@ class WholeV8Test {
   /** A rod shell that measures better in another place; its own place is left empty, with why. */
   private void onPurpose() {
     purposely("rod-shell@R3U", "R5U");
-    window.press("Still missing");
+    window.press("To fit");
     window.press("Rods and pistons");
     window.press("rod 3, upper shell");
     window.press("Leave it empty");

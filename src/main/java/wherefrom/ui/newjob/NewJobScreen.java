@@ -48,7 +48,7 @@ public final class NewJobScreen implements Screen {
   }
 
   private List<Line> lines() {
-    String units = model.units() == UnitSystem.INCH ? "inches" : "millimetres";
+    String units = model.units() == UnitSystem.INCH ? "inches" : "millimeters";
     return List.of(
         new Line("Name", model.name().isEmpty() ? "press to type one" : model.name(), this::name),
         new Line("Engine layout", model.layout().title(), this::layout),

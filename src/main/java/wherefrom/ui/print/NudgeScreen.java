@@ -25,8 +25,8 @@ public final class NudgeScreen implements Screen {
         Panes.column(
             desk.scale(),
             touch.text(
-                "Print the test page and hold it against a sheet of the stock. Then move the print:"
-                    + " each press is 0.5 mm."),
+                "Print the test page. Hold it against a sheet of the stock. Then move the"
+                + " print: each press is 0.5 mm."),
             now,
             Panes.grow(
                 Tiles.of(

@@ -89,7 +89,7 @@ final class MissingModel {
     int cards = TorqueCards.holding(state()).size();
     int open = TorqueRecord.open(state()).size();
     if (cards == 0) {
-      return "No card yet: head bolts, main caps and rod caps are tightened by a card";
+      return "No card yet: head bolts, main caps and rod caps need one";
     }
     return open == 0 ? "All done and checked by a second person" : open + " of " + cards + " open";
   }
@@ -120,7 +120,7 @@ final class MissingModel {
   }
 
   private static String notClosed(int open, int fittedBut) {
-    return "Not closed: " + count(open, fittedBut) + ".";
+    return "Not finished: " + count(open, fittedBut) + ".";
   }
 
   void excuse(Place place, String reason) {
@@ -152,20 +152,20 @@ final class MissingModel {
   /** What is so in a section, in words. */
   static String words(SectionLine line) {
     if (line.closed()) {
-      return "closed";
+      return "finished";
     }
     return line.open().isEmpty() && line.fittedBut() == 0
-        ? "nothing missing: it can be closed"
+        ? "nothing to fit: it can be finished"
         : count(line.open().size(), line.fittedBut());
   }
 
-  /** {@code 3 missing, 1 fitted, but}: what is left out does not occur. */
+  /** {@code 3 to fit, 1 fitted, but}: what is left out does not occur. */
   static String count(int missing, int fittedBut) {
     String but = fittedBut + " in, but something stands against it";
     if (fittedBut == 0) {
-      return missing + " missing";
+      return missing + " to fit";
     }
-    return missing == 0 ? but : missing + " missing, " + but;
+    return missing == 0 ? but : missing + " to fit, " + but;
   }
 
   /** The parts that sit in a section although something stands against them. */

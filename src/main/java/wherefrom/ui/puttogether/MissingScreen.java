@@ -28,7 +28,7 @@ public final class MissingScreen implements Screen {
 
   @Override
   public String title() {
-    return "Still missing";
+    return "To fit";
   }
 
   @Override

@@ -42,7 +42,7 @@ public final class SectionScreen implements Screen {
     this.section = section;
     model = new MissingModel(desk.getJob());
     rows = Pager.list(desk.touch(), row -> row);
-    close = desk.touch().primary("Close the section", this::close);
+    close = desk.touch().primary("Finish the section", this::close);
     view =
         Panes.row(
             desk.scale(),
@@ -83,15 +83,15 @@ public final class SectionScreen implements Screen {
               desk.touch(),
               "Every place is filled",
               closed
-                  ? "The section is closed."
+                  ? "The section is finished."
                   : "Or left empty for a reason. Look it over, then close the section."));
       checks().ifPresent(lines::add);
     }
     rows.refill(lines);
     close.setWords(
         closed && settled
-            ? "Closed"
-            : settled ? "Close the section" : left(open.size(), against.size()));
+            ? "Finished"
+            : settled ? "Finish the section" : left(open.size(), against.size()));
   }
 
   /**
@@ -115,7 +115,7 @@ public final class SectionScreen implements Screen {
   }
 
   private static String left(int missing, int fittedBut) {
-    return missing == 0 ? fittedBut + " in, but" : missing + " still missing";
+    return missing == 0 ? fittedBut + " in, but" : missing + " to fit";
   }
 
   private Region row(ToFit.FittedBut one) {
@@ -205,7 +205,7 @@ public final class SectionScreen implements Screen {
       desk.navigator().open(() -> new FirstStartScreen(desk));
     } else if (closed) {
       desk.navigator().back();
-      desk.say(title() + ": closed.");
+      desk.say(title() + ": finished.");
     }
   }
 

@@ -80,8 +80,8 @@ final class WorkView extends VBox {
     modes.forEach((mode, key) -> key.select(mode == model.mode()));
     missing.setWords(
         ToFit.isNothing(model.state())
-            ? touch.brief("Close up", "Close")
-            : touch.brief("Still missing", "Missing"));
+            ? touch.brief("Finish section", "Finish")
+            : touch.brief("To fit", "To fit"));
     Answer answer = model.answer();
     card.show(answer);
     drawing.show(EngineSide.of(model.kind()), model::stateAt);
@@ -102,7 +102,7 @@ final class WorkView extends VBox {
       side.getChildren().add(touch.primary("Decide", keys::decide));
     }
     if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
-      side.getChildren().add(touch.key(touch.brief("Print a tag anew", "Print"), keys::print));
+      side.getChildren().add(touch.key(touch.brief("Print a tag again", "Print"), keys::print));
     }
     // Large text leaves room for one key; the kind follows what is scanned anyway.
     if (side.getChildren().isEmpty() || touch.scale().textFactor() <= 1) {

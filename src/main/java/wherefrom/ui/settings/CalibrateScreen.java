@@ -32,8 +32,8 @@ public final class CalibrateScreen implements Screen {
             desk.scale(),
             touch
                 .text(
-                    "Hold a bank card in the top left corner of the white field. Press until the"
-                        + " field is exactly as wide as the card.")
+                    "Hold a bank card in the white field's top left corner. Press until the field"
+                    + " is exactly as wide as the card.")
                 .align(Pos.CENTER_LEFT),
             table,
             Tiles.of(
