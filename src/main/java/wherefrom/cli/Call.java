@@ -237,7 +237,14 @@ final class Call {
       // Said below, with the range.
     }
     throw wrong(
-        option + ": \"" + text.get() + "\" is not a whole number from " + least + " to " + most + ".");
+        option
+            + ": \""
+            + text.get()
+            + "\" is not a whole number from "
+            + least
+            + " to "
+            + most
+            + ".");
   }
 
   List<String> operands() {

@@ -34,6 +34,7 @@ final class Commands {
           "record",
           "inspect",
           "photo",
+          "paper",
           "measure",
           "tool",
           "limit",
@@ -92,6 +93,7 @@ final class Commands {
       case "retag" -> RetagCommands.all();
       case "money" -> MoneyCommands.all();
       case "record", "photo" -> one(first, RecordCommands.all());
+      case "paper" -> PaperCommands.all();
       case "inspect" -> List.of(InspectCommand.of());
       case "measure" -> List.of(MeasureCommand.of());
       case "tool", "limit" -> one(first, InstrumentCommands.all());

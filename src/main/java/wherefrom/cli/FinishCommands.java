@@ -27,9 +27,7 @@ final class FinishCommands {
 
   private static Command undo() {
     return Command.of(
-            "undo",
-            "Undoes the last step, a standing stop first; nothing is erased.",
-            BEFORE)
+            "undo", "Undoes the last step, a standing stop first; nothing is erased.", BEFORE)
         .noting("What is printed cannot be undone: it says so, with status 1.")
         .onJob(FinishCommands::undo);
   }
@@ -79,8 +77,7 @@ final class FinishCommands {
   }
 
   private static Command swaps() {
-    return Command.of(
-            "swaps", "Says the shortest way out where parts are swapped.")
+    return Command.of("swaps", "Says the shortest way out where parts are swapped.")
         .onJob(
             (bench, call, answer) -> {
               List<Cycle> cycles = Cycle.of(bench.state().fitted());
@@ -96,9 +93,9 @@ final class FinishCommands {
     return Command.of("to-fit", "Lists what is still to fit.")
         .noting(
             "One line per place, in the order of putting together: the place, its state,"
-            + " the tag's digits.",
+                + " the tag's digits.",
             "Then one line per part that is in its place although something speaks"
-            + " against it, with the reason.",
+                + " against it, with the reason.",
             "Last line: how many are to fit, and how many are in, but.")
         .tells((bench, call) -> ToFitRow.of(bench));
   }

@@ -184,7 +184,8 @@ final class JobCommands {
             "job list",
             "Lists the jobs of a jobs folder, the one last worked on first.",
             Option.maybe("--folder", "JOBS", "the jobs folder; the settings' if not given"))
-        .noting("One line per job: folder, name, when it was last worked on (UTC), what to do"
+        .noting(
+            "One line per job: folder, name, when it was last worked on (UTC), what to do"
                 + " next.")
         .does(
             (call, answer) -> {
@@ -227,9 +228,9 @@ final class JobCommands {
     return Command.of("places", "Lists every place of a job.")
         .noting(
             "One line per place: the place card's digits, the tag's digits, the place,"
-            + " its state.",
+                + " its state.",
             "States: in, out, washing, at the machine shop, lost, fitted, other part"
-            + " fitted, open, left empty.")
+                + " fitted, open, left empty.")
         .lists(
             (bench, call) ->
                 bench.state().places().stream().map(place -> PlaceRow.of(bench, place)));

@@ -19,13 +19,13 @@ final class LayoutCommands {
         Command.of(
                 "layouts",
                 "Lists the engine layouts, or writes one to a file for editing.",
-                Option.maybe(
-                    "--folder", "JOBS", "lists the layouts kept in this jobs folder too"),
+                Option.maybe("--folder", "JOBS", "lists the layouts kept in this jobs folder too"),
                 Option.maybe(
                     "--out", "F.json", "where to write the layout with this NAME; - for output"),
                 Outlet.REPLACE)
             .takes("[NAME]")
-            .noting("One line per layout: name, title, parts always tracked, parts with every"
+            .noting(
+                "One line per layout: name, title, parts always tracked, parts with every"
                     + " kind on.")
             .does((call, answer) -> layouts(call, answer)),
         Command.of("stocks", "Lists the label stock that can be printed on.")

@@ -68,7 +68,9 @@ final class MoneyCommands {
     return Arrays.stream(CostState.values())
         .filter(state -> state.name().equalsIgnoreCase(word))
         .findFirst()
-        .orElseThrow(() -> call.wrong("--state: \"" + word + "\" is not known. Use one of: " + STATES + "."));
+        .orElseThrow(
+            () ->
+                call.wrong("--state: \"" + word + "\" is not known. Use one of: " + STATES + "."));
   }
 
   private static Command move() {

@@ -16,8 +16,7 @@ final class Names {
 
   /** Some constants are spelled in the British way, as they stand so in logbooks. */
   static String american(String name) {
-    return name
-        .replace("grey", "gray")
+    return name.replace("grey", "gray")
         .replace("aluminium", "aluminum")
         .replace("centre", "center");
   }
@@ -34,7 +33,13 @@ final class Names {
         .orElseThrow(
             () ->
                 new BadInput(
-                    "\"" + name + "\" is not " + Words.withArticle(what) + ". Use one of: " + all(constants) + "."));
+                    "\""
+                        + name
+                        + "\" is not "
+                        + Words.withArticle(what)
+                        + ". Use one of: "
+                        + all(constants)
+                        + "."));
   }
 
   static <E extends Enum<E>> E find(Class<E> type, String what, String name) throws BadInput {

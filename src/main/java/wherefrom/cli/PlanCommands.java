@@ -18,8 +18,10 @@ final class PlanCommands {
   private static final Option WHERE =
       Option.maybe("--where", "WHERE", "which one: 3EX, B3, R3, M2, left, lifter@3EX");
   private static final Option SIZE = Option.maybe("--size", "TEXT", "how much, as 0.010 in");
-  private static final Option ONLY_SHOW = Option.flag("--preview", "show what follows; record nothing");
-  private static final Option ALL = Option.flag("--all", "also what has passed, and what is forbidden");
+  private static final Option ONLY_SHOW =
+      Option.flag("--preview", "show what follows; record nothing");
+  private static final Option ALL =
+      Option.flag("--all", "also what has passed, and what is forbidden");
   private static final String KINDS = "Kinds: " + Names.all(List.of(ChangeKind.values())) + ".";
 
   private PlanCommands() {}
@@ -43,7 +45,7 @@ final class PlanCommands {
     return Command.of(
             "plan change",
             "Shows what follows from a change and plans it. Only a plan: nothing is"
-            + " stopped yet.",
+                + " stopped yet.",
             WHERE,
             SIZE,
             ONLY_SHOW)
@@ -51,7 +53,7 @@ final class PlanCommands {
         .noting(
             KINDS,
             "One line per consequence: effect and parts, rule, sentence, source. The last"
-            + " line is its money, at the prices typed.")
+                + " line is its money, at the prices typed.")
         .tells(PlanCommands::change);
   }
 

@@ -40,8 +40,8 @@ final class PlanNumbersCommand {
             "plan numbers --now bore=3.87in,stroke=3.31in,… --idea target=9.5"
                 + " target=10,deck-cut=0.010in",
             "Without --now the plan that the job keeps is shown. Values are typed as for"
-            + " \"workings\"; \"workings\" names their keys. A comma before a key separates"
-            + " two figures; any other is a decimal mark.")
+                + " \"workings\"; \"workings\" names their keys. A comma before a key separates"
+                + " two figures; any other is a decimal mark.")
         .does((call, answer) -> run(call, answer));
   }
 

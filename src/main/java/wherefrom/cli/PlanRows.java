@@ -101,7 +101,8 @@ final class PlanRows {
     @Override
     public String text() {
       Consequence one = follows.one();
-      return Answer.cells(CheckName.shown(one.key()), state, one.sentence(), one.ruleWords(), one.source());
+      return Answer.cells(
+          CheckName.shown(one.key()), state, one.sentence(), one.ruleWords(), one.source());
     }
   }
 

@@ -27,7 +27,8 @@ final class RetagCommands {
                 KIND,
                 BY)
             .takes(READINGS)
-            .noting("One size for each plan of --with, in the same order, with a colon between"
+            .noting(
+                "One size for each plan of --with, in the same order, with a colon between"
                     + " them.")
             .lists(
                 (bench, call) ->
@@ -38,7 +39,8 @@ final class RetagCommands {
                 KIND,
                 BY,
                 Option.needed("--mark", "MARK", "the untagged part"),
-                Option.maybe("--as", "ITEM", "the part that you say it is; else the match proposed"))
+                Option.maybe(
+                    "--as", "ITEM", "the part that you say it is; else the match proposed"))
             .takes(READINGS)
             .noting("Without --as only a match that is certain or likely is accepted.")
             .tells(RetagCommands::accept));

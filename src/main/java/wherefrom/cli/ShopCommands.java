@@ -6,6 +6,7 @@ import java.util.Optional;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
+import wherefrom.job.shop.ShopSlip;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.parts.Part;
 import wherefrom.rules.consequence.ShopWork;
@@ -194,7 +195,7 @@ final class ShopCommands {
     Outlet outlet = Outlet.get(call, "--out", answer);
     String name = bench.state().name();
     Unprintable.warning(call.equipment().printer(), name, visit).ifPresent(answer::say);
-    call.equipment().reports().writeSlip(name, visit, outlet.out());
+    call.equipment().reports().writeSlip(ShopSlip.of(bench.state(), visit), outlet.out());
     return answer.only(
         new Row.Told(
             outlet.name() + ": " + visit.pieces() + " pieces.",

@@ -25,7 +25,7 @@ import wherefrom.workings.timing.TimingValue;
 final class TimingCommands {
   static final String ZERO =
       "Angles are crank degrees from top dead center, the way the engine turns:"
-      + " minus before it, 180 more after bottom dead center.";
+          + " minus before it, 180 more after bottom dead center.";
 
   private TimingCommands() {}
 
@@ -186,7 +186,8 @@ final class TimingCommands {
             "timing show",
             "Shows events, centerlines, duration and overlap of a cylinder beside the card.",
             Option.needed("--cylinder", "N", "the cylinder"))
-        .noting("Exit status 1 while a lobe is open. The figure after ± is the standard"
+        .noting(
+            "Exit status 1 while a lobe is open. The figure after ± is the standard"
                 + " uncertainty.")
         .onJob(TimingCommands::show);
   }

@@ -43,7 +43,7 @@ final class TrayCommands {
             .takes("FILE")
             .noting(
                 "One line per part: digits, what was done, the part. Each part is a step that"
-                + " undo takes back.",
+                    + " undo takes back.",
                 "Exit status: 0 every tag in view was read, 1 some were not, or none was found.")
             .does((call, answer) -> run(TrayCommands::out, call, answer)),
         Command.of(
@@ -55,8 +55,8 @@ final class TrayCommands {
             .takes("FILE")
             .noting(
                 "One line per part: digits, here, elsewhere or absent, the part, where it is"
-                + " recorded. Absent are parts of the kinds on the photograph that are out of"
-                + " the engine and not read on it.",
+                    + " recorded. Absent are parts of the kinds on the photograph that are out of"
+                    + " the engine and not read on it.",
                 "Exit status: 0 all lies as recorded, 1 something does not.")
             .does((call, answer) -> run(TrayCommands::check, call, answer)));
   }

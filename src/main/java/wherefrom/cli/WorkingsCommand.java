@@ -34,8 +34,8 @@ final class WorkingsCommand {
         .takes("[NAME KEY=VALUE…]")
         .noting(
             "A value names its unit: bore=3.900in. The figure after ± or +- is the"
-            + " standard uncertainty: bore=3.900in±0.0005in; with \"max\" after it, the"
-            + " largest error.",
+                + " standard uncertainty: bore=3.900in±0.0005in; with \"max\" after it, the"
+                + " largest error.",
             "To solve backwards: workings compression-ratio --solve gasket-thickness ratio=9.5"
                 + " bore=3.87in …")
         .does(WorkingsCommand::run);

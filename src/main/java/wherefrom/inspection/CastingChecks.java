@@ -19,7 +19,8 @@ final class CastingChecks {
   static final List<Check> ROWS =
       List.of(
           Check.of(Feature.BORE, "bore-look", "Ridge and scuffs")
-              .how("Feel the top for a ridge; look all around.", "The top inch and the thrust side.")
+              .how(
+                  "Feel the top for a ridge; look all around.", "The top inch and the thrust side.")
               .tells("No ridge, crosshatch shows.", "A ridge, or light scuffs.", "Deep scores.")
               .printed("taper and out-of-round 0.0015 in (bore of a liner engine)", TM_300)
               .printed("0.002 in (another block for liners)", TM_219)

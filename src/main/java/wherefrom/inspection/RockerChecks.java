@@ -15,7 +15,9 @@ final class RockerChecks {
   static final List<Check> ROWS =
       List.of(
           Check.of(PartKind.PUSHROD, "pushrod-roll", "Is it straight?")
-              .how("Roll it on a flat plate or a sheet of glass.", "Under the middle of the pushrod.")
+              .how(
+                  "Roll it on a flat plate or a sheet of glass.",
+                  "Under the middle of the pushrod.")
               .tells(
                   "It rolls evenly; no light flickers under it.",
                   "It hops a little, or light flickers under the middle.",
@@ -55,7 +57,7 @@ final class RockerChecks {
               .tells(
                   "All touch the straightedge.",
                   "One stands 0.005 in or more above its neighbors. Or there is a shiny ring at"
-                  + " its foot.",
+                      + " its foot.",
                   "One stands 0.010 in or more above: it is pulling out.")
               .settledBy("stud-height"),
           Check.of(PartKind.LIFTER, "lifter-foot", "Is the foot still domed?")

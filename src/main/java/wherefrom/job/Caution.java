@@ -31,15 +31,16 @@ public enum Caution {
       "Put sleeves on the rod bolts: they scratch the crank. Refit each cap at once.",
       "common practice, no source",
       "4"),
-  SHARP_EDGES("Ring edges are sharp. Do not run a finger along them.", "common practice, no source", "4"),
+  SHARP_EDGES(
+      "Ring edges are sharp. Do not run a finger along them.", "common practice, no source", "4"),
   HOIST(
       "Lift the crank with rated gear. Keep everyone clear. If it snags, lower it."
-      + " Never free it by hand.",
+          + " Never free it by hand.",
       "TM 5-4320-305-24, 3-23",
       "5"),
   DAMPER(
       "Pull the damper at its hub, never at the ring. Put a bolt in the crank's"
-      + " nose for the puller. No jaw on the ring.",
+          + " nose for the puller. No jaw on the ring.",
       "common practice, no source",
       "56"),
   PINCH(
@@ -56,8 +57,8 @@ public enum Caution {
       "o"),
   TORQUE(
       "Torque, order and lubricant: your engine's service information decides."
-      + " Clean the threads. Pull steadily. Never loosen with the torque wrench. Set"
-      + " it back to low.",
+          + " Clean the threads. Pull steadily. Never loosen with the torque wrench. Set"
+          + " it back to low.",
       "NAVEDTRA 14113, torque wrenches",
       ""),
   FIRST_START(
@@ -65,9 +66,7 @@ public enum Caution {
       "common practice, no source",
       "s"),
   FAN_AND_BELTS(
-      "Keep hands, sleeves and hair away from fan and belts.",
-      "common practice, no source",
-      "s"),
+      "Keep hands, sleeves and hair away from fan and belts.", "common practice, no source", "s"),
   SOLVENT("Solvent: no flame, fresh air, gloves, eye protection.", "TM 5-4210-220-34, 2-19", "0"),
   COMPRESSED_AIR(
       "Compressed air: under 30 psi, with a chip guard and eye protection. Never at skin.",

@@ -57,7 +57,8 @@ public final class OpenJob implements AutoCloseable {
     try {
       this.state = fold.apply(entries);
     } catch (IllegalStateException e) {
-      throw new LogbookException("This is not a job that can be opened: " + e.getMessage() + ".", e);
+      throw new LogbookException(
+          "This is not a job that can be opened: " + e.getMessage() + ".", e);
     }
   }
 

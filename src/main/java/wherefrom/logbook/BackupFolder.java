@@ -57,7 +57,7 @@ public final class BackupFolder implements Backups {
           "The copy could not be written: "
               + Reasons.of(e)
               + ". Make room there and check that it can be written to. Or choose another"
-                + " folder.",
+              + " folder.",
           e);
     }
   }
@@ -143,7 +143,7 @@ public final class BackupFolder implements Backups {
       throw new IOException(
           copy
               + " is newer than the job itself. The copy was left as it is. Go on with the"
-                + " copy, or choose another folder.");
+              + " copy, or choose another folder.");
     }
     if (same >= 0 && same < there.length) {
       throw new IOException(

@@ -19,6 +19,6 @@ record Cut(String file, int line, int offset, int length) {
         + " bytes from byte "
         + offset
         + "), as in a power failure. It stays there and does not count. Work goes on in"
-          + " the next file. Check whether your last step is there. If not, do it again.";
+        + " the next file. Check whether your last step is there. If not, do it again.";
   }
 }

@@ -99,7 +99,9 @@ public final class FileChecks implements JobChecks {
             fault ->
                 findings.add(
                     new CheckFinding(
-                        Severity.DAMAGED, "The entries do not make a job: " + fault + ".", GO_BACK)));
+                        Severity.DAMAGED,
+                        "The entries do not make a job: " + fault + ".",
+                        GO_BACK)));
   }
 
   private static Optional<String> findFault(Scanned scanned) {

@@ -54,8 +54,7 @@ public final class LogbookFile implements Logbook {
           JobLock.tryTake(folder)
               .orElseThrow(
                   () ->
-                      new LogbookException(
-                          "Another program is starting a job in " + folder + "."));
+                      new LogbookException("Another program is starting a job in " + folder + "."));
       return begun(folder, disk, lock);
     } catch (IOException e) {
       throw new LogbookException(
@@ -106,7 +105,7 @@ public final class LogbookFile implements Logbook {
             folder,
             scan(folder, disk),
             "Another program has this job open. Here it is open for reading only. Close"
-            + " it there first, then open it again.");
+                + " it there first, then open it again.");
       }
       return opened(folder, disk, lock.get());
     } catch (IOException e) {

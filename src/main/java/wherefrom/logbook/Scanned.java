@@ -73,7 +73,7 @@ record Scanned(
     return "No job was started in "
         + folder
         + ". It was interrupted before anything was kept. Start it again there, or"
-          + " remove the folder.";
+        + " remove the folder.";
   }
 
   /** What there is to say of it: where it is damaged, or its end cut; empty when it is sound. */

@@ -49,6 +49,6 @@ record Trouble(
         + " whole lines and "
         + brokenBehind
         + " broken ones. The job is open for reading only. Nothing was changed. Go on"
-          + " with the copy on the USB drive, or an exported file.";
+        + " with the copy on the USB drive, or an exported file.";
   }
 }

@@ -13,7 +13,7 @@ final class SheetMargin {
   /** Printed and shown wherever the product advises. */
   static final String OUTRANKED =
       "Service information for your exact engine outranks this tool. So does a"
-      + " qualified machinist.";
+          + " qualified machinist.";
 
   /** What most office printers leave white at the edge is up to about 5 mm. */
   private static final double UNPRINTABLE_MM = 5;

@@ -129,9 +129,15 @@ class BenchCommandsTest {
     Shop.Outcome open = shop.run("finish", "--job", job, "rods");
     assertThat(open.status()).isEqualTo(1);
     assertThat(open.out()).contains("rod 3, upper shell", "rod 3, lower shell");
-    shop.right("leave-empty", "--job", job, "--reason", "rod is left out", tag("rod 3, upper shell"));
     shop.right(
-        "leave-empty", "--job", job, "--reason", "same", shop.codes(job, "rod 3, lower shell").card());
+        "leave-empty", "--job", job, "--reason", "rod is left out", tag("rod 3, upper shell"));
+    shop.right(
+        "leave-empty",
+        "--job",
+        job,
+        "--reason",
+        "same",
+        shop.codes(job, "rod 3, lower shell").card());
     assertThat(shop.state(job, "rod 3, upper shell")).isEqualTo("left empty");
     assertThat(shop.right("finish", "--job", job, "rods").out()).startsWith("Finished: ");
   }

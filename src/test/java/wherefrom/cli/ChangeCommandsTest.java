@@ -72,7 +72,15 @@ class ChangeCommandsTest {
     assertThat(shop.right("plan", "checks", "--job", job, tag).lines().get(0))
         .startsWith("rule-11:pushrod-length\topen\t");
     shop.right(
-        "plan", "answer", "--job", job, "R11:pushrod-length", "--answer", "fail", "--note", "short");
+        "plan",
+        "answer",
+        "--job",
+        job,
+        "R11:pushrod-length",
+        "--answer",
+        "fail",
+        "--note",
+        "short");
     assertThat(fit(PUSHROD).status()).isEqualTo(1);
     shop.right("plan", "answer", "--job", job, "R11:pushrod-length", "--answer", "pass");
     assertThat(fit(PUSHROD).status()).isZero();
@@ -116,7 +124,7 @@ class ChangeCommandsTest {
     assertThat(shop.right("decide", "buy", "--job", job).lines())
         .containsExactly(
             "1\tpushrods\tas the old one; where that is damaged, measure a good"
-            + " neighbor\tdecided: bent\tno price typed",
+                + " neighbor\tdecided: bent\tno price typed",
             "1\tgasket set\t\trule 27: engine taken apart\tno price typed",
             "1\tseals\t\trule 27: engine taken apart\tno price typed",
             "1\tbolts that are tightened by angle, where there are any\t\trule 27: engine taken apart"

@@ -129,8 +129,7 @@ class NumberCommandsTest {
             "--idea",
             "target=9.5",
             "target=10,deck-cut=0.010in");
-    assertThat(outcome.out())
-        .contains("== now", "== idea 1", "== idea 2", "The heads are milled.");
+    assertThat(outcome.out()).contains("== now", "== idea 1", "== idea 2", "The heads are milled.");
     assertThat(outcome.lines().stream().filter(line -> line.startsWith("ratio\t")).toList())
         .hasSize(3)
         .element(1)

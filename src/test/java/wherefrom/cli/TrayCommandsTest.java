@@ -100,7 +100,8 @@ class TrayCommandsTest {
   @Test
   void theMarkedPictureHasTheSizeOfThePhotographAndDiffersFromIt() throws IOException {
     Path marked = folder.resolve("new folder").resolve("marked.png");
-    shop.right("tray", "out", "--job", job, photograph, "--preview", "--picture", marked.toString());
+    shop.right(
+        "tray", "out", "--job", job, photograph, "--preview", "--picture", marked.toString());
     BufferedImage before = ImageIO.read(Path.of(photograph).toFile());
     BufferedImage after = ImageIO.read(marked.toFile());
     assertThat(after.getWidth()).isEqualTo(before.getWidth());

@@ -91,7 +91,8 @@ class ConsequenceScenariosTest {
 
   private void waitsFor(String place, String check) {
     assertThat(bench.verdict(place).word()).isEqualTo("not cleared");
-    assertThat(bench.verdict(place).sentence()).contains("(rule " + check.substring(1, check.indexOf(':')) + ")");
+    assertThat(bench.verdict(place).sentence())
+        .contains("(rule " + check.substring(1, check.indexOf(':')) + ")");
     passed(check);
   }
 

@@ -76,11 +76,9 @@ class UndoTest {
   void whatWasPrintedAndWhatIsTrackedStays() {
     TagPrinting printing = new TagPrinting(job);
     printing.printed(printing.faces(new TagChoice.OfKind(PartKind.PUSHROD)), "a4");
-    assertThat(kept().why())
-        .isEqualTo("Not undone: 16 part tags printed. What is printed exists.");
+    assertThat(kept().why()).isEqualTo("Not undone: 16 part tags printed. What is printed exists.");
     new Tracking(job).track(List.of(PartKind.VALVE));
-    assertThat(kept().why())
-        .isEqualTo("Not undone: tracked too: valves. Their tags may exist.");
+    assertThat(kept().why()).isEqualTo("Not undone: tracked too: valves. Their tags may exist.");
   }
 
   @Test

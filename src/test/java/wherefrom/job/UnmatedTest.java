@@ -108,7 +108,6 @@ class UnmatedTest {
     onPurpose("pushrod@5EX", "3EX");
     new Handling(sample.job).tookOut(sample.part("pushrod@5EX").item(), "taken out again");
     assertThat(unmated()).isEmpty();
-    assertThat(new ToFit(sample.job).places())
-        .contains(place("pushrod@3EX"), place("pushrod@5EX"));
+    assertThat(new ToFit(sample.job).places()).contains(place("pushrod@3EX"), place("pushrod@5EX"));
   }
 }

@@ -284,8 +284,7 @@ class Program {
 
   /** The slots that are filled with something that it holds something against. */
   Set<Integer> filledBut() {
-    return numbers(
-        new ToFit(job).fittedBut().stream().map(ToFit.FittedBut::place).toList());
+    return numbers(new ToFit(job).fittedBut().stream().map(ToFit.FittedBut::place).toList());
   }
 
   /** The sections that are closed to this day. */

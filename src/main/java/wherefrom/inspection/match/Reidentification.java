@@ -32,7 +32,8 @@ public final class Reidentification {
       return Optional.of("There are more untagged parts than records. Count again.");
     }
     if (recorded.size() > Marginals.MOST) {
-      return Optional.of("More than " + Marginals.MOST + " at once. Split them into kinds and banks.");
+      return Optional.of(
+          "More than " + Marginals.MOST + " at once. Split them into kinds and banks.");
     }
     int features = recorded.get(0).values().size();
     boolean alike =

@@ -13,8 +13,9 @@ final class ValvetrainPlans {
       List.of(
           ReadingPlan.of(PartKind.PUSHROD, "pushrod-runout", "Pushrod runout", Shape.VALUE)
               .at("middle", "Middle of the pushrod: dial or feeler, pushrod turned once")
-              .how("Roll it on a plate. Take the largest feeler that goes under, or the dial's"
-                   + " swing.")
+              .how(
+                  "Roll it on a plate. Take the largest feeler that goes under, or the dial's"
+                      + " swing.")
               .between(0, 3)
               .source(Sources.OVERHAUL_MANUAL),
           ReadingPlan.of(PartKind.PUSHROD, "pushrod-length", "Pushrod length", Shape.VALUE)

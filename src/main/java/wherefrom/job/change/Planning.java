@@ -208,7 +208,7 @@ public final class Planning {
             "\""
                 + change.detail()
                 + "\" is not a size. Type the step from standard, such as 0.010 in, or the"
-                  + " diameter.");
+                + " diameter.");
   }
 
   private static Answer noSuchPlan(int plan) {

@@ -45,7 +45,9 @@ final class Proposals {
       return proposal(
           part,
           work ? Decision.MACHINE : Decision.REPLACE,
-          new Reason(Consequence.ruleWords(ban.get().rule()) + ": " + ban.get().reason(), ban.get().source()));
+          new Reason(
+              Consequence.ruleWords(ban.get().rule()) + ": " + ban.get().reason(),
+              ban.get().source()));
     }
     if (part.fresh()) {
       return proposal(part, Decision.REUSE, new Reason("It is new.", Sources.PRACTICE));
@@ -67,7 +69,8 @@ final class Proposals {
                     part,
                     Decision.REUSE,
                     new Reason(
-                        "Its place is known. Every test is a pass. No reading is outside its limit.",
+                        "Its place is known. Every test is a pass. No reading is outside its"
+                            + " limit.",
                         Sources.PRACTICE)));
   }
 
@@ -126,7 +129,6 @@ final class Proposals {
             .toList();
     return open.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Reason("Not inspected yet: " + String.join("; ", open), Sources.FAA_32));
+        : Optional.of(new Reason("Not inspected yet: " + String.join("; ", open), Sources.FAA_32));
   }
 }

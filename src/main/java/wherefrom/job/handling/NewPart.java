@@ -51,7 +51,8 @@ public record NewPart(String size, String sort) {
   <T> T read(
       EngineJob job, Part old, Function<Optional<Amount>, T> done, Function<String, T> refused) {
     if (old.kind() == PartKind.LIFTER
-        && !plainSort().isEmpty() && LifterType.find(plainSort()).isEmpty()) {
+        && !plainSort().isEmpty()
+        && LifterType.find(plainSort()).isEmpty()) {
       return refused.apply("A lifter is flat or roller. Say which.");
     }
     if (size.isBlank()) {

@@ -87,7 +87,7 @@ public final class Instruments {
                 + " shows "
                 + read.text()
                 + " at zero, more than its card allows. Set it, or subtract it from every"
-                  + " reading."
+                + " reading."
             : tool.name() + " is right at zero.");
   }
 

@@ -116,13 +116,11 @@ public final class MoneyBook {
   public Answer setBudget(String amount, int contingencyPercent, String currency) {
     Optional<Tender> tender = Tender.find(currency);
     if (tender.isEmpty()) {
-      return new Answer.Refused(
-          "The currency is three capital letters, such as USD.");
+      return new Answer.Refused("The currency is three capital letters, such as USD.");
     }
     boolean sameCoins = tender.get().decimals() == decimals();
     if (!sameCoins && !lines().isEmpty()) {
-      return new Answer.Refused(
-          "Amounts are not converted. First strike out the cost lines.");
+      return new Answer.Refused("Amounts are not converted. First strike out the cost lines.");
     }
     Optional<Money> money = tender.get().read(amount);
     if (money.isEmpty() || contingencyPercent < 0 || contingencyPercent > 100) {

@@ -96,7 +96,8 @@ public final class MoneyCsv {
     }
     if (state(row.get(2)).isEmpty()) {
       String word = row.get(2);
-      return Optional.of("is wrong: \"" + word + "\" is not known. Use one of: quoted, committed, paid, avoided.");
+      return Optional.of(
+          "is wrong: \"" + word + "\" is not known. Use one of: quoted, committed, paid, avoided.");
     }
     String amount = row.get(3);
     if (tender.map(one -> one.read(amount)).orElseGet(() -> Money.find(amount)).isEmpty()) {

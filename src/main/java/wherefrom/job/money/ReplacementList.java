@@ -46,7 +46,8 @@ public final class ReplacementList {
         wanted.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(part);
         reasons.putIfAbsent(
             part.kind(),
-            ban.map(one -> Consequence.ruleWords(one.rule()) + ": " + one.reason()).orElseGet(() -> decided(part)));
+            ban.map(one -> Consequence.ruleWords(one.rule()) + ": " + one.reason())
+                .orElseGet(() -> decided(part)));
       }
     }
     return wanted.entrySet().stream()
@@ -115,7 +116,7 @@ public final class ReplacementList {
     }
     if (kind == PartKind.MAIN_CAP) {
       return "not sold alone. Have the mains line-honed with another cap. Then measure"
-             + " every main";
+          + " every main";
     }
     boolean allSound = parts.stream().noneMatch(this::isFailed);
     return allSound

@@ -72,7 +72,7 @@ final class ClearanceCharts {
 
   private static String words(ClearanceLimits limits) {
     return "Each dot is the smallest or the largest measured on the journal. It is under"
-           + " the crown of the shells. Limits: "
+        + " the crown of the shells. Limits: "
         + limits.words()
         + ". in: within them; out: outside; ?: the readings cannot say (ISO 14253-1). "
         + JobCharts.BAND;

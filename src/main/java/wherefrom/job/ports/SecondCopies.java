@@ -82,7 +82,7 @@ public final class SecondCopies {
     return within
         ? Optional.of(
             "That is inside the jobs folder. A copy there is lost with it. Choose a"
-            + " folder on a USB drive or another disk.")
+                + " folder on a USB drive or another disk.")
         : Optional.empty();
   }
 }

@@ -17,8 +17,8 @@ public record ScannerFace(String digits, List<String> steps) implements Face {
       List.of(
           "Open Settings, Scanner, and scan this card.",
           "Nothing happens? The scanner must send Enter after each scan. Its manual"
-          + " says suffix or terminator: Enter, CR or Return. Scan the manual's code for"
-          + " it, then this card again.");
+              + " says suffix or terminator: Enter, CR or Return. Scan the manual's code for"
+              + " it, then this card again.");
 
   public ScannerFace {
     steps = List.copyOf(steps);

@@ -33,7 +33,9 @@ public final class FirstStart {
       List.of(
           always("Prime the oil", "Turn the pump until oil stands at the rockers."),
           always("Turn it by hand", "Two full turns, plugs out. Nothing may touch or bind."),
-          always("Fill and look", "Oil, coolant and fuel lines are tight. No tool is left on the engine."));
+          always(
+              "Fill and look",
+              "Oil, coolant and fuel lines are tight. No tool is left on the engine."));
 
   private final OpenJob job;
 

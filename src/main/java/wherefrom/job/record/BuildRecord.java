@@ -35,7 +35,7 @@ public record BuildRecord(
   /** What stands under every record. */
   public static final String OUTRANKED =
       "Service information for your exact engine outranks this tool. So does a"
-      + " qualified machinist. Follow local rules.";
+          + " qualified machinist. Follow local rules.";
 
   /** The title of the table that tells what the plots say. */
   public static final String PLOTS = "Plots";

@@ -20,14 +20,15 @@ final class BlockRules {
                   ALL,
                   PISTONS,
                   "Pistons and rings, all to the same oversize. Others allow mixed sizes. Ask"
-                  + " the machinist.")
+                      + " the machinist.")
               .because(Renewal.SIZE)
               .buy("rings", ALL, Count.PER_CYLINDER, Goods.RING_SETS)
               .ofSort(Goods.OVERSIZE_RING_SETS)
               .first("piston-clearance", ALL, PISTONS, "Measure piston to bore for each bore.")
               .after("ring-gap", "Set every ring gap in its own bore.")
               .after("balance", "Check the balance with the new pistons.")
-              .after("compression-ratio", "Work out the compression ratio again: the bore is larger."),
+              .after(
+                  "compression-ratio", "Work out the compression ratio again: the bore is larger."),
           Rule.of("R19", "Honed only", ChangeKind.HONED)
               .work("honing", Count.PER_CYLINDER, Goods.HONING)
               .buy("rings", Count.PER_CYLINDER, Goods.RING_SETS)
@@ -36,10 +37,7 @@ final class BlockRules {
           Rule.of("R27", "Always new", ChangeKind.TAKEN_APART)
               .buy("gaskets", Count.ONE, Goods.GASKET_SET)
               .buy("seals", Count.ONE, Goods.SEALS)
-              .buy(
-                  "stretch-bolts",
-                  Count.ONE,
-                  Goods.STRETCH_BOLTS)
+              .buy("stretch-bolts", Count.ONE, Goods.STRETCH_BOLTS)
               .know(
                   "keepers",
                   WARN,

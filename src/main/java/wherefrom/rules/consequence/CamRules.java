@@ -30,7 +30,7 @@ final class CamRules {
                   ALL,
                   LIFTERS,
                   "Never run a used flat lifter on a new or reground cam. It has worn in to its"
-                  + " own lobe. All lifters must be new, two for each cylinder.")
+                      + " own lobe. All lifters must be new, two for each cylinder.")
               .from(Sources.CAM_TIP)
               .first(
                   "spring-load",
@@ -62,7 +62,7 @@ final class CamRules {
                   ALL,
                   LIFTERS,
                   "This engine's lifters are flat. A flat lifter must never run on a roller"
-                  + " cam. This is the change from flat to roller lifters.")
+                      + " cam. This is the change from flat to roller lifters.")
               .leadsTo(FLAT_TO_ROLLER),
           Rule.of("R7", "From flat to roller lifters", FLAT_TO_ROLLER)
               .buy("cam", Count.ONE, Goods.CAM)
@@ -93,7 +93,7 @@ final class CamRules {
                   ALL,
                   LIFTERS,
                   "This engine has roller lifters. A roller must never run on a flat-tappet"
-                  + " cam. This is the change to flat lifters.")
+                      + " cam. This is the change to flat lifters.")
               .leadsTo(ROLLER_TO_FLAT),
           Rule.of("R34", "From roller to flat lifters", ROLLER_TO_FLAT)
               .buy("cam", Count.ONE, Goods.CAM)
@@ -104,7 +104,11 @@ final class CamRules {
                   "A flat-tappet cam takes flat lifters. Never run roller lifters on it.")
               .ofSort(Goods.FLAT_LIFTERS)
               .mustBeNew(
-                  "longer", BLOCK, ALL, PUSHRODS, "Flat lifters stand lower. Fit new, longer pushrods.")
+                  "longer",
+                  BLOCK,
+                  ALL,
+                  PUSHRODS,
+                  "Flat lifters stand lower. Fit new, longer pushrods.")
               .because(Renewal.SORT)
               .first(
                   "lifter-bores",
@@ -146,13 +150,12 @@ final class CamRules {
               .after(
                   "studs",
                   "Lift up: lay a straightedge over press-in rocker studs, before and after."
-                  + " Judge them against the open spring load. See that each rocker's slot is"
-                  + " long enough.")
+                      + " Judge them against the open spring load. See that each rocker's slot is"
+                      + " long enough.")
               .perhaps(Count.PER_VALVE, Goods.SCREW_IN_STUDS)
               .onlyFor(Setting::isStudded)
               .after(
-                  "piston-valve",
-                  "Lift or duration up: check piston to valve with clay or dial.")
+                  "piston-valve", "Lift or duration up: check piston to valve with clay or dial.")
               .after("degree", "Degree the cam. Check it against its card with wheel and dial."),
           Rule.of("R36", "Another cam for roller lifters", NEW_ROLLER_CAM)
               .only(Setting::isRoller)

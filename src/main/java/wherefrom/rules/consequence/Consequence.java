@@ -136,7 +136,9 @@ public record Consequence(
     return ruleWords(rule);
   }
 
-  /** {@code rule 11, because: head milled, left bank; so valvetrain geometry changed, left bank}. */
+  /**
+   * {@code rule 11, because: head milled, left bank; so valvetrain geometry changed, left bank}.
+   */
   public String because() {
     return ruleWords() + ", because: " + String.join("; so: ", reasons());
   }

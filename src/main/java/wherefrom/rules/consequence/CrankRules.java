@@ -46,10 +46,7 @@ final class CrankRules {
               .after("chain", "Check the chain slack. Crank and cam are closer now."),
           Rule.of("R22", "One rod or main bearing failed", ChangeKind.BEARING_FAILED)
               .mustBeNew(
-                  BLOCK,
-                  ALL,
-                  SHELLS,
-                  "One bearing has failed. Replace all rod and main bearings.")
+                  BLOCK, ALL, SHELLS, "One bearing has failed. Replace all rod and main bearings.")
               .from(Sources.TM_237_BEARINGS)
               .leadsTo(ChangeKind.DEBRIS_LOOSE),
           Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
@@ -72,7 +69,7 @@ final class CrankRules {
                       PartKind.ROD_SHELL,
                       PartKind.ROD),
                   "Caps are machined on their own housing. With another cap, have the housing"
-                  + " machined again.")
+                      + " machined again.")
               .because(Renewal.SIZE)
               .from(Sources.TM_256)
               .work("housing", Count.PER_MAIN, Goods.HOUSING)
@@ -94,8 +91,7 @@ final class CrankRules {
 
   private CrankRules() {}
 
-  private static Rule ground(
-      String which, ChangeKind change, Goods work, Set<PartKind> shells) {
+  private static Rule ground(String which, ChangeKind change, Goods work, Set<PartKind> shells) {
     return Rule.of("R16", "Crank ground, " + which + " journals", change)
         .work(which + "-grinding", Count.ONE, work)
         .mustBeNew(

@@ -42,7 +42,7 @@ final class LifterRules {
                   HERE,
                   LIFTERS,
                   "See that the foot is still domed. Two feet held together rock, or measure"
-                  + " the crown.")
+                      + " the crown.")
               .from(Sources.OVERHAUL_MANUAL)
               .after("spin", "See that the lifter spins when the engine is turned."),
           Rule.of("R2", "Foot of a flat lifter worn", FOOT_WORN)
@@ -52,7 +52,7 @@ final class LifterRules {
                   HERE,
                   LIFTERS,
                   "The foot of this flat lifter is worn. It would wear down any lobe. It must"
-                  + " be new.")
+                      + " be new.")
               .from(Sources.OVERHAUL_MANUAL)
               .after("worn-foot-lobe", "Look at the lobe that the worn lifter ran on."),
           Rule.of("R3", "Slot of a flat lifter unknown", SLOT_UNKNOWN)
@@ -62,7 +62,7 @@ final class LifterRules {
                   SELF,
                   LIFTERS,
                   "Nobody knows which lobe this flat lifter ran on. It cannot be used again."
-                  + " Buy lifters and cam, or have a machinist inspect both."),
+                      + " Buy lifters and cam, or have a machinist inspect both."),
           Rule.of("R3", "Slot of another part unknown", SLOT_UNKNOWN)
               .first(
                   "as-new-mate", SELF, EnumSet.complementOf(EnumSet.of(PartKind.LIFTER)), NEW_MATE)
@@ -74,7 +74,7 @@ final class LifterRules {
                   MATES,
                   PartKind.all(),
                   "This part runs with a part of unknown place. The two may not be worn in to"
-                  + " each other."),
+                      + " each other."),
           Rule.of("R4", "New lifter on the used cam", LIFTER_REPLACED)
               .brings(PartKind.LIFTER, HERE)
               .know(
@@ -82,7 +82,7 @@ final class LifterRules {
                   WARN,
                   HERE,
                   LIFTERS,
-                  "Fit a new lifter on a used lobe only if it is good.")
+                  "Fit a new lifter only where lobe taper and lift are good.")
               .first("lobe-lift", HERE, LIFTERS, "Measure the lift of every lobe first.")
               .first(
                   "pushrod-ends",
@@ -91,7 +91,8 @@ final class LifterRules {
                   "Look at the old pushrod's lower end. A worn ball ruins a new lifter.")
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R5", "Cam lobe failed", LOBE_FAILED)
-              .mustBeNew(BLOCK, ALL, LIFTERS, "A lobe has failed. Replace cam and lifters together.")
+              .mustBeNew(
+                  BLOCK, ALL, LIFTERS, "A lobe has failed. Replace cam and lifters together.")
               .buy("cam", Cover.ALL, Count.ONE, Goods.CAM)
               .first("lifter-bores", ALL, LIFTERS, "Look at every lifter bore first.")
               .leadsTo(ChangeKind.DEBRIS_LOOSE));

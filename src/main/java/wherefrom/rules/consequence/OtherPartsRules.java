@@ -57,7 +57,7 @@ final class OtherPartsRules {
                   ALL,
                   SHELLS,
                   "Used shells have worn in to the journals of the old crank. Another crank"
-                  + " takes new rod and main shells. They must fit the size of its own journals.")
+                      + " takes new rod and main shells. They must fit the size of its own journals.")
               .because(Renewal.SIZE)
               .buy("crank", Count.ONE, Goods.CRANK)
               .first(
@@ -80,7 +80,8 @@ final class OtherPartsRules {
                   "Turn the engine by hand. Rods and their bolts must clear cam, block and pan.")
               .after("crank-ends", "See that damper, flywheel and pilot fit the other crank.")
               .after("crank-deck", "Measure the deck clearance of every piston.")
-              .after("crank-ratio", "Work out the compression ratio again: the stroke is different.")
+              .after(
+                  "crank-ratio", "Work out the compression ratio again: the stroke is different.")
               .after(
                   "crank-piston-valve",
                   "Check the clearance from piston to valve with clay or dial."),
@@ -90,7 +91,7 @@ final class OtherPartsRules {
                   ALL,
                   PISTONS,
                   "Other pistons go in as one set, alike in crown and weight. Mix in no used"
-                  + " one.")
+                      + " one.")
               .because(Renewal.SORT)
               .buy("rings", Count.PER_CYLINDER, Goods.RING_SETS)
               .first("piston-to-bore", ALL, PISTONS, "Measure piston to bore for each bore.")
@@ -101,7 +102,8 @@ final class OtherPartsRules {
                   "Check each pin in piston and rod. Check which side the front mark faces.")
               .after("other-ring-gap", "Set every ring gap in its own bore.")
               .after("piston-deck", "Measure the deck clearance of every piston.")
-              .after("piston-ratio", "Work out the compression ratio again: the crown is different.")
+              .after(
+                  "piston-ratio", "Work out the compression ratio again: the crown is different.")
               .after(
                   "other-piston-valve",
                   "Check the clearance from piston to valve with clay or dial.")

@@ -28,7 +28,8 @@ final class ValveRules {
               .first("margin", BANK, VALVES, "Check the valve margins.")
               .first("seat-width", BANK, VALVES, "Measure width and place of each seat's contact.")
               .after("chamber", "Measure the chambers again in cc.")
-              .after("leak-test", "Leak-test every valve with its plug in: mineral spirits or vacuum.")
+              .after(
+                  "leak-test", "Leak-test every valve with its plug in: mineral spirits or vacuum.")
               .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of("R13", "New valve", ChangeKind.VALVE_REPLACED)
               .brings(PartKind.VALVE, HERE)
@@ -49,7 +50,8 @@ final class ValveRules {
                   ChangeKind.LARGER_VALVES,
                   ChangeKind.LARGER_INTAKE_VALVES,
                   ChangeKind.LARGER_EXHAUST_VALVES)
-              .mustBeNew(BLOCK, SIDE, VALVES, "The seats are cut for larger valves. Fit no old one.")
+              .mustBeNew(
+                  BLOCK, SIDE, VALVES, "The seats are cut for larger valves. Fit no old one.")
               .because(Renewal.SIZE)
               .buy("stem-seals", SIDE, Count.PER_VALVE, Goods.STEM_SEALS)
               .work("seats-cut", SIDE, Count.PER_VALVE, Goods.SEATS_CUT)
@@ -72,8 +74,11 @@ final class ValveRules {
               .after("throats", "See that the throats were opened and blended to the new seats.")
               .after("chamber", "Measure the chambers again in cc.")
               .after("compression-ratio", "Work out the compression ratio again.")
-              .after("valve-bore", "Turn by hand. Each valve must clear the bore's edge at full lift.")
-              .after("valve-valve", "Turn by hand. Intake and exhaust must clear each other at overlap.")
+              .after(
+                  "valve-bore", "Turn by hand. Each valve must clear the bore's edge at full lift.")
+              .after(
+                  "valve-valve",
+                  "Turn by hand. Intake and exhaust must clear each other at overlap.")
               .after(
                   "piston-valve",
                   "Check piston to valve, deep and sideways. The pockets fit smaller valves.")

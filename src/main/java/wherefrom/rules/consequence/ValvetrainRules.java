@@ -46,11 +46,12 @@ final class ValvetrainRules {
                   ALL,
                   ROCKERS,
                   "Press-in studs? Lay a straightedge over them before fitting. Judge them"
-                  + " against the open spring load. Have them pinned or changed to screw-in.")
+                      + " against the open spring load. Have them pinned or changed to screw-in.")
               .perhaps(Count.PER_VALVE, Goods.SCREW_IN_STUDS)
               .onlyFor(Setting::isStudded)
               .after(
-                  "studs-after", "Lay a straightedge over the rocker studs again. None may have risen.")
+                  "studs-after",
+                  "Lay a straightedge over the rocker studs again. None may have risen.")
               .onlyFor(Setting::isStudded)
               .after("piston-valve", "Check the clearance from piston to valve with clay or dial."),
           Rule.of("R10", "New rocker", ChangeKind.ROCKER_REPLACED)
@@ -96,7 +97,7 @@ final class ValvetrainRules {
                   HERE,
                   ROCKERS,
                   "A pressed-in stud has moved. Fit an oversize stud, or ream and tap for"
-                  + " screw-in.")
+                      + " screw-in.")
               .from(Sources.OVERHAUL_MANUAL)
               .buy("new-stud", Count.PER_VALVE, Goods.STUDS)
               .work("stud-work", Count.PER_VALVE, Goods.STUD_WORK)
@@ -127,7 +128,7 @@ final class ValvetrainRules {
                   ALL,
                   PUSHRODS,
                   "See that each pushrod clears its hole or guide plate. It leans differently"
-                  + " now.")
+                      + " now.")
               .first(
                   "pushrod-ends",
                   ALL,
@@ -145,7 +146,7 @@ final class ValvetrainRules {
                   BANK,
                   ROCKERS,
                   "See that every boss is cut square and to one depth. See that its thread is"
-                  + " whole.")
+                      + " whole.")
               .first(
                   "stud-heights",
                   BANK,

@@ -31,13 +31,13 @@ final class CameraFault {
           "You may not use camera "
               + name
               + ". Allow it in the system's settings. On Linux, add yourself to the group"
-                + " video.";
+              + " video.";
       case BUSY -> "Camera " + name + " is in use. Close the other program that uses it.";
       default ->
           "Camera "
               + name
               + " cannot be opened. Close other programs that use it. Allow it in the"
-                + " system's settings. Unplug it and plug it in again.";
+              + " system's settings. Unplug it and plug it in again.";
     };
   }
 

@@ -27,8 +27,8 @@ final class FfmpegLibrary {
     } catch (LinkageError | RuntimeException missing) {
       throw new IOException(
           "Cameras cannot be used: the camera library does not start. On Debian and"
-          + " Ubuntu install libpulse0, libasound2, libdrm2 and libxcb-shm0. Scanner,"
-          + " picture files and typed codes work without it.",
+              + " Ubuntu install libpulse0, libasound2, libdrm2 and libxcb-shm0. Scanner,"
+              + " picture files and typed codes work without it.",
           missing);
     }
   }

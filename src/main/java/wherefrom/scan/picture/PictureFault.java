@@ -47,8 +47,7 @@ final class PictureFault extends IOException {
 
   static PictureFault damaged(Path file, Throwable cause) {
     return new PictureFault(
-        file + " is damaged. Copy it again, take it again, or save it as PNG.",
-        cause);
+        file + " is damaged. Copy it again, take it again, or save it as PNG.", cause);
   }
 
   static PictureFault tooMuch(Path file, PictureGate.TooMuch tooMuch) {

@@ -15,14 +15,14 @@ final class PlanNotes {
       Note.remark(
           "needs-the-cut",
           "Intake, pushrod length and piston to valve are not worked out. The cut for"
-          + " the wanted ratio is not known yet.",
+              + " the wanted ratio is not known yet.",
           Source.workedOut("the inputs given"));
 
   static final Note CLEARANCE_OF_OTHER_CAM =
       Note.caution(
           "clearance-of-other-cam",
           "Piston to valve was measured with the present cam and rockers. With another"
-          + " lift, base circle or ratio, measure again.",
+              + " lift, base circle or ratio, measure again.",
           Source.commonPractice());
 
   static final Note NEVER_OPENS =
@@ -35,7 +35,7 @@ final class PlanNotes {
       Note.remark(
           "ratio-of-the-cut",
           "The ± of the ratio holds for a cut of exactly this figure. It comes from the"
-          + " other readings.",
+              + " other readings.",
           Source.workedOut("the inputs given"));
 
   static final Note CHECKING_PUSHROD =

@@ -24,7 +24,7 @@ public final class PlanWorking implements Working {
           Source.workedOut("the single workings"),
           List.of(
               "A cut that is not given counts as none. A result that lacks an input is left"
-              + " out.",
+                  + " out.",
               "Only the engine's own limits count. Usual minimums are marked so."));
 
   private final ClearanceBasis basis;

@@ -88,7 +88,7 @@ final class RoomAtValves {
   }
 
   private Dual left(Dual now) {
-    boolean flat = draft.terms().getChoice(PistonToValve.CROWN).equals("flat");
+    boolean flat = draft.terms().getChoice(PistonToValve.CROWN).equals(PistonToValve.FLAT);
     Dual sink = draft.orZero(PistonToValve.SEAT_SINK);
     return PistonToValve.left(now, lowering, draft.get(PistonToValve.VALVE_TILT), flat, sink);
   }

@@ -68,7 +68,7 @@ public record LobeReadings(
     if (checkingLift <= Math.max(start, end) || checkingLift >= readings.get(top).lift()) {
       return Optional.of(
           "The checking lift is outside the readings. It must be between the dial's"
-          + " lowest and highest reading, on both flanks.");
+              + " lowest and highest reading, on both flanks.");
     }
     return Optional.empty();
   }

@@ -181,7 +181,8 @@ class MeasuringTest {
         kept(take(part("pushrod@3EX"), "pushrod-runout", "mic", "middle", "0.0015"));
     assertThat(free.judgements()).isEmpty();
     assertThat(tools.limit("pushrod-runout", "value", "", "0.002", " "))
-        .isEqualTo(new Instruments.Answer.Refused("Say where the limit is printed: manual and page."));
+        .isEqualTo(
+            new Instruments.Answer.Refused("Say where the limit is printed: manual and page."));
     tools.limit("pushrod-runout", "value", "", "0.002", "manual p. 12");
     Judgement judged =
         bench
@@ -222,8 +223,7 @@ class MeasuringTest {
     assertThat(bench.job.state().measures().findResult(rod, "pushrod-length")).isEmpty();
     assertThat(kept(take(rod, "pushrod-length", "caliper", "length", "203.2 mm")).confirmed())
         .isFalse();
-    assertThat(
-            kept(takeConfirmed(rod, "pushrod-length", "caliper", "length", "203.2")).confirmed())
+    assertThat(kept(takeConfirmed(rod, "pushrod-length", "caliper", "length", "203.2")).confirmed())
         .isTrue();
   }
 
@@ -317,8 +317,7 @@ class MeasuringTest {
     String[] places = {"1IN", "1EX", "2IN", "2EX", "3IN", "3EX"};
     String[] lengths = {"8.0000", "8.0005", "7.9995", "8.0000", "8.0005", "7.9600"};
     for (int at = 0; at < places.length; at++) {
-      kept(
-          take(part("pushrod@" + places[at]), "pushrod-length", "caliper", "length", lengths[at]));
+      kept(take(part("pushrod@" + places[at]), "pushrod-length", "caliper", "length", lengths[at]));
     }
     OddOneOut odd = new Comparing(bench.job).compare("pushrod-length").orElseThrow();
     assertThat(odd.odd()).extracting(OddOneOut.Member::name).containsExactly("3 EX");

@@ -115,8 +115,8 @@ class BuildRecordTest {
         .containsExactly(
             "opened for debris, All bearings: pass",
             "Did it reach the bearings? Look at every journal (rule 22, debris in the oil): pass",
-            "Did it reach the bearings? Look at every journal (rule 22, cam lobe failed, cylinder 6,"
-                + " exhaust, then debris in the oil, cylinder 6, exhaust): suspect");
+            "Did it reach the bearings? Look at every journal (rule 22, cam lobe failed, cylinder"
+                + " 6, exhaust, then debris in the oil, cylinder 6, exhaust): suspect");
     assertThat(section("Changes and checks").rows())
         .extracting(RecordSection.Row::open)
         .containsExactly(false, false, true);
@@ -167,7 +167,8 @@ class BuildRecordTest {
     book.opened(Opening.FILTER, Look.PASS, "");
     assertThat(unchecked())
         .noneMatch(words -> words.contains("Cut the filter open"))
-        .anyMatch(words -> words.startsWith("rule 22: Fit a new filter. The old one was cut open on "));
+        .anyMatch(
+            words -> words.startsWith("rule 22: Fit a new filter. The old one was cut open on "));
     book.opened(Opening.FILTER, Look.NOT_LOOKED, "");
     assertThat(unchecked()).contains("rule 22: Cut the filter open; fit a new one.");
   }

@@ -74,8 +74,7 @@ class ChangeScenariosTest {
   @Test
   void aMainCapOfAnotherHousingIsPaidForAtItsMainAndARodsIsNot() {
     Consequence housing = one("R23:housing", Change.at(ChangeKind.CAP_LOST, "M3"), WHOLE);
-    assertThat(housing.wanted())
-        .containsExactly(new Wanted(Goods.HOUSING, "", "M3"));
+    assertThat(housing.wanted()).containsExactly(new Wanted(Goods.HOUSING, "", "M3"));
     assertThat(names(Change.at(ChangeKind.CAP_LOST, "R3"), WHOLE))
         .contains("R23:align-bore")
         .doesNotContain("R23:housing");
@@ -112,7 +111,9 @@ class ChangeScenariosTest {
             .buy("last", Count.ONE, Goods.PLUGS)
             .ofSort(Goods.STUDS)
             .from("a book");
-    assertThat(rule.thens()).extracting(Then::sort).containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
+    assertThat(rule.thens())
+        .extracting(Then::sort)
+        .containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
     assertThat(rule.thens()).extracting(Then::source).containsExactly("", "a book");
     assertThat(rule.thens()).extracting(Then::renewal).containsOnly(Renewal.WEAR);
     Rule banned =

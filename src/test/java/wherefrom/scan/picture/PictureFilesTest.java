@@ -281,8 +281,7 @@ class PictureFilesTest {
     Path cut = file("short.png", Arrays.copyOf(png, png.length / 2));
     assertThatThrownBy(() -> pictures.load(cut))
         .isInstanceOf(IOException.class)
-        .hasMessage(
-            cut + " is damaged. Copy it again, take it again, or save it as PNG.");
+        .hasMessage(cut + " is damaged. Copy it again, take it again, or save it as PNG.");
   }
 
   @Test

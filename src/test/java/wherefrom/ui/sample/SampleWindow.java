@@ -35,6 +35,7 @@ public final class SampleWindow {
           "It is taken out there", "what is stopped after that is a stop of its own",
           "I have it", "the part is found; then the scan that waited for it, an act of its own",
           "Taken out", "what is stopped after that is a stop of its own",
+          "Turned", "a fit that was none is taken back; the stop stands for itself",
           "I held it", "a fit that was none is taken back; the stop stands for itself",
           "measured good",
               "a decision; then the scan that waited for it, an act of its own before");
@@ -182,11 +183,19 @@ public final class SampleWindow {
         targets().stream()
             .filter(wanted)
             .findFirst()
+            .or(() -> spoken(words))
             .orElseThrow(
                 () ->
                     new AssertionError(
                         words + " is not among " + targets().stream().map(this::words).toList()));
     press(target);
+  }
+
+  /** A key that has a drawing and no words is known by what it says to a screen reader. */
+  private Optional<Node> spoken(String words) {
+    return targets().stream()
+        .filter(node -> words(node).isEmpty() && words.equals(node.getAccessibleText()))
+        .findFirst();
   }
 
   /** Presses the lowest of several targets with these words. */
@@ -268,7 +277,7 @@ public final class SampleWindow {
   /** The words on a node. */
   public String words(Node node) {
     if (node instanceof FitText text) {
-      return text.words().replace('\n', ' ');
+      return text.words().replace('\n', ' ').replace('\u00a0', ' ');
     }
     if (isDrawn(node)) {
       return node.getAccessibleText();

@@ -123,7 +123,6 @@ public final class AcceptReading implements Working {
   }
 
   private static Note tooCoarse() {
-    return Note.caution(
-        "too-coarse", "With this uncertainty no reading could be accepted.", RULE);
+    return Note.caution("too-coarse", "With this uncertainty no reading could be accepted.", RULE);
   }
 }

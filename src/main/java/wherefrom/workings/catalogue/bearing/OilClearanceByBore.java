@@ -21,7 +21,7 @@ public final class OilClearanceByBore implements Working {
           Clearances.SOURCE,
           List.of(
               "A bore gauge set with the same micrometer that measures the journal cancels"
-              + " the micrometer's own error. Leave that part out of both uncertainties.",
+                  + " the micrometer's own error. Leave that part out of both uncertainties.",
               "The limits are the engine's own."));
 
   @Override

@@ -46,7 +46,7 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
       AmountInput.length(
               "deck",
               "The distance from the piston's flat edge at top dead center up to the deck;"
-              + " negative where the piston stands above it.")
+                  + " negative where the piston stands above it.")
           .in(Range.between("-50", "50"));
   public static final AmountInput PISTON_VOLUME =
       AmountInput.of(

@@ -62,7 +62,7 @@ public final class CompressionRatio implements Working {
           "The dome ("
               + terms.text(PISTON_VOLUME)
               + ") is larger than the chamber and the gap above the piston together. Check"
-                + " the volumes of dome and chamber.");
+              + " the volumes of dome and chamber.");
     }
     return new Nonsense(
         CombustionSpace.DECK.key(),

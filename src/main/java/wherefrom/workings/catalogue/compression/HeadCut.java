@@ -42,9 +42,9 @@ public final class HeadCut implements Working {
               "Holds for a cut so thin that the opening keeps its size; with sloping walls it is a"
                   + " little too small.",
               "Or level the head, pour the wanted volume and measure down to the liquid."
-              + " That depth is the cut.",
+                  + " That depth is the cut.",
               "How much the head may lose is the engine's own figure. See its service"
-              + " information."));
+                  + " information."));
 
   @Override
   public WorkingCard card() {
@@ -76,8 +76,9 @@ public final class HeadCut implements Working {
             Note.caution(
                 "least-head",
                 "Check the minimum head height in the engine's service information. Cut both"
-                + " heads of a V alike.",
+                    + " heads of a V alike.",
                 Source.published(
-                    "TM 10-3930-653-14&P, 4-28, allows 2.0 mm; TM 5-3820-256-24-5, p. 18, 0.010 in")));
+                    "TM 10-3930-653-14&P, 4-28, allows 2.0 mm; TM 5-3820-256-24-5, p. 18, 0.010"
+                        + " in")));
   }
 }

@@ -64,14 +64,14 @@ public final class IntakeCorrection implements Working {
       return new Nonsense(
           FACE_ANGLE.key(),
           "The face angle must be more than half the bank angle. Only then does the"
-          + " manifold sit between the heads. This working does not fit other engines,"
-          + " such as an opposed one.");
+              + " manifold sit between the heads. This working does not fit other engines,"
+              + " such as an opposed one.");
     }
     if (!face.minus(half).isLessThan(Dual.of(90))) {
       return new Nonsense(
           FACE_ANGLE.key(),
           "With these angles the intake faces would close in toward the top. They would"
-          + " trap the manifold. Check how the face angle is measured.");
+              + " trap the manifold. Check how the face angle is measured.");
     }
     Dual cut = terms.get(CUT);
     Unit unit = terms.lengthUnit();

@@ -51,8 +51,8 @@ public final class BoreShape implements Working {
         "Shape of a bore",
         inputs,
         "out-of-round = largest |thrust − axial| of a level; taper = largest"
-        + " difference along one direction; wear = largest reading − as cut; clean-up ="
-        + " as cut + 2·wear; the first step over nominal that is no smaller",
+            + " difference along one direction; wear = largest reading − as cut; clean-up ="
+            + " as cut + 2·wear; the first step over nominal that is no smaller",
         Source.published("FAA-H-8083-32, chapter 10: two positions 90° apart per plane"),
         List.of(
             SizeSteps.COUNTED,

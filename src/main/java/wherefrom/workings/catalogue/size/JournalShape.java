@@ -34,8 +34,8 @@ public final class JournalShape implements Working {
           "Shape of a journal",
           List.of(FRONT_A, FRONT_B, REAR_A, REAR_B, NextUndersize.STANDARD, AS_CUT),
           "out-of-round = largest |vertical − horizontal| of a plane; taper = largest"
-          + " |front − rear| in one direction; wear = as cut − smallest reading; next"
-          + " step under standard as next-undersize",
+              + " |front − rear| in one direction; wear = as cut − smallest reading; next"
+              + " step under standard as next-undersize",
           Source.published("TM 5-3805-262-34, 4-24 (limits 0.0005 in for that engine)"),
           List.of(
               SizeSteps.COUNTED,

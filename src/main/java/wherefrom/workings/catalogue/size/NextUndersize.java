@@ -56,7 +56,7 @@ public final class NextUndersize implements Working {
           "At "
               + terms.text(SMALLEST)
               + " the journal is worn past the last usual undersize. Check both figures. Ask"
-                + " the machine shop about welding up or another crank.");
+              + " the machine shop about welding up or another crank.");
     }
     return withStep(terms, standard, cut.minus(wear.times(2)), step.get());
   }

@@ -51,7 +51,7 @@ public final class TopDeadCentre implements Working {
       return new Nonsense(
           AFTER.key(),
           "The readings are half a turn apart. A dead center is midway on either side."
-          + " Set the stop to touch nearer to the top.");
+              + " Set the stop to touch nearer to the top.");
     }
     return Values.of("center", "top dead center on the wheel", Unit.DEGREE, before.midway(after));
   }
