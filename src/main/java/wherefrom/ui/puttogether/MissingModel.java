@@ -120,7 +120,7 @@ final class MissingModel {
   }
 
   private static String notClosed(int open, int fittedBut) {
-    return "Not closed: " + count(open, fittedBut) + ".";
+    return "Not finished: " + count(open, fittedBut) + ".";
   }
 
   void excuse(Place place, String reason) {
@@ -152,10 +152,10 @@ final class MissingModel {
   /** What is so in a section, in words. */
   static String words(SectionLine line) {
     if (line.closed()) {
-      return "closed";
+      return "finished";
     }
     return line.open().isEmpty() && line.fittedBut() == 0
-        ? "nothing missing: it can be closed"
+        ? "nothing missing: it can be finished"
         : count(line.open().size(), line.fittedBut());
   }
 
