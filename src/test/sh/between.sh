@@ -39,8 +39,8 @@ run 0 check --job "$demo"
 # ---- the stop that waits in the demo is taken back
 run 0 resume --job "$demo"
 says "A stop is waiting"
-run 0 take-back --job "$demo"
-says "Taken back: "
+run 0 undo --job "$demo"
+says "Undone: "
 run 0 places --job "$demo"
 cp "$here/said" "$here/places"
 [ "$(wc -l < "$here/places")" = 103 ] || fail "not 103 places"
@@ -58,9 +58,9 @@ run 0 decide propose --job "$demo" "$rocker"
 says "no proposal"
 says "Any crack? rocker: suspect."
 run 2 inspect --job "$demo" "$rocker" --check lobe-look --answer pass
-says "There are: rocker-faces, rocker-cracks."
+says "Use one of: rocker-faces, rocker-cracks."
 run 0 inspect --job "$demo" lobe@2IN --check lobe-look --answer fail --note "pitted"
-says "R5: "
+says "rule 5: "
 
 # ---- measure: a journal two by two, a bore, a spring, a lifter; limits with their source
 run 0 tool add --job "$demo" --name "other micrometer" --step 0.0001in --error 0.0001in \
@@ -87,8 +87,8 @@ run 0 measure --job "$demo" "$(tag 'cylinder 1, intake, lifter')" --plan lifter-
 says "accept"
 spring=$(tag "cylinder 5, exhaust, valve spring")
 run 2 limit set --job "$demo" --plan spring-square --result value --upper 0.060in --source " "
-says "Say where the limit stands"
-run 0 measure --job "$demo" "$spring" --plan spring-square --tool calliper 0.0610in
+says "Say where the limit is printed"
+run 0 measure --job "$demo" "$spring" --plan spring-square --tool caliper 0.0610in
 says "no limit"
 run 0 limit set --job "$demo" --plan spring-square --result value --upper 0.060in \
   --source "typed for this script"
@@ -113,20 +113,20 @@ run 0 compare --job "$demo" --plan pushrod-length
 fits() { run "$1" fit --job "$demo" "$(tag "$2")" "$(card "$2")"; first "$3"; }
 run 0 decide ask --job "$demo" every
 fits 1 "cylinder 1, intake, rocker" "not cleared"
-run 0 take-back --job "$demo"
+run 0 undo --job "$demo"
 run 0 decide --job "$demo" --as reuse --reason "every test passed" \
   "$(tag 'cylinder 1, intake, rocker')"
 fits 0 "cylinder 1, intake, rocker" "right place"
 run 0 decide ask --job "$demo" doubtful
 fits 1 "cylinder 3, exhaust, lifter" "must be new"
-run 0 take-back --job "$demo"
+run 0 undo --job "$demo"
 run 1 decide --job "$demo" --as reuse --reason "looks good" "$(tag 'cylinder 3, exhaust, lifter')"
 first "not decided"
 run 0 decide buy --job "$demo"
 says "16${t}lifters"
 run 0 decide set --job "$demo" --as replace --reason "as a set" pushrod
 lines 16 replace
-run 0 take-back --job "$demo"
+run 0 undo --job "$demo"
 says "16 pushrods: replace"
 
 # ---- washing, into a basket and back, by count and by scan
@@ -154,7 +154,7 @@ run 0 shop add --job "$demo" --visit 2 --what "head dowels" --count 4 --wanted "
 run 0 shop slip --job "$demo" --visit 2 --out "$here/slip.pdf"
 says "7 pieces"
 fits 1 "cylinder 5, intake, rocker" "not cleared"
-run 0 take-back --job "$demo"
+run 0 undo --job "$demo"
 run 0 shop back --job "$demo" --done "refaced" "$(tag 'cylinder 5, intake, rocker')"
 run 0 shop count --job "$demo" --visit 2 --line 2 --pieces 3
 says "3 back"
@@ -173,13 +173,13 @@ for place in "2, exhaust" "7, intake" "1, exhaust" "4, intake"; do
 done
 run 0 wash --job "$demo" --basket 9 "${lost[@]}"
 lengths=(A=7.9251in B=7.9149in C=7.9231in D=7.9219in)
-run 0 retag propose --job "$demo" --kind pushrod --by pushrod-length=calliper "${lengths[@]}"
+run 0 retag propose --job "$demo" --kind pushrod --with pushrod-length=caliper "${lengths[@]}"
 lines 4 "can't tell"
 retag() {
-  run "$1" retag accept --job "$demo" --kind pushrod --by "pushrod-length=$2" --mark "$3" \
+  run "$1" retag accept --job "$demo" --kind pushrod --with "pushrod-length=$2" --mark "$3" \
     "${lengths[@]}"
 }
-retag 2 calliper A
+retag 2 caliper A
 says "say with --as which it is"
 retag 0 "micrometer 7-8 in" A
 says "cylinder 2, exhaust, pushrod"
@@ -187,22 +187,22 @@ again=$(cut -f2 "$here/said")
 [ "$again" != "${lost[0]}" ] || fail "the tag has no new issue"
 run 1 fit --job "$demo" "${lost[0]}" "$(card 'cylinder 2, exhaust, pushrod')"
 first "retired"
-run 0 take-back --job "$demo"
+run 0 undo --job "$demo"
 
 # ---- money: a plan that passes the budget, out as a table and in again
 run 0 money list --job "$demo"
 says "left."
 run 0 money note --job "$demo" --what "block bored" --state quoted --amount 240
-says "passes the budget by"
+says "is over the budget by"
 run 0 money effect --job "$demo" --change new-flat-cam
 run 0 money move --job "$demo" --line 6 --state paid
-run 0 money out --job "$demo" --out "$here/money.csv"
+run 0 money export --job "$demo" --out "$here/money.csv"
 grep -q '^oil pump,.*,paid,' "$here/money.csv" || fail "the table has no paid oil pump"
 printf 'what,about,state,amount,note,currency\nspark plugs,,paid,32.80,,EUR\n' > "$here/more.csv"
-run 0 money in --job "$demo" "$here/more.csv"
+run 0 money import --job "$demo" "$here/more.csv"
 says "Lines added: 1."
 printf 'what,about,state,amount,note,currency\nhoses,,paid,many,,EUR\n' > "$here/wrong.csv"
-run 2 money in --job "$demo" "$here/wrong.csv"
+run 2 money import --job "$demo" "$here/wrong.csv"
 says "many"
 run 0 money list --job "$demo"
 says "spark plugs"
@@ -210,10 +210,10 @@ silent "hoses"
 
 # ---- a check that is answered
 run 0 plan checks --job "$demo"
-says "R25:rocker-and-stud@3EX${t}open"
-run 0 plan answer --job "$demo" --look pass "R25:rocker-and-stud@3EX"
+says "rule-25:rocker-and-stud@3EX${t}open"
+run 0 plan answer --job "$demo" --answer pass "rule-25:rocker-and-stud@3EX"
 run 0 plan checks --job "$demo"
-silent "R25:rocker-and-stud@3EX"
+silent "rule-25:rocker-and-stud@3EX"
 
 # ---- the build record
 run 0 record --job "$demo" --out "$here/record.pdf" --csv "$here/record.csv"
@@ -231,7 +231,7 @@ if command -v pdftotext > /dev/null; then
   pdftotext -layout "$here/record.pdf" "$here/said"
   says "Build record: Demo: V8 of the launch"
   says "NOT CHECKED"
-  says "outrank this tool"
+  says "outranks this tool"
 fi
 run 0 check --job "$demo"
 
@@ -245,7 +245,7 @@ fed() { run "$@" < "$here/fed"; }
 cut -f2 "$here/places" > "$here/fed"
 fed 0 out --job "$small" -
 run 0 plan change --job "$small" new-flat-cam
-says "R1"
+says "rule 1"
 says "8 lifters"
 fit() { run "$1" fit --job "$small" "$(tag "$2")" "$(card "$2")"; first "$3"; }
 fit 0 "cylinder 2, intake, lifter" "right place"
@@ -253,7 +253,7 @@ run 0 took-out --job "$small" "$(tag 'cylinder 2, intake, lifter')"
 run 0 plan made --job "$small" 1
 fit 1 "cylinder 2, intake, lifter" "must be new"
 says "worn in to its own lobe"
-run 0 take-back --job "$small"
+run 0 undo --job "$small"
 grep -F ', lifter' "$here/places" | cut -f2 > "$here/fed"
 fed 0 replace --job "$small" --reason "must be new" -
 run 0 plan checks --job "$small"
@@ -263,12 +263,12 @@ cp "$here/said" "$here/places"
 pairs > "$here/fed"
 fed 1 fit --job "$small" -
 [ "$(grep -cx "not cleared" "$here/said")" = 8 ] || fail "not 8 pushrods held"
-says "a check is open (R1): look at the lower end of each old pushrod"
+says "a check is open (rule 1): look at the lower end of each old pushrod"
 lines 34 "this is where it belongs"
-run 1 close --job "$small" valvetrain
-says "Still missing: cylinder 1, intake, pushrod"
-grep -oE '^(R1:pushrod-ends|R11:[^'"$t"']*)' "$here/checks" > "$here/open"
-while read -r check; do run 0 plan answer --job "$small" --look pass "$check"; done < "$here/open"
+run 1 finish --job "$small" valvetrain
+says "To fit: cylinder 1, intake, pushrod"
+grep -oE '^(rule-1:pushrod-ends|rule-11:[^'"$t"']*)' "$here/checks" > "$here/open"
+while read -r check; do run 0 plan answer --job "$small" --answer pass "$check"; done < "$here/open"
 grep -F ', pushrod' "$here/places" | awk -F '\t' '{ print $2, $1 }' > "$here/fed"
 fed 0 fit --job "$small" -
 lines 8 "this is where it belongs"
@@ -279,28 +279,28 @@ run 0 debris found --job "$small" filter-pleats copper --note "a pinch"
 says "suspect"
 run 1 debris map --job "$small"
 says "Did it reach the mains? not answered"
-says "still to be looked at"
-run 0 debris opened --job "$small" all-bearings --look pass --note "even grey"
+says "still to look at"
+run 0 debris opened --job "$small" all-bearings --answer pass --note "even gray"
 says "Did it reach the mains? no"
 run 0 debris map --job "$small"
 
 # What the debris asks of bearings that are in keeps their sections open until it is answered.
-run 1 close --job "$small" mains
+run 1 finish --job "$small" mains
 says "Fitted, but"
 run 0 plan checks --job "$small"
-grep -oE "^R22:[^$t]*" "$here/said" > "$here/open"
-while read -r check; do run 0 plan answer --job "$small" --look pass "$check"; done < "$here/open"
+grep -oE "^rule-22:[^$t]*" "$here/said" > "$here/open"
+while read -r check; do run 0 plan answer --job "$small" --answer pass "$check"; done < "$here/open"
 
 # ---- to the first start
 for section in mains rods; do
-  run 0 close --job "$small" "$section"
+  run 0 finish --job "$small" "$section"
   silent "first start"
 done
-run 0 close --job "$small" valvetrain
+run 0 finish --job "$small" valvetrain
 says "Before the first start:"
 says "Caution${t}First start: fire extinguisher in reach"
 says "Open check${t}"
 says "Prime the oil${t}"
-run 0 missing --job "$small"
-first "0 missing"
+run 0 to-fit --job "$small"
+first "0 to fit"
 echo "$calls calls: the demo is carried from the first look to its record, a four to its first start"

@@ -30,7 +30,7 @@ diff "$here/digits.issued" "$here/digits.read" || fail "read is not what was iss
 # Out, in the order in which they were read.
 cut -f2 "$here/read" | "${wherefrom[@]}" out --job "$job" - > "$here/out"
 [ "$(cut -f2 "$here/out" | grep -c '^out$')" = 74 ] || fail "not 74 out"
-[ "$("${wherefrom[@]}" missing --job "$job" | tail -n 1)" = "74 missing" ] || fail "not 74 missing"
+[ "$("${wherefrom[@]}" to-fit --job "$job" | tail -n 1)" = "74 to fit" ] || fail "not 74 to fit"
 
 # Back: all but the first pushrod.
 pushrods=$(grep 'pushrod	' "$here/places")
@@ -49,6 +49,6 @@ status=0
 [ "$(head -n 1 "$here/swapped")" = "wrong place" ] || fail "verdict $(head -n 1 "$here/swapped")"
 "${wherefrom[@]}" fit --job "$job" "$(cut -f2 <<< "$second")" "$(cut -f1 <<< "$second")" > /dev/null
 
-[ "$("${wherefrom[@]}" missing --job "$job" | tail -n 1)" = "1 missing" ] || fail "not 1 missing"
+[ "$("${wherefrom[@]}" to-fit --job "$job" | tail -n 1)" = "1 to fit" ] || fail "not 1 to fit"
 "${wherefrom[@]}" check --job "$job" > /dev/null || fail "the logbook is not sound"
-echo "74 read, 74 out, 73 right, 1 stopped, 1 missing"
+echo "74 read, 74 out, 73 right, 1 stopped, 1 to fit"

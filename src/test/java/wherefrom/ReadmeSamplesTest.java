@@ -62,8 +62,8 @@ class ReadmeSamplesTest {
     List<String> lines = Files.readAllLines(output, StandardCharsets.UTF_8);
     assertThat(status).as(String.join("\n", lines)).isZero();
     assertThat(lines)
-        .contains("87 missing", "wrong place", "stopped with status 1", "0 missing")
-        .contains("Closed: main bearings.");
+        .contains("87 to fit", "wrong place", "stopped with status 1", "0 to fit")
+        .contains("Finished: main bearings.");
     assertThat(folder.resolve("bench/tags.pdf")).isNotEmptyFile();
     assertThat(folder.resolve("bench/first-v8.zip")).isNotEmptyFile();
   }

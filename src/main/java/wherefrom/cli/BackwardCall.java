@@ -28,7 +28,7 @@ final class BackwardCall {
   /** One of the texts is {@code RESULT=VALUE}, a key that is no input: the wanted result. */
   Status run(List<String> texts, Answer answer) throws BadInput {
     if (working.card().findInput(unknown).filter(AmountInput.class::isInstance).isEmpty()) {
-      throw new BadInput("\"" + unknown + "\" is no figure that this working takes.");
+      throw new BadInput("\"" + unknown + "\" is not a figure that this working takes.");
     }
     List<String> known = new ArrayList<>();
     List<String> wanted = new ArrayList<>();
@@ -76,7 +76,7 @@ final class BackwardCall {
     try {
       return Backward.solve(working, known, unknown, result, wanted);
     } catch (IllegalArgumentException e) {
-      throw new BadInput("\"" + result + "\" is no result of this working.");
+      throw new BadInput("\"" + result + "\" is not a result of this working.");
     }
   }
 }

@@ -64,7 +64,7 @@ record Bench(Shelf shelf, OpenJob job, JobNames names) implements AutoCloseable 
     if (found instanceof Found.APart part) {
       return part.part().part();
     }
-    throw new BadInput(code + " is no part of this job: " + Meaning.sentence(found));
+    throw new BadInput(code + " is not a part of this job: " + Meaning.sentence(found));
   }
 
   /** Something that is done in several steps, each of which may be refused. */

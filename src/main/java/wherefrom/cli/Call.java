@@ -218,7 +218,7 @@ final class Call {
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {
-      throw wrong(what + ": \"" + text + "\" is no path.");
+      throw wrong(what + ": \"" + text + "\" is not a path.");
     }
   }
 
@@ -237,7 +237,14 @@ final class Call {
       // Said below, with the range.
     }
     throw wrong(
-        option + ": \"" + text.get() + "\" is no whole number from " + least + " to " + most + ".");
+        option
+            + ": \""
+            + text.get()
+            + "\" is not a whole number from "
+            + least
+            + " to "
+            + most
+            + ".");
   }
 
   List<String> operands() {

@@ -56,7 +56,8 @@ public final class CommandLine {
     return Stream.concat(words.stream(), Stream.of(Option.HELP.name())).toList();
   }
 
-  private Status runCommand(List<String> words) {
+  private Status runCommand(List<String> called) {
+    List<String> words = OldWords.today(called);
     Answer answer = new Answer(out, err, asksForJson(words));
     Optional<Command> command = Commands.find(words);
     if (command.isEmpty()) {

@@ -34,6 +34,7 @@ final class Commands {
           "record",
           "inspect",
           "photo",
+          "paper",
           "measure",
           "tool",
           "limit",
@@ -44,11 +45,11 @@ final class Commands {
           "debris",
           "decide",
           "fit",
-          "take-back",
-          "cycles",
-          "missing",
-          "excuse",
-          "close",
+          "undo",
+          "swaps",
+          "to-fit",
+          "leave-empty",
+          "finish",
           "torque",
           "timing",
           "check",
@@ -92,6 +93,7 @@ final class Commands {
       case "retag" -> RetagCommands.all();
       case "money" -> MoneyCommands.all();
       case "record", "photo" -> one(first, RecordCommands.all());
+      case "paper" -> PaperCommands.all();
       case "inspect" -> List.of(InspectCommand.of());
       case "measure" -> List.of(MeasureCommand.of());
       case "tool", "limit" -> one(first, InstrumentCommands.all());
@@ -106,7 +108,7 @@ final class Commands {
       case "debris" -> DebrisCommands.all();
       case "decide" -> DecideCommands.all();
       case "fit" -> List.of(FitCommand.of());
-      case "take-back", "cycles", "missing", "excuse", "close" -> one(first, FinishCommands.all());
+      case "undo", "swaps", "to-fit", "leave-empty", "finish" -> one(first, FinishCommands.all());
       case "torque" -> TorqueCommands.all();
       case "timing" -> TimingCommands.all();
       case "check", "backup", "export", "import", "report" -> one(first, FileCommands.all());

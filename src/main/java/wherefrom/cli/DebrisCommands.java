@@ -19,17 +19,17 @@ final class DebrisCommands {
     return List.of(
         Command.of(
                 "debris found",
-                "Records what lies where, and says what to suspect.",
+                "Records what was found where, and says what to suspect.",
                 Option.maybe("--note", "TEXT", "what else is to be said of it"))
-            .takes("PLACE LOOK")
+            .takes("PLACE WHAT")
             .noting(
                 "Places: " + Names.all(List.of(DebrisPlace.values())) + ".",
-                "Looks: " + Names.all(List.of(DebrisLook.values())) + ".")
+                "What: " + Names.all(List.of(DebrisLook.values())) + ".")
             .tells(DebrisCommands::found),
         Command.of(
                 "debris opened",
                 "Records that something was opened and looked at.",
-                Option.needed("--look", "LOOK", "pass, suspect or fail"),
+                Option.needed("--answer", "ANSWER", "pass, suspect or fail"),
                 Option.maybe("--note", "TEXT", "what was seen"))
             .takes("OPENING")
             .noting("Openings: " + Names.all(List.of(Opening.values())) + ".")
@@ -43,20 +43,20 @@ final class DebrisCommands {
 
   private static Row found(Bench bench, Call call) throws BadInput {
     if (call.operands().size() != 2) {
-      throw call.wrong("Give a place and a look.");
+      throw call.wrong("Give a place and what was found.");
     }
     DebrisPlace place = Names.find(DebrisPlace.class, "place", call.operands().get(0));
-    DebrisLook look = Names.find(DebrisLook.class, "look of debris", call.operands().get(1));
+    DebrisLook look = Names.find(DebrisLook.class, "kind of debris", call.operands().get(1));
     new DebrisBook(bench.job()).found(place, look, call.text("--note"));
     String suspect = DebrisMap.suspect(new DebrisFind(place, look));
     return new Row.Told(
-        suspect, Json.object("place", Names.of(place), "look", Names.of(look), "suspect", suspect));
+        suspect, Json.object("place", Names.of(place), "what", Names.of(look), "suspect", suspect));
   }
 
   private static Row opened(Bench bench, Call call) throws BadInput {
     String what = call.operand("Give one opening.");
     Opening opening = Names.find(Opening.class, "opening", what);
-    Look look = Names.find(Look.class, "answer", call.get("--look"));
+    Look look = Names.find(Look.class, "answer", call.get("--answer"));
     DebrisBook book = new DebrisBook(bench.job());
     book.opened(opening, look, call.text("--note"));
     return MainsRow.of(book.map().question());
@@ -75,7 +75,7 @@ final class DebrisCommands {
       List<String> lines = new ArrayList<>();
       lines.add("Did it reach the mains? " + mains + ".");
       answeredBy.forEach(look -> lines.add("answered by\t" + look));
-      wanted.forEach(look -> lines.add("still to be looked at\t" + look));
+      wanted.forEach(look -> lines.add("still to look at\t" + look));
       return Row.lines(lines);
     }
   }

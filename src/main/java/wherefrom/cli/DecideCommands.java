@@ -69,8 +69,8 @@ final class DecideCommands {
     @Override
     public String text() {
       return (everyPart
-              ? "Every used part wants a decision before it is fitted. "
-              : "Only parts that something speaks against want a decision. ")
+              ? "Every used part needs a decision before it is fitted. "
+              : "Only parts that something speaks against need a decision. ")
           + "Waiting now: "
           + waiting
           + ".";

@@ -28,7 +28,7 @@ final class Faults {
       return file + "it exists already. Choose another name.";
     }
     if (e instanceof NotDirectoryException) {
-      return file + "it is no folder. Check the path.";
+      return file + "it is not a folder. Check the path.";
     }
     return file + Objects.requireNonNullElse(fault.getReason(), "the disk gave no reason") + ".";
   }

@@ -31,7 +31,7 @@ final class FileCommands {
   }
 
   private static Command check() {
-    return Command.of("check", "Looks whether a job's files are sound; only reads.", Option.JOB)
+    return Command.of("check", "Checks a job's files; changes nothing.", Option.JOB)
         .noting("Exit status: 0 when nothing is damaged, 1 when something is.")
         .does(
             (call, answer) -> {
@@ -67,7 +67,7 @@ final class FileCommands {
   private static Command backup() {
     return Command.of(
             "backup",
-            "Brings the copy of a job on a USB drive or another disk up to date.",
+            "Updates the copy of a job on a USB drive or another disk.",
             Option.JOB,
             Option.needed("--to", "FOLDER", "the folder that holds the copies"))
         .noting(
@@ -140,7 +140,7 @@ final class FileCommands {
     return Command.of(
             "import",
             "Brings a job back from one file, as a new folder.",
-            Option.needed("--folder", "SHOP", "the folder of the jobs"))
+            Option.needed("--folder", "JOBS", "the jobs folder"))
         .takes("FILE.zip")
         .noting("Exit status: 1 when the job was damaged already; it is brought back as it is.")
         .does(
@@ -161,7 +161,7 @@ final class FileCommands {
   private static Command report() {
     return Command.of(
             "report",
-            "Writes version, system and log to a file, for whoever mends the program.",
+            "Writes version, system and log to a file, for whoever fixes the program.",
             Option.needed("--out", "F.txt", "where to write; - for standard output"),
             Option.maybe("--job", "DIR", "adds the logbook of this job"),
             Outlet.REPLACE)

@@ -9,50 +9,48 @@ import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Undone;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.Found;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cycle;
 
-/** Steps taken back, what is still missing or in the wrong place, sections closed. */
+/** Steps undone, what is still to fit or in the wrong place, sections finished. */
 final class FinishCommands {
   private static final Option BEFORE =
-      Option.flag("--before", "take back the step before one that cannot be taken back");
+      Option.flag("--before", "undo the step before one that cannot be undone");
 
   private FinishCommands() {}
 
   static List<Command> all() {
-    return List.of(takeBack(), cycles(), missing(), excuse(), close());
+    return List.of(undo(), swaps(), toFit(), leaveEmpty(), finish());
   }
 
-  private static Command takeBack() {
+  private static Command undo() {
     return Command.of(
-            "take-back",
-            "Takes the last step back, a stop that stands before all; nothing is erased.",
-            BEFORE)
-        .noting("What is printed cannot be taken back: it says so, with status 1.")
-        .onJob(FinishCommands::takeBack);
+            "undo", "Undoes the last step, a standing stop first; nothing is erased.", BEFORE)
+        .noting("What is printed cannot be undone: it says so, with status 1.")
+        .onJob(FinishCommands::undo);
   }
 
-  private record TakenBack(String takenBack, long sequence) implements Row {
+  private record UndoneRow(String undone, long sequence) implements Row {
     @Override
     public String text() {
-      return "Taken back: " + takenBack + ".";
+      return "Undone: " + undone + ".";
     }
   }
 
-  private static Status takeBack(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status undo(Bench bench, Call call, Answer answer) throws BadInput {
     OpenJob job = bench.job();
     EngineJob before = job.state();
     Optional<LoggedEntry> stop = job.takeBackStop();
     if (stop.isPresent()) {
       String words = EntryWords.of(before, stop.get().entry());
-      return answer.only(new TakenBack(words, stop.get().sequence()));
+      return answer.only(new UndoneRow(words, stop.get().sequence()));
     }
     Undone undone = call.has(BEFORE) ? job.undoBefore() : job.undo();
     return undone
         .<Ending>match(
-            back -> () -> answer.only(new TakenBack(back.words(), back.step().sequence())),
+            back -> () -> answer.only(new UndoneRow(back.words(), back.step().sequence())),
             kept -> () -> kept(kept, answer),
             nothing -> Ending.bad(nothing.sentence()))
         .end();
@@ -61,15 +59,15 @@ final class FinishCommands {
   private static Status kept(Undone.Kept kept, Answer answer) {
     answer.only(
         new Row.Told(
-            kept.why() + " With --before it takes back the step before: " + kept.before() + ".",
-            Json.object("takenBack", "", "sentence", kept.why(), "before", kept.before())));
+            kept.why() + " With --before it undoes the step before: " + kept.before() + ".",
+            Json.object("undone", "", "sentence", kept.why(), "before", kept.before())));
     return Status.STOPPED;
   }
 
-  private record CycleRow(boolean closed, List<Integer> parts, String words) implements Row {
-    static CycleRow of(Cycle cycle) {
+  private record SwapRow(boolean closed, List<Integer> parts, String words) implements Row {
+    static SwapRow of(Cycle cycle) {
       List<Integer> items = cycle.moves().stream().map(move -> move.part().item()).toList();
-      return new CycleRow(cycle.closed(), items, cycle.words());
+      return new SwapRow(cycle.closed(), items, cycle.words());
     }
 
     @Override
@@ -78,13 +76,12 @@ final class FinishCommands {
     }
   }
 
-  private static Command cycles() {
-    return Command.of(
-            "cycles", "Says the shortest way out of parts that sit in each other's places.")
+  private static Command swaps() {
+    return Command.of("swaps", "Says the shortest way out where parts are swapped.")
         .onJob(
             (bench, call, answer) -> {
               List<Cycle> cycles = Cycle.of(bench.state().fitted());
-              cycles.stream().map(CycleRow::of).forEach(answer::row);
+              cycles.stream().map(SwapRow::of).forEach(answer::row);
               if (cycles.isEmpty()) {
                 answer.say("Every fitted part sits in its own place.");
               }
@@ -92,27 +89,27 @@ final class FinishCommands {
             });
   }
 
-  private static Command missing() {
-    return Command.of("missing", "Lists the places that are still open.")
+  private static Command toFit() {
+    return Command.of("to-fit", "Lists what is still to fit.")
         .noting(
-            "A line a place, in the order of putting together: the place, its state, the tag's"
-                + " digits.",
-            "Then a line for each part that sits in its place although something stands against"
-                + " it, with a sentence.",
-            "Last line: how many are missing, and how many are in, but.")
-        .tells((bench, call) -> MissingRow.of(bench));
+            "One line per place, in the order of putting together: the place, its state,"
+                + " the tag's digits.",
+            "Then one line per part that is in its place although something speaks"
+                + " against it, with the reason.",
+            "Last line: how many are to fit, and how many are in, but.")
+        .tells((bench, call) -> ToFitRow.of(bench));
   }
 
-  private record ExcusedRow(String place, String reason, Row.Beside how) implements Row {
+  private record LeftRow(String place, String reason, Row.Beside how) implements Row {
     @Override
     public String text() {
       return how.text() + place + ": " + Answer.cell(reason) + ".";
     }
   }
 
-  private static Command excuse() {
+  private static Command leaveEmpty() {
     return Command.of(
-            "excuse",
+            "leave-empty",
             "Leaves the home of a part, or the place at a place card, empty or as it is, for a"
                 + " reason.",
             Option.JOB,
@@ -125,12 +122,12 @@ final class FinishCommands {
                 throw call.wrong("Say why the place stays as it is.");
               }
               try (Bench bench = Bench.open(call, answer)) {
-                return Codes.each(call, answer, code -> excuse(bench, code.get(0), call, answer));
+                return Codes.each(call, answer, code -> leave(bench, code.get(0), call, answer));
               }
             });
   }
 
-  private static Status excuse(Bench bench, String code, Call call, Answer answer) throws BadInput {
+  private static Status leave(Bench bench, String code, Call call, Answer answer) throws BadInput {
     Place place = place(bench, code, call.find("--kind"));
     String reason = call.get(Option.REASON);
     boolean empty = bench.state().findSeated(place).isEmpty();
@@ -138,11 +135,11 @@ final class FinishCommands {
       throw new BadInput(
           "A part sits at "
               + place.words()
-              + " and nothing stands against it: no excuse is needed.");
+              + " and nothing speaks against it: no reason is needed.");
     }
-    new StillMissing(bench.job()).excuse(place, reason);
+    new ToFit(bench.job()).leave(place, reason);
     Row.Beside how = new Row.Beside(empty ? "Left empty: " : "Left as it is: ");
-    answer.row(new ExcusedRow(place.words(), reason.strip(), how));
+    answer.row(new LeftRow(place.words(), reason.strip(), how));
     return Status.RIGHT;
   }
 
@@ -154,7 +151,7 @@ final class FinishCommands {
     if (found instanceof Found.ASpot spot) {
       return place(bench, spot.spot(), kind);
     }
-    throw new BadInput(code + " names no place of this job: " + Meaning.sentence(found));
+    throw new BadInput(code + " does not name a place of this job: " + Meaning.sentence(found));
   }
 
   private static Place place(Bench bench, Spot spot, Optional<String> kind) throws BadInput {
@@ -171,22 +168,22 @@ final class FinishCommands {
     throw new BadInput("Say with --kind which place at " + spot.words() + ": " + kinds + ".");
   }
 
-  private static Command close() {
+  private static Command finish() {
     return Command.of(
-            "close",
-            "Closes a section once each of its places is filled or left empty for a reason.",
+            "finish",
+            "Finishes a section once each of its places is filled or left empty for a reason.",
             Option.JOB)
         .takes("SECTION")
         .noting(
             "Sections: valvetrain, or valvetrain-left and valvetrain-right; rods, mains, cam.",
-            "With the last one closed: cautions and open points before the first start.")
+            "With the last one finished: cautions and open points before the first start.")
         .does(
             (call, answer) -> {
               String key = call.operand("Give one section.");
               try (Bench bench = Bench.open(call, answer)) {
-                CloseRow row = CloseRow.close(bench, key);
+                FinishRow row = FinishRow.finish(bench, key);
                 answer.only(row);
-                return Status.stoppedIf(!row.closed());
+                return Status.stoppedIf(!row.finished());
               }
             });
   }

@@ -12,8 +12,8 @@ final class FitCommand {
             "fit",
             "Judges a part at a place and logs the fit where it is right.",
             Option.JOB,
-            Option.maybe("--on-purpose", "REASON", "fit it against a stop, for this reason"),
-            Option.flag("--turned", "the part is held the other way round"))
+            Option.maybe("--on-purpose", "REASON", "fit it in spite of a stop, for this reason"),
+            Option.flag("--turned", "the part is held the other way around"))
         .takes("PART-CODE PLACE-CODE|-")
         .noting(
             "First the verdict, then its sentence and the way out on the next line.",

@@ -21,8 +21,7 @@ final class HelpTexts {
         + " input, one a line. Exit status: 0 right, 1 stopped, 2 bad input with a sentence on"
         + " standard error, which --json says as {\"error\": …} too.",
     "",
-    "Published service information for the exact engine, and a qualified machinist, outrank this"
-        + " tool."
+    "Service information for your exact engine, and a qualified machinist, outrank this tool."
   };
 
   private HelpTexts() {}

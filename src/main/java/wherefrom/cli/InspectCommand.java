@@ -114,7 +114,7 @@ final class InspectCommand {
     if (kept instanceof Inspecting.Answer.Refused refused) {
       List<String> keys =
           inspecting.cards(subject).stream().map(card -> card.check().key()).toList();
-      throw new BadInput(refused.sentence() + " There are: " + String.join(", ", keys) + ".");
+      throw new BadInput(refused.sentence() + " Use one of: " + String.join(", ", keys) + ".");
     }
     Inspecting.Answer.Kept done = (Inspecting.Answer.Kept) kept;
     List<String> follows = done.follows().stream().map(InspectCommand::words).toList();
@@ -123,7 +123,7 @@ final class InspectCommand {
 
   private static String words(StandingRule rule) {
     Consequence one = rule.consequence();
-    return one.rule() + ": " + one.sentence() + " (" + one.source() + ")";
+    return one.ruleWords() + ": " + one.sentence() + " (" + one.source() + ")";
   }
 
   private static Look look(Call call) throws BadInput {
@@ -131,6 +131,6 @@ final class InspectCommand {
     return Arrays.stream(Look.values())
         .filter(look -> Names.of(look).equals(word))
         .findFirst()
-        .orElseThrow(() -> call.wrong("\"" + word + "\" is no answer: " + ANSWER.help() + "."));
+        .orElseThrow(() -> call.wrong("\"" + word + "\" is not an answer: " + ANSWER.help() + "."));
   }
 }

@@ -15,7 +15,7 @@ final class InstrumentCommands {
   private static final Option FORCE =
       Option.flag("--force", "it is a scale: its figures are forces");
   private static final Option SOURCE =
-      Option.needed("--source", "TEXT", "where it stands: manual and page");
+      Option.needed("--source", "TEXT", "where it is printed: manual and page");
 
   /** What is done to the list of tools or limits. */
   private interface Deed {
@@ -96,11 +96,11 @@ final class InstrumentCommands {
     return keeping(
         Command.of(
             "tool add",
-            "Lists a tool that you measure with; its figures decide what a reading can tell.",
+            "Lists a tool that you measure with. Its figures decide what a reading can tell.",
             NAME,
             Option.needed("--step", "SIZE", "the smallest step that it shows, such as 0.0001in"),
-            Option.needed("--error", "SIZE", "by how much it may be off, either way"),
-            Option.needed("--repeat", "SIZE", "by how much its repeats differ, either way"),
+            Option.needed("--error", "SIZE", "how far it may be off, either way"),
+            Option.needed("--repeat", "SIZE", "how far its repeats differ, either way"),
             FORCE),
         (instruments, call) ->
             instruments.list(
@@ -117,7 +117,7 @@ final class InstrumentCommands {
             "tool zero",
             "Keeps what a tool shows at zero.",
             NAME,
-            Option.needed("--shows", "SIZE", "what it shows; 0 where it is on its mark")),
+            Option.needed("--shows", "SIZE", "what it shows; 0 where it is right")),
         (instruments, call) -> instruments.zero(call.get(NAME), call.get("--shows")));
   }
 
@@ -125,11 +125,11 @@ final class InstrumentCommands {
     return keeping(
         Command.of(
             "limit set",
-            "Types a limit of this engine; without lower and upper it is taken away.",
+            "Sets a limit; without lower and upper it is removed.",
             PLAN,
             Option.needed("--result", "KEY", "which result, such as value, taper, clearance"),
-            Option.maybe("--lower", "SIZE", "the least allowed"),
-            Option.maybe("--upper", "SIZE", "the most allowed"),
+            Option.maybe("--lower", "SIZE", "the lower limit"),
+            Option.maybe("--upper", "SIZE", "the upper limit"),
             SOURCE),
         (instruments, call) ->
             instruments.limit(
@@ -144,7 +144,7 @@ final class InstrumentCommands {
     return keeping(
         Command.of(
             "limit size",
-            "Types the size when new of a journal or bore.",
+            "Sets the size when new of a journal or bore.",
             PLAN,
             Option.needed("--size", "SIZE", "as printed in this engine's manual"),
             SOURCE),

@@ -36,9 +36,9 @@ final class JobCommands {
   private static Command begin() {
     return Command.of(
             "job new",
-            "Begins a job.",
+            "Starts a job.",
             Option.needed("--folder", "DIR", "the new job's own folder"),
-            Option.needed("--name", "TEXT", "a name that you will recognise"),
+            Option.needed("--name", "TEXT", "a name that you will recognize"),
             Option.maybe("--layout", "NAME", "one of those that wherefrom layouts lists"),
             Option.maybe("--layout-file", "F", "a layout of your own instead"),
             Option.maybe("--track", "KIND,…|all", "more kinds of part to track"),
@@ -182,15 +182,17 @@ final class JobCommands {
   private static Command list() {
     return Command.of(
             "job list",
-            "Lists the jobs of a shop, the one last worked on first.",
-            Option.maybe("--folder", "SHOP", "the folder of the jobs; the settings' if not given"))
-        .noting("A line a job: folder, name, when it was last worked on (UTC), what to do next.")
+            "Lists the jobs of a jobs folder, the one last worked on first.",
+            Option.maybe("--folder", "JOBS", "the jobs folder; the settings' if not given"))
+        .noting(
+            "One line per job: folder, name, when it was last worked on (UTC), what to do"
+                + " next.")
         .does(
             (call, answer) -> {
               boolean given = call.find("--folder").isPresent();
               Path shop = given ? call.path("--folder") : call.equipment().settings().load().shop();
               if (!Files.isDirectory(shop)) {
-                throw new BadInput("There is no folder " + shop + ". Give the folder of the jobs.");
+                throw new BadInput("There is no folder " + shop + ". Give the jobs folder.");
               }
               call.equipment().shelves().apply(shop).list().stream()
                   .map(JobRow::of)
@@ -225,9 +227,10 @@ final class JobCommands {
   private static Command places() {
     return Command.of("places", "Lists every place of a job.")
         .noting(
-            "A line a place: the place card's digits, the tag's digits, the place, its state.",
-            "States: in, out, washing, at the machine shop, missing, fitted, other part fitted,"
-                + " open, left empty.")
+            "One line per place: the place card's digits, the tag's digits, the place,"
+                + " its state.",
+            "States: in, out, washing, at the machine shop, lost, fitted, other part"
+                + " fitted, open, left empty.")
         .lists(
             (bench, call) ->
                 bench.state().places().stream().map(place -> PlaceRow.of(bench, place)));

@@ -19,16 +19,17 @@ final class LayoutCommands {
         Command.of(
                 "layouts",
                 "Lists the engine layouts, or writes one to a file for editing.",
-                Option.maybe(
-                    "--folder", "SHOP", "lists the layouts that are kept in this shop too"),
+                Option.maybe("--folder", "JOBS", "lists the layouts kept in this jobs folder too"),
                 Option.maybe(
                     "--out", "F.json", "where to write the layout with this NAME; - for output"),
                 Outlet.REPLACE)
             .takes("[NAME]")
-            .noting("A line a layout: name, title, parts tracked always, parts with every kind on.")
+            .noting(
+                "One line per layout: name, title, parts always tracked, parts with every"
+                    + " kind on.")
             .does((call, answer) -> layouts(call, answer)),
         Command.of("stocks", "Lists the label stock that can be printed on.")
-            .noting("A line a stock: name, title, labels on a page, dots per inch.")
+            .noting("One line per stock: name, title, labels on a page, dots per inch.")
             .does(
                 (call, answer) -> {
                   call.equipment().printer().listStocks().stream()

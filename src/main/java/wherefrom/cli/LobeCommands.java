@@ -40,7 +40,7 @@ final class LobeCommands {
   static Command read() {
     return Command.of(
             "timing read",
-            "Takes dial readings over one lobe; one at the same angle corrects the former.",
+            "Takes dial readings over one lobe; one at the same angle replaces the earlier one.",
             LOBE)
         .takes("DEG=LIFT…|-")
         .noting(TimingCommands.ZERO, "timing read --job DIR --lobe 1IN 40=0.0512in 50=0.0836in")
@@ -70,7 +70,7 @@ final class LobeCommands {
   static Command remove() {
     return Command.of(
             "timing remove",
-            "Takes one reading out; take-back brings it again.",
+            "Takes one reading out; undo brings it back.",
             LOBE,
             Option.needed("--at", "DEG", "its angle"))
         .tells(

@@ -36,7 +36,8 @@ final class MeasureCommand {
             Option.maybe("--note", "TEXT", "what else is to be known"))
         .takes("[CODE|FEATURE] [SIZE…]")
         .noting(
-            "Sizes come in the plan's order, such as 0.3125in or 7.94mm; / parts repeats of one.",
+            "Sizes come in the plan's order, such as 0.3125in or 7.94mm; / separates"
+                + " repeats of one.",
             "Readings that look like a slip are not kept, and the status is 1, until --confirmed.")
         .onJob(MeasureCommand::run);
   }

@@ -68,7 +68,9 @@ final class MoneyCommands {
     return Arrays.stream(CostState.values())
         .filter(state -> state.name().equalsIgnoreCase(word))
         .findFirst()
-        .orElseThrow(() -> call.wrong("--state: \"" + word + "\" is none of " + STATES + "."));
+        .orElseThrow(
+            () ->
+                call.wrong("--state: \"" + word + "\" is not known. Use one of: " + STATES + "."));
   }
 
   private static Command move() {
@@ -92,7 +94,7 @@ final class MoneyCommands {
   private static Command budget() {
     return Command.of(
             "money budget",
-            "Sets what may be spent, and what is laid by for what is found later.",
+            "Sets the budget, and what is set aside for surprises.",
             AMOUNT,
             Option.maybe("--contingency", "PERCENT", "of all costs, 15 where not given"),
             Option.maybe("--currency", "EUR", "by ISO 4217; else your country's"))
@@ -166,7 +168,7 @@ final class MoneyCommands {
 
   private static Command out() {
     return Command.of(
-            "money out",
+            "money export",
             "Writes the cost lines as comma-separated values.",
             Option.needed("--out", "F.csv", "where to write; - for standard output"),
             Outlet.REPLACE)
@@ -182,8 +184,8 @@ final class MoneyCommands {
 
   private static Command in() {
     return Command.of(
-            "money in",
-            "Adds the cost lines of a table; one wrong row is named, and nothing is added.")
+            "money import",
+            "Adds the cost lines of a table. A wrong row is named, and nothing is added.")
         .takes("F.csv")
         .noting("First row: what,about,state,amount,note,currency.")
         .tells(MoneyCommands::in);

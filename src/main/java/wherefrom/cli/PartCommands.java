@@ -34,7 +34,7 @@ final class PartCommands {
   private static Command out() {
     return Command.of("out", "Logs parts that came out of the engine.")
         .takes(CODES)
-        .noting("A line a part: digits, what was done, the part.")
+        .noting("One line per part: digits, what was done, the part.")
         .onJob(
             (bench, call, answer) ->
                 Codes.each(call, answer, code -> out(bench, code.get(0), answer)));
@@ -59,7 +59,7 @@ final class PartCommands {
             other ->
                 Ending.bad(
                     code
-                        + " is no part's tag: "
+                        + " is not a part's tag: "
                         + Meaning.of(other.found())
                         + ". Give the part's code."))
         .end();
@@ -142,7 +142,7 @@ final class PartCommands {
   private static Command found() {
     return handling(
         "found",
-        "Logs missing parts that have turned up.",
+        "Logs lost parts that have turned up.",
         (handling, item, call) -> handling.found(item));
   }
 
@@ -233,6 +233,6 @@ final class PartCommands {
                 size ->
                     "Nobody said its size. The list says "
                         + size.words()
-                        + ": take back, and replace it with --size listed.");
+                        + ": undo it, and replace it with --size listed.");
   }
 }

@@ -18,8 +18,10 @@ final class PlanCommands {
   private static final Option WHERE =
       Option.maybe("--where", "WHERE", "which one: 3EX, B3, R3, M2, left, lifter@3EX");
   private static final Option SIZE = Option.maybe("--size", "TEXT", "how much, as 0.010 in");
-  private static final Option ONLY_SHOW = Option.flag("--only-show", "record nothing");
-  private static final Option ALL = Option.flag("--all", "what is passed or forbidden, too");
+  private static final Option ONLY_SHOW =
+      Option.flag("--preview", "show what follows; record nothing");
+  private static final Option ALL =
+      Option.flag("--all", "also what has passed, and what is forbidden");
   private static final String KINDS = "Kinds: " + Names.all(List.of(ChangeKind.values())) + ".";
 
   private PlanCommands() {}
@@ -42,15 +44,16 @@ final class PlanCommands {
   private static Command change() {
     return Command.of(
             "plan change",
-            "Shows what follows from a change and plans it; nothing binds yet.",
+            "Shows what follows from a change and plans it. Only a plan: nothing is"
+                + " stopped yet.",
             WHERE,
             SIZE,
             ONLY_SHOW)
         .takes("KIND")
         .noting(
             KINDS,
-            "A line a consequence: effect and parts, rule, sentence, source. The last line is its"
-                + " money, at the prices typed.")
+            "One line per consequence: effect and parts, rule, sentence, source. The last"
+                + " line is its money, at the prices typed.")
         .tells(PlanCommands::change);
   }
 
@@ -126,7 +129,7 @@ final class PlanCommands {
   private static Row drop(Bench bench, Call call) throws BadInput {
     String number = call.operand("Give one plan's number.");
     if (!number.matches("\\d{1,6}")) {
-      throw call.wrong("\"" + number + "\" is no plan's number.");
+      throw call.wrong("\"" + number + "\" is not a plan's number.");
     }
     Planning.Answer dropped =
         new Planning(bench.job()).drop(Integer.parseInt(number), call.text("--reason"));
@@ -136,9 +139,9 @@ final class PlanCommands {
 
   private static Command checks() {
     return Command.of(
-            "plan checks", "Lists the checks that are open, or what stands for one part.", ALL)
+            "plan checks", "Lists the checks that are open, or what applies to one part.", ALL)
         .takes("[CODE]")
-        .noting("A line a check: its name, how it stands, what to do, rule, source.")
+        .noting("One line per check: its name, its answer, what to do, rule, source.")
         .lists((bench, call) -> standing(bench, call).stream().map(PlanRows.Check::of));
   }
 
@@ -158,22 +161,22 @@ final class PlanCommands {
     return Command.of(
             "plan answer",
             "Answers a check by its name.",
-            Option.needed("--look", "LOOK", "pass, suspect or fail"),
+            Option.needed("--answer", "ANSWER", "pass, suspect or fail"),
             Option.maybe("--note", "TEXT", "what was seen"))
         .takes("CHECK")
         .tells(PlanCommands::answer);
   }
 
   private static Row answer(Bench bench, Call call) throws BadInput {
-    Look look = Names.find(Look.class, "answer", call.get("--look"));
-    String check = call.operand("Give one check.");
+    Look look = Names.find(Look.class, "answer", call.get("--answer"));
+    String check = CheckName.key(call.operand("Give one check."));
     Planning.Answer given = new Planning(bench.job()).answer(check, look, call.text("--note"));
     require(given);
     return new PlanRows.Answered(
-        ((Planning.Answer.Answered) given).answer().check(),
+        CheckName.shown(((Planning.Answer.Answered) given).answer().check()),
         look.word(),
         look == Look.PASS
-            ? "The check is passed."
-            : "The check is not passed: it stays open and holds what waits for it.");
+            ? "Check: pass."
+            : "Check: fail. It stays open. What waits for it stays stopped.");
   }
 }

@@ -20,10 +20,10 @@ import wherefrom.workings.plan.WhatIf;
 /** The plan in figures: how things are now, and up to three what-ifs. */
 final class PlanNumbersCommand {
   private static final Option NOW =
-      Option.several("--now", "KEY=VALUE", "how things are now; commas part them");
+      Option.several("--now", "KEY=VALUE", "how things are now; commas separate them");
   private static final Option WHAT_IF =
       Option.several(
-          "--what-if", "KEY=VALUE", "one change of figures a value, at most " + Plan.MOST_WHAT_IFS);
+          "--idea", "KEY=VALUE", "one change of figures a value, at most " + Plan.MOST_WHAT_IFS);
   private static final Option JOB =
       Option.maybe("--job", "DIR", "the job whose kept plan is shown, and whose prices count");
 
@@ -32,16 +32,16 @@ final class PlanNumbersCommand {
   static Command of() {
     return Command.of(
             "plan numbers",
-            "Works ratio, cuts, intake, pushrods, lift and piston to valve side by side.",
+            "Works out ratio, cuts, intake, pushrods, lift and piston to valve, side by side.",
             NOW,
             WHAT_IF,
             JOB)
         .noting(
-            "plan numbers --now bore=3.87in,stroke=3.31in,… --what-if target=9.5"
+            "plan numbers --now bore=3.87in,stroke=3.31in,… --idea target=9.5"
                 + " target=10,deck-cut=0.010in",
             "Without --now the plan that the job keeps is shown. Values are typed as for"
-                + " \"workings\"; \"workings\" names their keys. A comma before a key parts two"
-                + " figures; any other is a decimal mark.")
+                + " \"workings\"; \"workings\" names their keys. A comma before a key separates"
+                + " two figures; any other is a decimal mark.")
         .does((call, answer) -> run(call, answer));
   }
 
@@ -61,13 +61,13 @@ final class PlanNumbersCommand {
     List<WhatIf> whatIfs = new ArrayList<>();
     for (String one : call.all(WHAT_IF.name())) {
       Inputs changes = WorkingsCommand.read(working, FigureList.of(List.of(one)));
-      whatIfs.add(new WhatIf("what-if " + (whatIfs.size() + 1), changes));
+      whatIfs.add(new WhatIf("idea " + (whatIfs.size() + 1), changes));
     }
     if (now.entries().isEmpty() && whatIfs.isEmpty()) {
       throw call.wrong("Give --now with figures, or --job with a kept plan.");
     }
     if (whatIfs.size() > Plan.MOST_WHAT_IFS) {
-      throw call.wrong("At most " + Plan.MOST_WHAT_IFS + " what-ifs stand beside now.");
+      throw call.wrong("At most " + Plan.MOST_WHAT_IFS + " ideas stand beside now.");
     }
     return new Plan(now, whatIfs);
   }

@@ -18,14 +18,14 @@ final class PlanRows {
   record Follows(Consequence one) implements Row {
     @Override
     public String text() {
-      return Answer.cells(one.headline(), one.rule(), one.sentence(), one.source());
+      return Answer.cells(one.headline(), one.ruleWords(), one.sentence(), one.source());
     }
 
     @Override
     public Map<String, Object> fields() {
       return Json.object(
-          "rule", one.rule(),
-          "key", one.key(),
+          "rule", one.ruleWords(),
+          "key", CheckName.shown(one.key()),
           "severity", one.severity().word(),
           "effect", one.effect().words(),
           "subject", one.subject(),
@@ -101,12 +101,13 @@ final class PlanRows {
     @Override
     public String text() {
       Consequence one = follows.one();
-      return Answer.cells(one.key(), state, one.sentence(), one.rule(), one.source());
+      return Answer.cells(
+          CheckName.shown(one.key()), state, one.sentence(), one.ruleWords(), one.source());
     }
   }
 
   /** A check that was answered. */
-  record Answered(String check, String look, String sentence) implements Row {
+  record Answered(String check, String answer, String sentence) implements Row {
     @Override
     public String text() {
       return sentence;

@@ -29,8 +29,8 @@ final class ReadCommand {
             Option.flag("--any", "also codes of any other make, marked as foreign"))
         .takes("FILE|FOLDER…")
         .noting(
-            "A line a code: file, what it says, meaning. What cannot be read is said on standard"
-                + " error.",
+            "One line per code: file, what it says, meaning. What cannot be read is said"
+                + " on standard error.",
             "Exit status: 0 something was read, 1 no tag was found, 2 no file was a picture, or one"
                 + " that the call names could not be read; the others are read all the same.")
         .does(ReadCommand::run);

@@ -21,7 +21,7 @@ record ResumeRow(String name, Resume resume) implements Row {
     lines.add(
         String.format(
             Locale.ROOT,
-            "In the engine %d, fitted %d, missing %d.",
+            "In the engine %d, fitted %d, to fit %d.",
             resume.inEngine(),
             resume.fitted(),
             resume.missing()));
@@ -37,7 +37,7 @@ record ResumeRow(String name, Resume resume) implements Row {
         "lastStep", resume.lastStep(),
         "stop", resume.stop().orElse(""),
         "inEngine", resume.inEngine(),
-        "missing", resume.missing(),
+        "toFit", resume.missing(),
         "fitted", resume.fitted(),
         "waiting", resume.waiting(),
         "doNext", resume.doNext());

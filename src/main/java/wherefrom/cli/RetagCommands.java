@@ -15,7 +15,7 @@ final class RetagCommands {
   private static final String READINGS = "MARK=SIZE[:SIZE]…";
   private static final Option KIND = Option.needed("--kind", "KIND", "the kind of part");
   private static final Option BY =
-      Option.needed("--by", "PLAN=TOOL[,PLAN=TOOL]…", "the readings taken now and the tool");
+      Option.needed("--with", "PLAN=TOOL[,PLAN=TOOL]…", "the readings taken now and the tool");
 
   private RetagCommands() {}
 
@@ -27,20 +27,22 @@ final class RetagCommands {
                 KIND,
                 BY)
             .takes(READINGS)
-            .noting("A size for each plan of --by, in the same order, with a colon between them.")
+            .noting(
+                "One size for each plan of --with, in the same order, with a colon between"
+                    + " them.")
             .lists(
                 (bench, call) ->
                     matches(bench, call).stream().map(match -> MatchRow.of(bench, match))),
         Command.of(
                 "retag accept",
-                "You agree that an untagged part is the one proposed: it is back, and gets a new"
-                    + " issue of its tag.",
+                "Accepts a match: the part is back, and gets a new issue of its tag.",
                 KIND,
                 BY,
-                Option.needed("--mark", "MARK", "the untagged part that you agree on"),
-                Option.maybe("--as", "ITEM", "the part that you say it is; else the one proposed"))
+                Option.needed("--mark", "MARK", "the untagged part"),
+                Option.maybe(
+                    "--as", "ITEM", "the part that you say it is; else the match proposed"))
             .takes(READINGS)
-            .noting("Without --as only what is certain or likely can be agreed on.")
+            .noting("Without --as only a match that is certain or likely is accepted.")
             .tells(RetagCommands::accept));
   }
 
@@ -99,7 +101,7 @@ final class RetagCommands {
 
   private static Map<String, String> tools(Call call) throws BadInput {
     Map<String, String> tools = new LinkedHashMap<>();
-    for (String by : call.listed("--by")) {
+    for (String by : call.listed("--with")) {
       String[] pair = by.split("=", 2);
       if (pair.length < 2) {
         throw call.wrong("--by: \"" + by + "\" is not PLAN=TOOL.");

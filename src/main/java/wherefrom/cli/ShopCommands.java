@@ -6,6 +6,7 @@ import java.util.Optional;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
+import wherefrom.job.shop.ShopSlip;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.parts.Part;
 import wherefrom.rules.consequence.ShopWork;
@@ -75,7 +76,7 @@ final class ShopCommands {
             Option.needed("--count", "N", "how many pieces"),
             Option.maybe("--wanted", "TEXT", "the work in words; needed without --work"),
             Option.maybe("--size", "SIZE", "the size wanted back, or a step, as ten under"),
-            Option.maybe("--within", "SIZE", "how far from it is good"),
+            Option.maybe("--within", "SIZE", "how far off is still good"),
             Option.flag("--do-not-lose", "lists it among what must not get lost"))
         .noting("Works: " + Names.all(List.of(ShopWork.values())) + ".")
         .onJob(
@@ -119,7 +120,7 @@ final class ShopCommands {
   private static Command count() {
     return Command.of(
             "shop count",
-            "Checks pieces of a line in by count, and by value where a size was wanted.",
+            "Counts pieces of a line back in, and checks the size where one was wanted.",
             VISIT,
             Option.needed("--line", "N", "the line's number, as shop list gives it"),
             Option.needed("--pieces", "N", "how many were counted"),
@@ -194,7 +195,7 @@ final class ShopCommands {
     Outlet outlet = Outlet.get(call, "--out", answer);
     String name = bench.state().name();
     Unprintable.warning(call.equipment().printer(), name, visit).ifPresent(answer::say);
-    call.equipment().reports().writeSlip(name, visit, outlet.out());
+    call.equipment().reports().writeSlip(ShopSlip.of(bench.state(), visit), outlet.out());
     return answer.only(
         new Row.Told(
             outlet.name() + ": " + visit.pieces() + " pieces.",

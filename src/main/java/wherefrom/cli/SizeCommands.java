@@ -31,8 +31,7 @@ final class SizeCommands {
     return List.of(
         Command.of(
                 "compare",
-                "Holds a set against itself and names the odd one out; status 1 where there is"
-                    + " one.",
+                "Compares a set and names the odd one out; status 1 where there is one.",
                 Option.JOB,
                 PLAN,
                 BANK)
@@ -82,7 +81,7 @@ final class SizeCommands {
       answer.row(new MemberRow(each.name(), each.value(), each.distance(), each.odd()));
     }
     if (set.isTooFew()) {
-      answer.say("Of fewer than " + OddOneOut.FEWEST + " none can be called odd.");
+      answer.say("With fewer than " + OddOneOut.FEWEST + " none can be named odd.");
     }
     return Status.stoppedIf(!set.odd().isEmpty());
   }

@@ -51,7 +51,7 @@ final class Subjects {
       return Subject.ofPart(part.part().part().item());
     }
     throw new BadInput(
-        text + " is no part of this job, and no feature such as lobe@3EX or main-journal@M2.");
+        text + " is not a part of this job, nor a feature such as lobe@3EX or main-journal@M2.");
   }
 
   /** {@code cylinder 3, exhaust, pushrod} or {@code main journal 2}. */

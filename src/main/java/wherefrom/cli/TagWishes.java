@@ -63,7 +63,9 @@ final class TagWishes {
       case "scanner" -> new TagChoice.ScannerSetUp();
       default ->
           throw call.wrong(
-              "--cards: \"" + which + "\" is none of places, actions, baskets, scanner.");
+              "--cards: \""
+                  + which
+                  + "\" is not known. Use one of: places, actions, baskets, scanner.");
     };
   }
 
@@ -91,6 +93,7 @@ final class TagWishes {
     if (found instanceof Found.APart part) {
       return part.part().part().item();
     }
-    throw new BadInput("--only: " + code + " is no part of this job: " + Meaning.sentence(found));
+    throw new BadInput(
+        "--only: " + code + " is not a part of this job: " + Meaning.sentence(found));
   }
 }

@@ -33,7 +33,7 @@ final class TagsCommand {
             Option.maybe("--start", "N", "the first label to use on a half-used sheet"),
             Option.maybe("--count", "N", "how many baskets, 8 where not given"),
             Option.maybe("--dpi", "N", "the printer's dots per inch: 203, 300 or 600"),
-            Option.maybe("--nudge", "RIGHT,DOWN", "moves the print, in steps of half a millimetre"),
+            Option.maybe("--nudge", "RIGHT,DOWN", "moves the print, in steps of half a millimeter"),
             Option.flag("--test-page", "label outlines and rulers instead of tags"))
         .noting("Print at 100 %, never \"fit to page\", and hold a ruler to the sheet's ruler.")
         .does((call, answer) -> make(call, answer));

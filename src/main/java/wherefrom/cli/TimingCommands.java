@@ -24,8 +24,8 @@ import wherefrom.workings.timing.TimingValue;
 /** The timing check: chain, slack, dial readings over a degree wheel beside the cam card. */
 final class TimingCommands {
   static final String ZERO =
-      "Angles are crank degrees from top dead centre, the way the engine turns: minus before it,"
-          + " 180 more after bottom dead centre.";
+      "Angles are crank degrees from top dead center, the way the engine turns:"
+          + " minus before it, 180 more after bottom dead center.";
 
   private TimingCommands() {}
 
@@ -110,13 +110,18 @@ final class TimingCommands {
   private static Command set() {
     List<Option> options = new ArrayList<>();
     for (TimingSetting setting : TimingSetting.values()) {
-      options.add(Option.maybe("--" + setting.key(), "FIGURE", setting.words()));
+      options.add(Option.maybe(option(setting), "FIGURE", setting.words()));
     }
     return Command.of(
             "timing set",
-            "Sets the stated lift, and how far wheel, dial and zero can be off.",
+            "Sets the checking lift, and the errors of wheel, dial and zero.",
             options.toArray(Option[]::new))
         .tells(TimingCommands::set);
+  }
+
+  /** {@code --checking-lift}, as cam cards call it: the logbook has another word for it. */
+  private static String option(TimingSetting setting) {
+    return setting == TimingSetting.STATED_LIFT ? "--checking-lift" : "--" + setting.key();
   }
 
   private static Row set(Bench bench, Call call) throws BadInput {
@@ -124,7 +129,7 @@ final class TimingCommands {
     bench.asOne(
         () -> {
           for (TimingSetting setting : TimingSetting.values()) {
-            Optional<String> typed = call.find("--" + setting.key());
+            Optional<String> typed = call.find(option(setting));
             if (typed.isPresent()) {
               kept(book.set(setting, typed.get()));
             }
@@ -137,13 +142,13 @@ final class TimingCommands {
     static StatedRow of(TimingBook book, TimingValue value) {
       double degrees = book.card(value).orElseThrow();
       String told = Answer.cells(value.words(), value.said(degrees));
-      return new StatedRow(value.key(), degrees, new Row.Beside(told));
+      return new StatedRow(Names.of(value), degrees, new Row.Beside(told));
     }
   }
 
   private static Command card() {
     String keys =
-        Arrays.stream(TimingValue.values()).map(TimingValue::key).collect(Collectors.joining(", "));
+        Arrays.stream(TimingValue.values()).map(Names::of).collect(Collectors.joining(", "));
     return Command.of(
             "timing card",
             "Keeps what the cam card states, to be compared with.",
@@ -170,16 +175,20 @@ final class TimingCommands {
   }
 
   private static TimingValue cardValue(Call call, String key) throws BadInput {
-    return TimingValue.find(key)
+    return Arrays.stream(TimingValue.values())
+        .filter(value -> Names.of(value).equals(Names.american(key)))
+        .findFirst()
         .orElseThrow(() -> call.wrong("There is no card value \"" + key + "\"."));
   }
 
   private static Command show() {
     return Command.of(
             "timing show",
-            "Events, centre lines, duration and overlap of a cylinder beside the card.",
+            "Shows events, centerlines, duration and overlap of a cylinder beside the card.",
             Option.needed("--cylinder", "N", "the cylinder"))
-        .noting("Exit status 1 while a lobe is open. Behind ± stands the standard uncertainty.")
+        .noting(
+            "Exit status 1 while a lobe is open. The figure after ± is the standard"
+                + " uncertainty.")
         .onJob(TimingCommands::show);
   }
 
@@ -208,7 +217,7 @@ final class TimingCommands {
     public Map<String, Object> fields() {
       Map<String, Object> fields =
           Json.object(
-              "value", each.value().key(),
+              "value", Names.of(each.value()),
               "degrees", each.found().degrees(),
               "standardUncertainty", each.found().standardUncertainty(),
               "words", each.foundWords(),

@@ -27,7 +27,7 @@ final class TorqueCommands {
   private static final Option ORDER_FROM =
       Option.maybe("--order-from", "TEXT", "where your own order comes from");
   private static final Option OUT_OF_TURN =
-      Option.flag("--out-of-turn", "it was done all the same: it counts, with a mark");
+      Option.flag("--out-of-turn", "it was done anyway: it counts, with a mark");
 
   private TorqueCommands() {}
 
@@ -38,7 +38,7 @@ final class TorqueCommands {
   private static Command fresh() {
     return Command.of(
             "torque new",
-            "Writes a torque card; the figures are your engine's, none is known here.",
+            "Writes a torque card. Wherefrom has no figures of its own.",
             Option.needed("--fastener", "TEXT", "which bolts, such as \"head bolts, left\""),
             Option.needed("--rows", "N", "rows of bolts, as drawn"),
             Option.needed("--columns", "N", "bolts in a row"),
@@ -48,7 +48,7 @@ final class TorqueCommands {
             new Option("--stage", "FIGURE", "30N·m, 45lb·ft or 90deg, in order", true, true),
             Option.needed("--source", "TEXT", "where the figures come from, with the page"))
         .noting(
-            "Without --order: from the centre outward, which is common practice, no source.",
+            "Without --order: from the center outward, which is common practice, no source.",
             Caution.TORQUE.sentence() + " Source: " + Caution.TORQUE.source() + ".")
         .onJob(
             (bench, call, answer) -> said(new TorqueBook(bench.job()).begin(typed(call)), answer));
@@ -80,7 +80,7 @@ final class TorqueCommands {
       try {
         order.add(Integer.valueOf(position));
       } catch (NumberFormatException e) {
-        throw call.wrong("--order: \"" + position + "\" is no position: give numbers from 1.");
+        throw call.wrong("--order: \"" + position + "\" is not a position: give numbers from 1.");
       }
     }
     return order;
@@ -196,7 +196,7 @@ final class TorqueCommands {
   }
 
   private static Command undo() {
-    return Command.of("torque undo", "Takes the card's last tick back.", CARD)
+    return Command.of("torque undo", "Undoes the card's last tick.", CARD)
         .onJob(
             (bench, call, answer) ->
                 said(new TorqueBook(bench.job()).takeBack(number(call)), answer));
@@ -205,7 +205,7 @@ final class TorqueCommands {
   private static Command drop() {
     return Command.of(
             "torque drop",
-            "Gives a card up, as after the bolts were loosened; it stays in the record.",
+            "Drops a card, as after the bolts were loosened; it stays in the record.",
             CARD,
             Option.REASON)
         .onJob(

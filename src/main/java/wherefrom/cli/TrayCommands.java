@@ -37,26 +37,26 @@ final class TrayCommands {
                 "tray out",
                 "Logs every part on one photograph of a tray as out of the engine.",
                 Option.JOB,
-                Option.flag("--show", "only show what would be logged"),
+                Option.flag("--preview", "show what would be logged; record nothing"),
                 PICTURE,
                 Outlet.REPLACE)
             .takes("FILE")
             .noting(
-                "A line a part: digits, what was done, the part. Each part is a step that"
-                    + " take-back takes back.",
+                "One line per part: digits, what was done, the part. Each part is a step that"
+                    + " undo takes back.",
                 "Exit status: 0 every tag in view was read, 1 some were not, or none was found.")
             .does((call, answer) -> run(TrayCommands::out, call, answer)),
         Command.of(
                 "tray check",
-                "Holds one photograph of a tray against what the job records.",
+                "Compares a tray photo with the job.",
                 Option.JOB,
                 PICTURE,
                 Outlet.REPLACE)
             .takes("FILE")
             .noting(
-                "A line a part: digits, here, elsewhere or absent, the part, where it is recorded."
-                    + " Absent are parts of the kinds on the photograph that are out of the engine"
-                    + " and not read on it.",
+                "One line per part: digits, here, elsewhere or absent, the part, where it is"
+                    + " recorded. Absent are parts of the kinds on the photograph that are out of"
+                    + " the engine and not read on it.",
                 "Exit status: 0 all lies as recorded, 1 something does not.")
             .does((call, answer) -> run(TrayCommands::check, call, answer)));
   }
@@ -86,7 +86,7 @@ final class TrayCommands {
   }
 
   private static Status out(Bench bench, Tray tray, Call call, Answer answer) {
-    boolean show = call.find("--show").isPresent();
+    boolean show = call.find("--preview").isPresent();
     List<PartRecord> wanted = tray.toLog();
     List<PartRecord> logged = show ? List.of() : new TrayOut(bench.job()).log(tray);
     List<Integer> items = logged.stream().map(part -> part.part().item()).toList();

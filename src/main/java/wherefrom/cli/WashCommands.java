@@ -24,7 +24,7 @@ final class WashCommands {
                                         .map(part -> BasketRow.of(bench, basket, part.part())))),
         Command.of(
                 "wash count",
-                "Checks a whole basket in by count; a wrong count is stopped.",
+                "Counts a whole basket back in; a wrong count is stopped.",
                 Option.needed("--basket", "N", "the basket's number"),
                 Option.needed("--pieces", "N", "how many pieces were counted"),
                 Option.maybe("--tags", "on|off", "whether the tags stayed on in the wash"))

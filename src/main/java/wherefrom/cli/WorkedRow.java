@@ -62,17 +62,17 @@ record WorkedRow(List<Value> results, List<Remark> notes, List<String> takenAsEx
         result.takenAsExact());
   }
 
-  /** {@code measure chamber better: 72 % of the band}; empty where no input had a band. */
+  /** {@code most of the ± comes from: chamber (72 %)}; empty where no input had a band. */
   private static String toMeasureBetter(ResultValue value) {
     return value
         .findBiggestShare()
         .map(
             share ->
-                "measure "
+                "most of the ± comes from: "
                     + share.inputWords()
-                    + " better: "
+                    + " ("
                     + Math.round(100 * share.fraction())
-                    + " % of the band")
+                    + " %)")
         .orElse("");
   }
 

@@ -33,8 +33,9 @@ final class WorkingsCommand {
             ABOUT)
         .takes("[NAME KEY=VALUE…]")
         .noting(
-            "A value names its unit: bore=3.900in. Its standard uncertainty stands after ± or +-:"
-                + " bore=3.900in±0.0005in; with \"max\" behind it the most that it can be off.",
+            "A value names its unit: bore=3.900in. The figure after ± or +- is the"
+                + " standard uncertainty: bore=3.900in±0.0005in; with \"max\" after it, the"
+                + " largest error.",
             "To solve backwards: workings compression-ratio --solve gasket-thickness ratio=9.5"
                 + " bore=3.87in …")
         .does(WorkingsCommand::run);

@@ -46,8 +46,7 @@ public final class KindPair {
     boolean ends = wrong.turned() && wrong.kind().orientation() == Orientation.TOP_END;
     pair.side(wrong, new Bounds(room.x(), room.y(), half, room.height()), true, ends);
     pair.side(right, new Bounds(room.x() + half, room.y(), half, room.height()), false, ends);
-    return new Drawing(
-        room, glass, pair.out.shapes(), List.of(), List.of(), List.of(), List.of());
+    return new Drawing(room, glass, pair.out.shapes(), List.of(), List.of(), List.of(), List.of());
   }
 
   private void side(Side side, Bounds room, boolean wrong, boolean ends) {
@@ -58,11 +57,7 @@ public final class KindPair {
     double square = Math.min(high / around, room.width() / (2 * (RING + OCTAGON)));
     square = ends ? Math.min(high - glass.px(8), room.width()) : square;
     Bounds box =
-        new Bounds(
-            room.middleX() - square / 2,
-            room.y() + (high - square) / 2,
-            square,
-            square);
+        new Bounds(room.middleX() - square / 2, room.y() + (high - square) / 2, square, square);
     List<Shape> shapes = KindOutline.of(side.kind(), layout, box, glass);
     out.addAll(side.turned() ? Turning.of(shapes, box) : shapes);
     double radius = ends ? END * square : RING * square;

@@ -13,7 +13,7 @@ public record PartState(Look look, Sign sign, String words) {
   public static final PartState WASHING = new PartState(Look.OUT, Sign.WASHING, "washing");
   public static final PartState AT_SHOP =
       new PartState(Look.OUT, Sign.AT_SHOP, "at the machine shop");
-  public static final PartState MISSING = new PartState(Look.OUT, Sign.MISSING, "missing");
+  public static final PartState MISSING = new PartState(Look.OUT, Sign.MISSING, "lost");
   public static final PartState FITTED = new PartState(Look.FITTED, Sign.FITTED, "fitted");
   public static final PartState OTHER_FITTED =
       new PartState(Look.FITTED, Sign.OTHER, "another part is fitted");

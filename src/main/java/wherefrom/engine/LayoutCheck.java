@@ -46,7 +46,7 @@ public final class LayoutCheck {
       fault("name", "use small letters, digits and hyphens, at most 40, such as my-v8.");
     }
     if (layout.title().isBlank()) {
-      fault("title", "give the layout a title that a person can recognise.");
+      fault("title", "give the layout a title that a person can recognize.");
     }
     if (layout.title().length() > MOST_TITLE) {
       fault("title", "shorten it to %d letters.", MOST_TITLE);
@@ -70,7 +70,7 @@ public final class LayoutCheck {
         continue;
       }
       if (bank.name().isBlank() || !names.add(bank.name())) {
-        fault("banks", "every bank needs a name of its own; \"%s\" will not do.", bank.name());
+        fault("banks", "every bank needs its own name; \"%s\" is taken or empty.", bank.name());
       }
       if (bank.cylinders().isEmpty()) {
         fault("banks", "bank %s holds no cylinder; list its numbers front to rear.", bank.name());
@@ -101,7 +101,7 @@ public final class LayoutCheck {
     for (Bank bank : layout.banks()) {
       for (int cylinder : bank.cylinders()) {
         if (!seen.add(cylinder)) {
-          fault("cylinders", "cylinder %d stands twice; each has one place only.", cylinder);
+          fault("cylinders", "cylinder %d is there twice; each has only one place.", cylinder);
         }
       }
     }

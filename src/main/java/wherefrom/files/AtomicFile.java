@@ -80,7 +80,7 @@ public final class AtomicFile {
   private static Path folderOf(Path target) throws IOException {
     Path folder = target.getParent();
     if (folder == null) {
-      throw new IOException(target + " is no file that can be written.");
+      throw new IOException(target + " is not a file that can be written.");
     }
     Folders.make(folder);
     return folder;

@@ -84,6 +84,6 @@ public final class Beside {
         // The next number is tried.
       }
     }
-    throw new IOException(folder + " is full of drafts named " + ours + ": clear them away.");
+    throw new IOException(folder + " is full of drafts named " + ours + ". Delete them.");
   }
 }

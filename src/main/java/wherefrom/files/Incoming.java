@@ -23,13 +23,13 @@ public final class Incoming {
    */
   public static byte[] read(Path file, int most) throws IOException {
     if (isSpecial(file)) {
-      throw new IOException(file + " is no file, but a pipe or a device: save it as a file first.");
+      throw new IOException(file + " is a pipe or a device. Save it as a file first.");
     }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(most);
       if (in.read() >= 0) {
         throw new IOException(
-            file + " is longer than " + size(most) + ": it is not what is wanted here.");
+            file + " is longer than " + size(most) + ". It is not what is wanted here.");
       }
       return bytes;
     }
@@ -46,7 +46,7 @@ public final class Incoming {
     try {
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
-      throw new IOException(file.getFileName() + " is no text in UTF-8: " + remedy, e);
+      throw new IOException(file.getFileName() + " is not text in UTF-8: " + remedy, e);
     }
   }
 

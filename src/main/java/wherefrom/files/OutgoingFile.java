@@ -62,7 +62,7 @@ final class OutgoingFile implements Outgoing {
     Path target = behindLinks(file.toAbsolutePath());
     Path folder = target.getParent();
     if (folder == null || Files.isDirectory(target)) {
-      throw new IOException(file + " is a folder: give the name of a file.");
+      throw new IOException(file + " is a folder. Give the name of a file.");
     }
     refuseTaken(target);
     makeFolder(folder);
@@ -75,7 +75,7 @@ final class OutgoingFile implements Outgoing {
     Path target = file;
     for (int followed = 0; Files.isSymbolicLink(target); followed++) {
       if (followed == MOST_LINKS) {
-        throw new IOException(file + " is a link that leads to itself: give another name.");
+        throw new IOException(file + " is a link that leads to itself. Give another name.");
       }
       target = target.resolveSibling(Files.readSymbolicLink(target));
     }
@@ -84,7 +84,7 @@ final class OutgoingFile implements Outgoing {
 
   private void refuseTaken(Path target) throws IOException {
     if (!replace && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-      throw new IOException(file + " is there already: choose another name.");
+      throw new IOException(file + " is there already. Choose another name.");
     }
   }
 
@@ -92,7 +92,7 @@ final class OutgoingFile implements Outgoing {
     try {
       Folders.make(folder);
     } catch (FileAlreadyExistsException e) {
-      throw new IOException(e.getFile() + " is no folder: nothing can be written in it.", e);
+      throw new IOException(e.getFile() + " is not a folder. Nothing can be written in it.", e);
     }
   }
 

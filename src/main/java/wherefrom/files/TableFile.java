@@ -15,6 +15,6 @@ public final class TableFile {
    * @throws IOException with a plain sentence when the file is no text in UTF-8, or far too long
    */
   public static String read(Path file) throws IOException {
-    return Incoming.text(file, MOST_BYTES, "save it as CSV, UTF-8. Nothing was added.");
+    return Incoming.text(file, MOST_BYTES, "Save it as CSV, UTF-8. Nothing was added.");
   }
 }

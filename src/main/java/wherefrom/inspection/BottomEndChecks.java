@@ -11,7 +11,7 @@ import wherefrom.parts.PartKind;
 
 /** Shells, rods, caps, pistons and cam bearings. */
 final class BottomEndChecks {
-  private static final String SHELL_PASS = "An even grey band over two thirds of the face.";
+  private static final String SHELL_PASS = "An even gray band over two thirds of the face.";
   private static final String SHELL_SUSPECT = "Light scores, or a band at one edge.";
   private static final String SHELL_FAIL =
       "Copper shows, grit in it, flaking, wiped, or blue from heat.";
@@ -67,7 +67,7 @@ final class BottomEndChecks {
               .beforeWashing(),
           Check.of(PartKind.CAM_BEARING, "cam-bearing-face", "How does the face look?")
               .how("Look with a lamp.", "The face that the cam runs on, and the oil hole.")
-              .tells("Even grey, hole in line.", "Copper shows.", "Scored, wiped, or turned."));
+              .tells("Even gray, hole in line.", "Copper shows.", "Scored, wiped, or turned."));
 
   private BottomEndChecks() {}
 }

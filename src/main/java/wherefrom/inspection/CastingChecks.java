@@ -19,26 +19,27 @@ final class CastingChecks {
   static final List<Check> ROWS =
       List.of(
           Check.of(Feature.BORE, "bore-look", "Ridge and scuffs")
-              .how("Feel the top for a ridge; look all round.", "The top inch and the thrust side.")
+              .how(
+                  "Feel the top for a ridge; look all around.", "The top inch and the thrust side.")
               .tells("No ridge, crosshatch shows.", "A ridge, or light scuffs.", "Deep scores.")
               .printed("taper and out-of-round 0.0015 in (bore of a liner engine)", TM_300)
               .printed("0.002 in (another block for liners)", TM_219)
               .printed("about 0.003 in out-of-round, 0.005-0.008 in taper to re-ring", MEMORY)
               .settledBy("bore"),
           Check.of(Feature.RINGS, "ring-look", "Rings")
-              .how("Square each ring in its bore with a piston; feeler in the gap.", "The gap.")
-              .tells("Whole, gap as wanted.", "A wide gap.", "Broken or stuck.")
+              .how("Square each ring in its bore with a piston. Feeler in the gap.", "The gap.")
+              .tells("Whole, gap as specified.", "A wide gap.", "Broken or stuck.")
               .printed("top 0.0098-0.0157 in, limit 0.039 in", TM_653)
               .printed("at least 0.0035 in per inch of bore; over 0.008 a worn bore", RING_TIP)
               .settledBy("ring-gap"),
           Check.of(Feature.ROD_JOURNAL, "rod-journal-look", "Rod journal")
-              .how("Draw a fingernail along it.", "All round, clear of the fillets.")
+              .how("Draw a fingernail along it.", "All around, clear of the fillets.")
               .tells("Nothing to feel.", "The nail catches.", "Deep scores, blue, or cracked.")
               .printed("out-of-round and taper 0.0005 in", TM_262)
               .printed("taper 0.0005 in, out-of-round 0.002 in", TM_604)
               .settledBy("rod-journal"),
           Check.of(Feature.MAIN_JOURNAL, "main-journal-look", "Main journal")
-              .how("Draw a fingernail along it.", "All round, clear of the fillets.")
+              .how("Draw a fingernail along it.", "All around, clear of the fillets.")
               .tells("Nothing to feel.", "The nail catches.", "Deep scores, blue, or cracked.")
               .printed("wear limit 0.0012 in", TM_653)
               .settledBy("main-journal"),
@@ -77,7 +78,7 @@ final class CastingChecks {
               .source(TM_237)
               .settledBy("chain-deflection"),
           Check.of(Feature.CRANK, "crank-look", "Crank: fillets, snout, threads, bow")
-              .how("Look; dial at the centre journal in V-blocks.", "Fillets and oil holes.")
+              .how("Look; dial at the center journal in V-blocks.", "Fillets and oil holes.")
               .tells("Clean.", "A mark in a fillet.", "A crack.")
               .printed("bend is half of the reading", TM_653)
               .source(TM_653)
@@ -88,9 +89,9 @@ final class CastingChecks {
               .settledBy("cam-end-play"),
           Check.of(Feature.OIL, "oil-look", "What is in the oil?")
               .how(
-                  "Drain through a clean cloth; cut the filter open; wipe the magnet.",
+                  "Drain through a clean cloth. Cut the filter open. Wipe the magnet.",
                   "Cloth, filter pleats, magnetic plug.")
-              .tells("Nothing but black oil.", "Fine grey paste.", "Flakes, glitter or crumbs.")
+              .tells("Nothing but black oil.", "Fine gray paste.", "Flakes, glitter or crumbs.")
               .source(FAA_32)
               .beforeWashing());
 

@@ -15,7 +15,9 @@ final class RockerChecks {
   static final List<Check> ROWS =
       List.of(
           Check.of(PartKind.PUSHROD, "pushrod-roll", "Is it straight?")
-              .how("Roll it on a flat plate or a sheet of glass.", "Under the middle of the rod.")
+              .how(
+                  "Roll it on a flat plate or a sheet of glass.",
+                  "Under the middle of the pushrod.")
               .tells(
                   "It rolls evenly; no light flickers under it.",
                   "It hops a little, or light flickers under the middle.",
@@ -26,7 +28,7 @@ final class RockerChecks {
               .source(OVERHAUL_MANUAL)
               .settledBy("pushrod-runout"),
           Check.of(PartKind.PUSHROD, "pushrod-ends", "Are both ends sound?")
-              .how("Look at both ends; feel with a fingernail; try it in its mate.", "Both tips.")
+              .how("Look at both ends. Feel with a fingernail. Try it in its mate.", "Both tips.")
               .tells(
                   "A polished ring on the ball.",
                   "A step that the nail just feels.",
@@ -43,19 +45,19 @@ final class RockerChecks {
                   "A step or a hollow, blue from heat, torn metal.")
               .printed("cups or concave wear: replace", TM_259),
           Check.of(PartKind.ROCKER, "rocker-cracks", "Any crack?")
-              .how("Clean it and look under a bright light.", "Round the seat and the slot.")
+              .how("Clean it and look under a bright light.", "Around the seat and the slot.")
               .tells("None.", "A line that might be one.", "A crack."),
           Check.of(PartKind.PIVOT, "pivot-face", "Is the bearing face smooth?")
               .how("Rub it with a finger, then rock it in its rocker.", "The rounded face.")
               .tells("Smooth and bright.", "Fine scratches.", "Scored or blue: replace the pair."),
-          Check.of(Feature.STUD, "stud-line", "Does one stud stand proud?")
+          Check.of(Feature.STUD, "stud-line", "Does one stud stand high?")
               .how(
                   "Lay a straightedge over the stud tops; measure each height.",
                   "The tops, and the ring at each stud's foot.")
               .tells(
                   "All touch the straightedge.",
-                  "One stands 0.005 in or more above its neighbours, or has a shiny ring at its"
-                      + " foot.",
+                  "One stands 0.005 in or more above its neighbors. Or there is a shiny ring at"
+                      + " its foot.",
                   "One stands 0.010 in or more above: it is pulling out.")
               .settledBy("stud-height"),
           Check.of(PartKind.LIFTER, "lifter-foot", "Is the foot still domed?")
@@ -63,7 +65,7 @@ final class RockerChecks {
                   "Put two feet together: they must rock. Then lay a straightedge on.",
                   "The face that runs on the cam.")
               .tells(
-                  "It rocks; even grey rings.",
+                  "It rocks; even gray rings.",
                   "Flat: it doesn't rock.",
                   "Hollow, pits, or no sign that it spins.")
               .printed("the foot must be convex", OVERHAUL_MANUAL)
@@ -79,7 +81,7 @@ final class RockerChecks {
               .how("Turn the wheel slowly; feel for play.", "The wheel and its axle.")
               .tells("Smooth, no play.", "It clicks once.", "Pits, or rough."),
           Check.of(Feature.LIFTER_BORE, "lifter-bore-look", "Is the lifter bore clean?")
-              .how("Look with a lamp; feel with a finger.", "All round the bore.")
+              .how("Look with a lamp; feel with a finger.", "All around the bore.")
               .tells("Smooth.", "Light scratches.", "Scored deep, or cracked."),
           Check.of(Feature.LOBE, "lobe-look", "Is the lobe whole?")
               .how("Turn the cam under a lamp; feel the nose.", "Nose and edges of the lobe.")

@@ -29,8 +29,8 @@ final class ValveChecks {
               .source(TM_653)
               .settledBy("stem-diameter"),
           Check.of(PartKind.VALVE, "valve-margin", "Is the rim thick enough?")
-              .how("Calliper over the rim.", "Between the seat face and the head's top.")
-              .tells("An even, thick rim.", "Thin or uneven.", "A knife edge, or burnt.")
+              .how("Caliper over the rim.", "Between the seat face and the head's top.")
+              .tells("An even, thick rim.", "Thin or uneven.", "A knife edge, or burned.")
               .printed("at least 0.031 in", TM_322)
               .printed("at least half of new", TM_671)
               .settledBy("valve-margin"),
@@ -59,7 +59,7 @@ final class ValveChecks {
               .tells("Whole, and they seat.", "Shiny flats.", "Chipped or worn: always new."),
           Check.of(Feature.VALVE_SEAT, "seat-look", "Is the seat even?")
               .how("Blue it lightly and turn the valve in it.", "The ring in the head.")
-              .tells("An unbroken ring.", "Wide or patchy.", "Burnt, cracked or sunk.")
+              .tells("An unbroken ring.", "Wide or patchy.", "Burned, cracked or sunk.")
               .printed("valve face true to its stem within 0.002 in", TM_671)
               .source(TM_671));
 

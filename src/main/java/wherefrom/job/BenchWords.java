@@ -112,7 +112,7 @@ final class BenchWords {
 
   private static String figures(FiguresKept kept) {
     return kept.name().isEmpty()
-        ? "figures thrown away: " + kept.sheet()
+        ? "figures deleted: " + kept.sheet()
         : "figures of " + kept.name() + " kept";
   }
 

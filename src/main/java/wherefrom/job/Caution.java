@@ -9,71 +9,71 @@ import java.util.List;
  */
 public enum Caution {
   USED_OIL(
-      "Used oil: wear gloves, wash it off your skin.",
+      "Used oil: wear gloves. Wash it off your skin.",
       "ATSDR, Toxicological Profile for Used Mineral-Based Crankcase Oil, 1997",
       "1245o"),
   OLD_GASKETS(
-      "Old gaskets may hold asbestos: wipe wet, never blow or brush dry.",
+      "Old gaskets may hold asbestos. Wipe wet. Never blow or brush dry.",
       "EPA, Preventing Asbestos Exposure Among Brake and Clutch Repair Workers, 2007;"
           + " 29 CFR 1910.1001 App. F",
       "13"),
   LIFTER_RISES(
-      "A stuck lifter may come up with its pushrod: look before you pull.",
+      "A stuck lifter may come up with its pushrod. Look before you pull.",
       "common practice, no source",
       "1"),
   CRANK_STILL(
       "Do not turn the crank while lifters are half out.", "common practice, no source", "2"),
   SPRINGS(
-      "Valve springs are loaded and keepers fly: wear eye protection.",
+      "Valve springs are loaded and keepers fly. Wear eye protection.",
       "TM 5-1940-322-24, WP 0160-4",
       "3"),
   ROD_BOLTS(
       "Put sleeves on the rod bolts: they scratch the crank. Refit each cap at once.",
       "common practice, no source",
       "4"),
-  SHARP_EDGES("Ring edges are sharp.", "common practice, no source", "4"),
+  SHARP_EDGES(
+      "Ring edges are sharp. Do not run a finger along them.", "common practice, no source", "4"),
   HOIST(
-      "Lift the crank with rated gear, all others clear. Free no hang-up by hand.",
+      "Lift the crank with rated gear. Keep everyone clear. If it snags, lower it."
+          + " Never free it by hand.",
       "TM 5-4320-305-24, 3-23",
       "5"),
   DAMPER(
-      "Pull the damper at its hub, never at the ring: a bolt in the crank's nose, no jaw on the"
-          + " ring.",
+      "Pull the damper at its hub, never at the ring. Put a bolt in the crank's"
+          + " nose for the puller. No jaw on the ring.",
       "common practice, no source",
       "56"),
   PINCH(
-      "Pinch points, heavy parts: no gloves near what turns, fingers out of bores and gears.",
+      "No gloves near turning parts. Keep fingers out of bores and gears.",
       "common practice, no source",
       "456"),
   HOT_PARTS(
-      "Pistons and gears that are heated for fitting burn: hold them with tongs, lay nothing"
-          + " that burns beside them.",
+      "Heated parts burn skin. Use tongs. Keep rags and solvent away.",
       "common practice, no source",
       "46"),
   USED_FILTER(
-      "Punch the old filter, let it drain hot, hand oil and filter in for recycling.",
+      "Punch the old filter and let it drain hot. Hand in oil and filter for recycling.",
       "40 CFR 279; 40 CFR 261.4(b)(13)",
       "o"),
   TORQUE(
-      "Torque, order and lubricant: the exact engine's service information decides. Clean"
-          + " threads, steady pull, never loosen with the torque wrench, set it back to low.",
+      "Torque, order and lubricant: your engine's service information decides."
+          + " Clean the threads. Pull steadily. Never loosen with the torque wrench. Set"
+          + " it back to low.",
       "NAVEDTRA 14113, torque wrenches",
       ""),
   FIRST_START(
-      "First start: fire extinguisher in reach; look for fuel leaks before and while it runs.",
+      "First start: fire extinguisher in reach. Look for fuel leaks before and while it runs.",
       "common practice, no source",
       "s"),
   FAN_AND_BELTS(
-      "Hands, sleeves and hair away from fan and belts once it can turn.",
-      "common practice, no source",
-      "s"),
-  SOLVENT("Solvent: no flame, fresh air, gloves, eyes.", "TM 5-4210-220-34, 2-19", "0"),
+      "Keep hands, sleeves and hair away from fan and belts.", "common practice, no source", "s"),
+  SOLVENT("Solvent: no flame, fresh air, gloves, eye protection.", "TM 5-4210-220-34, 2-19", "0"),
   COMPRESSED_AIR(
-      "Compressed air under 30 psi with a chip guard and eye protection, never at skin.",
+      "Compressed air: under 30 psi, with a chip guard and eye protection. Never at skin.",
       "29 CFR 1910.242(b)",
       "0"),
   HOT_TANK(
-      "Hot tank: lye burns and attacks aluminium.",
+      "Hot tank: lye burns skin and attacks aluminum.",
       "from memory, unverified; limit in 29 CFR 1910.1000 Table Z-1",
       "0");
 

@@ -23,7 +23,7 @@ public final class CheckWords {
     this.job = job;
   }
 
-  /** {@code Look at every journal (R22, debris in the oil): pass}. */
+  /** {@code Look at every journal (rule 22, debris in the oil): pass}. */
   String of(CheckAnswered answered) {
     return asked(answered.check()) + ": " + answered.look().word();
   }
@@ -54,7 +54,7 @@ public final class CheckWords {
   private static String words(Consequence rule) {
     String sentence = rule.sentence();
     String asked = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
-    return asked + " (" + rule.rule() + ", " + String.join(", then ", rule.reasons()) + ")";
+    return asked + " (" + rule.ruleWords() + ", " + String.join(", then ", rule.reasons()) + ")";
   }
 
   /** The change that asked is taken back: the rule and the name are all that is left. */
@@ -78,7 +78,7 @@ public final class CheckWords {
    */
   public String stillOpen(Consequence rule) {
     boolean filter = rule.checkKey().is(KnownCheck.FILTER_CUT);
-    return rule.rule()
+    return rule.ruleWords()
         + ": "
         + (filter ? filterCut() : Optional.<String>empty()).orElse(rule.sentence());
   }

@@ -19,9 +19,9 @@ import wherefrom.workings.catalogue.bearing.OilClearanceByOneWall;
 
 /** Brings the readings of one bearing together: housing less both walls less journal. */
 final class ClearanceReadings {
-  private static final String FOUR = "housing less both walls less journal";
+  private static final String FOUR = "housing minus both walls minus journal";
   private static final String THREE =
-      "housing less twice the one wall measured less journal: both shells taken to be alike";
+      "housing minus twice the one wall measured minus journal: both shells taken as alike";
 
   private final EngineJob job;
   private final Subject.AFeature journal;

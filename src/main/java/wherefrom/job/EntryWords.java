@@ -41,10 +41,10 @@ public final class EntryWords {
           .on(JobOpened.class, (words, opened) -> opened(opened))
           .on(KindsTracked.class, (words, tracked) -> "tracked too: " + kinds(tracked))
           .on(Act.class, EntryWords::act)
-          .on(TakenBack.class, (words, back) -> "step " + back.sequence() + " taken back")
+          .on(TakenBack.class, (words, back) -> "step " + back.sequence() + " undone")
           .on(TagsPrinted.class, (words, printed) -> printed(printed))
           .on(PlaceExcused.class, EntryWords::excused)
-          .on(SectionClosed.class, (words, closed) -> "section closed: " + closed.section())
+          .on(SectionClosed.class, (words, closed) -> "section finished: " + closed.section())
           .on(DecisionsAsked.class, (words, asked) -> asked(asked))
           .on(StopGiven.class, EntryWords::stop)
           .on(SentToShop.class, (words, sent) -> sent(sent))
@@ -58,7 +58,7 @@ public final class EntryWords {
           .on(PartReplaced.class, EntryWords::replaced)
           .on(TagReissued.class, EntryWords::reissued)
           .on(PiecesCounted.class, EntryWords::counted)
-          .on(PartLost.class, (words, lost) -> words.part(lost.item()) + " missing")
+          .on(PartLost.class, (words, lost) -> words.part(lost.item()) + " lost")
           .on(PartFound.class, (words, found) -> words.part(found.item()) + " found")
           .on(OffForWashing.class, EntryWords::off)
           .on(
@@ -143,7 +143,7 @@ public final class EntryWords {
   }
 
   private String reissued(TagReissued reissued) {
-    return "tag of " + part(reissued.item()) + " printed anew, issue " + reissued.issue();
+    return "tag of " + part(reissued.item()) + " printed again, issue " + reissued.issue();
   }
 
   private String counted(PiecesCounted counted) {

@@ -70,7 +70,7 @@ final class FittingSizes {
     }
     return SizeText.isDiameter(size)
         ? FittingSize.unknown(
-            size.text() + " lies between the usual steps: ask the machine shop what fits")
+            size.text() + " is between the usual steps: ask the machine shop what fits")
         : FittingSize.of(
             size,
             Basis.CUT,

@@ -22,7 +22,10 @@ public final class JobPartNames implements PartNames {
   @Override
   public String whereabouts(Part part) {
     return job.findPart(part.item())
-        .map(found -> found.where().words().replaceFirst("^out, ", "") + found.awayTo().map(to -> ", " + to).orElse(""))
+        .map(
+            found ->
+                found.where().words().replaceFirst("^out, ", "")
+                    + found.awayTo().map(to -> ", " + to).orElse(""))
         .orElse("");
   }
 

@@ -57,7 +57,8 @@ public final class OpenJob implements AutoCloseable {
     try {
       this.state = fold.apply(entries);
     } catch (IllegalStateException e) {
-      throw new LogbookException("This is no job that can be opened: " + e.getMessage() + ".", e);
+      throw new LogbookException(
+          "This is not a job that can be opened: " + e.getMessage() + ".", e);
     }
   }
 
@@ -128,7 +129,7 @@ public final class OpenJob implements AutoCloseable {
       return Optional.of(state.anew(all));
     } catch (IllegalStateException e) {
       throw new LogbookException(
-          "This cannot be taken back, as later steps build on it: " + e.getMessage() + ".", e);
+          "This cannot be undone, as later steps build on it: " + e.getMessage() + ".", e);
     }
   }
 

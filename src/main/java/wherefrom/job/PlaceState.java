@@ -6,7 +6,7 @@ public enum PlaceState {
   OUT("out", "O"),
   WASHING("washing", "W"),
   AT_SHOP("at the machine shop", "S"),
-  MISSING("missing", "?"),
+  MISSING("lost", "?"),
   FITTED("fitted", "F"),
   OTHER_FITTED("other part fitted", "X"),
   FITTED_BUT("fitted, but", "!"),

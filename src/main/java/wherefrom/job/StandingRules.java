@@ -188,11 +188,11 @@ public final class StandingRules {
     return new OpenCheck(rule.consequence().key(), words(rule.consequence()), rule.since());
   }
 
-  /** {@code a check is open (R11): check the pushrod length with a checking pushrod}. */
+  /** {@code a check is open (rule 11): check the pushrod length with a checking pushrod}. */
   private static String words(Consequence check) {
     String sentence = check.sentence();
     return "a check is open ("
-        + check.rule()
+        + check.ruleWords()
         + "): "
         + sentence.substring(0, 1).toLowerCase(Locale.ROOT)
         + sentence.substring(1, sentence.length() - 1);

@@ -41,7 +41,7 @@ final class TorqueWords {
   }
 
   private static String dropped(TorqueCardDropped dropped) {
-    return "torque card " + dropped.card() + " given up: " + dropped.reason();
+    return "torque card " + dropped.card() + " dropped: " + dropped.reason();
   }
 
   private static String by(String person, boolean outOfTurn) {

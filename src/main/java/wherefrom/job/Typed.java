@@ -1,5 +1,6 @@
 package wherefrom.job;
 
+import java.util.Optional;
 import java.util.function.Function;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.AmountReading;
@@ -19,6 +20,11 @@ public final class Typed {
       case FORCE -> inch ? Unit.POUND : Unit.NEWTON;
       default -> inch ? Unit.INCH : Unit.MILLIMETRE;
     };
+  }
+
+  /** The figure; empty where it cannot be read, or is of another dimension. */
+  public static Optional<Amount> find(String text, UnitSystem system, Dimension dimension) {
+    return read(text, system, dimension, Optional::of, sentence -> Optional.empty());
   }
 
   /** Reads a figure; the sentence of a figure that cannot be read goes to the second function. */

@@ -31,7 +31,7 @@ public sealed interface Undone {
   record TookBack(LoggedEntry step, String words) implements Undone {
     @Override
     public String sentence() {
-      return "Taken back: " + words + ".";
+      return "Undone: " + words + ".";
     }
   }
 
@@ -46,7 +46,7 @@ public sealed interface Undone {
   record Kept(LoggedEntry kept, String why, String before) implements Undone {
     @Override
     public String sentence() {
-      return why + " UNDO again takes back the step before: " + before + ".";
+      return why + " UNDO again undoes the step before: " + before + ".";
     }
   }
 
@@ -54,7 +54,7 @@ public sealed interface Undone {
   record NothingLeft() implements Undone {
     @Override
     public String sentence() {
-      return "There is nothing left to take back.";
+      return "There is nothing left to undo.";
     }
   }
 }

@@ -38,11 +38,11 @@ final class AmountFields {
   static Amount amount(String figure, String unit) {
     Unit known =
         Unit.find(unit)
-            .orElseThrow(() -> new IllegalArgumentException("\"" + unit + "\" is no unit"));
+            .orElseThrow(() -> new IllegalArgumentException("\"" + unit + "\" is not a unit"));
     try {
       return new Amount(new BigDecimal(figure), known);
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException("\"" + figure + "\" is no figure", e);
+      throw new IllegalArgumentException("\"" + figure + "\" is not a figure", e);
     }
   }
 

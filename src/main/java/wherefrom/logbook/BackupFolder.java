@@ -56,7 +56,8 @@ public final class BackupFolder implements Backups {
       throw new IOException(
           "The copy could not be written: "
               + Reasons.of(e)
-              + ". Make room there and see that it can be written to, or choose another folder.",
+              + ". Make room there and check that it can be written to. Or choose another"
+              + " folder.",
           e);
     }
   }
@@ -121,7 +122,7 @@ public final class BackupFolder implements Backups {
 
   private static void requireReadBack(Path copy, byte[] bytes) throws IOException {
     if (!ReadBack.holds(copy, bytes)) {
-      throw new IOException(copy + " reads back otherwise than written. Use another drive.");
+      throw new IOException(copy + " reads back differently than written. Use another drive.");
     }
   }
 
@@ -141,13 +142,13 @@ public final class BackupFolder implements Backups {
     if (same == bytes.length) {
       throw new IOException(
           copy
-              + " goes further than the job itself: the job here is an older state. The copy was"
-              + " left as it is. Go on with it, or choose another folder.");
+              + " is newer than the job itself. The copy was left as it is. Go on with the"
+              + " copy, or choose another folder.");
     }
     if (same >= 0 && same < there.length) {
       throw new IOException(
           copy
-              + " is no earlier state of this job: they differ from byte "
+              + " is not an earlier state of this job. They differ from byte "
               + same
               + " on. It was left as it is. Check both, or choose another folder.");
     }

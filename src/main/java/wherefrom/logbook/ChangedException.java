@@ -26,7 +26,7 @@ final class ChangedException extends IOException {
   static ChangedException meanwhile() {
     return new ChangedException(
         "its logbook was exchanged at that moment",
-        "Look whether it is there; if not, do it again.");
+        "Check whether it is there. If not, do it again.");
   }
 
   /**
@@ -53,5 +53,5 @@ final class ChangedException extends IOException {
   }
 
   private static final String GO_BACK =
-      "Keep the folder as it is. Go on with the copy from the second folder.";
+      "Keep the folder as it is. Go on with the copy on the USB drive.";
 }

@@ -18,7 +18,7 @@ record Cut(String file, int line, int offset, int length) {
         + length
         + " bytes from byte "
         + offset
-        + "), as by a power failure. It is left where it is and does not count; work goes on in the"
-        + " next file. Look whether your last step is there; if not, do it again.";
+        + "), as in a power failure. It stays there and does not count. Work goes on in"
+        + " the next file. Check whether your last step is there. If not, do it again.";
   }
 }

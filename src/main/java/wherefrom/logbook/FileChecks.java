@@ -20,7 +20,7 @@ import wherefrom.job.ports.JobChecks;
 /** Checks a job's files: the logbook's sums and chain, and the photographs that it names. */
 public final class FileChecks implements JobChecks {
   private static final String GO_BACK =
-      "Keep this folder as it is. Go on with the copy from the second folder or an exported file.";
+      "Keep this folder as it is. Go on with the copy on the USB drive, or an exported file.";
 
   @Override
   public List<CheckFinding> check(Path jobFolder) {
@@ -99,7 +99,9 @@ public final class FileChecks implements JobChecks {
             fault ->
                 findings.add(
                     new CheckFinding(
-                        Severity.DAMAGED, "The entries make no job: " + fault + ".", GO_BACK)));
+                        Severity.DAMAGED,
+                        "The entries do not make a job: " + fault + ".",
+                        GO_BACK)));
   }
 
   private static Optional<String> findFault(Scanned scanned) {

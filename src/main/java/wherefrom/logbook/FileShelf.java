@@ -145,7 +145,7 @@ public final class FileShelf implements Shelf {
 
   private static void require(NewJob begun) {
     if (begun.name().isBlank()) {
-      throw new IllegalArgumentException("Give the job a name that you will recognise.");
+      throw new IllegalArgumentException("Give the job a name that you will recognize.");
     }
     if (begun.name().strip().codePointCount(0, begun.name().strip().length())
         > JobOpened.MOST_LETTERS) {

@@ -31,7 +31,7 @@ record LogHeader(int version, String after, long next) {
   static LogHeader read(Piece line) throws IOException {
     JsonNode object = LogLine.json(line);
     if (!object.path("format").asText().equals(FORMAT)) {
-      throw new IOException("it is no logbook");
+      throw new IOException("it is not a logbook");
     }
     return new LogHeader(
         object.path("version").asInt(),

@@ -54,12 +54,11 @@ public final class LogbookFile implements Logbook {
           JobLock.tryTake(folder)
               .orElseThrow(
                   () ->
-                      new LogbookException(
-                          "Another program is beginning a job in " + folder + "."));
+                      new LogbookException("Another program is starting a job in " + folder + "."));
       return begun(folder, disk, lock);
     } catch (IOException e) {
       throw new LogbookException(
-          "No job can be begun in " + folder + ": " + Reasons.of(e) + ".", e);
+          "No job can be started in " + folder + ": " + Reasons.of(e) + ".", e);
     }
   }
 
@@ -105,8 +104,8 @@ public final class LogbookFile implements Logbook {
         return reading(
             folder,
             scan(folder, disk),
-            "Another program has this job open. Here it is open for reading only: close it there"
-                + " first, then open it again.");
+            "Another program has this job open. Here it is open for reading only. Close"
+                + " it there first, then open it again.");
       }
       return opened(folder, disk, lock.get());
     } catch (IOException e) {
@@ -115,7 +114,7 @@ public final class LogbookFile implements Logbook {
           scan(folder, disk),
           "This job cannot be written to ("
               + Reasons.of(e)
-              + "): it is open for reading only. Look at the folder's permissions and the disk.");
+              + "). It is open for reading only. Check the folder's permissions and the disk.");
     }
   }
 
@@ -239,7 +238,7 @@ public final class LogbookFile implements Logbook {
               + ". "
               + (surely
                   ? "It does not count. Make room on the disk, then do it again."
-                  : "Make room on the disk, then do it again before you close the job."),
+                  : "Make room on the disk. Then do it again before you close the job."),
           e);
     }
     entries.add(logged);

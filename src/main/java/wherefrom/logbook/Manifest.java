@@ -62,14 +62,14 @@ record Manifest(String job, int engine, List<Item> items) {
     try {
       return readFields(json);
     } catch (IllegalArgumentException e) {
-      throw new IOException("its manifest holds a number that is none.", e);
+      throw new IOException("its manifest holds a number that is not one.", e);
     }
   }
 
   private static Manifest readFields(byte[] json) throws IOException {
     JsonFields fields = new JsonFields("", parsed(json));
     if (!fields.text("format").equals(FORMAT)) {
-      throw new IOException("format: this is no exported job.");
+      throw new IOException("format: this is not an exported job.");
     }
     if (fields.whole("version") > VERSION) {
       throw new IOException("a newer version of Wherefrom exported it. Use the newer version.");
@@ -101,7 +101,7 @@ record Manifest(String job, int engine, List<Item> items) {
         throw new IOException("no job holds a file such as \"" + item.name() + "\".");
       }
       if (item.size() < 0 || item.size() > JobFiles.most(item.name())) {
-        throw new IOException(item.name() + " is of no size that a job's file has.");
+        throw new IOException(item.name() + " does not have a size that a job's file has.");
       }
     }
     if (!names.contains(LogFiles.name(1))) {

@@ -41,7 +41,7 @@ public final class PhotoFiles implements Photos {
                 () ->
                     new IOException(
                         picture.getFileName()
-                            + " is no picture that can be kept. Use a PNG or JPEG file."));
+                            + " is not a picture that can be kept. Use a PNG or JPEG file."));
     String name = Sums.digest(bytes) + "." + type.extension();
     Path kept = locate(jobFolder, name);
     if (!Files.exists(kept) || !isWhole(kept)) {

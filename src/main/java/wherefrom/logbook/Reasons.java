@@ -45,7 +45,7 @@ final class Reasons {
       return "it exists already";
     }
     if (e instanceof NotDirectoryException || e instanceof DirectoryNotEmptyException) {
-      return "it is no empty folder";
+      return "it is not an empty folder";
     }
     String reason = Objects.requireNonNullElse(e.getReason(), "the disk gave no reason");
     return isFull(reason) ? FULL : reason;

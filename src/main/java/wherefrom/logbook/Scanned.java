@@ -70,10 +70,10 @@ record Scanned(
 
   /** That no job was begun in a folder, in a sentence. */
   static String unused(Path folder) {
-    return "No job was begun in "
+    return "No job was started in "
         + folder
-        + ": it was interrupted before anything was kept. Begin it again there, or remove the"
-        + " folder.";
+        + ". It was interrupted before anything was kept. Start it again there, or"
+        + " remove the folder.";
   }
 
   /** What there is to say of it: where it is damaged, or its end cut; empty when it is sound. */

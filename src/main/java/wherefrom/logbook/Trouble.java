@@ -44,11 +44,11 @@ record Trouble(
         + why
         + ". "
         + entriesRead
-        + " entries were read. Behind the damage lie "
+        + " entries were read. After the damage there are "
         + wholeBehind
         + " whole lines and "
         + brokenBehind
-        + " broken ones. The job is open for reading only and nothing was changed."
-        + " Go on with the copy from the second folder or the exported file.";
+        + " broken ones. The job is open for reading only. Nothing was changed. Go on"
+        + " with the copy on the USB drive, or an exported file.";
   }
 }

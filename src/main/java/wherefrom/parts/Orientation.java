@@ -5,7 +5,7 @@ public enum Orientation {
   NONE(""),
   TOP_END("this end up"),
   HALF("upper and lower differ"),
-  FACING("same way round");
+  FACING("same way around");
 
   private final String mark;
 

@@ -6,7 +6,7 @@ public enum Whereabouts {
   OUT("out, on the bench", "out"),
   WASHING("off for washing", "washing"),
   AT_SHOP("at the machine shop", "at the machine shop"),
-  LOST("missing", "missing"),
+  LOST("lost", "lost"),
   FITTED("fitted", "fitted"),
   RETIRED("retired", "retired");
 

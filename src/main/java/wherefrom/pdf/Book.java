@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocume
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import wherefrom.drawing.Glass;
 import wherefrom.files.Outgoing;
+import wherefrom.job.pages.PaperSize;
 
 /** A document of pages that are written on in any order until it is saved. */
 public final class Book implements AutoCloseable {

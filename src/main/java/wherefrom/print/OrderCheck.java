@@ -30,7 +30,7 @@ final class OrderCheck {
       return Optional.of("Printers have 203, 300 or 600 dots per inch, not " + dpi + ".");
     }
     if (order.faces().isEmpty() && !order.testPage()) {
-      return Optional.of("There is nothing to print: choose at least one tag or card.");
+      return Optional.of("There is nothing to print. Choose at least one tag or card.");
     }
     return LabelPlan.find(stock, dpi).isEmpty()
         ? Optional.of("At " + dpi + " dots per inch no tag that can be read fits this label.")

@@ -99,11 +99,11 @@ public final class PdfSheetPrinter implements SheetPrinter {
       case PRINTED -> done;
       case CANCELLED -> new PrintOutcome.Cancelled();
       case NO_DISPLAY ->
-          refused("There is no screen to show the printer dialog on: save the PDF and print that.");
+          refused("There is no screen for the printer dialog. Save the PDF and print that.");
       case NO_PRINTER ->
           refused(
-              "The system knows no printer: connect one and set it up in the system's settings, or"
-                  + " save the PDF and print it elsewhere.");
+              "The system has no printer. Set one up in the system's settings. Or save the"
+                  + " PDF and print it elsewhere.");
     };
   }
 

@@ -12,8 +12,8 @@ import wherefrom.pdf.Typeface;
 final class SheetMargin {
   /** Printed and shown wherever the product advises. */
   static final String OUTRANKED =
-      "Published service information for the exact engine, and a qualified machinist, outrank this"
-          + " tool.";
+      "Service information for your exact engine outranks this tool. So does a"
+          + " qualified machinist.";
 
   /** What most office printers leave white at the edge is up to about 5 mm. */
   private static final double UNPRINTABLE_MM = 5;

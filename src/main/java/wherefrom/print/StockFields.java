@@ -101,7 +101,7 @@ final class StockFields {
   void refuseOthers() {
     for (String field : (Iterable<String>) node::fieldNames) {
       if (!known.contains(field)) {
-        fault(field, "is not a field of a label stock: remove it or mend its spelling");
+        fault(field, "is not a field of a label stock: remove it or correct its spelling");
       }
     }
   }

@@ -27,10 +27,10 @@ final class StockReader {
       return read(JSON.readTree(json));
     } catch (JsonProcessingException e) {
       int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
-      String sentence = "Line " + line + " is not right JSON: " + e.getOriginalMessage() + ".";
+      String sentence = "Line " + line + " is not valid JSON: " + e.getOriginalMessage() + ".";
       return new StockReading.Bad(List.of(new StockFault("", sentence)));
     } catch (IllegalArgumentException e) {
-      String sentence = "A number in it has far too many digits: write it as on a ruler.";
+      String sentence = "A number in it has far too many digits. Write it as on a ruler.";
       return new StockReading.Bad(List.of(new StockFault("", sentence)));
     }
   }

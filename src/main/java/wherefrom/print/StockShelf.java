@@ -97,8 +97,7 @@ final class StockShelf {
       return bad(
           "There is no label stock named \""
               + nameOrFile
-              + "\": choose one of the list, or give"
-              + " the path of your own stock file, which ends in .json.");
+              + "\". Use one from the list, or the path of your own stock file (.json).");
     }
     return fromFile(nameOrFile);
   }
@@ -109,7 +108,7 @@ final class StockShelf {
       ByteBuffer text = ByteBuffer.wrap(bytes);
       return StockReader.read(StandardCharsets.UTF_8.newDecoder().decode(text).toString());
     } catch (NoSuchFileException e) {
-      return bad("The stock file " + file + " is not there: check the path.");
+      return bad("The stock file " + file + " is not there. Check the path.");
     } catch (IOException | IllegalArgumentException e) {
       return bad("The stock file " + file + " cannot be read: " + ended(e));
     }

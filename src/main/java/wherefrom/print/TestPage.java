@@ -79,6 +79,6 @@ final class TestPage {
         "Measure the rulers: " + across + " mm across, " + down + " mm down.",
         "Wrong length? Print at 100 %, actual size.",
         lie,
-        "Off to one side? Nudge the print, half a millimetre a step.");
+        "Off to one side? Move the print, half a millimeter a step.");
   }
 }

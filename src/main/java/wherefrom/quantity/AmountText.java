@@ -30,14 +30,14 @@ public final class AmountText {
   private static AmountReading readWith(String text, Optional<Unit> usual) {
     String typed = text.strip();
     if (typed.isEmpty()) {
-      return refuse("Nothing was typed: give a figure, such as 0.0015 in.");
+      return refuse("Nothing was typed. Give a figure, such as 0.0015 in.");
     }
     Matcher figure = FIGURE.matcher(typed);
     if (!figure.matches()) {
-      return refuse("\"" + typed + "\" does not begin with a figure: type it like 0.0015 in.");
+      return refuse("\"" + typed + "\" does not start with a figure. Type it like 0.0015 in.");
     }
     if (figure.group(2).length() > MOST_DIGITS) {
-      return refuse("\"" + typed + "\" has more digits than any gauge shows: shorten it.");
+      return refuse("\"" + typed + "\" has more digits than any gauge shows. Shorten it.");
     }
     return withUnit(typed, number(figure), figure.group(3).strip(), usual);
   }
@@ -51,19 +51,18 @@ public final class AmountText {
 
   private static String trouble(String typed, String rest) {
     if (rest.isEmpty()) {
-      return "\"" + typed + "\" has no unit: add in or mm, cc, deg, lb, N or whatever it is in.";
+      return "\"" + typed + "\" has no unit. Add in or mm, cc, deg, lb, N or another.";
     }
     if (rest.startsWith("/")) {
-      return "\"" + typed + "\" is a fraction: type it as a decimal, such as 0.875 for 7/8.";
+      return "\"" + typed + "\" is a fraction. Type it as a decimal, such as 0.875 for 7/8.";
     }
     char first = rest.charAt(0);
     if (first == '.' || first == ',' || first == '\'' || Character.isDigit(first)) {
       return "\""
           + typed
-          + "\" has more than one decimal mark or a gap in it: type one figure, with no"
-          + " thousands mark.";
+          + "\" has two decimal marks or a gap. Type one figure, with no thousands mark.";
     }
-    return "\"" + rest + "\" is not a unit known here: use one such as in, mm, cc, deg, lb or N.";
+    return "\"" + rest + "\" is not a known unit. Use one of: in, mm, cc, deg, lb, N.";
   }
 
   private static BigDecimal number(Matcher figure) {

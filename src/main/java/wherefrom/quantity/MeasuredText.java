@@ -28,7 +28,7 @@ public final class MeasuredText {
   private static MeasuredReading readWith(String text, Optional<Unit> usual) {
     String[] sides = PLUS_MINUS.split(text, -1);
     if (sides.length > 2) {
-      return refuse("\"" + text.strip() + "\" has more than one ±: give one uncertainty.");
+      return refuse("\"" + text.strip() + "\" has more than one ±. Give one uncertainty.");
     }
     AmountReading value =
         usual.map(u -> AmountText.read(sides[0], u)).orElseGet(() -> AmountText.read(sides[0]));
@@ -54,7 +54,7 @@ public final class MeasuredText {
           "The uncertainty " + spread.text() + " is not in the kind of unit of " + value.text());
     }
     if (spread.number().signum() < 0) {
-      return refuse("An uncertainty cannot be negative: type it after ± without a sign.");
+      return refuse("An uncertainty cannot be negative. Type it after ± without a sign.");
     }
     return understood(limits ? Measured.ofLimits(value, spread) : Measured.of(value, spread));
   }

@@ -68,13 +68,30 @@ final class EngineArt {
    * @return where it ends
    */
   double side(PaperPage page, View view, double y, double high) throws IOException {
-    double top = y + CAPTION + 1.4;
+    return side(page, view, Flow.LEFT, y, Flow.WIDE, high);
+  }
+
+  /** The same from a left edge and over a width. */
+  double side(PaperPage page, View view, double x, double y, double wide, double high)
+      throws IOException {
+    return side(page, view, new Bounds(x, y, wide, high), true);
+  }
+
+  /** The same without marks, to lay parts on. */
+  void plan(PaperPage page, View view, double x, double y, double wide, double high)
+      throws IOException {
+    side(page, view, new Bounds(x, y, wide, high), false);
+  }
+
+  private double side(PaperPage page, View view, Bounds box, boolean marks) throws IOException {
+    double top = box.y() + CAPTION + 1.4;
     Foot foot = view == View.ABOVE ? Foot.NONE : Foot.NAMES;
-    EngineGeometry size = geometry(view, PaperPage.room(Flow.LEFT, top, Flow.WIDE, high), foot);
+    EngineGeometry size =
+        geometry(view, PaperPage.room(box.x(), top, box.width(), box.height()), foot);
     double drawn = PaperPage.mm(size.height());
-    EngineGeometry at = geometry(view, PaperPage.room(Flow.LEFT, top, Flow.WIDE, drawn), foot);
-    captions(page, view, at.bounds(), y + CAPTION * 0.8);
-    page.drawing(drawing(at), asked, this::state, true);
+    EngineGeometry at = geometry(view, PaperPage.room(box.x(), top, box.width(), drawn), foot);
+    captions(page, view, at.bounds(), box.y() + CAPTION * 0.8);
+    page.drawing(drawing(at), asked, this::state, marks);
     return top + drawn;
   }
 
@@ -83,7 +100,9 @@ final class EngineArt {
     double right = PaperPage.mm(box.right());
     page.words(left, y, "FRONT", CAPTION, true);
     page.words(right, y, "FLYWHEEL", CAPTION, true, Side.END, Ink.BLACK);
-    page.words((left + right) / 2, y, seen(view), CAPTION, false, Side.MIDDLE, Ink.DARK);
+    double room = right - left - 2 * page.widthOf("FLYWHEEL", CAPTION, true) - 4;
+    double size = Math.min(CAPTION, CAPTION * room / page.widthOf(seen(view), CAPTION, false));
+    page.words((left + right) / 2, y, seen(view), size, false, Side.MIDDLE, Ink.DARK);
   }
 
   private String seen(View view) {

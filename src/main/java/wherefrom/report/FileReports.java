@@ -6,14 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
-import wherefrom.files.Progress;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
+import wherefrom.job.pages.ToFit;
 import wherefrom.job.ports.Reports;
 import wherefrom.job.record.BuildRecord;
-import wherefrom.job.shop.ShopVisit;
-import wherefrom.pdf.TablePdf;
+import wherefrom.job.shop.ShopSlip;
 
 /** Reports written to files. */
 public final class FileReports implements Reports {
@@ -53,17 +53,23 @@ public final class FileReports implements Reports {
   }
 
   @Override
-  public void writeSlip(String jobName, ShopVisit visit, Outgoing pdf) throws IOException {
-    try (TablePdf out = new TablePdf("Machine shop, visit " + visit.number() + ": " + jobName)) {
-      out.words(day(visit.sent()) + ", " + visit.pieces() + " pieces in all");
-      List<RecordSection> tables = SlipTables.of(visit);
-      for (int done = 0; done < tables.size(); done++) {
-        out.table(tables.get(done));
-        Progress.step(done + 1, tables.size());
-      }
-      out.words(BuildRecord.OUTRANKED);
-      out.save(pdf);
-    }
+  public void writeSlip(ShopSlip slip, Outgoing pdf) throws IOException {
+    SlipPaper.write(slip, pdf);
+  }
+
+  @Override
+  public void writeBenchPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException {
+    PlanPaper.bench(plan, paper, pdf);
+  }
+
+  @Override
+  public void writeRackPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException {
+    PlanPaper.rack(plan, paper, pdf);
+  }
+
+  @Override
+  public void writeToFit(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException {
+    ToFitPaper.write(plan, paper, pdf);
   }
 
   private static String day(java.time.Instant time) {

@@ -107,7 +107,7 @@ final class HoldWording {
         retired
             .inUse()
             .map(fresh -> "Fit the part in use, " + names.code(fresh) + ".")
-            .orElse("Put it away from the bench."),
+            .orElse("Take it off the bench."),
         WayOut.SCAN_NEW_PART);
   }
 
@@ -121,13 +121,13 @@ final class HoldWording {
           facts,
           "What stood against it is settled since. " + left.sentence(),
           left.sentence(),
-          "What stood against it is settled since. Scan it again, or take the scan back.",
+          "What spoke against it is settled. Scan it again, or undo the scan.",
           WayOut.SCAN_AGAIN);
     }
     String advice =
         left.isOfWrongEngine()
             ? CodeVerdict.WrongEngine.ADVICE
-            : "Put it aside and take its tag off. Scan the right part, or take the scan back.";
+            : "Put it aside and take its tag off. Scan the right part, or undo the scan.";
     return VerdictWords.of(facts, left.sentence(), left.sentence(), advice, WayOut.SCAN_RIGHT_PART);
   }
 }

@@ -63,7 +63,8 @@ public final class FileSettings implements SettingsStore {
     try {
       return read(file);
     } catch (IOException | IllegalArgumentException | StackOverflowError e) {
-      faults.add("The settings cannot be read, so that all are as new. " + aside(file).words());
+      faults.add(
+          "The settings cannot be read. All are back to their defaults. " + aside(file).words());
       return fresh;
     }
   }
@@ -85,7 +86,11 @@ public final class FileSettings implements SettingsStore {
   private void mend(Path file, Settings settings, List<String> wrong) {
     Aside aside = aside(file);
     String which = String.join(", ", wrong);
-    faults.add("In the settings this is wrong and is now as new: " + which + ". " + aside.words());
+    faults.add(
+        "This was wrong in the settings and is back to its default: "
+            + which
+            + ". "
+            + aside.words());
     if (aside.moved()) {
       try {
         save(settings);
@@ -199,8 +204,7 @@ public final class FileSettings implements SettingsStore {
       new AtomicFile().write(folder.resolve(FILE), bytes);
     } catch (IOException e) {
       throw new IOException(
-          "The settings cannot be kept in " + folder + ". Look at its permissions and the disk.",
-          e);
+          "The settings cannot be kept in " + folder + ". Check its permissions and the disk.", e);
     }
   }
 }

@@ -24,6 +24,11 @@ public final class Words {
     return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
   }
 
+  /** {@code a place}, {@code an answer}: by the first letter, which the words here go by. */
+  public static String withArticle(String words) {
+    return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+  }
+
   /** {@code 1 piece}, {@code 3 pieces}: for words that take an s. */
   public static String count(long count, String one) {
     return count(count, one, one + "s");

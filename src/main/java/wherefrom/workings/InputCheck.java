@@ -47,7 +47,8 @@ final class InputCheck {
     ChoiceInput choice = (ChoiceInput) spec.get();
     return choice.choices().stream().anyMatch(word -> entry.equals(new Entry.Choice(word)))
         ? Optional.empty()
-        : Optional.of(new Nonsense(key, choice.words() + " is one of: " + words(choice) + "."));
+        : Optional.of(
+            new Nonsense(key, choice.words() + " must be one of: " + words(choice) + "."));
   }
 
   private static String words(ChoiceInput choice) {
@@ -109,7 +110,7 @@ final class InputCheck {
         + bound(input.range().most(), input.dimension())
         + "; it was given as "
         + value.text()
-        + ": check the figure and its unit.";
+        + ". Check the figure and its unit.";
   }
 
   private static String bound(BigDecimal base, Dimension dimension) {

@@ -25,7 +25,7 @@ public final class InputText {
       }
       String key = text.substring(0, equals).strip();
       if (inputs.find(key).isPresent()) {
-        return refuse(key, "\"" + key + "\" is given twice: give it once.");
+        return refuse(key, "\"" + key + "\" is given twice. Give it once.");
       }
       EntryReading reading = readEntry(working.card(), key, text.substring(equals + 1).strip());
       if (reading instanceof EntryReading.NotUnderstood not) {

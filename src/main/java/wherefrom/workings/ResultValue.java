@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
@@ -60,12 +61,22 @@ public record ResultValue(
    * one, or with one too small to matter, the places usual for the unit.
    */
   public String text() {
+    return said(Amount::text);
+  }
+
+  /** As {@link #text()}, without the unit. */
+  public String figure() {
+    return said(amount -> amount.number().toPlainString());
+  }
+
+  private String said(Function<Amount, String> words) {
     double least = Math.pow(10, -(unit.decimals() + EXTRA_PLACES));
     if (standardUncertainty < least || rounding != Rounding.NEAREST) {
-      return new Amount(rounding.rounded(amount().number(), unit.decimals()), unit).text();
+      return words.apply(new Amount(rounding.rounded(amount().number(), unit.decimals()), unit));
     }
     BigDecimal u = BigDecimal.valueOf(standardUncertainty).round(new MathContext(2));
     int decimals = Math.max(0, u.scale());
-    return amount().rounded(decimals).text() + " ± " + new Amount(u, unit).rounded(decimals).text();
+    Amount spread = new Amount(u, unit).rounded(decimals);
+    return words.apply(amount().rounded(decimals)) + " ± " + words.apply(spread);
   }
 }

@@ -57,7 +57,7 @@ class BadInputTest {
         "job new --folder JOB --layout inline-4 --name x",
         "job list --folder SHOP/none",
         "layouts v9",
-        "layouts --colour red",
+        "layouts --color red",
         "stocks more",
         "places",
         "places --job SHOP/none",
@@ -101,11 +101,11 @@ class BadInputTest {
         "fit --job JOB PART CARD --on-purpose",
         "fit --job JOB PART CARD --on-purpose EMPTY",
         "fit --job JOB PART CARD --on-purpose x --turned",
-        "take-back --job JOB",
-        "excuse --job JOB --reason EMPTY PART",
-        "excuse --job JOB --reason x 123456",
-        "close --job JOB",
-        "close --job JOB doors",
+        "undo --job JOB",
+        "leave-empty --job JOB --reason EMPTY PART",
+        "leave-empty --job JOB --reason x 123456",
+        "finish --job JOB",
+        "finish --job JOB doors",
         "check --job SHOP/none",
         "backup --job SHOP/none --to SHOP/stick",
         "backup --job JOB --to JOB",
@@ -128,6 +128,6 @@ class BadInputTest {
   void nothingThatNeedsNoCallIsRefused() {
     assertThat(shop.run().status()).isZero();
     assertThat(shop.run("--help").out()).contains("Usage: wherefrom COMMAND");
-    assertThat(shop.run("job", "--help").out()).contains("  new    Begins a job.");
+    assertThat(shop.run("job", "--help").out()).contains("  new    Starts a job.");
   }
 }

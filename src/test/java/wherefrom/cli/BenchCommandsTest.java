@@ -37,7 +37,7 @@ class BenchCommandsTest {
               assertThat(row[1]).matches("1\\d{15}");
               assertThat(row[3]).isEqualTo("in");
             });
-    assertThat(shop.right("missing", "--job", job).lines()).containsExactly("0 missing");
+    assertThat(shop.right("to-fit", "--job", job).lines()).containsExactly("0 to fit");
   }
 
   @Test
@@ -47,8 +47,8 @@ class BenchCommandsTest {
         .containsExactly(tag + "\tout\t" + PUSHROD);
     assertThat(shop.right("out", "--job", job, tag).lines())
         .containsExactly(tag + "\talready out\t" + PUSHROD);
-    assertThat(shop.right("missing", "--job", job).lines())
-        .containsExactly(PUSHROD + "\tout\t" + tag, "1 missing");
+    assertThat(shop.right("to-fit", "--job", job).lines())
+        .containsExactly(PUSHROD + "\tout\t" + tag, "1 to fit");
   }
 
   @Test
@@ -62,7 +62,7 @@ class BenchCommandsTest {
             job,
             "-");
     assertThat(lines.status()).isZero();
-    assertThat(shop.right("missing", "--job", job).lines()).last().isEqualTo("4 missing");
+    assertThat(shop.right("to-fit", "--job", job).lines()).last().isEqualTo("4 to fit");
   }
 
   @Test
@@ -74,7 +74,7 @@ class BenchCommandsTest {
 
   @Test
   void aForeignTagIsStoppedAndTheOthersComeOut() {
-    String other = shop.codes(shop.begin("neighbour"), PUSHROD).tag();
+    String other = shop.codes(shop.begin("neighbor"), PUSHROD).tag();
     Shop.Outcome out = shop.run("out", "--job", job, other, tag(PUSHROD));
     assertThat(out.status()).isEqualTo(1);
     assertThat(out.rows().get(0)).startsWith(other, "wrong engine");
@@ -98,7 +98,7 @@ class BenchCommandsTest {
     shop.right("wash", "--job", job, "--basket", "2", tag);
     assertThat(shop.state(job, PUSHROD)).isEqualTo("washing");
     shop.right("lost", "--job", job, "--note", "not in the basket", tag);
-    assertThat(shop.state(job, PUSHROD)).isEqualTo("missing");
+    assertThat(shop.state(job, PUSHROD)).isEqualTo("to-fit");
     shop.right("found", "--job", job, tag);
     assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
     assertThat(shop.run("found", "--job", job, tag).status()).isEqualTo(2);
@@ -126,14 +126,20 @@ class BenchCommandsTest {
   @Test
   void aSectionClosesOnceEveryPlaceIsFilledOrExcused() {
     shop.right("out", "--job", job, tag("rod 3, upper shell"), tag("rod 3, lower shell"));
-    Shop.Outcome open = shop.run("close", "--job", job, "rods");
+    Shop.Outcome open = shop.run("finish", "--job", job, "rods");
     assertThat(open.status()).isEqualTo(1);
     assertThat(open.out()).contains("rod 3, upper shell", "rod 3, lower shell");
-    shop.right("excuse", "--job", job, "--reason", "rod is left out", tag("rod 3, upper shell"));
     shop.right(
-        "excuse", "--job", job, "--reason", "same", shop.codes(job, "rod 3, lower shell").card());
+        "leave-empty", "--job", job, "--reason", "rod is left out", tag("rod 3, upper shell"));
+    shop.right(
+        "leave-empty",
+        "--job",
+        job,
+        "--reason",
+        "same",
+        shop.codes(job, "rod 3, lower shell").card());
     assertThat(shop.state(job, "rod 3, upper shell")).isEqualTo("left empty");
-    assertThat(shop.right("close", "--job", job, "rods").out()).startsWith("Closed: ");
+    assertThat(shop.right("finish", "--job", job, "rods").out()).startsWith("Finished: ");
   }
 
   /** The cautions stand on the step where they apply, here as in the window. */
@@ -141,13 +147,13 @@ class BenchCommandsTest {
   void theLastSectionThatClosesSaysWhatComesBeforeTheFirstStart() {
     shop.right("plan", "made", "--job", job, "hot-tanked");
     for (String section : List.of("mains", "rods", "valvetrain-left")) {
-      assertThat(shop.right("close", "--job", job, section).out())
-          .startsWith("Closed: ")
+      assertThat(shop.right("finish", "--job", job, section).out())
+          .startsWith("Finished: ")
           .doesNotContain("first start");
     }
-    Shop.Outcome last = shop.right("close", "--job", job, "valvetrain-right");
+    Shop.Outcome last = shop.right("finish", "--job", job, "valvetrain-right");
     assertThat(last.lines())
-        .startsWith("Closed: valvetrain, right bank.", "Before the first start:")
+        .startsWith("Finished: valvetrain, right bank.", "Before the first start:")
         .anyMatch(line -> line.startsWith("Caution\tFirst start: fire extinguisher in reach"))
         .anyMatch(line -> line.startsWith("Open check\tSee that every core plug"))
         .anyMatch(line -> line.startsWith("Prime the oil\t"));
@@ -159,10 +165,10 @@ class BenchCommandsTest {
   void anExcuseAtACardNeedsTheKindWhereSeveralAreTracked() {
     String card = shop.codes(job, PUSHROD).card();
     shop.right("out", "--job", job, tag(PUSHROD));
-    Shop.Outcome which = shop.run("excuse", "--job", job, "--reason", "x", card);
+    Shop.Outcome which = shop.run("leave-empty", "--job", job, "--reason", "x", card);
     assertThat(which.status()).isEqualTo(2);
     assertThat(which.err()).contains("rocker, pushrod, lifter");
-    shop.right("excuse", "--job", job, "--reason", "x", "--kind", "pushrod", card);
+    shop.right("leave-empty", "--job", job, "--reason", "x", "--kind", "pushrod", card);
     assertThat(shop.state(job, PUSHROD)).isEqualTo("left empty");
   }
 

@@ -54,7 +54,7 @@ class ChangeCommandsTest {
 
   @Test
   void whatIsOnlyShownOrPlannedBindsNothing() {
-    shop.right("plan", "change", "--job", job, "new-flat-cam", "--only-show");
+    shop.right("plan", "change", "--job", job, "new-flat-cam", "--preview");
     assertThat(shop.right("plan", "list", "--job", job).out()).isEmpty();
     shop.right("plan", "change", "--job", job, "head-milled", "--where", "left");
     assertThat(shop.right("plan", "list", "--job", job).lines())
@@ -72,9 +72,17 @@ class ChangeCommandsTest {
     assertThat(shop.right("plan", "checks", "--job", job, tag).lines().get(0))
         .startsWith("R11:pushrod-length\topen\t");
     shop.right(
-        "plan", "answer", "--job", job, "R11:pushrod-length", "--look", "fail", "--note", "short");
+        "plan",
+        "answer",
+        "--job",
+        job,
+        "R11:pushrod-length",
+        "--answer",
+        "fail",
+        "--note",
+        "short");
     assertThat(fit(PUSHROD).status()).isEqualTo(1);
-    shop.right("plan", "answer", "--job", job, "R11:pushrod-length", "--look", "pass");
+    shop.right("plan", "answer", "--job", job, "R11:pushrod-length", "--answer", "pass");
     assertThat(fit(PUSHROD).status()).isZero();
   }
 
@@ -82,11 +90,11 @@ class ChangeCommandsTest {
   void wrongNamesAreRefusedWithThoseThatThereAre() {
     Shop.Outcome kind = shop.run("plan", "change", "--job", job, "new-cam");
     assertThat(kind.status()).isEqualTo(2);
-    assertThat(kind.err()).contains("\"new-cam\" is no kind of change", "new-flat-cam");
+    assertThat(kind.err()).contains("\"new-cam\" is not a kind of change", "new-flat-cam");
     assertThat(shop.run("plan", "made", "--job", job, "7").err()).contains("no open plan number 7");
     assertThat(shop.run("plan", "made", "--job", job, "head-milled", "--where", "top").err())
         .contains("give one of left, right");
-    assertThat(shop.run("plan", "answer", "--job", job, "R9:x", "--look", "pass").status())
+    assertThat(shop.run("plan", "answer", "--job", job, "R9:x", "--answer", "pass").status())
         .isEqualTo(2);
     assertThat(shop.run("debris", "found", "--job", job, "pan", "gold").status()).isEqualTo(2);
     assertThat(shop.run("decide", "set", "--job", job, "wing", "--as", "reuse", "--reason", "x"))
@@ -99,13 +107,13 @@ class ChangeCommandsTest {
         .contains("suspect teeth of the cam gear");
     Shop.Outcome open = shop.run("debris", "map", "--job", job);
     assertThat(open.status()).isEqualTo(1);
-    assertThat(open.out()).contains("still to be looked at\tmain 1, lower shell");
-    shop.right("debris", "opened", "--job", job, "filter", "--look", "pass");
+    assertThat(open.out()).contains("still to look at\tmain 1, lower shell");
+    shop.right("debris", "opened", "--job", job, "filter", "--answer", "pass");
     assertThat(shop.run("debris", "map", "--job", job).status()).isEqualTo(1);
     shop.right(
-        "debris", "opened", "--job", job, "first-bearings", "--look", "pass", "--note", "grey");
+        "debris", "opened", "--job", job, "first-bearings", "--answer", "pass", "--note", "gray");
     assertThat(json("debris", "map", "--job", job, "--json").path("answeredBy").get(0).asText())
-        .isEqualTo("First bearings (grey): pass");
+        .isEqualTo("First bearings (gray): pass");
     assertThat(shop.run("debris", "map", "--job", job).status()).isZero();
   }
 
@@ -115,8 +123,8 @@ class ChangeCommandsTest {
     shop.right("decide", "--job", job, "--as", "replace", "--reason", "bent", tag);
     assertThat(shop.right("decide", "buy", "--job", job).lines())
         .containsExactly(
-            "1\tpushrods\tas the old one; where that is damaged, measure a sound neighbour"
-                + "\tdecided: bent\tno price typed",
+            "1\tpushrods\tas the old one; where that is damaged, measure a sound"
+                + " neighbor\tdecided: bent\tno price typed",
             "1\tgasket set\t\tR27: engine taken apart\tno price typed",
             "1\tseals\t\tR27: engine taken apart\tno price typed",
             "1\tbolts that are tightened by angle, where there are any\t\tR27: engine taken apart"
@@ -127,7 +135,7 @@ class ChangeCommandsTest {
     assertThat(json("decide", "list", "--job", job, "--json")).hasSize(73);
     shop.right("decide", "ask", "--job", job, "doubtful");
     assertThat(shop.right("decide", "propose", "--job", job, tag).out())
-        .contains("Nobody has looked yet");
+        .contains("Not inspected yet");
     shop.right("plan", "made", "--job", job, "rod-journals-ground");
     String shell = shop.codes(job, "rod 3, upper shell").tag();
     Shop.Outcome stopped =

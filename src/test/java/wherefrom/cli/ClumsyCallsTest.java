@@ -123,7 +123,7 @@ class ClumsyCallsTest {
         refused(name);
       }
       List<String> unknown = words(command, job, "1");
-      unknown.add("--colour");
+      unknown.add("--color");
       refused(unknown);
       for (Option option : command.options()) {
         List<String> without = words(command, job, "1");

@@ -74,7 +74,7 @@ class EveryCommandTest {
     assertThat(places.get(0).path("tag").asText()).matches("1\\d{15}");
     assertThat(json("job", "list", "--folder", folder.toString()).get(0).path("name").asText())
         .isEqualTo("engine");
-    assertThat(json("cycles", "--job", job)).isEmpty();
+    assertThat(json("swaps", "--job", job)).isEmpty();
     assertThat(json("check", "--job", job).get(0).path("severity").asText()).isEqualTo("sound");
   }
 
@@ -84,13 +84,13 @@ class EveryCommandTest {
     assertThat(json("out", "--job", job, codes.tag()).path("done").asText()).isEqualTo("out");
     assertThat(json("where", "--job", job, codes.tag()).path("sentence").asText())
         .contains("It belongs at");
-    assertThat(json("missing", "--job", job).path("missing").asInt()).isEqualTo(1);
+    assertThat(json("to-fit", "--job", job).path("to-fit").asInt()).isEqualTo(1);
     JsonNode verdict = json("fit", "--job", job, codes.tag(), codes.card());
     assertThat(verdict.path("verdict").asText()).isEqualTo("right place");
     assertThat(verdict.path("stopped").asBoolean(true)).isFalse();
-    assertThat(json("take-back", "--job", job).path("takenBack").asText()).contains("fitted at");
-    assertThat(json("resume", "--job", job).path("missing").asInt()).isEqualTo(1);
-    assertThat(json("close", "--job", job, "mains").path("closed").asBoolean()).isTrue();
+    assertThat(json("undo", "--job", job).path("takenBack").asText()).contains("fitted at");
+    assertThat(json("resume", "--job", job).path("to-fit").asInt()).isEqualTo(1);
+    assertThat(json("finish", "--job", job, "mains").path("closed").asBoolean()).isTrue();
   }
 
   @Test

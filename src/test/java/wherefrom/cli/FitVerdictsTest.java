@@ -149,7 +149,7 @@ class FitVerdictsTest {
 
   @Test
   void otherEngineByItsName() {
-    String other = shop.begin("neighbour");
+    String other = shop.begin("neighbor");
     Shop.Outcome stopped = fit(shop.codes(other, PUSHROD).tag(), card(PUSHROD));
     assertStopped(stopped, "wrong engine");
     assertThat(stopped.out()).contains("neighbour");
@@ -194,7 +194,7 @@ class FitVerdictsTest {
         .contains("\"cylinder 3, exhaust, rocker\"", "\"cylinder 5, exhaust, lifter\"")
         .doesNotContain("\"cylinder 3, intake, rocker\"");
     assertThat(shop.state(job, OTHER)).isEqualTo("open");
-    assertThat(shop.right("missing", "--job", job).rows())
+    assertThat(shop.right("to-fit", "--job", job).rows())
         .anySatisfy(row -> assertThat(row).startsWith(OTHER, "open"))
         .noneSatisfy(row -> assertThat(row[0]).isEqualTo(PUSHROD));
   }
@@ -210,8 +210,8 @@ class FitVerdictsTest {
   void aStopIsTakenBackBeforeAllElseAndThenTheFits() {
     fit(tag(PUSHROD), card(PUSHROD));
     fit(tag("rod 3, upper shell"), card("rod 3, lower shell"));
-    assertThat(shop.right("take-back", "--job", job).out()).contains("wrong half");
-    assertThat(shop.right("take-back", "--job", job).out()).contains("fitted at");
+    assertThat(shop.right("undo", "--job", job).out()).contains("wrong half");
+    assertThat(shop.right("undo", "--job", job).out()).contains("fitted at");
     assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
   }
 
@@ -219,7 +219,7 @@ class FitVerdictsTest {
   void swappedPartsAreLedHomeByTheShortestWay() {
     fit(tag(OTHER), card(PUSHROD), "--on-purpose", "by mistake");
     fit(tag(PUSHROD), card(OTHER), "--on-purpose", "by mistake");
-    assertThat(shop.right("cycles", "--job", job).out())
+    assertThat(shop.right("swaps", "--job", job).out())
         .contains("out of 3 EX: it belongs at 5 EX.", "out of 5 EX: it belongs at 3 EX.");
   }
 
@@ -232,7 +232,7 @@ class FitVerdictsTest {
     Shop.Outcome fitted = shop.runWith(pairs, "fit", "--job", job, "-");
     assertThat(fitted.status()).isZero();
     assertThat(fitted.lines()).filteredOn("right place"::equals).hasSize(74);
-    assertThat(shop.right("missing", "--job", job).lines()).containsExactly("0 missing");
+    assertThat(shop.right("to-fit", "--job", job).lines()).containsExactly("0 to fit");
   }
 
   @Test
@@ -246,7 +246,7 @@ class FitVerdictsTest {
     assertThat(shop.runWith(pairs, "fit", "--job", job, "-").status()).isEqualTo(1);
     assertThat(shop.state(job, PUSHROD)).isEqualTo("fitted");
     assertThat(shop.state(job, OTHER)).isEqualTo("fitted");
-    assertThat(shop.right("missing", "--job", job).lines()).last().isEqualTo("72 missing");
+    assertThat(shop.right("to-fit", "--job", job).lines()).last().isEqualTo("72 to fit");
   }
 
   @Test

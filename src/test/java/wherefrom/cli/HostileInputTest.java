@@ -59,7 +59,7 @@ class HostileInputTest {
     shop.begin("job");
     assertThat(shop.right("job", "list", "--folder", folder.toString()).out()).contains("job");
     pipe("job/logbook-0002.jsonl");
-    assertThat(shop.right("missing", "--job", shop.path("job")).out()).contains("0 missing");
+    assertThat(shop.right("to-fit", "--job", shop.path("job")).out()).contains("0 to fit");
   }
 
   @Test
@@ -93,7 +93,7 @@ class HostileInputTest {
             file.toString(),
             "--name",
             "x"),
-        "a field stands twice at line ");
+        "a field is there twice at line ");
   }
 
   @Test

@@ -155,6 +155,6 @@ class JobCommandsTest {
         .contains(
             "In the engine 0, fitted 0, missing 74.",
             "Away: rod 3, upper shell: off for washing, basket 4.",
-            "Put together. Still missing: 74.");
+            "Put together. To fit: 74.");
   }
 }

@@ -139,7 +139,7 @@ class OneEntryTest {
     call(1, "note", "--text", "polished tip", tag3);
     call(1, "reprint", "--reason", "tag torn", tag5);
     tag5 = shop.codes(job, "cylinder 5, exhaust, pushrod").tag();
-    call(0, 1, "take-back");
+    call(0, 1, "undo");
     call(0, "shop new");
     call(1, "shop send", "--visit", "1", "--wanted", "measure run-out", tag3);
     call(
@@ -165,16 +165,16 @@ class OneEntryTest {
         1,
         "tool add",
         "--name",
-        "calliper",
+        "caliper",
         "--step",
         "0.0005in",
         "--error",
         "0.001in",
         "--repeat",
         "0.0005in");
-    call(1, "measure", tag3, "--plan", "pushrod-length", "--tool", "calliper", "7.9000in");
+    call(1, "measure", tag3, "--plan", "pushrod-length", "--tool", "caliper", "7.9000in");
     shop.right("wash", "--job", job, "--basket", "3", tag3);
-    String[] by = {"--kind", "pushrod", "--by", "pushrod-length=calliper", "A=7.9000in"};
+    String[] by = {"--kind", "pushrod", "--with", "pushrod-length=caliper", "A=7.9000in"};
     call(0, "retag propose", by);
     List<String> accept = new ArrayList<>(List.of(by));
     accept.addAll(0, List.of("--mark", "A", "--as", "" + item(tag3)));
@@ -186,7 +186,7 @@ class OneEntryTest {
         "--reason",
         "worn out",
         shop.codes(job, "cylinder 7, exhaust, pushrod").tag());
-    call(1, "take-back");
+    call(1, "undo");
   }
 
   private static int item(String tag) {
@@ -201,10 +201,10 @@ class OneEntryTest {
     call(0, "money list");
     call(0, "money effect", "--change", "new-flat-cam");
     String table = shop.path("costs.csv");
-    call(0, "money out", "--out", table);
+    call(0, "money export", "--out", table);
     Files.writeString(
         Path.of(table), "what,about,state,amount,note\nrings,,paid,38,\ngaskets,,paid,61,\n");
-    call(1, "money in", table);
+    call(1, "money import", table);
     call(1, "money drop", "--line", "1", "--reason", "noted twice");
     call(0, "record", "--out", shop.path("record.pdf"), "--csv", shop.path("record.csv"));
   }
@@ -216,7 +216,7 @@ class OneEntryTest {
     ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
     call(1, "photo", tag3, photo.toString());
     call(0, "tool list");
-    call(1, "tool zero", "--name", "calliper", "--shows", "0in");
+    call(1, "tool zero", "--name", "caliper", "--shows", "0in");
     call(0, "limit list");
     call(
         1,
@@ -243,9 +243,9 @@ class OneEntryTest {
     call(1, "plan drop", "2");
     List<String> checks = call(0, "plan checks").lines();
     assertThat(checks).isNotEmpty();
-    call(1, "plan answer", checks.get(0).split("\t")[0], "--look", "pass");
+    call(1, "plan answer", checks.get(0).split("\t")[0], "--answer", "pass");
     call(1, "debris found", "pan", "plastic");
-    call(1, "debris opened", "pan-and-pickup", "--look", "pass");
+    call(1, "debris opened", "pan-and-pickup", "--answer", "pass");
     call(0, 1, "debris map");
     call(0, "decide list");
     call(1, "decide ask", "every");
@@ -259,16 +259,16 @@ class OneEntryTest {
   private void putTogether() {
     String card5 = shop.codes(job, "cylinder 5, exhaust, pushrod").card();
     call(1, 1, "fit", tag3, card5);
-    call(1, "take-back");
+    call(1, "undo");
     call(1, "fit", tag3, card5, "--on-purpose", "no other left");
     call(1, "fit", tag5, card5, "--on-purpose", "no other left");
-    call(1, "take-back");
-    call(0, "cycles");
+    call(1, "undo");
+    call(0, "swaps");
     call(1, "took-out", tag3);
     call(1, "fit", tag3, card3, "--on-purpose", "no other left");
-    call(0, "missing");
+    call(0, "to-fit");
     String home = shop.codes(job, "cylinder 5, exhaust, pushrod").tag();
-    call(1, "excuse", "--reason", "not needed", home);
+    call(1, "leave-empty", "--reason", "not needed", home);
   }
 
   private void torqueAndTiming() {
@@ -299,7 +299,7 @@ class OneEntryTest {
     call(
         1,
         "timing set",
-        "--stated-lift",
+        "--checking-lift",
         "0.050in",
         "--wheel",
         "0.5deg",
@@ -310,7 +310,7 @@ class OneEntryTest {
     call(1, "timing read", "--lobe", "1IN", "10=0.05in", "20=0.08in", "30=0.11in");
     call(0, "timing list", "--lobe", "1IN");
     call(1, "timing remove", "--lobe", "1IN", "--at", "20");
-    call(1, "timing card", "--source", "cam card", "intake-centre=106", "advance=2");
+    call(1, "timing card", "--source", "cam card", "intake-center=106", "advance=2");
     call(0, 1, "timing show", "--cylinder", "1");
   }
 
@@ -319,7 +319,7 @@ class OneEntryTest {
     shop.right("job", "new", "--folder", small, "--layout", "inline-4", "--name", "small");
     String before = job;
     job = small;
-    call(1, "close", "mains");
+    call(1, "finish", "mains");
     job = before;
     call(0, "check");
     call(0, "backup", "--to", shop.path("stick"));
@@ -327,7 +327,7 @@ class OneEntryTest {
     apart("import", shop.path("engine.zip"), "--folder", shop.path("other"));
     apart("workings");
     call(0, "report", "--out", shop.path("report.txt"));
-    apart("plan numbers", "--now", "bore=3.87in", "stroke=3.31in", "--what-if", "bore=3.90in");
+    apart("plan numbers", "--now", "bore=3.87in", "stroke=3.31in", "--idea", "bore=3.90in");
   }
 
   /** A call that is refused half-way keeps nothing of its first half. */
@@ -337,7 +337,7 @@ class OneEntryTest {
     call(0, 2, "timing read", "--lobe", "1IN", "10=0.05in", "20=wrong");
     call(0, 2, "timing set", "--wheel", "0.5deg", "--dial", "-1in");
     call(0, 2, "timing chain", "inward=0.1in", "outside=0.2in");
-    call(0, 2, "timing card", "--source", "card", "intake-centre=106", "no-value=1");
+    call(0, 2, "timing card", "--source", "card", "intake-center=106", "no-value=1");
     call(0, 2, "money note", "--what", "boring", "--state", "quoted", "--amount", "many");
   }
 }

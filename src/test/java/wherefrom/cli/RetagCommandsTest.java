@@ -32,7 +32,7 @@ class RetagCommandsTest {
     shop.change(
         job,
         open -> {
-          new Instruments(open).list("calliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
+          new Instruments(open).list("caliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
           for (int at = 0; at < 3; at++) {
             String place = PLACES[at];
             int item =
@@ -47,7 +47,7 @@ class RetagCommandsTest {
                     new Measuring.Entry(
                         Subject.ofPart(item),
                         "pushrod-length",
-                        "calliper",
+                        "caliper",
                         Map.of("length", List.of(lengths[at])),
                         false,
                         ""));
@@ -61,7 +61,7 @@ class RetagCommandsTest {
   private Shop.Outcome retag(String verb, String... rest) {
     List<String> words =
         new java.util.ArrayList<>(List.of("retag", verb, "A=7.9000", "B=7.9202", "C=7.9204"));
-    words.addAll(List.of("--job", job, "--kind", "pushrod", "--by", "pushrod-length=calliper"));
+    words.addAll(List.of("--job", job, "--kind", "pushrod", "--with", "pushrod-length=caliper"));
     words.addAll(List.of(rest));
     return shop.run(words.toArray(String[]::new));
   }
@@ -69,7 +69,7 @@ class RetagCommandsTest {
   @Test
   void theOneThatStandsOutIsCertainAndTheTwoAlikeAreNotTold() {
     List<String[]> rows = retag("propose").rows();
-    assertThat(rows.get(0)).contains("A", "certain by its readings");
+    assertThat(rows.get(0)).contains("A", "certain from its readings");
     assertThat(rows.get(0)[2]).startsWith(PLACES[0]);
     assertThat(rows.get(1)[1]).isEqualTo("can't tell");
     assertThat(rows.get(2)[1]).isEqualTo("can't tell");
@@ -81,7 +81,7 @@ class RetagCommandsTest {
   void theReadingsMayFollowTheTool() {
     String[] call = "A=7.9000 B=7.9202 C=7.9204".split(" ");
     List<String> words = new java.util.ArrayList<>(List.of("retag", "propose", "--job", job));
-    words.addAll(List.of("--kind", "pushrod", "--by", "pushrod-length=calliper"));
+    words.addAll(List.of("--kind", "pushrod", "--with", "pushrod-length=caliper"));
     words.addAll(List.of(call));
     Shop.Outcome outcome = shop.run(words.toArray(String[]::new));
     assertThat(outcome.status()).isZero();

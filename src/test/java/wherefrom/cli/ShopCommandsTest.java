@@ -154,14 +154,14 @@ class ShopCommandsTest {
     Shop.Outcome wrong =
         call("replace JOB --reason ground --size 4lb " + tag("rod 5, lower shell"));
     assertThat(wrong.status()).isEqualTo(2);
-    assertThat(wrong.err()).contains("is no size of such a part");
+    assertThat(wrong.err()).contains("is not a size of this part");
   }
 
   @Test
   void aSizeThatNobodyCanReadIsRefusedForACut() {
     Shop.Outcome wrong = call("plan made JOB rod-journals-ground --size some");
     assertThat(wrong.status()).isEqualTo(2);
-    assertThat(wrong.err()).contains("\"some\" is no size");
+    assertThat(wrong.err()).contains("\"some\" is not a size");
   }
 
   @Test

@@ -68,7 +68,7 @@ class TimingCommandsTest {
   private void set() {
     right(
         "set",
-        "--stated-lift",
+        "--checking-lift",
         "0.050in",
         "--wheel",
         "0.1deg",
@@ -102,7 +102,7 @@ class TimingCommandsTest {
     set();
     assertThat(timing("show", "--cylinder", "1").out()).contains("exhaust: Take at least 9");
     lobe("1EX", -114, 276, random);
-    known("intake-centre", 106);
+    known("intake-center", 106);
     known("intake-opening", 106 - half(270));
     known("intake-closing", 106 + half(270));
     known("intake-duration", 2 * half(270));
@@ -112,10 +112,10 @@ class TimingCommandsTest {
     known("lobe-separation", 110);
     known("advance", 4);
     assertThat(timing("card", "--source", " ", "overlap=3").err()).contains("where the card's");
-    right("card", "--source", "cam card", "intake-centre=106", "exhaust-centre=-110");
-    assertThat(value("intake-centre").path("differs").asBoolean(true)).isFalse();
-    assertThat(value("exhaust-centre").path("verdict").asText()).startsWith("DIFFERS: 4.0 deg");
-    assertThat(right("show", "--cylinder", "1")).contains("after top dead centre");
+    right("card", "--source", "cam card", "intake-center=106", "exhaust-center=-110");
+    assertThat(value("intake-center").path("differs").asBoolean(true)).isFalse();
+    assertThat(value("exhaust-center").path("verdict").asText()).startsWith("DIFFERS: 4.0 deg");
+    assertThat(right("show", "--cylinder", "1")).contains("after top dead center");
   }
 
   @Test
@@ -127,7 +127,7 @@ class TimingCommandsTest {
         .containsExactly("-5.5 deg\t0.003 in", "10 deg\t0.0125 in", "20 deg\t0.5 mm");
     right("remove", "--lobe", "3EX", "--at", "20");
     assertThat(right("list", "--lobe", "3EX").lines()).hasSize(2);
-    shop.right("take-back", "--job", job);
+    shop.right("undo", "--job", job);
     assertThat(right("list", "--lobe", "3EX").lines()).hasSize(3);
     assertThat(timing("remove", "--lobe", "3EX", "--at", "21").err()).contains("no reading at 21");
   }
@@ -138,7 +138,7 @@ class TimingCommandsTest {
     assertThat(timing("read", "--lobe", "1IN", "900=0.1in").err()).contains("two turns");
     assertThat(timing("read", "--lobe", "1IN", "10=4deg").err()).contains("is not a length");
     assertThat(timing("read", "--lobe", "1IN", "10").err()).contains("both sides");
-    assertThat(timing("set", "--stated-lift", "0in").err()).contains("cannot be");
+    assertThat(timing("set", "--checking-lift", "0in").err()).contains("cannot be");
     assertThat(timing("card", "--source", "x", "speed=4").err()).contains("no card value");
     assertThat(timing("slack", "sideways=4deg").err()).contains("no figure \"sideways\"");
   }

@@ -87,7 +87,7 @@ class TorqueCommandsTest {
     assertThat(show().path("ticks")).as("the question ticks nothing").hasSize(11);
     tick(2, "A. B.");
     assertThat(right("undo", "--card", "1"))
-        .isEqualTo("Taken back: bolt 2. Stage 2: bolt 2 to 60 N·m.");
+        .isEqualTo("Undone: bolt 2. Stage 2: bolt 2 to 60 N·m.");
     for (int bolt = 2; bolt <= 10; bolt++) {
       right("tick", "--card", "1", "--person", "A. B.");
     }

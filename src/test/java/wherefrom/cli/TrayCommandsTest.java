@@ -47,13 +47,13 @@ class TrayCommandsTest {
 
   @Test
   void wholeTraysAreLoggedOutAfterTheyWereShown() {
-    Shop.Outcome shown = shop.right("tray", "out", "--job", job, photograph, "--show");
+    Shop.Outcome shown = shop.right("tray", "out", "--job", job, photograph, "--preview");
     assertThat(shown.rows()).hasSize(16).allSatisfy(row -> assertThat(row[1]).isEqualTo("to log"));
     assertThat(pushrods("in")).hasSize(16);
     Shop.Outcome logged = shop.right("tray", "out", "--job", job, photograph);
     assertThat(logged.rows()).hasSize(16).allSatisfy(row -> assertThat(row[1]).isEqualTo("out"));
     assertThat(pushrods("out")).hasSize(16);
-    shop.right("take-back", "--job", job);
+    shop.right("undo", "--job", job);
     assertThat(pushrods("out")).hasSize(15);
     assertThat(shop.right("tray", "out", "--job", job, photograph).rows())
         .extracting(row -> row[1])
@@ -100,7 +100,8 @@ class TrayCommandsTest {
   @Test
   void theMarkedPictureHasTheSizeOfThePhotographAndDiffersFromIt() throws IOException {
     Path marked = folder.resolve("new folder").resolve("marked.png");
-    shop.right("tray", "out", "--job", job, photograph, "--show", "--picture", marked.toString());
+    shop.right(
+        "tray", "out", "--job", job, photograph, "--preview", "--picture", marked.toString());
     BufferedImage before = ImageIO.read(Path.of(photograph).toFile());
     BufferedImage after = ImageIO.read(marked.toFile());
     assertThat(after.getWidth()).isEqualTo(before.getWidth());

@@ -123,7 +123,7 @@ class TypedCodeTest {
       {"photo"},
       {"shop send", "--visit", "1", "--wanted", "x"},
       {"shop back"},
-      {"excuse", "--reason", "x"},
+      {"leave-empty", "--reason", "x"},
       {"reprint", "--reason", "tag lost"},
     };
     for (String[] call : calls) {

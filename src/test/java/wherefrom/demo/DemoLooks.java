@@ -41,7 +41,7 @@ final class DemoLooks {
 
   /** Before anything is washed. */
   void dirty() {
-    feature(Feature.OIL, "", "oil-look", Look.SUSPECT, "black, a thin grey film on the magnet");
+    feature(Feature.OIL, "", "oil-look", Look.SUSPECT, "black, a thin gray film on the magnet");
     parts(PartKind.ROD_SHELL);
     parts(PartKind.MAIN_SHELL);
     feature(Feature.TIMING, "", "gear-teeth", Look.PASS, "steel, all whole");

@@ -37,7 +37,7 @@ final class DemoPlans {
     book.found(DebrisPlace.MAGNETIC_PLUG, DebrisLook.GREY_PASTE, "a thin film");
     book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "a few needles by the drain plug");
     book.opened(Opening.FILTER, Look.PASS, "");
-    book.opened(Opening.ALL_BEARINGS, Look.PASS, "even grey bands");
+    book.opened(Opening.ALL_BEARINGS, Look.PASS, "even gray bands");
   }
 
   void toTheShop() {

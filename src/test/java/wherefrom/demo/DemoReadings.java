@@ -21,7 +21,7 @@ final class DemoReadings {
   private static final String MICROMETER = "micrometer 0-1 in";
   private static final String LARGE = "micrometer 2-3 in";
   private static final String LONG = "micrometer 7-8 in";
-  private static final String CALLIPER = "calliper";
+  private static final String CALLIPER = "caliper";
   private static final String DIAL = "dial";
   private static final String BORE_GAUGE = "bore gauge";
   private static final String SCALE = "spring scale";

@@ -63,9 +63,10 @@ class LayoutCheckTest {
         wrong("name", "small letters", d -> set(d, () -> d.name = "My V8")),
         wrong("title", "title", d -> set(d, () -> d.title = " ")),
         wrong("banks", "2 banks", d -> set(d, () -> d.banks = d.banks.subList(0, 1))),
-        wrong("banks", "name of its own", d -> set(d, () -> d.banks = twice(d.banks.get(0)))),
+        wrong("banks", "its own name", d -> set(d, () -> d.banks = twice(d.banks.get(0)))),
         wrong("banks", "holds no cylinder", d -> d.left(List.of(), "")),
-        wrong("cylinders", "cylinder 2 stands twice", d -> d.left(List.of(1, 3, 5, 2), "EIIEEIIE")),
+        wrong(
+            "cylinders", "cylinder 2 is there twice", d -> d.left(List.of(1, 3, 5, 2), "EIIEEIIE")),
         wrong("cylinders", "missing: [7]", d -> d.left(List.of(1, 3, 5, 9), "EIIEEIIE")),
         wrong("valves", "needs 8 letters", d -> d.left(odd, "EIIEEII")),
         wrong("valves", "one E and one I", d -> d.left(odd, "EEIIEIIE")),

@@ -45,7 +45,7 @@ class OutgoingTest {
     assertThat(Outgoing.findTaken(file)).contains(file + " is there already.");
     assertThatThrownBy(() -> Outgoing.to(file).write(text("new")))
         .isInstanceOf(IOException.class)
-        .hasMessage(file + " is there already: choose another name.");
+        .hasMessage(file + " is there already. Choose another name.");
     assertThat(file).hasContent("annotated");
     Outgoing.replacing(file).write(text("new"));
     assertThat(file).hasContent("new");
@@ -123,7 +123,7 @@ class OutgoingTest {
     Path link = folder.resolve("round");
     Files.createSymbolicLink(link, Path.of("round"));
     assertThatThrownBy(() -> Outgoing.to(link).write(text("x")))
-        .hasMessage(link + " is a link that leads to itself: give another name.");
+        .hasMessage(link + " is a link that leads to itself. Give another name.");
   }
 
   @Test
@@ -149,7 +149,7 @@ class OutgoingTest {
       Outgoing.to(file).write(text("tags"));
       assertThat(file).hasContent("tags");
       assertThatThrownBy(() -> Outgoing.to(file).write(text("other")))
-          .hasMessage(file + " is there already: choose another name.");
+          .hasMessage(file + " is there already. Choose another name.");
     } finally {
       Files.deleteIfExists(file);
       Files.delete(own);
@@ -178,7 +178,7 @@ class OutgoingTest {
   @Test
   void aFolderIsRefused() {
     assertThatThrownBy(() -> Outgoing.replacing(folder).write(text("x")))
-        .hasMessage(folder + " is a folder: give the name of a file.");
+        .hasMessage(folder + " is a folder. Give the name of a file.");
   }
 
   @Test

@@ -73,7 +73,7 @@ class CamAndHeadScenariosTest {
     made(ChangeKind.CAP_REPLACED, "M2");
     for (String held : List.of("main-shell@M2U", "main-cap@M2L")) {
       assertThat(bench.word(held)).isEqualTo("not cleared");
-      assertThat(bench.verdict(held).sentence()).contains("the housing must be machined again");
+      assertThat(bench.verdict(held).sentence()).contains("have the housing machined again");
     }
     assertThat(bench.word("main-cap@M3L")).isEqualTo("right place");
     passed("R23:align-bore@M2");

@@ -91,7 +91,8 @@ class ConsequenceScenariosTest {
 
   private void waitsFor(String place, String check) {
     assertThat(bench.verdict(place).word()).isEqualTo("not cleared");
-    assertThat(bench.verdict(place).sentence()).contains(check.substring(0, check.indexOf(':')));
+    assertThat(bench.verdict(place).sentence())
+        .contains("(rule " + check.substring(1, check.indexOf(':')) + ")");
     passed(check);
   }
 
@@ -136,7 +137,7 @@ class ConsequenceScenariosTest {
     Planning plans = new Planning(roller.job);
     for (ChangeKind cam : List.of(ChangeKind.NEW_ROLLER_CAM, ChangeKind.CAM_REGROUND)) {
       plans.make(Change.of(cam));
-      assertThat(roller.verdict("lifter@3EX").sentence()).contains("R36");
+      assertThat(roller.verdict("lifter@3EX").sentence()).contains("(rule 36)");
       plans.answer("R36:roller-condition", Look.PASS, "turned each");
       assertThat(roller.word("lifter@3EX")).isEqualTo("right place");
     }
@@ -548,7 +549,7 @@ class ConsequenceScenariosTest {
   @Test
   void aCheckThatIsNotPassedKeepsHolding() {
     made(ChangeKind.GASKET_THICKNESS, "");
-    planning.answer("R11:pushrod-length", Look.SUSPECT, "pattern off centre");
+    planning.answer("R11:pushrod-length", Look.SUSPECT, "pattern off center");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("not cleared");
   }
 

@@ -12,7 +12,7 @@ import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.Tracking;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -107,7 +107,7 @@ class FitRecordTest {
     bench.replace("pushrod@1IN");
     assertThat(in("pushrod@1IN")).isEmpty();
     assertThat(job.state().state(place("pushrod@1IN"))).isEqualTo(PlaceState.OUT);
-    assertThat(new StillMissing(job).places()).contains(place("pushrod@1IN"));
+    assertThat(new ToFit(job).places()).contains(place("pushrod@1IN"));
   }
 
   @Test

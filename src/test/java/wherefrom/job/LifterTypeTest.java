@@ -53,7 +53,7 @@ class LifterTypeTest {
         new Fitting(roller.job)
             .judge(roller.part("lifter@3EX"), roller.part("lifter@3EX").home().spot(), true);
     assertThat(turned).isInstanceOf(Verdict.WrongEnd.class);
-    assertThat(turned.sentence()).contains("same way round").doesNotContain(": .");
+    assertThat(turned.sentence()).contains("same way around").doesNotContain(": .");
   }
 
   @Test

@@ -145,21 +145,21 @@ class OneActTest {
   @Test
   void retagging() {
     Instruments tools = new Instruments(job);
-    tools.list("calliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
+    tools.list("caliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
     int item = part("pushrod@3EX").item();
     new Measuring(job)
         .take(
             new Measuring.Entry(
                 Subject.ofPart(item),
                 "pushrod-length",
-                "calliper",
+                "caliper",
                 Map.of("length", List.of("7.9000")),
                 false,
                 ""));
     new Handling(job).offForWashing(item, 2);
     Retagging retagging = new Retagging(job);
     Retagging.Answer proposed =
-        retagging.propose(List.of(item), "pushrod-length", "calliper", Map.of("A", "7.9000"));
+        retagging.propose(List.of(item), "pushrod-length", "caliper", Map.of("A", "7.9000"));
     Match match = ((Retagging.Answer.Proposed) proposed).matches().get(0);
     assertOneAct(
         () ->

@@ -64,7 +64,7 @@ class OtherPartsScenariosTest {
         "spring@3EX", "R30:spring-height", "R30:coil-bind", "R30:retainer-seal", "R30:loads");
     waitsUntilPassed("retainer@3EX", "R30:spring-seat");
     assertThat(openBeforeClosing())
-        .containsExactly("Check that the springs clear the guides and the seals round them.");
+        .containsExactly("Check that the springs clear the guides and the seals around them.");
   }
 
   @Test
@@ -98,8 +98,8 @@ class OtherPartsScenariosTest {
             "Check the crank's end play at the thrust bearing.",
             "Check the side play of the rods on their pins.",
             "Have the crank balanced with the rods and pistons it gets.",
-            "Turn the engine by hand: rods and their bolts clear cam, block and pan.",
-            "Work the compression ratio anew: the stroke is another.",
+            "Turn the engine by hand. Rods and their bolts must clear cam, block and pan.",
+            "Work out the compression ratio again: the stroke is different.",
             "Measure the deck clearance of every piston.",
             "Check the clearance from piston to valve with clay or dial.");
   }
@@ -116,7 +116,7 @@ class OtherPartsScenariosTest {
         .containsExactlyInAnyOrder(
             "Set every ring gap in its own bore.",
             "Measure the deck clearance of every piston.",
-            "Work the compression ratio anew: the crown is another.",
+            "Work out the compression ratio again: the crown is different.",
             "Check the clearance from piston to valve with clay or dial.",
             "Check the balance with the other pistons.");
   }

@@ -102,7 +102,7 @@ class RollerCamTest {
     money.setPrice("roller cam", "300");
     // 160 + 16 · 40 + 300
     assertThat(money.effect(of(ChangeKind.FLAT_TO_ROLLER)).sentence())
-        .endsWith("Total 1100.00 EUR passes the budget by 100.00 EUR.");
+        .endsWith("Total 1100.00 EUR is over the budget by 100.00 EUR.");
   }
 
   @Test
@@ -129,7 +129,7 @@ class RollerCamTest {
     assertThat(deciding.purchases())
         .filteredOn(thing -> thing.what().equals("cam"))
         .singleElement()
-        .satisfies(cam -> assertThat(cam.reason()).startsWith("R5: cam lobe failed"));
+        .satisfies(cam -> assertThat(cam.reason()).startsWith("rule 5: cam lobe failed"));
     bench.record(new FeatureLooked("lobe@5EX", "lobe-look", Look.FAIL, "pitted"));
     assertThat(deciding.purchases()).filteredOn(thing -> thing.what().equals("cam")).hasSize(1);
   }
@@ -154,7 +154,7 @@ class RollerCamTest {
     assertThat(deciding.replacements())
         .filteredOn(line -> line.kind() == PartKind.PUSHROD)
         .extracting(Replacement::size)
-        .containsExactly("as the old one was; measure a sound neighbour");
+        .containsExactly("as the old one was; measure a good neighbor");
     planning.make(of(ChangeKind.FLAT_TO_ROLLER));
     assertThat(deciding.replacements())
         .extracting(Replacement::size)

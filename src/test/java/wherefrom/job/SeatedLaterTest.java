@@ -19,7 +19,7 @@ import wherefrom.job.entry.PhotoAdded;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -35,7 +35,7 @@ class SeatedLaterTest {
   private final BenchJob bench = BenchJob.v8();
   private final OpenJob job = bench.job;
   private final Fitting fitting = new Fitting(job);
-  private final StillMissing missing = new StillMissing(job);
+  private final ToFit missing = new ToFit(job);
 
   private static Place place(String key) {
     return Place.find(key).orElseThrow();
@@ -83,7 +83,7 @@ class SeatedLaterTest {
     bench.record(new PartLost(bench.item("pushrod@3IN"), ""));
     fitting.fit(bench.part("pushrod@4IN"), Spots.find("4IN").orElseThrow(), false);
     onPurpose("pushrod@6IN", "8IN");
-    missing.excuse(place("pushrod@5IN"), "left out for the trial run");
+    missing.leave(place("pushrod@5IN"), "left out for the trial run");
     assertThat(state("pushrod@1IN")).isEqualTo(PlaceState.WASHING);
     assertThat(state("pushrod@2IN")).isEqualTo(PlaceState.AT_SHOP);
     assertThat(state("pushrod@3IN")).isEqualTo(PlaceState.MISSING);
@@ -143,7 +143,7 @@ class SeatedLaterTest {
 
   @Test
   void anExcuseForAnEmptyPlaceEndsOnceAPartIsFitted() {
-    missing.excuse(place("pushrod@5IN"), "comes on Monday");
+    missing.leave(place("pushrod@5IN"), "comes on Monday");
     assertThat(job.state().findExcuse(place("pushrod@5IN"))).contains("comes on Monday");
     fitting.fit(bench.part("pushrod@5IN"), Spots.find("5IN").orElseThrow(), false);
     assertThat(job.state().findExcuse(place("pushrod@5IN"))).isEmpty();
@@ -155,19 +155,19 @@ class SeatedLaterTest {
   @Test
   void onlyTheSectionThatHoldsThePartStaysOpen() {
     fitAll();
-    assertThat(StillMissing.isNothing(job.state())).isTrue();
+    assertThat(ToFit.isNothing(job.state())).isTrue();
     bench.look("main-shell@M3L", "main-shell-back", Look.FAIL);
-    assertThat(StillMissing.isNothing(job.state())).isFalse();
+    assertThat(ToFit.isNothing(job.state())).isFalse();
     assertThat(missing.fittedBut(Section.RODS)).isEmpty();
     assertThat(missing.fittedBut(Section.MAINS)).hasSize(1);
-    assertThat(missing.close(Section.RODS)).isTrue();
-    assertThat(missing.close(Section.MAINS)).isFalse();
+    assertThat(missing.finish(Section.RODS)).isTrue();
+    assertThat(missing.finish(Section.MAINS)).isFalse();
     assertThat(job.state().closedSections()).containsExactly("rods");
   }
 
   @Test
   void aSectionWithoutATrackedPlaceIsNotAskedFor() {
-    assertThat(new StillMissing(BenchJob.fewKinds().job).sections())
+    assertThat(new ToFit(BenchJob.fewKinds().job).sections())
         .extracting(Section::key)
         .containsExactly("valvetrain-left", "valvetrain-right", "rods", "mains");
     assertThat(missing.sections()).contains(Section.CAM);
@@ -232,7 +232,7 @@ class SeatedLaterTest {
     passAll("pushrod@3EX");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
     bench.replace("valve@3EX");
-    assertThat(bench.verdict("pushrod@3EX").sentence()).contains("R11");
+    assertThat(bench.verdict("pushrod@3EX").sentence()).contains("(rule 11)");
     passAll("pushrod@3EX");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
   }
@@ -249,9 +249,9 @@ class SeatedLaterTest {
     bench.replace("lifter@3EX");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
     bench.record(new ChangeMade(0, ChangeKind.GEOMETRY_CHANGED, "3EX", ""));
-    assertThat(bench.verdict("pushrod@3EX").sentence()).contains("R11");
+    assertThat(bench.verdict("pushrod@3EX").sentence()).contains("(rule 11)");
     bench.replace("valve@3EX");
-    assertThat(bench.verdict("pushrod@3EX").sentence()).contains("R11");
+    assertThat(bench.verdict("pushrod@3EX").sentence()).contains("(rule 11)");
   }
 
   /** The reason was given for what was known: the new cam came after it. */

@@ -16,7 +16,7 @@ import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.puttogether.WhereTo;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -30,7 +30,7 @@ class StandingJudgementTest {
   private final BenchJob bench = BenchJob.v8();
   private final OpenJob job = bench.job;
   private final Fitting fitting = new Fitting(job);
-  private final StillMissing missing = new StillMissing(job);
+  private final ToFit missing = new ToFit(job);
 
   private static Place place(String key) {
     return Place.find(key).orElseThrow();
@@ -66,7 +66,7 @@ class StandingJudgementTest {
   @Test
   void aShellThatFailsAfterItWasFittedOpensItsSectionAgain() {
     fitAll();
-    missing.sections().forEach(section -> assertThat(missing.close(section)).isTrue());
+    missing.sections().forEach(section -> assertThat(missing.finish(section)).isTrue());
     assertThat(new FirstStart(job).isDue()).isTrue();
     bench.look("main-shell@M3L", "main-shell-back", Look.FAIL);
     Verdict again = at("main-shell@M3L", "M3L");
@@ -74,7 +74,7 @@ class StandingJudgementTest {
     assertThat(again.stops()).isTrue();
     assertThat(job.state().state(place("main-shell@M3L"))).isEqualTo(PlaceState.FITTED_BUT);
     assertThat(fittedBut()).containsExactly("main-shell@M3L");
-    assertThat(missing.close(Section.MAINS)).isFalse();
+    assertThat(missing.finish(Section.MAINS)).isFalse();
     assertThat(new FirstStart(job).isDue()).isFalse();
     assertThat(new FirstStart(job).points())
         .anyMatch(point -> point.heading().equals("Fitted, but"));
@@ -90,7 +90,7 @@ class StandingJudgementTest {
     assertThat(at("main-shell@M3L", "M3L").stops()).isFalse();
     bench.look("main-shell@M3L", "main-shell-back", Look.FAIL);
     assertThat(fittedBut()).containsExactly("main-shell@M3L");
-    missing.excuse(place("main-shell@M3L"), "measured, serves for the test run");
+    missing.leave(place("main-shell@M3L"), "measured, serves for the test run");
     assertThat(fittedBut()).isEmpty();
     assertThat(job.state().findKept(bench.item("main-shell@M3L"))).isPresent();
     assertThat(new FirstStart(job).points()).anyMatch(point -> point.words().contains("test run"));
@@ -100,7 +100,7 @@ class StandingJudgementTest {
   void anExcuseForAPartEndsWhenItIsTakenOut() {
     fitAll();
     bench.look("main-shell@M3L", "main-shell-back", Look.FAIL);
-    missing.excuse(place("main-shell@M3L"), "later");
+    missing.leave(place("main-shell@M3L"), "later");
     new Handling(job).tookOut(bench.item("main-shell@M3L"), "second thoughts");
     assertThat(job.state().findExcuse(place("main-shell@M3L"))).isEmpty();
     assertThat(at("main-shell@M3L", "M3L").word()).isEqualTo("not cleared");
@@ -121,8 +121,8 @@ class StandingJudgementTest {
     OpenJob inside = Benches.fresh(PartKind.all());
     new Planning(inside).make(Change.of(ChangeKind.NEW_FLAT_CAM));
     assertThat(inside.state().state(place("lifter@3EX"))).isEqualTo(PlaceState.IN_BUT);
-    assertThat(new StillMissing(inside).places()).isEmpty();
-    assertThat(StillMissing.isNothing(inside.state())).isFalse();
+    assertThat(new ToFit(inside).places()).isEmpty();
+    assertThat(ToFit.isNothing(inside.state())).isFalse();
   }
 
   @Test
@@ -179,7 +179,7 @@ class StandingJudgementTest {
     assertThat(bench.verdict("main-cap@M2L").sentence()).contains("(R23;");
     assertThat(bench.word("main-shell@M2L")).isEqualTo("wrong mate");
     made(ChangeKind.LINE_HONED, "");
-    assertThat(bench.verdict("main-cap@M2L").sentence()).contains("R21");
+    assertThat(bench.verdict("main-cap@M2L").sentence()).contains("(rule 21)");
     new Planning(job).answer("R21:caps", Look.PASS, "");
     assertThat(bench.word("main-cap@M2L")).isEqualTo("right place");
     assertThat(bench.word("main-shell@M2L")).isEqualTo("wrong mate");

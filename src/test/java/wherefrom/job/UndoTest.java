@@ -41,7 +41,7 @@ class UndoTest {
     int entries = logbook.entries().size();
     assertThat(job.findLastStep()).isEmpty();
     assertThat(kept().sentence())
-        .startsWith("Not taken back: tag of ")
+        .startsWith("Not undone: tag of ")
         .contains("printed anew, issue 2. A new tag may exist.")
         .contains("UNDO again takes back the step before: note on ");
     assertThat(logbook.entries()).hasSize(entries);
@@ -54,7 +54,7 @@ class UndoTest {
     new Handling(job).reissue(part.item(), "tag torn");
     kept();
     assertThat(job.findLastStep().orElseThrow().entry()).isInstanceOf(NoteAdded.class);
-    assertThat(job.undo().sentence()).startsWith("Taken back: note on ");
+    assertThat(job.undo().sentence()).startsWith("Undone: note on ");
     assertThat(job.state().getPart(part.item()).remarks()).isEmpty();
     assertThat(job.state().getPart(part.item()).part().issue()).isEqualTo(2);
     assertThat(kept().before()).contains("came out");
@@ -76,11 +76,9 @@ class UndoTest {
   void whatWasPrintedAndWhatIsTrackedStays() {
     TagPrinting printing = new TagPrinting(job);
     printing.printed(printing.faces(new TagChoice.OfKind(PartKind.PUSHROD)), "a4");
-    assertThat(kept().why())
-        .isEqualTo("Not taken back: 16 part tags printed. What is printed exists.");
+    assertThat(kept().why()).isEqualTo("Not undone: 16 part tags printed. What is printed exists.");
     new Tracking(job).track(List.of(PartKind.VALVE));
-    assertThat(kept().why())
-        .isEqualTo("Not taken back: tracked too: valves. Their tags may exist.");
+    assertThat(kept().why()).isEqualTo("Not undone: tracked too: valves. Their tags may exist.");
   }
 
   @Test
@@ -97,7 +95,7 @@ class UndoTest {
   void anAnsweredQuestionIsNoStep() {
     note("polished tip");
     new TakeApart(job, Benches.NO_NAMES).out("1234567890123456");
-    assertThat(job.undo().sentence()).startsWith("Taken back: note on ");
+    assertThat(job.undo().sentence()).startsWith("Undone: note on ");
   }
 
   /**

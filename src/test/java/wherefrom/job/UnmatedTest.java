@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.Step;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
 import wherefrom.ui.sample.SampleJob;
@@ -77,7 +77,7 @@ class UnmatedTest {
 
   @Test
   void theRobbedPlaceIsOpenAndCountsAsMissing() {
-    StillMissing missing = new StillMissing(sample.job);
+    ToFit missing = new ToFit(sample.job);
     int before = missing.places().size();
     onPurpose("pushrod@5EX", "3EX");
     assertThat(sample.job.state().state(place("pushrod@5EX"))).isEqualTo(PlaceState.OPEN);
@@ -108,7 +108,6 @@ class UnmatedTest {
     onPurpose("pushrod@5EX", "3EX");
     new Handling(sample.job).tookOut(sample.part("pushrod@5EX").item(), "taken out again");
     assertThat(unmated()).isEmpty();
-    assertThat(new StillMissing(sample.job).places())
-        .contains(place("pushrod@3EX"), place("pushrod@5EX"));
+    assertThat(new ToFit(sample.job).places()).contains(place("pushrod@3EX"), place("pushrod@5EX"));
   }
 }

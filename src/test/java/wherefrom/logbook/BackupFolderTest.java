@@ -87,7 +87,7 @@ class BackupFolderTest {
     backups.copy(job, stick);
     byte[] later = Files.readAllBytes(copy());
     Files.write(job.resolve(LOGBOOK), early);
-    isRefused(stick, copy().toString(), "goes further than the job itself", "left as it is");
+    isRefused(stick, copy().toString(), "is newer than the job itself", "left as it is");
     assertThat(Files.readAllBytes(copy())).isEqualTo(later);
   }
 
@@ -100,7 +100,7 @@ class BackupFolderTest {
     byte[] one = Files.readAllBytes(copy());
     Files.write(job.resolve(LOGBOOK), start);
     work(4);
-    isRefused(stick, copy().toString(), "no earlier state of this job", "left as it is");
+    isRefused(stick, copy().toString(), "not an earlier state of this job", "left as it is");
     assertThat(Files.readAllBytes(copy())).isEqualTo(one);
   }
 

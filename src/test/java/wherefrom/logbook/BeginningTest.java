@@ -107,10 +107,10 @@ class BeginningTest {
           .singleElement()
           .extracting(Shelf.Entry::trouble)
           .asString()
-          .contains("No job was begun in " + job, "Begin it again there");
+          .contains("No job was started in " + job, "Start it again there");
       assertThatThrownBy(() -> shelf.open(job))
           .isInstanceOf(LogbookException.class)
-          .hasMessageContaining("No job was begun in " + job);
+          .hasMessageContaining("No job was started in " + job);
       assertThat(new FileChecks().check(job))
           .singleElement()
           .extracting(CheckFinding::severity)

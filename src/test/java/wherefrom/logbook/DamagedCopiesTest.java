@@ -169,7 +169,7 @@ class DamagedCopiesTest {
         dead.resolve(LogFiles.name(1)), Sums.ended(new LogHeader(LogHeader.VERSION, "", 1).line()));
     assertThatThrownBy(() -> backups.copy(dead, stick))
         .isInstanceOf(IOException.class)
-        .hasMessageContaining("No job was begun in");
+        .hasMessageContaining("No job was started in");
     assertThat(stick).isEmptyDirectory();
   }
 

@@ -118,7 +118,7 @@ class DisturbedTest {
     work(2);
     Files.move(job, shelf.resolve("now"));
     Files.move(shelf.resolve("earlier"), job);
-    isRefused("something else took 2 of its steps off the disk", "copy from the second folder");
+    isRefused("something else took 2 of its steps off the disk", "copy on the USB drive");
     Files.move(job, shelf.resolve("earlier"));
     Files.move(shelf.resolve("now"), job);
     work(1);

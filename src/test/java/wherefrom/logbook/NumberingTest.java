@@ -143,7 +143,7 @@ class NumberingTest {
             "engine", ENGINE, plain.layout(), plain.kinds(), plain.units(), items, plain.cards());
     assertThatThrownBy(() -> job(twice))
         .isInstanceOf(LogbookException.class)
-        .hasMessageContaining("stands twice");
+        .hasMessageContaining("is there twice");
   }
 
   /** This logbook was written by the first version and is never written anew. */

@@ -131,7 +131,7 @@ class PdfSheetPrinterTest {
         Raster raster = Raster.ofPage(pdf, 0, dpi).part(symbol);
         for (int y = 0; y < raster.height(); y++) {
           for (int x = 0; x < raster.width(); x++) {
-            assertThat(raster.at(x, y)).as("no grey at %d, %d", x, y).isIn(0, 255);
+            assertThat(raster.at(x, y)).as("no gray at %d, %d", x, y).isIn(0, 255);
           }
         }
       }

@@ -19,7 +19,7 @@ import wherefrom.parts.TagType;
 /** Tags and cards of an invented V8 job. */
 final class SampleTags {
   static final int ENGINE = 4_217_093;
-  static final String JOB = "Launch V8, grey hull";
+  static final String JOB = "Launch V8, gray hull";
 
   private static final Layout V8 = ReadyLayouts.find("v8-odd-even").orElseThrow();
 

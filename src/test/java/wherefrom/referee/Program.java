@@ -32,7 +32,7 @@ import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.measure.Measuring;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.job.shop.ShopVisit;
@@ -133,7 +133,7 @@ class Program {
       case WASHED -> done(new Handling(job).backFromWashing(item(act)));
       case SEND -> done(new MachineShop(job).send(1, List.of(item(act)), "measure it"));
       case BACK -> done(new MachineShop(job).backByScan(item(act), ""));
-      case CLOSE -> new StillMissing(job).close(section(act.what()));
+      case CLOSE -> new ToFit(job).finish(section(act.what()));
       default -> say(act);
     };
   }
@@ -195,7 +195,7 @@ class Program {
   }
 
   private boolean excuse(Act act) {
-    new StillMissing(job).excuse(places[act.slot()], "it can stay so");
+    new ToFit(job).leave(places[act.slot()], "it can stay so");
     return true;
   }
 
@@ -279,13 +279,12 @@ class Program {
 
   /** The slots that the program calls missing. */
   Set<Integer> missing() {
-    return numbers(new StillMissing(job).places());
+    return numbers(new ToFit(job).places());
   }
 
   /** The slots that are filled with something that it holds something against. */
   Set<Integer> filledBut() {
-    return numbers(
-        new StillMissing(job).fittedBut().stream().map(StillMissing.FittedBut::place).toList());
+    return numbers(new ToFit(job).fittedBut().stream().map(ToFit.FittedBut::place).toList());
   }
 
   /** The sections that are closed to this day. */

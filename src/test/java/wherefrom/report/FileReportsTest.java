@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,13 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import wherefrom.files.Csv;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Stopping;
-import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.job.record.BuildRecord;
-import wherefrom.job.shop.ShopVisit;
-import wherefrom.quantity.Amount;
-import wherefrom.quantity.Unit;
-import wherefrom.rules.consequence.ShopWork;
 
 class FileReportsTest {
   @TempDir Path folder;
@@ -65,7 +59,7 @@ class FileReportsTest {
     String text = text(pdf);
     assertThat(text)
         .contains("BUILD RECORD", "Farm engine", "To fit, or not checked", "No cost was noted.")
-        .contains("outrank this");
+        .contains("outranks this");
     for (int at = 1; at <= 120; at++) {
       assertThat(text).contains("row " + at + " ");
     }
@@ -105,46 +99,6 @@ class FileReportsTest {
         .containsExactly("build record", "Farm engine", "V8, odd and even banks", "2026-03-04");
     assertThat(rows).contains(List.of("NOT CHECKED"), List.of("what", "because", "x"));
     assertThat(rows.get(rows.size() - 1)).containsExactly(BuildRecord.OUTRANKED);
-  }
-
-  @Test
-  void aSlipNamesCountsSizesAndWhatMustNotGetLost() throws IOException {
-    ShopLineAdded caps =
-        new ShopLineAdded(
-            2,
-            1,
-            "main caps",
-            5,
-            "stay with the block",
-            Optional.empty(),
-            Optional.empty(),
-            true,
-            ShopWork.OTHER,
-            List.of());
-    ShopLineAdded block =
-        new ShopLineAdded(
-            2,
-            2,
-            "block",
-            1,
-            "bore all eight",
-            Optional.of(Amount.of("3.8900", Unit.INCH)),
-            Optional.of(Amount.of("0.0005", Unit.INCH)),
-            false,
-            ShopWork.OTHER,
-            List.of());
-    ShopVisit visit =
-        new ShopVisit(
-            2,
-            Instant.parse("2026-02-03T00:00:00Z"),
-            List.of(),
-            List.of(
-                new ShopVisit.Line(caps, 0, List.of()), new ShopVisit.Line(block, 0, List.of())));
-    Path pdf = folder.resolve("slip.pdf");
-    reports.writeSlip("Farm engine", visit, Outgoing.replacing(pdf));
-    assertThat(text(pdf))
-        .contains("visit 2", "6 pieces in all", "3.8900 in", "within 0.0005 in")
-        .contains("DO NOT LOSE", "5 main caps");
   }
 
   @Test

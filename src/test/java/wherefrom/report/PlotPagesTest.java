@@ -128,11 +128,11 @@ class PlotPagesTest {
 
   @Test
   void theRatioCurveItsBandAndTheWantedRatioLieWhereTheAxesSay() throws IOException {
-    RecordPlot plot = find(PlotSample.planned(), "What-if 1: Compression ratio against the cut");
+    RecordPlot plot = find(PlotSample.planned(), "Idea 1: Compression ratio against the cut");
     Chart chart = plot.chart();
     Page page = print(plot);
     assertThat(page.text())
-        .contains("What-if 1: Compression ratio against the cut")
+        .contains("Idea 1: Compression ratio against the cut")
         .contains("cut off the head, in", "compression ratio", "wanted", "Dot: the ratio 9.5");
     Ruler across = Ruler.across(page, chart.across());
     Ruler up = Ruler.up(page, chart.up());

@@ -80,7 +80,7 @@ class RecordPaperTest {
     assertThat(texts).hasSizeBetween(12, 16);
     for (int at = 0; at < texts.size(); at++) {
       assertThat(texts.get(at)).contains((at + 1) + " / " + texts.size());
-      assertThat(texts.get(at)).contains("outrank this tool");
+      assertThat(texts.get(at)).contains("outranks this tool");
     }
   }
 

@@ -80,7 +80,7 @@ class FileSettingsTest {
     assertThat(home.resolve("settings-damaged-1.json")).hasContent(content);
     assertThat(settings.faults())
         .containsExactly(
-            "The settings cannot be read, so that all are as new. The file is kept as "
+            "The settings cannot be read. All are back to their defaults. The file is kept as "
                 + home.resolve("settings-damaged-1.json")
                 + ".");
   }

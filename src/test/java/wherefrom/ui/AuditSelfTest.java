@@ -45,6 +45,7 @@ class AuditSelfTest {
 
   private Node key(double x, double y, double wideMm, double highMm) {
     Region key = touch.target(new Region(), () -> {});
+    key.setAccessibleText("a key");
     key.setStyle(KEY);
     key.resizeRelocate(SCALE.px(x), SCALE.px(y), SCALE.px(wideMm), SCALE.px(highMm));
     key.setManaged(false);
@@ -70,6 +71,18 @@ class AuditSelfTest {
                             key(52, 40, 18, 18),
                             text("READ ME", 4.5, Color.BLACK))))
         .isEmpty();
+  }
+
+  @Test
+  void findsAKeyThatSaysNothingToAScreenReader() {
+    assertThat(
+            rules(
+                root -> {
+                  Node key = key(30, 40, 18, 18);
+                  key.setAccessibleText("");
+                  root.getChildren().add(key);
+                }))
+        .containsOnly(Rule.SILENT);
   }
 
   @Test

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import wherefrom.inspection.Look;
 import wherefrom.job.entry.PlaceExcused;
 import wherefrom.job.inspect.DebrisBook;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.rules.debris.Opening;
@@ -38,7 +38,7 @@ final class DebrisShots {
             "debris-mains-answered",
             MainsScreen.class,
             MainsScreen::new,
-            (window, book) -> book.opened(Opening.ALL_BEARINGS, Look.PASS, "even grey")),
+            (window, book) -> book.opened(Opening.ALL_BEARINGS, Look.PASS, "even gray")),
         new Shot("first-start", FirstStartScreen.class, DebrisShots::firstStart));
   }
 
@@ -75,8 +75,8 @@ final class DebrisShots {
     sample.job.state().places().stream()
         .toList()
         .forEach(place -> sample.job.record(new PlaceExcused(place, "fitted at the shop")));
-    StillMissing missing = new StillMissing(sample.job);
-    missing.sections().forEach(missing::close);
+    ToFit missing = new ToFit(sample.job);
+    missing.sections().forEach(missing::finish);
     Desk desk = window.shell.desk();
     desk.open(sample.job);
     desk.navigator().open(() -> new FirstStartScreen(desk));

@@ -33,8 +33,7 @@ class DecideFlowTest {
           assertThat(window.words()).contains("16 lifters: replace.", "1 IN: decided: replace");
           assertThat(decided()).isEqualTo(16);
           window.press("UNDO");
-          assertThat(window.words())
-              .contains("Taken back: 16 lifters: replace.", "1 IN: not decided");
+          assertThat(window.words()).contains("Undone: 16 lifters: replace.", "1 IN: not decided");
           assertThat(decided()).isZero();
           return window;
         });

@@ -9,7 +9,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.OpenJob;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.TagBook;
 import wherefrom.logbook.FileShelf;
 import wherefrom.parts.Place;
@@ -116,7 +116,7 @@ class DemoFlowTest {
     between("Measure");
     shows("Undecided: ");
     scan("spring@5EX");
-    press("Spring out of square", "Choose the tool", "calliper");
+    press("Spring out of square", "Choose the tool", "caliper");
     window.burst("0.0310in");
     shows("0.03100 in");
     press("Type a limit", "Upper limit");
@@ -214,13 +214,13 @@ class DemoFlowTest {
 
   private void money() {
     between("Money");
-    shows("passes the budget by", "paid 249.50", "avoided by reuse");
+    shows("is over the budget by", "paid 249.50", "saved by reuse");
   }
 
   private void putTogether() {
     home();
     press("Together");
-    List<Place> open = new StillMissing(job()).places();
+    List<Place> open = new ToFit(job()).places();
     for (Place place : open) {
       scan(place.key());
       window.burst(book().of(place.spot()).digits());

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.engine.Section;
 import wherefrom.job.change.Planning;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.app.ScreenId;
@@ -21,9 +21,9 @@ class FirstStartFlowTest {
   /** Nothing came out of this engine; one check is open, and all but one section is closed. */
   private SampleWindow open() {
     new Planning(sample.job).make(Change.of(ChangeKind.HOT_TANKED));
-    StillMissing missing = new StillMissing(sample.job);
+    ToFit missing = new ToFit(sample.job);
     List<Section> sections = missing.sections();
-    sections.subList(1, sections.size()).forEach(missing::close);
+    sections.subList(1, sections.size()).forEach(missing::finish);
     SampleWindow window = new SampleWindow(96, 100);
     window.shell.desk().open(sample.job);
     window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);

@@ -177,7 +177,7 @@ final class Gallery {
       failed.add(
           new FailedScreen.Failed(
               name,
-              "/home/bench/" + name + " is empty: take the picture again, or copy it again."));
+              "/home/bench/" + name + " is empty. Take the picture again, or copy it again."));
     }
     desk.navigator().open(() -> new FailedScreen(desk, failed, 300));
   }

@@ -78,7 +78,7 @@ class JudgingFlowTest {
           press(window, "Fail");
           return 0;
         });
-    assertThat(words(window)).contains("R25").contains("Test 2 of 3");
+    assertThat(words(window)).contains("rule 25").contains("Test 2 of 3");
     assertThat(sample.job.state().bench().worst(rod).look()).isEqualTo(Look.FAIL);
     Toolkit.on(
         () -> {

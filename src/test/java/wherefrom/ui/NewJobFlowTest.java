@@ -28,7 +28,8 @@ class NewJobFlowTest {
           pressAll(window, "Engine layout", "V8, odd and even");
           pressAll(window, "Change the layout", "Short name");
           pressAll(window, "-", "b", "Done");
-          pressAll(window, "Down", "Main bearing that takes the thrust", "3", "Done");
+          window.pressOnSomePage("Main bearing that takes the thrust");
+          pressAll(window, "3", "Done");
           pressAll(window, "Use it", "Parts to track", "5 main caps: no", "Back");
           pressAll(window, "Begin the job");
           return 0;

@@ -174,7 +174,7 @@ final class ShopShots {
 
   /** Measured parts in baskets, and a visit of which something is back. */
   private static void sendAway(SampleJob sample) {
-    new Instruments(sample.job).list("calliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
+    new Instruments(sample.job).list("caliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
     String[] lengths = {"7.9000", "7.9210", "7.9214", "7.9500", "8.0100"};
     for (int at = 0; at < ENDS.length; at++) {
       int item = sample.part("pushrod@" + ENDS[at]).item();
@@ -183,7 +183,7 @@ final class ShopShots {
               new Measuring.Entry(
                   Subject.ofPart(item),
                   "pushrod-length",
-                  "calliper",
+                  "caliper",
                   Map.of("length", List.of(lengths[at])),
                   false,
                   ""));

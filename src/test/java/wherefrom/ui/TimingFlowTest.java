@@ -73,7 +73,7 @@ class TimingFlowTest {
           window.shell.desk().navigator().changed();
           window.layOut();
           window.pressOnSomePage("Cylinder 1");
-          window.pressOnSomePage("Exhaust centre");
+          window.pressOnSomePage("Exhaust center");
           press("1", "1", "2", "+ / −", "Done");
           return 0;
         });

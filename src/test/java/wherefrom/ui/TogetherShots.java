@@ -54,17 +54,14 @@ final class TogetherShots {
 
   private static List<Shot> stops() {
     return List.of(
-        together(
-            "together-stop",
-            (window, sample) -> pair(window, sample, "rod-shell@R8L", "R7L")),
+        together("together-stop", (window, sample) -> pair(window, sample, "rod-shell@R8L", "R7L")),
         together(
             "together-stop-above", (window, sample) -> pair(window, sample, "pushrod@3EX", "5EX")),
         together(
             "together-stop-cylinder",
             (window, sample) -> pair(window, sample, "pushrod@3IN", "3EX")),
         together(
-            "together-stop-half",
-            (window, sample) -> pair(window, sample, "rod-shell@R7U", "R7L")),
+            "together-stop-half", (window, sample) -> pair(window, sample, "rod-shell@R7U", "R7L")),
         together(
             "together-stop-main",
             (window, sample) -> pair(window, sample, "main-shell@M2U", "M2L")),

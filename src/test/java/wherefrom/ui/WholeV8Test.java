@@ -15,7 +15,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.StopGiven;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.job.tags.TagBook;
 import wherefrom.logbook.FileShelf;
@@ -99,7 +99,7 @@ class WholeV8Test {
     window.burst(tags.get(0));
     assertThat(window.words()).contains("Already out").contains("74 of 74 out");
     assertThat(job.state().parts()).allMatch(part -> part.where() == Whereabouts.OUT);
-    assertThat(new StillMissing(job).places()).hasSize(74);
+    assertThat(new ToFit(job).places()).hasSize(74);
   }
 
   private String retired;
@@ -255,9 +255,9 @@ class WholeV8Test {
 
     pair("pushrod@7EX", "7EX");
     right("pushrod@7EX");
-    int missing = new StillMissing(job).places().size();
+    int missing = new ToFit(job).places().size();
     window.burst(Action.UNDO.code().digits());
-    assertThat(new StillMissing(job).places()).hasSize(missing + 1);
+    assertThat(new ToFit(job).places()).hasSize(missing + 1);
     assertThat(job.state().findFitted(Place.find("pushrod@7EX").orElseThrow())).isEmpty();
   }
 
@@ -278,12 +278,12 @@ class WholeV8Test {
   }
 
   private void theRest() {
-    List<Place> open = new StillMissing(job).places();
+    List<Place> open = new ToFit(job).places();
     AtomicInteger left = new AtomicInteger(open.size());
     for (Place place : open) {
       pair(place.key(), place.spot().key());
       right(place.key());
-      assertThat(new StillMissing(job).places()).hasSize(left.decrementAndGet());
+      assertThat(new ToFit(job).places()).hasSize(left.decrementAndGet());
     }
     assertThat(left.get()).isZero();
   }
@@ -297,7 +297,7 @@ class WholeV8Test {
       assertThat(List.copyOf(after.parts())).isEqualTo(List.copyOf(before.parts()));
       assertThat(after.standing()).isEqualTo(before.standing());
       assertThat(after.standingStop()).isEmpty();
-      assertThat(new StillMissing(again).places()).isEmpty();
+      assertThat(new ToFit(again).places()).isEmpty();
     }
   }
 }

@@ -14,7 +14,7 @@ import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.TagCode;
@@ -283,7 +283,7 @@ final class WorkShots {
         new SentToShop(1, List.of(item(sample, "rod-shell@R3U")), "measure", ShopWork.OTHER));
     new Fitting(sample.job).fit(sample.part("pushrod@7IN"), sample.spot("7IN"), false);
     onPurpose(sample, "pushrod@5EX", "7EX");
-    new StillMissing(sample.job).excuse(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
+    new ToFit(sample.job).leave(new Place(PartKind.PUSHROD, sample.spot("8EX")), "later");
     handling.note(20, "a little rust below the cup");
     handling.photo(20, "p.png", "the lower end");
     handling.photo(20, "tall.png", "");

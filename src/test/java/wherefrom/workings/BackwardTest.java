@@ -169,7 +169,7 @@ class BackwardTest {
                 nine))
         .isInstanceOf(MissingInputs.class);
     assertThatThrownBy(
-            () -> Backward.solve(working("ratio-after-cut"), inputs, "colour", "ratio", nine))
+            () -> Backward.solve(working("ratio-after-cut"), inputs, "color", "ratio", nine))
         .isInstanceOf(IllegalArgumentException.class);
   }
 

@@ -21,7 +21,7 @@ public record Match(
 
   /** What may be said. */
   public enum Certainty {
-    CERTAIN("certain by its readings"),
+    CERTAIN("certain from its readings"),
     LIKELY("likely"),
     CANNOT_TELL("can't tell"),
     MATCHES_NONE("matches none: its readings are far from every record");

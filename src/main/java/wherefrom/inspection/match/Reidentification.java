@@ -26,13 +26,14 @@ public final class Reidentification {
   /** Whether a group can be matched: all measured alike, none more than there are records. */
   public static Optional<String> findFault(List<Fingerprint> found, List<Fingerprint> recorded) {
     if (found.isEmpty() || recorded.isEmpty()) {
-      return Optional.of("Measure at least one part that lost its tag and has a record.");
+      return Optional.of("Measure at least one untagged part that has a record.");
     }
     if (found.size() > recorded.size()) {
-      return Optional.of("There are more untagged parts than records: count again.");
+      return Optional.of("There are more untagged parts than records. Count again.");
     }
     if (recorded.size() > Marginals.MOST) {
-      return Optional.of("More than " + Marginals.MOST + " at once: split them by kind and bank.");
+      return Optional.of(
+          "More than " + Marginals.MOST + " at once. Split them into kinds and banks.");
     }
     int features = recorded.get(0).values().size();
     boolean alike =

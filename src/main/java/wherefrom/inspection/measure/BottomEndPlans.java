@@ -39,21 +39,21 @@ final class BottomEndPlans {
           flatness(Feature.HEAD, "head-flatness", "Head: six lines", Sources.TM_549),
           flatness(Feature.DECK, "deck-flatness", "Deck: six lines", Sources.TM_300),
           ReadingPlan.of(Feature.CRANK, "crank-bow", "Crank bow", Shape.HALF)
-              .at("swing", "Dial at the centre main, crank in V-blocks, one turn")
+              .at("swing", "Dial at the center main, crank in V-blocks, one turn")
               .how("The bow is half of the dial's swing.")
               .between(0, 3)
               .source(Sources.TM_653),
           ReadingPlan.of(Feature.CRANK, "crank-end-play", "Crank end play", Shape.VALUE)
-              .at("play", "Dial on the crank's nose, levered to and fro")
+              .at("play", "Dial on the crank's nose, pried back and forth")
               .between(0, 3));
 
   private BottomEndPlans() {}
 
   private static ReadingPlan journal(Feature feature, String key, String title) {
     return ReadingPlan.of(feature, key, title, Shape.JOURNAL)
-        .at("front-vertical", "Front end, one way")
+        .at("front-vertical", "Front end, one direction")
         .at("front-horizontal", "Front end, turned by 90°")
-        .at("rear-vertical", "Rear end, the first way")
+        .at("rear-vertical", "Rear end, the first direction")
         .at("rear-horizontal", "Rear end, turned by 90°")
         .how("Clear of the fillets and of the oil hole.")
         .between(20, 150)

@@ -25,7 +25,7 @@ public record Judgement(ResultValue value, Limit limit, Decision decision, doubl
     return switch (decision) {
       case ACCEPT -> head + "accept.";
       case UNDECIDED ->
-          head + "undecided. Measure with a better tool, ask a second person, or the machine shop.";
+          head + "undecided. Use a better tool, ask a second person, or the machine shop.";
       case REJECT -> head + "reject.";
     };
   }

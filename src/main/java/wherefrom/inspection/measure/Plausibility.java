@@ -60,17 +60,19 @@ public final class Plausibility {
     double meant = inch ? base / MM_PER_INCH : base * MM_PER_INCH;
     boolean byOthers = others.length >= FEWEST_OTHERS && isNear(meant, median(others));
     boolean byPlan = !isWithin(plan, base) && isWithin(plan, meant);
+    Amount other = new Amount(reading.number(), inch ? Unit.MILLIMETRE : Unit.INCH);
     return byOthers || byPlan
         ? Optional.of(
             new Question(
                 Question.Kind.UNIT_SLIP,
                 station.key(),
+                Optional.of(reading),
+                Optional.of(other),
                 reading.text()
                     + " at \""
                     + station.words()
                     + "\": was it "
-                    + reading.number().toPlainString()
-                    + (inch ? " mm" : " in")
+                    + other.text()
                     + " by any chance?"))
         : Optional.empty();
   }
@@ -79,9 +81,10 @@ public final class Plausibility {
     return isWithin(plan, reading.inBase().doubleValue())
         ? Optional.empty()
         : Optional.of(
-            new Question(
+            Question.of(
                 Question.Kind.IMPLAUSIBLE,
                 station.key(),
+                Optional.of(reading),
                 reading.text()
                     + " at \""
                     + station.words()
@@ -97,9 +100,10 @@ public final class Plausibility {
       return Optional.empty();
     }
     return Optional.of(
-        new Question(
+        Question.of(
             Question.Kind.FAR_FROM_OTHERS,
             station.key(),
+            Optional.of(reading),
             reading.text()
                 + " at \""
                 + station.words()
@@ -129,10 +133,12 @@ public final class Plausibility {
 
   private static Question sister(Sample sample, double distance) {
     Unit unit = sample.unit();
-    return new Question(
+    Amount mean = Amount.of(sample.mean(), unit).rounded(unit.decimals());
+    return Question.of(
         Question.Kind.FAR_FROM_OTHERS,
         sample.station().key(),
-        Amount.of(sample.mean(), unit).rounded(unit.decimals()).text()
+        Optional.of(sample.readings().size() == 1 ? sample.readings().get(0) : mean),
+        mean.text()
             + " at \""
             + sample.station().words()
             + "\" is "
@@ -147,9 +153,10 @@ public final class Plausibility {
     double allowed = 2 * (tool.repeat().in(unit) + tool.resolution().in(unit));
     return range > allowed * (1 + 1e-9)
         ? Optional.of(
-            new Question(
+            Question.of(
                 Question.Kind.REPEATS_DIFFER,
                 sample.station().key(),
+                Optional.empty(),
                 "The repeats at \""
                     + sample.station().words()
                     + "\" differ by more than the tool's own repeat. Clean it and read again."))

@@ -12,13 +12,15 @@ final class ValvetrainPlans {
   static final List<ReadingPlan> ROWS =
       List.of(
           ReadingPlan.of(PartKind.PUSHROD, "pushrod-runout", "Pushrod runout", Shape.VALUE)
-              .at("middle", "Middle of the rod: dial or feeler, rod turned once")
-              .how("Roll it on a plate; the largest feeler that goes under, or the dial's swing.")
+              .at("middle", "Middle of the pushrod: dial or feeler, pushrod turned once")
+              .how(
+                  "Roll it on a plate. Take the largest feeler that goes under, or the dial's"
+                      + " swing.")
               .between(0, 3)
               .source(Sources.OVERHAUL_MANUAL),
           ReadingPlan.of(PartKind.PUSHROD, "pushrod-length", "Pushrod length", Shape.VALUE)
               .at("length", "End to end over the balls")
-              .how("Calliper, rod held straight between the jaws.")
+              .how("Caliper, pushrod held straight between the jaws.")
               .between(80, 400),
           ReadingPlan.of(PartKind.LIFTER, "lifter-crown", "Crown of the lifter foot", Shape.VALUE)
               .at("crown", "Middle of the foot above its edge")
@@ -73,11 +75,11 @@ final class ValvetrainPlans {
               .source(Sources.TM_653),
           ReadingPlan.of(PartKind.SPRING, "spring-load", "Spring load at a height", Shape.VALUE)
               .at(new Station("load", "Load at the height that the manual names", Dimension.FORCE))
-              .how("Scale and stop at that height; write the height into the note.")
+              .how("Scale and stop at that height. Write the height in the note.")
               .between(20, 4000)
               .source(Sources.TM_247_SPRINGS),
           ReadingPlan.of(Feature.CAMSHAFT, "cam-end-play", "Cam end play", Shape.VALUE)
-              .at("play", "Dial on the cam's nose, pushed to and fro")
+              .at("play", "Dial on the cam's nose, pushed back and forth")
               .between(0, 2),
           ReadingPlan.of(Feature.TIMING, "chain-deflection", "Chain deflection", Shape.VALUE)
               .at("total", "Mid-span, from all in to all out")

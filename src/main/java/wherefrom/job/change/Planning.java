@@ -207,7 +207,8 @@ public final class Planning {
         : Optional.of(
             "\""
                 + change.detail()
-                + "\" is no size: say how far from standard, such as 0.010 in, or the diameter.");
+                + "\" is not a size. Type the step from standard, such as 0.010 in, or the"
+                + " diameter.");
   }
 
   private static Answer noSuchPlan(int plan) {

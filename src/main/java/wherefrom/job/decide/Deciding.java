@@ -25,6 +25,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.Money;
+import wherefrom.rules.consequence.Consequence;
 
 /** Decisions: proposed by the rules with their reasons, made by the person. */
 public final class Deciding {
@@ -107,7 +108,7 @@ public final class Deciding {
         return new Answer.Refused(
             ban.get().reason()
                 + " ("
-                + ban.get().rule()
+                + Consequence.ruleWords(ban.get().rule())
                 + "; "
                 + ban.get().source()
                 + ") It can still be fitted on purpose.");

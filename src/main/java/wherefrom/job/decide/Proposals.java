@@ -20,6 +20,7 @@ import wherefrom.job.decide.Proposal.Reason;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Ban;
+import wherefrom.rules.consequence.Consequence;
 
 /**
  * Reuse, machine or replace, from what the rules, the looks and the readings say, in this order: a
@@ -44,7 +45,9 @@ final class Proposals {
       return proposal(
           part,
           work ? Decision.MACHINE : Decision.REPLACE,
-          new Reason(ban.get().rule() + ": " + ban.get().reason(), ban.get().source()));
+          new Reason(
+              Consequence.ruleWords(ban.get().rule()) + ": " + ban.get().reason(),
+              ban.get().source()));
     }
     if (part.fresh()) {
       return proposal(part, Decision.REUSE, new Reason("It is new.", Sources.PRACTICE));
@@ -66,7 +69,7 @@ final class Proposals {
                     part,
                     Decision.REUSE,
                     new Reason(
-                        "Its place is known, every test passed, no reading is out of its limit.",
+                        "Its place is known. Every test is a pass. No reading is outside its limit.",
                         Sources.PRACTICE)));
   }
 
@@ -125,7 +128,6 @@ final class Proposals {
             .toList();
     return open.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Reason("Nobody has looked yet: " + String.join("; ", open), Sources.FAA_32));
+        : Optional.of(new Reason("Not inspected yet: " + String.join("; ", open), Sources.FAA_32));
   }
 }

@@ -5,7 +5,7 @@ public enum CostState {
   QUOTED("quoted"),
   COMMITTED("committed"),
   PAID("paid"),
-  AVOIDED("avoided by reuse");
+  AVOIDED("saved by reuse");
 
   private final String words;
 

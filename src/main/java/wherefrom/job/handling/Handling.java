@@ -43,7 +43,7 @@ public final class Handling {
     return require(
         item,
         EnumSet.of(Whereabouts.OUT),
-        "Only a part that is out, on the bench, goes off for washing",
+        "Only a part that is out can go off for washing",
         new OffForWashing(item, basket));
   }
 
@@ -52,7 +52,7 @@ public final class Handling {
     return require(
         item,
         EnumSet.of(Whereabouts.WASHING),
-        "Only a part that is off for washing comes back from it",
+        "Only a part that is off for washing can come back",
         new BackFromWashing(item));
   }
 
@@ -60,7 +60,7 @@ public final class Handling {
     return require(
         item,
         EnumSet.of(Whereabouts.OUT, Whereabouts.WASHING, Whereabouts.AT_SHOP),
-        "Only a part that is out of the engine can be missing",
+        "Only a part that is out of the engine can be lost",
         new PartLost(item, note.strip()));
   }
 
@@ -68,7 +68,7 @@ public final class Handling {
     return require(
         item,
         EnumSet.of(Whereabouts.LOST),
-        "The part is not recorded as missing",
+        "The part is not recorded as lost",
         new PartFound(item));
   }
 
@@ -126,10 +126,10 @@ public final class Handling {
   public Handled reissue(int item, String reason) {
     int issue = job.nextIssue(item);
     if (reason.isBlank()) {
-      return new Handled.Refused("Say why the tag is printed anew.");
+      return new Handled.Refused("Say why the tag is printed again.");
     }
     if (issue > TagCode.MOST_ISSUE) {
-      return new Handled.Refused("This tag was printed anew too often: replace the part.");
+      return new Handled.Refused("This tag was printed again too often. Replace the part.");
     }
     return require(
         item,

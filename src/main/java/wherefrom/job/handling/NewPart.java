@@ -51,15 +51,16 @@ public record NewPart(String size, String sort) {
   <T> T read(
       EngineJob job, Part old, Function<Optional<Amount>, T> done, Function<String, T> refused) {
     if (old.kind() == PartKind.LIFTER
-        && !plainSort().isEmpty() && LifterType.find(plainSort()).isEmpty()) {
-      return refused.apply("A lifter is flat or roller: say which.");
+        && !plainSort().isEmpty()
+        && LifterType.find(plainSort()).isEmpty()) {
+      return refused.apply("A lifter is flat or roller. Say which.");
     }
     if (size.isBlank()) {
       return done.apply(Optional.empty());
     }
     if (CutSurface.find(old.kind()).isEmpty()) {
       return refused.apply(
-          "A size over or under standard is said of shells and pistons. Keep others as a note.");
+          "Only shells and pistons have a size over or under standard. Keep others as a note.");
     }
     Optional<Amount> said = size.strip().equals(LISTED) ? listed(job, old) : typed(job);
     return said.isPresent() ? done.apply(said) : refused.apply(fault());
@@ -84,10 +85,9 @@ public record NewPart(String size, String sort) {
 
   private String fault() {
     return size.strip().equals(LISTED)
-        ? "The buying list knows no size for it yet: say it, such as 0.010 in or standard."
+        ? "The buying list has no size for it yet. Type one, such as 0.010 in or standard."
         : "\""
             + size.strip()
-            + "\" is no size of such a part: say how far from standard, such as 0.010 in, or"
-            + " standard.";
+            + "\" is not a size of this part. Type the step, such as 0.010 in, or standard.";
   }
 }

@@ -54,7 +54,7 @@ public final class Instruments {
 
   private Answer withError(String name, Amount step, String error, String repeat) {
     if (step.number().signum() <= 0) {
-      return new Answer.Refused("The resolution must be more than 0: what is the smallest step?");
+      return new Answer.Refused("The resolution must be more than 0. What is the smallest step?");
     }
     return amount(
         error,
@@ -64,7 +64,7 @@ public final class Instruments {
 
   private Answer keep(String name, Amount step, Amount off, Amount again) {
     if (off.number().signum() < 0 || again.number().signum() < 0) {
-      return new Answer.Refused("Error and repeat are given without a sign: by how much at most?");
+      return new Answer.Refused("Error and repeat have no sign. How far at most?");
     }
     job.record(new ToolListed(name.strip(), step, off, again));
     return new Answer.Kept(name.strip() + " is listed.");
@@ -86,8 +86,9 @@ public final class Instruments {
             ? tool.name()
                 + " shows "
                 + read.text()
-                + " at zero, more than its card allows: set it, or take it off every reading."
-            : tool.name() + " is good at zero.");
+                + " at zero, more than its card allows. Set it, or subtract it from every"
+                + " reading."
+            : tool.name() + " is right at zero.");
   }
 
   /** A limit of this engine; an empty end is no limit. */
@@ -100,20 +101,20 @@ public final class Instruments {
       return new Answer.Refused(
           "\""
               + result
-              + "\" is no result of "
+              + "\" is not a result of "
               + known.get().title()
-              + ". There are: "
+              + ". Use one of: "
               + String.join(
                   ", ", ResultKeys.of(known.get()).stream().map(ResultKeys.Bounded::key).toList())
               + ".");
     }
     if (source.isBlank()) {
-      return new Answer.Refused("Say where the limit stands: manual and page.");
+      return new Answer.Refused("Say where the limit is printed: manual and page.");
     }
     Dimension dimension = known.get().stations().get(0).dimension();
     if (lower.isBlank() && upper.isBlank()) {
       job.record(new LimitTyped(plan, result, Optional.empty(), Optional.empty(), source.strip()));
-      return new Answer.Kept("The limit is taken away.");
+      return new Answer.Kept("The limit is removed.");
     }
     return end(
         lower,
@@ -133,10 +134,10 @@ public final class Instruments {
         low.flatMap(end -> high.map(other -> end.inBase().compareTo(other.inBase()) > 0))
             .orElse(false);
     if (swapped) {
-      return new Answer.Refused("The lower limit is above the upper one: swap them.");
+      return new Answer.Refused("The lower limit is above the upper one. Swap them.");
     }
     job.record(new LimitTyped(plan, result, low, high, source.strip()));
-    return new Answer.Kept("The limit stands, from " + source.strip() + ".");
+    return new Answer.Kept("The limit is set, from " + source.strip() + ".");
   }
 
   /** The size when new of what a plan measures. */
@@ -146,14 +147,14 @@ public final class Instruments {
       return new Answer.Refused("A standard size is typed for journals and bores.");
     }
     if (source.isBlank()) {
-      return new Answer.Refused("Say where the size stands: manual and page.");
+      return new Answer.Refused("Say where the size is printed: manual and page.");
     }
     return amount(
         figure,
         Dimension.LENGTH,
         size -> {
           job.record(new SizeTyped(plan, size, source.strip()));
-          return new Answer.Kept("The size stands, from " + source.strip() + ".");
+          return new Answer.Kept("The size is set, from " + source.strip() + ".");
         });
   }
 

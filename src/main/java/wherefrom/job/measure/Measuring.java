@@ -133,7 +133,7 @@ public final class Measuring {
     for (Map.Entry<String, List<String>> one : readings.entrySet()) {
       Optional<Station> station = plan.findStation(one.getKey());
       if (station.isEmpty()) {
-        return Optional.of("\"" + one.getKey() + "\" is no station of " + plan.title() + ".");
+        return Optional.of("\"" + one.getKey() + "\" is not a station of " + plan.title() + ".");
       }
       for (String text : one.getValue()) {
         Optional<String> fault =

@@ -70,7 +70,7 @@ public final class SetPictures {
       if (point.stand() != StraightLine.Stand.LEVEL) {
         said.add(
             point.name()
-                + " stands proud by "
+                + " stands high by "
                 + figure(point.proud() / per)
                 + " ± "
                 + figure(2 * point.u() / per)
@@ -85,7 +85,7 @@ public final class SetPictures {
             + figure(StraightLine.FAIL_MM / per)
             + ": common practice, no source)";
     return said.isEmpty()
-        ? "No stud stands proud" + practice + "."
+        ? "No stud stands high" + practice + "."
         : String.join("; ", said) + practice + ".";
   }
 
@@ -155,7 +155,7 @@ public final class SetPictures {
   private String odd(OddOneOut set, Unit in) {
     String middle = "Middle of the set " + number(set.median(), in);
     if (set.isTooFew()) {
-      return middle + ". Of fewer than " + OddOneOut.FEWEST + " none can be called odd.";
+      return middle + ". Needs at least " + OddOneOut.FEWEST + " to name an odd one.";
     }
     if (set.odd().isEmpty()) {
       return middle + ". None is odd.";

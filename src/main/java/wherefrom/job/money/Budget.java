@@ -55,7 +55,7 @@ public record Budget(
       return head + "; no budget is set.";
     }
     return left().cents() < 0
-        ? head + " passes the budget by " + least + text(Money.ZERO.minus(left())) + "."
+        ? head + " is over the budget by " + least + text(Money.ZERO.minus(left())) + "."
         : head + "; " + most + text(left()) + " left.";
   }
 

@@ -149,7 +149,7 @@ public final class CostList {
   }
 
   private Ask ask(Consequence one, Wanted wanted) {
-    String why = one.rule() + ": " + String.join("; so: ", one.reasons());
+    String why = one.ruleWords() + ": " + String.join("; so: ", one.reasons());
     int pieces = wanted.findPlace().map(this::pieces).orElse(1);
     boolean work = one.effect() == Effect.WORK;
     return new Ask(wanted.what(), wanted.at(), pieces, work, true, Set.of(one.rule()), why);

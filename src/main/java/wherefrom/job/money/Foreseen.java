@@ -103,9 +103,7 @@ final class Foreseen {
   private static String plain(String what) {
     String small = what.strip().toLowerCase(Locale.ROOT);
     for (PartKind kind : PartKind.values()) {
-      if (small.equals(kind.key())
-          || small.equals(kind.word())
-          || small.equals(kind.plural())) {
+      if (small.equals(kind.key()) || small.equals(kind.word()) || small.equals(kind.plural())) {
         return Goods.of(kind).id();
       }
     }

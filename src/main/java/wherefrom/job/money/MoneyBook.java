@@ -85,7 +85,7 @@ public final class MoneyBook {
 
   private Answer noAmount(String amount) {
     String example = findTender().map(Tender::example).orElse("12.50");
-    return new Answer.Refused("\"" + amount + "\" is no amount: type it like " + example + ".");
+    return new Answer.Refused("\"" + amount + "\" is not an amount. Type it like " + example + ".");
   }
 
   /** Moves a line on: quoted to committed, committed to paid. */
@@ -116,13 +116,11 @@ public final class MoneyBook {
   public Answer setBudget(String amount, int contingencyPercent, String currency) {
     Optional<Tender> tender = Tender.find(currency);
     if (tender.isEmpty()) {
-      return new Answer.Refused(
-          "The currency is the three capital letters of ISO 4217, such as EUR.");
+      return new Answer.Refused("The currency is three capital letters, such as USD.");
     }
     boolean sameCoins = tender.get().decimals() == decimals();
     if (!sameCoins && !lines().isEmpty()) {
-      return new Answer.Refused(
-          "Amounts are not turned into another currency's coins: strike the cost lines out first.");
+      return new Answer.Refused("Amounts are not converted. First strike out the cost lines.");
     }
     Optional<Money> money = tender.get().read(amount);
     if (money.isEmpty() || contingencyPercent < 0 || contingencyPercent > 100) {

@@ -96,13 +96,14 @@ public final class MoneyCsv {
     }
     if (state(row.get(2)).isEmpty()) {
       String word = row.get(2);
-      return Optional.of("is wrong: \"" + word + "\" is none of quoted, committed, paid, avoided.");
+      return Optional.of(
+          "is wrong: \"" + word + "\" is not known. Use one of: quoted, committed, paid, avoided.");
     }
     String amount = row.get(3);
     if (tender.map(one -> one.read(amount)).orElseGet(() -> Money.find(amount)).isEmpty()) {
       String example = tender.map(Tender::example).orElse("12.50");
       return Optional.of(
-          "is wrong: \"" + amount + "\" is no amount; write it like " + example + ".");
+          "is wrong: \"" + amount + "\" is not an amount; write it like " + example + ".");
     }
     String letters = columns > SHORT.size() ? row.get(columns - 1).strip() : "";
     boolean other =

@@ -22,6 +22,7 @@ import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Ban;
+import wherefrom.rules.consequence.Consequence;
 
 /** What must be bought, with sizes from the readings. */
 public final class ReplacementList {
@@ -45,7 +46,8 @@ public final class ReplacementList {
         wanted.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(part);
         reasons.putIfAbsent(
             part.kind(),
-            ban.map(one -> one.rule() + ": " + one.reason()).orElseGet(() -> decided(part)));
+            ban.map(one -> Consequence.ruleWords(one.rule()) + ": " + one.reason())
+                .orElseGet(() -> decided(part)));
       }
     }
     return wanted.entrySet().stream()
@@ -109,16 +111,17 @@ public final class ReplacementList {
       return "not known: find the length with a checking pushrod first";
     }
     if (kind == PartKind.ROD_CAP) {
-      return "not sold alone: a rod with its cap, or have this rod machined with another cap;"
-          + " then measure its big end";
+      return "not sold alone. Buy a rod with its cap, or have this rod machined with"
+          + " another cap. Then measure its big end";
     }
     if (kind == PartKind.MAIN_CAP) {
-      return "not sold alone: have the mains line-honed with another cap; then measure every main";
+      return "not sold alone. Have the mains line-honed with another cap. Then measure"
+          + " every main";
     }
     boolean allSound = parts.stream().noneMatch(this::isFailed);
     return allSound
-        ? "as the old one; where that is damaged, measure a sound neighbour"
-        : "as the old one was; measure a sound neighbour";
+        ? "as the old one; where that is damaged, measure a good neighbor"
+        : "as the old one was; measure a good neighbor";
   }
 
   private boolean isFailed(Part part) {

@@ -71,10 +71,10 @@ final class ClearanceCharts {
   }
 
   private static String words(ClearanceLimits limits) {
-    return "Each dot is the least or the most over all positions measured on the journal, under the"
-        + " crown of the shells. Limits: "
+    return "Each dot is the smallest or the largest measured on the journal. It is under"
+        + " the crown of the shells. Limits: "
         + limits.words()
-        + ". yes: within them; no: outside; ?: the readings cannot say (ISO 14253-1). "
+        + ". in: within them; out: outside; ?: the readings cannot say (ISO 14253-1). "
         + JobCharts.BAND;
   }
 }

@@ -82,8 +82,7 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
       return new Kept.Done();
     }
     if (judging) {
-      return new Kept.Refused(
-          "These limits judge bearings: say the manual and page they stand in.");
+      return new Kept.Refused("These limits judge bearings. Type the manual and page.");
     }
     new Sheets(job).keep(bearings.sheet(), sheet);
     return new Kept.Done();

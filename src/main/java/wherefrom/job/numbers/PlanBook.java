@@ -58,7 +58,7 @@ public final class PlanBook {
   }
 
   private static String usualName(int column) {
-    return column == 0 ? "Now" : "What-if " + column;
+    return column == 0 ? "Now" : "Idea " + column;
   }
 
   /** The column for another what-if; empty where all three are there. */

@@ -20,7 +20,7 @@ public final class PlanFollowing {
     Set<String> checks = new LinkedHashSet<>();
     for (Consequence one : planning.preview(changes)) {
       if (one.effect().isCheck()) {
-        checks.add(one.sentence() + " (" + one.rule() + ")");
+        checks.add(one.sentence() + " (" + one.ruleWords() + ")");
       }
     }
     return new PlanEffects(new MoneyBook(job).effect(changes), List.copyOf(checks));

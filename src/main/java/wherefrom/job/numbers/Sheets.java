@@ -18,7 +18,8 @@ public final class Sheets {
   public Optional<Sheet> find(String key) {
     Optional<Sheet> found = Optional.empty();
     for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof FiguresKept kept && kept.sheet().equals(key)) {
+      if (logged.entry() instanceof FiguresKept kept
+          && WorkingBook.today(kept.sheet()).equals(key)) {
         found =
             kept.name().isEmpty()
                 ? Optional.empty()

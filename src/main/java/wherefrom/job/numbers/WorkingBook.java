@@ -39,6 +39,13 @@ public final class WorkingBook {
     return PREFIX + working.key();
   }
 
+  /** The name of today of a sheet, for those that were kept under an older one. */
+  static String today(String sheet) {
+    return sheet.startsWith(PREFIX)
+        ? PREFIX + Workings.today(sheet.substring(PREFIX.length()))
+        : sheet;
+  }
+
   /** The working whose figures a sheet holds; empty for other sheets. */
   static Optional<Working> findWorking(String sheet) {
     return sheet.startsWith(PREFIX)

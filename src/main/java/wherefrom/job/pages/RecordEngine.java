@@ -2,8 +2,12 @@ package wherefrom.job.pages;
 
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
+import wherefrom.job.EngineJob;
 import wherefrom.job.PlaceState;
+import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
@@ -20,6 +24,27 @@ public record RecordEngine(
     kinds = Set.copyOf(kinds);
     states = Map.copyOf(states);
     renewed = Set.copyOf(renewed);
+  }
+
+  /** The engine of a job. */
+  public static RecordEngine of(EngineJob job) {
+    return new RecordEngine(
+        job.layout(),
+        job.kinds(),
+        job.places().stream().collect(Collectors.toMap(Function.identity(), job::state)),
+        job.places().stream()
+            .filter(place -> job.findSeated(place).filter(Part::fresh).isPresent())
+            .collect(Collectors.toSet()));
+  }
+
+  /** The same engine of which some places alone are in a state, and all else is in it. */
+  public RecordEngine showing(Set<Place> places, PlaceState state) {
+    Set<PartKind> meant = places.stream().map(Place::kind).collect(Collectors.toSet());
+    return new RecordEngine(
+        layout,
+        meant,
+        places.stream().collect(Collectors.toMap(Function.identity(), place -> state)),
+        Set.of());
   }
 
   /** What is so at a place; in the engine where nobody tracks it. */

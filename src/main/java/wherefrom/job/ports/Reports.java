@@ -2,9 +2,11 @@ package wherefrom.job.ports;
 
 import java.io.IOException;
 import wherefrom.files.Outgoing;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.TidyTable;
+import wherefrom.job.pages.ToFit;
 import wherefrom.job.record.BuildRecord;
-import wherefrom.job.shop.ShopVisit;
+import wherefrom.job.shop.ShopSlip;
 
 /** What is written for other people: the build record and the machine-shop slip. */
 public interface Reports {
@@ -23,5 +25,14 @@ public interface Reports {
   void writeTable(TidyTable table, Outgoing csv) throws IOException;
 
   /** Writes the slip of a visit as PDF. */
-  void writeSlip(String jobName, ShopVisit visit, Outgoing pdf) throws IOException;
+  void writeSlip(ShopSlip slip, Outgoing pdf) throws IOException;
+
+  /** Writes the plan to lay the parts on as PDF, drawn as large as the paper allows. */
+  void writeBenchPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException;
+
+  /** Writes the plan of racks as PDF: a field for each part, in the engine's order. */
+  void writeRackPlan(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException;
+
+  /** Writes the sheet of parts still to fit as PDF, each with a box to tick. */
+  void writeToFit(ToFit plan, PaperSize paper, Outgoing pdf) throws IOException;
 }

@@ -72,7 +72,7 @@ public final class SecondCopies {
         : Optional.of(
             "The USB drive is not there: "
                 + second
-                + " is not found. Put it in, and the copy is made by itself.");
+                + " is not found. Plug it in, and the copy is made by itself.");
   }
 
   /** What is wrong with a folder for copies, in a sentence; empty when nothing is. */
@@ -81,8 +81,8 @@ public final class SecondCopies {
         second.toAbsolutePath().normalize().startsWith(shop.toAbsolutePath().normalize());
     return within
         ? Optional.of(
-            "That is in the shop folder itself: a copy there is lost with it. Choose a folder on a"
-                + " USB drive or another disk.")
+            "That is inside the jobs folder. A copy there is lost with it. Choose a"
+                + " folder on a USB drive or another disk.")
         : Optional.empty();
   }
 }

@@ -16,9 +16,9 @@ public record ScannerFace(String digits, List<String> steps) implements Face {
   private static final List<String> STEPS =
       List.of(
           "Open Settings, Scanner, and scan this card.",
-          "Nothing happens? The scanner must send Enter after each scan. Its manual calls that"
-              + " suffix or terminator Enter, CR or Return: scan the manual's code for it, then"
-              + " this card again.");
+          "Nothing happens? The scanner must send Enter after each scan. Its manual"
+              + " says suffix or terminator: Enter, CR or Return. Scan the manual's code for"
+              + " it, then this card again.");
 
   public ScannerFace {
     steps = List.copyOf(steps);

@@ -85,6 +85,6 @@ public final class Unprintable {
         + (one ? " does not print whole" : " do not print whole")
         + ": a question mark will stand for "
         + String.join(" ", lacking.codePoints().mapToObj(Character::toString).toList())
-        + ". Latin, Greek and Cyrillic letters print: use those, or write it on the paper by hand.";
+        + ". Latin, Greek and Cyrillic letters print. Use those, or write it by hand.";
   }
 }

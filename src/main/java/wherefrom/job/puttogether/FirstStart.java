@@ -32,8 +32,10 @@ public final class FirstStart {
   private static final List<Point> ALWAYS =
       List.of(
           always("Prime the oil", "Turn the pump until oil stands at the rockers."),
-          always("Turn it by hand", "Two whole turns, plugs out: nothing may touch or bind."),
-          always("Fill and look", "Oil, coolant, fuel lines tight, no tool left on the engine."));
+          always("Turn it by hand", "Two full turns, plugs out. Nothing may touch or bind."),
+          always(
+              "Fill and look",
+              "Oil, coolant and fuel lines are tight. No tool is left on the engine."));
 
   private final OpenJob job;
 
@@ -47,7 +49,7 @@ public final class FirstStart {
 
   /** Whether every section that holds a tracked place is closed. */
   public boolean isDue() {
-    return new StillMissing(job)
+    return new ToFit(job)
         .sections().stream()
             .allMatch(section -> job.state().closedSections().contains(section.key()));
   }
@@ -61,7 +63,7 @@ public final class FirstStart {
       points.add(
           new Point(
               "Did it reach the mains?",
-              "Debris was found and nobody has looked at the bearings that tell.",
+              "Debris was found. The bearings that tell are not inspected.",
               Sources.TM_346,
               true));
     }
@@ -74,7 +76,7 @@ public final class FirstStart {
   }
 
   private List<Point> fittedBut() {
-    return new StillMissing(job)
+    return new ToFit(job)
         .fittedBut().stream()
             .map(
                 one ->
@@ -104,11 +106,11 @@ public final class FirstStart {
             .distinct()
             .collect(Collectors.joining(", "));
     return new Point(
-        check.answer().isPresent() ? "Check not passed" : "Open check",
+        check.answer().isPresent() ? "Check failed" : "Open check",
         check.consequence().sentence()
             + (alike.size() > 1 ? " At " + where + "." : "")
             + (note.isEmpty() ? "" : " Seen: " + note + "."),
-        check.consequence().rule() + "; " + check.consequence().source(),
+        check.consequence().ruleWords() + "; " + check.consequence().source(),
         true);
   }
 

@@ -8,10 +8,10 @@ import wherefrom.parts.Place;
 
 /** The open places, one after the other; what is skipped comes round again after the others. */
 final class FollowedList {
-  private final StillMissing missing;
+  private final ToFit missing;
   private final Set<Place> skipped = new HashSet<>();
 
-  FollowedList(StillMissing missing) {
+  FollowedList(ToFit missing) {
     this.missing = missing;
   }
 

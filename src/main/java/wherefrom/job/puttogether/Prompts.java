@@ -21,7 +21,9 @@ record Prompts(
     }
     return switch (mode) {
       case FOLLOW_THE_LIST ->
-          target.<Step>map(Step.Next::new).orElseGet(() -> new Step.Said("Nothing is missing."));
+          target
+              .<Step>map(Step.Next::new)
+              .orElseGet(() -> new Step.Said("Nothing is left to fit."));
       case SCAN_BOTH -> new Step.Said("Scan a part or its place card.");
       case WHERE_DOES_THIS_GO -> new Step.Said("Scan a part: its place is shown.");
     };
@@ -42,7 +44,7 @@ record Prompts(
   String yes() {
     return stop.isPresent()
         ? "Choose a reason first: scan NEXT until it is named."
-        : "There is nothing to say yes to.";
+        : "There is no question to answer yes to.";
   }
 
   static String neverOnPurpose(Part part, Spot spot) {

@@ -55,7 +55,7 @@ public final class PutTogether {
     this.job = job;
     this.names = names;
     this.fitting = new Fitting(job);
-    this.list = new FollowedList(new StillMissing(job));
+    this.list = new FollowedList(new ToFit(job));
     job.state().standingStop().ifPresent(this::resume);
   }
 

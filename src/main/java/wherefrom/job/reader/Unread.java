@@ -12,10 +12,10 @@ public record Unread(Cause cause, List<Corner> outline) {
 
   /** Why a tag was not read; each is a hint for the person. */
   public enum Cause {
-    TOO_DARK("Too dark: turn on a light."),
-    TOO_SMALL("Too far away: move closer."),
-    GLARE("Glare on the tag: tilt it."),
-    BLURRED("Not sharp: hold still, or move back a little."),
+    TOO_DARK("Too dark. Turn on a light."),
+    TOO_SMALL("Too far away. Move closer."),
+    GLARE("Glare on the tag. Tilt it."),
+    BLURRED("Not sharp. Hold still, or move back a little."),
     DIRTY("Wipe the tag, or type the six digits.");
 
     private final String hint;

@@ -34,8 +34,8 @@ public record BuildRecord(
     Optional<RecordSheets> sheets) {
   /** What stands under every record. */
   public static final String OUTRANKED =
-      "Published service information for the exact engine, and a qualified machinist, outrank this"
-          + " tool. Follow local rules.";
+      "Service information for your exact engine outranks this tool. So does a"
+          + " qualified machinist. Follow local rules.";
 
   /** The title of the table that tells what the plots say. */
   public static final String PLOTS = "Plots";

@@ -140,7 +140,7 @@ final class CylinderEvents {
 
   private void away(JobEntry entry) {
     if (entry instanceof PartLost lost) {
-      tell(lost.item(), "missing");
+      tell(lost.item(), "lost");
     } else if (entry instanceof PartFound turned) {
       tell(turned.item(), "found again");
     } else if (entry instanceof OffForWashing off) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wherefrom.engine.Bank;
@@ -29,7 +27,6 @@ import wherefrom.job.pages.RecordEngine;
 import wherefrom.job.pages.RecordLine;
 import wherefrom.job.pages.RecordSet;
 import wherefrom.job.pages.RecordSheets;
-import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 
@@ -60,7 +57,7 @@ final class RecordSheetsMaker {
 
   RecordSheets make() {
     return new RecordSheets(
-        engine(),
+        RecordEngine.of(job),
         new RecordSummary(open).figures(),
         layout.cylinders().stream().map(this::cylinder).toList(),
         new MainsGrid(job, lines).make(),
@@ -68,18 +65,6 @@ final class RecordSheetsMaker {
         events.of(0),
         sets(),
         pictures.of(0));
-  }
-
-  private RecordEngine engine() {
-    Map<Place, wherefrom.job.PlaceState> states =
-        job.places().stream().collect(Collectors.toMap(Function.identity(), job::state));
-    return new RecordEngine(
-        layout,
-        job.kinds(),
-        states,
-        job.places().stream()
-            .filter(place -> job.findSeated(place).filter(Part::fresh).isPresent())
-            .collect(Collectors.toSet()));
   }
 
   private CylinderSheet cylinder(int number) {

@@ -12,7 +12,7 @@ import wherefrom.job.money.Budget;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.pages.RecordFigure;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.torque.TorqueCards;
@@ -35,21 +35,21 @@ final class RecordSummary {
 
   RecordSection section() {
     row("Parts taken out", parts.size(), count(part -> part.where() == Whereabouts.IN_ENGINE));
-    row("Looked at or measured", parts.size(), count(this::unlooked));
-    row("Decided about", parts.size(), count(this::undecided));
+    row("Inspected or measured", parts.size(), count(this::unlooked));
+    row("Decided", parts.size(), count(this::undecided));
     List<StandingRule> checks =
         state.rules().all().stream().filter(rule -> rule.consequence().effect().isCheck()).toList();
     row("Checks that the changes ask for", checks.size(), state.rules().openChecks().size());
     row("Places filled or left empty for a reason", state.places().size(), missing());
-    int against = new StillMissing(job).fittedBut().size();
+    int against = new ToFit(job).fittedBut().size();
     rows.add(row(against > 0, "In, but something stands against it", "", none(against)));
     int cards = TorqueCards.holding(state).size();
     row("Torque cards done and checked by a second person", cards, TorqueRecord.open(state).size());
     shop();
     away("Parts off for washing", Whereabouts.WASHING);
-    away("Parts that are missing", Whereabouts.LOST);
+    away("Parts that are lost", Whereabouts.LOST);
     int onPurpose = state.onPurpose().size();
-    rows.add(row(onPurpose > 0, "Fitted on purpose against a stop", onPurpose + "", ""));
+    rows.add(row(onPurpose > 0, "Fitted on purpose in spite of a stop", onPurpose + "", ""));
     rows.add(row(false, "Replaced by new parts", count(part -> part.part().fresh()) + "", ""));
     Budget budget = new MoneyBook(job).budget();
     boolean over = budget.limit().cents() > 0 && budget.left().cents() < 0;
@@ -70,7 +70,7 @@ final class RecordSummary {
   }
 
   private int missing() {
-    return new StillMissing(job).places().size();
+    return new ToFit(job).places().size();
   }
 
   private void shop() {

@@ -48,7 +48,7 @@ public final class RecordTables {
         "Fitted on purpose",
         List.of("part", "into", "against", "reason"),
         rows,
-        "Nothing was fitted against a stop.");
+        "Nothing was fitted in spite of a stop.");
   }
 
   public static RecordSection measurements(EngineJob job) {
@@ -231,7 +231,7 @@ public final class RecordTables {
     }
     return new RecordSection(
         "Tools",
-        List.of("tool", "smallest step", "off by at most", "at zero", "readings", "last used"),
+        List.of("tool", "smallest step", "largest error", "at zero", "readings", "last used"),
         rows,
         "No measuring tool is listed.");
   }

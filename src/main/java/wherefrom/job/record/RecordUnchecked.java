@@ -11,7 +11,7 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -28,7 +28,7 @@ final class RecordUnchecked {
   RecordSection section() {
     List<RecordSection.Row> rows = new ArrayList<>();
     EngineJob state = job.state();
-    for (StillMissing.FittedBut one : new StillMissing(job).fittedBut()) {
+    for (ToFit.FittedBut one : new ToFit(job).fittedBut()) {
       String what = state.state(one.place()).words() + ": " + one.place().words();
       rows.add(row(what, one.sentence(), ""));
     }
@@ -43,8 +43,8 @@ final class RecordUnchecked {
     for (String open : TorqueRecord.open(state)) {
       rows.add(row("Torque: " + open, "each bolt wants its tick and a second person", ""));
     }
-    grouped("Fitted without any look", unlooked(state)).forEach(rows::add);
-    grouped("Places still open", new StillMissing(job).places()).forEach(rows::add);
+    grouped("Fitted without inspection", unlooked(state)).forEach(rows::add);
+    grouped("Places to fit", new ToFit(job).places()).forEach(rows::add);
     for (Place place : state.places()) {
       state
           .findExcuse(place)

@@ -10,7 +10,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.takeapart.NextOut;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Place;
@@ -79,12 +79,12 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
   }
 
   private static NextDeed together(OpenJob job, Standing standing) {
-    StillMissing missing = new StillMissing(job);
+    ToFit missing = new ToFit(job);
     List<Place> open = missing.places();
     if (!open.isEmpty()) {
       return deed(Kind.FIT, Optional.of(nextToFit(open, standing)), open.size());
     }
-    List<StillMissing.FittedBut> against = missing.fittedBut();
+    List<ToFit.FittedBut> against = missing.fittedBut();
     if (!against.isEmpty()) {
       return deed(Kind.LOOK_AGAIN, Optional.of(against.get(0).place()), against.size());
     }

@@ -12,7 +12,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.Undo;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.takeapart.NextOut;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.job.torque.TorqueRecord;
@@ -53,7 +53,7 @@ public record Resume(
     List<LoggedEntry> standing = state.standing();
     LoggedEntry last = standing.get(standing.size() - 1);
     int inEngine = count(state, Whereabouts.IN_ENGINE);
-    int missing = new StillMissing(job).places().size();
+    int missing = new ToFit(job).places().size();
     int fitted = state.fitted().size();
     Optional<String> stop = state.standingStop().map(StopGiven::sentence);
     return new Resume(
@@ -98,7 +98,7 @@ public record Resume(
   private static String doNext(
       OpenJob job, boolean stopped, int inEngine, int missing, int fitted) {
     if (stopped) {
-      return "A stop is waiting: solve it first.";
+      return "A stop is waiting. Solve it first.";
     }
     if (fitted == 0 && inEngine > 0) {
       return new NextOut(job.state(), OutOrder.CYLINDER, Set.of())
@@ -107,14 +107,14 @@ public record Resume(
           .orElse("Take apart.");
     }
     if (missing > 0) {
-      return "Put together. Still missing: " + missing + ".";
+      return "Put together. To fit: " + missing + ".";
     }
-    int against = new StillMissing(job).fittedBut().size();
+    int against = new ToFit(job).fittedBut().size();
     if (against > 0) {
-      return "Something stands against " + against + " that are in. See what is still missing.";
+      return "Something stands against " + against + " that are in. See what is to fit.";
     }
     return new FirstStart(job).isDue()
-        ? "Every section is closed. Put together, Close up: what comes before the first start."
-        : "Every place is filled. Put together, Close up: close each section.";
+        ? "Every section is finished. See what comes before the first start."
+        : "Every place is filled. Finish each section.";
   }
 }

@@ -14,7 +14,7 @@ import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -57,7 +57,7 @@ public record Standing(
     open.put(JobDay.TAGS, new TagPrinting(job).faces(new TagChoice.NotYetPrinted()).size());
     open.put(JobDay.APART, count(states, PlaceState.IN) + count(states, PlaceState.IN_BUT));
     open.put(JobDay.INSPECT, new Deciding(job).listUndecided().size());
-    open.put(JobDay.TOGETHER, new StillMissing(job).places().size());
+    open.put(JobDay.TOGETHER, new ToFit(job).places().size());
     open.put(JobDay.RECORD, BuildRecord.countUnchecked(job));
     return open;
   }

@@ -69,7 +69,7 @@ public final class MachineShop {
         return new Answer.Refused(
             part.map(
                     one ->
-                        "Only a part that is out, on the bench, goes to the machine shop. "
+                        "Only a part that is out can go to the machine shop. "
                             + one.part().words()
                             + " is "
                             + one.where().words()
@@ -78,7 +78,7 @@ public final class MachineShop {
       }
       if (!work.isFor(part.get().part().kind())) {
         return new Answer.Refused(
-            "\"" + work.words() + "\" is no work for a " + part.get().part().kind().word() + ".");
+            "\"" + work.words() + "\" is not work for a " + part.get().part().kind().word() + ".");
       }
     }
     job.record(new SentToShop(visit, List.copyOf(items), wanted.strip(), work));
@@ -145,10 +145,11 @@ public final class MachineShop {
     }
     if (count < 1 || count > known.get().missing()) {
       return new Answer.Refused(
-          known.get().missing()
-              + " of "
+          "Only "
+              + known.get().missing()
+              + " "
               + known.get().line().what()
-              + " are still there; you counted "
+              + " are still at the shop; you counted "
               + count
               + ". Count again.");
     }

@@ -95,9 +95,9 @@ public record ShopOrder(
       return refused.apply(
           "\""
               + target.strip()
-              + "\" is no size of a "
+              + "\" is not a size of a "
               + surface.get().word()
-              + ": give the diameter wanted back, or a step such as 0.010 in.");
+              + ". Give the diameter wanted back, or a step such as 0.010 in.");
     }
     if (SizeText.isDiameter(size.get())) {
       return then.apply(size.get());

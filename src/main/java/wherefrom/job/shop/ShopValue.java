@@ -37,7 +37,7 @@ record ShopValue(ShopLineAdded line, Amount size) {
   private String words(Amount target) {
     String measured = "Measured " + size.text() + ", wanted " + target.text() + ": ";
     if (isMixedUp()) {
-      return measured + "inch and millimeter may be mixed up. Nothing is counted: read again.";
+      return measured + "inch and millimeter may be mixed up. Nothing is counted. Read it again.";
     }
     if (line.tolerance().isEmpty()) {
       return measured + "off by " + off(target).text() + ".";
@@ -45,6 +45,6 @@ record ShopValue(ShopLineAdded line, Amount size) {
     String within = "within " + line.tolerance().get().text() + ".";
     return isGood()
         ? measured + within
-        : measured + "NOT " + within + " Do not take it home: talk to the shop.";
+        : measured + "NOT " + within + " Do not take it home. Talk to the shop.";
   }
 }

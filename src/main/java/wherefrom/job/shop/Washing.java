@@ -111,7 +111,7 @@ public final class Washing {
             + went
             + " are there, but "
             + alike.size()
-            + " are not told apart without their tags. Tell which is which by measuring.");
+            + " cannot be told apart without tags. Measure to tell which is which.");
   }
 
   private void back(List<PartRecord> parts) {

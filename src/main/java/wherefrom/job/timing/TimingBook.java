@@ -97,7 +97,7 @@ public final class TimingBook {
     Amount angle = amount(wheel);
     if (angle.inBase().abs().compareTo(MOST_DEGREES) > 0) {
       return new Kept.Refused(
-          angle.text() + " is more than two turns from top dead centre: look at the wheel again.");
+          angle.text() + " is over two turns from top dead center. Read the wheel again.");
     }
     String key = key(angle);
     sheets.keep(sheet(lobe), find(sheet(lobe), name(lobe)).with(key, amount(dial).text()));
@@ -176,7 +176,7 @@ public final class TimingBook {
   /** Keeps a figure of the card; it needs the card's source first. */
   public Kept card(TimingValue value, String degrees) {
     if (cardSource().isEmpty()) {
-      return new Kept.Refused("Say first where the card's figures come from.");
+      return new Kept.Refused("First say where the card's figures come from.");
     }
     AmountReading reading = AmountText.read(degrees, Unit.DEGREE);
     Optional<String> fault = fault(reading, Dimension.ANGLE);

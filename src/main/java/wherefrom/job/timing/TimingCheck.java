@@ -119,7 +119,7 @@ public final class TimingCheck {
         new Chart(
             "Lift of " + lobe.words(),
             Axis.covering(
-                "crank degrees; upright line: centre line",
+                "crank degrees; upright line: centerline",
                 readings.get(0).degrees(),
                 readings.get(readings.size() - 1).degrees()),
             Axis.covering("lift, " + unit.symbol(), 0, top),
@@ -142,7 +142,7 @@ public final class TimingCheck {
     }
     LobeTiming timing = ((LobeAnswer.Fitted) answer).timing();
     AngleValue centre = timing.centreLine();
-    return "centre line "
+    return "centerline "
         + centre.text()
         + ", duration "
         + timing.duration().text()
@@ -154,7 +154,7 @@ public final class TimingCheck {
   private String flankWords(LobeTiming.Flanks flanks) {
     return String.format(
         Locale.ROOT,
-        "centre between %s and %s of lift, leaning %.1f deg",
+        "center between %s and %s of lift, leaning %.1f deg",
         Amount.of(flanks.from(), unit).rounded(unit.decimals()).text(),
         Amount.of(flanks.to(), unit).rounded(unit.decimals()).text(),
         Math.abs(flanks.lean()));
@@ -173,6 +173,6 @@ public final class TimingCheck {
 
   /** The lift at which the events count, in words. */
   public String atLift() {
-    return book.find(TimingSetting.STATED_LIFT).map(Amount::text).orElse("no stated lift");
+    return book.find(TimingSetting.STATED_LIFT).map(Amount::text).orElse("no checking lift");
   }
 }

@@ -36,7 +36,7 @@ public final class TimingRecord {
     record.working("Slack from crank to cam", new CamSlack());
     record.book.cylinders().forEach(record::cylinder);
     if (record.book.lobes().isEmpty()) {
-      record.row(true, "Cam timing by the degree wheel", NOT_CHECKED, "", "", "");
+      record.row(true, "Cam timing with the degree wheel", NOT_CHECKED, "", "", "");
     }
     return new RecordSection(
         "Timing",

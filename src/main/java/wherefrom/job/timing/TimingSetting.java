@@ -7,10 +7,10 @@ import wherefrom.quantity.Dimension;
 
 /** What must be known before readings mean anything; none of it is taken for granted. */
 public enum TimingSetting {
-  STATED_LIFT(Dimension.LENGTH, "Lift at which the events count, as the card states it"),
-  WHEEL(Dimension.ANGLE, "The wheel is read to within, either way"),
-  DIAL(Dimension.LENGTH, "The dial is right to within, either way"),
-  ZERO(Dimension.ANGLE, "The wheel's zero at top dead centre is right to within, either way");
+  STATED_LIFT(Dimension.LENGTH, "Checking lift (from the cam card)"),
+  WHEEL(Dimension.ANGLE, "Wheel reading error (±)"),
+  DIAL(Dimension.LENGTH, "Dial error (±)"),
+  ZERO(Dimension.ANGLE, "Error of the wheel's zero at top dead center (±)");
 
   private final Dimension dimension;
   private final String words;

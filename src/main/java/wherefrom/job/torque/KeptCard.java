@@ -44,7 +44,7 @@ public record KeptCard(
   public String state() {
     return holds()
         ? card.next().match(this::stage, check -> unchecked(), done -> "tightened and checked")
-        : "given up: " + dropped;
+        : "dropped: " + dropped;
   }
 
   private String stage(NextStep.Tighten next) {

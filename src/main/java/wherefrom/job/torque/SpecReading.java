@@ -24,7 +24,7 @@ public sealed interface SpecReading {
     Optional<BoltPattern> pattern = findPattern(typed);
     if (pattern.isEmpty()) {
       return new Faulty(
-          "Touch or name each bolt once, in the order of tightening, on a grid of 1 to "
+          "Name each bolt once, in tightening order. The grid has 1 to "
               + BoltPattern.MOST_ROWS
               + " rows and 1 to "
               + BoltPattern.MOST_COLUMNS

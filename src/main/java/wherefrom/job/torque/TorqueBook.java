@@ -90,12 +90,12 @@ public final class TorqueBook {
     List<KeptCard.Mark> marks = kept.get().marks();
     if (marks.isEmpty()) {
       return new TorqueStep.Refused(
-          "No bolt is ticked on this card. A card that is wrong is given up, and written anew.");
+          "No bolt is ticked on this card. Drop a wrong card and write it again.");
     }
     KeptCard.Mark last = marks.get(marks.size() - 1);
     Tick tick = kept.get().card().ticks().get(marks.size() - 1);
     job.record(new TakenBack(last.sequence()));
-    return done(number, "Taken back: bolt " + tick.bolt() + ". ");
+    return done(number, "Undone: bolt " + tick.bolt() + ". ");
   }
 
   /** The card no longer holds; it stays in the record with the reason. */
@@ -104,11 +104,11 @@ public final class TorqueBook {
       return missing(number);
     }
     if (reason.isBlank()) {
-      return new TorqueStep.Refused("Say why the card is given up: it stays in the record.");
+      return new TorqueStep.Refused("Say why the card is dropped. It stays in the record.");
     }
     job.record(new TorqueCardDropped(number, reason.strip()));
     KeptCard dropped = find(number).orElseThrow();
-    return new TorqueStep.Done(dropped, "Torque card " + number + " is given up.");
+    return new TorqueStep.Done(dropped, "Torque card " + number + " is dropped.");
   }
 
   private TorqueStep done(int number, String lead) {
@@ -117,6 +117,6 @@ public final class TorqueBook {
   }
 
   private static TorqueStep missing(int number) {
-    return new TorqueStep.Refused("There is no torque card " + number + " that holds.");
+    return new TorqueStep.Refused("There is no torque card " + number + " in use.");
   }
 }

@@ -73,8 +73,7 @@ public final class TorqueCards {
     throw new LogbookException(
         "Torque card "
             + begun.card()
-            + " cannot be read by this version: a newer one wrote it. The rest of the job is"
-            + " whole.");
+            + " cannot be read: a newer version wrote it. The rest of the job is whole.");
   }
 
   private static KeptCard ticked(KeptCard kept, LoggedEntry logged, Tick tick) {

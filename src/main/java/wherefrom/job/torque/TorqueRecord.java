@@ -29,7 +29,7 @@ public final class TorqueRecord {
         "Torque cards",
         List.of("card", "step", "bolts", "by", "when (UTC)", "figures and order from"),
         rows,
-        "No bolts were tightened by a card: NOT CHECKED here.");
+        "No bolts were tightened with a card: NOT CHECKED here.");
   }
 
   private static void card(KeptCard kept, List<RecordSection.Row> rows) {
@@ -37,7 +37,7 @@ public final class TorqueRecord {
       String name = kept.number() + " " + kept.card().spec().fastener();
       rows.add(
           new RecordSection.Row(
-              List.of(name, "given up: " + kept.dropped(), "", "", DAY.format(kept.begun()), ""),
+              List.of(name, "dropped: " + kept.dropped(), "", "", DAY.format(kept.begun()), ""),
               true));
       return;
     }

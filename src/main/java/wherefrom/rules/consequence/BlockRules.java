@@ -19,15 +19,16 @@ final class BlockRules {
                   Severity.BLOCK,
                   ALL,
                   PISTONS,
-                  "Pistons and rings, all to the same oversize. Others allow mixed sizes: ask the"
-                      + " machinist.")
+                  "Pistons and rings, all to the same oversize. Others allow mixed sizes. Ask"
+                      + " the machinist.")
               .because(Renewal.SIZE)
               .buy("rings", ALL, Count.PER_CYLINDER, Goods.RING_SETS)
               .ofSort(Goods.OVERSIZE_RING_SETS)
               .first("piston-clearance", ALL, PISTONS, "Measure piston to bore for each bore.")
               .after("ring-gap", "Set every ring gap in its own bore.")
               .after("balance", "Check the balance with the new pistons.")
-              .after("compression-ratio", "Work the compression ratio anew: the bore is bigger."),
+              .after(
+                  "compression-ratio", "Work out the compression ratio again: the bore is larger."),
           Rule.of("R19", "Honed only", ChangeKind.HONED)
               .work("honing", Count.PER_CYLINDER, Goods.HONING)
               .buy("rings", Count.PER_CYLINDER, Goods.RING_SETS)
@@ -36,10 +37,7 @@ final class BlockRules {
           Rule.of("R27", "Always new", ChangeKind.TAKEN_APART)
               .buy("gaskets", Count.ONE, Goods.GASKET_SET)
               .buy("seals", Count.ONE, Goods.SEALS)
-              .buy(
-                  "stretch-bolts",
-                  Count.ONE,
-                  Goods.STRETCH_BOLTS)
+              .buy("stretch-bolts", Count.ONE, Goods.STRETCH_BOLTS)
               .know(
                   "keepers",
                   WARN,
@@ -52,7 +50,7 @@ final class BlockRules {
                   WARN,
                   ALL,
                   Set.of(PartKind.CAM_BEARING),
-                  "The hot tank eats cam bearings: they must be new.")
+                  "The hot tank ruins cam bearings. They must be new.")
               .buy("plugs", Count.ONE, Goods.PLUGS)
               .after("plugs-in", "See that every core plug and gallery plug is back in."));
 

@@ -29,19 +29,19 @@ final class CamRules {
                   BLOCK,
                   ALL,
                   LIFTERS,
-                  "A used flat lifter has worn in to its own lobe and must not run on a new or"
-                      + " reground cam. All lifters must be new, two for each cylinder.")
+                  "Never run a used flat lifter on a new or reground cam. It has worn in to its"
+                      + " own lobe. All lifters must be new, two for each cylinder.")
               .from(Sources.CAM_TIP)
               .first(
                   "spring-load",
                   ALL,
                   SPRINGS,
-                  "Check the spring load against the cam's card, for running in and after.")
+                  "Check the spring load against the cam card, for break-in and after.")
               .first(
                   "pushrod-ends",
                   ALL,
                   PUSHRODS,
-                  "Look at the lower end of each old pushrod: a worn ball spoils a new lifter.")
+                  "Look at the lower end of each old pushrod. A worn ball ruins a new lifter.")
               .after("break-in", "Plan the break-in of cam and lifters: paste, oil, first start.")
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R6", "New cam", NEW_FLAT_CAM, NEW_ROLLER_CAM, FLAT_TO_ROLLER, ROLLER_TO_FLAT)
@@ -50,7 +50,7 @@ final class CamRules {
                   WARN,
                   ALL,
                   Set.of(PartKind.CAM_BEARING),
-                  "One engine's manual renews the cam bearings with the cam: look in yours.")
+                  "One manual calls for new cam bearings with a new cam. Check yours.")
               .from(Sources.TM_673)
               .after("end-play", "Check the cam's end play.")
               .after("drive", "Check cam gear and chain."),
@@ -61,8 +61,8 @@ final class CamRules {
                   WARN,
                   ALL,
                   LIFTERS,
-                  "This engine's lifters are flat, and a flat lifter must not run on a roller cam:"
-                      + " this is the change from flat to roller lifters, with all that it asks.")
+                  "This engine's lifters are flat. A flat lifter must never run on a roller"
+                      + " cam. This is the change from flat to roller lifters.")
               .leadsTo(FLAT_TO_ROLLER),
           Rule.of("R7", "From flat to roller lifters", FLAT_TO_ROLLER)
               .buy("cam", Count.ONE, Goods.CAM)
@@ -71,14 +71,14 @@ final class CamRules {
                   BLOCK,
                   ALL,
                   LIFTERS,
-                  "A roller cam takes roller lifters: flat lifters must not run on it.")
+                  "A roller cam takes roller lifters. Never run flat lifters on it.")
               .ofSort(Goods.ROLLER_LIFTERS)
               .mustBeNew(
                   "shorter",
                   BLOCK,
                   ALL,
                   PUSHRODS,
-                  "Roller lifters stand taller: new, shorter pushrods.")
+                  "Roller lifters stand taller. Fit new, shorter pushrods.")
               .because(Renewal.SORT)
               .first("springs", ALL, SPRINGS, "Check that the springs suit the roller cam.")
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")
@@ -92,8 +92,8 @@ final class CamRules {
                   WARN,
                   ALL,
                   LIFTERS,
-                  "This engine has roller lifters, and a roller must not run on a flat-tappet cam:"
-                      + " this is the change to flat lifters, with all that it asks.")
+                  "This engine has roller lifters. A roller must never run on a flat-tappet"
+                      + " cam. This is the change to flat lifters.")
               .leadsTo(ROLLER_TO_FLAT),
           Rule.of("R34", "From roller to flat lifters", ROLLER_TO_FLAT)
               .buy("cam", Count.ONE, Goods.CAM)
@@ -101,21 +101,25 @@ final class CamRules {
                   BLOCK,
                   ALL,
                   LIFTERS,
-                  "A flat-tappet cam takes flat lifters: roller lifters must not run on it.")
+                  "A flat-tappet cam takes flat lifters. Never run roller lifters on it.")
               .ofSort(Goods.FLAT_LIFTERS)
               .mustBeNew(
-                  "longer", BLOCK, ALL, PUSHRODS, "Flat lifters stand lower: new, longer pushrods.")
+                  "longer",
+                  BLOCK,
+                  ALL,
+                  PUSHRODS,
+                  "Flat lifters stand lower. Fit new, longer pushrods.")
               .because(Renewal.SORT)
               .first(
                   "lifter-bores",
                   ALL,
                   LIFTERS,
-                  "Check that flat lifters fit these bores, and that they turn and are oiled.")
+                  "Check that flat lifters fit these bores, turn, and get oil.")
               .first(
                   "spring-load",
                   ALL,
                   SPRINGS,
-                  "Check the spring load: a flat lobe bears less than a roller lobe.")
+                  "Check the spring load. A flat lobe takes less than a roller lobe.")
               .after("distributor-gear", "Check that the distributor gear suits the cam's steel.")
               .after("break-in", "Plan the break-in of cam and lifters: paste, oil, first start.")
               .leadsTo(GEOMETRY_CHANGED),
@@ -142,18 +146,17 @@ final class CamRules {
                   "retainer-seal",
                   ALL,
                   SPRINGS,
-                  "Check the gap from retainer to seal and guide top at the lift of this cam.")
+                  "Check retainer to seal and to guide top at this cam's lift.")
               .after(
                   "studs",
-                  "Lift up: straightedge over press-in rocker studs, before and after, and against"
-                      + " the open spring load; see that each rocker's slot is long enough.")
+                  "Lift up: lay a straightedge over press-in rocker studs, before and after."
+                      + " Judge them against the open spring load. See that each rocker's slot is"
+                      + " long enough.")
               .perhaps(Count.PER_VALVE, Goods.SCREW_IN_STUDS)
               .onlyFor(Setting::isStudded)
               .after(
-                  "piston-valve",
-                  "Lift or duration up: check the clearance from piston to valve with clay or"
-                      + " dial.")
-              .after("degree", "Degree the cam: check it against its card with wheel and dial."),
+                  "piston-valve", "Lift or duration up: check piston to valve with clay or dial.")
+              .after("degree", "Degree the cam. Check it against its card with wheel and dial."),
           Rule.of("R36", "Another cam for roller lifters", NEW_ROLLER_CAM)
               .only(Setting::isRoller)
               .buy("roller-cam", Count.ONE, Goods.CAM)
@@ -168,11 +171,11 @@ final class CamRules {
                   "roller-condition",
                   ALL,
                   LIFTERS,
-                  "Turn each roller: only a perfect one may serve another cam.")
+                  "Turn each roller. Only a perfect one may run on another cam.")
               .from(Sources.ROLLER_GUIDE)
               .after(
                   "base-circle",
-                  "Check the base circle: the lifter's travel, its oil band, and its guide.")
+                  "Check the base circle: lifter travel, its oil band, and its guide.")
               .leadsTo(GEOMETRY_CHANGED));
 
   private CamRules() {}

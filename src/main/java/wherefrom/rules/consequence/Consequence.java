@@ -114,7 +114,7 @@ public record Consequence(
       return "";
     }
     if (places.isEmpty()) {
-      return "not tracked here: no tag will stop them, mind it yourself";
+      return "not tracked here: no tag will stop them, check it yourself";
     }
     List<String> figures = places.stream().map(Place::figures).distinct().toList();
     if (figures.size() <= MOST_NAMED) {
@@ -127,8 +127,19 @@ public record Consequence(
         + " more places";
   }
 
-  /** {@code R11, because: head milled, left bank; so valvetrain geometry changed, left bank}. */
+  /** What a rule is called where people read it: {@code rule 11}; R11 would be a rod. */
+  public static String ruleWords(String rule) {
+    return "rule " + rule.substring(1);
+  }
+
+  public String ruleWords() {
+    return ruleWords(rule);
+  }
+
+  /**
+   * {@code rule 11, because: head milled, left bank; so valvetrain geometry changed, left bank}.
+   */
   public String because() {
-    return rule + ", because: " + String.join("; so: ", reasons());
+    return ruleWords() + ", because: " + String.join("; so: ", reasons());
   }
 }

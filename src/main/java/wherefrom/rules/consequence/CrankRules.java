@@ -39,17 +39,14 @@ final class CrankRules {
                   "caps",
                   ALL,
                   Set.of(PartKind.MAIN_CAP),
-                  "See that each cap is still on its own main, the same way round.")
+                  "See that each cap is still on its own main, the same way around.")
               .after("line-clearance", "Check the oil clearance of each main bearing.")
               .after("line-end-play", "Check the crank's end play at the thrust bearing.")
               .after("free-turn", "Torque the main caps: the crank must turn freely by hand.")
-              .after("chain", "Check the chain slack: crank and cam are closer now."),
+              .after("chain", "Check the chain slack. Crank and cam are closer now."),
           Rule.of("R22", "One rod or main bearing failed", ChangeKind.BEARING_FAILED)
               .mustBeNew(
-                  BLOCK,
-                  ALL,
-                  SHELLS,
-                  "One bearing has failed: all rod and main bearings are replaced.")
+                  BLOCK, ALL, SHELLS, "One bearing has failed. Replace all rod and main bearings.")
               .from(Sources.TM_237_BEARINGS)
               .leadsTo(ChangeKind.DEBRIS_LOOSE),
           Rule.of("R22", "Debris on its way through the oil", ChangeKind.DEBRIS_LOOSE)
@@ -71,7 +68,7 @@ final class CrankRules {
                       PartKind.MAIN_SHELL,
                       PartKind.ROD_SHELL,
                       PartKind.ROD),
-                  "Caps are machined on their own housing: with another cap the housing must be"
+                  "Caps are machined on their own housing. With another cap, have the housing"
                       + " machined again.")
               .because(Renewal.SIZE)
               .from(Sources.TM_256)
@@ -94,8 +91,7 @@ final class CrankRules {
 
   private CrankRules() {}
 
-  private static Rule ground(
-      String which, ChangeKind change, Goods work, Set<PartKind> shells) {
+  private static Rule ground(String which, ChangeKind change, Goods work, Set<PartKind> shells) {
     return Rule.of("R16", "Crank ground, " + which + " journals", change)
         .work(which + "-grinding", Count.ONE, work)
         .mustBeNew(

@@ -14,7 +14,7 @@ final class FindingRules {
       List.of(
           Rule.of("R24", "Plastic cam gear broken", ChangeKind.PLASTIC_GEAR_BROKEN)
               .buy("chain-and-gears", Count.ONE, Goods.CHAIN_AND_GEARS)
-              .after("pan", "Pan and pickup off: find every crumb.")
+              .after("pan", "Pan and pickup off. Find every crumb.")
               .first(
                   "bent",
                   ALL,

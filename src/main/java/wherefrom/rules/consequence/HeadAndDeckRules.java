@@ -29,7 +29,7 @@ final class HeadAndDeckRules {
                   Sources.PRACTICE)
               .after(
                   "intake-faces",
-                  "Try the manifold: the heads of a V engine sit higher or lower now.")
+                  "Try the manifold. The heads of a V engine sit higher or lower now.")
               .perhaps(Count.PER_BANK, Goods.INTAKE_CUT)
               .onlyFor(Setting::isV));
 
@@ -46,15 +46,15 @@ final class HeadAndDeckRules {
         .after("dowels", "Check that the dowels do not bottom.")
         .after(
             "blind-holes",
-            "Try every head bolt in its hole: none may bottom in a blind hole before it clamps.")
-        .after("least-thickness", "Check the least thickness that the manual allows.")
+            "Try every head bolt in its hole. None may bottom in a blind hole before it clamps.")
+        .after("least-thickness", "Check the minimum thickness in the manual.")
         .leadsTo(ChangeKind.GEOMETRY_CHANGED);
   }
 
   /** Whatever brings head and piston nearer to each other, or farther apart. */
   private static Rule fit(Rule rule, String ratioSource) {
     return rule.buy("head-gasket", Count.PER_BANK, Goods.HEAD_GASKETS)
-        .after("compression-ratio", "Work the compression ratio anew.")
+        .after("compression-ratio", "Work out the compression ratio again.")
         .from(ratioSource)
         .after("piston-head", "Check the clearance from piston to head.")
         .after("piston-valve", "Check the clearance from piston to valve with clay or dial.");

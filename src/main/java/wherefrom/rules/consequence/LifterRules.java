@@ -24,7 +24,7 @@ final class LifterRules {
   private static final Set<PartKind> LIFTERS = Set.of(PartKind.LIFTER);
 
   private static final String NEW_MATE =
-      "Nobody knows where it came from: check it as a new mate of what it runs with.";
+      "Nobody knows where it came from. Check it as a new mate of what it runs on.";
 
   static final List<Rule> ROWS =
       List.of(
@@ -35,13 +35,14 @@ final class LifterRules {
                   BLOCK,
                   HERE,
                   LIFTERS,
-                  "A used flat lifter goes back to the very lobe it came from, or not at all.")
+                  "A used flat lifter goes back on its own lobe, or not at all.")
               .from(Sources.OVERHAUL_MANUAL)
               .later(
                   KnownCheck.LIFTER_CROWN.id(),
                   HERE,
                   LIFTERS,
-                  "See that the foot is still domed: two feet together rock, or measure the crown.")
+                  "See that the foot is still domed. Two feet held together rock, or measure"
+                      + " the crown.")
               .from(Sources.OVERHAUL_MANUAL)
               .after("spin", "See that the lifter spins when the engine is turned."),
           Rule.of("R2", "Foot of a flat lifter worn", FOOT_WORN)
@@ -50,8 +51,8 @@ final class LifterRules {
                   BLOCK,
                   HERE,
                   LIFTERS,
-                  "The foot of this flat lifter is worn: on any lobe it would wear the lobe down."
-                      + " It must be new.")
+                  "The foot of this flat lifter is worn. It would wear down any lobe. It must"
+                      + " be new.")
               .from(Sources.OVERHAUL_MANUAL)
               .after("worn-foot-lobe", "Look at the lobe that the worn lifter ran on."),
           Rule.of("R3", "Slot of a flat lifter unknown", SLOT_UNKNOWN)
@@ -60,8 +61,8 @@ final class LifterRules {
                   "machinist",
                   SELF,
                   LIFTERS,
-                  "Nobody knows which lobe this flat lifter ran on, so it cannot be used again."
-                      + " Buy the lifter set and the cam, or have a machinist inspect both."),
+                  "Nobody knows which lobe this flat lifter ran on. It cannot be used again."
+                      + " Buy lifters and cam, or have a machinist inspect both."),
           Rule.of("R3", "Slot of another part unknown", SLOT_UNKNOWN)
               .first(
                   "as-new-mate", SELF, EnumSet.complementOf(EnumSet.of(PartKind.LIFTER)), NEW_MATE)
@@ -72,7 +73,8 @@ final class LifterRules {
                   WARN,
                   MATES,
                   PartKind.all(),
-                  "What runs here with a part of unknown place may not be worn in to it."),
+                  "This part runs with a part of unknown place. The two may not be worn in to"
+                      + " each other."),
           Rule.of("R4", "New lifter on the used cam", LIFTER_REPLACED)
               .brings(PartKind.LIFTER, HERE)
               .know(
@@ -80,16 +82,17 @@ final class LifterRules {
                   WARN,
                   HERE,
                   LIFTERS,
-                  "A new lifter goes on a used lobe only where the lobe's taper and lift are good.")
+                  "A new lifter may go on a used lobe if its taper and lift are good.")
               .first("lobe-lift", HERE, LIFTERS, "Measure the lift of every lobe first.")
               .first(
                   "pushrod-ends",
                   HERE,
                   Set.of(PartKind.PUSHROD),
-                  "Look at the old pushrod's lower end: a worn ball spoils a new lifter.")
+                  "Look at the old pushrod's lower end. A worn ball ruins a new lifter.")
               .leadsTo(GEOMETRY_CHANGED),
           Rule.of("R5", "Cam lobe failed", LOBE_FAILED)
-              .mustBeNew(BLOCK, ALL, LIFTERS, "A lobe has failed: cam and lifters go together.")
+              .mustBeNew(
+                  BLOCK, ALL, LIFTERS, "A lobe has failed. Replace cam and lifters together.")
               .buy("cam", Cover.ALL, Count.ONE, Goods.CAM)
               .first("lifter-bores", ALL, LIFTERS, "Look at every lifter bore first.")
               .leadsTo(ChangeKind.DEBRIS_LOOSE));

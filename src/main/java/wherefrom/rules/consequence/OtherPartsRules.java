@@ -21,26 +21,26 @@ final class OtherPartsRules {
                   WARN,
                   ALL,
                   SPRINGS,
-                  "Other springs are bought as one set: a used one among them has another load.")
+                  "Buy other springs as one set. A used one among them has another load.")
               .because(Renewal.SORT)
               .first(
                   "spring-seat",
                   ALL,
                   Set.of(PartKind.RETAINER, PartKind.KEEPERS),
                   "See that retainers, keepers and spring seats fit the other springs.")
-              .after("guide", "Check that the springs clear the guides and the seals round them.")
+              .after("guide", "Check that the springs clear the guides and the seals around them.")
               .leadsTo(ChangeKind.SPRINGS_SHIMMED),
           Rule.of("R30", "Springs set to another height", ChangeKind.SPRINGS_SHIMMED)
               .first(
                   "spring-height",
                   ALL,
                   SPRINGS,
-                  "Measure the installed height at every valve; shim each spring to it.")
+                  "Measure the installed height at every valve. Shim each spring to it.")
               .first(
                   "coil-bind",
                   ALL,
                   SPRINGS,
-                  "Check for coil bind: installed height less solid height less lift.")
+                  "Check for coil bind: installed height minus solid height minus lift.")
               .first(
                   "retainer-seal",
                   ALL,
@@ -50,37 +50,39 @@ final class OtherPartsRules {
                   "loads",
                   ALL,
                   SPRINGS,
-                  "Check seat load and open load against the cam's card, at these heights."),
+                  "Check seat load and open load against the cam card, at these heights."),
           Rule.of("R31", "Another crank", ChangeKind.CRANK_CHANGED)
               .mustBeNew(
                   BLOCK,
                   ALL,
                   SHELLS,
-                  "Used shells have worn in to the journals of the old crank: another crank takes"
-                      + " new rod and main shells, to the size of its own journals.")
+                  "Used shells have worn in to the journals of the old crank. Another crank"
+                      + " takes new rod and main shells. They must fit the size of its own journals.")
               .because(Renewal.SIZE)
               .buy("crank", Count.ONE, Goods.CRANK)
               .first(
                   "crank-journals",
                   ALL,
                   SHELLS,
-                  "Measure every journal of the other crank; order the shells to its undersize.")
+                  "Measure every journal of the other crank. Order the shells to its undersize.")
               .know(
                   "pistons-and-rods",
                   WARN,
                   ALL,
                   Set.of(PartKind.PISTON, PartKind.ROD),
-                  "Another stroke wants pistons of another pin height, or rods of another length.")
+                  "Another stroke needs pistons of another pin height, or rods of another"
+                      + " length.")
               .after("crank-clearance", "Check the oil clearance of each rod and main bearing.")
               .after("crank-end-play", "Check the crank's end play at the thrust bearing.")
               .after("rod-side-play", "Check the side play of the rods on their pins.")
               .after("crank-balance", "Have the crank balanced with the rods and pistons it gets.")
               .after(
                   "rod-to-cam",
-                  "Turn the engine by hand: rods and their bolts clear cam, block and pan.")
+                  "Turn the engine by hand. Rods and their bolts must clear cam, block and pan.")
               .after("crank-ends", "See that damper, flywheel and pilot fit the other crank.")
               .after("crank-deck", "Measure the deck clearance of every piston.")
-              .after("crank-ratio", "Work the compression ratio anew: the stroke is another.")
+              .after(
+                  "crank-ratio", "Work out the compression ratio again: the stroke is different.")
               .after(
                   "crank-piston-valve",
                   "Check the clearance from piston to valve with clay or dial."),
@@ -89,8 +91,8 @@ final class OtherPartsRules {
                   WARN,
                   ALL,
                   PISTONS,
-                  "Other pistons go in as one set, alike in crown and weight: no used one among"
-                      + " them.")
+                  "Other pistons go in as one set, alike in crown and weight. Mix in no used"
+                      + " one.")
               .because(Renewal.SORT)
               .buy("rings", Count.PER_CYLINDER, Goods.RING_SETS)
               .first("piston-to-bore", ALL, PISTONS, "Measure piston to bore for each bore.")
@@ -98,10 +100,11 @@ final class OtherPartsRules {
                   "pin-and-front",
                   ALL,
                   PISTONS,
-                  "Check each pin in piston and rod, and which side the front mark faces.")
+                  "Check each pin in piston and rod. Check which side the front mark faces.")
               .after("other-ring-gap", "Set every ring gap in its own bore.")
               .after("piston-deck", "Measure the deck clearance of every piston.")
-              .after("piston-ratio", "Work the compression ratio anew: the crown is another.")
+              .after(
+                  "piston-ratio", "Work out the compression ratio again: the crown is different.")
               .after(
                   "other-piston-valve",
                   "Check the clearance from piston to valve with clay or dial.")

@@ -86,7 +86,8 @@ public record Rule(
   }
 
   Rule buy(String name, Cover cover, Count count, Goods what) {
-    return then(Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what.words() + "."));
+    return then(
+        Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what.words() + "."));
   }
 
   /** The parts that the change itself brings in. */
@@ -102,7 +103,8 @@ public record Rule(
 
   Rule work(String name, Cover cover, Count count, Goods what) {
     return then(
-        Then.ofThing(name, Effect.WORK, cover, count, what, "Work to pay for: " + what.words() + "."));
+        Then.ofThing(
+            name, Effect.WORK, cover, count, what, "Work to pay for: " + what.words() + "."));
   }
 
   /** A check that parts of these kinds wait for. */

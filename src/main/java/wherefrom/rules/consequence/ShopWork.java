@@ -138,7 +138,7 @@ public enum ShopWork {
       return where.isEmpty()
           ? Optional.empty()
           : Optional.of(
-              "\"" + words + "\" is done on all of the engine alike: leave the places out.");
+              "\"" + words + "\" is done on the whole engine alike. Leave the places out.");
     }
     if (where.isEmpty()) {
       return isOnePieceEach() && pieces < known.size()

@@ -68,7 +68,8 @@ record Then(
   }
 
   Then ofSort(Goods other) {
-    return with(count, thing, Optional.of(other), kinds.isEmpty() ? renewal : Renewal.SORT, source, only);
+    return with(
+        count, thing, Optional.of(other), kinds.isEmpty() ? renewal : Renewal.SORT, source, only);
   }
 
   Then because(Renewal why) {
@@ -136,7 +137,8 @@ record Then(
     Stream<Wanted> parts =
         effect.isCheck() && thing.isPresent()
             ? Stream.empty()
-            : setting.listAll(kinds, cover, cause).stream().map(place -> Wanted.of(place, sortWords()));
+            : setting.listAll(kinds, cover, cause).stream()
+                .map(place -> Wanted.of(place, sortWords()));
     return Stream.concat(things, parts).distinct().toList();
   }
 }

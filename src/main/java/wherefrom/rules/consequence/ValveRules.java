@@ -22,13 +22,14 @@ final class ValveRules {
               .work("grinding", Count.PER_BANK, Goods.VALVE_JOB)
               .buy("stem-seals", Count.PER_VALVE, Goods.STEM_SEALS)
               .first(
-                  "installed-height", BANK, SPRINGS, "Measure installed height; shim the springs.")
+                  "installed-height", BANK, SPRINGS, "Measure installed height. Shim the springs.")
               .from(Sources.TM_289)
               .first("tip-height", BANK, VALVES, "Check the height of the valve tips.")
               .first("margin", BANK, VALVES, "Check the valve margins.")
               .first("seat-width", BANK, VALVES, "Measure width and place of each seat's contact.")
-              .after("chamber", "Measure the chambers anew in cc.")
-              .after("leak-test", "Leak-test every valve with its plug in: spirit or vacuum.")
+              .after("chamber", "Measure the chambers again in cc.")
+              .after(
+                  "leak-test", "Leak-test every valve with its plug in: mineral spirits or vacuum.")
               .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of("R13", "New valve", ChangeKind.VALVE_REPLACED)
               .brings(PartKind.VALVE, HERE)
@@ -40,8 +41,8 @@ final class ValveRules {
                   WARN,
                   HERE,
                   VALVES,
-                  "The place's record starts anew with the new valve.")
-              .after("leak-test", "Leak-test the new valve: spirit or vacuum.")
+                  "The place's record starts again with the new valve.")
+              .after("leak-test", "Leak-test the new valve: mineral spirits or vacuum.")
               .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of(
                   "R38",
@@ -49,7 +50,8 @@ final class ValveRules {
                   ChangeKind.LARGER_VALVES,
                   ChangeKind.LARGER_INTAKE_VALVES,
                   ChangeKind.LARGER_EXHAUST_VALVES)
-              .mustBeNew(BLOCK, SIDE, VALVES, "The seats are cut for larger valves: no old one.")
+              .mustBeNew(
+                  BLOCK, SIDE, VALVES, "The seats are cut for larger valves. Fit no old one.")
               .because(Renewal.SIZE)
               .buy("stem-seals", SIDE, Count.PER_VALVE, Goods.STEM_SEALS)
               .work("seats-cut", SIDE, Count.PER_VALVE, Goods.SEATS_CUT)
@@ -68,16 +70,19 @@ final class ValveRules {
                   "springs",
                   SIDE,
                   SPRINGS,
-                  "Measure installed height and loads: a larger valve is heavier, maybe longer.")
+                  "Measure installed height and loads. A larger valve is heavier, maybe longer.")
               .after("throats", "See that the throats were opened and blended to the new seats.")
-              .after("chamber", "Measure the chambers anew in cc.")
-              .after("compression-ratio", "Work the compression ratio anew.")
-              .after("valve-bore", "Turn by hand: each valve clears the bore's edge at full lift.")
-              .after("valve-valve", "Turn by hand: intake and exhaust clear each other at overlap.")
+              .after("chamber", "Measure the chambers again in cc.")
+              .after("compression-ratio", "Work out the compression ratio again.")
+              .after(
+                  "valve-bore", "Turn by hand. Each valve must clear the bore's edge at full lift.")
+              .after(
+                  "valve-valve",
+                  "Turn by hand. Intake and exhaust must clear each other at overlap.")
               .after(
                   "piston-valve",
-                  "Check piston to valve, deep and sideways: the pockets fit smaller valves.")
-              .after("leak-test", "Leak-test every new valve: spirit or vacuum.")
+                  "Check piston to valve, deep and sideways. The pockets fit smaller valves.")
+              .after("leak-test", "Leak-test every new valve: mineral spirits or vacuum.")
               .leadsTo(ChangeKind.GEOMETRY_CHANGED));
 
   private ValveRules() {}

@@ -28,7 +28,7 @@ final class ValvetrainRules {
                   WARN,
                   HERE,
                   Set.of(PartKind.PUSHROD, PartKind.ROCKER),
-                  "Do not pair a worn ball with a new socket, or a new ball with a worn one.")
+                  "Do not pair a worn ball with a new socket. Nor a new ball with a worn one.")
               .from(Sources.TM_225)
               .first("both-ends", HERE, PUSHRODS, "Look at both of its mates: rocker and lifter."),
           Rule.of("R9", "More valve lift", ChangeKind.LIFT_INCREASED)
@@ -45,12 +45,13 @@ final class ValvetrainRules {
                   "studs",
                   ALL,
                   ROCKERS,
-                  "Press-in studs? Lay a straightedge over them before fitting, and judge them"
-                      + " against the open spring load: have them pinned or changed to screw-in.")
+                  "Press-in studs? Lay a straightedge over them before fitting. Judge them"
+                      + " against the open spring load. Have them pinned or changed to screw-in.")
               .perhaps(Count.PER_VALVE, Goods.SCREW_IN_STUDS)
               .onlyFor(Setting::isStudded)
               .after(
-                  "studs-after", "Straightedge over the rocker studs again: none may have risen.")
+                  "studs-after",
+                  "Lay a straightedge over the rocker studs again. None may have risen.")
               .onlyFor(Setting::isStudded)
               .after("piston-valve", "Check the clearance from piston to valve with clay or dial."),
           Rule.of("R10", "New rocker", ChangeKind.ROCKER_REPLACED)
@@ -59,14 +60,14 @@ final class ValvetrainRules {
                   WARN,
                   HERE,
                   PIVOTS,
-                  "Rocker and pivot are a pair: a new rocker takes a new pivot.")
+                  "Rocker and pivot are a pair. A new rocker takes a new pivot.")
               .first("ratio", HERE, ROCKERS, "Check that the new rocker has the same ratio.")
               .first("oil-hole", HERE, ROCKERS, "Check the rocker's oil hole.")
               .first(
                   "pushrod-ends",
                   HERE,
                   PUSHRODS,
-                  "Look at the old pushrod's upper end: a worn ball spoils a new rocker.")
+                  "Look at the old pushrod's upper end. A worn ball ruins a new rocker.")
               .after("tip-sweep", "Check the sweep of the rocker over the valve tip.")
               .leadsTo(ChangeKind.GEOMETRY_CHANGED),
           Rule.of(
@@ -80,7 +81,7 @@ final class ValvetrainRules {
                   HERE,
                   PUSHRODS,
                   "Check the pushrod length with a checking pushrod.")
-              .after("preload", "Set preload or lash anew.")
+              .after("preload", "Set preload or lash again.")
               .after("sweep", "Check the sweep of the rockers over the valve tips."),
           Rule.of("R25", "Bent pushrod", ChangeKind.PUSHROD_BENT)
               .mustBeNew(
@@ -95,8 +96,8 @@ final class ValvetrainRules {
                   WARN,
                   HERE,
                   ROCKERS,
-                  "A pressed stud that has moved: oversize stud, or ream and tap for a screwed"
-                      + " one.")
+                  "A pressed-in stud has moved. Fit an oversize stud, or ream and tap for"
+                      + " screw-in.")
               .from(Sources.OVERHAUL_MANUAL)
               .buy("new-stud", Count.PER_VALVE, Goods.STUDS)
               .work("stud-work", Count.PER_VALVE, Goods.STUD_WORK)
@@ -109,29 +110,30 @@ final class ValvetrainRules {
                   BLOCK,
                   ALL,
                   ROCKERS,
-                  "All rockers have the other ratio: no old one among them.")
+                  "All rockers have the other ratio. Mix in no old one.")
               .because(Renewal.SORT)
               .mustBeNew(
                   "pivots",
                   WARN,
                   ALL,
                   PIVOTS,
-                  "Rocker and pivot are a pair: new rockers take new pivots.")
+                  "Rocker and pivot are a pair. New rockers take new pivots.")
               .first(
                   "true-ratio",
                   ALL,
                   ROCKERS,
-                  "Measure the true ratio of a new rocker: lift at the valve by lift at the lobe.")
+                  "Measure the true ratio of a new rocker: valve lift divided by lobe lift.")
               .first(
                   "pushrod-hole",
                   ALL,
                   PUSHRODS,
-                  "See that each pushrod clears its hole or guide plate: it leans otherwise now.")
+                  "See that each pushrod clears its hole or guide plate. It leans differently"
+                      + " now.")
               .first(
                   "pushrod-ends",
                   ALL,
                   PUSHRODS,
-                  "Look at the old pushrods' upper ends: a worn ball spoils a new rocker.")
+                  "Look at the old pushrods' upper ends. A worn ball ruins a new rocker.")
               .after("cover", "See that rockers and nuts clear the rocker covers.")
               .leadsTo(ChangeKind.LIFT_INCREASED)
               .leadsTo(ChangeKind.GEOMETRY_CHANGED),
@@ -143,12 +145,13 @@ final class ValvetrainRules {
                   "boss",
                   BANK,
                   ROCKERS,
-                  "See that every boss is cut square and to one depth, and its thread is whole.")
+                  "See that every boss is cut square and to one depth. See that its thread is"
+                      + " whole.")
               .first(
                   "stud-heights",
                   BANK,
                   ROCKERS,
-                  "Lay a straightedge over the new studs: all stand alike.")
+                  "Lay a straightedge over the new studs. All must stand alike.")
               .first(
                   "guide-plates",
                   BANK,

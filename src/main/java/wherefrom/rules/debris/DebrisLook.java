@@ -13,20 +13,20 @@ import java.util.stream.Stream;
 public enum DebrisLook {
   PLASTIC(
       "plastic",
-      "hard crumbs of plastic or fibre",
+      "hard crumbs of plastic or fiber",
       true,
       List.of(Opening.PAN_AND_PICKUP, Opening.PUMP, Opening.FILTER, Opening.FIRST_BEARINGS),
       Suspect.CAM_GEAR_TEETH),
   ALUMINIUM_WITH_PLASTIC(
-      "aluminium, plastic",
-      "aluminium together with plastic",
+      "aluminum, plastic",
+      "aluminum together with plastic",
       true,
       List.of(Opening.PAN_AND_PICKUP),
       Suspect.CAM_GEAR_CORE,
       Suspect.PISTON_SKIRT),
   ALUMINIUM(
-      "aluminium",
-      "aluminium without plastic",
+      "aluminum",
+      "aluminum without plastic",
       true,
       List.of(),
       Suspect.PISTON_SKIRT,
@@ -42,11 +42,11 @@ public enum DebrisLook {
       Suspect.CHAIN,
       Suspect.PUMP,
       Suspect.ROLLER_NEEDLES),
-  GREY_PASTE("grey paste", "fine grey paste on the magnet", false, List.of(), Suspect.NORMAL_WEAR),
+  GREY_PASTE("gray paste", "fine gray paste on the magnet", false, List.of(), Suspect.NORMAL_WEAR),
   SILVER_GLITTER(
-      "glitter", "silver-grey glitter that no magnet draws", true, List.of(), Suspect.OVERLAY),
-  COPPER("copper", "copper or bronze colour", true, List.of(), Suspect.SHELL_LINING),
-  SWARF("swarf, grit", "curled swarf, or grit", true, List.of(), Suspect.MACHINING),
+      "glitter", "silver-gray glitter that no magnet draws", true, List.of(), Suspect.OVERLAY),
+  COPPER("copper", "copper or bronze color", true, List.of(), Suspect.SHELL_LINING),
+  SWARF("chips, grit", "curled chips, or grit", true, List.of(), Suspect.MACHINING),
   BROWN_MILK(
       "brown milk",
       "brown milk",

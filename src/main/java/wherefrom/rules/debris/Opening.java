@@ -4,23 +4,23 @@ import java.util.Locale;
 
 /** What can be opened to look further, the cheapest first (common practice, no source). */
 public enum Opening {
-  NOTE("Write it down", "Write it down and photograph it; nothing needs opening for this alone."),
+  NOTE("Write it down", "Write it down and photograph it. Nothing needs opening for this alone."),
   DRAINED_OIL(
-      "Drained oil", "Strain the drained oil through a clean cloth; look at oil and cloth."),
+      "Drained oil", "Strain the drained oil through a clean cloth. Look at oil and cloth."),
   FILTER("Oil filter", "Cut the filter open and pull out the pleats."),
   PRESSURE_TEST(
       "Pressure test",
-      "Pressure-test the cooling system; head and block bare, where a crack is suspected."),
+      "Pressure-test the cooling system. Test head and block bare if a crack is suspected."),
   INTAKE_GASKET("Intake gasket", "Intake manifold off: its gasket and water passages."),
-  LIFTERS("Lifters", "Take out the lifters one by one and look at each foot and lobe."),
+  LIFTERS("Lifters", "Take out the lifters one by one. Look at each foot and lobe."),
   HEAD_GASKET("Head gasket", "Head off: gasket and deck."),
   FRONT_COVER("Front cover", "Front cover off: chain, gears, and the cover's gasket."),
   PAN_AND_PICKUP("Pan and pickup", "Pan off: pickup screen, all corners."),
   PUMP("Oil pump", "Open the oil pump."),
   FIRST_BEARINGS(
       "First bearings",
-      "One main cap at a time, crank in place: look at the lower shell of the main nearest the pump"
-          + " outlet and of the one farthest from it; then one rod of each crank pin."),
+      "One main cap at a time, crank in place. Look at two lower shells: nearest"
+          + " the pump outlet, and farthest. Then look at one rod of each crank pin."),
   CAM("Cam", "Pull the cam and look at every lobe and bearing."),
   ALL_BEARINGS("All bearings", "All rod and main caps off: every shell."),
   BORES("Pistons and bores", "Pistons out: skirts and bores."),

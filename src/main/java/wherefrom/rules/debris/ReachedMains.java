@@ -7,7 +7,7 @@ public enum ReachedMains {
   /** Not answered: only a look at the lower main shells answers it. */
   OPEN("not answered: look at the lower main shells (TM 5-3895-346-14)"),
   YES("yes: a bearing shows it"),
-  NO("no: the bearings that tell were looked at and are clean");
+  NO("no: the bearings that tell are inspected and clean");
 
   private final String words;
 

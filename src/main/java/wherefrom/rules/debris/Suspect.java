@@ -16,13 +16,13 @@ enum Suspect {
   PUMP("the pump", Opening.PUMP),
   PISTON_SKIRT("a scuffed piston skirt", Opening.BORES),
   OVERLAY("the overlay of the bearings: tin or lead", Opening.FIRST_BEARINGS, Opening.ALL_BEARINGS),
-  ALUMINIUM_SHELL("a bearing lined with aluminium", Opening.FIRST_BEARINGS),
+  ALUMINIUM_SHELL("a bearing lined with aluminum", Opening.FIRST_BEARINGS),
   SHELL_LINING(
-      "the lining of a shell, or a bush: a bearing is worn through",
+      "the lining of a shell, or a bushing: a bearing is worn through",
       Opening.FIRST_BEARINGS,
       Opening.ALL_BEARINGS),
-  MACHINING("an earlier machining that was not washed out", Opening.GALLERIES),
-  NORMAL_WEAR("normal wear, if there is little", Opening.NOTE),
+  MACHINING("earlier machining that was not washed out", Opening.GALLERIES),
+  NORMAL_WEAR("normal wear: a little of it is normal", Opening.NOTE),
   SEALANT_STRINGS("strings of sealant that starve the pickup", Opening.PAN_AND_PICKUP),
   WATER(
       "coolant or water in the oil, which harms bearings",

@@ -30,21 +30,22 @@ final class CameraFault {
       case NOT_ALLOWED ->
           "You may not use camera "
               + name
-              + ". Allow it in the system's settings; on Linux add yourself to the group video.";
+              + ". Allow it in the system's settings. On Linux, add yourself to the group"
+              + " video.";
       case BUSY -> "Camera " + name + " is in use. Close the other program that uses it.";
       default ->
           "Camera "
               + name
-              + " cannot be opened. Close other programs that use it, allow it in the system's"
-              + " settings, or plug it out and in again.";
+              + " cannot be opened. Close other programs that use it. Allow it in the"
+              + " system's settings. Unplug it and plug it in again.";
     };
   }
 
   private static String clipAdvice(String source) {
     boolean missing = source.startsWith("file:") && !Files.exists(Path.of(source.substring(5)));
     return missing
-        ? "The file is not there: check its name."
-        : "The file is damaged or no film: record it again, or choose another.";
+        ? "The file is not there. Check its name."
+        : "The file is damaged or not a video. Record it again, or choose another.";
   }
 
   static String ofReading(CameraInput input) {

@@ -26,9 +26,9 @@ final class FfmpegLibrary {
       loader.run();
     } catch (LinkageError | RuntimeException missing) {
       throw new IOException(
-          "Cameras cannot be used on this computer: the camera library does not start. On Debian"
-              + " and Ubuntu install libpulse0, libasound2, libdrm2 and libxcb-shm0. A keyboard"
-              + " scanner, picture files and the typed code work without it.",
+          "Cameras cannot be used: the camera library does not start. On Debian and"
+              + " Ubuntu install libpulse0, libasound2, libdrm2 and libxcb-shm0. Scanner,"
+              + " picture files and typed codes work without it.",
           missing);
     }
   }

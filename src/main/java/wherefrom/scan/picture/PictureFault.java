@@ -25,30 +25,29 @@ final class PictureFault extends IOException {
    */
   static void refuseUnlessFile(Path file) throws IOException {
     if (Files.isDirectory(file)) {
-      throw of(file + " is a folder: choose a picture in it.");
+      throw of(file + " is a folder. Choose a picture in it.");
     }
     if (!Files.exists(file)) {
-      throw of(file + " is not there: check its name.");
+      throw of(file + " is not there. Check its name.");
     }
     if (!Files.isReadable(file)) {
-      throw of(file + " may not be read: ask its owner, or copy it.");
+      throw of(file + " may not be read. Ask its owner, or copy it.");
     }
     if (!Files.isRegularFile(file)) {
-      throw of(file + " is no file of a picture: choose one.");
+      throw of(file + " is not a picture file. Choose one.");
     }
     if (Files.size(file) == 0) {
-      throw of(file + " is empty: take the picture again, or copy it again.");
+      throw of(file + " is empty. Take the picture again, or copy it again.");
     }
   }
 
   static PictureFault noPicture(Path file) {
-    return of(file + " is no picture that can be read: save it as a PNG or JPEG file.");
+    return of(file + " is not a picture that can be read. Save it as a PNG or JPEG file.");
   }
 
   static PictureFault damaged(Path file, Throwable cause) {
     return new PictureFault(
-        file + " is damaged: copy it again, take the picture again, or save it as a PNG file.",
-        cause);
+        file + " is damaged. Copy it again, take it again, or save it as PNG.", cause);
   }
 
   static PictureFault tooMuch(Path file, PictureGate.TooMuch tooMuch) {

@@ -8,19 +8,18 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Touch;
 
 /** Asks for one of several things, each a large key. */
-public final class ChoiceScreen<T> implements Screen {
-  private final String title;
-  private final Pager<Choice<T>> list;
-
+public final class ChoiceScreen<T> extends Page {
   /**
    * @param done is given what was chosen; Back leaves without
    */
   public ChoiceScreen(Desk desk, String title, List<Choice<T>> choices, Consumer<T> done) {
-    this.title = title;
+    super(desk, title, false);
     Touch touch = desk.touch();
     boolean told = choices.stream().anyMatch(choice -> !choice.more().isEmpty());
-    list = Pager.list(touch, choice -> told ? row(desk, choice, done) : key(desk, choice, done));
+    Pager<Choice<T>> list =
+        Pager.list(touch, choice -> told ? row(desk, choice, done) : key(desk, choice, done));
     list.setItems(choices);
+    lay(list);
   }
 
   private static <T> Region key(Desk desk, Choice<T> choice, Consumer<T> done) {
@@ -36,20 +35,5 @@ public final class ChoiceScreen<T> implements Screen {
   private static <T> void choose(Desk desk, Choice<T> choice, Consumer<T> done) {
     desk.navigator().back();
     done.accept(choice.value());
-  }
-
-  @Override
-  public String title() {
-    return title;
-  }
-
-  @Override
-  public Region view() {
-    return list;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -92,6 +92,13 @@ public final class Desk {
     return touch;
   }
 
+  /** Letters of another size, for a screen that has no room for those that are set. */
+  void letters(double factor) {
+    if (factor != touch.scale().textFactor()) {
+      touch = touch.withText(factor);
+    }
+  }
+
   public Scale scale() {
     return touch.scale();
   }

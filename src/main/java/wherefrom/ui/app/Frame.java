@@ -1,5 +1,7 @@
 package wherefrom.ui.app;
 
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
@@ -38,32 +40,64 @@ final class Frame extends Region {
     requestLayout();
   }
 
+  /** Told whenever the window has another size. */
+  void onResized(Runnable listener) {
+    widthProperty().addListener(changed -> listener.run());
+    heightProperty().addListener(changed -> listener.run());
+  }
+
+  /** Whether the contents have the room that they need; as long as there is no window they do. */
+  boolean fits() {
+    if (getWidth() <= 0 || getHeight() <= 0) {
+      return true;
+    }
+    Bounds room = room();
+    return content.minWidth(-1) <= room.getWidth() + 1
+        && content.minHeight(room.getWidth()) <= room.getHeight() + 1;
+  }
+
   /** Whether the contents take the whole glass. */
   boolean isWhole() {
     return whole;
   }
 
-  @Override
-  protected void layoutChildren() {
-    double margin = Math.floor(scale.px(MARGIN_MM));
+  private double margin() {
+    return Math.floor(scale.px(MARGIN_MM));
+  }
+
+  private boolean isUpright() {
+    return getHeight() > getWidth();
+  }
+
+  /** Where the contents are. */
+  private Bounds room() {
+    double margin = margin();
     double width = getWidth() - 2 * margin;
     double height = getHeight() - 2 * margin;
-    boolean upright = height > width;
+    if (whole) {
+      return new BoundingBox(margin, margin, width, height);
+    }
+    double side = isUpright() ? 0 : Math.ceil(rail.wide() + scale.gap());
+    double below = isUpright() ? Math.ceil(rail.high() + scale.gap()) : 0;
+    double top = title.high();
+    return new BoundingBox(
+        margin + side, margin + top, width - side, Math.max(0, height - top - below));
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double margin = margin();
+    double width = getWidth() - 2 * margin;
+    double height = getHeight() - 2 * margin;
+    boolean upright = isUpright();
     rail.stand(upright);
-    double side = upright ? 0 : Math.ceil(rail.wide() + scale.gap());
-    double below = upright ? Math.ceil(rail.high() + scale.gap()) : 0;
     rail.resizeRelocate(
         margin,
         upright ? margin + height - rail.high() : margin,
         upright ? width : rail.wide(),
         upright ? rail.high() : height);
-    if (whole) {
-      content.resizeRelocate(margin, margin, width, height);
-      return;
-    }
-    double top = title.high();
-    title.resizeRelocate(margin + side, margin, width - side, top);
-    content.resizeRelocate(
-        margin + side, margin + top, width - side, Math.max(0, height - top - below));
+    Bounds room = room();
+    title.resizeRelocate(room.getMinX(), margin, room.getWidth(), title.high());
+    content.resizeRelocate(room.getMinX(), room.getMinY(), room.getWidth(), room.getHeight());
   }
 }

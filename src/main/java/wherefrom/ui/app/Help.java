@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 
 /**
  * What to do now on a screen, in three sentences at most. All of them stand in {@code
- * help.properties}, by the name of the screen's class without its last word.
+ * help.properties}, by the screen's package and the name of its class without its last word.
  */
 public record Help(List<String> sentences) {
   private static final String FILE = "/wherefrom/ui/help.properties";
@@ -32,9 +32,10 @@ public record Help(List<String> sentences) {
     }
   }
 
-  /** The key of a screen's sentences: its name without {@code Screen}. */
+  /** The key of a screen's sentences: {@code inspect.Card} for its card screen. */
   public static String key(Class<? extends Screen> screen) {
-    return screen.getSimpleName().replaceFirst("Screen$", "");
+    String room = screen.getPackageName().replaceFirst(".*\\.", "");
+    return room + "." + screen.getSimpleName().replaceFirst("Screen$", "");
   }
 
   /** Whether a screen has sentences of its own. */

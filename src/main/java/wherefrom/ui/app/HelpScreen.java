@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
-import javafx.scene.Group;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.ui.controls.Icon;
@@ -42,7 +42,7 @@ public final class HelpScreen implements Screen, Scannable {
   }
 
   private static HBox withPicture(Touch touch, Pager<Region> rows) {
-    Group picture = Icon.HELP.draw(touch.scale().px(PICTURE_MM));
+    Pane picture = Icon.HELP.draw(touch.scale().px(PICTURE_MM));
     StackPane held = new StackPane(picture);
     held.setAlignment(Pos.TOP_CENTER);
     Panes.wide(held, PICTURE_MM + 2 * wherefrom.ui.controls.Scale.GAP_MM, touch.scale());

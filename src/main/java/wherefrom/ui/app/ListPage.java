@@ -16,8 +16,16 @@ import wherefrom.ui.controls.Panes;
 public abstract class ListPage extends Page {
   private final Pager<Region> list;
 
+  /** A list of things of the open job. */
   protected ListPage(Desk desk, String title) {
-    super(desk, title);
+    this(desk, title, true);
+  }
+
+  /**
+   * @param onJob whether it works on the open job
+   */
+  protected ListPage(Desk desk, String title, boolean onJob) {
+    super(desk, title, onJob);
     list = Pager.list(desk.touch(), row -> row);
     layOut(List.of(), List.of());
   }

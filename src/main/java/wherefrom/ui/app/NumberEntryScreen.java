@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import javafx.scene.layout.VBox;
 import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Split;
 
 /** Asks for figures on a large pad, or on a real keyboard. */
 public final class NumberEntryScreen extends Asking {
@@ -16,11 +17,10 @@ public final class NumberEntryScreen extends Asking {
     super(desk, title, pad, done);
     VBox side = Panes.column(desk.scale(), Panes.grow(desk.touch().text(question)));
     if (signed) {
-      side.getChildren().add(desk.touch().primary(Keypad.SIGN, pad::turnSign));
+      side.getChildren().add(desk.touch().key(Keypad.SIGN, pad::turnSign));
     }
-    side.getChildren().add(desk.touch().primary("Done", this::enter));
-    pad.setMinWidth(desk.scale().px(signed ? 120 : 130));
-    lay(Panes.row(desk.scale(), Panes.grow(pad), Panes.grow(side)));
+    side.getChildren().add(desk.touch().tag("Done", "", this::enter));
+    lay(new Split(desk.scale(), pad, side));
   }
 
   /** Asks for whole figures, such as the six digits of a tag. */

@@ -12,11 +12,21 @@ import wherefrom.ui.controls.Touch;
 public abstract class Page implements Screen {
   protected final Desk desk;
   private final String title;
+  private final boolean onJob;
   private Region view = new Region();
 
+  /** A page that works on the open job. */
   protected Page(Desk desk, String title) {
+    this(desk, title, true);
+  }
+
+  /**
+   * @param onJob whether it works on the open job
+   */
+  protected Page(Desk desk, String title, boolean onJob) {
     this.desk = desk;
     this.title = title;
+    this.onJob = onJob;
   }
 
   /** Gives the screen its contents; once, while it is made. */
@@ -54,6 +64,11 @@ public abstract class Page implements Screen {
   @Override
   public final Region view() {
     return view;
+  }
+
+  @Override
+  public final boolean onJob() {
+    return onJob;
   }
 
   @Override

@@ -19,8 +19,8 @@ import wherefrom.ui.controls.TouchKey;
 final class Rail extends Region {
   private static final double ICON_MM = 6.4;
   private static final double WIDE_MM = 23.7;
-  private static final double WIDER_MM = 34.9;
-  private static final double WIDEST_MM = 44.4;
+  private static final double WIDER_MM = 36.5;
+  private static final double WIDEST_MM = 47.5;
 
   /** UNDO takes back: more room is kept beside it. */
   private static final double APART_MM = 2 * Scale.GAP_MM;
@@ -60,7 +60,7 @@ final class Rail extends Region {
         touch.key(key.words(), key.act()).draw(key.icon().draw(factor * touch.scale().px(ICON_MM)));
     plate.setAccessibleRole(AccessibleRole.BUTTON);
     plate.setAccessibleText(key.spoken());
-    return plate.select(key.on());
+    return plate.tight().select(key.on());
   }
 
   /** The width of the rail on the left edge, in pixels. */

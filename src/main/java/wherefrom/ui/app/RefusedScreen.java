@@ -6,7 +6,6 @@ import javafx.scene.layout.VBox;
 import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 
 /**
  * A code that was read and means nothing here. Its answer takes the whole screen, so that nothing
@@ -26,7 +25,7 @@ public final class RefusedScreen implements Screen, Scannable {
         Panes.column(
             desk.scale(),
             card,
-            Tiles.row(desk.scale(), desk.touch().primary("OK", desk.navigator()::back)));
+            desk.touch().tag("OK", "or scan the next tag", desk.navigator()::back));
   }
 
   @Override

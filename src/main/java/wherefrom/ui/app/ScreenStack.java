@@ -6,12 +6,26 @@ import java.util.function.Supplier;
 
 /** The screens from the first to the one that is up; Back leads from each to the one below. */
 final class ScreenStack {
-  private record Level(Supplier<? extends Screen> maker, Screen screen) {}
+  /**
+   * @param letters the size of its letters as a factor
+   */
+  private record Level(Supplier<? extends Screen> maker, Screen screen, double letters) {}
 
   private final List<Level> levels = new ArrayList<>();
 
-  void push(Supplier<? extends Screen> maker) {
-    levels.add(new Level(maker, maker.get()));
+  void push(Supplier<? extends Screen> maker, double letters) {
+    levels.add(new Level(maker, maker.get(), letters));
+  }
+
+  /** The size of the letters on the screen that is up. */
+  double letters() {
+    return levels.get(levels.size() - 1).letters();
+  }
+
+  /** Makes the screen that is up once more, with letters of another size. */
+  void remakeTop(double letters) {
+    Level top = levels.remove(levels.size() - 1);
+    levels.add(new Level(top.maker(), top.maker().get(), letters));
   }
 
   /** The screen that is up. */
@@ -45,8 +59,8 @@ final class ScreenStack {
     levels.subList(Math.min(lowest, levels.size()), levels.size()).clear();
   }
 
-  /** Makes all of them again, as after a change of sizes. */
-  void remake() {
-    levels.replaceAll(level -> new Level(level.maker(), level.maker().get()));
+  /** Makes all of them again with letters of this size, as after a change of sizes. */
+  void remake(double letters) {
+    levels.replaceAll(level -> new Level(level.maker(), level.maker().get(), letters));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import wherefrom.job.OpenJob;
@@ -19,6 +20,9 @@ public final class Shell extends StackPane implements Front {
 
   /** Nobody has read a sentence so soon: it may well be about the way to the next screen. */
   private static final long UNREAD_NANOS = 1_000_000_000L;
+
+  /** Between the usual size of letters and twice that. */
+  private static final double MIDDLE = 1.5;
 
   private final Map<ScreenId, ScreenMaker> screens;
   private final Desk desk;
@@ -36,6 +40,7 @@ public final class Shell extends StackPane implements Front {
   private String saidLast = "";
   private long saidAt;
   private boolean systemDark;
+  private double frameLetters;
 
   /**
    * Opens the list of jobs.
@@ -62,6 +67,7 @@ public final class Shell extends StackPane implements Front {
     this.railKeys = new RailKeys(desk, camera, this::turnCamera, this::help);
     getStyleClass().add("bench");
     getStylesheets().add(looks());
+    this.frameLetters = set();
     this.title = new TitleRow(desk.touch());
     this.rail = rail();
     this.frame = new Frame(desk.touch(), rail, title);
@@ -88,6 +94,7 @@ public final class Shell extends StackPane implements Front {
     camera.writeTo(title::aside);
     look();
     getChildren().setAll(frame, walk.ring());
+    frame.onResized(() -> Platform.runLater(this::refit));
   }
 
   /** Takes the colors that the settings say. */
@@ -135,9 +142,15 @@ public final class Shell extends StackPane implements Front {
   }
 
   private void push(Supplier<? extends Screen> maker) {
-    stack.push(maker);
+    desk.letters(set());
+    stack.push(maker, set());
     turned();
     up();
+  }
+
+  /** The size of letters that the person has set, as a factor. */
+  private double set() {
+    return desk.settings().textPercent() / 100.0;
   }
 
   /** A sentence is about what was done last, on the screen on which it came up. */
@@ -162,7 +175,7 @@ public final class Shell extends StackPane implements Front {
 
   /** On a stop there is no way back but the ways out of it. */
   private void escape() {
-    if (!current().whole()) {
+    if (!current().whole() || current() instanceof Typable) {
       back();
     }
   }
@@ -175,6 +188,10 @@ public final class Shell extends StackPane implements Front {
 
   private void up() {
     walk.forget();
+    if (frameLetters != set()) {
+      reframe(set());
+    }
+    desk.letters(stack.letters());
     desk.touch().settle();
     arrange();
     Screen screen = current();
@@ -182,7 +199,41 @@ public final class Shell extends StackPane implements Front {
     if (screen.equals(current())) {
       arrange();
       camera.follow();
+      refit();
     }
+  }
+
+  /**
+   * A screen that has no room for letters of the size that is set gets the next smaller ones, so
+   * that nothing of it is cut.
+   */
+  private void refit() {
+    double letters = stack.letters();
+    if (letters > 1 && !frame.fits()) {
+      double smaller = letters > MIDDLE ? MIDDLE : 1;
+      down();
+      desk.letters(smaller);
+      stack.remakeTop(smaller);
+      up();
+    } else if (frameLetters > 1 && !frame.fits()) {
+      reframe(1);
+      arrange();
+    }
+  }
+
+  /** The frame with letters of another size; what it says stays. */
+  private void reframe(double letters) {
+    String said = message();
+    double before = desk.scale().textFactor();
+    desk.letters(letters);
+    frameLetters = letters;
+    title = new TitleRow(desk.touch());
+    rail = rail();
+    frame = new Frame(desk.touch(), rail, title);
+    build();
+    frame.resize(getWidth(), getHeight());
+    title.say(said);
+    desk.letters(before);
   }
 
   private void arrange() {
@@ -353,13 +404,8 @@ public final class Shell extends StackPane implements Front {
   public void rescale() {
     down();
     camera.rescale();
-    String said = message();
-    title = new TitleRow(desk.touch());
-    rail = rail();
-    frame = new Frame(desk.touch(), rail, title);
-    build();
-    title.say(said);
-    stack.remake();
+    reframe(set());
+    stack.remake(set());
     up();
   }
 

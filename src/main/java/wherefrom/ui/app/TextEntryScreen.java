@@ -21,13 +21,20 @@ public final class TextEntryScreen implements Screen, Typable {
     this.desk = desk;
     this.title = title;
     this.done = done;
-    board = Panes.grow(new LetterBoard(desk.touch(), initial, MOST));
-    board.addToLastRow(desk.touch().primary("Done", this::enter));
+    board = Panes.grow(new LetterBoard(desk.touch(), title, initial, MOST));
+    board.back(desk.touch().key("Back", desk.navigator()::back));
+    board.done(desk.touch().tag("Done", "", this::enter));
   }
 
   @Override
   public String title() {
     return title;
+  }
+
+  /** Letters need the whole glass where it is small. */
+  @Override
+  public boolean whole() {
+    return true;
   }
 
   @Override

@@ -45,7 +45,7 @@ public final class ConsequenceScreen implements Screen {
 
   @Override
   public String title() {
-    return consequence.rule() + ": " + consequence.effect().words();
+    return Words.capital(consequence.ruleWords()) + ": " + consequence.effect().words();
   }
 
   @Override

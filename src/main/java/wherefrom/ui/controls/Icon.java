@@ -2,7 +2,7 @@ package wherefrom.ui.controls;
 
 import java.util.List;
 import java.util.StringTokenizer;
-import javafx.scene.Group;
+import javafx.scene.layout.Pane;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.ClosePath;
 import javafx.scene.shape.CubicCurveTo;
@@ -40,6 +40,7 @@ public enum Icon {
           Dot.solid(21.6, 29, 2.9),
           Dot.solid(28.9, 29, 2.9))),
   TURN("M 6 15 L 36 15 M 28 7 L 37 15 L 28 23 M 38 31 L 8 31 M 16 23 L 7 31 L 16 39"),
+  SPACE("M 5 20 L 5 30 L 39 30 L 39 20"),
   STOP_WORK("M 9 9 L 35 9 L 35 35 L 9 35 Z"),
   HOME("M 4 22 L 22 6 L 40 22 M 9 18 L 9 39 L 35 39 L 35 18 M 18 39 L 18 27 L 26 27 L 26 39");
 
@@ -76,24 +77,21 @@ public enum Icon {
   }
 
   /** Draws it in a square of so many pixels. */
-  public Group draw(double side) {
+  public Pane draw(double side) {
     double scale = side / BOX;
-    Group drawn = new Group(frame(side), line(scale));
+    Pane drawn = new Pane(line(scale));
     for (Dot dot : dots) {
       Circle circle = new Circle(dot.x * scale, dot.y * scale, dot.radius * scale);
       circle.getStyleClass().add(dot.styleClass);
       circle.setStrokeWidth(LINE * scale);
       drawn.getChildren().add(circle);
     }
+    // The square is the same for all, so that signs stand level.
+    drawn.setMinSize(side, side);
+    drawn.setMaxSize(side, side);
+    drawn.resize(side, side);
     drawn.setMouseTransparent(true);
     return drawn;
-  }
-
-  /** Holds the square, so that all signs stand level. */
-  private static Path frame(double side) {
-    Path frame = new Path(new MoveTo(0, 0), new MoveTo(side, side));
-    frame.setStroke(null);
-    return frame;
   }
 
   private Path line(double scale) {

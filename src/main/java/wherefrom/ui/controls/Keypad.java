@@ -12,10 +12,16 @@ public final class Keypad extends VBox implements FigurePad {
   /** What stands on the key that turns a figure's sign, wherever one can be less than nothing. */
   public static final String SIGN = "+ / −";
 
+  private static final int UPRIGHT = 3;
+  private static final int LOW = 4;
+
   private final Touch touch;
   private final FitText shown;
   private final int most;
   private final String decimalMark;
+  private final List<Node> upright;
+  private final List<Node> low;
+  private final Tiles tiles;
   private final StringBuilder typed = new StringBuilder();
 
   private Keypad(Touch touch, int most, String decimalMark) {
@@ -26,7 +32,28 @@ public final class Keypad extends VBox implements FigurePad {
     shown = touch.fit("", 10, Scale.SMALL_MM, true).centred();
     shown.getStyleClass().add("field");
     shown.setMinHeight(touch.scale().px(Scale.KEY_MM));
-    getChildren().addAll(shown, Panes.grow(new Tiles(touch.scale(), 3, Scale.GAP_MM, keys())));
+    upright = keys();
+    // On low glass three rows of four.
+    low = List.of(0, 1, 2, 11, 3, 4, 5, 9, 6, 7, 8, 10).stream().map(upright::get).toList();
+    tiles = new Tiles(touch.scale(), UPRIGHT, Scale.GAP_MM, upright);
+    getChildren().addAll(shown, Panes.grow(tiles));
+  }
+
+  private double high(int rows) {
+    double row = Math.ceil(upright.get(0).minHeight(-1));
+    return rows * (row + touch.scale().gap()) + shown.minHeight(-1);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return Math.ceil(high(upright.size() / LOW));
+  }
+
+  @Override
+  protected void layoutChildren() {
+    boolean roomy = getHeight() >= high(upright.size() / UPRIGHT);
+    tiles.setCells(roomy ? upright : low, roomy ? UPRIGHT : LOW);
+    super.layoutChildren();
   }
 
   /** A pad for whole figures, such as the six of a typed code. */
@@ -56,7 +83,7 @@ public final class Keypad extends VBox implements FigurePad {
   }
 
   private TouchKey big(String words, Runnable act) {
-    return touch.primary(words, act);
+    return touch.padKey(words, act);
   }
 
   @Override

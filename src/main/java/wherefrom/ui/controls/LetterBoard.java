@@ -4,63 +4,86 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.Region;
 
-/** A large field with letters and figures to touch below it; a real keyboard types into it too. */
-public final class LetterBoard extends VBox {
-  private static final List<String> ROWS =
-      List.of("1234567890", "qwertyuiop", "asdfghjkl-", "zxcvbnm,./");
+/**
+ * A large field with letters to touch below it; a real keyboard types into it too. On wide glass
+ * the letters stand as on a keyboard, on narrow glass as in the alphabet, figures on a page of
+ * their own.
+ */
+public final class LetterBoard extends Region {
+  private static final String WIDE = "1234567890qwertyuiopasdfghjkl-zxcvbnm,./";
+  private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
+  private static final String SIGNS = "1234567890-.,/+()&'#:;=%*\"";
+  private static final int WIDE_COLUMNS = 10;
+
+  /** The field's own, left and right together. */
+  private static final double PADDING_PX = 24;
+
+  private static final double LEAST_FIELD_MM = 70;
+
+  private static final int NARROW_COLUMNS = 8;
+
+  /** Capitals, the other page, the space. */
+  private static final int EXTRA = 3;
 
   private final Touch touch;
+  private final String prompt;
   private final FitText field;
   private final int most;
   private final StringBuilder typed;
+  private final Tiles tiles;
   private final List<TouchKey> letters = new ArrayList<>();
-  private final HBox lastRow;
+  private final TouchKey shift;
+  private final TouchKey page;
+  private final TouchKey space;
+  private final TouchKey erase;
+  private Region done = new Region();
+  private Region back = new Region();
   private boolean capitals;
+  private boolean signs;
+  private int columns;
 
-  public LetterBoard(Touch touch, String initial, int most) {
-    super(touch.scale().gap());
+  /**
+   * @param prompt what is asked for; it stands before what is typed
+   */
+  public LetterBoard(Touch touch, String prompt, String initial, int most) {
     this.touch = touch;
+    this.prompt = prompt;
     this.most = most;
     this.typed = new StringBuilder(initial);
     field = touch.text("");
     field.getStyleClass().add("field");
-    field.setMinHeight(touch.scale().px(Scale.KEY_MM));
-    getChildren().add(field);
-    for (String row : ROWS) {
-      getChildren().add(Panes.grow(Tiles.row(touch.scale(), row(row))));
-    }
-    lastRow = lastRow();
-    getChildren().add(lastRow);
-    capitals(initial.isEmpty());
+    shift = touch.padKey("Aa", () -> capitals(!capitals));
+    shift.setAccessibleText("Capital letters");
+    page = touch.padKey("123", this::turn);
+    space = touch.padKey("", () -> type(" "));
+    space.draw(Icon.SPACE.draw(touch.scale().px(7)));
+    space.setAccessibleText("Space");
+    erase = touch.padKey("Erase", this::erase);
+    tiles = Tiles.row(touch.scale());
+    getChildren().addAll(field, erase, tiles);
+    capitals = initial.isEmpty();
     show();
   }
 
-  private Node[] row(String characters) {
-    return characters
-        .chars()
-        .mapToObj(
-            letter -> {
-              TouchKey key = touch.key(Character.toString(letter), () -> press(letter));
-              letters.add(key);
-              return (Node) key;
-            })
-        .toArray(Node[]::new);
+  /** Puts a key of the caller's, such as Done, beside the field. */
+  public void done(Region key) {
+    done = key;
+    getChildren().add(key);
   }
 
-  private HBox lastRow() {
-    Scale scale = touch.scale();
-    TouchKey shift = touch.key("Capital", () -> capitals(!capitals));
-    TouchKey space = Panes.grow(touch.key("Space", () -> type(" ")));
-    TouchKey erase = touch.key("Erase", this::erase);
-    return Panes.row(scale, shift, space, erase);
+  /** Puts the caller's way back before the field. */
+  public void back(Region key) {
+    back = key;
+    getChildren().add(key);
   }
 
-  /** Puts a key of the caller's, such as Done, at the end of the last row. */
-  public void addToLastRow(TouchKey key) {
-    lastRow.getChildren().add(key);
+  private void turn() {
+    signs = !signs;
+    page.setWords(signs ? "abc" : "123");
+    columns = 0;
+    requestLayout();
   }
 
   private void press(int letter) {
@@ -70,6 +93,7 @@ public final class LetterBoard extends VBox {
 
   private void capitals(boolean on) {
     capitals = on;
+    shift.select(on);
     for (TouchKey key : letters) {
       String word = key.words();
       key.setWords(on ? word.toUpperCase(Locale.ROOT) : word.toLowerCase(Locale.ROOT));
@@ -100,6 +124,124 @@ public final class LetterBoard extends VBox {
   }
 
   private void show() {
-    field.setWords(typed + "_");
+    requestLayout();
+  }
+
+  private double key() {
+    return Math.ceil(shift.minHeight(-1));
+  }
+
+  private double gap() {
+    return touch.scale().gap();
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return NARROW_COLUMNS * (touch.scale().px(Scale.KEY_MM) + gap()) - gap();
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    int fitting = width <= 0 ? NARROW_COLUMNS : (int) ((width + gap()) / (wide() + gap()));
+    int columns = Math.max(1, Math.min(NARROW_COLUMNS, fitting));
+    int rows = (LETTERS.length() + EXTRA + columns - 1) / columns;
+    double field = width > 0 && isNarrow(width) ? key() + gap() : 0;
+    return first() + field + rows * (key() + gap());
+  }
+
+  /** A column is as wide as the widest key needs. */
+  private double wide() {
+    return Math.ceil(Math.max(shift.minWidth(-1), page.minWidth(-1)));
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  private void fill(int wanted) {
+    if (columns == wanted) {
+      return;
+    }
+    columns = wanted;
+    boolean wide = wanted == WIDE_COLUMNS;
+    letters.clear();
+    (wide ? WIDE : signs ? SIGNS : LETTERS)
+        .codePoints()
+        .forEach(
+            letter -> letters.add(touch.padKey(Character.toString(letter), () -> press(letter))));
+    List<Node> keys = new ArrayList<>(letters);
+    keys.add(shift);
+    if (!wide) {
+      keys.add(page);
+    }
+    keys.add(space);
+    while (wide && keys.size() % WIDE_COLUMNS != 0) {
+      keys.add(new Region());
+    }
+    tiles.setCells(keys, wanted);
+    capitals(capitals);
+    keys.forEach(Node::applyCss);
+  }
+
+  /** What the keys beside the field leave of a row. */
+  private double beside(double width) {
+    double keys = back.prefWidth(-1) + erase.prefWidth(-1) + done.prefWidth(-1);
+    return Math.floor(width - keys - 3 * gap());
+  }
+
+  /** On narrow glass the field has a row of its own. */
+  private boolean isNarrow(double width) {
+    return beside(width) < touch.scale().px(LEAST_FIELD_MM);
+  }
+
+  private double first() {
+    return Math.max(key(), Math.ceil(done.minHeight(-1)));
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double wide = WIDE_COLUMNS * (touch.scale().px(Scale.KEY_MM) + gap()) - gap();
+    boolean room = width >= wide && getHeight() >= 6 * (key() + gap()) - gap();
+    fill(room ? WIDE_COLUMNS : NARROW_COLUMNS);
+    double top = isNarrow(width) ? narrow(width) : oneRow(width);
+    tiles.resizeRelocate(0, top, width, Math.max(0, getHeight() - top));
+  }
+
+  private double oneRow(double width) {
+    double first = first();
+    double from = place(back, 0, first);
+    double field = beside(width);
+    write(from, 0, field, first);
+    from = place(erase, from + field + gap(), first);
+    place(done, from, first);
+    return first + gap();
+  }
+
+  private double narrow(double width) {
+    double first = first();
+    place(done, place(erase, place(back, 0, first), first), first);
+    write(0, first + gap(), width, key());
+    return first + key() + 2 * gap();
+  }
+
+  private double place(Region key, double from, double high) {
+    double wide = Math.ceil(key.prefWidth(-1));
+    key.resizeRelocate(from, 0, wide, high);
+    return from + wide + gap();
+  }
+
+  /** Where there is not room for all, the end of what is typed is seen. */
+  private void write(double left, double top, double width, double height) {
+    field.resizeRelocate(left, top, width, height);
+    String words = typed + "_";
+    field.setWords(prompt + ": " + words);
+    boolean whole = true;
+    while (!field.fits(width - PADDING_PX, height - PADDING_PX / 2) && !words.isEmpty()) {
+      field.setWords(whole ? words : "…" + words);
+      words = words.substring(words.offsetByCodePoints(0, whole ? 0 : 1));
+      whole = false;
+    }
   }
 }

@@ -10,6 +10,8 @@ import javafx.scene.layout.VBox;
 
 /** A list of any length in pages of whole rows, with large keys to turn them. */
 public final class Pager<T> extends Region {
+  private static final int MEASURED = 24;
+
   private final Touch touch;
   private final Function<T, ? extends Region> maker;
   private final boolean stretched;
@@ -92,7 +94,11 @@ public final class Pager<T> extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return items.isEmpty() ? 0 : touch.scale().px(2 * Scale.PRIMARY_MM) + gap;
+    if (items.isEmpty()) {
+      return 0;
+    }
+    double keys = touch.scale().px(2 * Scale.KEY_MM) + gap;
+    return Math.max(keys, tallest(width));
   }
 
   @Override
@@ -102,6 +108,16 @@ public final class Pager<T> extends Region {
       sum += row(at).prefHeight(width) + gap;
     }
     return Math.max(0, sum - gap);
+  }
+
+  /** What the rows that come first need; a list may be far too long to make them all. */
+  private double tallest(double width) {
+    double beside = width <= 0 ? -1 : width - Math.ceil(turning.minWidth(-1)) - gap;
+    double tallest = 0;
+    for (int at = 0; at < Math.min(items.size(), MEASURED); at++) {
+      tallest = Math.max(tallest, row(at).minHeight(beside));
+    }
+    return tallest;
   }
 
   private Region row(int at) {

@@ -16,10 +16,10 @@ public record Scale(double pixelsPerMm, double textFactor) {
   public static final double CAPITAL = 0.75;
 
   /** Smallest side of a key, in mm: gloved fingers need 19 (MIL-STD-1472E 5.4.3.1.3.3). */
-  public static final double KEY_MM = 18.1;
+  public static final double KEY_MM = 18.3;
 
   /** Smallest side of a key that is pressed often or matters most, in mm. */
-  public static final double PRIMARY_MM = 22.1;
+  public static final double PRIMARY_MM = 22.3;
 
   /** Gap between keys, in mm. */
   public static final double GAP_MM = 4.2;
@@ -50,6 +50,11 @@ public record Scale(double pixelsPerMm, double textFactor) {
     double measured = settings.pixelsPerMm();
     return new Scale(
         measured > 0 ? measured : GUESSED_PIXELS_PER_MM, settings.textPercent() / 100.0);
+  }
+
+  /** The same glass with letters of another size. */
+  public Scale withText(double factor) {
+    return new Scale(pixelsPerMm, factor);
   }
 
   /** Pixels for a length on the glass. */

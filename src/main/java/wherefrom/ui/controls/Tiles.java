@@ -37,7 +37,9 @@ public final class Tiles extends Region {
   /** Other cells, in other columns at most. */
   public void setCells(List<? extends Node> cells, int columns) {
     mostColumns = columns;
-    getChildren().setAll(cells);
+    if (!getChildren().equals(cells)) {
+      getChildren().setAll(cells);
+    }
   }
 
   @Override

@@ -36,12 +36,17 @@ public final class Touch {
 
   private record Tap(Node node, Point2D at, long nanos) {}
 
+  /** What one finger has done; letters of another size do not change that. */
+  private static final class Taps {
+    private long quietUntil = Long.MIN_VALUE;
+    private Optional<Tap> last = Optional.empty();
+    private Runnable before = () -> {};
+  }
+
   private final Scale scale;
   private final LongSupplier nanos;
   private final Ticker ticker;
-  private long quietUntil = Long.MIN_VALUE;
-  private Optional<Tap> last = Optional.empty();
-  private Runnable before = () -> {};
+  private final Taps taps;
 
   /**
    * @param nanos a steady clock
@@ -54,9 +59,19 @@ public final class Touch {
    * @param ticker lets the time of a hold pass
    */
   Touch(Scale scale, LongSupplier nanos, Ticker ticker) {
+    this(scale, nanos, ticker, new Taps());
+  }
+
+  private Touch(Scale scale, LongSupplier nanos, Ticker ticker, Taps taps) {
     this.scale = scale;
     this.nanos = nanos;
     this.ticker = ticker;
+    this.taps = taps;
+  }
+
+  /** The same finger on keys with letters of another size. */
+  public Touch withText(double factor) {
+    return new Touch(scale.withText(factor), nanos, ticker, taps);
   }
 
   public Scale scale() {
@@ -75,11 +90,11 @@ public final class Touch {
 
   /** Told of every press that counts, before it acts. */
   public void beforeEach(Runnable listener) {
-    before = listener;
+    taps.before = listener;
   }
 
   private void quiet(long forNanos) {
-    quietUntil = Math.max(quietUntil, nanos.getAsLong() + forNanos);
+    taps.quietUntil = Math.max(taps.quietUntil, nanos.getAsLong() + forNanos);
   }
 
   /** Any target; the node must be large enough. */
@@ -99,7 +114,7 @@ public final class Touch {
         event -> {
           if (press.lift() && node.contains(event.getX(), event.getY())) {
             Point2D at = node.localToScene(event.getX(), event.getY());
-            last = Optional.of(new Tap(node, at, nanos.getAsLong()));
+            taps.last = Optional.of(new Tap(node, at, nanos.getAsLong()));
             press.act();
           }
         });
@@ -127,17 +142,18 @@ public final class Touch {
   }
 
   private void act(Runnable deed) {
-    before.run();
+    taps.before.run();
     deed.run();
   }
 
   private boolean accepts() {
-    return nanos.getAsLong() >= quietUntil;
+    return nanos.getAsLong() >= taps.quietUntil;
   }
 
   /** Whether a finger that has just acted comes down there again, on something that is new. */
   private boolean isSecondTap(Node node, Point2D at) {
-    return last.filter(tap -> tap.node() != node)
+    return taps.last
+        .filter(tap -> tap.node() != node)
         .filter(tap -> nanos.getAsLong() - tap.nanos() < PAIR_NANOS)
         .filter(tap -> tap.at().distance(at) < scale.px(FINGER_MM))
         .isPresent();
@@ -151,6 +167,17 @@ public final class Touch {
   /** Whether the person's text is larger than usual. */
   public boolean isLarge() {
     return scale.textFactor() > 1;
+  }
+
+  /** A key of a pad: a single letter or a short word, as large as there is room for. */
+  public TouchKey padKey(String words, Runnable act) {
+    FitText label =
+        new FitText(
+            scale.fontPx(Scale.WORKING_MM) * scale.textFactor(),
+            scale.fontPx(Scale.SMALL_MM),
+            true,
+            words);
+    return target(new TouchKey(scale, label, Scale.KEY_MM, "pad"), act);
   }
 
   public TouchKey key(String words, Runnable act) {

@@ -46,6 +46,12 @@ public final class TouchKey extends Region {
     return words.words();
   }
 
+  /** Lets the words come near the edge, as on the rail. */
+  public TouchKey tight() {
+    aside = padding / 2;
+    return this;
+  }
+
   /** Sets the words on the left, as in a list. */
   public TouchKey left() {
     words.align(Pos.CENTER_LEFT);
@@ -97,7 +103,8 @@ public final class TouchKey extends Region {
   @Override
   protected double computeMinHeight(double width) {
     double inner = width <= 0 ? words.prefWidth(-1) : width - 2 * aside;
-    return Math.max(least, words.minHeight(inner) + drawingHeight() + 2 * padding);
+    double written = words.words().isEmpty() ? 0 : words.minHeight(inner);
+    return Math.max(least, written + drawingHeight() + 2 * padding);
   }
 
   @Override
@@ -120,6 +127,12 @@ public final class TouchKey extends Region {
   protected void layoutChildren() {
     double width = getWidth() - 2 * aside;
     double top = padding;
+    if (hasDrawing && words.words().isEmpty()) {
+      drawing.relocate(
+          (getWidth() - drawing.getLayoutBounds().getWidth()) / 2,
+          (getHeight() - drawing.getLayoutBounds().getHeight()) / 2);
+      return;
+    }
     if (hasDrawing) {
       double w = drawing.getLayoutBounds().getWidth();
       drawing.relocate((getWidth() - w) / 2, top);

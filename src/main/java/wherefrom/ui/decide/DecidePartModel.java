@@ -14,6 +14,7 @@ import wherefrom.job.decide.Proposal;
 import wherefrom.job.entry.DecisionEntry;
 import wherefrom.parts.Part;
 import wherefrom.parts.Whereabouts;
+import wherefrom.text.Words;
 
 /** One part: what the rules propose, why, and what the person has decided. */
 final class DecidePartModel {
@@ -61,7 +62,10 @@ final class DecidePartModel {
                 "Check still open",
                 List.of(
                     rule.consequence().sentence(),
-                    rule.consequence().rule() + ". Source: " + rule.consequence().source() + ".")));
+                    Words.capital(rule.consequence().ruleWords())
+                        + ". Source: "
+                        + rule.consequence().source()
+                        + ".")));
       }
     }
     return lines;

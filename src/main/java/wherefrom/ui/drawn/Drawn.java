@@ -1,7 +1,7 @@
 package wherefrom.ui.drawn;
 
-import java.util.List;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -21,9 +21,9 @@ import wherefrom.drawing.OneBearing;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
 import wherefrom.engine.Spot;
-import wherefrom.parts.Place;
 import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.ui.controls.Scale;
 
 /** The drawings that a screen can show, each made for the room that it gets. */
@@ -97,8 +97,7 @@ public final class Drawn {
   private Bounds slim(Bounds room, double most) {
     double width = Math.min(room.width(), most);
     double head = Math.min(glass.letter(), 0.06 * room.height());
-    return new Bounds(
-        room.middleX() - width / 2, room.y() + head, width, room.height() - head);
+    return new Bounds(room.middleX() - width / 2, room.y() + head, width, room.height() - head);
   }
 
   /** A bearing with the mark of one place alone, if any. */

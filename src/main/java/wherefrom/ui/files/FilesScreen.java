@@ -7,45 +7,41 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
 
 /** Asks for a folder or a file, by touch. */
-public final class FilesScreen implements Screen {
-  private final Desk desk;
-  private final String title;
+public final class FilesScreen extends Page {
   private final FilesModel model;
   private final Consumer<Path> done;
   private final Pager<FilesModel.Line> list;
   private final FitText here;
-  private final VBox view;
 
   private FilesScreen(
       Desk desk, String title, FilesModel model, boolean folderWanted, Consumer<Path> done) {
-    this.desk = desk;
-    this.title = title;
+    super(desk, title, false);
     this.model = model;
     this.done = done;
     here = desk.touch().small("");
     list = Pager.list(desk.touch(), this::row);
-    List<TouchKey> keys = new ArrayList<>();
-    keys.add(desk.touch().key("Up", this::up));
-    keys.add(desk.touch().key("Other drive", this::drives));
+    HBox row =
+        Panes.row(
+            desk.scale(),
+            desk.touch().key("Folder above", this::up),
+            desk.touch().key("Other drive", this::drives));
     if (folderWanted) {
-      keys.add(desk.touch().primary("Choose this folder", () -> choose(model.folder())));
+      row.getChildren()
+          .add(
+              Panes.grow(desk.touch().tag("Choose this folder", "", () -> choose(model.folder()))));
     }
-    Tiles row = Tiles.row(desk.scale(), keys.toArray(TouchKey[]::new));
-    view = Panes.column(desk.scale(), here, list, row);
-    refresh();
+    lay(Panes.column(desk.scale(), here, list, row));
   }
 
   /** Asks for a folder, beginning at one that has to do with it. */
@@ -132,7 +128,8 @@ public final class FilesScreen implements Screen {
                     }));
   }
 
-  private void refresh() {
+  @Override
+  protected void refresh() {
     here.setWords(model.folder().toString());
     try {
       list.setItems(model.list());
@@ -140,20 +137,5 @@ public final class FilesScreen implements Screen {
       list.setItems(List.of());
       desk.say("This folder cannot be read: " + model.folder() + ".");
     }
-  }
-
-  @Override
-  public String title() {
-    return title;
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

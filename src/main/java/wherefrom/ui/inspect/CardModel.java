@@ -185,7 +185,7 @@ final class CardModel {
     String more = rules.size() == 1 ? "" : " And " + (rules.size() - 1) + " more under Changes.";
     return rules.get(0).consequence().sentence()
         + " ("
-        + rules.get(0).consequence().rule()
+        + rules.get(0).consequence().ruleWords()
         + "; "
         + rules.get(0).consequence().source()
         + ")"

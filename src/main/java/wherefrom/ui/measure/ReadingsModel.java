@@ -15,6 +15,7 @@ import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
+import wherefrom.job.Typed;
 import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Amount;
 import wherefrom.ui.subject.Named;
@@ -169,13 +170,10 @@ final class ReadingsModel {
 
   /** The questioned figure in the other unit, where that may have been meant. */
   Optional<String> meant() {
-    boolean slip =
-        questions.stream().anyMatch(question -> question.kind() == Question.Kind.UNIT_SLIP);
-    if (!slip) {
-      return Optional.empty();
-    }
-    String figure = questioned.substring(0, questioned.indexOf(' '));
-    return Optional.of(figure + (questioned.endsWith(" in") ? " mm" : " in"));
+    return questions.stream()
+        .flatMap(question -> question.meant().stream())
+        .map(Amount::text)
+        .findFirst();
   }
 
   /** Takes what may have been meant instead. */
@@ -215,14 +213,11 @@ final class ReadingsModel {
 
   /** Readings of other stations were confirmed when they were taken: they are not asked again. */
   private String question(String typed, Station station, List<Question> asked) {
-    String figure = typed.replace(',', '.');
+    Optional<Amount> figure = Typed.find(typed, job.state().units(), station.dimension());
     List<Question> own =
         asked.stream()
             .filter(question -> question.station().equals(station.key()))
-            .filter(
-                question ->
-                    question.kind() == Question.Kind.REPEATS_DIFFER
-                        || question.sentence().startsWith(figure))
+            .filter(question -> question.reading().isEmpty() || isSame(question, figure))
             .toList();
     if (own.isEmpty()) {
       return keep(typed, true);
@@ -230,6 +225,13 @@ final class ReadingsModel {
     questions = own;
     questioned = typed;
     return "";
+  }
+
+  private static boolean isSame(Question question, Optional<Amount> figure) {
+    return figure
+        .flatMap(typed -> question.reading().map(read -> read.inBase().compareTo(typed.inBase())))
+        .filter(difference -> difference == 0)
+        .isPresent();
   }
 
   private Measuring.Entry entry(Station station, Tool with, String typed, boolean confirmed) {

@@ -16,7 +16,7 @@ import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyCsv;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -26,10 +26,9 @@ import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.files.Saving;
 
 /** Money: where the budget stands, and the cost lines. */
-public final class MoneyScreen implements Screen {
+public final class MoneyScreen extends Page {
   private static final int KEYS_PER_ROW = 4;
 
-  private final Desk desk;
   private final MoneyModel model;
   private final LineAsking asking;
   private final FitText total;
@@ -39,21 +38,22 @@ public final class MoneyScreen implements Screen {
   private final VBox view;
 
   public MoneyScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Money");
     model = new MoneyModel(desk.getJob(), Locale.getDefault());
     asking = new LineAsking(desk, model);
-    total = desk.touch().heading("");
-    sums = desk.touch().small("");
+    total = touch().heading("");
+    sums = touch().small("");
     rows = Pager.list(desk.touch(), row -> row);
     Tiles keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, keys());
     view = new VBox(desk.scale().gap(), total, bar, sums, rows, keys);
+    lay(view);
     view.setFillWidth(true);
   }
 
   private List<javafx.scene.Node> keys() {
     return Deeds.keys(
         desk,
-        List.of(desk.touch().primary("Note a cost", asking::ask)),
+        List.of(touch().key("Note a cost", asking::ask)),
         List.of(
             new Deeds.Deed("What if?", this::whatIf),
             new Deeds.Deed("Prices", this::prices),
@@ -63,20 +63,10 @@ public final class MoneyScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Money";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     total.setWords(model.sentence());
     bar.getChildren().setAll(new BudgetBar(desk.scale(), model.budget()));
-    boolean drawn = !desk.touch().isLarge() && model.budget().total().cents() > 0;
+    boolean drawn = !touch().isLarge() && model.budget().total().cents() > 0;
     bar.setVisible(drawn);
     bar.setManaged(drawn);
     String parts =
@@ -84,16 +74,11 @@ public final class MoneyScreen implements Screen {
             .map(sum -> sum.words() + " " + model.tender().figure(sum.money()))
             .collect(Collectors.joining(" · "));
     String saved = model.avoided();
-    sums.setWords(desk.touch().isLarge() ? saved : (parts + ". " + saved).strip());
+    sums.setWords(touch().isLarge() ? saved : (parts + ". " + saved).strip());
     boolean told = !sums.words().equals(".") && !sums.words().isEmpty();
     sums.setVisible(told);
     sums.setManaged(told);
     rows.refill(lines());
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private List<Region> lines() {
@@ -119,15 +104,15 @@ public final class MoneyScreen implements Screen {
   }
 
   private void whatIf() {
-    desk.navigator().open(() -> new WhatIfScreen(desk, model));
+    open(() -> new WhatIfScreen(desk, model));
   }
 
   private void prices() {
-    desk.navigator().open(() -> new PricesScreen(desk, model));
+    open(() -> new PricesScreen(desk, model));
   }
 
   private void budget() {
-    desk.navigator().open(() -> new BudgetScreen(desk, model));
+    open(() -> new BudgetScreen(desk, model));
   }
 
   private void out() {
@@ -147,8 +132,7 @@ public final class MoneyScreen implements Screen {
   }
 
   private void in() {
-    desk.navigator()
-        .open(() -> FilesScreen.file(desk, "Which table?", List.of(".csv"), this::read));
+    open(() -> FilesScreen.file(desk, "Which table?", List.of(".csv"), this::read));
   }
 
   private void read(Path file) {

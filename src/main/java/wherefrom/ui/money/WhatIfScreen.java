@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.money.CostItem;
 import wherefrom.job.money.PlanCost;
 import wherefrom.rules.consequence.Change;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -20,22 +20,20 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 
 /** What a change would cost with all that it drags along, before it is planned. */
-public final class WhatIfScreen implements Screen {
-  private final Desk desk;
+public final class WhatIfScreen extends Page {
   private final MoneyModel model;
   private final FitText words;
   private final Pager<Region> rows;
   private final TouchKey change;
-  private final VBox view;
   private Optional<Change> chosen = Optional.empty();
 
   WhatIfScreen(Desk desk, MoneyModel model) {
-    this.desk = desk;
+    super(desk, "");
     this.model = model;
-    words = desk.touch().heading("");
+    words = touch().heading("");
     rows = Pager.list(desk.touch(), row -> row);
-    change = desk.touch().primary("Choose a change", this::choose);
-    view =
+    change = touch().key("Choose a change", this::choose);
+    lay(
         Panes.column(
             desk.scale(),
             words,
@@ -43,10 +41,7 @@ public final class WhatIfScreen implements Screen {
             Tiles.row(
                 desk.scale(),
                 change,
-                desk.touch()
-                    .key(
-                        "Prices",
-                        () -> desk.navigator().open(() -> new PricesScreen(desk, model)))));
+                desk.touch().key("Prices", () -> open(() -> new PricesScreen(desk, model))))));
   }
 
   @Override
@@ -55,12 +50,7 @@ public final class WhatIfScreen implements Screen {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     List<Region> lines = new ArrayList<>();
     if (chosen.isEmpty()) {
       words.setWords(model.sentence());
@@ -85,32 +75,26 @@ public final class WhatIfScreen implements Screen {
     rows.refill(lines);
   }
 
-  @Override
-  public void changed() {
-    shown();
-  }
-
   private Region row(String sign, CostItem item, String more) {
     String amount = item.priced() ? model.text(item.amount()) : "no price typed";
     return ListRow.plain(
         desk.touch(),
         sign + item.pieces() + " " + item.what() + ": " + amount,
-        List.of("by rule " + item.because() + more));
+        List.of(Words.capital(item.because()) + more));
   }
 
   private void choose() {
     List<Choice<Change>> choices = new ArrayList<>();
     model.changes().forEach(each -> choices.add(new Choice<>(each, each.words(), "")));
-    desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk,
-                    "What would be changed?",
-                    choices,
-                    each -> {
-                      chosen = Optional.of(each);
-                      desk.navigator().changed();
-                    }));
+    open(
+        () ->
+            new ChoiceScreen<>(
+                desk,
+                "What would be changed?",
+                choices,
+                each -> {
+                  chosen = Optional.of(each);
+                  desk.navigator().changed();
+                }));
   }
 }

@@ -2,22 +2,23 @@ package wherefrom.ui.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.layout.Region;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.workings.InputSpec;
 import wherefrom.workings.WorkingCard;
 
 /** A working's formula, its source, what is not known, and what each figure means. */
-public final class AboutScreen implements Screen {
+public final class AboutScreen extends Page {
   private final String title;
   private final Pager<ResultRows.Row> rows;
 
   AboutScreen(Desk desk, WorkingCard card) {
+    super(desk, "", false);
     title = card.title();
     rows = Pager.list(desk.touch(), row -> ListRow.plain(desk.touch(), row.heading(), row.lines()));
+    lay(rows);
     List<ResultRows.Row> all = new ArrayList<>();
     all.add(ResultRows.Row.of("Formula", card.formula()));
     all.add(ResultRows.Row.of("Source", card.source().text()));
@@ -31,15 +32,5 @@ public final class AboutScreen implements Screen {
   @Override
   public String title() {
     return title;
-  }
-
-  @Override
-  public Region view() {
-    return rows;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

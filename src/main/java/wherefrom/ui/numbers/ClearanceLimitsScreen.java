@@ -2,21 +2,20 @@ package wherefrom.ui.numbers;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.layout.Region;
 import wherefrom.job.numbers.Bearings;
 import wherefrom.job.numbers.ClearanceLimits;
 import wherefrom.job.numbers.ClearanceLimits.Field;
 import wherefrom.job.numbers.Kept;
 import wherefrom.quantity.Amount;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Touch;
 import wherefrom.workings.AmountInput;
 
 /** The limits of the oil clearances, typed from the engine's service information. */
-public final class ClearanceLimitsScreen implements Screen {
+public final class ClearanceLimitsScreen extends Page {
   private record Line(Bearings bearing, Field what) {}
 
   private static final List<Line> LINES =
@@ -28,14 +27,14 @@ public final class ClearanceLimitsScreen implements Screen {
           new Line(Bearings.RODS, Field.UPPER),
           new Line(Bearings.RODS, Field.SOURCE));
 
-  private final Desk desk;
   private final Touch touch;
   private final Pager<Line> lines;
 
   ClearanceLimitsScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Limits of the oil clearance");
     this.touch = desk.touch();
     lines = Pager.list(touch, line -> touch.key(words(line), () -> ask(line)).left());
+    lay(lines);
     lines.setItems(LINES);
   }
 
@@ -56,11 +55,9 @@ public final class ClearanceLimitsScreen implements Screen {
 
   private void ask(Line line) {
     if (line.what() == Field.SOURCE) {
-      desk.navigator()
-          .open(
-              () ->
-                  new TextEntryScreen(
-                      desk, "Manual and page", text(line), words -> keep(line, words)));
+      open(
+          () ->
+              new TextEntryScreen(desk, "Manual and page", text(line), words -> keep(line, words)));
       return;
     }
     AmountInput input =
@@ -93,15 +90,5 @@ public final class ClearanceLimitsScreen implements Screen {
   @Override
   public void changed() {
     lines.refill(LINES);
-  }
-
-  @Override
-  public String title() {
-    return "Limits of the oil clearance";
-  }
-
-  @Override
-  public Region view() {
-    return lines;
   }
 }

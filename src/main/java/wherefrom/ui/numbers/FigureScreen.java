@@ -9,7 +9,7 @@ import wherefrom.job.numbers.Kept;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Keypad;
@@ -21,10 +21,9 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.workings.AmountInput;
 
 /** Asks for one figure with its unit and, where it is known, how far it may be off. */
-public final class FigureScreen implements Screen, Typable {
+public final class FigureScreen extends Page implements Typable {
   private static final double PAD_MM = 130;
 
-  private final Desk desk;
   private final Touch touch;
   private final FigureModel model;
   private final String none;
@@ -33,7 +32,6 @@ public final class FigureScreen implements Screen, Typable {
   private final TouchKey spread;
   private final TouchKey kind;
   private final Tiles units;
-  private final Region view;
 
   /**
    * @param text as it was typed before; empty for none
@@ -42,7 +40,7 @@ public final class FigureScreen implements Screen, Typable {
    */
   public FigureScreen(
       Desk desk, AmountInput input, String text, String none, Function<String, Kept> done) {
-    this.desk = desk;
+    super(desk, "", false);
     this.touch = desk.touch();
     this.none = none;
     this.done = done;
@@ -51,7 +49,7 @@ public final class FigureScreen implements Screen, Typable {
     spread = touch.key("", () -> choose(true));
     kind = touch.key("", this::turnKind);
     units = new Tiles(desk.scale(), 3, Scale.GAP_MM, List.of());
-    view = Panes.row(desk.scale(), pad(), side());
+    lay(Panes.row(desk.scale(), pad(), side()));
     show();
   }
 
@@ -62,9 +60,9 @@ public final class FigureScreen implements Screen, Typable {
   private Region pad() {
     List<Node> keys = new ArrayList<>();
     for (String figure : List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0")) {
-      keys.add(touch.primary(figure, () -> type(figure)));
+      keys.add(touch.key(figure, () -> type(figure)));
     }
-    keys.add(touch.primary("Erase", this::erase));
+    keys.add(touch.key("Erase", this::erase));
     Region fields = Tiles.row(desk.scale(), value, spread);
     Region figures = Panes.grow(new Tiles(desk.scale(), 3, Scale.GAP_MM, keys));
     return Panes.wide(Panes.column(desk.scale(), fields, figures), PAD_MM, desk.scale());
@@ -80,9 +78,9 @@ public final class FigureScreen implements Screen, Typable {
     turns.add(kind);
     List<Node> ends = new ArrayList<>();
     if (!none.isEmpty()) {
-      ends.add(touch.primary(none, () -> finish("")));
+      ends.add(touch.key(none, () -> finish("")));
     }
-    ends.add(touch.primary("Done", this::enter));
+    ends.add(touch.key("Done", this::enter));
     return Panes.grow(
         Panes.column(
             desk.scale(),
@@ -163,15 +161,5 @@ public final class FigureScreen implements Screen, Typable {
   @Override
   public String title() {
     return model.input().words();
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
@@ -16,30 +15,24 @@ import wherefrom.workings.Working;
 import wherefrom.workings.catalogue.Workings;
 
 /** The plan, and every single working. */
-public final class NumbersScreen implements Screen {
+public final class NumbersScreen extends Page {
   private static final int ACROSS = 3;
 
-  private final Desk desk;
   private final Touch touch;
-  private final VBox view;
 
   public NumbersScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Numbers");
     this.touch = desk.touch();
     Pager<List<Working>> workings = Pager.list(touch, this::row);
     workings.setItems(inRows(touch.isLarge() ? 1 : ACROSS));
-    view =
+    lay(
         Panes.column(
             desk.scale(),
-            touch.primary(
+            touch.key(
                 touch.brief("The plan: now beside ideas", "The plan"),
                 () -> open(() -> new PlanScreen(desk))),
             touch.small("Single workings"),
-            workings);
-  }
-
-  private void open(java.util.function.Supplier<Screen> maker) {
-    desk.navigator().open(maker);
+            workings));
   }
 
   private static List<List<Working>> inRows(int across) {
@@ -61,15 +54,5 @@ public final class NumbersScreen implements Screen {
       keys.add(new Region());
     }
     return new Tiles(desk.scale(), ACROSS, Scale.GAP_MM, keys);
-  }
-
-  @Override
-  public String title() {
-    return "Numbers";
-  }
-
-  @Override
-  public Region view() {
-    return view;
   }
 }

@@ -8,7 +8,7 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.PlanGroup;
 import wherefrom.job.numbers.TakenOver;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -20,8 +20,7 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.workings.InputSpec;
 
 /** Every figure of one column of the plan, group by group. */
-public final class PlanFiguresScreen implements Screen {
-  private final Desk desk;
+public final class PlanFiguresScreen extends Page {
   private final Touch touch;
   private final PlanModel model;
   private final int column;
@@ -32,7 +31,7 @@ public final class PlanFiguresScreen implements Screen {
   private PlanGroup group;
 
   PlanFiguresScreen(Desk desk, PlanModel model) {
-    this.desk = desk;
+    super(desk, "");
     this.touch = desk.touch();
     this.model = model;
     column = model.chosen();
@@ -40,6 +39,7 @@ public final class PlanFiguresScreen implements Screen {
     groups = new Tiles(desk.scale(), PlanGroup.values().length, Scale.GAP_MM, List.of());
     inputs = Pager.list(touch, this::row);
     view = Panes.column(desk.scale(), groups, inputs);
+    lay(view);
     takeOver = touch.key("", this::takeOver);
     if (column == 0) {
       view.getChildren().add(takeOver);
@@ -105,14 +105,13 @@ public final class PlanFiguresScreen implements Screen {
   }
 
   private void rename() {
-    desk.navigator()
-        .open(
-            () ->
-                new TextEntryScreen(
-                    desk,
-                    "Name of the idea",
-                    model.name(column),
-                    name -> desk.attempt(() -> model.book().rename(column, name))));
+    open(
+        () ->
+            new TextEntryScreen(
+                desk,
+                "Name of the idea",
+                model.name(column),
+                name -> desk.attempt(() -> model.book().rename(column, name))));
   }
 
   private void drop() {
@@ -134,10 +133,5 @@ public final class PlanFiguresScreen implements Screen {
   @Override
   public String title() {
     return "Figures: " + model.name(column);
-  }
-
-  @Override
-  public Region view() {
-    return view;
   }
 }

@@ -13,10 +13,10 @@ import wherefrom.job.numbers.PlanFollowing;
 import wherefrom.job.numbers.PlanStepper;
 import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.Unit;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.InputSpec;
 import wherefrom.workings.Note;
-import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.compression.ChamberForRatio;
 import wherefrom.workings.plan.Margin;
 import wherefrom.workings.plan.PlanAnswer;
@@ -45,10 +45,18 @@ final class PlanModel {
     RESULTS.put("rocker-slot", "Rocker slot");
   }
 
-  /** One cell. */
-  record Cell(String words, Optional<Margin> marked) {
+  /** One cell: a figure with its unit, {@code 0.0416 ± 0.0033}, or words that have none. */
+  record Cell(String figure, Optional<Unit> unit, Optional<Margin> marked) {
     static Cell of(String words) {
-      return new Cell(words, Optional.empty());
+      return new Cell(words, Optional.empty(), Optional.empty());
+    }
+
+    String words() {
+      return unit.map(shown -> figure + " " + shown.symbol()).orElse(figure).strip();
+    }
+
+    Cell withoutUnit() {
+      return new Cell(figure, Optional.empty(), marked);
     }
 
     /** {@code under 0.080 in}, {@code near 0.080 in}; empty where nothing is to be said. */
@@ -75,22 +83,17 @@ final class PlanModel {
 
     /** A unit that all figures of the row share stands once, in its name. */
     static Row ofFigures(String name, List<Cell> cells) {
-      List<String> units =
+      List<Optional<Unit>> units =
           cells.stream()
-              .map(Cell::words)
-              .filter(words -> !words.isEmpty())
-              .map(words -> words.substring(words.lastIndexOf(' ') + 1))
+              .filter(cell -> !cell.figure().isEmpty())
+              .map(Cell::unit)
               .distinct()
               .toList();
-      if (units.size() != 1 || !units.get(0).matches("[a-z]+[²³]?")) {
+      if (units.size() != 1 || units.get(0).map(Unit::symbol).orElse("").isEmpty()) {
         return new Row(name, cells);
       }
-      String unit = units.get(0);
-      return new Row(
-          name + ", " + unit,
-          cells.stream()
-              .map(cell -> new Cell(cell.words().replace(" " + unit, ""), cell.marked()))
-              .toList());
+      String unit = units.get(0).get().symbol();
+      return new Row(name + ", " + unit, cells.stream().map(Cell::withoutUnit).toList());
     }
   }
 
@@ -204,15 +207,15 @@ final class PlanModel {
     return column
         .result()
         .findValue(key)
-        .map(PlanModel::brief)
-        .or(() -> column.findAtLeast(key).map(value -> "≥ " + brief(value)))
-        .map(words -> new Cell(words, marked))
+        .map(value -> new Cell(value.figure(), Optional.of(value.unit()), marked))
+        .or(
+            () ->
+                column
+                    .findAtLeast(key)
+                    .map(
+                        value ->
+                            new Cell("≥ " + value.figure(), Optional.of(value.unit()), marked)))
         .orElseGet(() -> Cell.of(column.isNotKnown(key) ? "not known" : ""));
-  }
-
-  /** {@code 0.0416 ± 0.0033 in}: the unit once. */
-  static String brief(ResultValue value) {
-    return value.text().replace(" " + value.unit().symbol() + " ± ", " ± ");
   }
 
   /** How many results lack a figure, or why a column cannot be. */

@@ -5,14 +5,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
@@ -20,8 +19,7 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
 /** How things are now, and up to three what-ifs, side by side. */
-public final class PlanScreen implements Screen {
-  private final Desk desk;
+public final class PlanScreen extends Page {
   private final Touch touch;
   private final PlanModel model;
   private final Tiles heads;
@@ -30,13 +28,14 @@ public final class PlanScreen implements Screen {
   private final VBox view;
 
   public PlanScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "The plan");
     this.touch = desk.touch();
     model = new PlanModel(desk.getJob());
     heads = new Tiles(desk.scale(), 5, Scale.GAP_MM, List.of());
     table = new PlanTable(touch);
-    stepped = touch.primary("", this::chooseStepped);
+    stepped = touch.key("", this::chooseStepped);
     view = touch.isLarge() ? Panes.column(desk.scale(), heads, table) : Panes.column(desk.scale());
+    lay(view);
     if (!touch.isLarge()) {
       view.getChildren().add(table);
     }
@@ -48,19 +47,19 @@ public final class PlanScreen implements Screen {
     HBox steps =
         Panes.row(
             desk.scale(),
-            Panes.wide(touch.primary("−", () -> step(-1)), Scale.PRIMARY_MM, desk.scale()),
+            Panes.wide(touch.key("−", () -> step(-1)), Scale.PRIMARY_MM, desk.scale()),
             Panes.grow(stepped),
-            Panes.wide(touch.primary("+", () -> step(1)), Scale.PRIMARY_MM, desk.scale()));
+            Panes.wide(touch.key("+", () -> step(1)), Scale.PRIMARY_MM, desk.scale()));
     Tiles others =
         Tiles.row(
             desk.scale(),
-            touch.primary("Type it", this::type),
-            touch.primary("Figures", () -> open(() -> new PlanFiguresScreen(desk, model))),
-            touch.primary("Details", () -> list("Details of " + name(), model.details())),
-            touch.primary("Parts, money", () -> list("Follows from " + name(), model.effects())),
-            touch.primary("Plots", () -> open(() -> PlotsScreen.ofColumn(desk, model.chosen()))));
+            touch.key("Type it", this::type),
+            touch.key("Figures", () -> open(() -> new PlanFiguresScreen(desk, model))),
+            touch.key("Details", () -> list("Details of " + name(), model.details())),
+            touch.key("Parts, money", () -> list("Follows from " + name(), model.effects())),
+            touch.key("Plots", () -> open(() -> PlotsScreen.ofColumn(desk, model.chosen()))));
     if (desk.scale().textFactor() >= 2) {
-      steps.getChildren().add(touch.primary("More", this::more));
+      steps.getChildren().add(touch.key("More", this::more));
       return List.of(steps);
     }
     if (touch.isLarge()) {
@@ -85,10 +84,6 @@ public final class PlanScreen implements Screen {
 
   private String name() {
     return model.name(model.chosen());
-  }
-
-  private void open(java.util.function.Supplier<Screen> maker) {
-    desk.navigator().open(maker);
   }
 
   private void list(String title, List<ResultRows.Row> rows) {
@@ -197,15 +192,5 @@ public final class PlanScreen implements Screen {
   @Override
   public void changed() {
     show();
-  }
-
-  @Override
-  public String title() {
-    return "The plan";
-  }
-
-  @Override
-  public Region view() {
-    return view;
   }
 }

@@ -3,13 +3,12 @@ package wherefrom.ui.numbers;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.JobCharts;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
@@ -17,8 +16,7 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
 /** The plots of the plan and of what was measured, one at a time. */
-public final class PlotsScreen implements Screen {
-  private final Desk desk;
+public final class PlotsScreen extends Page {
   private final Touch touch;
   private final Supplier<List<RecordPlot>> plots;
   private final FitText heading;
@@ -40,13 +38,13 @@ public final class PlotsScreen implements Screen {
   }
 
   private PlotsScreen(Desk desk, Supplier<List<RecordPlot>> plots) {
-    this.desk = desk;
+    super(desk, "Plots");
     this.touch = desk.touch();
     this.plots = plots;
     heading = touch.heading("").centred();
     middle = Panes.grow(Panes.column(desk.scale()));
-    before = touch.primary("Plot before", () -> turn(-1));
-    next = touch.primary("Next plot", () -> turn(1));
+    before = touch.key("Plot before", () -> turn(-1));
+    next = touch.key("Next plot", () -> turn(1));
     view =
         Panes.column(
             desk.scale(),
@@ -55,10 +53,9 @@ public final class PlotsScreen implements Screen {
             Tiles.row(
                 desk.scale(),
                 before,
-                touch.primary(
-                    "Clearance limits",
-                    () -> desk.navigator().open(() -> new ClearanceLimitsScreen(desk))),
+                touch.key("Clearance limits", () -> open(() -> new ClearanceLimitsScreen(desk))),
                 next));
+    lay(view);
     if (desk.scale().textFactor() >= 2) {
       // The axes need the room; they say what is drawn.
       view.getChildren().remove(heading);
@@ -103,15 +100,5 @@ public final class PlotsScreen implements Screen {
   @Override
   public void changed() {
     show();
-  }
-
-  @Override
-  public String title() {
-    return "Plots";
-  }
-
-  @Override
-  public Region view() {
-    return view;
   }
 }

@@ -1,13 +1,12 @@
 package wherefrom.ui.numbers;
 
 import java.util.List;
-import javafx.scene.layout.Region;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -18,8 +17,7 @@ import wherefrom.workings.AmountInput;
 import wherefrom.workings.ResultValue;
 
 /** Works a working backwards. */
-public final class SolveScreen implements Screen {
-  private final Desk desk;
+public final class SolveScreen extends Page {
   private final Touch touch;
   private final WorkingBook book;
   private final SolveModel model;
@@ -28,19 +26,18 @@ public final class SolveScreen implements Screen {
   private final TouchKey wanted;
   private final TouchKey putIn;
   private final Pager<ResultRows.Row> rows;
-  private final Region view;
 
   SolveScreen(Desk desk, WorkingBook book) {
-    this.desk = desk;
+    super(desk, "", false);
     this.touch = desk.touch();
     this.book = book;
     model = new SolveModel(book);
-    find = touch.primary("", this::chooseUnknown);
-    result = touch.primary("", this::chooseResult);
-    wanted = touch.primary("", this::type);
-    putIn = touch.primary("Put it into the working", this::putIn);
+    find = touch.key("", this::chooseUnknown);
+    result = touch.key("", this::chooseResult);
+    wanted = touch.key("", this::type);
+    putIn = touch.key("Put it into the working", this::putIn);
     rows = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
-    view = Panes.column(desk.scale(), Tiles.row(desk.scale(), find, result, wanted), rows, putIn);
+    lay(Panes.column(desk.scale(), Tiles.row(desk.scale(), find, result, wanted), rows, putIn));
     show();
   }
 
@@ -57,14 +54,13 @@ public final class SolveScreen implements Screen {
   private void chooseUnknown() {
     List<Choice<AmountInput>> choices =
         model.unknowns().stream().map(input -> new Choice<>(input, input.words(), "")).toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "What figure?", choices, this::find));
+    open(() -> new ChoiceScreen<>(desk, "What figure?", choices, this::find));
   }
 
   private void chooseResult() {
     List<Choice<ResultValue>> choices =
         model.results().stream().map(value -> new Choice<>(value, value.words(), "")).toList();
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Gives which result?", choices, this::want));
+    open(() -> new ChoiceScreen<>(desk, "Gives which result?", choices, this::want));
   }
 
   /** The screen is on again before the choice arrives. */
@@ -117,17 +113,7 @@ public final class SolveScreen implements Screen {
   }
 
   @Override
-  public boolean onJob() {
-    return false;
-  }
-
-  @Override
   public String title() {
     return "Backwards: " + book.working().card().title();
-  }
-
-  @Override
-  public Region view() {
-    return view;
   }
 }

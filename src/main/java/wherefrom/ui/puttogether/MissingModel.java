@@ -13,7 +13,7 @@ import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.torque.TorqueCards;
 import wherefrom.job.torque.TorqueRecord;
 import wherefrom.parts.Part;
@@ -39,12 +39,12 @@ final class MissingModel {
       List.of("not in this engine", "fitted at the machine shop", "comes later", "other");
 
   private final OpenJob job;
-  private final StillMissing missing;
+  private final ToFit missing;
   private String trouble = "";
 
   MissingModel(OpenJob job) {
     this.job = job;
-    this.missing = new StillMissing(job);
+    this.missing = new ToFit(job);
   }
 
   private EngineJob state() {
@@ -119,7 +119,7 @@ final class MissingModel {
   void close(Section section) {
     attempt(
         () ->
-            missing.close(section)
+            missing.finish(section)
                 ? ""
                 : notClosed(missing.places(section).size(), missing.fittedBut(section).size()));
   }
@@ -131,7 +131,7 @@ final class MissingModel {
   void excuse(Place place, String reason) {
     attempt(
         () -> {
-          missing.excuse(place, reason);
+          missing.leave(place, reason);
           return "";
         });
   }
@@ -174,7 +174,7 @@ final class MissingModel {
   }
 
   /** The parts that sit in a section although something stands against them. */
-  List<StillMissing.FittedBut> fittedBut(Section section) {
+  List<ToFit.FittedBut> fittedBut(Section section) {
     return missing.fittedBut(section);
   }
 

@@ -11,7 +11,7 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.Step;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.Found;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
@@ -33,7 +33,7 @@ final class PutTogetherModel {
   private final OpenJob job;
   private final JobNames names;
   private final PutTogether together;
-  private final StillMissing missing;
+  private final ToFit missing;
   private final Answer start;
   private Answer answer;
   private Optional<Answer> beforeAsk = Optional.empty();
@@ -46,7 +46,7 @@ final class PutTogetherModel {
     this.job = job;
     this.names = names;
     this.together = new PutTogether(job, names);
-    this.missing = new StillMissing(job);
+    this.missing = new ToFit(job);
     this.kind =
         together
             .target()

@@ -12,7 +12,7 @@ import javafx.util.Duration;
 import wherefrom.engine.Spot;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether.Mode;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
@@ -54,7 +54,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   @Override
   public String aside() {
-    int left = new StillMissing(desk.getJob()).places().size();
+    int left = new ToFit(desk.getJob()).places().size();
     return (left == 0 ? "none" : left) + " to\u00a0fit";
   }
 

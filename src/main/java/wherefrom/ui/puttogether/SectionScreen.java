@@ -9,7 +9,7 @@ import wherefrom.engine.Section;
 import wherefrom.job.change.Planning;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.OnPurpose;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
@@ -72,7 +72,7 @@ public final class SectionScreen implements Screen {
     List<Place> open = model.open(section);
     boolean closed = desk.state().closedSections().contains(section.key());
     List<Region> lines = new ArrayList<>();
-    List<StillMissing.FittedBut> against = model.fittedBut(section);
+    List<ToFit.FittedBut> against = model.fittedBut(section);
     against.forEach(one -> lines.add(row(one)));
     open.forEach(place -> lines.add(row(place)));
     boolean settled = open.isEmpty() && against.isEmpty();
@@ -117,7 +117,7 @@ public final class SectionScreen implements Screen {
     return missing == 0 ? fittedBut + " in, but" : missing + " still missing";
   }
 
-  private Region row(StillMissing.FittedBut one) {
+  private Region row(ToFit.FittedBut one) {
     return ListRow.key(
         desk.touch(),
         "! " + one.place().words() + ": " + desk.state().state(one.place()).words(),
@@ -125,7 +125,7 @@ public final class SectionScreen implements Screen {
         () -> choose(one));
   }
 
-  private void choose(StillMissing.FittedBut one) {
+  private void choose(ToFit.FittedBut one) {
     List<Choice<Runnable>> ways = new ArrayList<>();
     ways.add(new Choice<>(() -> show(one.part().item()), "Show its part", "decide, inspect"));
     if (desk.state().findFitted(one.place()).isPresent()) {
@@ -135,12 +135,12 @@ public final class SectionScreen implements Screen {
     desk.navigator().open(() -> new ChoiceScreen<>(desk, one.place().words(), ways, Runnable::run));
   }
 
-  private void takeOut(StillMissing.FittedBut one) {
+  private void takeOut(ToFit.FittedBut one) {
     model.takeOut(one.part());
     told();
   }
 
-  private void leave(StillMissing.FittedBut one) {
+  private void leave(ToFit.FittedBut one) {
     Reasons.ask(
         desk,
         "Why does it stay?",

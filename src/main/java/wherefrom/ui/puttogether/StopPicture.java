@@ -104,12 +104,15 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   }
 
   private Optional<Function<Bounds, Drawing>> neighbors(Spot one, Spot other) {
-    if (one instanceof ValveSpot a && other instanceof ValveSpot b && a.cylinder() == b.cylinder()) {
-      return Optional.of(
-          drawn().columns(a.cylinder(), EnumSet.of(Column.EXHAUST, Column.INTAKE)));
+    if (one instanceof ValveSpot a
+        && other instanceof ValveSpot b
+        && a.cylinder() == b.cylinder()) {
+      return Optional.of(drawn().columns(a.cylinder(), EnumSet.of(Column.EXHAUST, Column.INTAKE)));
     }
-    boolean rod = one instanceof RodSpot a && other instanceof RodSpot b && a.cylinder() == b.cylinder();
-    boolean main = one instanceof MainSpot a && other instanceof MainSpot b && a.number() == b.number();
+    boolean rod =
+        one instanceof RodSpot a && other instanceof RodSpot b && a.cylinder() == b.cylinder();
+    boolean main =
+        one instanceof MainSpot a && other instanceof MainSpot b && a.number() == b.number();
     return rod || main ? Optional.of(drawn().bearing(one, Set.of())) : Optional.empty();
   }
 

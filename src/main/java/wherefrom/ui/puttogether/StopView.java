@@ -91,7 +91,10 @@ final class StopView extends Region {
   /** The picture of a stop stays as it is while the stop does. */
   private void draw(PutTogetherModel model) {
     pictured = model.stop();
-    picture = pictured.filter(stop -> !isTight()).flatMap(stop -> StopPicture.of(touch, model.state(), stop));
+    picture =
+        pictured
+            .filter(stop -> !isTight())
+            .flatMap(stop -> StopPicture.of(touch, model.state(), stop));
   }
 
   private void fill() {
@@ -233,8 +236,7 @@ final class StopView extends Region {
     double room = getHeight() - top - row - apart();
     double tagHigh = tag.map(key -> Math.min(key.prefHeight(wide), room)).orElse(0.0);
     tag.ifPresent(key -> put(key, 0, top, wide, tagHigh));
-    keys.ifPresent(
-        shown -> put(shown, 0, getHeight() - row, keysWide(rowWidth()), row));
+    keys.ifPresent(shown -> put(shown, 0, getHeight() - row, keysWide(rowWidth()), row));
     double under = top + tagHigh + gap();
     putPicture(0, under, wide, getHeight() - under - row - gap());
   }

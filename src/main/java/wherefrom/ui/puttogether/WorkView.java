@@ -6,7 +6,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Spot;
 import wherefrom.job.puttogether.PutTogether.Mode;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
@@ -79,7 +79,7 @@ final class WorkView extends VBox {
   void show(PutTogetherModel model) {
     modes.forEach((mode, key) -> key.select(mode == model.mode()));
     missing.setWords(
-        StillMissing.isNothing(model.state())
+        ToFit.isNothing(model.state())
             ? touch.brief("Close up", "Close")
             : touch.brief("Still missing", "Missing"));
     Answer answer = model.answer();

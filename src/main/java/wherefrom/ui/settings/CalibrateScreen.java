@@ -1,49 +1,45 @@
 package wherefrom.ui.settings;
 
-import javafx.geometry.Pos;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
 /** Measures the screen: a card of known size is held to it and a drawn one made to agree. */
-public final class CalibrateScreen implements Screen {
+public final class CalibrateScreen extends Page {
   private static final int COARSE_PX = 10;
 
-  private final Desk desk;
   private final CardModel model;
   private final Region card = new Region();
-  private final VBox view;
 
   public CalibrateScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Measure the screen", false);
     model = new CardModel(desk.scale().pixelsPerMm());
     Touch touch = desk.touch();
     card.getStyleClass().add("bank-card");
     card.setManaged(false);
     Pane table = Panes.grow(new Pane(card));
     table.setMinSize(0, desk.scale().px(CardModel.HIGH_MM + 4));
-    view =
+    VBox side =
         Panes.column(
             desk.scale(),
-            touch
-                .text(
-                    "Hold a bank card in the top left corner of the white field. Press until the"
-                        + " field is exactly as wide as the card.")
-                .align(Pos.CENTER_LEFT),
-            table,
-            Tiles.of(
-                desk.scale(),
-                5,
-                touch.key("Much narrower", () -> step(-COARSE_PX)),
-                touch.key("Narrower", () -> step(-1)),
-                touch.key("Wider", () -> step(1)),
-                touch.key("Much wider", () -> step(COARSE_PX)),
-                touch.primary("It fits", this::keep)));
+            touch.small("Hold a bank card to the left corner. Make the field as wide as the card."),
+            Panes.grow(
+                Tiles.of(
+                    desk.scale(),
+                    2,
+                    touch.key("−", () -> step(-1)),
+                    touch.key("+", () -> step(1)),
+                    touch.key("− −", () -> step(-COARSE_PX)),
+                    touch.key("+ +", () -> step(COARSE_PX)))),
+            touch.tag("It fits", "", this::keep));
+    table.setMinWidth(desk.scale().px(CardModel.WIDE_MM + 2));
+    lay(new Split(desk.scale(), table, side));
     draw();
   }
 
@@ -60,20 +56,5 @@ public final class CalibrateScreen implements Screen {
     desk.navigator().back();
     desk.change(desk.settings().withPixelsPerMm(model.pixelsPerMm()));
     desk.navigator().changed();
-  }
-
-  @Override
-  public String title() {
-    return "Measure the screen";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

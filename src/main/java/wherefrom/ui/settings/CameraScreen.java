@@ -1,32 +1,25 @@
 package wherefrom.ui.settings;
 
 import java.util.List;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import wherefrom.job.image.Camera;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.LiveCamera;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.camera.CameraPane;
 import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.TouchKey;
 
 /** Chooses the camera and shows its picture. */
-public final class CameraScreen implements Screen, LiveCamera.Listener {
-  private static final double LIST_MM = 110;
-
-  private final Desk desk;
+public final class CameraScreen extends Page implements LiveCamera.Listener {
   private final CameraPane pane;
   private final Pager<Camera> list;
-  private final HBox view;
 
   public CameraScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Camera", false);
     pane = new CameraPane(desk, this);
     list = Pager.list(desk.touch(), this::row);
-    Panes.wide(list, LIST_MM, desk.scale());
-    view = Panes.row(desk.scale(), list, pane);
+    lay(new Split(desk.scale(), list, pane));
   }
 
   private TouchKey row(Camera camera) {
@@ -57,16 +50,6 @@ public final class CameraScreen implements Screen, LiveCamera.Listener {
   public void brief(String words) {}
 
   @Override
-  public String title() {
-    return "Camera";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
   public void shown() {
     desk.background(() -> desk.equipment().cameras().list(), this::found);
     pane.start();
@@ -75,10 +58,5 @@ public final class CameraScreen implements Screen, LiveCamera.Listener {
   @Override
   public void hidden() {
     pane.stop();
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -3,34 +3,22 @@ package wherefrom.ui.settings;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
 
 /** One license, in pages. */
-public final class LicenseScreen implements Screen {
+public final class LicenseScreen extends ListPage {
   private final LicenseText text;
-  private final Pager<String> list;
 
   LicenseScreen(Desk desk, LicenseText text) {
+    super(desk, text.title(), false);
     this.text = text;
-    list =
-        Pager.list(desk.touch(), paragraph -> ListRow.plain(desk.touch(), "", List.of(paragraph)));
-    list.setItems(text.paragraphs());
   }
 
   @Override
-  public String title() {
-    return text.title();
-  }
-
-  @Override
-  public Region view() {
-    return list;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
+  protected List<Region> rows() {
+    return text.paragraphs().stream()
+        .<Region>map(paragraph -> ListRow.plain(touch(), "", List.of(paragraph)))
+        .toList();
   }
 }

@@ -1,31 +1,27 @@
 package wherefrom.ui.settings;
 
 import java.util.function.Consumer;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.settings.Settings;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
 /** Sets up a keyboard-type scanner and shows what it sends. */
-public final class ScannerScreen implements Screen, Scannable {
-  private final Desk desk;
+public final class ScannerScreen extends Page implements Scannable {
   private final FitText now;
   private final FitText last;
-  private final VBox view;
 
   public ScannerScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Scanner", false);
     Touch touch = desk.touch();
     now = touch.text("");
     last = touch.heading("Scan any tag to try the scanner.");
-    view =
+    lay(
         Panes.column(
             desk.scale(),
             touch.text(
@@ -35,13 +31,12 @@ public final class ScannerScreen implements Screen, Scannable {
                     "Digits wrong? Press Teach, then scan the set-up card.")),
             now,
             Panes.grow(last),
-            Tiles.row(
-                desk.scale(),
-                touch.primary(touch.brief("Teach the digits", "Teach"), this::teach),
-                touch.key(touch.brief("Type the prefix", "Prefix"), this::prefix),
-                touch.key(touch.brief("Type the suffix", "Suffix"), this::suffix),
-                touch.key(
-                    touch.brief("Forget all", "Forget"), () -> keep(Settings.Scanner.PLAIN))));
+            touch.tag("Teach the digits", "", this::teach),
+            KeyRow.of(
+                desk,
+                new KeyRow.Act("Type the prefix", this::prefix),
+                new KeyRow.Act("Type the suffix", this::suffix),
+                new KeyRow.Act("Forget all", () -> keep(Settings.Scanner.PLAIN)))));
   }
 
   private void teach() {
@@ -74,7 +69,7 @@ public final class ScannerScreen implements Screen, Scannable {
   private void keep(Settings.Scanner typing) {
     desk.change(desk.settings().withScanner(typing));
     desk.scannerChanged();
-    shown();
+    refresh();
   }
 
   @Override
@@ -83,17 +78,7 @@ public final class ScannerScreen implements Screen, Scannable {
   }
 
   @Override
-  public String title() {
-    return "Scanner";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     now.setWords(
         set("prefix", typing().prefix())
             + " "
@@ -105,15 +90,5 @@ public final class ScannerScreen implements Screen, Scannable {
 
   private static String set(String name, String set) {
     return set.isEmpty() ? "No " + name + " is set." : "The " + name + " is " + set + " .";
-  }
-
-  @Override
-  public void changed() {
-    shown();
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

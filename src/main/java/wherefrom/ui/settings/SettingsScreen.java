@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 import wherefrom.job.ports.SecondCopies;
 import wherefrom.job.settings.Look;
@@ -13,25 +12,14 @@ import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.files.DriveFolder;
 import wherefrom.ui.files.FilesScreen;
 
 /** Everything that can be set, each as a row with what it is now. */
-public final class SettingsScreen implements Screen {
-  private final Desk desk;
-  private final Pager<SettingsModel.Line> list;
-
+public final class SettingsScreen extends ListPage {
   public SettingsScreen(Desk desk) {
-    this.desk = desk;
-    list =
-        Pager.list(
-            desk.touch(),
-            line ->
-                ListRow.key(
-                    desk.touch(), line.heading(), List.of(line.now()), () -> press(line.what())));
+    super(desk, "Settings", false);
   }
 
   private void press(SettingsModel.What what) {
@@ -48,10 +36,6 @@ public final class SettingsScreen implements Screen {
       case ABOUT -> open(() -> new AboutScreen(desk));
       case SHOP -> open(() -> FilesScreen.folder(desk, "Jobs folder", shop(), this::shop));
     }
-  }
-
-  private void open(Supplier<? extends Screen> maker) {
-    desk.navigator().open(maker);
   }
 
   private <T> void choose(String title, List<Choice<T>> choices, Consumer<T> done) {
@@ -107,26 +91,13 @@ public final class SettingsScreen implements Screen {
 
   private void change(Settings changed) {
     desk.change(changed);
-    shown();
+    refresh();
   }
 
   @Override
-  public String title() {
-    return "Settings";
-  }
-
-  @Override
-  public Region view() {
-    return list;
-  }
-
-  @Override
-  public void shown() {
-    list.refill(SettingsModel.lines(desk.settings()));
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
+  protected List<Region> rows() {
+    return SettingsModel.lines(desk.settings()).stream()
+        .map(line -> key(line.heading(), List.of(line.now()), () -> press(line.what())))
+        .toList();
   }
 }

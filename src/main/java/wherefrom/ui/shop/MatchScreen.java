@@ -5,13 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.match.Match;
 import wherefrom.parts.Part;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
@@ -20,37 +19,25 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
 
 /** Who each untagged part may be, to be agreed on one by one. */
-public final class MatchScreen implements Screen {
+public final class MatchScreen extends Page {
   private static final String NONE = "";
 
-  private final Desk desk;
   private final RetagModel model;
   private final FitText prompt;
   private final Pager<Match> rows;
   private final TouchKey print;
-  private final VBox view;
 
   MatchScreen(Desk desk, RetagModel model) {
-    this.desk = desk;
+    super(desk, "Which is which?");
     this.model = model;
-    prompt = desk.touch().text("");
+    prompt = touch().text("");
     rows = Pager.list(desk.touch(), this::row);
-    print = desk.touch().primary("Print the new tags", this::print);
-    view = Panes.column(desk.scale(), prompt, rows, print);
+    print = touch().key("Print the new tags", this::print);
+    lay(Panes.column(desk.scale(), prompt, rows, print));
   }
 
   @Override
-  public String title() {
-    return "Which is which?";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     long open = model.matches().stream().filter(this::isOpen).count();
     prompt.setWords(
         open == 0
@@ -58,16 +45,11 @@ public final class MatchScreen implements Screen {
                 + desk.touch()
                     .brief(" Where it stays unclear, measure better or add another reading.", "")
             : "Press a row to accept the match."
-                + desk.touch().brief(" Nothing is recorded before that.", ""));
+                + touch().brief(" Nothing is recorded before that.", ""));
     List<Match> ordered = new ArrayList<>(model.matches());
     ordered.sort(Comparator.comparing(match -> !isOpen(match)));
     rows.refill(ordered);
     print.offer(model.acceptedCount() > 0);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   /** Whether it waits for the person's word. */
@@ -135,11 +117,10 @@ public final class MatchScreen implements Screen {
                         "No, I know that it is " + name(item),
                         Match.percent(match.runnerUpConfidence()))));
     choices.add(new Choice<>(NONE, "Leave it open", ""));
-    desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk, "Number " + match.found(), choices, item -> agree(match, item)));
+    open(
+        () ->
+            new ChoiceScreen<>(
+                desk, "Number " + match.found(), choices, item -> agree(match, item)));
   }
 
   private void agree(Match match, String item) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.parts.PartKind;
@@ -16,7 +15,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -26,37 +25,25 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
 /** Parts without their tags: the kind, the readings taken now, each part's figures. */
-public final class RetagScreen implements Screen {
+public final class RetagScreen extends Page {
   private static final int KEYS_PER_ROW = 4;
 
-  private final Desk desk;
   private final RetagModel model;
   private final FitText prompt;
   private final Pager<Region> rows;
   private final Tiles keys;
-  private final VBox view;
 
   RetagScreen(Desk desk, RetagModel model) {
-    this.desk = desk;
+    super(desk, "Tags lost");
     this.model = model;
-    prompt = desk.touch().text("");
+    prompt = touch().text("");
     rows = Pager.list(desk.touch(), row -> row);
     keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
-    view = Panes.column(desk.scale(), prompt, rows, keys);
+    lay(Panes.column(desk.scale(), prompt, rows, keys));
   }
 
   @Override
-  public String title() {
-    return "Tags lost";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     prompt.setWords(words());
     List<Region> lines = new ArrayList<>();
     for (RetagModel.Found found : model.found()) {
@@ -104,16 +91,11 @@ public final class RetagScreen implements Screen {
               }));
     }
     offered.add(touch.key("Tools…", this::chooseTool));
-    offered.add(touch.primary("Measure number " + model.nextMark(), this::next));
+    offered.add(touch.key("Measure number " + model.nextMark(), this::next));
     if (!model.found().isEmpty()) {
-      offered.add(touch.primary("Which is which?", this::match));
+      offered.add(touch.key("Which is which?", this::match));
     }
     return offered;
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private void chooseKind() {
@@ -121,8 +103,7 @@ public final class RetagScreen implements Screen {
     model
         .kinds()
         .forEach(kind -> choices.add(new Choice<>(kind, kind.plural(), model.known(kind))));
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Which have lost their tags?", choices, this::kind));
+    open(() -> new ChoiceScreen<>(desk, "Which have lost their tags?", choices, this::kind));
   }
 
   private void kind(PartKind kind) {
@@ -139,18 +120,17 @@ public final class RetagScreen implements Screen {
             new Choice<>(plan.key() + "\n" + tool.name(), plan.title() + ": " + tool.name(), now));
       }
     }
-    desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk,
-                    "Measured with",
-                    choices,
-                    chosen -> {
-                      List<String> pair = List.of(chosen.split("\n", 2));
-                      model.tool(pair.get(0), pair.get(1));
-                      desk.navigator().changed();
-                    }));
+    open(
+        () ->
+            new ChoiceScreen<>(
+                desk,
+                "Measured with",
+                choices,
+                chosen -> {
+                  List<String> pair = List.of(chosen.split("\n", 2));
+                  model.tool(pair.get(0), pair.get(1));
+                  desk.navigator().changed();
+                }));
   }
 
   private void next() {
@@ -177,12 +157,11 @@ public final class RetagScreen implements Screen {
             desk.navigator().changed();
           }
         };
-    desk.navigator()
-        .open(
-            () ->
-                plan.least() < 0
-                    ? NumberEntryScreen.signed(desk, title, question, taken)
-                    : NumberEntryScreen.size(desk, title, question, 9, taken));
+    open(
+        () ->
+            plan.least() < 0
+                ? NumberEntryScreen.signed(desk, title, question, taken)
+                : NumberEntryScreen.size(desk, title, question, 9, taken));
   }
 
   private void change(RetagModel.Found found) {
@@ -190,28 +169,27 @@ public final class RetagScreen implements Screen {
         List.of(
             new Choice<>(true, "Measure it again", found.readings()),
             new Choice<>(false, "It is none of them: take it off the list", ""));
-    desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk,
-                    "Number " + found.mark(),
-                    choices,
-                    again -> {
-                      if (again) {
-                        measure(found.mark(), 0, new LinkedHashMap<>());
-                      } else {
-                        model.forget(found.mark());
-                        desk.navigator().changed();
-                      }
-                    }));
+    open(
+        () ->
+            new ChoiceScreen<>(
+                desk,
+                "Number " + found.mark(),
+                choices,
+                again -> {
+                  if (again) {
+                    measure(found.mark(), 0, new LinkedHashMap<>());
+                  } else {
+                    model.forget(found.mark());
+                    desk.navigator().changed();
+                  }
+                }));
   }
 
   private void match() {
     desk.attempt(
         () -> {
           if (model.match()) {
-            desk.navigator().open(() -> new MatchScreen(desk, model));
+            open(() -> new MatchScreen(desk, model));
           } else {
             desk.say(model.trouble());
           }

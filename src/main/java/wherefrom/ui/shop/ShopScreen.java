@@ -4,49 +4,36 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.shop.Washing;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** What is away: the visits to the machine shop, the washing, and parts without their tags. */
-public final class ShopScreen implements Screen {
-  private final Desk desk;
+public final class ShopScreen extends Page {
   private final Pager<Region> rows;
-  private final VBox view;
 
   public ShopScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Machine shop");
     rows = Pager.list(desk.touch(), row -> row);
     Tiles keys =
         Tiles.row(
             desk.scale(),
-            desk.touch().primary("New visit", this::fresh),
-            desk.touch().primary("Washing", this::washing),
-            desk.touch().primary("Tags lost", this::lost));
-    view = Panes.column(desk.scale(), rows, keys);
+            touch().key("New visit", this::fresh),
+            touch().key("Washing", this::washing),
+            touch().key("Tags lost", this::lost));
+    lay(Panes.column(desk.scale(), rows, keys));
   }
 
   @Override
-  public String title() {
-    return "Machine shop";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     List<Region> lines = new ArrayList<>();
     int washing =
         new Washing(desk.getJob()).baskets().stream().mapToInt(Washing.Basket::pieces).sum();
@@ -72,11 +59,6 @@ public final class ShopScreen implements Screen {
     rows.refill(lines);
   }
 
-  @Override
-  public void changed() {
-    shown();
-  }
-
   private Region row(ShopVisit visit) {
     String day = Dates.ago(visit.sent(), desk.equipment().clock());
     return ListRow.key(
@@ -92,16 +74,16 @@ public final class ShopScreen implements Screen {
 
   private void open(int number, boolean checkingIn) {
     VisitModel model = new VisitModel(desk.getJob(), number, checkingIn);
-    desk.navigator().open(() -> new VisitScreen(desk, model));
+    open(() -> new VisitScreen(desk, model));
   }
 
   private void washing() {
     WashModel model = new WashModel(desk.getJob());
-    desk.navigator().open(() -> new WashScreen(desk, model));
+    open(() -> new WashScreen(desk, model));
   }
 
   private void lost() {
     RetagModel model = new RetagModel(desk.getJob());
-    desk.navigator().open(() -> new RetagScreen(desk, model));
+    open(() -> new RetagScreen(desk, model));
   }
 }

@@ -9,6 +9,7 @@ import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.Unprintable;
+import wherefrom.job.shop.ShopSlip;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.files.Saving;
@@ -79,7 +80,7 @@ final class Slip {
   }
 
   private ShopVisit write(ShopVisit visit, Outgoing out) throws IOException {
-    desk.equipment().reports().writeSlip(desk.state().name(), visit, out);
+    desk.equipment().reports().writeSlip(ShopSlip.of(desk.state(), visit), out);
     return visit;
   }
 

@@ -4,13 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -20,27 +19,25 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
 /** One visit to the machine shop: parts go on it, the slip is printed, parts come back. */
-public final class VisitScreen implements Screen, Scannable {
+public final class VisitScreen extends Page implements Scannable {
   private static final int KEYS_PER_ROW = 4;
 
-  private final Desk desk;
   private final VisitModel model;
   private final Taking taking;
   private final Slip slip;
   private final FitText said;
   private final Pager<VisitModel.Row> rows;
   private final Tiles keys;
-  private final VBox view;
 
   VisitScreen(Desk desk, VisitModel model) {
-    this.desk = desk;
+    super(desk, "");
     this.model = model;
     taking = new Taking(desk, model);
     slip = new Slip(desk, model);
-    said = desk.touch().text("");
+    said = touch().text("");
     rows = Pager.list(desk.touch(), this::row);
     keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
-    view = Panes.column(desk.scale(), said, rows, keys);
+    lay(Panes.column(desk.scale(), said, rows, keys));
   }
 
   @Override
@@ -49,20 +46,10 @@ public final class VisitScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    said.setWords(taking.words() + desk.touch().brief(" " + model.count(), ""));
+  protected void refresh() {
+    said.setWords(taking.words() + touch().brief(" " + model.count(), ""));
     rows.refill(model.rows());
     keys.setCells(model.checkingIn() ? checkingIn() : puttingOn());
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   @Override
@@ -73,7 +60,7 @@ public final class VisitScreen implements Screen, Scannable {
   private List<Node> puttingOn() {
     Touch touch = desk.touch();
     String work = model.wanted().words();
-    Node want = touch.primary(work.isEmpty() ? "What is wanted?" : "To " + work, this::want);
+    Node want = touch.key(work.isEmpty() ? "What is wanted?" : "To " + work, this::want);
     return Deeds.keys(
         desk,
         List.of(want),
@@ -115,7 +102,7 @@ public final class VisitScreen implements Screen, Scannable {
   }
 
   private void tap() {
-    desk.navigator().open(() -> new TapScreen(desk, title(), taking));
+    open(() -> new TapScreen(desk, title(), taking));
   }
 
   private void add(ShopOrder order) {
@@ -137,15 +124,14 @@ public final class VisitScreen implements Screen, Scannable {
     } else if (row.away() == 1) {
       measure(row, 1);
     } else {
-      desk.navigator()
-          .open(
-              () ->
-                  NumberEntryScreen.digits(
-                      desk,
-                      row.heading(),
-                      "How many did you count?",
-                      3,
-                      typed -> measure(row, typed.isEmpty() ? 0 : Integer.parseInt(typed))));
+      open(
+          () ->
+              NumberEntryScreen.digits(
+                  desk,
+                  row.heading(),
+                  "How many did you count?",
+                  3,
+                  typed -> measure(row, typed.isEmpty() ? 0 : Integer.parseInt(typed))));
     }
   }
 
@@ -155,15 +141,14 @@ public final class VisitScreen implements Screen, Scannable {
       counted(row, count, "");
       return;
     }
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.size(
-                    desk,
-                    row.heading(),
-                    "Wanted is " + target.get() + ". Measured? Done alone: not measured yet.",
-                    9,
-                    figure -> counted(row, count, figure)));
+    open(
+        () ->
+            NumberEntryScreen.size(
+                desk,
+                row.heading(),
+                "Wanted is " + target.get() + ". Measured? Done alone: not measured yet.",
+                9,
+                figure -> counted(row, count, figure)));
   }
 
   private void counted(VisitModel.Row row, int count, String figure) {

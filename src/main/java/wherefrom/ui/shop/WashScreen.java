@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
 import wherefrom.job.shop.Washing;
 import wherefrom.ui.app.Choice;
@@ -13,8 +12,8 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -26,24 +25,22 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.takeapart.CautionScreen;
 
 /** Off for washing in numbered baskets, and back by scan or by count. */
-public final class WashScreen implements Screen, Scannable {
+public final class WashScreen extends Page implements Scannable {
   private static final int KEYS_PER_ROW = 5;
 
-  private final Desk desk;
   private final WashModel model;
   private final Taking taking;
   private final FitText said;
   private final TouchKey basket;
   private final Pager<Region> rows;
-  private final VBox view;
 
   WashScreen(Desk desk, WashModel model) {
-    this.desk = desk;
+    super(desk, "Washing");
     this.model = model;
     Touch touch = desk.touch();
     taking = new Taking(desk, model);
     said = touch.text("");
-    basket = touch.primary("", this::chooseBasket);
+    basket = touch.key("", this::chooseBasket);
     rows = Pager.list(touch, row -> row);
     Tiles keys =
         new Tiles(
@@ -58,21 +55,11 @@ public final class WashScreen implements Screen, Scannable {
                     new Deeds.Deed("Type a code", taking::askCode),
                     new Deeds.Deed("Count it back", this::count),
                     new Deeds.Deed("Cautions", this::cautions))));
-    view = Panes.column(desk.scale(), said, rows, keys);
+    lay(Panes.column(desk.scale(), said, rows, keys));
   }
 
   @Override
-  public String title() {
-    return "Washing";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     said.setWords(taking.words());
     basket.setWords("Basket " + model.basket());
     List<Region> lines = new ArrayList<>();
@@ -85,11 +72,6 @@ public final class WashScreen implements Screen, Scannable {
               "Take paper, plastic and string off first. Hang the tag on its hook."));
     }
     rows.refill(lines);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   @Override
@@ -113,15 +95,14 @@ public final class WashScreen implements Screen, Scannable {
   }
 
   private void number(String question, Consumer<Integer> then) {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    "Basket " + model.basket(),
-                    question,
-                    3,
-                    typed -> then.accept(typed.isEmpty() ? 0 : Integer.parseInt(typed))));
+    open(
+        () ->
+            NumberEntryScreen.digits(
+                desk,
+                "Basket " + model.basket(),
+                question,
+                3,
+                typed -> then.accept(typed.isEmpty() ? 0 : Integer.parseInt(typed))));
   }
 
   private void count() {
@@ -150,21 +131,20 @@ public final class WashScreen implements Screen, Scannable {
         List.of(
             new Choice<>(true, "The tags stayed on", ""),
             new Choice<>(false, "Tags came off: measure which is which", ""));
-    desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk,
-                    "Did the tags stay on in the wash?",
-                    choices,
-                    stayed -> counted(pieces, Optional.of(stayed))));
+    open(
+        () ->
+            new ChoiceScreen<>(
+                desk,
+                "Did the tags stay on in the wash?",
+                choices,
+                stayed -> counted(pieces, Optional.of(stayed))));
   }
 
   private void tap() {
-    desk.navigator().open(() -> new TapScreen(desk, title(), taking));
+    open(() -> new TapScreen(desk, title(), taking));
   }
 
   private void cautions() {
-    desk.navigator().open(() -> new CautionScreen(desk, Caution.atWashing()));
+    open(() -> new CautionScreen(desk, Caution.atWashing()));
   }
 }

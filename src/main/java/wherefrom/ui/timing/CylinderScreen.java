@@ -3,7 +3,6 @@ package wherefrom.ui.timing;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
 import wherefrom.job.numbers.Kept;
@@ -12,7 +11,7 @@ import wherefrom.job.timing.TimingCheck;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -21,19 +20,17 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.workings.timing.Comparison;
 
 /** One cylinder's timing beside the cam card. */
-public final class CylinderScreen implements Screen {
-  private final Desk desk;
+public final class CylinderScreen extends Page {
   private final int cylinder;
   private final TimingBook book;
   private final Pager<Region> rows;
-  private final VBox view;
 
   CylinderScreen(Desk desk, int cylinder) {
-    this.desk = desk;
+    super(desk, "");
     this.cylinder = cylinder;
     book = new TimingBook(desk.getJob());
     rows = Pager.list(desk.touch(), row -> row);
-    view =
+    lay(
         Panes.column(
             desk.scale(),
             rows,
@@ -41,25 +38,24 @@ public final class CylinderScreen implements Screen {
                 desk.scale(),
                 lobe("Intake readings", "Intake", ValveSide.INTAKE),
                 lobe("Exhaust readings", "Exhaust", ValveSide.EXHAUST),
-                desk.touch().primary(desk.touch().brief("Card from", "Card"), this::source)));
+                touch().key(touch().brief("Card from", "Card"), this::source))));
   }
 
   private Region lobe(String whole, String brief, ValveSide side) {
-    return desk.touch()
-        .primary(
-            desk.touch().brief(whole, brief),
-            () -> desk.navigator().open(() -> new LobeScreen(desk, new ValveSpot(cylinder, side))));
+    return touch()
+        .key(
+            touch().brief(whole, brief),
+            () -> open(() -> new LobeScreen(desk, new ValveSpot(cylinder, side))));
   }
 
   private void source() {
-    desk.navigator()
-        .open(
-            () ->
-                new TextEntryScreen(
-                    desk,
-                    "Cam card: where its figures come from",
-                    book.cardSource(),
-                    words -> keep(() -> book.cardSource(words))));
+    open(
+        () ->
+            new TextEntryScreen(
+                desk,
+                "Cam card: where its figures come from",
+                book.cardSource(),
+                words -> keep(() -> book.cardSource(words))));
   }
 
   private void keep(java.util.function.Supplier<Kept> deed) {
@@ -73,15 +69,14 @@ public final class CylinderScreen implements Screen {
   }
 
   private void card(Comparison each) {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.signed(
-                    desk,
-                    "Card: " + each.value().words(),
-                    "In degrees, as on the card. Events: after top dead center, minus before it."
-                        + " After bottom dead center add 180.",
-                    typed -> keep(() -> book.card(each.value(), typed))));
+    open(
+        () ->
+            NumberEntryScreen.signed(
+                desk,
+                "Card: " + each.value().words(),
+                "In degrees, as on the card. Events: after top dead center, minus before it."
+                    + " After bottom dead center add 180.",
+                typed -> keep(() -> book.card(each.value(), typed))));
   }
 
   @Override
@@ -90,12 +85,7 @@ public final class CylinderScreen implements Screen {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     TimingCheck check = new TimingCheck(book);
     List<Region> lines = new ArrayList<>();
     for (String open : check.open(cylinder)) {
@@ -122,10 +112,5 @@ public final class CylinderScreen implements Screen {
                     + ". The figure after ± is the standard uncertainty. Your engine's service"
                     + " information and cam card decide.")));
     rows.refill(lines);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 }

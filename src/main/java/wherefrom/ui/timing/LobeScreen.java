@@ -2,7 +2,6 @@ package wherefrom.ui.timing;
 
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.engine.ValveSpot;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.timing.LiftReading;
@@ -14,7 +13,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -22,34 +21,32 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** The readings over one lobe: taken one by one, corrected, taken out. */
-public final class LobeScreen implements Screen {
+public final class LobeScreen extends Page {
   private static final String ANGLE =
       "Crank degrees after top dead center, minus before it. After bottom dead center add 180.";
 
-  private final Desk desk;
   private final ValveSpot lobe;
   private final TimingBook book;
   private final ReadingModel model;
   private final Pager<LiftReading> rows;
   private final FitText words;
-  private final VBox view;
 
   LobeScreen(Desk desk, ValveSpot lobe) {
-    this.desk = desk;
+    super(desk, "");
     this.lobe = lobe;
     book = new TimingBook(desk.getJob());
     model = new ReadingModel(book, lobe);
     rows = Pager.list(desk.touch(), this::row);
-    words = desk.touch().small("");
-    view =
+    words = touch().small("");
+    lay(
         Panes.column(
             desk.scale(),
             words,
             rows,
             Tiles.row(
                 desk.scale(),
-                desk.touch().primary(desk.touch().brief("Add a reading", "Add"), this::add),
-                desk.touch().primary("Plot", this::plot)));
+                touch().key(touch().brief("Add a reading", "Add"), this::add),
+                touch().key("Plot", this::plot))));
   }
 
   private Region row(LiftReading reading) {
@@ -65,8 +62,7 @@ public final class LobeScreen implements Screen {
         List.of(
             new Choice<>(() -> correct(reading), "Correct the lift", ""),
             new Choice<>(() -> remove(reading), "Take it out", "UNDO brings it back"));
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, reading.degrees().text(), ways, Runnable::run));
+    open(() -> new ChoiceScreen<>(desk, reading.degrees().text(), ways, Runnable::run));
   }
 
   private void correct(LiftReading reading) {
@@ -87,8 +83,7 @@ public final class LobeScreen implements Screen {
 
   private void add() {
     model.forget();
-    desk.navigator()
-        .open(() -> NumberEntryScreen.signed(desk, title() + ": wheel", ANGLE, this::angle));
+    open(() -> NumberEntryScreen.signed(desk, title() + ": wheel", ANGLE, this::angle));
   }
 
   private void angle(String typed) {
@@ -102,14 +97,13 @@ public final class LobeScreen implements Screen {
 
   private void lift() {
     String unit = desk.state().units().unit(Dimension.LENGTH).symbol();
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.signed(
-                    desk,
-                    "Lift at " + model.degrees(),
-                    "The dial, in " + unit + ". Zero with the valve shut.",
-                    this::taken));
+    open(
+        () ->
+            NumberEntryScreen.signed(
+                desk,
+                "Lift at " + model.degrees(),
+                "The dial, in " + unit + ". Zero with the valve shut.",
+                this::taken));
   }
 
   private void taken(String typed) {
@@ -124,7 +118,7 @@ public final class LobeScreen implements Screen {
   }
 
   private void plot() {
-    desk.navigator().open(() -> new LiftPlotScreen(desk, lobe));
+    open(() -> new LiftPlotScreen(desk, lobe));
   }
 
   @Override
@@ -133,19 +127,9 @@ public final class LobeScreen implements Screen {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     int count = book.readings(lobe).size();
     words.setWords("Readings: " + count + ". " + new TimingCheck(book).words(lobe));
     rows.refill(book.readings(lobe));
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 }

@@ -14,7 +14,7 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.numbers.WorkingScreen;
@@ -24,29 +24,19 @@ import wherefrom.workings.catalogue.timing.CamSlack;
 import wherefrom.workings.catalogue.timing.ChainDeflection;
 
 /** Chain, slack, and the cylinders whose lobes are read over the degree wheel. */
-public final class TimingScreen implements Screen {
-  private final Desk desk;
+public final class TimingScreen extends Page {
   private final TimingBook book;
   private final Pager<Region> rows;
 
   public TimingScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Timing check");
     book = new TimingBook(desk.getJob());
     rows = Pager.list(desk.touch(), row -> row);
+    lay(rows);
   }
 
   @Override
-  public String title() {
-    return "Timing check";
-  }
-
-  @Override
-  public Region view() {
-    return rows;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     List<Region> lines = new ArrayList<>();
     lines.add(working("Deflection of the timing chain", new ChainDeflection()));
     lines.add(working("Slack from crank to cam", new CamSlack()));
@@ -66,11 +56,6 @@ public final class TimingScreen implements Screen {
     rows.refill(lines);
   }
 
-  @Override
-  public void changed() {
-    shown();
-  }
-
   private Region row(String heading, String words, Runnable press) {
     return ListRow.key(desk.touch(), heading, List.of(words), press);
   }
@@ -78,7 +63,7 @@ public final class TimingScreen implements Screen {
   private Region working(String heading, Working working) {
     String now =
         TimingRecord.value(desk.getJob(), working).map(ResultValue::text).orElse("not checked yet");
-    return row(heading, now, () -> desk.navigator().open(() -> new WorkingScreen(desk, working)));
+    return row(heading, now, () -> open(() -> new WorkingScreen(desk, working)));
   }
 
   private void choose() {
@@ -87,12 +72,11 @@ public final class TimingScreen implements Screen {
             .sorted()
             .map(number -> new Choice<>(number, "Cylinder " + number, ""))
             .collect(Collectors.toList());
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Which cylinder?", cylinders, this::cylinder));
+    open(() -> new ChoiceScreen<>(desk, "Which cylinder?", cylinders, this::cylinder));
   }
 
   private void cylinder(int cylinder) {
-    desk.navigator().open(() -> new CylinderScreen(desk, cylinder));
+    open(() -> new CylinderScreen(desk, cylinder));
   }
 
   private void set(TimingSetting setting) {
@@ -100,14 +84,13 @@ public final class TimingScreen implements Screen {
         setting.dimension() == Dimension.ANGLE
             ? "degrees"
             : desk.state().units().unit(Dimension.LENGTH).symbol();
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.signed(
-                    desk,
-                    "Timing check",
-                    setting.words() + ", in " + unit + ".",
-                    typed -> keep(setting, typed)));
+    open(
+        () ->
+            NumberEntryScreen.signed(
+                desk,
+                "Timing check",
+                setting.words() + ", in " + unit + ".",
+                typed -> keep(setting, typed)));
   }
 
   private void keep(TimingSetting setting, String typed) {

@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Reasons;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -20,24 +19,22 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.workings.torque.TorqueCard;
 
 /** What stands on a torque card: stages, threads, sources, the order to loosen in. */
-public final class CardDetailsScreen implements Screen {
+public final class CardDetailsScreen extends Page {
   private static final List<String> REASONS =
       List.of("bolts loosened again", "written wrong", "other");
 
-  private final Desk desk;
   private final int number;
   private final Pager<Region> rows;
-  private final VBox view;
 
   CardDetailsScreen(Desk desk, int number) {
-    this.desk = desk;
+    super(desk, "");
     this.number = number;
     rows = Pager.list(desk.touch(), row -> row);
-    view =
+    lay(
         Panes.column(
             desk.scale(),
             rows,
-            Tiles.row(desk.scale(), desk.touch().primary("Drop the card", this::giveUp)));
+            Tiles.row(desk.scale(), touch().key("Drop the card", this::giveUp))));
   }
 
   private void giveUp() {
@@ -63,18 +60,8 @@ public final class CardDetailsScreen implements Screen {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     new TorqueBook(desk.getJob()).find(number).ifPresent(this::show);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private void show(KeptCard kept) {

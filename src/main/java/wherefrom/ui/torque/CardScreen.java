@@ -1,12 +1,11 @@
 package wherefrom.ui.torque;
 
 import java.util.Optional;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Fold;
@@ -16,20 +15,18 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
 /** A torque card at work: the bolt in turn in large words and lit among the others. */
-public final class CardScreen implements Screen, Scannable {
+public final class CardScreen extends Page implements Scannable {
   private static final String WANTED = "Scan NEXT for the bolt in turn, UNDO to undo it.";
 
-  private final Desk desk;
   private final Touch touch;
   private final int number;
   private final CardModel model;
   private final AnswerCard words;
   private final BoltGrid grid;
   private final VBox foot = new VBox();
-  private final VBox view;
 
   CardScreen(Desk desk, int number) {
-    this.desk = desk;
+    super(desk, "");
     this.touch = desk.touch();
     this.number = number;
     model = new CardModel(desk.getJob(), desk.shelf(), number, desk.nanos());
@@ -41,7 +38,7 @@ public final class CardScreen implements Screen, Scannable {
             model.card().spec().pattern().columns(),
             model::face,
             position -> model.boltAt(position).ifPresent(this::touched));
-    view = Panes.column(desk.scale(), new Fold(touch, words, grid, "Show the bolts"), foot);
+    lay(Panes.column(desk.scale(), new Fold(touch, words, grid, "Show the bolts"), foot));
   }
 
   private void touched(int bolt) {
@@ -64,20 +61,19 @@ public final class CardScreen implements Screen, Scannable {
 
   private void ask(Runnable then) {
     String title = model.isCheck() ? "The second person's name" : "Your name or initials";
-    desk.navigator()
-        .open(
-            () ->
-                new TextEntryScreen(
-                    desk,
-                    title,
-                    "",
-                    typed -> {
-                      model.person(typed);
-                      if (!typed.isBlank()) {
-                        desk.attempt(then::run);
-                      }
-                      desk.navigator().changed();
-                    }));
+    open(
+        () ->
+            new TextEntryScreen(
+                desk,
+                title,
+                "",
+                typed -> {
+                  model.person(typed);
+                  if (!typed.isBlank()) {
+                    desk.attempt(then::run);
+                  }
+                  desk.navigator().changed();
+                }));
   }
 
   private void answer(Optional<Cue> cue) {
@@ -100,10 +96,10 @@ public final class CardScreen implements Screen, Scannable {
       String asked = "Bolt " + model.question().get().bolt().number();
       return Tiles.row(
           desk.scale(),
-          touch.primary(due + touch.brief(" is the next one", " next"), this::dismiss),
-          touch.primary(asked + touch.brief(" was done out of turn", " done"), this::confirm));
+          touch.key(due + touch.brief(" is the next one", " next"), this::dismiss),
+          touch.key(asked + touch.brief(" was done out of turn", " done"), this::confirm));
     }
-    TouchKey card = touch.primary(touch.brief("The card", "Card"), this::details);
+    TouchKey card = touch.key(touch.brief("The card", "Card"), this::details);
     if (model.kept().isDone()) {
       return Tiles.row(desk.scale(), card);
     }
@@ -111,8 +107,8 @@ public final class CardScreen implements Screen, Scannable {
     int bolt = model.card().findDue("").orElseThrow().bolt();
     return Tiles.row(
         desk.scale(),
-        touch.primary("Bolt " + bolt + (model.isCheck() ? " checked" : " done"), this::done),
-        touch.primary("Who: " + person, () -> ask(() -> {})),
+        touch.key("Bolt " + bolt + (model.isCheck() ? " checked" : " done"), this::done),
+        touch.key("Who: " + person, () -> ask(() -> {})),
         card);
   }
 
@@ -127,7 +123,7 @@ public final class CardScreen implements Screen, Scannable {
   }
 
   private void details() {
-    desk.navigator().open(() -> new CardDetailsScreen(desk, number));
+    open(() -> new CardDetailsScreen(desk, number));
   }
 
   @Override
@@ -155,11 +151,6 @@ public final class CardScreen implements Screen, Scannable {
   @Override
   public String title() {
     return "Torque card " + number;
-  }
-
-  @Override
-  public Region view() {
-    return view;
   }
 
   @Override

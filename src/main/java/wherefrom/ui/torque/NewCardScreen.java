@@ -2,16 +2,14 @@ package wherefrom.ui.torque;
 
 import java.util.List;
 import java.util.function.IntConsumer;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Reasons;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -19,18 +17,16 @@ import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** Writes a torque card: every figure is the person's own. */
-public final class NewCardScreen implements Screen {
+public final class NewCardScreen extends Page {
   private static final String UNSAID = "press to say";
 
   private record Line(String heading, String now, Runnable press) {}
 
-  private final Desk desk;
   private final DraftModel model = new DraftModel();
   private final Pager<Line> list;
-  private final VBox view;
 
   public NewCardScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "New torque card", false);
     list =
         Pager.list(
             desk.touch(),
@@ -40,11 +36,11 @@ public final class NewCardScreen implements Screen {
                     line.heading(),
                     List.of(line.now().isEmpty() ? UNSAID : line.now()),
                     line.press()));
-    view =
+    lay(
         Panes.column(
             desk.scale(),
             list,
-            Tiles.row(desk.scale(), desk.touch().primary("Start the card", this::begin)));
+            Tiles.row(desk.scale(), touch().key("Start the card", this::begin))));
   }
 
   private List<Line> lines() {
@@ -74,15 +70,14 @@ public final class NewCardScreen implements Screen {
   }
 
   private void count(String title, String question, IntConsumer done) {
-    desk.navigator()
-        .open(
-            () ->
-                NumberEntryScreen.digits(
-                    desk,
-                    title,
-                    question,
-                    2,
-                    typed -> done.accept(typed.isEmpty() ? 0 : Integer.parseInt(typed))));
+    open(
+        () ->
+            NumberEntryScreen.digits(
+                desk,
+                title,
+                question,
+                2,
+                typed -> done.accept(typed.isEmpty() ? 0 : Integer.parseInt(typed))));
   }
 
   private void order() {
@@ -97,23 +92,22 @@ public final class NewCardScreen implements Screen {
                 model::centreOutward,
                 "From the center outward",
                 "common practice, no source: service information decides"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "In which order?", ways, Runnable::run));
+    open(() -> new ChoiceScreen<>(desk, "In which order?", ways, Runnable::run));
   }
 
   private void touchInOrder() {
-    desk.navigator()
-        .open(
-            () ->
-                new SequenceScreen(
-                    desk,
-                    model.rows(),
-                    model.columns(),
-                    order ->
-                        Reasons.ask(
-                            desk,
-                            "Where does this order come from?",
-                            List.of("this engine's service information", "other"),
-                            from -> model.order(order, from))));
+    open(
+        () ->
+            new SequenceScreen(
+                desk,
+                model.rows(),
+                model.columns(),
+                order ->
+                    Reasons.ask(
+                        desk,
+                        "Where does this order come from?",
+                        List.of("this engine's service information", "other"),
+                        from -> model.order(order, from))));
   }
 
   private void threads() {
@@ -125,15 +119,14 @@ public final class NewCardScreen implements Screen {
   }
 
   private void stages() {
-    desk.navigator().open(() -> new StagesScreen(desk, model));
+    open(() -> new StagesScreen(desk, model));
   }
 
   private void source() {
-    desk.navigator()
-        .open(
-            () ->
-                new TextEntryScreen(
-                    desk, "Service information and page", model.source(), model::source));
+    open(
+        () ->
+            new TextEntryScreen(
+                desk, "Service information and page", model.source(), model::source));
   }
 
   private void tell(String trouble) {
@@ -145,7 +138,7 @@ public final class NewCardScreen implements Screen {
 
   private void open(int card) {
     desk.navigator().back();
-    desk.navigator().open(() -> new CardScreen(desk, card));
+    open(() -> new CardScreen(desk, card));
   }
 
   private void begin() {
@@ -161,22 +154,7 @@ public final class NewCardScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "New torque card";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
   public void shown() {
     list.refill(lines());
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

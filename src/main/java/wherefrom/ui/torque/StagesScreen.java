@@ -3,66 +3,52 @@ package wherefrom.ui.torque;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** The rounds over all bolts: torques first, then angles where the bolts are turned on. */
-public final class StagesScreen implements Screen {
-  private final Desk desk;
+public final class StagesScreen extends Page {
   private final DraftModel model;
   private final Pager<Region> rows;
-  private final VBox view;
 
   StagesScreen(Desk desk, DraftModel model) {
-    this.desk = desk;
+    super(desk, "Stages", false);
     this.model = model;
     rows = Pager.list(desk.touch(), row -> row);
-    view =
+    lay(
         Panes.column(
             desk.scale(),
             rows,
             Tiles.row(
                 desk.scale(),
-                desk.touch().primary(desk.touch().brief("Add a stage", "Add"), this::add),
-                desk.touch().primary(desk.touch().brief("Remove the last", "Remove"), this::remove),
-                desk.touch().primary("Done", () -> desk.navigator().back())));
+                touch().key(touch().brief("Add a stage", "Add"), this::add),
+                touch().key(touch().brief("Remove the last", "Remove"), this::remove),
+                touch().key("Done", () -> desk.navigator().back()))));
   }
 
   private void add() {
-    desk.navigator()
-        .open(
-            () ->
-                new StageScreen(
-                    desk,
-                    "Stage " + (model.stages().size() + 1),
-                    typed -> {
-                      String trouble = model.add(typed);
-                      if (!trouble.isEmpty()) {
-                        desk.say(trouble);
-                      }
-                      shown();
-                    }));
+    open(
+        () ->
+            new StageScreen(
+                desk,
+                "Stage " + (model.stages().size() + 1),
+                typed -> {
+                  String trouble = model.add(typed);
+                  if (!trouble.isEmpty()) {
+                    desk.say(trouble);
+                  }
+                  shown();
+                }));
   }
 
   private void remove() {
     model.removeLastStage();
     shown();
-  }
-
-  @Override
-  public String title() {
-    return "Stages";
-  }
-
-  @Override
-  public Region view() {
-    return view;
   }
 
   @Override
@@ -77,10 +63,5 @@ public final class StagesScreen implements Screen {
             "Caution",
             List.of(Caution.TORQUE.sentence(), "Source: " + Caution.TORQUE.source())));
     rows.refill(lines);
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

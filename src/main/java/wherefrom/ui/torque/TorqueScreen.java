@@ -3,49 +3,36 @@ package wherefrom.ui.torque;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** The job's torque cards, and a new one. */
-public final class TorqueScreen implements Screen {
-  private final Desk desk;
+public final class TorqueScreen extends Page {
   private final Pager<Region> rows;
-  private final VBox view;
 
   public TorqueScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Torque cards");
     rows = Pager.list(desk.touch(), row -> row);
-    view =
+    lay(
         Panes.column(
             desk.scale(),
             rows,
-            Tiles.row(desk.scale(), desk.touch().primary("New torque card", this::fresh)));
+            Tiles.row(desk.scale(), touch().key("New torque card", this::fresh))));
   }
 
   private void fresh() {
-    desk.navigator().open(() -> new NewCardScreen(desk));
+    open(() -> new NewCardScreen(desk));
   }
 
   @Override
-  public String title() {
-    return "Torque cards";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     List<KeptCard> cards = new TorqueBook(desk.getJob()).cards();
     List<Region> lines = new ArrayList<>();
     cards.stream().filter(KeptCard::holds).forEach(card -> lines.add(key(card)));
@@ -61,17 +48,12 @@ public final class TorqueScreen implements Screen {
     rows.refill(lines);
   }
 
-  @Override
-  public void changed() {
-    shown();
-  }
-
   private Region key(KeptCard card) {
     return ListRow.key(
         desk.touch(),
         name(card),
         List.of(card.state()),
-        () -> desk.navigator().open(() -> new CardScreen(desk, card.number())));
+        () -> open(() -> new CardScreen(desk, card.number())));
   }
 
   private Region told(KeptCard card) {

@@ -81,8 +81,13 @@ public final class Workings {
     return ALL;
   }
 
-  /** The working with the key, such as {@code compression-ratio}. */
+  /** The working with the key, such as {@code compression-ratio}, or with the one it had before. */
   public static Optional<Working> find(String key) {
-    return ALL.stream().filter(working -> working.key().equals(key)).findFirst();
+    return ALL.stream().filter(working -> working.key().equals(today(key))).findFirst();
+  }
+
+  /** The key of today of a working; what is none of ours stays as it is. */
+  public static String today(String key) {
+    return key.equals("top-dead-centre") ? "top-dead-center" : key;
   }
 }

@@ -119,7 +119,7 @@ public final class Charts {
       case CLEAR -> "clear";
       case UNDECIDED -> "undecided";
       case NOT_KNOWN -> "not known";
-      case UNDER -> "under usual least";
+      case UNDER -> "below usual minimum";
       case TOUCHES -> "touches";
     };
   }
@@ -154,7 +154,7 @@ public final class Charts {
     }
     return new Chart(
         "Oil clearance of each journal",
-        Axis.ofNames("dots: least and most; thick marks: limits", names),
+        Axis.ofNames("dots: smallest and largest; thick marks: limits", names),
         axis("clearance", plot.unit(), array(ups)),
         List.of(),
         List.of(),
@@ -187,7 +187,7 @@ public final class Charts {
             .toArray();
     return new Chart(
         title,
-        Axis.ofNames("square: stands out", names),
+        Axis.ofNames("square: odd one", names),
         Axis.covering(
             up, DoubleStream.of(ups).min().orElse(0), DoubleStream.of(ups).max().orElse(0)),
         List.of(),

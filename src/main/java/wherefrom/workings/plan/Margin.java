@@ -76,7 +76,7 @@ public record Margin(ResultValue result, Gap gap, boolean atLeast) {
         + result.words()
         + ": "
         + result.text()
-        + ", usual least "
+        + ", usual minimum "
         + least().words()
         + " ("
         + least().source().text()

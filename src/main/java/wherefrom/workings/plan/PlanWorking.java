@@ -23,8 +23,9 @@ public final class PlanWorking implements Working {
               + " valve, each = as in the working of that name",
           Source.workedOut("the single workings"),
           List.of(
-              "A cut that is not given counts as none; a result that lacks an input is left out.",
-              "The limits that matter are the engine's own; usual least margins are marked so."));
+              "A cut that is not given counts as none. A result that lacks an input is left"
+                  + " out.",
+              "Only the engine's own limits count. Usual minimums are marked so."));
 
   private final ClearanceBasis basis;
 

@@ -104,7 +104,7 @@ final class RatioStep {
   private static Nonsense noRoom(PlanDraft draft) {
     String field = draft.terms().has(HEAD_CUT) ? HEAD_CUT.key() : PISTON_VOLUME.key();
     return new Nonsense(
-        field, "These figures leave no room above the piston: check cuts, deck and dome.");
+        field, "These figures leave no room above the piston. Check cuts, deck and dome.");
   }
 
   /** As entered; else what the wanted ratio asks for; else none. Empty where it is not known. */
@@ -124,7 +124,7 @@ final class RatioStep {
       draft.note(
           Note.conclusion(
               "ratio-above-target",
-              "The ratio is above the wanted one without any cut of the head.",
+              "The ratio is above the wanted one with no cut of the head.",
               Source.workedOut("the inputs given")));
       return Dual.of(0);
     }

@@ -83,12 +83,12 @@ final class RoomAtValves {
   private static Note notKnown(Gap gap, String words, String parts) {
     return Note.remark(
         NOT_KNOWN + gap.key(),
-        words + " is not known with " + parts + ": measure it again.",
+        words + " is not known with " + parts + ". Measure it again.",
         Source.commonPractice());
   }
 
   private Dual left(Dual now) {
-    boolean flat = draft.terms().getChoice(PistonToValve.CROWN).equals("flat");
+    boolean flat = draft.terms().getChoice(PistonToValve.CROWN).equals(PistonToValve.FLAT);
     Dual sink = draft.orZero(PistonToValve.SEAT_SINK);
     return PistonToValve.left(now, lowering, draft.get(PistonToValve.VALVE_TILT), flat, sink);
   }

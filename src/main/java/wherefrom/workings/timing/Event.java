@@ -10,7 +10,7 @@ public final class Event {
   public static String words(double degrees) {
     long halfTurns = Math.round(degrees / 180);
     double off = degrees - 180.0 * halfTurns;
-    String centre = halfTurns % 2 == 0 ? "top dead centre" : "bottom dead centre";
+    String centre = halfTurns % 2 == 0 ? "top dead center" : "bottom dead center";
     String side = off < 0 ? "before" : "after";
     return String.format(Locale.ROOT, "%.1f deg %s %s", Math.abs(off), side, centre);
   }

@@ -39,7 +39,7 @@ public final class LobeFit {
     LobeFit fit = new LobeFit(readings, checkingLift);
     return fit.events.isWhole() && fit.between.isKnown()
         ? new LobeAnswer.Fitted(fit.timing())
-        : new LobeAnswer.Unfit("Too few readings lie on the flanks: take them closer together.");
+        : new LobeAnswer.Unfit("Too few readings are on the flanks. Take them closer together.");
   }
 
   private LobeTiming timing() {

@@ -50,7 +50,7 @@ public record LobeReadings(
         return Optional.of(
             "Two readings stand at "
                 + readings.get(i).degrees()
-                + " deg, a whole turn being the same mark: keep one of them.");
+                + " deg. A whole turn is the same mark. Keep one of them.");
       }
     }
     return findFlankFault(checkingLift);
@@ -63,12 +63,12 @@ public record LobeReadings(
     double end = readings.get(readings.size() - 1).lift();
     if (top == 0 || top == readings.size() - 1 || start > least || end > least) {
       return Optional.of(
-          "The readings do not reach down both flanks: go on until the dial is near its zero.");
+          "The readings do not reach down both flanks. Go on until the dial is near its zero.");
     }
     if (checkingLift <= Math.max(start, end) || checkingLift >= readings.get(top).lift()) {
       return Optional.of(
-          "The stated lift lies outside the readings: it must be above the dial's lowest reading"
-              + " on both flanks and below its highest.");
+          "The checking lift is outside the readings. It must be between the dial's"
+              + " lowest and highest reading, on both flanks.");
     }
     return Optional.empty();
   }

@@ -9,11 +9,11 @@ public enum TimingValue {
   INTAKE_OPENING("intake opens", true),
   INTAKE_CLOSING("intake closes", true),
   INTAKE_DURATION("intake duration", false),
-  INTAKE_CENTRE("intake centre line", true),
+  INTAKE_CENTRE("intake centerline", true),
   EXHAUST_OPENING("exhaust opens", true),
   EXHAUST_CLOSING("exhaust closes", true),
   EXHAUST_DURATION("exhaust duration", false),
-  EXHAUST_CENTRE("exhaust centre line", true),
+  EXHAUST_CENTRE("exhaust centerline", true),
   OVERLAP("overlap", false),
   LOBE_SEPARATION("lobe separation, cam degrees", false),
   ADVANCE("cam advance", false);
@@ -63,7 +63,7 @@ public enum TimingValue {
   public String said(double degrees) {
     if (this == INTAKE_CENTRE || this == EXHAUST_CENTRE) {
       String side = degrees < 0 ? "before" : "after";
-      return String.format(Locale.ROOT, "%.1f deg %s top dead centre", Math.abs(degrees), side);
+      return String.format(Locale.ROOT, "%.1f deg %s top dead center", Math.abs(degrees), side);
     }
     return event ? Event.words(degrees) : String.format(Locale.ROOT, "%.1f deg", degrees);
   }

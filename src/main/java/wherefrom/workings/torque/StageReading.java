@@ -32,7 +32,6 @@ public sealed interface StageReading {
         : new NotUnderstood(
             "\""
                 + amount.text()
-                + "\" is no stage: give a torque in N·m or lb·ft, or an angle in"
-                + " deg.");
+                + "\" is not a stage. Give a torque in N·m or lb·ft, or an angle in deg.");
   }
 }

@@ -82,14 +82,14 @@ public record TorqueCard(TorqueSpec spec, List<Tick> ticks) {
 
   private Optional<String> findFault(int stage, int number, Optional<Bolt> bolt, String name) {
     if (name.isEmpty()) {
-      return Optional.of("Say who is working: a tick needs a name.");
+      return Optional.of("Say who is working. A tick needs a name.");
     }
     if (bolt.isEmpty()) {
       return Optional.of(
           "There is no bolt " + number + ": they are numbered 1 to " + bolts() + ".");
     }
     if (isTicked(stage, bolt.get())) {
-      return Optional.of("Bolt " + number + " has this stage behind it. " + next().sentence());
+      return Optional.of("Bolt " + number + " has this stage done. " + next().sentence());
     }
     return stage == checkStage() && hasTightened(name)
         ? Optional.of(name + " tightened some of these bolts: another person must check them.")

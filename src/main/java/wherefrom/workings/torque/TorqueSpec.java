@@ -31,10 +31,10 @@ public record TorqueSpec(
     }
     if (source.text().isBlank()) {
       return Optional.of(
-          "Say where the figures come from: the exact engine's service information, and its page.");
+          "Say where the figures come from: your engine's service information, and page.");
     }
     if (stages.isEmpty() || !(stages.get(0) instanceof Stage.ToTorque)) {
-      return Optional.of("Begin with a torque stage.");
+      return Optional.of("Start with a torque stage.");
     }
     return findStageFault();
   }
@@ -60,12 +60,12 @@ public record TorqueSpec(
   private Optional<String> findFault(Stage.ToTorque stage, int at) {
     Amount torque = stage.amount();
     if (!isPositive(torque, Dimension.TORQUE)) {
-      return Optional.of("A torque stage needs a torque of more than 0, in lb·ft or N·m.");
+      return Optional.of("A torque stage needs more than 0 lb·ft or N·m.");
     }
     return at == 0 || isMore(torque, stages.get(at - 1))
         ? Optional.empty()
         : Optional.of(
-            "Each torque must be more than the one before, and none may follow an angle stage: "
+            "Each torque must be more than the one before. None may follow an angle stage. "
                 + torque.text()
                 + " does not.");
   }

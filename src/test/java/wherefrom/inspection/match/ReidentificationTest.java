@@ -122,7 +122,7 @@ class ReidentificationTest {
   void groupsThatCannotBeMatchedAreRefusedInASentence() {
     Fingerprint one = Fingerprint.of("1", 8, 0.001);
     assertThat(Reidentification.findFault(List.of(one, one), List.of(one)))
-        .contains("There are more untagged parts than records: count again.");
+        .contains("There are more untagged parts than records. Count again.");
     assertThat(Reidentification.findFault(List.of(), List.of(one))).isPresent();
   }
 

@@ -32,8 +32,7 @@ class HandlingTest {
     assertThat(new Handling(whole.job).offForWashing(1, 1))
         .isEqualTo(
             new Handled.Refused(
-                "Only a part that is out, on the bench, goes off for washing."
-                    + " This one is in the engine."));
+                "Only a part that is out can go off for washing." + " This one is in the engine."));
     assertThat(whole.job.history()).hasSize(before);
   }
 

@@ -79,7 +79,7 @@ class NewPartSizeTest {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "2.2300 in");
     Part shell = taken("rod-shell@R3U", NewPart.LISTED);
     assertThat(bench.sizes().findSizeOf(shell.item()).orElseThrow().text()).startsWith("0.010");
-    assertThat(refused("main-shell@M2L", NewPart.LISTED, "")).contains("knows no size");
+    assertThat(refused("main-shell@M2L", NewPart.LISTED, "")).contains("has no size");
   }
 
   @ParameterizedTest
@@ -102,11 +102,11 @@ class NewPartSizeTest {
         new String[] {"-0.010", "0.25 in", "3.900 in", "ten feet", "big", "0.010 lb"}) {
       assertThat(refused("rod-shell@R3U", typed, ""))
           .as(typed)
-          .contains("is no size of such a part");
+          .contains("is not a size of this part");
     }
     assertThat(refused("pushrod@3EX", "0.010", "")).contains("said of shells and pistons");
     assertThat(refused("lifter@3EX", "", "mushroom"))
-        .isEqualTo("A lifter is flat or roller: say which.");
+        .isEqualTo("A lifter is flat or roller. Say which.");
     assertThat(bench.bench.part("rod-shell@R3U").fresh()).isFalse();
   }
 
@@ -123,7 +123,7 @@ class NewPartSizeTest {
         .contains("This piston is 0.020 in over; its bore was cut to 0.030 in over. (R18;");
     taken("piston@B5", "0.030 in over");
     assertThat(bench.bench.word("piston@B5")).isEqualTo("not cleared");
-    assertThat(bench.bench.verdict("piston@B5").sentence()).contains("a check is open (R18)");
+    assertThat(bench.bench.verdict("piston@B5").sentence()).contains("a check is open (rule 18)");
   }
 
   /** Bought before the change was written down, but of the sort that it wants. */

@@ -95,7 +95,7 @@ class InspectingTest {
   void aPartThatPassedEverythingIsProposedForReuseAndOneUnlookedIsNot() {
     assertThat(deciding.propose(bench.item("pushrod@3EX")).decision()).isEmpty();
     assertThat(deciding.propose(bench.item("pushrod@3EX")).reasons().get(0).sentence())
-        .startsWith("Nobody has looked yet");
+        .startsWith("Not inspected yet");
     all("pushrod@3EX", Look.PASS);
     assertThat(deciding.propose(bench.item("pushrod@3EX")).decision()).contains(Decision.REUSE);
   }
@@ -170,9 +170,9 @@ class InspectingTest {
   void aLookAtTheOpenedBearingsAnswersTooAndCopperWantsAllOfThem() {
     DebrisBook debris = new DebrisBook(bench.job);
     debris.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
-    debris.opened(Opening.FIRST_BEARINGS, Look.PASS, "even grey");
+    debris.opened(Opening.FIRST_BEARINGS, Look.PASS, "even gray");
     assertThat(debris.map().question().answeredBy())
-        .containsExactly("First bearings (even grey): pass");
+        .containsExactly("First bearings (even gray): pass");
     debris.found(DebrisPlace.FILTER_PLEATS, DebrisLook.COPPER, "");
     assertThat(debris.map().question().wanted()).contains("main 3, lower shell", "rod 8, a shell");
     debris.opened(Opening.ALL_BEARINGS, Look.FAIL, "copper on main 3");
@@ -194,7 +194,7 @@ class InspectingTest {
     new DebrisBook(bench.job).found(DebrisPlace.PAN, DebrisLook.GREY_PASTE, "");
     assertThat(bench.word("main-shell@M2L")).isEqualTo("right place");
     new DebrisBook(bench.job).found(DebrisPlace.PAN, DebrisLook.SWARF, "");
-    assertThat(bench.verdict("main-shell@M2L").sentence()).contains("a check is open (R22)");
+    assertThat(bench.verdict("main-shell@M2L").sentence()).contains("a check is open (rule 22)");
     Planning planning = new Planning(bench.job);
     planning.answer("R22:journals", Look.PASS, "");
     planning.answer("R22:galleries", Look.PASS, "");

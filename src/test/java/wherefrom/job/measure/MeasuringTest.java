@@ -34,7 +34,7 @@ class MeasuringTest {
     // Resolution 0.0001 in, error and repeat 0.0001 in at most: own example.
     assertThat(tools.list("mic", Dimension.LENGTH, "0.0001", "0.0001", "0.0001"))
         .isInstanceOf(Instruments.Answer.Kept.class);
-    tools.list("calliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
+    tools.list("caliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
   }
 
   private Measuring.Answer take(Subject subject, String plan, String tool, Object... pairs) {
@@ -181,7 +181,8 @@ class MeasuringTest {
         kept(take(part("pushrod@3EX"), "pushrod-runout", "mic", "middle", "0.0015"));
     assertThat(free.judgements()).isEmpty();
     assertThat(tools.limit("pushrod-runout", "value", "", "0.002", " "))
-        .isEqualTo(new Instruments.Answer.Refused("Say where the limit stands: manual and page."));
+        .isEqualTo(
+            new Instruments.Answer.Refused("Say where the limit is printed: manual and page."));
     tools.limit("pushrod-runout", "value", "", "0.002", "manual p. 12");
     Judgement judged =
         bench
@@ -200,7 +201,7 @@ class MeasuringTest {
   void aReadingThatItsUncertaintyCannotCarryIsUndecidedAndHoldsThePart() {
     tools.limit("pushrod-runout", "value", "", "0.0020", "manual p. 12");
     MeasuredResult result =
-        kept(take(part("pushrod@3EX"), "pushrod-runout", "calliper", "middle", "0.0020"));
+        kept(take(part("pushrod@3EX"), "pushrod-runout", "caliper", "middle", "0.0020"));
     assertThat(result.judgements().get(0).decision()).isEqualTo(Decision.UNDECIDED);
     assertThat(bench.verdict("pushrod@3EX").sentence()).contains("suspect");
     assertThat(new Deciding(bench.job).propose(bench.item("pushrod@3EX")).decision()).isEmpty();
@@ -209,7 +210,7 @@ class MeasuringTest {
   @Test
   void aReadingOfOnePartHoldsNoOtherUp() {
     assertThat(bench.word("pushrod@5EX")).isEqualTo("right place");
-    take(part("pushrod@3EX"), "pushrod-length", "calliper", "length", "8.0000");
+    take(part("pushrod@3EX"), "pushrod-length", "caliper", "length", "8.0000");
     assertThat(bench.word("pushrod@5EX")).isEqualTo("right place");
     assertThat(bench.word("pushrod@3EX")).isEqualTo("right place");
   }
@@ -217,13 +218,12 @@ class MeasuringTest {
   @Test
   void millimetresTypedAsInchesAreQuestionedAndKeptOnlyWhenConfirmed() {
     Subject rod = part("pushrod@3EX");
-    assertThat(questions(take(rod, "pushrod-length", "calliper", "length", "203.2")))
+    assertThat(questions(take(rod, "pushrod-length", "caliper", "length", "203.2")))
         .containsExactly(Question.Kind.UNIT_SLIP);
     assertThat(bench.job.state().measures().findResult(rod, "pushrod-length")).isEmpty();
-    assertThat(kept(take(rod, "pushrod-length", "calliper", "length", "203.2 mm")).confirmed())
+    assertThat(kept(take(rod, "pushrod-length", "caliper", "length", "203.2 mm")).confirmed())
         .isFalse();
-    assertThat(
-            kept(takeConfirmed(rod, "pushrod-length", "calliper", "length", "203.2")).confirmed())
+    assertThat(kept(takeConfirmed(rod, "pushrod-length", "caliper", "length", "203.2")).confirmed())
         .isTrue();
   }
 
@@ -252,21 +252,21 @@ class MeasuringTest {
   @Test
   void anImplausibleSizeOneFarFromTheOthersAndUnlikeRepeatsAreQuestioned() {
     Subject rod = part("pushrod@3EX");
-    assertThat(questions(take(rod, "pushrod-length", "calliper", "length", "30 in")))
+    assertThat(questions(take(rod, "pushrod-length", "caliper", "length", "30 in")))
         .containsExactly(Question.Kind.IMPLAUSIBLE);
     for (String place : List.of("1IN", "1EX", "2IN")) {
-      take(part("pushrod@" + place), "pushrod-length", "calliper", "length", "8.0000");
+      take(part("pushrod@" + place), "pushrod-length", "caliper", "length", "8.0000");
     }
-    assertThat(questions(take(rod, "pushrod-length", "calliper", "length", "6.0000")))
+    assertThat(questions(take(rod, "pushrod-length", "caliper", "length", "6.0000")))
         .containsExactly(Question.Kind.FAR_FROM_OTHERS);
-    assertThat(questions(take(rod, "pushrod-length", "calliper", "length", "8.0000;8.0100")))
+    assertThat(questions(take(rod, "pushrod-length", "caliper", "length", "8.0000;8.0100")))
         .containsExactly(Question.Kind.REPEATS_DIFFER);
   }
 
   @Test
   void repeatsAreAveragedAndTheReadingsStandAsTheyWereTyped() {
     MeasuredResult result =
-        kept(take(part("pushrod@3EX"), "pushrod-length", "calliper", "length", "8.0000;8.0010"));
+        kept(take(part("pushrod@3EX"), "pushrod-length", "caliper", "length", "8.0000;8.0010"));
     assertThat(value(result, "value")).isCloseTo(8.0005, within(1e-9));
     assertThat(result.samples().get(0).readings().get(0)).isEqualTo(Amount.of("8.0000", Unit.INCH));
   }
@@ -274,9 +274,9 @@ class MeasuringTest {
   @Test
   void textThatIsNoFigureAWrongUnitAndAnUnknownToolAreRefusedInASentence() {
     Subject rod = part("pushrod@3EX");
-    assertThat(take(rod, "pushrod-length", "calliper", "length", "eight"))
+    assertThat(take(rod, "pushrod-length", "caliper", "length", "eight"))
         .isInstanceOf(Measuring.Answer.Refused.class);
-    assertThat(take(rod, "pushrod-length", "calliper", "length", "8 lb"))
+    assertThat(take(rod, "pushrod-length", "caliper", "length", "8 lb"))
         .isEqualTo(new Measuring.Answer.Refused("\"8 lb\" is not a length: check the unit."));
     assertThat(take(rod, "pushrod-length", "ruler", "length", "8"))
         .isEqualTo(
@@ -306,7 +306,7 @@ class MeasuringTest {
   @Test
   void aToolThatIsOffAtZeroIsSaidSo() {
     Instruments.Answer answer = tools.zero("mic", "0.0003");
-    assertThat(((Instruments.Answer.Kept) answer).sentence()).contains("set it");
+    assertThat(((Instruments.Answer.Kept) answer).sentence()).contains("Set it");
     MeasuredResult result =
         kept(take(part("pushrod@3EX"), "pushrod-runout", "mic", "middle", "0.0015"));
     assertThat(result.zero()).contains("0.0003 in");
@@ -317,8 +317,7 @@ class MeasuringTest {
     String[] places = {"1IN", "1EX", "2IN", "2EX", "3IN", "3EX"};
     String[] lengths = {"8.0000", "8.0005", "7.9995", "8.0000", "8.0005", "7.9600"};
     for (int at = 0; at < places.length; at++) {
-      kept(
-          take(part("pushrod@" + places[at]), "pushrod-length", "calliper", "length", lengths[at]));
+      kept(take(part("pushrod@" + places[at]), "pushrod-length", "caliper", "length", lengths[at]));
     }
     OddOneOut odd = new Comparing(bench.job).compare("pushrod-length").orElseThrow();
     assertThat(odd.odd()).extracting(OddOneOut.Member::name).containsExactly("3 EX");

@@ -35,7 +35,7 @@ class JobChartsTest {
         .containsExactly(
             "Now: Compression ratio against the cut",
             "Now: Valve lift against its limits",
-            "What-if 1: Compression ratio against the cut",
+            "Idea 1: Compression ratio against the cut",
             "Oil clearance of the main bearings",
             "Oil clearance of the rod bearings",
             "Shape of cylinder 1, cylinder bore",
@@ -164,6 +164,6 @@ class JobChartsTest {
     assertThat(table.title()).isEqualTo("Plots");
     assertThat(table.rows()).hasSize(8);
     assertThat(table.rows().get(1).cells().get(1))
-        .contains("usual least", "from memory, unverified", "±2·u");
+        .contains("usual minimum", "from memory, unverified", "±2·u");
   }
 }

@@ -58,7 +58,7 @@ class PlanBookTest {
     assertThat(book.set(0, "chamber", "72"))
         .isEqualTo(
             new Kept.Refused(
-                "chamber: \"72\" has no unit: add in or mm, cc, deg, lb, N or whatever it is in."));
+                "chamber: \"72\" has no unit. Add in or mm, cc, deg, lb, N or another."));
     assertThat(book.text(0, "chamber")).isEqualTo("63 cc±0.5 cc");
   }
 
@@ -85,7 +85,7 @@ class PlanBookTest {
     assertThat(book.findFree()).isEmpty();
     book.rename(2, "Mild");
     assertThat(book.work().stream().map(PlanAnswer::name).toList())
-        .containsExactly("now", "What-if 1", "Mild", "What-if 3");
+        .containsExactly("now", "Idea 1", "Mild", "Idea 3");
     book.drop(2);
     assertThat(book.columns()).containsExactly(0, 1, 3);
     assertThat(book.findFree()).contains(2);
@@ -193,7 +193,7 @@ class PlanBookTest {
     book.set(1, "solid-height", "");
     assertThat(lines("installed-height", "1.660 in")).isEmpty();
     assertThat(PlanFollowing.of(job, column(1)).checks())
-        .anySatisfy(check -> assertThat(check).contains("coil bind", "(R30)"))
+        .anySatisfy(check -> assertThat(check).contains("coil bind", "(rule 30)"))
         .anySatisfy(check -> assertThat(check).contains("seat load and open load"));
   }
 }

@@ -24,10 +24,10 @@ class FirstStartTest {
 
   @Test
   void itIsDueOnceTheLastSectionIsClosed() {
-    StillMissing missing = new StillMissing(bench.job);
+    ToFit missing = new ToFit(bench.job);
     missing.places().forEach(place -> bench.record(new PlaceExcused(place, "later")));
     assertThat(start.isDue()).isFalse();
-    missing.sections().forEach(section -> assertThat(missing.close(section)).isTrue());
+    missing.sections().forEach(section -> assertThat(missing.finish(section)).isTrue());
     assertThat(start.isDue()).isTrue();
   }
 

@@ -185,7 +185,7 @@ class FittingTest {
             });
     assertThat(job.state().state(place("pushrod@5EX"))).isEqualTo(PlaceState.OTHER_FITTED);
     assertThat(job.state().state(place("pushrod@3EX"))).isEqualTo(PlaceState.OPEN);
-    assertThat(new StillMissing(job).places()).contains(place("pushrod@3EX"));
+    assertThat(new ToFit(job).places()).contains(place("pushrod@3EX"));
   }
 
   @Test

@@ -123,7 +123,7 @@ class PutTogetherStopsTest {
     assertThat(standing(after).sentence())
         .isEqualTo(given.sentence())
         .contains("Cylinder 3, exhaust", "this is an older tag");
-    assertThat(standing(after).wayOut()).contains("Scan the right part", "take the scan back");
+    assertThat(standing(after).wayOut()).contains("Scan the right part", "undo the scan");
     assertThat(after.canFitOnPurpose()).isFalse();
   }
 
@@ -148,7 +148,7 @@ class PutTogetherStopsTest {
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("not cleared");
     assertThat(standing(after).sentence()).isEqualTo(given.sentence());
-    assertThat(standing(after).wayOut()).contains("settled since", "Scan it again");
+    assertThat(standing(after).wayOut()).contains("is settled", "Scan it again");
     assertThat(verdict(after.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
     assertThat(after.stop()).isEmpty();
   }

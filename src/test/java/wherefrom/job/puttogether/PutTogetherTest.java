@@ -134,7 +134,7 @@ class PutTogetherTest {
     together.choose(Mode.FOLLOW_THE_LIST);
     together.scan(Action.SKIP.code().digits());
     assertThat(together.target()).contains(place("main-shell@M1L"));
-    assertThat(new StillMissing(job).places()).hasSize(74);
+    assertThat(new ToFit(job).places()).hasSize(74);
   }
 
   @Test
@@ -201,17 +201,17 @@ class PutTogetherTest {
 
   @Test
   void aSectionClosesOnlyWhenEveryPlaceIsFilledOrExcused() {
-    StillMissing missing = new StillMissing(job);
+    ToFit missing = new ToFit(job);
     var mains = wherefrom.engine.Section.MAINS;
-    assertThat(missing.close(mains)).isFalse();
+    assertThat(missing.finish(mains)).isFalse();
     missing
         .places(mains)
         .subList(1, 10)
         .forEach(
             p -> new Fitting(job).fit(job.state().findOwner(p).orElseThrow(), p.spot(), false));
     assertThat(missing.places(mains)).hasSize(1);
-    missing.excuse(missing.places(mains).get(0), "new shell on order");
-    assertThat(missing.close(mains)).isTrue();
+    missing.leave(missing.places(mains).get(0), "new shell on order");
+    assertThat(missing.finish(mains)).isTrue();
     assertThat(job.state().closedSections()).containsExactly("mains");
   }
 

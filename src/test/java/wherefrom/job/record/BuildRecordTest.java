@@ -106,7 +106,7 @@ class BuildRecordTest {
     Planning planning = new Planning(bench.job);
     DebrisBook book = new DebrisBook(bench.job);
     book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
-    book.opened(Opening.ALL_BEARINGS, Look.PASS, "even grey bands");
+    book.opened(Opening.ALL_BEARINGS, Look.PASS, "even gray bands");
     bench.record(new FeatureLooked("lobe@6EX", "lobe-look", Look.FAIL, ""));
     planning.answer("R22:journals", Look.PASS, "done");
     planning.answer("R22:journals@6EX", Look.SUSPECT, "");
@@ -114,8 +114,8 @@ class BuildRecordTest {
         .extracting(row -> row.cells().get(0))
         .containsExactly(
             "opened for debris, All bearings: pass",
-            "Did it reach the bearings? Look at every journal (R22, debris in the oil): pass",
-            "Did it reach the bearings? Look at every journal (R22, cam lobe failed, cylinder 6,"
+            "Did it reach the bearings? Look at every journal (rule 22, debris in the oil): pass",
+            "Did it reach the bearings? Look at every journal (rule 22, cam lobe failed, cylinder 6,"
                 + " exhaust, then debris in the oil, cylinder 6, exhaust): suspect");
     assertThat(section("Changes and checks").rows())
         .extracting(RecordSection.Row::open)
@@ -163,13 +163,14 @@ class BuildRecordTest {
   void aFilterThatWasCutOpenIsNotAskedForAgainButANewOneIs() {
     DebrisBook book = new DebrisBook(bench.job);
     book.found(DebrisPlace.PAN, DebrisLook.MAGNETIC_FLAKES, "");
-    assertThat(unchecked()).contains("R22: Cut the filter open; fit a new one.");
+    assertThat(unchecked()).contains("rule 22: Cut the filter open; fit a new one.");
     book.opened(Opening.FILTER, Look.PASS, "");
     assertThat(unchecked())
         .noneMatch(words -> words.contains("Cut the filter open"))
-        .anyMatch(words -> words.startsWith("R22: Fit a new filter. The old one was cut open on "));
+        .anyMatch(
+            words -> words.startsWith("rule 22: Fit a new filter. The old one was cut open on "));
     book.opened(Opening.FILTER, Look.NOT_LOOKED, "");
-    assertThat(unchecked()).contains("R22: Cut the filter open; fit a new one.");
+    assertThat(unchecked()).contains("rule 22: Cut the filter open; fit a new one.");
   }
 
   private List<String> unchecked() {

@@ -11,7 +11,7 @@ import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.takeapart.OutOrder;
 import wherefrom.parts.Place;
 import wherefrom.ui.sample.SampleJob;
@@ -75,7 +75,7 @@ class StandingTest {
   @Test
   void whatIsAwayWaitsUntilNothingElseIsLeftToFit() {
     SampleJob sample = SampleJob.apart();
-    Place first = new StillMissing(sample.job).places().get(0);
+    Place first = new ToFit(sample.job).places().get(0);
     sample.job.record(new wherefrom.job.entry.OffForWashing(sample.part(first.key()).item(), 2));
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.FIT);
     assertThat(next(sample.job).place()).isNotEqualTo(java.util.Optional.of(first));
@@ -85,12 +85,12 @@ class StandingTest {
   void whenAllIsInTheSectionsAreClosedThenTheRecordIsLeft() {
     SampleJob sample = SampleJob.apart();
     Fitting fitting = new Fitting(sample.job);
-    for (Place place : new StillMissing(sample.job).places()) {
+    for (Place place : new ToFit(sample.job).places()) {
       fitting.fit(sample.part(place.key()), place.spot(), false);
     }
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.CLOSE_SECTIONS);
-    StillMissing missing = new StillMissing(sample.job);
-    missing.sections().forEach(missing::close);
+    ToFit missing = new ToFit(sample.job);
+    missing.sections().forEach(missing::finish);
     assertThat(Standing.of(sample.job).day()).isEqualTo(JobDay.RECORD);
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.FIRST_START);
     assertThat(Standing.of(sample.job).open(JobDay.TOGETHER)).isZero();

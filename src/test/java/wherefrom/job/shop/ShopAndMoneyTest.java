@@ -67,7 +67,7 @@ class ShopAndMoneyTest {
     assertThat(shop.backByCount(1, 2, 2, "", ""))
         .isEqualTo(
             new MachineShop.Answer.Refused(
-                "1 of main caps are still there; you counted 2. Count again."));
+                "Only 1 main caps are still at the shop; you counted 2. Count again."));
     MachineShop.Answer wrong = shop.backByCount(1, 1, 1, "3.8915", "");
     assertThat(((MachineShop.Answer.Done) wrong).sentence()).contains("NOT within");
     assertThat(((MachineShop.Answer.Done) wrong).good()).isFalse();
@@ -86,7 +86,7 @@ class ShopAndMoneyTest {
 
   @Test
   void untaggedPushrodsAreToldByTheirLengthAndOnlyWhenThePersonAgrees() {
-    new Instruments(bench.job).list("calliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
+    new Instruments(bench.job).list("caliper", Dimension.LENGTH, "0.0005", "0.001", "0.0005");
     String[] places = {"1IN", "1EX", "2IN", "2EX"};
     String[] lengths = {"7.9000", "7.9200", "7.9400", "7.9400"};
     List<Integer> items = new java.util.ArrayList<>();
@@ -98,7 +98,7 @@ class ShopAndMoneyTest {
               new Measuring.Entry(
                   Subject.ofPart(item),
                   "pushrod-length",
-                  "calliper",
+                  "caliper",
                   Map.of("length", List.of(lengths[at])),
                   false,
                   ""));
@@ -111,7 +111,7 @@ class ShopAndMoneyTest {
     found.put("B", "7.9395");
     found.put("C", "7.9000");
     found.put("D", "7.9405");
-    Retagging.Answer answer = retagging.propose(items, "pushrod-length", "calliper", found);
+    Retagging.Answer answer = retagging.propose(items, "pushrod-length", "caliper", found);
     List<Match> matches = ((Retagging.Answer.Proposed) answer).matches();
     assertThat(matches.get(0).best()).isEqualTo(Integer.toString(items.get(1)));
     assertThat(matches)
@@ -143,7 +143,7 @@ class ShopAndMoneyTest {
     money.note(0, "boring", "", CostState.QUOTED, "150.01", 0, "");
     // (100 + 150.01 + 200) · 1.2 = 540.012, in cents 540.01.
     assertThat(money.effect(Change.of(ChangeKind.NEW_FLAT_CAM)).sentence())
-        .endsWith("Total 540.01 EUR passes the budget by 40.01 EUR.");
+        .endsWith("Total 540.01 EUR is over the budget by 40.01 EUR.");
   }
 
   @Test

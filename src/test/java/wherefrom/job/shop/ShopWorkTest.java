@@ -71,7 +71,7 @@ class ShopWorkTest {
     back("3.9041");
     assertThat(bench.toBuy(PartKind.PISTON))
         .containsExactly(
-            "not known: 3.9041 in lies between the usual steps: ask the machine shop what fits");
+            "not known: 3.9041 in is between the usual steps: ask the machine shop what fits");
   }
 
   @Test
@@ -116,7 +116,7 @@ class ShopWorkTest {
     MachineShop.Answer answer =
         bench.shop.send(1, List.of(bench.bench.item("pushrod@3EX")), "resize", ShopWork.RESIZE);
     assertThat(((MachineShop.Answer.Refused) answer).sentence())
-        .isEqualTo("\"resize rods\" is no work for a pushrod.");
+        .isEqualTo("\"resize rods\" is not work for a pushrod.");
   }
 
   /** Each kind against a list of its own: what it is once it is back. */
@@ -160,7 +160,7 @@ class ShopWorkTest {
     assertThat(refused(order(ShopWork.BORE, "3.9000", "", "B9"))).contains("\"B9\" is not where");
     assertThat(refused(order(ShopWork.GRIND_RODS, "2.2300", "", "B3")))
         .isEqualTo(
-            "\"grind the rod journals\" is done on all of the engine alike: leave the places out.");
+            "\"grind the rod journals\" is done on the whole engine alike. Leave the places out.");
     assertThat(refused(order(ShopWork.BORE, "0.25 in", ""))).contains("no size of a cylinder bore");
     assertThat(
             refused(

@@ -74,8 +74,7 @@ class ChangeScenariosTest {
   @Test
   void aMainCapOfAnotherHousingIsPaidForAtItsMainAndARodsIsNot() {
     Consequence housing = one("R23:housing", Change.at(ChangeKind.CAP_LOST, "M3"), WHOLE);
-    assertThat(housing.wanted())
-        .containsExactly(new Wanted(Goods.HOUSING, "", "M3"));
+    assertThat(housing.wanted()).containsExactly(new Wanted(Goods.HOUSING, "", "M3"));
     assertThat(names(Change.at(ChangeKind.CAP_LOST, "R3"), WHOLE))
         .contains("R23:align-bore")
         .doesNotContain("R23:housing");
@@ -112,7 +111,9 @@ class ChangeScenariosTest {
             .buy("last", Count.ONE, Goods.PLUGS)
             .ofSort(Goods.STUDS)
             .from("a book");
-    assertThat(rule.thens()).extracting(Then::sort).containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
+    assertThat(rule.thens())
+        .extracting(Then::sort)
+        .containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
     assertThat(rule.thens()).extracting(Then::source).containsExactly("", "a book");
     assertThat(rule.thens()).extracting(Then::renewal).containsOnly(Renewal.WEAR);
     Rule banned =
@@ -145,7 +146,7 @@ class ChangeScenariosTest {
     assertThat(one("R14:dowels", milled, WHOLE).whereWords()).isEmpty();
     assertThat(one("R11:pushrod-length", milled, WHOLE).because())
         .isEqualTo(
-            "R11, because: head milled, left bank; so: valvetrain geometry changed, left bank");
+            "rule 11, because: head milled, left bank; so: valvetrain geometry changed, left bank");
     assertThat(one("R11:pushrod-length", milled, WHOLE).whereWords())
         .isEqualTo("at 1 IN, 1 EX, 3 IN, 3 EX, 5 IN, 5 EX, 7 IN, 7 EX");
     assertThat(one("R1:new", Change.of(ChangeKind.NEW_FLAT_CAM), WHOLE).whereWords())
@@ -153,7 +154,7 @@ class ChangeScenariosTest {
     assertThat(
             one("R18:new", Change.of(ChangeKind.BORED), setting(V8, PartKind.alwaysOn()))
                 .whereWords())
-        .isEqualTo("not tracked here: no tag will stop them, mind it yourself");
+        .isEqualTo("not tracked here: no tag will stop them, check it yourself");
     assertThat(List.of(Severity.values()).stream().map(Severity::word).toList())
         .containsExactly("block", "warning", "check");
   }

@@ -29,7 +29,7 @@ final class ForeignScenes {
     TagCode some = issued.get(random.nextInt(issued.size()));
     return switch (random.nextInt(6)) {
       case 0 -> tag("other engine", random, other(random, engine));
-      case 1 -> tag("neighbour", random, neighbour(random, engine));
+      case 1 -> tag("neighbor", random, neighbour(random, engine));
       case 2 -> tag("retired", random, retired(some, random));
       case 3 -> foreignCode(random, true);
       case 4 -> foreignCode(random, false);

@@ -78,7 +78,7 @@ class ScoreTailTest {
   }
 
   private void add(ForeignScenes.Foreign foreign, List<Asked> asked, String how) {
-    boolean related = foreign.kind().equals("neighbour") || foreign.kind().equals("retired");
+    boolean related = foreign.kind().equals("neighbor") || foreign.kind().equals("retired");
     String kind = related ? "same engine" : "nothing of this engine" + how;
     ScoreTail tail = tails.computeIfAbsent(kind, ScoreTail::new);
     if (!related) {

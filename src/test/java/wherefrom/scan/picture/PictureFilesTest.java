@@ -147,7 +147,7 @@ class PictureFilesTest {
     }
     assertUpright(pictures.load(png(picture)), 0);
     if (type == BufferedImage.TYPE_BYTE_GRAY) {
-      assertUpright(pictures.load(file("grey.jpg", JpegFiles.of(picture))), 2);
+      assertUpright(pictures.load(file("gray.jpg", JpegFiles.of(picture))), 2);
     }
   }
 
@@ -281,8 +281,7 @@ class PictureFilesTest {
     Path cut = file("short.png", Arrays.copyOf(png, png.length / 2));
     assertThatThrownBy(() -> pictures.load(cut))
         .isInstanceOf(IOException.class)
-        .hasMessage(
-            cut + " is damaged: copy it again, take the picture again, or save it as a PNG file.");
+        .hasMessage(cut + " is damaged. Copy it again, take it again, or save it as PNG.");
   }
 
   @Test
@@ -292,7 +291,7 @@ class PictureFilesTest {
     Path none = folder.resolve("none.png");
     assertThatThrownBy(() -> pictures.load(text))
         .isInstanceOf(IOException.class)
-        .hasMessage(text + " is no picture that can be read: save it as a PNG or JPEG file.");
+        .hasMessage(text + " is not a picture that can be read. Save it as a PNG or JPEG file.");
     assertThatThrownBy(() -> pictures.load(empty))
         .isInstanceOf(IOException.class)
         .hasMessageContaining(empty + " is empty");

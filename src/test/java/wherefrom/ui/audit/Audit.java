@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -93,6 +94,10 @@ public final class Audit {
           mm(bounds.getHeight()));
     }
     inside(node, bounds);
+    String spoken = node.getAccessibleText();
+    if (node.getAccessibleRole() != AccessibleRole.BUTTON || spoken == null || spoken.isBlank()) {
+      fault(Rule.SILENT, "%s says nothing to a screen reader", name(node));
+    }
     if (node instanceof Region region) {
       if (!region.getStyleClass().contains(ON_A_DRAWING)) {
         outline(region);
@@ -154,7 +159,8 @@ public final class Audit {
   private void text(Text text) {
     double capital = mm(text.getFont().getSize() * CAPITAL);
     boolean display = capital >= DISPLAY_MM;
-    double least = display || isOnADrawing(text) ? TEXT_MM : TEXT_MM * scale.textFactor();
+    boolean free = display || isOnPad(text) || isOnADrawing(text);
+    double least = free ? TEXT_MM : TEXT_MM * scale.textFactor();
     if (capital < least - 0.01) {
       fault(Rule.SMALL_TEXT, "%s: capitals of %.2f mm", name(text), capital);
     }
@@ -173,6 +179,16 @@ public final class Audit {
       }
     }
     contrast(text, display);
+  }
+
+  /** A single letter on a key of a pad is as large as its key lets it be. */
+  private static boolean isOnPad(Text text) {
+    for (Parent up = text.getParent(); up != null; up = up.getParent()) {
+      if (up.getStyleClass().contains("pad")) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

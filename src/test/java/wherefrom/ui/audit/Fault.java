@@ -23,6 +23,8 @@ public record Fault(Rule rule, String what) {
     CONTRAST,
     /** The outline of a target does not stand out from what is around it. */
     OUTLINE,
+    /** A screen reader has nothing to say of a target. */
+    SILENT,
     /** Something answers to presses but was not made as a target. */
     UNMARKED,
     /** A stock control that is too small for gloved fingers. */

@@ -16,7 +16,7 @@ class DebrisModelTest {
   void theMapShowsWhatWasFoundWhere() {
     assertThat(model.words(DebrisPlace.PAN, false)).isEqualTo("Oil pan");
     assertThat(model.found(DebrisPlace.PAN, DebrisLook.PLASTIC, ""))
-        .isEqualTo("Hard crumbs of plastic or fibre, oil pan: suspect teeth of the cam gear.");
+        .isEqualTo("Hard crumbs of plastic or fiber, oil pan: suspect teeth of the cam gear.");
     model.found(DebrisPlace.PAN, DebrisLook.COPPER, "");
     assertThat(model.words(DebrisPlace.PAN, false)).isEqualTo("Oil pan\nplastic, copper");
     assertThat(model.words(DebrisPlace.PAN, true)).isEqualTo("Pan: 2");

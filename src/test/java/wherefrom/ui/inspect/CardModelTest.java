@@ -34,7 +34,7 @@ class CardModelTest {
 
   @Test
   void aFailedAnswerSaysWhatFollowsWithItsRuleAndSource() {
-    assertThat(model.answer(Look.FAIL)).contains("R25");
+    assertThat(model.answer(Look.FAIL)).contains("rule 25");
   }
 
   @Test

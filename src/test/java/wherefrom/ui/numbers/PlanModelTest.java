@@ -187,7 +187,7 @@ class PlanModelTest {
     model = new PlanModel(new OpenJob(sample.logbook, SampleJob.CLOCK));
     assertThat(model.rows()).isEqualTo(before);
     assertThat(model.chosen()).isEqualTo(2);
-    assertThat(model.name(2)).isEqualTo("What-if 2");
+    assertThat(model.name(2)).isEqualTo("Idea 2");
   }
 
   @Test

@@ -16,7 +16,9 @@ import wherefrom.job.image.Cameras;
 import wherefrom.job.image.ColourImage;
 import wherefrom.job.image.FrameSource;
 import wherefrom.job.image.GreyImage;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.TidyTable;
+import wherefrom.job.pages.ToFit;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Backups;
@@ -40,7 +42,7 @@ import wherefrom.job.record.BuildRecord;
 import wherefrom.job.settings.Settings;
 import wherefrom.job.settings.SettingsStore;
 import wherefrom.job.shelf.Shelf;
-import wherefrom.job.shop.ShopVisit;
+import wherefrom.job.shop.ShopSlip;
 import wherefrom.job.tray.PictureMark;
 import wherefrom.parts.TagCode;
 import wherefrom.print.PdfSheetPrinter;
@@ -134,7 +136,22 @@ public final class SampleEquipment {
       }
 
       @Override
-      public void writeSlip(String jobName, ShopVisit visit, Outgoing pdf) {
+      public void writeSlip(ShopSlip slip, Outgoing pdf) {
+        reported.add(pdf);
+      }
+
+      @Override
+      public void writeBenchPlan(ToFit plan, PaperSize paper, Outgoing pdf) {
+        reported.add(pdf);
+      }
+
+      @Override
+      public void writeRackPlan(ToFit plan, PaperSize paper, Outgoing pdf) {
+        reported.add(pdf);
+      }
+
+      @Override
+      public void writeToFit(ToFit plan, PaperSize paper, Outgoing pdf) {
         reported.add(pdf);
       }
     };

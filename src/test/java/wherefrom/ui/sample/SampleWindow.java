@@ -182,11 +182,19 @@ public final class SampleWindow {
         targets().stream()
             .filter(wanted)
             .findFirst()
+            .or(() -> spoken(words))
             .orElseThrow(
                 () ->
                     new AssertionError(
                         words + " is not among " + targets().stream().map(this::words).toList()));
     press(target);
+  }
+
+  /** A key that has a drawing and no words is known by what it says to a screen reader. */
+  private Optional<Node> spoken(String words) {
+    return targets().stream()
+        .filter(node -> words(node).isEmpty() && words.equals(node.getAccessibleText()))
+        .findFirst();
   }
 
   /** Presses the lowest of several targets with these words. */

@@ -58,7 +58,7 @@ class CardModelTest {
     assertThat(line()).isEqualTo("Bolt 3 to 20 N·m");
     scan(Action.UNDO);
     assertThat(line()).isEqualTo("Bolt 2 to 20 N·m");
-    assertThat(model.answer().small()).contains("Taken back: bolt 2");
+    assertThat(model.answer().small()).contains("Undone: bolt 2");
   }
 
   @Test

@@ -287,7 +287,7 @@ class PrintedFigureTest {
         row("chain-deflection", "inward=-0.400in outward=0.410in", "deflection", "0.810", chain),
         row("chain-deflection", "inward=-0.400in outward=10.414mm", "deflection", "0.810", chain),
         row("cam-slack", "forward=6.5deg backward=-0.5deg", "slack", "7.0", OWN),
-        row("top-dead-centre", "before=-32deg after=29deg", "centre", "-1.5", OWN));
+        row("top-dead-center", "before=-32deg after=29deg", "center", "-1.5", OWN));
   }
 
   static List<Row> acceptance() {

@@ -369,10 +369,10 @@ final class Samples {
             .angle("forward", 4, 9, 0.2)
             .angle("backward", -1, 1, 0.2)
             .gives("slack", x -> x.get("forward").minus(x.get("backward"))),
-        new Sample("top-dead-centre")
+        new Sample("top-dead-center")
             .angle("before", -40, -20, 0.2)
             .angle("after", 15, 45, 0.2)
-            .gives("centre", x -> x.get("before").plus(x.get("after")).over(2)),
+            .gives("center", x -> x.get("before").plus(x.get("after")).over(2)),
         new Sample("accept")
             .length("reading", 0.02, 0.07, 0)
             .length("uncertainty", 0.001, 0.004, 0)

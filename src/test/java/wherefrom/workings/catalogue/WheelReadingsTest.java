@@ -23,13 +23,13 @@ class WheelReadingsTest {
   void topDeadCentreIsMidwayTheShorterWayRound(double before, double after, double centre) {
     assertThat(
             Ask.value(
-                "centre", "top-dead-centre", "before=" + before + "deg", "after=" + after + "deg"))
+                "center", "top-dead-center", "before=" + before + "deg", "after=" + after + "deg"))
         .isCloseTo(centre, within(1e-12));
   }
 
   @Test
   void halfATurnApartHasTwoMiddlesAndIsRefused() {
-    assertThat(Ask.nonsense("top-dead-centre", "before=90deg", "after=270deg").sentence())
+    assertThat(Ask.nonsense("top-dead-center", "before=90deg", "after=270deg").sentence())
         .contains("half a turn");
   }
 

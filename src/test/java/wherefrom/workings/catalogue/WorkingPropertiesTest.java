@@ -91,7 +91,7 @@ class WorkingPropertiesTest {
         new Move("piston-to-valve", "clearance", "seat-sink", 1),
         new Move("chain-deflection", "deflection", "inward", -1),
         new Move("cam-slack", "slack", "forward", 1),
-        new Move("top-dead-centre", "centre", "before", 1),
+        new Move("top-dead-center", "center", "before", 1),
         new Move("accept", "guard-band", "uncertainty", 1),
         new Move("accept", "accept-to", "uncertainty", -1),
         new Move("accept", "reject-below", "uncertainty", -1));

@@ -193,7 +193,7 @@ class PlanTest {
     assertThat(unsaid.isNotKnown("piston-to-intake")).isTrue();
     assertThat(unsaid.findAtLeast("piston-to-intake")).isEmpty();
     assertThat(unsaid.result().findNote("not-known-piston-to-intake").orElseThrow().text())
-        .isEqualTo("piston to intake valve is not known with another lift: measure it again.");
+        .isEqualTo("piston to intake valve is not known with another lift. Measure it again.");
   }
 
   /** The referee moves valve and piston through every degree, on seeded engines. */

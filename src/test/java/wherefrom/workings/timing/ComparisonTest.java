@@ -20,7 +20,7 @@ class ComparisonTest {
     assertThat(beside(108.0, 0.5, 107.1).differs()).isFalse();
     assertThat(beside(108.0, 0.5, 106.9).differs()).isTrue();
     assertThat(beside(108.0, 0.5, 110.0).verdict()).startsWith("DIFFERS: 2.0 deg less");
-    assertThat(beside(-110, 0.4, -110.5).cardWords()).isEqualTo("110.5 deg before top dead centre");
+    assertThat(beside(-110, 0.4, -110.5).cardWords()).isEqualTo("110.5 deg before top dead center");
     Comparison alone =
         new Comparison(TimingValue.OVERLAP, new AngleValue(12, 0.3), OptionalDouble.empty());
     assertThat(alone.differs()).isFalse();

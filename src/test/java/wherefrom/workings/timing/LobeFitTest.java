@@ -125,10 +125,10 @@ class LobeFitTest {
     assertThat(timing.intake().duration().degrees()).isEqualTo(279);
     assertThat(timing.lobeSeparation().degrees()).isCloseTo(110.75, within(1e-12));
     assertThat(timing.advance().degrees()).isCloseTo(-0.75, within(1e-12));
-    assertThat(Event.words(-28)).isEqualTo("28.0 deg before top dead centre");
-    assertThat(Event.words(45)).isEqualTo("45.0 deg after top dead centre");
-    assertThat(Event.words(251)).isEqualTo("71.0 deg after bottom dead centre");
-    assertThat(Event.words(-220)).isEqualTo("40.0 deg before bottom dead centre");
+    assertThat(Event.words(-28)).isEqualTo("28.0 deg before top dead center");
+    assertThat(Event.words(45)).isEqualTo("45.0 deg after top dead center");
+    assertThat(Event.words(251)).isEqualTo("71.0 deg after bottom dead center");
+    assertThat(Event.words(-220)).isEqualTo("40.0 deg before bottom dead center");
   }
 
   private static LobeTiming timing(double opens, double closes, double middle, double zero) {
@@ -177,8 +177,8 @@ class LobeFitTest {
         .contains("at least 9");
     assertThat(refusal(new LobeReadings(good.readings().subList(0, 18), 0, 0, 0), 0.05))
         .contains("both flanks");
-    assertThat(refusal(good, 0.4)).contains("stated lift");
-    assertThat(refusal(good, 0)).contains("stated lift");
+    assertThat(refusal(good, 0.4)).contains("checking lift");
+    assertThat(refusal(good, 0)).contains("checking lift");
     List<DialReading> twice = new ArrayList<>(good.readings());
     twice.add(good.readings().get(5));
     assertThat(refusal(new LobeReadings(twice, 0, 0, 0), 0.05)).contains("Two readings");

@@ -132,7 +132,7 @@ class TorqueCardTest {
     assertThat(asked.due().number()).isEqualTo(1);
     TorqueCard after = ((TorqueAnswer.Ticked) card.tick(3, "A", true)).card();
     assertThat(after.ticks()).containsExactly(new Tick(1, 3, "A", true));
-    assertThat(refusal(after, 3, "A")).contains("this stage behind it", "bolt 1");
+    assertThat(refusal(after, 3, "A")).contains("this stage done", "bolt 1");
     after = tick(tick(after, 1, "A"), 2, "A");
     assertThat(after.ticks()).last().isEqualTo(new Tick(1, 2, "A", false));
     assertThat(after.next().sentence()).isEqualTo("Stage 2: bolt 1 to 40 lb·ft.");
@@ -154,7 +154,7 @@ class TorqueCardTest {
   @Test
   void aFaultySpecificationIsNamed() {
     BoltPattern pattern = BoltPattern.ofRectangle(1, 2);
-    assertThat(spec(pattern).findFault().orElseThrow()).contains("Begin with a torque");
+    assertThat(spec(pattern).findFault().orElseThrow()).contains("Start with a torque");
     assertThat(spec(pattern, angle("90")).findFault().orElseThrow()).contains("Begin");
     assertThat(spec(pattern, torque("40"), torque("30")).findFault().orElseThrow())
         .contains("30 lb·ft");

@@ -41,7 +41,7 @@ public final class AcceptReading implements Working {
           List.of(READING, UNCERTAINTY, LOWER, UPPER),
           "accept inside the limits by 1.65·u, reject outside them by 1.65·u, else undecided",
           RULE,
-          List.of("Undecided asks for a better tool, a second person or the machine shop."));
+          List.of("Undecided: use a better tool, ask a second person or the machine shop."));
 
   @Override
   public WorkingCard card() {
@@ -67,7 +67,7 @@ public final class AcceptReading implements Working {
       return new MissingInputs(List.of(LOWER, UPPER));
     }
     if (lower.orElse(Double.NEGATIVE_INFINITY) > upper.orElse(Double.POSITIVE_INFINITY)) {
-      return new Nonsense(LOWER.key(), "The lower limit is above the upper one: swap them.");
+      return new Nonsense(LOWER.key(), "The lower limit is above the upper one. Swap them.");
     }
     double reading = terms.get(READING).toDouble();
     double u = terms.get(UNCERTAINTY).toDouble();
@@ -115,15 +115,14 @@ public final class AcceptReading implements Working {
   private static Note conclusion(Acceptance.Decision decision) {
     String text =
         switch (decision) {
-          case ACCEPT -> "Accept: inside the limits, the uncertainty allowed for.";
+          case ACCEPT -> "Accept: inside the limits, with the uncertainty.";
           case UNDECIDED -> "Undecided: the uncertainty is too large to say. Measure better.";
-          case REJECT -> "Reject: outside the limits, the uncertainty allowed for.";
+          case REJECT -> "Reject: outside the limits, with the uncertainty.";
         };
     return Note.conclusion(decision.name().toLowerCase(Locale.ROOT), text, RULE);
   }
 
   private static Note tooCoarse() {
-    return Note.caution(
-        "too-coarse", "With this uncertainty no reading at all could be accepted.", RULE);
+    return Note.caution("too-coarse", "With this uncertainty no reading could be accepted.", RULE);
   }
 }

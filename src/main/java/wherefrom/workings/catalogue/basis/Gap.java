@@ -98,7 +98,9 @@ public enum Gap {
 
   private Note near() {
     return Note.caution(
-        nearKey, "Under the usual least of " + least.words() + ": " + nearWords, least.source());
+        nearKey,
+        "Less than the usual minimum of " + least.words() + ": " + nearWords,
+        least.source());
   }
 
   /** What would touch; empty where anything is left. */

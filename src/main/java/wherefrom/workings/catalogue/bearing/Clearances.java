@@ -29,7 +29,7 @@ final class Clearances {
           JOURNAL.key(),
           "The journal ("
               + terms.text(JOURNAL)
-              + ") would not go into the bearing: measure again, and check the shells' size.");
+              + ") would not go into the bearing. Measure again, and check the shells' size.");
     }
     return Values.of("clearance", "oil clearance", terms.lengthUnit(), clearance)
         .and(

@@ -20,8 +20,8 @@ public final class OilClearanceByBore implements Working {
           "clearance = inside − journal",
           Clearances.SOURCE,
           List.of(
-              "A bore gauge set with the same micrometer that measures the journal cancels the"
-                  + " micrometer's own error: leave that part out of both uncertainties.",
+              "A bore gauge set with the same micrometer that measures the journal cancels"
+                  + " the micrometer's own error. Leave that part out of both uncertainties.",
               "The limits are the engine's own."));
 
   @Override

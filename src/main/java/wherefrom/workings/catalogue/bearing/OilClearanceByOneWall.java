@@ -20,7 +20,7 @@ public final class OilClearanceByOneWall implements Working {
           "clearance = housing − 2·wall − journal",
           Clearances.SOURCE,
           List.of(
-              "Takes both shells to be alike: an error in the one wall counts twice.",
+              "Takes both shells as alike: an error in the one wall counts twice.",
               "The limits are the engine's own."));
 
   @Override

@@ -26,7 +26,7 @@ public final class AngleStage implements Working {
           "travel = pitch·angle / 360°",
           Source.workedOut("the thread's lead"),
           List.of(
-              "The most the bolt can stretch: part of the travel squeezes gasket and casting.",
+              "The most the bolt can stretch. Part of the travel squeezes gasket and casting.",
               "The preload gained depends on bolt and joint and is not known here."));
 
   @Override

@@ -56,7 +56,7 @@ public final class TorqueForPreload implements Working {
   static Note threads(Terms terms) {
     return Note.remark(
         "threads",
-        "Holds for threads " + terms.getChoice(Lubricant.CHOICE) + " only: write it by the torque.",
+        "For threads " + terms.getChoice(Lubricant.CHOICE) + " only. Write it beside the torque.",
         Sources.TORQUE);
   }
 }

@@ -52,7 +52,7 @@ public final class ChamberForRatio implements Working {
           TARGET.key(),
           "A ratio of "
               + terms.text(TARGET)
-              + " cannot be reached: gasket, deck and piston alone leave too much room.");
+              + " cannot be reached. Gasket, deck and piston alone leave too much room.");
     }
     Values values =
         Values.of("chamber", "chamber needed", Unit.CUBIC_CENTIMETRE, chamber)

@@ -31,7 +31,7 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
   public static final AmountInput BORE =
       AmountInput.length("bore", "The diameter of the cylinder.");
   public static final AmountInput STROKE =
-      AmountInput.length("stroke", "The way of the piston from top to bottom.");
+      AmountInput.length("stroke", "The travel of the piston from top to bottom.");
   public static final AmountInput CHAMBER =
       AmountInput.of(
           "chamber",
@@ -45,8 +45,8 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
   public static final AmountInput DECK =
       AmountInput.length(
               "deck",
-              "The way from the piston's flat edge at top dead centre up to the deck; negative"
-                  + " where the piston stands above it.")
+              "The distance from the piston's flat edge at top dead center up to the deck;"
+                  + " negative where the piston stands above it.")
           .in(Range.between("-50", "50"));
   public static final AmountInput PISTON_VOLUME =
       AmountInput.of(
@@ -60,7 +60,7 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
           .orZero()
           .optional();
   public static final AmountInput CREVICE_GAP =
-      AmountInput.length("crevice-gap", "The radial gap round the piston above the top ring.")
+      AmountInput.length("crevice-gap", "The radial gap around the piston above the top ring.")
           .in(Range.between("0", "10"))
           .optional();
 
@@ -133,7 +133,7 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
   static Note ratioAbove() {
     return Note.conclusion(
         "ratio-above-target",
-        "The ratio is above the wanted one already: nothing is to be cut.",
+        "The ratio is above the wanted one already. Nothing is to be cut.",
         Source.workedOut("the inputs given"));
   }
 
@@ -158,7 +158,7 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
     return Optional.of(
         Note.question(
             "unusual-ratio",
-            "A ratio of " + shown + ": petrol engines have 5 to 14. Read every figure again.",
+            "A ratio of " + shown + ": gasoline engines have 5 to 14. Read every figure again.",
             Source.commonPractice()));
   }
 
@@ -174,14 +174,14 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
             () ->
                 Note.remark(
                     "crevice-left-out",
-                    "The gap round the piston above the top ring is not counted.",
+                    "The gap around the piston above the top ring is not counted.",
                     Source.workedOut("the inputs given")))
         .noteIf(
             terms.get(GASKET_BORE).isLessThan(terms.get(BORE)),
             () ->
                 Note.caution(
                     "gasket-in-bore",
-                    "The gasket's hole is smaller than the bore: it would hang into the cylinder.",
+                    "The gasket's hole is smaller than the bore. It would hang into the cylinder.",
                     Source.workedOut("the two diameters")));
   }
 }

@@ -61,13 +61,13 @@ public final class CompressionRatio implements Working {
           PISTON_VOLUME.key(),
           "The dome ("
               + terms.text(PISTON_VOLUME)
-              + ") is larger than the chamber and the gap above the piston together: check the"
-              + " dome's volume and the chamber's.");
+              + ") is larger than the chamber and the gap above the piston together. Check"
+              + " the volumes of dome and chamber.");
     }
     return new Nonsense(
         CombustionSpace.DECK.key(),
         "The piston stands so far above the deck ("
             + terms.text(CombustionSpace.DECK)
-            + ") that no room is left above it: check the sign and size of deck.");
+            + ") that no room is left above it. Check the sign and size of deck.");
   }
 }

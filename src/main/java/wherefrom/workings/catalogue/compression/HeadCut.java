@@ -41,9 +41,10 @@ public final class HeadCut implements Working {
           List.of(
               "Holds for a cut so thin that the opening keeps its size; with sloping walls it is a"
                   + " little too small.",
-              "Or level the head, pour the wanted volume and measure down to the liquid: that depth"
-                  + " is the cut.",
-              "How much the head may lose is the engine's own figure: ask the service information."));
+              "Or level the head, pour the wanted volume and measure down to the liquid."
+                  + " That depth is the cut.",
+              "How much the head may lose is the engine's own figure. See its service"
+                  + " information."));
 
   @Override
   public WorkingCard card() {
@@ -60,7 +61,7 @@ public final class HeadCut implements Working {
               + terms.text(CHAMBER_WANTED)
               + ") is larger than the present one ("
               + terms.text(CHAMBER_NOW)
-              + "): milling only makes it smaller.");
+              + "). Milling only makes it smaller.");
     }
     Dual cut = removed.dividedBy(terms.get(OPENING));
     return Values.of("cut", "cut", terms.lengthUnit(), cut)
@@ -69,12 +70,12 @@ public final class HeadCut implements Working {
             () ->
                 Note.question(
                     "cut-deep",
-                    "More than any usual head can lose. Read volumes and opening again.",
+                    "More than a usual head can lose. Read volumes and opening again.",
                     Source.commonPractice()))
         .note(
             Note.caution(
                 "least-head",
-                "Check the least head height the engine's service information allows, and cut both"
+                "Check the minimum head height in the engine's service information. Cut both"
                     + " heads of a V alike.",
                 Source.published(
                     "TM 10-3930-653-14&P, 4-28, allows 2.0 mm; TM 5-3820-256-24-5, p. 18, 0.010 in")));

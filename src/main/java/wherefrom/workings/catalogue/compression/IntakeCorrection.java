@@ -63,14 +63,15 @@ public final class IntakeCorrection implements Working {
     if (!half.isLessThan(face)) {
       return new Nonsense(
           FACE_ANGLE.key(),
-          "The face angle must be more than half the bank angle for the manifold to sit between the"
-              + " heads: this working does not fit such an engine, an opposed one among them.");
+          "The face angle must be more than half the bank angle. Only then does the"
+              + " manifold sit between the heads. This working does not fit other engines,"
+              + " such as an opposed one.");
     }
     if (!face.minus(half).isLessThan(Dual.of(90))) {
       return new Nonsense(
           FACE_ANGLE.key(),
-          "With these angles the intake faces would close in towards the top and hold the manifold"
-              + " fast: check how the face angle is measured.");
+          "With these angles the intake faces would close in toward the top. They would"
+              + " trap the manifold. Check how the face angle is measured.");
     }
     Dual cut = terms.get(CUT);
     Unit unit = terms.lengthUnit();
@@ -80,7 +81,7 @@ public final class IntakeCorrection implements Working {
         .note(
             Note.remark(
                 "check-fit",
-                "Check the fit with the manifold laid on before sealing; bolt holes move as well.",
+                "Lay the manifold on and check the fit before sealing. Bolt holes move as well.",
                 Source.commonPractice()));
   }
 

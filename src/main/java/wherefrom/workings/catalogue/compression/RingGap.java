@@ -32,7 +32,7 @@ public final class RingGap implements Working {
               "Hastings Service Tips, \"Oversize Cylinders\" (P32), undated: at least 0.0035 in per"
                   + " inch; 0.004 in is common practice"),
           List.of(
-              "Printed rules differ; the ring maker's figure for the very ring outranks them.",
+              "Printed rules differ. The ring maker's figure for that ring outranks them.",
               "Square the ring in the bore before measuring."));
 
   @Override

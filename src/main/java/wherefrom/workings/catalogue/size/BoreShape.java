@@ -50,9 +50,9 @@ public final class BoreShape implements Working {
         "bore-shape",
         "Shape of a bore",
         inputs,
-        "out-of-round = largest |thrust − axial| of a level; taper = largest difference along one"
-            + " way; wear = largest reading − as cut; clean-up = as cut + 2·wear; the first step over"
-            + " nominal that is no smaller",
+        "out-of-round = largest |thrust − axial| of a level; taper = largest"
+            + " difference along one direction; wear = largest reading − as cut; clean-up ="
+            + " as cut + 2·wear; the first step over nominal that is no smaller",
         Source.published("FAA-H-8083-32, chapter 10: two positions 90° apart per plane"),
         List.of(
             SizeSteps.COUNTED,
@@ -114,7 +114,7 @@ public final class BoreShape implements Working {
   private static Note pastLast() {
     return Note.caution(
         "past-last-oversize",
-        "Worn past the last usual oversize: ask the machine shop about a sleeve.",
+        "Worn past the last usual oversize. Ask the machine shop about a sleeve.",
         SizeSteps.OVERSIZES.source());
   }
 }

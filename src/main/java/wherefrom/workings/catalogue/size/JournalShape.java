@@ -25,7 +25,7 @@ public final class JournalShape implements Working {
   private static final AmountInput AS_CUT = NextUndersize.AS_CUT;
 
   private static AmountInput reading(String key) {
-    return AmountInput.length(key, "Clear of fillet and oil hole; the two ways 90° apart.");
+    return AmountInput.length(key, "Clear of fillet and oil hole; the two directions 90° apart.");
   }
 
   private static final WorkingCard CARD =
@@ -33,8 +33,9 @@ public final class JournalShape implements Working {
           "journal-shape",
           "Shape of a journal",
           List.of(FRONT_A, FRONT_B, REAR_A, REAR_B, NextUndersize.STANDARD, AS_CUT),
-          "out-of-round = largest |vertical − horizontal| of a plane; taper = largest |front − rear|"
-              + " one way; wear = as cut − smallest reading; next step under standard as next-undersize",
+          "out-of-round = largest |vertical − horizontal| of a plane; taper = largest"
+              + " |front − rear| in one direction; wear = as cut − smallest reading; next"
+              + " step under standard as next-undersize",
           Source.published("TM 5-3805-262-34, 4-24 (limits 0.0005 in for that engine)"),
           List.of(
               SizeSteps.COUNTED,
@@ -85,7 +86,7 @@ public final class JournalShape implements Working {
   private static Note pastLast() {
     return Note.caution(
         "past-last-undersize",
-        "Worn past the last usual undersize: ask the machine shop.",
+        "Worn past the last usual undersize. Ask the machine shop.",
         SizeSteps.UNDERSIZES.source());
   }
 }

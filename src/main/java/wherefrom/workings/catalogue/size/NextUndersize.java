@@ -17,7 +17,7 @@ import wherefrom.workings.maths.Dual;
 /** The next standard undersize a worn journal can be ground to. */
 public final class NextUndersize implements Working {
   static final AmountInput STANDARD =
-      AmountInput.length("standard", "The journal's least standard diameter, not yet ground.");
+      AmountInput.length("standard", "The journal's lowest standard diameter, not yet ground.");
   static final AmountInput AS_CUT =
       AmountInput.length(
               "as-cut", "The diameter it was last ground to; leave out where it was never ground.")
@@ -55,7 +55,7 @@ public final class NextUndersize implements Working {
           SMALLEST.key(),
           "At "
               + terms.text(SMALLEST)
-              + " the journal is worn past the last usual undersize: check both figures, and ask"
+              + " the journal is worn past the last usual undersize. Check both figures. Ask"
               + " the machine shop about welding up or another crank.");
     }
     return withStep(terms, standard, cut.minus(wear.times(2)), step.get());
@@ -83,7 +83,7 @@ public final class NextUndersize implements Working {
         .note(
             Note.remark(
                 "all-alike",
-                "When one journal is ground, grind all of its kind and fit shells of that size.",
+                "When one journal is ground, grind all of its kind. Fit shells of that size.",
                 Source.published("TM 5-3805-262-34, 4-24")));
   }
 }

@@ -34,9 +34,9 @@ public final class CamSlack implements Working {
           "cam-slack",
           "Slack from crank to cam",
           List.of(FORWARD, BACKWARD),
-          "slack = |forward − backward| the shorter way round, in crank degrees",
+          "slack = |forward − backward| the shorter way around, in crank degrees",
           Source.commonPractice(),
-          List.of("Backlash of the rotor's own drive is in it: read at the cam where you can."));
+          List.of("Backlash of the rotor's own drive is in it. Read at the cam where you can."));
 
   @Override
   public WorkingCard card() {
@@ -52,7 +52,7 @@ public final class CamSlack implements Working {
             () ->
                 Note.caution(
                     "slack-large",
-                    "More than about 5 to 7 crank degrees: look at chain and gears.",
+                    "More than about 5 to 7 crank degrees. Look at chain and gears.",
                     LIMIT));
   }
 }

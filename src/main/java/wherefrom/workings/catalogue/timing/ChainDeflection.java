@@ -25,7 +25,7 @@ public final class ChainDeflection implements Working {
           List.of(INWARD, OUTWARD),
           "deflection = |outward − inward|",
           Source.published("TM 9-2815-237-34, 2-28 (0.810 in in all for that engine)"),
-          List.of("The limit is the engine's own; the printed one is another engine's."));
+          List.of("The limit is the engine's own. The printed one is another engine's."));
 
   @Override
   public WorkingCard card() {

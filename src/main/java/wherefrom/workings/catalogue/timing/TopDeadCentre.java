@@ -29,10 +29,10 @@ public final class TopDeadCentre implements Working {
 
   private static final WorkingCard CARD =
       new WorkingCard(
-          "top-dead-centre",
-          "Top dead centre by a stop",
+          "top-dead-center",
+          "Top dead center with a stop",
           List.of(BEFORE, AFTER),
-          "top dead centre = midway between before and after, the shorter way round",
+          "top dead center = midway between before and after, the shorter way around",
           Source.commonPractice(),
           List.of(
               "The same stop, untouched, for both readings; turn by hand, plugs out.",
@@ -50,9 +50,9 @@ public final class TopDeadCentre implements Working {
     if (before.isOpposite(after)) {
       return new Nonsense(
           AFTER.key(),
-          "The readings lie half a turn apart, with a dead centre midway on either side: set the"
-              + " stop to touch nearer to the top.");
+          "The readings are half a turn apart. A dead center is midway on either side."
+              + " Set the stop to touch nearer to the top.");
     }
-    return Values.of("centre", "top dead centre on the wheel", Unit.DEGREE, before.midway(after));
+    return Values.of("center", "top dead center on the wheel", Unit.DEGREE, before.midway(after));
   }
 }

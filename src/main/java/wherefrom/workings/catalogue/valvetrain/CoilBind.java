@@ -55,7 +55,7 @@ public final class CoilBind implements Working {
           INSTALLED.key(),
           "The spring cannot be installed at "
               + terms.text(INSTALLED)
-              + ": it is solid at that height already.");
+              + ": it is solid at that height.");
     }
     Dual margin = terms.get(INSTALLED).minus(solid.get()).minus(terms.get(LIFT));
     Unit unit = terms.lengthUnit();

@@ -23,20 +23,26 @@ public final class PistonToValve implements Working {
   public static final AmountInput VALVE_TILT =
       AmountInput.of("valve-tilt", Dimension.ANGLE, "Between valve and cylinder.")
           .in(Range.between("0", "60"));
+
+  /** The choice of a crown without dome or dish. */
+  public static final String FLAT = "flat";
+
+  private static final String INTAKE = "intake";
+
   public static final ChoiceInput CROWN =
       ChoiceInput.of(
           "crown",
           "flat where the valve meets the piston's flat crown, pocket where it meets a relief"
               + " parallel to the valve head.",
-          "flat",
+          FLAT,
           "pocket");
   public static final ChoiceInput SIDE =
-      ChoiceInput.of("side", "Which valve: intake or exhaust.", "intake", "exhaust");
+      ChoiceInput.of("side", "Which valve: intake or exhaust.", INTAKE, "exhaust");
   public static final AmountInput SEAT_SINK =
       AmountInput.length(
               "seat-sink",
-              "How much deeper the valve sits after seat work, measured along its stem, as by the"
-                  + " rise of its tip; 0 if unchanged.")
+              "How much deeper the valve sits after seat work, measured along its stem, as"
+                  + " with the rise of its tip; 0 if unchanged.")
           .orZero();
 
   private static final WorkingCard CARD =
@@ -48,10 +54,10 @@ public final class PistonToValve implements Working {
               + " pocket: left = clearance − lowering·cos tilt + sink",
           Source.workedOut("geometry; no published example was found"),
           List.of(
-              "For the same cam, cam timing and rocker ratio: after changing one of them measure"
-                  + " again.",
-              "All gaps are along the valve's axis: a clay print measured square to a flat crown is"
-                  + " divided by cos tilt first."));
+              "For the same cam, cam timing and rocker ratio. After changing one of them,"
+                  + " measure again.",
+              "All gaps are along the valve's axis. Divide a clay print measured square to"
+                  + " a flat crown by cos tilt first."));
 
   @Override
   public WorkingCard card() {
@@ -60,7 +66,7 @@ public final class PistonToValve implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    boolean flat = terms.getChoice(CROWN).equals("flat");
+    boolean flat = terms.getChoice(CROWN).equals(FLAT);
     Dual left =
         left(
             terms.get(CLEARANCE),
@@ -68,7 +74,7 @@ public final class PistonToValve implements Working {
             terms.get(VALVE_TILT),
             flat,
             terms.get(SEAT_SINK));
-    Gap gap = terms.getChoice(SIDE).equals("intake") ? Gap.PISTON_TO_INTAKE : Gap.PISTON_TO_EXHAUST;
+    Gap gap = terms.getChoice(SIDE).equals(INTAKE) ? Gap.PISTON_TO_INTAKE : Gap.PISTON_TO_EXHAUST;
     Unit unit = terms.lengthUnit();
     return gap.withNote(Values.of("clearance", "piston to valve", unit, left), left, unit);
   }

@@ -45,14 +45,14 @@ public final class SpringLoads implements Working {
           CoilBind.INSTALLED.key(),
           "At "
               + terms.text(CoilBind.INSTALLED)
-              + " the spring would be loose: check installed-height and at-height.");
+              + " the spring would be loose. Check installed-height and at-height.");
     }
     if (!terms.get(CoilBind.LIFT).isLessThan(terms.get(CoilBind.INSTALLED))) {
       return new Nonsense(
           CoilBind.LIFT.key(),
           "A lift of "
               + terms.text(CoilBind.LIFT)
-              + " would press the spring to nothing: check lift and installed-height.");
+              + " would press the spring to nothing. Check lift and installed-height.");
     }
     Dual open = seat.plus(rate.times(terms.get(CoilBind.LIFT)));
     return Values.of("seat", "seat load", terms.unit(Dimension.FORCE), seat)

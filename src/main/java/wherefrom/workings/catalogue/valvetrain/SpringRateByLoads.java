@@ -43,11 +43,11 @@ public final class SpringRateByLoads implements Working {
     if (!Dual.of(0).isLessThan(travel)) {
       return new Nonsense(
           SHORT.key(),
-          "height-2 must be shorter than height-1: the spring is pressed from 1 to 2.");
+          "height-2 must be shorter than height-1. The spring is pressed from 1 to 2.");
     }
     if (!Dual.of(0).isLessThan(gain)) {
       return new Nonsense(
-          HEAVY.key(), "load-2 must be more than load-1: a shorter spring pushes harder.");
+          HEAVY.key(), "load-2 must be more than load-1. A shorter spring pushes harder.");
     }
     return Values.of(
         "rate", "spring rate", terms.unit(Dimension.SPRING_RATE), gain.dividedBy(travel));

@@ -20,7 +20,7 @@ public final class SpringRateByWire implements Working {
       AmountInput.length("outside-diameter", "Over the outside of the coils.");
   private static final AmountInput ACTIVE =
       AmountInput.of(
-          "active-coils", Dimension.NUMBER, "Coils that move: with ground ends, all less two.");
+          "active-coils", Dimension.NUMBER, "Coils that move: with ground ends, all minus two.");
   private static final AmountInput MODULUS =
       AmountInput.of(
               "modulus",
@@ -48,7 +48,7 @@ public final class SpringRateByWire implements Working {
     Dual mean = terms.get(OUTSIDE).minus(wire);
     if (!wire.isLessThan(mean)) {
       return new Nonsense(
-          OUTSIDE.key(), "No coil can be wound so tight: outside must be over twice the wire.");
+          OUTSIDE.key(), "No coil can be wound so tight. Outside must be over twice the wire.");
     }
     Dual above = terms.get(MODULUS).times(wire.squared().squared());
     Dual below = mean.squared().times(mean).times(8).times(terms.get(ACTIVE));

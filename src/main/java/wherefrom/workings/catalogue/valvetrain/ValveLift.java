@@ -16,7 +16,7 @@ import wherefrom.workings.maths.Dual;
 /** The lift at the valve. */
 public final class ValveLift implements Working {
   public static final AmountInput LOBE_LIFT =
-      AmountInput.length("lobe-lift", "Heel to toe of the lobe, less the base circle's diameter.");
+      AmountInput.length("lobe-lift", "Heel to toe of the lobe, minus the base circle's diameter.");
   public static final AmountInput ROCKER_RATIO =
       AmountInput.of("rocker-ratio", Dimension.NUMBER, "Valve side over pushrod side, such as 1.5.")
           .in(Range.above("0", "10"));

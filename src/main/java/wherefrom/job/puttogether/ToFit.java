@@ -14,9 +14,9 @@ import wherefrom.rules.Objection;
 
 /**
  * What is still to be done in putting together: places to fit, and parts that sit in a place where
- * something stands against them. A section closes only when neither is left in it.
+ * something stands against them. A section is finished only when neither is left in it.
  */
-public final class StillMissing {
+public final class ToFit {
 
   /**
    * A part that sits in a place where something stands against it.
@@ -36,7 +36,7 @@ public final class StillMissing {
 
   private final OpenJob job;
 
-  public StillMissing(OpenJob job) {
+  public ToFit(OpenJob job) {
     this.job = job;
   }
 
@@ -100,15 +100,15 @@ public final class StillMissing {
   }
 
   /** Leaves a place as it is, empty or not, for a reason that stands in the build record. */
-  public void excuse(Place place, String reason) {
+  public void leave(Place place, String reason) {
     if (reason.isBlank()) {
       throw new IllegalArgumentException("Say why the place is left as it is.");
     }
     job.record(new PlaceExcused(place, reason.strip()));
   }
 
-  /** Closes a section; false, and nothing is logged, while anything in it is open. */
-  public boolean close(Section section) {
+  /** Finishes a section; false, and nothing is logged, while anything in it is open. */
+  public boolean finish(Section section) {
     if (!places(section).isEmpty() || !fittedBut(section).isEmpty()) {
       return false;
     }

@@ -6,41 +6,41 @@ import java.util.stream.Collectors;
 import wherefrom.engine.Section;
 import wherefrom.job.Caution;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Place;
 
 /**
- * A section that was to be closed.
+ * A section that was to be finished.
  *
  * @param firstStart what stands before the first start; only with the last section
  */
-record CloseRow(
+record FinishRow(
     String section,
-    boolean closed,
-    List<String> missing,
+    boolean finished,
+    List<String> toFit,
     List<String> fittedBut,
     List<FirstStart.Point> firstStart,
     Row.Beside words)
     implements Row {
 
-  /** Closes a section, if it can be closed. */
-  static CloseRow close(Bench bench, String key) throws BadInput {
-    StillMissing missing = new StillMissing(bench.job());
-    Section section = section(missing, key);
-    List<String> open = missing.places(section).stream().map(Place::words).toList();
+  /** Finishes a section, if it can be. */
+  static FinishRow finish(Bench bench, String key) throws BadInput {
+    ToFit all = new ToFit(bench.job());
+    Section section = section(all, key);
+    List<String> open = all.places(section).stream().map(Place::words).toList();
     List<String> against =
-        missing.fittedBut(section).stream()
+        all.fittedBut(section).stream()
             .map(one -> one.place().words() + ": " + one.sentence())
             .toList();
-    boolean closed = missing.close(section);
-    boolean last = closed && new FirstStart(bench.job()).isDue();
+    boolean finished = all.finish(section);
+    boolean last = finished && new FirstStart(bench.job()).isDue();
     List<FirstStart.Point> points = last ? pointsBeforeStart(bench) : List.of();
     Row.Beside words = new Row.Beside(section.words());
-    return new CloseRow(section.key(), closed, open, against, points, words);
+    return new FinishRow(section.key(), finished, open, against, points, words);
   }
 
-  private static Section section(StillMissing missing, String key) throws BadInput {
-    List<Section> sections = missing.sections();
+  private static Section section(ToFit all, String key) throws BadInput {
+    List<Section> sections = all.sections();
     String keys = sections.stream().map(Section::key).collect(Collectors.joining(", "));
     return sections.stream()
         .filter(section -> section.key().equals(key))
@@ -66,18 +66,18 @@ record CloseRow(
   @Override
   public String text() {
     List<String> lines = new ArrayList<>();
-    lines.add(closed ? "Closed: " + words.text() + "." : notClosed());
+    lines.add(finished ? "Finished: " + words.text() + "." : notFinished());
     lines.add(firstStart.isEmpty() ? "" : "Before the first start:");
     firstStart.forEach(
         point -> lines.add(Answer.cells(point.heading(), point.words(), point.source())));
     return Row.lines(lines);
   }
 
-  private String notClosed() {
-    return "Not closed: "
+  private String notFinished() {
+    return "Not finished: "
         + words.text()
         + "."
-        + (missing.isEmpty() ? "" : " Still missing: " + String.join("; ", missing) + ".")
+        + (toFit.isEmpty() ? "" : " To fit: " + String.join("; ", toFit) + ".")
         + (fittedBut.isEmpty() ? "" : " Fitted, but: " + String.join(" ", fittedBut));
   }
 }

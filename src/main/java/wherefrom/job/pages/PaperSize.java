@@ -1,4 +1,4 @@
-package wherefrom.pdf;
+package wherefrom.job.pages;
 
 import java.util.Locale;
 import java.util.Optional;

@@ -2,11 +2,11 @@ package wherefrom.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.job.puttogether.StillMissing;
+import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Place;
 
 /** The places that are still open, and the parts that are in, but. */
-record MissingRow(int missing, List<Open> places, List<But> fittedBut) implements Row {
+record ToFitRow(int toFit, List<Open> places, List<But> fittedBut) implements Row {
 
   /** A place that is open. */
   record Open(String place, String state, String tag) {}
@@ -14,11 +14,11 @@ record MissingRow(int missing, List<Open> places, List<But> fittedBut) implement
   /** A place whose part sits in it although something stands against it. */
   record But(String place, String state, String tag, String sentence) {}
 
-  static MissingRow of(Bench bench) {
-    StillMissing missing = new StillMissing(bench.job());
-    List<Open> places = missing.places().stream().map(place -> open(bench, place)).toList();
-    List<But> buts = missing.fittedBut().stream().map(one -> but(bench, one)).toList();
-    return new MissingRow(places.size(), places, buts);
+  static ToFitRow of(Bench bench) {
+    ToFit toFit = new ToFit(bench.job());
+    List<Open> places = toFit.places().stream().map(place -> open(bench, place)).toList();
+    List<But> buts = toFit.fittedBut().stream().map(one -> but(bench, one)).toList();
+    return new ToFitRow(places.size(), places, buts);
   }
 
   private static Open open(Bench bench, Place place) {
@@ -26,7 +26,7 @@ record MissingRow(int missing, List<Open> places, List<But> fittedBut) implement
     return new Open(place.words(), bench.state().state(place).words(), tag);
   }
 
-  private static But but(Bench bench, StillMissing.FittedBut one) {
+  private static But but(Bench bench, ToFit.FittedBut one) {
     String state = bench.state().state(one.place()).words();
     return new But(one.place().words(), state, bench.digits(one.part()), one.sentence());
   }
@@ -38,7 +38,7 @@ record MissingRow(int missing, List<Open> places, List<But> fittedBut) implement
     fittedBut.forEach(
         each -> lines.add(Answer.cells(each.place, each.state, each.tag, each.sentence)));
     lines.add(
-        missing + " missing" + (fittedBut.isEmpty() ? "" : ", " + fittedBut.size() + " in, but"));
+        toFit + " to fit" + (fittedBut.isEmpty() ? "" : ", " + fittedBut.size() + " in, but"));
     return Row.lines(lines);
   }
 }

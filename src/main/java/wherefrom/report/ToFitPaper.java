@@ -1,0 +1,110 @@
+package wherefrom.report;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import wherefrom.files.Outgoing;
+import wherefrom.job.pages.PaperSize;
+import wherefrom.job.pages.ToFit;
+import wherefrom.pdf.Book;
+import wherefrom.pdf.Ink;
+import wherefrom.pdf.PaperPage;
+import wherefrom.pdf.PaperPage.Side;
+
+/** The parts still to fit, section by section, each with a box to tick; two columns. */
+final class ToFitPaper {
+  private static final double EDGE = 10;
+  private static final double TOP = 24;
+  private static final double GAP = 6;
+  private static final double ROW = 6;
+  private static final double TEXT = 3.1;
+  private static final int COLUMNS = 2;
+
+  private final ToFit plan;
+  private final PaperSize size;
+  private final Book book;
+  private PaperPage page;
+  private int column;
+  private double y = TOP;
+
+  private ToFitPaper(ToFit plan, PaperSize size, Book book) throws IOException {
+    this.plan = plan;
+    this.size = size;
+    this.book = book;
+    this.page = begin();
+  }
+
+  static void write(ToFit plan, PaperSize size, Outgoing pdf) throws IOException {
+    try (Book book = new Book("Still to fit: " + plan.job())) {
+      new ToFitPaper(plan, size, book).list();
+      Feet.write(book, plan.job());
+      book.save(pdf);
+    }
+  }
+
+  private PaperPage begin() throws IOException {
+    PaperPage next = book.page(size, false);
+    next.words(Flow.LEFT, EDGE + 6, "Still to fit: " + plan.job(), 6, true);
+    String count = plan.places().size() + " of " + plan.engine().states().size() + " places";
+    next.words(next.width() - EDGE, EDGE + 6, count, 3.6, false, Side.END, Ink.BLACK);
+    return next;
+  }
+
+  private void list() throws IOException {
+    if (plan.places().isEmpty()) {
+      page.words(Flow.LEFT, y + 4, "Every place is filled.", 4, false);
+    }
+    Map<String, List<ToFit.Open>> sections =
+        plan.places().stream()
+            .collect(
+                Collectors.groupingBy(
+                    ToFit.Open::section, LinkedHashMap::new, Collectors.toList()));
+    for (Map.Entry<String, List<ToFit.Open>> section : sections.entrySet()) {
+      need(3 * ROW);
+      page.words(x(), y + 4, section.getKey(), 4, true);
+      y += ROW + 1;
+      for (ToFit.Open open : section.getValue()) {
+        need(ROW);
+        row(open);
+      }
+      y += 3;
+    }
+  }
+
+  private double wide() {
+    return (page.width() - Flow.LEFT - EDGE - (COLUMNS - 1) * GAP) / COLUMNS;
+  }
+
+  private double x() {
+    return Flow.LEFT + column * (wide() + GAP);
+  }
+
+  private void need(double high) throws IOException {
+    if (y + high <= page.height() - EDGE - 8) {
+      return;
+    }
+    column++;
+    y = TOP;
+    if (column == COLUMNS) {
+      column = 0;
+      page = begin();
+    }
+  }
+
+  private void row(ToFit.Open open) throws IOException {
+    page.box(x(), y + 0.6, 3, 3, 0.35, Ink.BLACK);
+    double from = x() + 5;
+    String is = open.is().equals("out, on the bench") ? "" : open.is();
+    double told = Math.min(wide() * 0.35, page.widthOf(is, 2.6, false));
+    String shown = page.shorten(is, 2.6, false, told + 0.1);
+    page.words(x() + wide(), y + 3.4, shown, 2.6, false, Side.END, Ink.DARK);
+    double tag = x() + wide() - told - 2;
+    page.words(tag, y + 3.4, open.tag(), TEXT, false, Side.END, Ink.BLACK);
+    double room = tag - page.widthOf(open.tag(), TEXT, false) - 2 - from;
+    page.words(from, y + 3.4, page.shorten(open.place().words(), TEXT, true, room), TEXT, true);
+    page.line(x(), y + 5, x() + wide(), y + 5, 0.14, Ink.GREY);
+    y += ROW;
+  }
+}
