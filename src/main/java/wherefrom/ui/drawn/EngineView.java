@@ -271,7 +271,10 @@ public final class EngineView extends Region {
     engine.live(live);
     drawn = Optional.of(engine);
     captions.tell(layout, side);
-    getChildren().setAll(engine, captions, key);
+    getChildren().setAll(engine, captions);
+    if (tapped.isPresent()) {
+      getChildren().add(key);
+    }
     requestLayout();
   }
 

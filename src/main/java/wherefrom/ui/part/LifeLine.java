@@ -6,8 +6,8 @@ import javafx.geometry.Point2D;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import wherefrom.ui.controls.FitText;
-import wherefrom.ui.controls.PaperTag;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.PaperTag;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.Wire;
@@ -52,8 +52,7 @@ final class LifeLine extends Region {
     knot.getStyleClass().add("wire-knot");
     FitText day = touch.small(event.day()).within(1);
     day.getStyleClass().add("second");
-    FitText words =
-        touch.fit(event.words(), Scale.SMALL_MM, Scale.SMALL_MM, last).within(1);
+    FitText words = touch.fit(event.words(), Scale.SMALL_MM, Scale.SMALL_MM, last).within(1);
     getChildren().addAll(knot, day, words);
     return new Row(knot, day, words);
   }

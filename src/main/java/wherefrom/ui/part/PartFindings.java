@@ -64,9 +64,7 @@ final class PartFindings {
   }
 
   private static String words(CheckCard card) {
-    return card.note().isEmpty()
-        ? card.check().title() + ": " + card.look().word()
-        : card.note();
+    return card.note().isEmpty() ? card.check().title() + ": " + card.look().word() : card.note();
   }
 
   private static String words(MeasuredResult result) {

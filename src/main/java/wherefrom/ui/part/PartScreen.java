@@ -138,8 +138,7 @@ public final class PartScreen implements Screen, Scannable {
   }
 
   private TagKey tag(Proposal proposal) {
-    String what =
-        proposal.decision().map(made -> "Decide: " + made.word()).orElse("Decide");
+    String what = proposal.decision().map(made -> "Decide: " + made.word()).orElse("Decide");
     boolean told = proposal.decision().isPresent() && !desk.touch().isLarge();
     String why = told ? "it is proposed" : "";
     return desk.touch().tag(what, why, () -> act(PartModel.Deed.DECIDE));

@@ -34,8 +34,7 @@ final class ToFitIndex implements EngineIndex {
 
   @Override
   public String aside(View side) {
-    long open =
-        places().stream().filter(place -> EngineView.sideOf(place.kind()) == side).count();
+    long open = places().stream().filter(place -> EngineView.sideOf(place.kind()) == side).count();
     return open + " to fit here";
   }
 
