@@ -52,6 +52,11 @@ final class LatePrinter implements SheetPrinter {
   }
 
   @Override
+  public PagePicture previewFile(Path pdf, int page, int longest) throws IOException {
+    return printer.get().previewFile(pdf, page, longest);
+  }
+
+  @Override
   public PrintOutcome printFile(Path pdf, String title) throws IOException {
     return printer.get().printFile(pdf, title);
   }

@@ -82,6 +82,15 @@ public final class PdfSheetPrinter implements SheetPrinter {
   }
 
   @Override
+  public PagePicture previewFile(Path pdf, int page, int longest) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      int pages = document.getNumberOfPages();
+      int shown = Math.max(1, Math.min(page, pages));
+      return new PagePicture(shown, pages, SheetPicture.of(document, shown, longest));
+    }
+  }
+
+  @Override
   public PrintOutcome printFile(Path pdf, String title) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       PrintOutcome.Printed done = new PrintOutcome.Printed(0, document.getNumberOfPages());

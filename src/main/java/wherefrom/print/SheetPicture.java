@@ -9,6 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import wherefrom.job.image.ColourImage;
@@ -20,6 +21,19 @@ final class SheetPicture {
   private static final Color USED = new Color(0xd2, 0xce, 0xc4);
 
   private SheetPicture() {}
+
+  /** A page alone; its longer side has so many pixels. */
+  static ColourImage of(PDDocument document, int page, int longest) throws IOException {
+    PDRectangle box = document.getPage(page - 1).getMediaBox();
+    float scale = longest / Math.max(box.getWidth(), box.getHeight());
+    return colours(new PDFRenderer(document).renderImage(page - 1, scale, ImageType.RGB));
+  }
+
+  private static ColourImage colours(BufferedImage picture) {
+    int width = picture.getWidth();
+    int height = picture.getHeight();
+    return new ColourImage(width, height, picture.getRGB(0, 0, width, height, null, 0, width));
+  }
 
   /**
    * @param page counted from 1
@@ -44,9 +58,7 @@ final class SheetPicture {
       draw(graphics, stock.labelBox(label), label < used, pxPerMm);
     }
     graphics.dispose();
-    int width = picture.getWidth();
-    int height = picture.getHeight();
-    return new ColourImage(width, height, picture.getRGB(0, 0, width, height, null, 0, width));
+    return colours(picture);
   }
 
   private static void draw(Graphics2D graphics, Box label, boolean used, double pxPerMm) {

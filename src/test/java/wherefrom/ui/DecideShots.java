@@ -9,8 +9,10 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
+import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.decide.BuyLineScreen;
 import wherefrom.ui.decide.BuyScreen;
 import wherefrom.ui.decide.DecidePartScreen;
 import wherefrom.ui.decide.DecideScreen;
@@ -53,7 +55,15 @@ final class DecideShots {
             "decide-buy",
             BuyScreen.class,
             (window, sample) ->
-                window.shell.desk().navigator().open(() -> new BuyScreen(window.shell.desk()))));
+                window.shell.desk().navigator().open(() -> new BuyScreen(window.shell.desk()))),
+        shot("decide-buy-line", BuyLineScreen.class, DecideShots::line));
+  }
+
+  private static void line(SampleWindow window, SampleJob sample) {
+    Desk desk = window.shell.desk();
+    desk.navigator().open(() -> new BuyScreen(desk));
+    window.layOut();
+    window.pressOnSomePage("16 rod shells");
   }
 
   private static void show(SampleWindow window, int item) {

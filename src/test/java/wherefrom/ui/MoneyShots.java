@@ -20,6 +20,7 @@ import wherefrom.ui.money.BudgetScreen;
 import wherefrom.ui.money.MoneyScreen;
 import wherefrom.ui.money.PricesScreen;
 import wherefrom.ui.money.WhatIfScreen;
+import wherefrom.ui.record.PaperScreen;
 import wherefrom.ui.record.RecordScreen;
 import wherefrom.ui.record.RecordTableScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -53,6 +54,12 @@ final class MoneyShots {
               window.press("new flat");
             }));
     shots.add(shot("record", RecordScreen.class, ScreenId.BUILD_RECORD, window -> {}));
+    shots.add(
+        shot(
+            "record-pages",
+            PaperScreen.class,
+            ScreenId.BUILD_RECORD,
+            window -> window.press("Look and print")));
     shots.add(
         shot(
             "record-short",

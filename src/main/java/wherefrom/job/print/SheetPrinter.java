@@ -49,6 +49,23 @@ public interface SheetPrinter {
   PrintOutcome print(PrintOrder order) throws IOException;
 
   /**
+   * A picture of a page of a finished PDF file. Call it off the window's thread.
+   *
+   * @param page counted from 1; behind the last one the last is drawn
+   * @param longest what its longer side has, in pixels
+   * @throws IOException when the file cannot be read or drawn
+   */
+  PagePicture previewFile(Path pdf, int page, int longest) throws IOException;
+
+  /**
+   * A drawn page.
+   *
+   * @param page which one it is, counted from 1
+   * @param pages how many there are
+   */
+  record PagePicture(int page, int pages, ColourImage picture) {}
+
+  /**
    * Prints a finished PDF file as it is, through the system's printer dialog; call it off the
    * window's thread.
    *

@@ -13,6 +13,9 @@ public final class Foot extends Region {
   /** A key is no wider than this where it need not be. */
   private static final double KEY_MM = 30;
 
+  /** Keys take no more of the row than this where they need not. */
+  private static final double SHARE = 0.53;
+
   private final TagKey tag;
   private final KeyRow keys;
   private final double gap;
@@ -51,11 +54,23 @@ public final class Foot extends Region {
     }
     double most = width - gap - tag.leastLineWidth();
     int count = keys.count();
-    while (count > 1 && keys.width(count) > most) {
+    while (count > 1 && (keys.width(count) > most || isTall(count, width))) {
       count--;
     }
-    double roomy = count * usual + (count - 1) * gap;
+    return wide(count, width);
+  }
+
+  /** How wide so many keys are: not broken up where there is room. */
+  private double wide(int count, double width) {
+    double most = width - gap - tag.leastLineWidth();
+    double roomy = Math.min(count * usual + (count - 1) * gap, SHARE * width);
     return Math.floor(Math.max(keys.width(count), Math.min(roomy, most)));
+  }
+
+  /** Whether the words of so many keys are higher than the tag. */
+  private boolean isTall(int count, double width) {
+    double one = (wide(count, width) - (count - 1) * gap) / count;
+    return keys.highest(count, one) > tag.minHeight(-1) + 1;
   }
 
   private double tagWidth(double width) {

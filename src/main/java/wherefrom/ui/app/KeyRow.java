@@ -82,6 +82,15 @@ public final class KeyRow extends Region {
     return acts.isEmpty();
   }
 
+  /** The height that the first keys need where so many stand in a row, each so wide. */
+  double highest(int keys, double width) {
+    return acts.stream()
+        .limit(keys < acts.size() ? keys - 1 : keys)
+        .mapToDouble(act -> key(act).minHeight(width))
+        .max()
+        .orElse(0);
+  }
+
   /** The width that so many keys in a row need. */
   double width(int keys) {
     return Math.ceil(keys * Math.ceil(widest()) + (keys - 1) * gap);

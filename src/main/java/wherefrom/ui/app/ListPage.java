@@ -14,6 +14,11 @@ import wherefrom.ui.controls.Panes;
  * is empty it says what it is for.
  */
 public abstract class ListPage extends Page {
+  /** So many letters of usual size are a page that is read at once; larger ones are fewer. */
+  private static final int LETTERS = 360;
+
+  private static final double LETTERS_SHRINK = 2.9;
+
   private final Pager<Region> list;
 
   /** A list of things of the open job. */
@@ -66,6 +71,38 @@ public abstract class ListPage extends Page {
   /** A row that only tells. */
   protected final Region told(String heading, String... lines) {
     return ListRow.plain(touch(), heading, List.of(lines));
+  }
+
+  /** What is to be read under a heading: in one row, or in several where letters are large. */
+  protected final List<Region> said(String heading, String words) {
+    List<Region> rows = new ArrayList<>();
+    int most = (int) (LETTERS / Math.pow(desk.scale().textFactor(), LETTERS_SHRINK));
+    String first = heading;
+    if (heading.length() > most / 2 && touch().isLarge()) {
+      pieces(heading, most).forEach(piece -> rows.add(told(piece)));
+      first = "";
+    }
+    for (String piece : words.isEmpty() ? List.<String>of() : pieces(words, most)) {
+      rows.add(told(first, piece));
+      first = "";
+    }
+    if (!first.isEmpty() && words.isEmpty()) {
+      rows.add(told(first));
+    }
+    return rows;
+  }
+
+  private static List<String> pieces(String words, int most) {
+    List<String> pieces = new ArrayList<>();
+    String rest = words;
+    int end = rest.lastIndexOf(' ', most);
+    while (rest.length() > most && end > 0) {
+      pieces.add(rest.substring(0, end));
+      rest = rest.substring(end + 1);
+      end = rest.lastIndexOf(' ', most);
+    }
+    pieces.add(rest);
+    return pieces;
   }
 
   /** A row that leads on, with one line below its heading. */

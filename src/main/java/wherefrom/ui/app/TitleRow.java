@@ -103,7 +103,10 @@ final class TitleRow extends StackPane {
   @Override
   protected void layoutChildren() {
     double needed = title.leastLineWidth() + touch.scale().gap() + aside.leastLineWidth();
-    aside.setVisible(needed <= getWidth());
+    boolean room = needed <= getWidth();
+    aside.setVisible(room);
+    aside.setMinWidth(room ? aside.leastLineWidth() : 0);
+    aside.setMaxWidth(room ? Double.MAX_VALUE : 0);
     super.layoutChildren();
   }
 

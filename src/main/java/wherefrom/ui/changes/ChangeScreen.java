@@ -2,115 +2,112 @@ package wherefrom.ui.changes;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
-import javafx.scene.Node;
+import java.util.function.Function;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.change.Plan;
 import wherefrom.rules.consequence.Change;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.TagKey;
 
 /** One change with all that follows from it, before anything is recorded, planned, or done. */
-public final class ChangeScreen implements Screen {
-  private final Desk desk;
+public final class ChangeScreen extends ListPage {
   private final Change change;
   private final ChangesModel model;
-  private final Pager<Region> rows;
-  private final VBox view;
+  private final String standing;
   private boolean offersWork;
 
   private ChangeScreen(Desk desk, Change change, String standing) {
-    this.desk = desk;
+    super(desk, Words.capital(change.words()));
     this.change = change;
+    this.standing = standing;
     model = new ChangesModel(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
-    view = Panes.column(desk.scale(), desk.touch().text(standing), rows);
   }
 
   /** A change that nothing is recorded of yet. */
   public static ChangeScreen fresh(Desk desk, Change change) {
-    ChangeScreen screen =
-        new ChangeScreen(desk, change, "Nothing is recorded yet. This would follow:");
+    ChangeScreen screen = new ChangeScreen(desk, change, "not recorded yet");
     if (ChangesModel.isFinding(change)) {
-      screen.offer(screen.key("Record it", () -> screen.model.make(change)));
+      screen.offer("Record it", "this then follows", model -> model.make(change));
     } else {
       screen.offer(
-          screen.key("Plan it", () -> screen.model.plan(change)),
-          screen.key("It is done", () -> screen.model.make(change)));
+          "Plan it",
+          "only a plan: nothing is stopped yet",
+          model -> model.plan(change),
+          screen.act("It is done", model -> model.make(change)));
     }
     return screen;
   }
 
   public static ChangeScreen planned(Desk desk, Plan plan) {
-    ChangeScreen screen =
-        new ChangeScreen(
-            desk, plan.change(), "Only a plan: nothing is stopped yet. This would follow:");
+    ChangeScreen screen = new ChangeScreen(desk, plan.change(), "only a plan");
     screen.offer(
-        screen.key("It is done", () -> screen.model.carryOut(plan.number())),
-        screen.key("Drop the plan", () -> screen.model.drop(plan.number())));
+        "It is done",
+        "all this then follows",
+        model -> model.carryOut(plan.number()),
+        screen.act(screen.touch().brief("Drop the plan", "Drop it"), model -> model.drop(plan.number())));
     return screen;
   }
 
   /** A change that was recorded. */
   public static ChangeScreen made(Desk desk, Change change) {
-    return new ChangeScreen(desk, change, "Recorded. This follows:");
+    return new ChangeScreen(desk, change, "recorded");
   }
 
-  private TouchKey key(String words, Supplier<String> deed) {
-    return desk.touch().primary(words, () -> act(deed));
+  private KeyRow.Act act(String words, Function<ChangesModel, String> deed) {
+    return act(words, () -> does(deed));
   }
 
-  private void offer(Node... keys) {
+  private void offer(
+      String words, String more, Function<ChangesModel, String> deed, KeyRow.Act... others) {
     offersWork = true;
-    view.getChildren().add(Tiles.row(desk.scale(), keys));
+    TagKey tag = tag(() -> does(deed));
+    tag.setWords(words, touch().brief(more, ""));
+    layOut(new Foot(desk, tag, KeyRow.of(desk, others)));
   }
 
-  private void act(Supplier<String> deed) {
-    if (desk.attempt(() -> desk.say(deed.get()))) {
+  private void does(Function<ChangesModel, String> deed) {
+    if (desk.attempt(() -> desk.say(deed.apply(model)))) {
       desk.navigator().back();
     }
     desk.navigator().changed();
   }
 
   @Override
-  public String title() {
-    return Words.capital(change.words());
+  public String aside() {
+    return standing;
   }
 
   @Override
-  public Region view() {
-    return view;
+  protected String whenEmpty() {
+    return "Nothing follows. No rule covers it here.";
   }
 
   @Override
-  public void shown() {
-    List<Region> lines = new ArrayList<>();
-    model.preview(change).forEach(consequence -> lines.add(RuleRows.of(desk, consequence)));
-    if (lines.isEmpty()) {
-      lines.add(ListRow.told(desk.touch(), "Nothing follows", "No rule covers it here."));
-    }
-    model
-        .cost(change)
-        .ifPresent(words -> lines.add(0, ListRow.plain(desk.touch(), "Money", List.of(words))));
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
     if (offersWork) {
       model
           .findContradiction(change)
-          .ifPresent(
-              words ->
-                  lines.add(0, ListRow.told(desk.touch(), "Another plan contradicts it", words)));
+          .ifPresent(words -> rows.add(whole("Another plan contradicts it", words)));
     }
-    rows.refill(lines);
+    model.cost(change).ifPresent(words -> rows.add(whole("Money", words)));
+    model.preview(change).forEach(consequence -> rows.add(RuleRows.of(desk, consequence)));
+    return rows;
   }
 
-  @Override
-  public void changed() {
-    shown();
+  /** A row that is short, and tells all of it when it is pressed. */
+  private Region whole(String heading, String words) {
+    List<WordsScreen.Line> lines = List.of(new WordsScreen.Line(heading, words));
+    int end = words.indexOf('.') + 1;
+    String first = end > 0 ? words.substring(0, end) : words;
+    return key(
+        heading,
+        touch().brief(first, ""),
+        () -> open(() -> new WordsScreen(desk, title(), lines)));
   }
 }

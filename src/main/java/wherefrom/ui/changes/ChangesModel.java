@@ -145,6 +145,13 @@ final class ChangesModel {
     return planning.findContradiction(change);
   }
 
+  /** How an open plan stands, in a few words. */
+  static String standing(Optional<String> contradiction) {
+    return contradiction.isPresent()
+        ? "Another plan contradicts it: press to see."
+        : "Only a plan: nothing is stopped yet.";
+  }
+
   String plan(Change change) {
     Planning.Answer answer = planning.plan(change);
     return answer instanceof Planning.Answer.Planned planned

@@ -1,6 +1,5 @@
 package wherefrom.ui.changes;
 
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Look;
@@ -42,13 +41,8 @@ final class RuleRows {
         .orElse("Open: " + headline);
   }
 
-  /** Large text leaves room for the sentence alone; the rest is one press away. */
+  /** Large text leaves room for the heading alone; all the rest is one press away. */
   private static List<String> lines(Desk desk, Consequence consequence) {
-    List<String> lines = new ArrayList<>(List.of(consequence.sentence()));
-    if (!desk.touch().isLarge()) {
-      lines.add(Words.sentence(consequence.whereWords()));
-      lines.add(Words.sentence(consequence.because()) + " Source: " + consequence.source() + ".");
-    }
-    return lines;
+    return List.of(desk.touch().brief(consequence.sentence(), ""));
   }
 }

@@ -1,33 +1,25 @@
 package wherefrom.ui.changes;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
 import wherefrom.job.StandingRule;
 import wherefrom.parts.Part;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
+import wherefrom.ui.app.ListPage;
 
 /** What stands: all of it, the open checks alone, or what concerns one part. */
-public final class StandingScreen implements Screen {
-  private final Desk desk;
-  private final String title;
+public final class StandingScreen extends ListPage {
   private final String none;
   private final Function<ChangesModel, List<StandingRule>> wanted;
   private final ChangesModel model;
-  private final Pager<Region> rows;
 
   private StandingScreen(
       Desk desk, String title, String none, Function<ChangesModel, List<StandingRule>> wanted) {
-    this.desk = desk;
-    this.title = title;
+    super(desk, title);
     this.none = none;
     this.wanted = wanted;
     model = new ChangesModel(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
   }
 
   public static StandingScreen all(Desk desk) {
@@ -50,27 +42,18 @@ public final class StandingScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return title;
+  public String aside() {
+    long open = wanted.apply(model).stream().filter(StandingRule::isOpenCheck).count();
+    return open == 0 ? "" : open == 1 ? "1 check open" : open + " checks open";
   }
 
   @Override
-  public Region view() {
-    return rows;
+  protected String whenEmpty() {
+    return none + " Record changes and findings under Changes.";
   }
 
   @Override
-  public void shown() {
-    List<Region> lines = new ArrayList<>();
-    wanted.apply(model).forEach(rule -> lines.add(RuleRows.of(desk, rule)));
-    if (lines.isEmpty()) {
-      lines.add(ListRow.told(desk.touch(), none, "Record changes and findings under Changes."));
-    }
-    rows.refill(lines);
-  }
-
-  @Override
-  public void changed() {
-    shown();
+  protected List<Region> rows() {
+    return wanted.apply(model).stream().map(rule -> RuleRows.of(desk, rule)).toList();
   }
 }

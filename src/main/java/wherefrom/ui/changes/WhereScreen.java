@@ -7,9 +7,8 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
@@ -18,18 +17,15 @@ import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 
 /** Asks where, by keys that lie as the engine does. */
-public final class WhereScreen implements Screen {
+public final class WhereScreen extends Page {
   private static final double NAME_MM = 24;
+  private static final char UNBROKEN = '\u00a0';
 
-  private final Desk desk;
-  private final String title;
   private final Consumer<String> done;
-  private final VBox view;
 
   WhereScreen(
       Desk desk, String title, EngineSide side, List<WhereRows.Row> rows, Consumer<String> done) {
-    this.desk = desk;
-    this.title = title;
+    super(desk, title, false);
     this.done = done;
     Pager<WhereRows.Row> list = Pager.stretched(desk.touch(), this::row);
     list.setItems(rows);
@@ -39,13 +35,14 @@ public final class WhereScreen implements Screen {
     rear.setMinWidth(Region.USE_PREF_SIZE);
     FitText seen = Panes.grow(desk.touch().small(side.seen()).centred());
     HBox caption = Panes.row(desk.scale(), front, seen, rear);
-    view = Panes.column(desk.scale(), caption, list);
+    lay(Panes.column(desk.scale(), caption, list));
   }
 
   private Region row(WhereRows.Row row) {
     List<Node> keys = new ArrayList<>();
     for (WhereRows.Cell cell : row.cells()) {
-      keys.add(desk.touch().primary(cell.words(), () -> chosen(cell.where())));
+      String words = cell.words().replace(' ', UNBROKEN);
+      keys.add(touch().key(words, () -> chosen(cell.where())));
     }
     Tiles tiles = Panes.grow(new Tiles(desk.scale(), keys.size(), Scale.GAP_MM, keys));
     if (row.words().isEmpty()) {
@@ -60,20 +57,5 @@ public final class WhereScreen implements Screen {
   private void chosen(String where) {
     desk.navigator().back();
     done.accept(where);
-  }
-
-  @Override
-  public String title() {
-    return title;
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public boolean onJob() {
-    return false;
   }
 }

@@ -76,6 +76,12 @@ public final class FitText extends Region {
     }
   }
 
+  /** Rather smaller than in two lines, where one line of this width can hold them. */
+  void keepInLine(double width) {
+    double size = leastPx * width / Math.max(1, leastLineWidth());
+    cap(size >= leastPx ? size : Double.MAX_VALUE);
+  }
+
   /** Whether all the words can stand in a room of this size. */
   public boolean fits(double width, double height) {
     return height(leastPx, width) <= height + 0.5;

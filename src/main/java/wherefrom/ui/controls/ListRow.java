@@ -13,7 +13,7 @@ public final class ListRow extends VBox {
     super(touch.scale().px(0.3));
     setAlignment(Pos.CENTER_LEFT);
     setFillWidth(true);
-    least = touch.scale().px(Scale.KEY_MM);
+    least = Math.ceil(touch.scale().px(Scale.KEY_MM));
     setPadding(
         new Insets(
             touch.scale().px(1.4),

@@ -139,7 +139,7 @@ public final class TagKey extends Region {
   protected double computeMinHeight(double width) {
     double inner = width <= 0 ? words.prefWidth(-1) : inner(width, 2 * least);
     double lines = words.minHeight(inner) + (hasMore ? more.minHeight(inner) : 0);
-    return Math.max(least, lines + 2 * (frame + padding));
+    return Math.max(least, lines + 2 * frame + padding);
   }
 
   @Override
@@ -181,6 +181,7 @@ public final class TagKey extends Region {
     double inner = inner(getWidth(), height) - drawings(height);
     double edge = frame + padding / 2;
     double room = height - 2 * edge;
+    words.keepInLine(inner);
     double lower = Math.max(room / 2, room - words.minHeight(inner));
     double low = hasMore ? Math.min(more.minHeight(inner), lower) : 0;
     double high = Math.min(room - low, words.prefHeight(inner));

@@ -19,6 +19,9 @@ final class DebrisModel {
   /** An answer that can be given after something was opened. */
   record Seen(Look look, String words, String more) {}
 
+  private static final String MAINS = "Mains: ";
+  private static final int MOST_LETTERS = 12;
+
   private final DebrisBook book;
 
   DebrisModel(OpenJob job) {
@@ -37,14 +40,17 @@ final class DebrisModel {
         .toList();
   }
 
-  /** {@code oil pan}, and what was found there: in words, or where room is short, how many. */
-  String words(DebrisPlace place, boolean brief) {
+  /** {@code Pan}, and below it what was found there, or how much where that is too long. */
+  String words(DebrisPlace place) {
+    String found = found(place);
+    return Words.capital(place.brief()) + (found.isEmpty() ? "" : "\n" + found);
+  }
+
+  /** What was found at a place, in a few letters; empty where nothing was. */
+  String found(DebrisPlace place) {
     List<DebrisLook> found = at(place);
-    if (brief) {
-      return Words.capital(place.brief()) + (found.isEmpty() ? "" : ": " + found.size());
-    }
     String what = found.stream().map(DebrisLook::brief).collect(Collectors.joining(", "));
-    return Words.capital(place.words()) + (found.isEmpty() ? "" : "\n" + what);
+    return what.length() <= MOST_LETTERS ? what : Words.count(found.size(), "find");
   }
 
   /** Records a find; what to suspect. */
@@ -85,6 +91,11 @@ final class DebrisModel {
     return map().question();
   }
 
+  /** The answer alone, beside the title. */
+  static String answer(MainsQuestion question) {
+    return words(question, true).substring(MAINS.length());
+  }
+
   /** The question with its answer, for a key. */
   static String words(MainsQuestion question, boolean brief) {
     String answer =
@@ -94,6 +105,6 @@ final class DebrisModel {
           case YES -> "YES";
           case NO -> "no";
         };
-    return (brief ? "Mains: " : "Did it reach the mains? ") + answer;
+    return (brief ? MAINS : "Did it reach the mains? ") + answer;
   }
 }

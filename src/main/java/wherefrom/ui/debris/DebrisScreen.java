@@ -1,77 +1,77 @@
 package wherefrom.ui.debris;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
+import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.DebrisPlace;
+import wherefrom.rules.debris.Opening;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.subject.Cell;
+import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.takeapart.CautionScreen;
 
 /** The drawn engine with its oil: tap where debris lies; what was found is written there. */
-public final class DebrisScreen implements Screen {
-  private final Desk desk;
+public final class DebrisScreen extends Page {
+  private static final int COLUMNS = 3;
+
   private final DebrisModel model;
   private final OilDrawing drawing;
-  private final TouchKey mains;
-  private final TouchKey next;
-  private final VBox view;
+  private final CellGrid list;
+  private final TagKey tag;
+  private final KeyRow keys;
 
   public DebrisScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Debris: tap where it lies");
     model = new DebrisModel(desk.getJob());
-    drawing = new OilDrawing(desk.touch(), this::look);
-    mains = desk.touch().primary("", this::mains);
-    next = desk.touch().primary("", this::next);
-    view =
-        Panes.column(
-            desk.scale(),
-            drawing,
-            Tiles.row(desk.scale(), mains, next, desk.touch().primary("Cautions", this::cautions)));
-  }
-
-  @Override
-  public String title() {
-    return "Debris: tap where it lies";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    boolean brief = desk.touch().isLarge();
-    for (DebrisPlace place : DebrisPlace.values()) {
-      drawing.set(place, model.words(place, brief), !model.at(place).isEmpty());
-    }
-    mains.setWords(DebrisModel.words(model.question(), brief));
-    int open = model.map().openings().size();
-    next.setWords((brief ? "Next: " : "What to open next: ") + open);
-  }
-
-  @Override
-  public void changed() {
-    shown();
+    drawing = new OilDrawing(touch(), this::look);
+    list = new CellGrid(touch(), COLUMNS);
+    tag = tag(() -> open(() -> new NextScreen(desk)));
+    keys = KeyRow.of(desk);
+    // Large letters leave the drawing's cells no room for a word.
+    Region places = touch().isLarge() ? list.view() : drawing;
+    lay(Panes.column(desk.scale(), places, new Foot(desk, tag, keys)));
   }
 
   private void look(DebrisPlace place) {
-    desk.navigator().open(() -> new LookScreen(desk, place));
+    open(() -> new LookScreen(desk, place));
   }
 
-  private void mains() {
-    desk.navigator().open(() -> new MainsScreen(desk));
+  @Override
+  public String aside() {
+    int open = model.map().openings().size();
+    return open == 0 ? "" : open + " to open";
   }
 
-  private void next() {
-    desk.navigator().open(() -> new NextScreen(desk));
+  @Override
+  protected void refresh() {
+    List<Cell> cells = new ArrayList<>();
+    for (DebrisPlace place : DebrisPlace.values()) {
+      drawing.set(place, model.words(place), !model.at(place).isEmpty());
+      cells.add(new Cell(Words.capital(place.words()), model.found(place), () -> look(place)));
+    }
+    list.show(cells);
+    DebrisMap map = model.map();
+    tag.setWords(
+        touch().brief("What to open next: ", "Next: ") + map.openings().size(),
+        first(map.openings()));
+    keys.setActs(
+        List.of(
+            act(DebrisModel.words(map.question(), true), () -> open(() -> new MainsScreen(desk))),
+            act("Cautions", () -> open(() -> new CautionScreen(desk, Caution.atOil())))));
   }
 
-  private void cautions() {
-    desk.navigator().open(() -> new CautionScreen(desk, Caution.atOil()));
+  private String first(List<Opening> openings) {
+    return openings.stream()
+        .findFirst()
+        .map(opening -> touch().brief("first: " + opening.title(), ""))
+        .orElse("");
   }
 }

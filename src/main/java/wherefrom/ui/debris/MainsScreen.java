@@ -3,93 +3,70 @@ package wherefrom.ui.debris;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.rules.debris.MainsQuestion;
 import wherefrom.rules.debris.Opening;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.controls.TagKey;
 
 /** Did it reach the mains? What asks it, what answers it, what is still to be looked at. */
-public final class MainsScreen implements Screen {
-  private final Desk desk;
+public final class MainsScreen extends ListPage {
   private final DebrisModel model;
-  private final Pager<Region> rows;
-  private final VBox view;
 
   public MainsScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Did it reach the mains?");
     model = new DebrisModel(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
-    view =
-        Panes.column(
-            desk.scale(),
-            rows,
-            Tiles.row(
-                desk.scale(),
-                desk.touch()
-                    .primary(
-                        desk.touch().brief("First bearings inspected", "First"),
-                        () -> NextScreen.ask(desk, Opening.FIRST_BEARINGS)),
-                desk.touch()
-                    .primary(
-                        desk.touch().brief("All bearings inspected", "All"),
-                        () -> NextScreen.ask(desk, Opening.ALL_BEARINGS))));
+    TagKey tag = tag(() -> NextScreen.ask(desk, Opening.FIRST_BEARINGS));
+    tag.setWords("First bearings", touch().brief("one main cap at a time", ""));
+    layOut(
+        new Foot(
+            desk,
+            tag,
+            KeyRow.of(
+                desk,
+                act(
+                    "All bearings",
+                    () -> NextScreen.ask(desk, Opening.ALL_BEARINGS)))));
   }
 
   @Override
-  public String title() {
-    return "Did it reach the mains?";
+  public String aside() {
+    return DebrisModel.answer(model.question());
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected List<Region> rows() {
     MainsQuestion question = model.question();
-    List<Region> lines = new ArrayList<>();
-    lines.add(row(Words.capital(question.answer().words()), List.of()));
-    each(lines, "Asked by", question.openedBy());
-    each(lines, "Answered by", question.answeredBy());
-    each(lines, "Still to look at", question.wanted());
-    lines.add(
-        row(
+    List<Region> rows = new ArrayList<>();
+    rows.addAll(said(Words.capital(question.answer().words()), ""));
+    each(rows, "Asked by", question.openedBy());
+    each(rows, "Answered by", question.answeredBy());
+    each(rows, "Still to look at", question.wanted());
+    rows.addAll(
+        said(
             "How to tell",
-            List.of(
-                "Wear shows on the lower main shells first. Take one cap off at a time, crank"
-                    + " in place. Source: TM 5-3895-346-14.")));
-    lines.add(
-        row(
+            "Wear shows on the lower main shells first. Take one cap off at a time, crank in"
+                + " place. Source: TM 5-3895-346-14."));
+    rows.addAll(
+        said(
             "A clean filter does not answer it",
-            List.of("Its bypass may have opened. Source: common practice, no source.")));
-    rows.refill(lines);
+            "Its bypass may have opened. Source: common practice, no source."));
+    return rows;
   }
 
-  /** All of one sort in one row: they are short. */
-  private void each(List<Region> lines, String heading, List<String> what) {
-    for (int at = 0; at < what.size(); at += 3) {
-      lines.add(
-          row(
-              heading,
-              what.subList(at, Math.min(what.size(), at + 3)).stream()
-                  .map(Words::capital)
-                  .toList()));
+  /** Those of one sort in one row where letters are small: they are short. */
+  private void each(List<Region> rows, String heading, List<String> what) {
+    int together = touch().isLarge() ? 1 : 3;
+    for (int at = 0; at < what.size(); at += together) {
+      List<String> some = what.subList(at, Math.min(what.size(), at + together));
+      if (together == 1) {
+        rows.addAll(said(heading, Words.capital(some.get(0))));
+      } else {
+        rows.add(told(heading, some.stream().map(Words::capital).toArray(String[]::new)));
+      }
     }
-  }
-
-  @Override
-  public void changed() {
-    shown();
-  }
-
-  private Region row(String heading, List<String> words) {
-    return ListRow.plain(desk.touch(), heading, words);
   }
 }

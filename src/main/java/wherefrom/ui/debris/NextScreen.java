@@ -10,39 +10,29 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
+import wherefrom.ui.app.ListPage;
 
 /** What to open next, the cheapest first, and what the finds point to. */
-public final class NextScreen implements Screen {
-  private final Desk desk;
+public final class NextScreen extends ListPage {
   private final DebrisModel model;
-  private final Pager<Region> rows;
 
   public NextScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "What to open next");
     model = new DebrisModel(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
   }
 
   @Override
-  public String title() {
-    return "What to open next";
+  public String aside() {
+    return model.map().openings().size() + " to open";
   }
 
   @Override
-  public Region view() {
-    return rows;
-  }
-
-  @Override
-  public void shown() {
+  protected List<Region> rows() {
     DebrisMap map = model.map();
-    List<Region> lines = new ArrayList<>();
+    List<Region> rows = new ArrayList<>();
     int number = 1;
     for (Opening opening : map.openings()) {
-      lines.add(row(number, opening));
+      rows.add(row(number, opening));
       number++;
     }
     if (map.openings().isEmpty()) {
@@ -50,36 +40,27 @@ public final class NextScreen implements Screen {
           map.suspects().isEmpty()
               ? "Nothing found yet. Tap the map where debris lies."
               : "Everything these finds call for is opened and inspected.";
-      lines.add(ListRow.told(desk.touch(), "Nothing more to open", words));
+      rows.addAll(said("Nothing more to open", words));
     }
-    lines.add(
-        ListRow.key(
-            desk.touch(),
-            DebrisModel.words(map.question(), false),
+    rows.add(
+        key(
+            DebrisModel.words(map.question(), touch().isLarge()),
             List.of(),
-            () -> desk.navigator().open(() -> new MainsScreen(desk))));
-    map.suspects().forEach(suspect -> lines.add(row(suspect)));
-    rows.refill(lines);
+            () -> open(() -> new MainsScreen(desk))));
+    map.suspects().forEach(suspect -> rows.addAll(row(suspect)));
+    return rows;
   }
 
-  @Override
-  public void changed() {
-    shown();
-  }
-
-  private Region row(String suspect) {
+  private List<Region> row(String suspect) {
     int colon = suspect.indexOf(": ");
-    return ListRow.plain(
-        desk.touch(),
-        Words.capital(suspect.substring(0, colon)),
-        List.of(Words.capital(suspect.substring(colon + 2))));
+    return said(
+        Words.capital(suspect.substring(0, colon)), Words.capital(suspect.substring(colon + 2)));
   }
 
   private Region row(int number, Opening opening) {
-    return ListRow.key(
-        desk.touch(),
+    return key(
         number + ". " + opening.title(),
-        List.of(opening.sentence()),
+        touch().brief(opening.sentence(), ""),
         () -> ask(desk, opening));
   }
 

@@ -20,8 +20,8 @@ import wherefrom.ui.controls.TouchKey;
  * looked for: block, front cover and pan as outlines, filter, dipstick and bucket beside them.
  */
 final class OilDrawing extends Region {
-  private static final double GAP_MM = 7;
-  private static final double RIM_MM = 2.4;
+  private static final double GAP_MM = 4.6;
+  private static final double RIM_MM = 1.4;
   private static final int COLUMNS = 4;
   private static final int ROWS = 3;
 
@@ -50,7 +50,7 @@ final class OilDrawing extends Region {
     gap = touch.scale().px(GAP_MM);
     rim = touch.scale().px(RIM_MM);
     for (DebrisPlace place : DebrisPlace.values()) {
-      keys.put(place, touch.primary("", () -> tapped.accept(place)));
+      keys.put(place, touch.key("", () -> tapped.accept(place)));
     }
     front = touch.small("FRONT").centred();
     Panes.grow(this);
@@ -68,7 +68,7 @@ final class OilDrawing extends Region {
   protected double computeMinHeight(double width) {
     double cell = width <= 0 ? -1 : cellWidth(width);
     double tallest = keys.values().stream().mapToDouble(key -> key.minHeight(cell)).max().orElse(0);
-    return ROWS * tallest + (ROWS + 1) * gap;
+    return ROWS * tallest + (ROWS - 1) * gap + 2 * edge();
   }
 
   @Override
@@ -76,14 +76,19 @@ final class OilDrawing extends Region {
     return javafx.geometry.Orientation.HORIZONTAL;
   }
 
+  /** Room for what is drawn round the outer cells. */
+  private double edge() {
+    return 2.2 * rim;
+  }
+
   private double cellWidth(double width) {
-    return Math.floor((width - (COLUMNS + 1) * gap) / COLUMNS);
+    return Math.floor((width - (COLUMNS - 1) * gap - 2 * edge()) / COLUMNS);
   }
 
   @Override
   protected void layoutChildren() {
     double wide = cellWidth(getWidth());
-    double high = Math.floor((getHeight() - (ROWS + 1) * gap) / ROWS);
+    double high = Math.floor((getHeight() - (ROWS - 1) * gap - 2 * edge()) / ROWS);
     List<javafx.scene.Node> all = new ArrayList<>(outlines(wide, high));
     all.addAll(keys.values());
     all.add(front);
@@ -99,7 +104,7 @@ final class OilDrawing extends Region {
   }
 
   private double x(int column, double wide) {
-    return gap + column * (wide + gap);
+    return edge() + column * (wide + gap);
   }
 
   private void place(Region node, Cell cell, double wide, double high) {

@@ -5,93 +5,57 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.money.Purchase;
 import wherefrom.job.money.Replacement;
-import wherefrom.ui.app.Choice;
-import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.app.WordsScreen.Line;
 
-/** What must be bought, with sizes from the readings and the reason for each line. */
-public final class BuyScreen implements Screen {
-  private final Desk desk;
+/** What must be bought; pressed, a line tells its size, where it is for, and why. */
+public final class BuyScreen extends ListPage {
   private final DecideModel model;
-  private final Pager<Region> rows;
 
   public BuyScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "What to buy");
     model = new DecideModel(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
   }
 
   @Override
-  public String title() {
-    return "What to buy";
+  public String aside() {
+    int count = model.replacements().size() + model.purchases().size();
+    return count == 1 ? "1 line" : count + " lines";
   }
 
   @Override
-  public Region view() {
+  protected String whenEmpty() {
+    return "Nothing to buy yet. No rule asks for a new part. None is decided to be replaced.";
+  }
+
+  @Override
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
+    model.replacements().forEach(line -> rows.add(row(line)));
+    model.purchases().forEach(thing -> rows.add(row(thing)));
     return rows;
   }
 
-  @Override
-  public void shown() {
-    List<Region> lines = new ArrayList<>();
-    model.replacements().forEach(line -> lines.add(row(line)));
-    model.purchases().forEach(thing -> lines.add(row(thing)));
-    if (lines.isEmpty()) {
-      lines.add(
-          ListRow.told(
-              desk.touch(),
-              "Nothing to buy yet",
-              "No rule asks for a new part. None is decided to be replaced."));
-    }
-    rows.refill(lines);
-  }
-
-  @Override
-  public void changed() {
-    shown();
-  }
-
   private Region row(Replacement line) {
-    String what = line.pieces() == 1 ? line.kind().word() : line.kind().plural();
-    return ListRow.key(
-        desk.touch(),
-        line.pieces() + " " + what + ": press when it is here",
-        List.of(
-            "Size: " + line.size() + ".",
-            "For: " + DecideModel.places(line.places()) + ".",
-            "Because: " + line.reason()),
-        () -> choose(line));
+    return key(
+        BuyLineScreen.title(line),
+        touch().brief("Press when it is here.", ""),
+        () -> open(() -> new BuyLineScreen(desk, line)));
   }
 
   private Region row(Purchase thing) {
-    return ListRow.plain(
-        desk.touch(),
-        thing.pieces() + " " + thing.what(),
+    String title = thing.pieces() + " " + thing.what();
+    List<Line> lines =
         List.of(
-            "Because: " + thing.reason() + ".",
-            "It carries no tag. Note it as committed or paid under Money. Then it leaves"
-                + " this list."));
-  }
-
-  private void choose(Replacement line) {
-    List<Choice<Runnable>> ways =
-        List.of(
-            new Choice<>(
-                () -> takeOn(line),
-                "They are here",
-                "the old ones are retired; new tags, marked NEW"),
-            new Choice<>(() -> {}, "Not yet", ""));
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "New " + line.kind().plural(), ways, Runnable::run));
-  }
-
-  private void takeOn(Replacement line) {
-    if (desk.attempt(() -> desk.say(model.takeOn(line)))) {
-      desk.navigator().show(ScreenId.PRINT_TAGS);
-    }
+            new Line("Because", thing.reason() + "."),
+            new Line(
+                "It carries no tag",
+                "Note it as committed or paid under Money. Then it leaves this list."));
+    return key(
+        title,
+        touch().brief("It carries no tag: note it under Money.", ""),
+        () -> open(() -> new WordsScreen(desk, title, lines)));
   }
 }

@@ -1,11 +1,8 @@
 package wherefrom.ui.decide;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.StringJoiner;
 import wherefrom.inspection.Decision;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
@@ -26,10 +23,10 @@ import wherefrom.parts.Whereabouts;
 final class DecideModel {
 
   /** The used parts of one kind, with how many of them nobody has decided about. */
-  record Group(PartKind kind, int parts, int undecided, String words) {}
+  record Group(PartKind kind, int parts, int undecided) {}
 
   /** A line of a set: a part, what is proposed for it, and what is decided. */
-  record Line(Part part, String proposed, Optional<Decision> decided, String why) {}
+  record Line(Part part, String proposed, Optional<Decision> decided) {}
 
   private final OpenJob job;
   private final Deciding deciding;
@@ -43,17 +40,29 @@ final class DecideModel {
     return job.state();
   }
 
-  /** Whether the parts without a decision are held up already, in a sentence. */
-  String standing() {
-    int open = deciding.listUndecided().size();
-    if (open == 0) {
-      return state().decisionsAskedOfAll()
-          ? "Every used part is decided."
-          : "No part waits for a decision.";
-    }
-    return open
-        + (open == 1 ? " part waits" : " parts wait")
-        + " for a decision: not cleared to fit.";
+  /** How many parts are held up for want of a decision. */
+  int waiting() {
+    return deciding.listUndecided().size();
+  }
+
+  /** {@code 3 EX pushrod}. */
+  static String title(Part part) {
+    return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
+  }
+
+  /** The part to decide about next: one that is held up, else any that is undecided. */
+  Optional<Part> next() {
+    return next(0);
+  }
+
+  /** The same, behind a part where there is one. */
+  Optional<Part> next(int after) {
+    List<Part> waiting = deciding.listUndecided();
+    List<Part> open = waiting.isEmpty() ? deciding.listWithoutDecision() : waiting;
+    return open.stream()
+        .filter(part -> part.item() > after)
+        .findFirst()
+        .or(() -> open.stream().filter(part -> part.item() != after).findFirst());
   }
 
   /** Whether the job asks for a decision on every used part before it is fitted. */
@@ -72,31 +81,23 @@ final class DecideModel {
       List<Line> lines = lines(kind);
       int open = (int) lines.stream().filter(line -> line.decided().isEmpty()).count();
       if (!lines.isEmpty()) {
-        groups.add(new Group(kind, lines.size(), open, words(kind, open)));
+        groups.add(new Group(kind, lines.size(), open));
       }
     }
     return groups;
   }
 
-  private String words(PartKind kind, int open) {
-    Map<Decision, Integer> counts = new EnumMap<>(Decision.class);
-    int without = 0;
-    for (PartRecord part : used(kind)) {
-      Optional<Decision> one =
-          open == 0
-              ? part.decision()
-              : part.decision().isEmpty()
-                  ? deciding.propose(part.part().item()).decision()
-                  : Optional.empty();
-      one.ifPresent(decision -> counts.merge(decision, 1, Integer::sum));
-      without += part.decision().isEmpty() && one.isEmpty() ? 1 : 0;
-    }
-    StringJoiner words = new StringJoiner(", ");
-    counts.forEach((decision, count) -> words.add(count + " " + decision.word()));
-    if (without > 0) {
-      words.add(without + " without a proposal");
-    }
-    return (open == 0 ? "Decided: " : "Proposed: ") + words + ".";
+  /** How many of a kind are undecided. */
+  int undecided(PartKind kind) {
+    return (int) used(kind).stream().filter(part -> part.decision().isEmpty()).count();
+  }
+
+  /** For how many of a kind reuse is proposed: {@code proposed for 12 of 16}. */
+  String proposed(PartKind kind) {
+    return "proposed for "
+        + used(kind).stream().filter(this::isProposed).count()
+        + " of "
+        + used(kind).size();
   }
 
   /** The used parts of a kind that are not replaced yet. */
@@ -116,9 +117,7 @@ final class DecideModel {
       Line line =
           new Line(
               part.part(),
-              proposed(proposal.decision()),
-              part.decision(),
-              proposal.reasons().get(0).sentence());
+proposed(proposal.decision()), part.decision());
       (part.decision().isEmpty() ? lines : decided).add(line);
     }
     lines.addAll(decided);

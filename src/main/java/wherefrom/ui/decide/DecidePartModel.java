@@ -19,10 +19,10 @@ import wherefrom.text.Words;
 /** One part: what the rules propose, why, and what the person has decided. */
 final class DecidePartModel {
 
-  /** A line to read: a heading and small lines below it. */
-  record Line(String heading, List<String> more) {
-    Line {
-      more = List.copyOf(more);
+  /** A line to read: a heading, what is said below it, and its source where it has one. */
+  record Line(String heading, String words, String source) {
+    Line(String heading, String words) {
+      this(heading, words, "");
     }
   }
 
@@ -41,8 +41,19 @@ final class DecidePartModel {
   }
 
   String title() {
-    Part part = record().part();
-    return part.home().figures() + " " + (part.fresh() ? "new " : "") + part.kind().word();
+    return DecideModel.title(record().part());
+  }
+
+  /** What the rules propose; empty where nothing can be proposed yet. */
+  Optional<Decision> proposed() {
+    return deciding.propose(item).decision();
+  }
+
+  /** {@code undecided}, {@code replace}, {@code new}. */
+  String standing() {
+    return record().where() == Whereabouts.RETIRED
+        ? "replaced already"
+        : decision().map(Decision::word).orElse(record().part().fresh() ? "new" : "undecided");
   }
 
   /** What the rules propose with every reason, then what is decided, then what stands for it. */
@@ -52,7 +63,7 @@ final class DecidePartModel {
     Proposal proposal = deciding.propose(item);
     String heading = DecideModel.proposed(proposal.decision());
     for (Proposal.Reason reason : proposal.reasons()) {
-      lines.add(new Line(heading, List.of(reason.sentence(), "Source: " + reason.source() + ".")));
+      lines.add(new Line(heading, reason.sentence(), reason.source() + "."));
       heading = "And because";
     }
     for (StandingRule rule : job.state().rules().listFor(record().part())) {
@@ -60,12 +71,11 @@ final class DecidePartModel {
         lines.add(
             new Line(
                 "Check still open",
-                List.of(
-                    rule.consequence().sentence(),
-                    Words.capital(rule.consequence().ruleWords())
-                        + ". Source: "
-                        + rule.consequence().source()
-                        + ".")));
+                rule.consequence().sentence(),
+                Words.capital(rule.consequence().ruleWords())
+                    + ", "
+                    + rule.consequence().source()
+                    + "."));
       }
     }
     return lines;
@@ -73,21 +83,21 @@ final class DecidePartModel {
 
   private Line decided() {
     if (record().where() == Whereabouts.RETIRED) {
-      return new Line("Replaced already", List.of("A new part has its place."));
+      return new Line("Replaced already", "A new part has its place.");
     }
     Optional<DecisionEntry> last = findDecision();
     if (last.isPresent()) {
       String reason = last.get().reason();
       return new Line(
           "Decided: " + last.get().decision().word(),
-          reason.isEmpty() ? List.of() : List.of("Because: " + reason + "."));
+          reason.isEmpty() ? "" : "Because: " + reason + ".");
     }
     if (record().part().fresh()) {
-      return new Line("It is new", List.of("A new part needs no decision."));
+      return new Line("It is new", "A new part needs no decision.");
     }
     return deciding.isWanted(item)
-        ? new Line("Not decided: not cleared to fit", List.of())
-        : new Line("Not decided", List.of("Nothing speaks against it: it needs no decision."));
+        ? new Line("Not decided: not cleared to fit", "")
+        : new Line("Not decided", "Nothing speaks against it: it needs no decision.");
   }
 
   private Optional<DecisionEntry> findDecision() {

@@ -1,35 +1,31 @@
 package wherefrom.ui.decide;
 
-import java.util.EnumMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.Decision;
+import wherefrom.parts.Part;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.TagKey;
 
 /** One part: what is proposed and why; the person presses one of three keys and says why. */
-public final class DecidePartScreen implements Screen, Scannable {
-  private final Desk desk;
+public final class DecidePartScreen extends ListPage implements Scannable {
   private final int item;
   private final boolean once;
   private final DecidePartModel model;
-  private final Pager<DecidePartModel.Line> rows;
-  private final Map<Decision, TouchKey> keys = new EnumMap<>(Decision.class);
-  private final VBox view;
+  private final TagKey tag;
+  private final KeyRow keys;
+  private Runnable first = () -> {};
 
   /**
    * @param item the part's number, which must be one of the open job's
@@ -44,19 +40,13 @@ public final class DecidePartScreen implements Screen, Scannable {
   }
 
   private DecidePartScreen(Desk desk, int item, boolean once) {
-    this.desk = desk;
+    super(desk, "");
     this.once = once;
     this.item = item;
     model = new DecidePartModel(desk.getJob(), item);
-    rows =
-        Pager.list(desk.touch(), line -> ListRow.plain(desk.touch(), line.heading(), line.more()));
-    for (Decision decision : Decision.values()) {
-      String words = Words.capital(decision.word());
-      keys.put(decision, desk.touch().primary(words, () -> ask(decision)));
-    }
-    Tiles three = Tiles.row(desk.scale(), keys.values().toArray(Node[]::new));
-    TouchKey page = desk.touch().key("Its page", this::page);
-    view = Panes.column(desk.scale(), rows, Panes.row(desk.scale(), Panes.grow(three), page));
+    tag = tag(() -> first.run());
+    keys = KeyRow.of(desk);
+    layOut(new Foot(desk, tag, keys));
   }
 
   @Override
@@ -65,35 +55,68 @@ public final class DecidePartScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
+  public String aside() {
+    return model.standing();
   }
 
   @Override
-  public void shown() {
-    List<DecidePartModel.Line> lines = model.lines();
-    rows.refill(lines);
-    Optional<Decision> decided = model.decision();
-    keys.forEach((decision, key) -> key.select(decided.equals(Optional.of(decision))));
+  protected void refresh() {
+    super.refresh();
+    Optional<Decision> proposed = model.proposed();
+    Optional<Part> next = new DecideModel(desk.getJob()).next(item);
+    if (model.decision().isPresent() && next.isPresent()) {
+      turn("Next: " + DecideModel.title(next.get()), "", () -> goOn(next.get().item()));
+    } else if (model.decision().isEmpty() && proposed.isPresent()) {
+      String word = Words.capital(proposed.get().word());
+      turn(word, "proposed", () -> ask(proposed.get()));
+    } else {
+      turn("Inspect it", "", () -> desk.navigator().show(ScreenId.INSPECT, item));
+    }
+    boolean named = model.decision().isEmpty();
+    List<KeyRow.Act> acts = new ArrayList<>();
+    for (Decision decision : Decision.values()) {
+      if (!named || !proposed.equals(Optional.of(decision))) {
+        acts.add(act(Words.capital(decision.word()), () -> ask(decision)));
+      }
+    }
+    acts.add(act("Its page", () -> desk.navigator().show(ScreenId.PART, item)));
+    keys.setActs(acts);
+  }
+
+  private void turn(String words, String more, Runnable act) {
+    tag.setWords(words, touch().brief(more, ""));
+    first = act;
   }
 
   @Override
-  public void changed() {
-    shown();
+  protected List<Region> rows() {
+    List<Region> rows = new ArrayList<>();
+    for (DecidePartModel.Line line : model.lines()) {
+      if (line.source().isEmpty()) {
+        rows.addAll(said(line.heading(), line.words()));
+      } else {
+        List<WordsScreen.Line> whole =
+            List.of(
+                new WordsScreen.Line(line.heading(), line.words()),
+                new WordsScreen.Line("Source", line.source()));
+        rows.add(
+            key(
+                line.heading(),
+                touch().brief(line.words(), ""),
+                () -> open(() -> new WordsScreen(desk, title(), whole))));
+      }
+    }
+    return rows;
   }
 
   @Override
   public void scan(String text) {
-    ScannedPart.find(desk, text, DecideScreen.WANTED)
-        .ifPresent(
-            other -> {
-              desk.navigator().back();
-              desk.navigator().open(() -> new DecidePartScreen(desk, other));
-            });
+    ScannedPart.find(desk, text, DecideScreen.WANTED).ifPresent(this::goOn);
   }
 
-  private void page() {
-    desk.navigator().show(ScreenId.PART, item);
+  private void goOn(int other) {
+    desk.navigator().back();
+    open(() -> new DecidePartScreen(desk, other));
   }
 
   private void ask(Decision decision) {

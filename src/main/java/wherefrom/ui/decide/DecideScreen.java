@@ -1,105 +1,86 @@
 package wherefrom.ui.decide;
 
-import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wherefrom.parts.Part;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.FitText;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.subject.Cell;
+import wherefrom.ui.subject.CellGrid;
+import wherefrom.ui.subject.Pictures;
 
 /** What nobody has decided about, kind by kind; a scanned part is decided about at once. */
-public final class DecideScreen implements Screen, Scannable {
+public final class DecideScreen extends Page implements Scannable {
   static final String WANTED = "Scan a part's tag to decide about it.";
+  private static final int COLUMNS = 2;
 
-  private final Desk desk;
   private final DecideModel model;
-  private final FitText standing;
-  private final TouchKey asking;
-  private final Pager<Region> rows;
-  private final VBox view;
+  private final CellGrid grid;
+  private final TagKey tag;
+  private final KeyRow keys;
+  private final Foot foot;
 
   public DecideScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Decide");
     model = new DecideModel(desk.getJob());
-    standing = desk.touch().text("");
-    asking = desk.touch().primary("", this::ask);
-    rows = Pager.list(desk.touch(), row -> row);
-    view =
-        Panes.column(
-            desk.scale(),
-            standing,
-            rows,
-            Tiles.row(
-                desk.scale(),
-                desk.touch().primary(desk.touch().brief("Type a code", "Type"), this::typeCode),
-                asking,
-                desk.touch().primary(desk.touch().brief("What to buy", "Buy"), this::buy)));
+    grid = new CellGrid(touch(), COLUMNS);
+    tag = tag(() -> model.next().ifPresent(part -> decide(part.item())));
+    keys = KeyRow.of(desk);
+    foot = new Foot(desk, tag, keys);
+    lay(Panes.column(desk.scale(), grid.view(), foot));
   }
 
   @Override
-  public String title() {
-    return "Decide";
+  public String aside() {
+    return model.waiting() + " open";
   }
 
   @Override
-  public Region view() {
-    return view;
+  protected void refresh() {
+    grid.show(model.groups().stream().map(this::cell).toList());
+    Optional<Part> next = model.next();
+    foot.offerTag(next.isPresent());
+    next.ifPresent(
+        part -> tag.setWords("Next: " + DecideModel.title(part), touch().brief(standing(), "")));
+    keys.setActs(
+        List.of(
+            act("What to buy", () -> open(() -> new BuyScreen(desk))),
+            act(model.isAskedOfAll() ? "Ask less" : "Ask of all", this::ask),
+            act("Type a code", () -> ScannedPart.type(desk, WANTED, this::decide))));
   }
 
-  @Override
-  public void shown() {
-    standing.setWords(model.standing());
-    asking.setWords(
-        model.isAskedOfAll()
-            ? desk.touch().brief("Ask only where in doubt", "Ask less")
-            : desk.touch().brief("Ask of every part", "Ask all"));
-    List<Region> lines = new ArrayList<>();
-    model.groups().forEach(group -> lines.add(row(group)));
-    rows.refill(lines);
+  private String standing() {
+    return model.waiting() == 0 ? "nothing speaks against it" : "not cleared to fit";
   }
 
-  @Override
-  public void changed() {
-    shown();
-  }
-
-  private Region row(DecideModel.Group group) {
-    String left = group.undecided() == 0 ? "decided" : group.undecided() + " not decided";
-    return ListRow.key(
-        desk.touch(),
-        Words.capital(group.kind().plural()) + ": " + left,
-        List.of(group.words()),
-        () -> desk.navigator().open(() -> new DecideSetScreen(desk, group.kind())));
+  private Cell cell(DecideModel.Group group) {
+    return new Cell(
+        Words.capital(group.kind().plural()),
+        group.undecided() == 0 ? "all decided" : group.undecided() + " undecided",
+        () -> open(() -> new DecideSetScreen(desk, group.kind())),
+        Optional.of(Pictures.of(desk, group.kind())),
+        OptionalDouble.of(1 - (double) group.undecided() / group.parts()));
   }
 
   @Override
   public void scan(String text) {
-    ScannedPart.find(desk, text, WANTED).ifPresent(this::open);
+    ScannedPart.find(desk, text, WANTED).ifPresent(this::decide);
   }
 
-  private void open(int item) {
-    desk.navigator().open(() -> new DecidePartScreen(desk, item));
+  private void decide(int item) {
+    open(() -> new DecidePartScreen(desk, item));
   }
 
   private void ask() {
     desk.attempt(model::turnAsking);
     desk.navigator().changed();
-  }
-
-  private void typeCode() {
-    ScannedPart.type(desk, WANTED, this::open);
-  }
-
-  private void buy() {
-    desk.navigator().open(() -> new BuyScreen(desk));
   }
 }

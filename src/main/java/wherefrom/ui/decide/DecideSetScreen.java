@@ -4,112 +4,109 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.Decision;
-import wherefrom.job.decide.Deciding;
+import wherefrom.job.decide.Deciding.SetProposal;
 import wherefrom.job.decide.Proposal;
 import wherefrom.parts.PartKind;
-import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.PictureKey;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.subject.Pictures;
 
 /** All used parts of one kind: each a key to its own decision, and one decision for the set. */
-public final class DecideSetScreen implements Screen, Scannable {
-  private final Desk desk;
+public final class DecideSetScreen extends ListPage implements Scannable {
   private final PartKind kind;
   private final DecideModel model;
-  private final Pager<Region> rows;
-  private final VBox view;
+  private final TagKey tag;
+  private final KeyRow keys;
 
   public DecideSetScreen(Desk desk, PartKind kind) {
-    this.desk = desk;
+    super(desk, "Decide: " + kind.plural());
     this.kind = kind;
     model = new DecideModel(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
-    view =
-        Panes.column(
-            desk.scale(),
-            rows,
-            Tiles.row(
-                desk.scale(),
-                all(Decision.REUSE, "Reuse those proposed"),
-                all(Decision.MACHINE, "Machine all"),
-                all(Decision.REPLACE, "Replace all")));
+    tag = tag(() -> ask(first()));
+    keys = KeyRow.of(desk);
+    layOut(new Foot(desk, tag, keys));
   }
 
-  private TouchKey all(Decision decision, String whole) {
-    String brief = Words.capital(decision.word());
-    return desk.touch().primary(desk.touch().brief(whole, brief), () -> ask(decision));
-  }
-
-  @Override
-  public String title() {
-    return "Decide: " + kind.plural();
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    List<Region> lines = new ArrayList<>();
-    proposal().ifPresent(set -> lines.addAll(rows(set)));
-    model.lines(kind).forEach(line -> lines.add(row(line)));
-    rows.refill(lines);
-  }
-
-  @Override
-  public void changed() {
-    shown();
-  }
-
-  private Optional<Deciding.SetProposal> proposal() {
+  private Optional<SetProposal> proposal() {
     return model.proposeSet(kind);
   }
 
-  /** The first part that calls for it, then what is done with sets: a row each. */
-  private List<Region> rows(Deciding.SetProposal set) {
-    Proposal.Reason first = set.reasons().get(0);
-    Proposal.Reason last = set.reasons().get(set.reasons().size() - 1);
-    int others = set.reasons().size() - 2;
-    String more = others == 0 ? "" : " So for " + others + " more.";
-    return List.of(
-        told("Proposed for the set: " + set.decision().word(), first.sentence() + more, first),
-        told(last.sentence(), "", last));
+  /** What the tag does: what is proposed for the set, else reuse where that is proposed. */
+  private Decision first() {
+    return proposal().map(SetProposal::decision).orElse(Decision.REUSE);
   }
 
-  private Region told(String heading, String sentence, Proposal.Reason reason) {
-    return ListRow.plain(
-        desk.touch(), heading, List.of(sentence, "Source: " + reason.source() + "."));
+  private String words(Decision decision) {
+    return switch (decision) {
+      case REUSE -> touch().brief("Reuse those proposed", "Reuse");
+      case MACHINE -> "Machine all";
+      case REPLACE -> "Replace all";
+    };
+  }
+
+  @Override
+  public String aside() {
+    return model.undecided(kind) + " undecided";
+  }
+
+  @Override
+  protected void refresh() {
+    super.refresh();
+    String more = proposal().isPresent() ? "proposed for the set" : model.proposed(kind);
+    tag.setWords(words(first()), touch().brief(more, ""));
+    List<KeyRow.Act> acts = new ArrayList<>();
+    for (Decision decision : Decision.values()) {
+      if (decision != first()) {
+        acts.add(act(words(decision), () -> ask(decision)));
+      }
+    }
+    proposal().ifPresent(set -> acts.add(act("Why", () -> open(() -> why(set)))));
+    keys.setActs(acts);
+  }
+
+  @Override
+  protected List<Region> rows() {
+    return model.lines(kind).stream().map(this::row).toList();
   }
 
   private Region row(DecideModel.Line line) {
-    String decided = line.decided().map(what -> "decided: " + what.word()).orElse("not decided");
-    return ListRow.key(
-        desk.touch(),
+    String decided = line.decided().map(what -> what.word()).orElse("undecided");
+    return PictureKey.of(
+        touch(),
+        Optional.of(Pictures.of(desk, line.part().home())),
         line.part().home().figures() + ": " + decided,
-        List.of(line.proposed() + ". " + line.why()),
-        () -> open(line.part().item()));
+        touch().brief(line.proposed(), ""),
+        OptionalDouble.empty(),
+        () -> decide(line.part().item()));
   }
 
-  private void open(int item) {
-    desk.navigator().open(() -> new DecidePartScreen(desk, item));
+  /** The parts that call for it, then what is done with sets. */
+  private WordsScreen why(SetProposal set) {
+    List<WordsScreen.Line> lines = new ArrayList<>();
+    for (Proposal.Reason reason : set.reasons()) {
+      lines.add(new WordsScreen.Line(reason.sentence(), "Source: " + reason.source() + "."));
+    }
+    return new WordsScreen(desk, "Why " + set.decision().word() + " the set", lines);
+  }
+
+  private void decide(int item) {
+    open(() -> new DecidePartScreen(desk, item));
   }
 
   @Override
   public void scan(String text) {
-    ScannedPart.find(desk, text, DecideScreen.WANTED).ifPresent(this::open);
+    ScannedPart.find(desk, text, DecideScreen.WANTED).ifPresent(this::decide);
   }
 
   private void ask(Decision decision) {

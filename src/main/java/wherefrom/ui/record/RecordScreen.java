@@ -1,33 +1,25 @@
 package wherefrom.ui.record;
 
-import java.io.IOException;
 import java.util.List;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.files.FileNames;
-import wherefrom.files.Outgoing;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.job.ports.Reports;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.files.Saving;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.numbers.PlotsScreen;
 
 /** The build record, section by section; to be printed and taken along. */
 public final class RecordScreen implements Screen {
-
-  /** Writes the record to a file. */
-  private interface Writing {
-    void write(Reports reports, BuildRecord record, Outgoing out) throws IOException;
-  }
 
   private final Desk desk;
   private final Pager<RecordSection> rows;
@@ -36,18 +28,35 @@ public final class RecordScreen implements Screen {
   public RecordScreen(Desk desk) {
     this.desk = desk;
     rows = Pager.list(desk.touch(), this::row);
-    Tiles keys =
-        Tiles.row(
-            desk.scale(),
-            desk.touch()
-                .primary(
-                    desk.touch().brief("Save as PDF…", "PDF…"),
-                    () -> save(".pdf", Reports::writeRecord)),
-            desk.touch()
-                .primary(
-                    desk.touch().brief("Save as a table…", "Table…"),
-                    () -> save(".csv", Reports::writeTables)));
-    view = Panes.column(desk.scale(), rows, keys);
+    TagKey print =
+        desk.touch().tag("Look and print", "", () -> desk.navigator().open(this::pages));
+    KeyRow further =
+        KeyRow.of(
+            desk,
+            new KeyRow.Act("Tables…", () -> new TablesOut(desk).ask()),
+            new KeyRow.Act("Bench sheets…", () -> BenchSheets.ask(desk)));
+    view =
+        Panes.column(
+            desk.scale(), rows, Panes.row(desk.scale(), print, Panes.grow(further)));
+  }
+
+  private Screen pages() {
+    BuildRecord record =
+        BuildRecord.of(desk.getJob(), desk.equipment().photos())
+            .withPlots(RecordPlots.of(desk.getJob()));
+    return new PaperScreen(
+        desk,
+        new Paper(
+            "Build record",
+            FileNames.of(record.job(), "build record", ".pdf"),
+            pdf -> desk.equipment().reports().writeRecord(record, pdf),
+            () -> Unprintable.warning(desk.equipment().printer(), record)));
+  }
+
+  @Override
+  public String aside() {
+    int open = BuildRecord.countUnchecked(desk.getJob());
+    return open == 0 ? "nothing open" : Words.count(open, "point", "points") + " open";
   }
 
   @Override
@@ -94,30 +103,5 @@ public final class RecordScreen implements Screen {
     }
     String entries = Words.count(all, "entry", "entries");
     return open == 0 ? entries : entries + ", " + open + " of them OPEN";
-  }
-
-  private void save(String ending, Writing writing) {
-    BuildRecord record =
-        BuildRecord.of(desk.getJob(), desk.equipment().photos())
-            .withPlots(RecordPlots.of(desk.getJob()));
-    new Saving<>(
-            desk,
-            "Where to save the record",
-            FileNames.of(record.job(), "build record", ending),
-            out -> write(writing, record, out),
-            (file, written) -> desk.say("The record is " + file + "." + warning(ending, written)))
-        .ask();
-  }
-
-  private BuildRecord write(Writing writing, BuildRecord record, Outgoing out) throws IOException {
-    writing.write(desk.equipment().reports(), record, out);
-    return record;
-  }
-
-  /** What of it does not print; a table holds every sign. */
-  private String warning(String ending, BuildRecord record) {
-    return ending.equals(".pdf")
-        ? Unprintable.warning(desk.equipment().printer(), record).map(said -> " " + said).orElse("")
-        : "";
   }
 }

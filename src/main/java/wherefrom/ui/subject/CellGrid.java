@@ -3,7 +3,9 @@ package wherefrom.ui.subject;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.PictureKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
@@ -13,9 +15,12 @@ public final class CellGrid {
   private final int columns;
   private final Pager<List<Cell>> rows;
 
+  /**
+   * @param columns with usual text; larger text has fewer
+   */
   public CellGrid(Touch touch, int columns) {
     this.touch = touch;
-    this.columns = touch.isLarge() ? Math.max(2, columns - 1) : columns;
+    this.columns = Math.max(1, (int) Math.ceil(columns / touch.scale().textFactor() - 0.3));
     rows = Pager.list(touch, this::row);
   }
 
@@ -35,11 +40,12 @@ public final class CellGrid {
   private Tiles row(List<Cell> cells) {
     List<Node> keys = new ArrayList<>();
     for (Cell cell : cells) {
-      String words = cell.more().isEmpty() ? cell.words() : cell.words() + "\n" + cell.more();
-      keys.add(touch.key(words, cell.act()));
+      keys.add(
+          PictureKey.of(
+              touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act()));
     }
     while (keys.size() < columns) {
-      keys.add(new javafx.scene.layout.Region());
+      keys.add(new Region());
     }
     return Tiles.row(touch.scale(), keys.toArray(Node[]::new));
   }

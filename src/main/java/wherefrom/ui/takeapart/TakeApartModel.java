@@ -207,22 +207,26 @@ final class TakeApartModel {
   }
 
   private Optional<Cue> came(TakeApart.Answer came) {
-    if (came instanceof TakeApart.Answer.CameOut done) {
-      Part part = done.part().part();
-      out = Optional.of(part.item());
-      List<PartRecord> over = new OffFirst(state()).over(part.home());
-      said = over.isEmpty() ? "" : "Scan the " + StepWords.names(layout(), over) + " too.";
-      return Optional.of(Cue.RIGHT);
-    }
-    if (came instanceof TakeApart.Answer.AlreadyOut already) {
-      Part part = already.part().part();
-      out = Optional.of(part.item());
-      said = "Already out: " + name(part).words() + " is " + already.part().where().words() + ".";
-      return Optional.empty();
-    }
-    if (came instanceof TakeApart.Answer.Refused refused) {
-      return refused(refused.verdict());
-    }
+    return came.match(
+        this::cameOut, this::alreadyOut, refused -> refused(refused.verdict()), this::noPart);
+  }
+
+  private Optional<Cue> cameOut(TakeApart.Answer.CameOut done) {
+    Part part = done.part().part();
+    out = Optional.of(part.item());
+    List<PartRecord> over = new OffFirst(state()).over(part.home());
+    said = over.isEmpty() ? "" : "Scan the " + StepWords.names(layout(), over) + " too.";
+    return Optional.of(Cue.RIGHT);
+  }
+
+  private Optional<Cue> alreadyOut(TakeApart.Answer.AlreadyOut already) {
+    Part part = already.part().part();
+    out = Optional.of(part.item());
+    said = "Already out: " + name(part).words() + " is " + already.part().where().words() + ".";
+    return Optional.empty();
+  }
+
+  private Optional<Cue> noPart(TakeApart.Answer.NoPart other) {
     said = "Scan the tag of a part. Cards and baskets come later.";
     return Optional.empty();
   }

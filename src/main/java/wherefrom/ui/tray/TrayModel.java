@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Unread;
 import wherefrom.job.tags.JobNames;
@@ -42,6 +43,11 @@ final class TrayModel {
     return PictureMark.of(tray());
   }
 
+  /** How many tags were read. */
+  String aside() {
+    return Words.count(tray().parts().size(), "tag") + " read";
+  }
+
   /** What was found, in a sentence or two; after logging, what was logged. */
   String headline() {
     Tray tray = tray();
@@ -68,9 +74,9 @@ final class TrayModel {
         ? "As recorded: all " + check.right().size() + ", and no other of these kinds is out."
         : "As recorded: "
             + check.right().size()
-            + ". Recorded elsewhere: "
+            + ". Elsewhere: "
             + check.elsewhere().size()
-            + ". Out, not on this picture: "
+            + ". Out, not here: "
             + check.absent().size()
             + ".";
   }
@@ -85,31 +91,36 @@ final class TrayModel {
     Tray tray = tray();
     List<Line> lines = new ArrayList<>();
     if (purpose == TrayPurpose.OUT) {
-      tray.toLog().forEach(part -> lines.add(new Line(part.part().words(), "to be logged as out")));
+      tray.toLog().forEach(part -> lines.add(new Line(title(part), "to be logged as out")));
       addOthers(tray, lines);
       tray.parts().stream()
           .map(Tray.Lying::part)
           .filter(part -> part.where() != Whereabouts.IN_ENGINE)
-          .forEach(part -> lines.add(new Line(part.part().words(), part.where().words())));
+          .forEach(part -> lines.add(new Line(title(part), part.where().words())));
       return lines;
     }
     TrayCheck check = TrayCheck.of(job.state(), tray);
     for (Tray.Lying lying : check.elsewhere()) {
       String where = lying.part().where().words();
-      lines.add(new Line(lying.part().part().words(), "lies here, but is recorded as " + where));
+      lines.add(new Line(title(lying.part()), "here, recorded as " + where));
     }
     check
         .absent()
         .forEach(
             part ->
                 lines.add(
-                    new Line(part.part().words(), "recorded as out, but not on this picture")));
+                    new Line(title(part), "out, not on this picture")));
     addOthers(tray, lines);
-    check.right().forEach(lying -> lines.add(new Line(lying.part().part().words(), "as recorded")));
+    check.right().forEach(lying -> lines.add(new Line(title(lying.part()), "as recorded")));
     if (!check.otherKinds().isEmpty()) {
       lines.add(new Line("Other kinds that are out", check.otherWords()));
     }
     return lines;
+  }
+
+  /** {@code 3 EX pushrod}. */
+  private static String title(PartRecord record) {
+    return record.part().home().figures() + " " + record.part().kind().word();
   }
 
   private static void addOthers(Tray tray, List<Line> lines) {

@@ -2,107 +2,96 @@ package wherefrom.ui.tray;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Reading;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.TagKey;
 
 /** A tray that was photographed: each tag on the picture, what will be logged, what differs. */
-public final class TrayScreen implements Screen {
-  private final Desk desk;
-  private final TrayPurpose purpose;
+public final class TrayScreen extends Page {
   private final TrayModel model;
   private final TrayPicture picture;
   private final FitText headline;
   private final Pager<TrayModel.Line> list;
+  private final TagKey tag;
+  private final KeyRow keys;
+  private final Foot foot;
   private final StackPane view = Panes.grow(new StackPane());
   private boolean pictureAlone;
 
   public TrayScreen(Desk desk, TrayPurpose purpose, GreyImage photograph, Reading reading) {
-    this.desk = desk;
-    this.purpose = purpose;
+    super(desk, purpose.title());
     model = new TrayModel(desk.getJob(), desk.shelf(), reading, purpose);
     picture = Panes.grow(new TrayPicture(photograph));
-    headline = desk.touch().text("");
+    headline = touch().small("");
     list =
-        Pager.list(
-            desk.touch(),
-            line -> ListRow.plain(desk.touch(), line.heading(), List.of(line.words())));
+        Pager.list(touch(), line -> ListRow.plain(touch(), line.heading(), List.of(line.words())));
+    tag = tag(this::log);
+    keys = KeyRow.of(desk);
+    foot = new Foot(desk, tag, keys);
+    lay(view);
   }
 
   @Override
-  public String title() {
-    return purpose.title();
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    draw();
+  public String aside() {
+    return model.aside();
   }
 
   @Override
   public void changed() {
     model.changed();
-    draw();
+    super.changed();
   }
 
-  private void draw() {
+  @Override
+  protected void refresh() {
     headline.setWords(model.headline());
     list.refill(model.lines());
     picture.show(model.marks());
-    boolean large = desk.touch().isLarge();
-    List<TouchKey> keys = new ArrayList<>();
-    model.findLogWords().ifPresent(words -> keys.add(desk.touch().primary(words, this::log)));
-    if (large) {
-      keys.add(desk.touch().primary(pictureAlone ? "The list" : "The picture", this::turn));
+    boolean large = touch().isLarge();
+    Optional<String> due = model.findLogWords();
+    foot.offerTag(due.isPresent());
+    due.ifPresent(words -> tag.setWords(words, ""));
+    keys.setActs(
+        large ? List.of(act(pictureAlone ? "List" : "Picture", this::turn)) : List.of());
+    List<Node> all = new ArrayList<>();
+    all.add(large ? (pictureAlone ? picture : list) : beside());
+    if (due.isPresent() || large) {
+      all.add(foot);
     }
-    List<Node> words = new ArrayList<>();
-    if (!pictureAlone) {
-      words.add(headline);
-    }
-    words.add(pictureAlone ? picture : list);
-    if (!keys.isEmpty()) {
-      words.add(Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
-    }
-    VBox column = Panes.column(desk.scale(), words.toArray(Node[]::new));
-    view.getChildren().setAll(large ? column : beside(column));
+    view.getChildren().setAll(Panes.column(desk.scale(), all.toArray(Node[]::new)));
   }
 
-  /** The words on the left half, the picture on the right one. */
-  private HBox beside(VBox column) {
-    HBox row = Panes.row(desk.scale(), column, picture);
-    for (Region half : List.of(column, picture)) {
-      half.setPrefWidth(1);
-      HBox.setHgrow(half, Priority.ALWAYS);
-      half.setMaxWidth(Double.MAX_VALUE);
-    }
-    return row;
+  /** The words on the left half, the picture on the right one; large letters show one of both. */
+  private Region beside() {
+    HBox row =
+        Panes.row(desk.scale(), Panes.grow(Panes.column(desk.scale(), headline, list)), picture);
+    row.getChildren().forEach(half -> ((Region) half).setPrefWidth(1));
+    return Panes.grow(row);
   }
 
   private void turn() {
     pictureAlone = !pictureAlone;
-    draw();
+    refresh();
   }
 
   private void log() {
     desk.attempt(() -> desk.sounds().play(model.log()));
-    draw();
+    refresh();
+    if (touch().isLarge()) {
+      desk.say(model.headline());
+    }
   }
 }

@@ -14,13 +14,13 @@ class DebrisModelTest {
 
   @Test
   void theMapShowsWhatWasFoundWhere() {
-    assertThat(model.words(DebrisPlace.PAN, false)).isEqualTo("Oil pan");
+    assertThat(model.words(DebrisPlace.PAN)).isEqualTo("Pan");
     assertThat(model.found(DebrisPlace.PAN, DebrisLook.PLASTIC, ""))
         .isEqualTo("Hard crumbs of plastic or fiber, oil pan: suspect teeth of the cam gear.");
     model.found(DebrisPlace.PAN, DebrisLook.COPPER, "");
-    assertThat(model.words(DebrisPlace.PAN, false)).isEqualTo("Oil pan\nplastic, copper");
-    assertThat(model.words(DebrisPlace.PAN, true)).isEqualTo("Pan: 2");
-    assertThat(model.words(DebrisPlace.FILTER_PLEATS, true)).isEqualTo("Filter");
+    assertThat(model.words(DebrisPlace.PAN)).isEqualTo("Pan\n2 finds");
+    assertThat(model.found(DebrisPlace.PAN)).isEqualTo("2 finds");
+    assertThat(model.words(DebrisPlace.FILTER_PLEATS)).isEqualTo("Filter");
   }
 
   @Test
@@ -28,7 +28,7 @@ class DebrisModelTest {
     assertThat(DebrisModel.words(model.question(), false)).endsWith("nothing found");
     model.found(DebrisPlace.FRONT_COVER, DebrisLook.PLASTIC, "");
     assertThat(DebrisModel.words(model.question(), false)).endsWith("NOT ANSWERED");
-    assertThat(model.opened(Opening.FILTER, Look.SUSPECT)).contains("now tap on the debris map");
+    assertThat(model.opened(Opening.FILTER, Look.SUSPECT)).contains("Tap the debris map");
     assertThat(model.opened(Opening.FIRST_BEARINGS, Look.PASS))
         .isEqualTo("Did it reach the mains? no.");
   }

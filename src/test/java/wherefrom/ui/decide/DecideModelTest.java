@@ -39,13 +39,14 @@ class DecideModelTest {
 
   @Test
   void onlyWhatSomethingSpeaksAgainstIsHeldUp() {
-    assertThat(model.standing()).isEqualTo("No part waits for a decision.");
+    assertThat(model.waiting()).isZero();
     look("pushrod@3EX", Look.PASS);
-    assertThat(model.standing()).isEqualTo("No part waits for a decision.");
+    assertThat(model.waiting()).isZero();
     look("pushrod@3EX", Look.SUSPECT);
-    assertThat(model.standing()).isEqualTo("1 part waits for a decision: not cleared to fit.");
+    assertThat(model.waiting()).isEqualTo(1);
+    assertThat(DecideModel.title(model.next().orElseThrow())).isEqualTo("3 EX pushrod");
     new Deciding(sample.job).askEveryPart(true);
-    assertThat(model.standing()).isEqualTo("74 parts wait for a decision: not cleared to fit.");
+    assertThat(model.waiting()).isEqualTo(74);
   }
 
   @Test
@@ -75,7 +76,7 @@ class DecideModelTest {
     assertThat(verdict("pushrod@3EX")).isEqualTo("not cleared");
     part.decide(Decision.REUSE, "every test passed");
     assertThat(part.lines().get(0).heading()).isEqualTo("Decided: reuse");
-    assertThat(part.lines().get(0).more()).containsExactly("Because: every test passed.");
+    assertThat(part.lines().get(0).words()).isEqualTo("Because: every test passed.");
     assertThat(verdict("pushrod@3EX")).isEqualTo("right place");
   }
 
@@ -83,11 +84,9 @@ class DecideModelTest {
   void theProposalSaysItsReasonsWithTheirSource() {
     look("main-shell@M2L", Look.FAIL);
     assertThat(part("main-shell@M2L").lines().get(1).heading()).isEqualTo("Proposed: replace");
-    assertThat(part("main-shell@M2L").lines().get(1).more())
-        .satisfiesExactly(
-            reason -> assertThat(reason).startsWith("R22: "),
-            source ->
-                assertThat(source).isEqualTo("Source: TM 9-2815-237-34, bearings, before 2-11."));
+    assertThat(part("main-shell@M2L").lines().get(1).words()).startsWith("R22: ");
+    assertThat(part("main-shell@M2L").lines().get(1).source())
+        .isEqualTo("TM 9-2815-237-34, bearings, before 2-11.");
   }
 
   @Test
@@ -130,8 +129,8 @@ class DecideModelTest {
     assertThat(part("lifter@5EX").lines().get(0).heading()).isEqualTo("Decided: replace");
     assertThat(sample.job.takeBack()).isPresent();
     assertThat(sample.record("lifter@5EX").decision()).isEmpty();
-    assertThat(part("lifter@3EX").lines().get(0).more())
-        .containsExactly("Because: every test passed.");
+    assertThat(part("lifter@3EX").lines().get(0).words())
+        .isEqualTo("Because: every test passed.");
     assertThat(model.replacements()).isEmpty();
   }
 
@@ -147,7 +146,8 @@ class DecideModelTest {
     look("rocker@1EX", Look.PASS);
     DecideModel.Group rockers = model.groups().get(0);
     assertThat(rockers.undecided()).isEqualTo(16);
-    assertThat(rockers.words()).isEqualTo("Proposed: 1 reuse, 15 without a proposal.");
+    assertThat(model.undecided(PartKind.ROCKER)).isEqualTo(16);
+    assertThat(model.proposed(PartKind.ROCKER)).isEqualTo("proposed for 1 of 16");
     assertThat(model.groups()).extracting(DecideModel.Group::kind).contains(PartKind.MAIN_SHELL);
   }
 

@@ -308,6 +308,11 @@ public final class SampleEquipment {
       }
 
       @Override
+      public PagePicture previewFile(Path pdf, int page, int longest) {
+        return new PagePicture(Math.min(page, 3), 3, new ColourImage(1, 1, new int[] {0xFFFFFF}));
+      }
+
+      @Override
       public PrintOutcome printFile(Path pdf, String title) {
         printedFiles.add(title);
         return fileOutcome;

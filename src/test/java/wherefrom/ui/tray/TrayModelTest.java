@@ -67,12 +67,12 @@ class TrayModelTest {
     model(TrayPurpose.OUT, reading("pushrod@3EX", "pushrod@5IN", "lifter@3EX")).log();
     TrayModel check = model(TrayPurpose.CHECK, reading("pushrod@3EX", "pushrod@4IN"));
     assertThat(check.headline())
-        .startsWith("As recorded: 1. Recorded elsewhere: 1. Out, not on this picture: 1.");
+        .startsWith("As recorded: 1. Elsewhere: 1. Out, not here: 1.");
     assertThat(check.lines())
         .extracting(TrayModel.Line::words)
         .startsWith(
-            "lies here, but is recorded as in the engine",
-            "recorded as out, but not on this picture")
+            "here, recorded as in the engine",
+            "out, not on this picture")
         .endsWith("as recorded", "1 lifter");
     assertThat(check.findLogWords()).isEmpty();
   }

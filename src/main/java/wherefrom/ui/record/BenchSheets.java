@@ -1,0 +1,64 @@
+package wherefrom.ui.record;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.files.FileNames;
+import wherefrom.files.Outgoing;
+import wherefrom.job.pages.PaperSize;
+import wherefrom.job.pages.ToFit;
+import wherefrom.job.ports.Reports;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Desk;
+
+/** The sheets that lie on the bench: which one, on what paper; then their pages. */
+public final class BenchSheets {
+
+  /** Writes one of them. */
+  @FunctionalInterface
+  private interface Writing {
+    void write(Reports reports, ToFit plan, PaperSize paper, Outgoing pdf)
+        throws java.io.IOException;
+  }
+
+  private BenchSheets() {}
+
+  /** Asks which sheet, then on what paper. */
+  public static void ask(Desk desk) {
+    List<Choice<Runnable>> sheets =
+        List.of(
+            sheet(desk, "Bench plan", "the engine, to lay parts on", Reports::writeBenchPlan),
+            sheet(desk, "Rack plan", "a field for each part", Reports::writeRackPlan),
+            sheet(desk, "Still to fit", "a list with boxes to tick", Reports::writeToFit));
+    desk.navigator()
+        .open(() -> new ChoiceScreen<>(desk, "Bench sheets", sheets, Runnable::run));
+  }
+
+  private static Choice<Runnable> sheet(Desk desk, String name, String what, Writing writing) {
+    return new Choice<>(() -> paper(desk, name, writing), name, what);
+  }
+
+  private static void paper(Desk desk, String name, Writing writing) {
+    List<Choice<PaperSize>> papers =
+        List.of(
+            new Choice<>(PaperSize.A4, "A4", "210 by 297 mm"),
+            new Choice<>(PaperSize.A3, "A3", "297 by 420 mm"),
+            new Choice<>(PaperSize.LETTER, "Letter", "8½ by 11 in"));
+    desk.navigator()
+        .open(
+            () ->
+                new ChoiceScreen<>(
+                    desk, name + ": paper", papers, size -> open(desk, name, writing, size)));
+  }
+
+  private static void open(Desk desk, String name, Writing writing, PaperSize size) {
+    ToFit plan = ToFit.of(desk.state());
+    Paper paper =
+        new Paper(
+            name,
+            FileNames.of(plan.job(), name, ".pdf"),
+            pdf -> writing.write(desk.equipment().reports(), plan, size, pdf),
+            Optional::empty);
+    desk.navigator().open(() -> new PaperScreen(desk, paper));
+  }
+}

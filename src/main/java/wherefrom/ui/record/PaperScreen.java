@@ -1,0 +1,162 @@
+package wherefrom.ui.record;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.image.Image;
+import javafx.scene.layout.HBox;
+import wherefrom.files.Outgoing;
+import wherefrom.job.print.PrintOutcome;
+import wherefrom.job.print.SheetPrinter;
+import wherefrom.text.Words;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Page;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Images;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.PictureView;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.files.Saving;
+
+/** Pages as they come out of the printer, one by one; to be printed or saved. */
+public final class PaperScreen extends Page {
+  private static final int LONGEST = 1400;
+
+  /** A page and how many there are. */
+  private record Drawn(int page, int pages, Image image) {}
+
+  private final Paper paper;
+  private final PictureView picture;
+  private final TagKey print;
+  private final TouchKey before;
+  private final TouchKey next;
+  private final FitText count;
+  private Optional<Path> pdf = Optional.empty();
+  private int at = 1;
+  private int pages;
+
+  public PaperScreen(Desk desk, Paper paper) {
+    super(desk, paper.title());
+    this.paper = paper;
+    picture = Panes.grow(new PictureView(touch().text("")));
+    print = tag(this::print);
+    print.setWords("Print", "");
+    before = touch().key("Before", () -> turn(-1));
+    next = touch().key("Next", () -> turn(1));
+    count = touch().small("");
+    HBox keys =
+        Panes.row(
+            desk.scale(),
+            print,
+            Panes.grow(
+                Tiles.row(desk.scale(), before, next, touch().key("Save as PDF…", this::save))));
+    lay(Panes.column(desk.scale(), picture, count, keys));
+  }
+
+  @Override
+  protected void refresh() {
+    forget();
+    picture.say("The pages are being drawn.");
+    desk.longWork("Drawing the pages", this::write, this::show);
+  }
+
+  /** Writes the pages anew: the job may have changed. */
+  private Path write() throws IOException {
+    Path file = Files.createTempFile("pages", ".pdf");
+    paper.work().write(Outgoing.replacing(file));
+    return file;
+  }
+
+  private void show(Path file) {
+    pdf = Optional.of(file);
+    draw();
+  }
+
+  private void draw() {
+    Path file = pdf.orElseThrow();
+    int page = at;
+    desk.background(() -> drawn(file, page), this::show);
+  }
+
+  private Drawn drawn(Path file, int page) throws IOException {
+    SheetPrinter.PagePicture drawn =
+        desk.equipment().printer().previewFile(file, page, LONGEST);
+    return new Drawn(drawn.page(), drawn.pages(), Images.of(drawn.picture()));
+  }
+
+  private void show(Drawn drawn) {
+    at = drawn.page();
+    pages = drawn.pages();
+    before.offer(at > 1);
+    next.offer(at < pages);
+    print.setWords("Print", Words.count(pages, "page", "pages"));
+    picture.show(drawn.image());
+    count.setWords("Page " + at + " of " + pages);
+  }
+
+  private void turn(int by) {
+    if (pdf.isPresent() && at + by >= 1 && at + by <= pages) {
+      at += by;
+      draw();
+    }
+  }
+
+  private void print() {
+    if (pdf.isEmpty()) {
+      return;
+    }
+    Path file = pdf.get();
+    String title = desk.state().name() + ": " + paper.title();
+    desk.longWork(
+        "Printing",
+        () -> desk.equipment().printer().printFile(file, title),
+        outcome -> desk.say(said(outcome) + warning()));
+  }
+
+  private static String said(PrintOutcome outcome) {
+    return outcome.match(
+        printed -> "Printed: " + Words.count(printed.pages(), "page", "pages") + ".",
+        cancelled -> "Not printed.",
+        refused -> String.join(" ", refused.sentences()));
+  }
+
+  private String warning() {
+    return paper.warning().get().map(said -> " " + said).orElse("");
+  }
+
+  private void save() {
+    new Saving<>(
+            desk,
+            "Where to save it",
+            paper.file(),
+            out -> {
+              paper.work().write(out);
+              return paper;
+            },
+            (file, written) -> desk.say("It is " + file + "." + warning()))
+        .ask();
+  }
+
+  @Override
+  public void hidden() {
+    forget();
+  }
+
+  /** The pages on the disk are for this screen alone. */
+  private void forget() {
+    pdf.ifPresent(PaperScreen::delete);
+    pdf = Optional.empty();
+  }
+
+  private static void delete(Path file) {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
