@@ -232,11 +232,11 @@ class DemoFlowTest {
       window.burst(book().of(place.spot()).digits());
       assertThat(window.words()).as(place.key()).contains("RIGHT PLACE");
     }
-    shows("none to\u00a0fit");
+    shows("none to fit");
   }
 
   private void firstStart() {
-    press("Close up");
+    press("Finish");
     for (String section : List.of("Main bearings", "Rods and pistons", "Valvetrain, left bank")) {
       press(section);
       shows("Every place is filled");
