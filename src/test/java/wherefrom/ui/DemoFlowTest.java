@@ -241,7 +241,7 @@ class DemoFlowTest {
       press(section);
       shows("Every place is filled");
       press("Close the section");
-      shows(section + ": closed.", "Still missing");
+      shows(section + ": closed.", "To fit");
     }
     press("Valvetrain, right bank", "Close the section");
     shows("Before the first start", "fire extinguisher in reach", "fan and belts");
