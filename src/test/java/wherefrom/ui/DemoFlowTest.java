@@ -241,7 +241,7 @@ class DemoFlowTest {
       press(section);
       shows("Every place is filled");
       press("Finish section");
-      shows(section + ": finished.", "Still missing");
+      shows(section + ": finished.", "To fit");
     }
     press("Valvetrain, right bank", "Finish section");
     shows("Before the first start", "fire extinguisher in reach", "fan and belts");
