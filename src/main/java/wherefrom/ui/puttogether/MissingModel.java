@@ -61,6 +61,11 @@ final class MissingModel {
     return missing.places(section);
   }
 
+  /** How many places are open in all. */
+  int open() {
+    return missing.sections().stream().mapToInt(each -> missing.places(each).size()).sum();
+  }
+
   /** What is so at an open place, and which part is wanted there. */
   String words(Place place) {
     String wanted =
@@ -155,17 +160,17 @@ final class MissingModel {
       return "finished";
     }
     return line.open().isEmpty() && line.fittedBut() == 0
-        ? "nothing to fit: it can be finished"
+        ? "nothing missing: it can be finished"
         : count(line.open().size(), line.fittedBut());
   }
 
-  /** {@code 3 to fit, 1 fitted, but}: what is left out does not occur. */
+  /** {@code 3 missing, 1 fitted, but}: what is left out does not occur. */
   static String count(int missing, int fittedBut) {
     String but = fittedBut + " in, but something stands against it";
     if (fittedBut == 0) {
-      return missing + " to fit";
+      return missing + " missing";
     }
-    return missing == 0 ? but : missing + " to fit, " + but;
+    return missing == 0 ? but : missing + " missing, " + but;
   }
 
   /** The parts that sit in a section although something stands against them. */
