@@ -37,7 +37,7 @@ class FirstStartFlowTest {
         () -> {
           SampleWindow window = open();
           assertThat(new FirstStart(sample.job).isDue()).isFalse();
-          window.press("Close up");
+          window.press("Finish");
           window.press("Valvetrain, left bank");
           window.press("Close the section");
           assertThat(new FirstStart(sample.job).isDue()).isTrue();
@@ -58,7 +58,7 @@ class FirstStartFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = open();
-          window.press("Close up");
+          window.press("Finish");
           window.press("Valvetrain, left bank");
           window.press("Close the section");
           window.press("Open checks");

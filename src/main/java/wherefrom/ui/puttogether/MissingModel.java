@@ -61,6 +61,11 @@ final class MissingModel {
     return missing.places(section);
   }
 
+  /** How many places are open in all. */
+  int open() {
+    return missing.sections().stream().mapToInt(each -> missing.places(each).size()).sum();
+  }
+
   /** What is so at an open place, and which part is wanted there. */
   String words(Place place) {
     String wanted =

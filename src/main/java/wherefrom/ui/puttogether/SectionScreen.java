@@ -7,8 +7,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.engine.Section;
 import wherefrom.job.change.Planning;
-import wherefrom.job.handling.Handling;
-import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.ToFit;
@@ -17,7 +15,6 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -33,6 +30,7 @@ public final class SectionScreen implements Screen {
   private final Desk desk;
   private final Section section;
   private final MissingModel model;
+  private final PlaceWays ways;
   private final Pager<Region> rows;
   private final TouchKey close;
   private final HBox view;
@@ -41,6 +39,7 @@ public final class SectionScreen implements Screen {
     this.desk = desk;
     this.section = section;
     model = new MissingModel(desk.getJob());
+    ways = new PlaceWays(desk, model);
     rows = Pager.list(desk.touch(), row -> row);
     close = desk.touch().primary("Close the section", this::close);
     view =
@@ -142,7 +141,14 @@ public final class SectionScreen implements Screen {
   }
 
   private void leave(ToFit.FittedBut one) {
-    Reasons.ask(desk, "Why does it stay?", OnPurpose.REASONS, words -> excuse(one.place(), words));
+    Reasons.ask(
+        desk,
+        "Why does it stay?",
+        OnPurpose.REASONS,
+        words -> {
+          model.excuse(one.place(), words);
+          told();
+        });
   }
 
   private void show(int item) {
@@ -151,50 +157,7 @@ public final class SectionScreen implements Screen {
 
   private Region row(Place place) {
     return ListRow.key(
-        desk.touch(), place.words(), List.of(model.words(place)), () -> choose(place));
-  }
-
-  private void choose(Place place) {
-    List<Choice<Runnable>> ways =
-        List.of(
-            new Choice<>(() -> part(place), "Show its part", ""),
-            new Choice<>(() -> excuse(place), "Leave it empty", "with a reason"),
-            new Choice<>(
-                () -> replace(place), "A new part instead", "its tag is printed, marked NEW"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, place.words(), ways, Runnable::run));
-  }
-
-  private void part(Place place) {
-    desk.state()
-        .findOwner(place)
-        .ifPresent(part -> desk.navigator().show(ScreenId.PART, part.item()));
-  }
-
-  private void excuse(Place place) {
-    Reasons.ask(
-        desk, "Why does it stay empty?", MissingModel.EXCUSES, words -> excuse(place, words));
-  }
-
-  private void excuse(Place place, String reason) {
-    model.excuse(place, reason);
-    told();
-  }
-
-  private void replace(Place place) {
-    Reasons.ask(desk, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(place, words));
-  }
-
-  private void asked(Place place, String reason) {
-    desk.state()
-        .findOwner(place)
-        .ifPresent(old -> NewPartAsking.ask(desk, old, part -> replace(place, reason, part)));
-  }
-
-  private void replace(Place place, String reason, NewPart part) {
-    model
-        .replace(place, reason, part)
-        .ifPresent(item -> desk.navigator().show(ScreenId.PRINT_TAGS, item));
-    told();
+        desk.touch(), place.words(), List.of(model.words(place)), () -> ways.choose(place));
   }
 
   private void close() {
@@ -214,9 +177,6 @@ public final class SectionScreen implements Screen {
   }
 
   private void told() {
-    if (!model.trouble().isEmpty()) {
-      desk.say(model.trouble());
-    }
-    desk.navigator().changed();
+    ways.told();
   }
 }
