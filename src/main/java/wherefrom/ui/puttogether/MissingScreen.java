@@ -77,7 +77,7 @@ public final class MissingScreen implements Screen {
           ListRow.key(
               desk.touch(),
               "Before the first start",
-              List.of("Everything is closed: cautions, open checks, what is done by hand"),
+              List.of("Everything is finished: cautions, open checks, what is done by hand"),
               () -> desk.navigator().open(() -> new FirstStartScreen(desk))));
     }
     model.sections().forEach(line -> lines.add(section(line)));

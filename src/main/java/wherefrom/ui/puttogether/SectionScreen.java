@@ -3,8 +3,8 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import wherefrom.engine.Section;
 import wherefrom.job.change.Planning;
 import wherefrom.job.puttogether.FirstStart;
@@ -22,18 +22,21 @@ import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
 import wherefrom.ui.takeapart.CautionScreen;
 
-/** The open places of a section; it closes only when each is filled or excused. */
+/** The open places of a section; it is finished only when each is filled or excused. */
 public final class SectionScreen implements Screen {
   private final Desk desk;
   private final Section section;
   private final MissingModel model;
   private final PlaceWays ways;
   private final Pager<Region> rows;
-  private final TouchKey close;
-  private final HBox view;
+  private final TagKey close;
+  private final VBox view;
 
   public SectionScreen(Desk desk, Section section) {
     this.desk = desk;
@@ -41,20 +44,19 @@ public final class SectionScreen implements Screen {
     model = new MissingModel(desk.getJob());
     ways = new PlaceWays(desk, model);
     rows = Pager.list(desk.touch(), row -> row);
-    close = desk.touch().primary("Close the section", this::close);
-    view =
-        Panes.row(
+    Touch touch = desk.touch();
+    close = touch.tag("Finish section", "", this::close);
+    Tiles keys =
+        new Tiles(
             desk.scale(),
-            rows,
-            Panes.wide(
-                Panes.column(
-                    desk.scale(),
-                    close,
-                    desk.touch().primary("Cautions", this::cautions),
-                    desk.touch()
-                        .primary("Torque cards", () -> desk.navigator().show(ScreenId.TORQUE))),
-                60,
-                desk.scale()));
+            2,
+            Scale.GAP_MM,
+            List.of(
+                touch.key("Cautions", this::cautions),
+                touch.key(
+                    touch.brief("Torque cards", "Torque"),
+                    () -> desk.navigator().show(ScreenId.TORQUE))));
+    view = Panes.column(desk.scale(), rows, close, keys);
   }
 
   @Override
@@ -82,15 +84,14 @@ public final class SectionScreen implements Screen {
               desk.touch(),
               "Every place is filled",
               closed
-                  ? "The section is closed."
-                  : "Or left empty for a reason. Look it over, then close the section."));
+                  ? "The section is finished."
+                  : "Or left empty for a reason. Look it over, then finish the section."));
       checks().ifPresent(lines::add);
     }
     rows.refill(lines);
     close.setWords(
-        closed && settled
-            ? "Closed"
-            : settled ? "Close the section" : left(open.size(), against.size()));
+        closed && settled ? "Finished" : "Finish section",
+        settled || desk.touch().isLarge() ? "" : left(open.size(), against.size()));
   }
 
   /**
@@ -104,7 +105,7 @@ public final class SectionScreen implements Screen {
             ListRow.key(
                 desk.touch(),
                 "Open checks: " + open,
-                List.of("Some may be easier before the engine is closed further"),
+                List.of("Some may be easier before more of the engine is shut"),
                 () -> desk.navigator().open(() -> StandingScreen.openChecks(desk))));
   }
 
@@ -114,7 +115,7 @@ public final class SectionScreen implements Screen {
   }
 
   private static String left(int missing, int fittedBut) {
-    return missing == 0 ? fittedBut + " in, but" : missing + " still missing";
+    return missing == 0 ? fittedBut + " in, but" : missing + " to fit";
   }
 
   private Region row(ToFit.FittedBut one) {
@@ -168,7 +169,7 @@ public final class SectionScreen implements Screen {
       desk.navigator().open(() -> new FirstStartScreen(desk));
     } else if (closed) {
       desk.navigator().back();
-      desk.say(title() + ": closed.");
+      desk.say(title() + ": finished.");
     }
   }
 
