@@ -115,7 +115,7 @@ public final class SectionScreen implements Screen {
   }
 
   private static String left(int missing, int fittedBut) {
-    return missing == 0 ? fittedBut + " in, but" : missing + " still missing";
+    return missing == 0 ? fittedBut + " in, but" : missing + " to fit";
   }
 
   private Region row(ToFit.FittedBut one) {
