@@ -18,7 +18,8 @@ final class PhotosCommand {
   private PhotosCommand() {}
 
   static Command of() {
-    return Command.of("photos", "Keeps a folder's photographs with the parts whose tags they show.", ENGINE)
+    return Command.of(
+            "photos", "Keeps a folder's photographs with the parts whose tags they show.", ENGINE)
         .takes("FOLDER")
         .noting(
             "One line per picture: file, of what. A picture without a tag is listed and left,"
@@ -67,7 +68,8 @@ final class PhotosCommand {
   }
 
   private static List<String> codes(Bench bench, Call call, Path file) throws IOException {
-    return call.equipment()
+    return call
+        .equipment()
         .reader()
         .read(call.equipment().pictures().load(file), bench.book().issued())
         .sightings()

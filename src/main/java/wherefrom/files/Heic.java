@@ -26,8 +26,7 @@ public final class Heic {
   /** Whether bytes begin as such a file does. */
   public static boolean is(byte[] bytes) {
     return bytes.length >= HEAD
-        && BRANDS.contains(
-            new String(bytes, BRAND, HEAD - BRAND, StandardCharsets.US_ASCII));
+        && BRANDS.contains(new String(bytes, BRAND, HEAD - BRAND, StandardCharsets.US_ASCII));
   }
 
   /** The same of a file; one that cannot be read is none. */

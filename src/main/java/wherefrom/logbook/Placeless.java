@@ -112,8 +112,32 @@ final class Placeless {
   /** A segment that says nothing but which way up the picture is. */
   private void upright(int orientation) {
     byte[] tiff = {
-      'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1, 0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, (byte) orientation, 0, 0,
-      0, 0, 0, 0
+      'M',
+      'M',
+      0,
+      42,
+      0,
+      0,
+      0,
+      8,
+      0,
+      1,
+      0x01,
+      0x12,
+      0,
+      3,
+      0,
+      0,
+      0,
+      1,
+      0,
+      (byte) orientation,
+      0,
+      0,
+      0,
+      0,
+      0,
+      0
     };
     int length = 2 + EXIF.length + tiff.length;
     out.write(MARKER);

@@ -43,7 +43,11 @@ class PlacelessTest {
         ByteBuffer.allocate(64).order(little ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
     tiff.put((little ? "II" : "MM").getBytes(StandardCharsets.US_ASCII)).putShort((short) 42);
     tiff.putInt(8).putShort((short) (place ? 2 : 1));
-    tiff.putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) 6).putShort((short) 0);
+    tiff.putShort((short) 0x0112)
+        .putShort((short) 3)
+        .putInt(1)
+        .putShort((short) 6)
+        .putShort((short) 0);
     if (place) {
       tiff.putShort((short) 0x8825).putShort((short) 4).putInt(1).putInt(38);
       tiff.putInt(0);

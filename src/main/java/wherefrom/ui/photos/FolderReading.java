@@ -44,7 +44,8 @@ final class FolderReading {
   }
 
   private List<String> read(Path file, List<TagCode> issued) throws IOException {
-    return desk.equipment()
+    return desk
+        .equipment()
         .reader()
         .read(desk.equipment().pictures().load(file), issued)
         .sightings()

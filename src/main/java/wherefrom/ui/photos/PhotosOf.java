@@ -22,9 +22,7 @@ public final class PhotosOf {
 
   private static boolean isOf(EngineJob job, Subject subject, Place place) {
     if (subject instanceof Subject.APart part) {
-      return job.findPart(part.item())
-          .filter(one -> one.part().home().equals(place))
-          .isPresent();
+      return job.findPart(part.item()).filter(one -> one.part().home().equals(place)).isPresent();
     }
     return ((Subject.AFeature) subject).where().equals(place.spot().key());
   }
