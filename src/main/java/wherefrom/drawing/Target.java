@@ -1,7 +1,10 @@
 package wherefrom.drawing;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import wherefrom.engine.MainSpot;
+import wherefrom.engine.Spot;
 import wherefrom.parts.Place;
 
 /** What a finger means that touches a drawing. */
@@ -27,6 +30,17 @@ public sealed interface Target {
       return mains.apply(one);
     }
     return parts.apply((Parts) this);
+  }
+
+  /** Whether a place lies in it. */
+  default boolean holds(Place place) {
+    Spot spot = place.spot();
+    return match(
+        whole -> true,
+        cylinder -> spot.findCylinder().equals(Optional.of(cylinder.number())),
+        main -> spot instanceof MainSpot at && at.number() == main.number(),
+        mains -> spot instanceof MainSpot,
+        parts -> parts.places().contains(place));
   }
 
   /** The drawing as a whole: its zones would be too small. It opens larger. */

@@ -2,12 +2,9 @@ package wherefrom.drawing;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.Spot;
 import wherefrom.parts.Place;
 
 /** What is said aloud of a zone: what it is, and the state of what lies in it. */
@@ -33,7 +30,7 @@ public final class ZoneWords {
         drawing.parts().stream()
             .map(PartFigure::place)
             .filter(place -> asked.isMeant(place.kind()))
-            .filter(place -> isIn(zone.target(), place))
+            .filter(place -> zone.target().holds(place))
             .toList();
     return places.isEmpty() ? zone.name() : zone.name() + ": " + states(places);
   }
@@ -58,15 +55,5 @@ public final class ZoneWords {
             .map(place -> PlaceWords.of(layout, place) + " " + states.apply(place).words())
             .collect(Collectors.joining(", "));
     return others + "; the rest " + most;
-  }
-
-  private static boolean isIn(Target target, Place place) {
-    Spot spot = place.spot();
-    return target.match(
-        whole -> true,
-        cylinder -> spot.findCylinder().equals(Optional.of(cylinder.number())),
-        main -> spot instanceof MainSpot at && at.number() == main.number(),
-        mains -> spot instanceof MainSpot,
-        parts -> parts.places().contains(place));
   }
 }

@@ -150,7 +150,7 @@ final class PartsLedger {
     for (Place place : places) {
       Part part = new Part(item, place, 1, 1, false);
       if (parts.containsKey(item) || owners.put(place, item) != null) {
-        throw new IllegalStateException("part " + item + ", " + place.key() + ", stands twice");
+        throw new IllegalStateException("part " + item + ", " + place.key() + ", is there twice");
       }
       add(PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER));
       item++;

@@ -12,7 +12,7 @@ import wherefrom.pdf.PaperPage;
 
 /** Plots beside what they are of: each set with its limits said once, then the other plots. */
 final class SetPages {
-  private static final double SET = 33;
+  private static final double SET = 44;
   private static final double ALONE = 48;
   private static final double GAP = 6;
 

@@ -182,9 +182,7 @@ final class SlipPaper {
       flow.down(5);
     }
     flow.need(34);
-    fields(
-        "received by the shop: name, date, signature",
-        "counted by: name, date, signature");
+    fields("received by the shop: name, date, signature", "counted by: name, date, signature");
     flow.down(4);
     flow.paragraph(BuildRecord.OUTRANKED, 2.6, Ink.DARK);
   }

@@ -47,33 +47,42 @@ class PlotPagesTest {
 
   /** The place of a value, from two figures beside the axes. */
   private static final class Ruler {
+    private final Axis axis;
     private final double begin;
-    private final double perUnit;
+    private final double whole;
 
-    private Ruler(double begin, double perUnit) {
+    private Ruler(Axis axis, double begin, double whole) {
+      this.axis = axis;
       this.begin = begin;
-      this.perUnit = perUnit;
+      this.whole = whole;
     }
 
     static Ruler across(Page page, Axis axis) {
-      return of(axis.ticks(), tick -> lowest(page, tick).x());
+      return of(axis, axis.ticks(), tick -> lowest(page, tick).x());
     }
 
     static Ruler up(Page page, Axis axis) {
-      return of(axis.ticks(), tick -> leftmost(page, tick).y());
+      List<Axis.Tick> printed =
+          axis.ticks().stream()
+              .filter(tick -> page.words().stream().anyMatch(w -> w.text().equals(tick.words())))
+              .toList();
+      return of(axis, printed, tick -> leftmost(page, tick).y());
     }
 
     private static Ruler of(
-        List<Axis.Tick> ticks, java.util.function.ToDoubleFunction<Axis.Tick> place) {
+        Axis axis,
+        List<Axis.Tick> ticks,
+        java.util.function.ToDoubleFunction<Axis.Tick> place) {
       Axis.Tick first = ticks.get(0);
       Axis.Tick last = ticks.get(ticks.size() - 1);
       double from = place.applyAsDouble(first);
-      double per = (place.applyAsDouble(last) - from) / (last.at() - first.at());
-      return new Ruler(from - first.at() * per, per);
+      double parts = axis.part(last.at()) - axis.part(first.at());
+      double whole = (place.applyAsDouble(last) - from) / parts;
+      return new Ruler(axis, from - axis.part(first.at()) * whole, whole);
     }
 
     double at(double value) {
-      return begin + value * perUnit;
+      return begin + axis.part(value) * whole;
     }
 
     private static Word lowest(Page page, Axis.Tick tick) {

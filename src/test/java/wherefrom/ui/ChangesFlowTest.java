@@ -75,7 +75,7 @@ class ChangesFlowTest {
           window.press("Not known yet");
           window.press("It is done");
           fit(window, sample, "pushrod@3EX", "3EX");
-          assertThat(window.words()).contains("STOP", "R11");
+          assertThat(window.words()).contains("STOP", "rule 11");
           window.press("UNDO");
           window.shell.desk().navigator().home();
           show(window, ScreenId.CHANGES);

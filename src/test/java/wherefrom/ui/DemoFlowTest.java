@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wherefrom.job.OpenJob;
@@ -68,7 +69,12 @@ class DemoFlowTest {
   }
 
   private void shows(String... words) {
-    assertThat(window.words()).contains(words);
+    assertThat(plain(window.words())).contains(Stream.of(words).map(DemoFlowTest::plain).toList());
+  }
+
+  /** Spaces at which no line may break are spaces. */
+  private static String plain(String words) {
+    return words.replace('\u00a0', ' ');
   }
 
   private void home() {
@@ -203,7 +209,7 @@ class DemoFlowTest {
       window.pressOnSomePage(bought);
       press("They are here");
       shows("Print tags", bought.split(" ", 2)[0] + " label");
-      press("Print…");
+      press("Print ");
       press("Back");
       shows("What to buy");
     }
@@ -226,18 +232,18 @@ class DemoFlowTest {
       window.burst(book().of(place.spot()).digits());
       assertThat(window.words()).as(place.key()).contains("RIGHT PLACE");
     }
-    shows("none to\u00a0fit");
+    shows("none to fit");
   }
 
   private void firstStart() {
-    press("Close up");
+    press("Finish");
     for (String section : List.of("Main bearings", "Rods and pistons", "Valvetrain, left bank")) {
       press(section);
       shows("Every place is filled");
-      press("Close the section");
-      shows(section + ": closed.", "Still missing");
+      press("Finish section");
+      shows(section + ": finished.", "To fit");
     }
-    press("Valvetrain, right bank", "Close the section");
+    press("Valvetrain, right bank", "Finish section");
     shows("Before the first start", "fire extinguisher in reach", "fan and belts");
     StringBuilder all = new StringBuilder(window.words());
     while (window.has("Down")) {

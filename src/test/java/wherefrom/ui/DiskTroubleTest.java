@@ -199,7 +199,7 @@ class DiskTroubleTest {
         open ->
             open.shell.desk().change(open.shell.desk().settings().withUnits(UnitSystem.METRIC)));
     assertThat(words(window))
-        .contains("The settings cannot be kept in", "Look at its permissions and the disk.");
+        .contains("The settings cannot be kept in", "Check its permissions and the disk.");
     assertThat(window.shell.desk().settings().units()).isEqualTo(UnitSystem.METRIC);
     assertThat(file).hasContent("kept");
   }

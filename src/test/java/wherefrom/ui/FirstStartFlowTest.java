@@ -37,9 +37,9 @@ class FirstStartFlowTest {
         () -> {
           SampleWindow window = open();
           assertThat(new FirstStart(sample.job).isDue()).isFalse();
-          window.press("Close up");
+          window.press("Finish");
           window.press("Valvetrain, left bank");
-          window.press("Close the section");
+          window.press("Finish section");
           assertThat(new FirstStart(sample.job).isDue()).isTrue();
           assertThat(window.words())
               .contains("Before the first start", "fire extinguisher in reach", "fuel leaks");
@@ -58,9 +58,9 @@ class FirstStartFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = open();
-          window.press("Close up");
+          window.press("Finish");
           window.press("Valvetrain, left bank");
-          window.press("Close the section");
+          window.press("Finish section");
           window.press("Open checks");
           window.press("Open: check before closing");
           window.press("Pass");

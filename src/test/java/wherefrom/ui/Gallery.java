@@ -20,7 +20,6 @@ import wherefrom.ui.app.FailedScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
-import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.home.BetweenScreen;
 import wherefrom.ui.home.JobHomeScreen;
@@ -54,12 +53,6 @@ final class Gallery {
     shots.add(new Shot("failed", FailedScreen.class, Gallery::failed));
     shots.addAll(MachineShots.all());
     shots.addAll(NewJobShots.all());
-    for (EngineSide side : EngineSide.values()) {
-      for (String layout : List.of("v8-odd-even", "inline-6")) {
-        String name = "kit-" + layout + "-" + side.name().toLowerCase(Locale.ROOT);
-        shots.add(kit(name, window -> Kit.engine(window, layout, side)));
-      }
-    }
     for (Cue cue : Cue.values()) {
       String name = "kit-verdict-" + cue.name().toLowerCase(Locale.ROOT);
       shots.add(kit(name, window -> Kit.verdict(window, cue)));

@@ -1,18 +1,10 @@
 package wherefrom.ui;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import javafx.scene.layout.Region;
-import wherefrom.engine.Layout;
-import wherefrom.engine.ReadyLayouts;
-import wherefrom.job.PlaceState;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.EngineDrawing;
-import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.SpotRows;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.VerdictCard;
 import wherefrom.ui.sample.SampleWindow;
@@ -22,17 +14,6 @@ record Kit(Region view) implements Screen {
   @Override
   public String title() {
     return "Kit";
-  }
-
-  /** The engine with every state in turn and one spot lit. */
-  static Region engine(SampleWindow window, String name, EngineSide side) {
-    Layout layout = ReadyLayouts.find(name).orElseThrow();
-    EngineDrawing drawing = new EngineDrawing(window.shell.desk().touch(), layout, spot -> {});
-    int[] at = {0};
-    drawing.show(
-        side, spot -> Optional.of(PlaceState.values()[at[0]++ % PlaceState.values().length]));
-    drawing.light(Set.of(SpotRows.of(layout, side).get(0).spots().get(1)));
-    return drawing;
   }
 
   static Region verdict(SampleWindow window, Cue cue) {

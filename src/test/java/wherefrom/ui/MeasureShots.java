@@ -75,11 +75,11 @@ final class MeasureShots {
     open(window, JOURNAL, "main-journal");
   }
 
-  private static void mic(SampleJob sample) {
+  static void mic(SampleJob sample) {
     new Instruments(sample.job).list("MIC 2-3", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
   }
 
-  private static void take(SampleJob sample, Subject subject, String plan, String... sizes) {
+  static void take(SampleJob sample, Subject subject, String plan, String... sizes) {
     ReadingPlan readings = ReadingPlans.find(plan).orElseThrow();
     Map<String, List<String>> taken = new LinkedHashMap<>();
     for (int at = 0; at < sizes.length; at++) {

@@ -25,12 +25,12 @@ class NewJobFlowTest {
     Toolkit.on(
         () -> {
           pressAll(window, "New job", "Name", "M", "y", "Space", "8", "Done");
-          pressAll(window, "Engine layout", "V8, odd and even");
-          pressAll(window, "Change the layout", "Short name");
+          pressAll(window, "Engine", "V8, odd and even");
+          pressAll(window, "Edit engine", "Short name");
           pressAll(window, "-", "b", "Done");
           window.pressOnSomePage("Main bearing that takes the thrust");
           pressAll(window, "3", "Done");
-          pressAll(window, "Use it", "Parts to track", "5 main caps: no", "Back");
+          pressAll(window, "Use it", "Tags for", "5 main caps: no", "Back");
           pressAll(window, "Begin the job");
           return 0;
         });
@@ -50,7 +50,7 @@ class NewJobFlowTest {
     SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
     Toolkit.on(
         () -> {
-          pressAll(window, "New job", "Change the layout", "Short name", "/", "Done");
+          pressAll(window, "New job", "Edit engine", "Short name", "/", "Done");
           pressAll(window, "Use it");
           return 0;
         });
@@ -92,14 +92,32 @@ class NewJobFlowTest {
   }
 
   @Test
-  void aJobWithoutANameIsNotBegun() {
+  void aNameIsNeverLostOnBack() {
     SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
     Toolkit.on(
         () -> {
-          pressAll(window, "New job", "Begin the job");
+          pressAll(window, "New job", "Name", "M", "y");
+          window.pressRail("Back");
+          assertThat(window.words()).contains("My");
+          window.pressRail("Back");
+          pressAll(window, "New job");
+          assertThat(window.words()).contains("My");
+          pressAll(window, "Begin the job");
           return 0;
         });
-    assertThat(window.shell.message()).isEqualTo("Give the job a name first.");
-    assertThat(window.shell.desk().job()).isEmpty();
+    assertThat(window.shell.desk().state().name()).isEqualTo("My");
+  }
+
+  @Test
+  void theNextJobBeginsWithItsDayForAName() {
+    SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
+    Toolkit.on(
+        () -> {
+          pressAll(window, "New job", "Name", "M", "Done", "Begin the job");
+          window.pressRail("Jobs");
+          pressAll(window, "New job");
+          return 0;
+        });
+    assertThat(window.words()).contains("Engine, 4 May 2026");
   }
 }

@@ -64,6 +64,9 @@ final class NewJobShots {
   private static void kinds(SampleWindow window) {
     newJob(window);
     window.layOut();
-    window.press("Parts to track");
+    if (window.shell.desk().touch().isLarge()) {
+      window.press("More");
+    }
+    window.pressOnSomePage("Tags for");
   }
 }

@@ -77,7 +77,8 @@ class ShopWorkFlowTest {
           window.shell.desk().open(sample.job);
           window.shell.desk().navigator().show(ScreenId.PART, old.item());
           window.layOut();
-          window.press("A new part instead");
+          window.press("More");
+          window.pressOnSomePage("A new part instead");
           window.press("must be new");
           assertThat(window.words())
               .contains("Size of the new part", "As the list says", "0.010 in under (ten under)");

@@ -37,7 +37,7 @@ final class TogetherShots {
         together(
             "together-right-below",
             (window, sample) -> pair(window, sample, "rod-shell@R4L", "R4L")));
-    shots.add(together("together-list", (window, sample) -> window.press("Follow")));
+    shots.add(together("together-list", (window, sample) -> press(window, "Follow list", "List")));
     shots.add(together("together-list-right", TogetherShots::listed));
     shots.add(
         together(
@@ -140,12 +140,12 @@ final class TogetherShots {
   }
 
   private static void listed(SampleWindow window, SampleJob sample) {
-    window.press("Follow");
+    press(window, "Follow list", "List");
     scan(window, sample.tag("main-shell@M1U"));
   }
 
   private static void where(SampleWindow window, SampleJob sample) {
-    window.press("Where");
+    press(window, "Where to?", "Where");
     scan(window, sample.tag("pushrod@3EX"));
   }
 
@@ -181,11 +181,11 @@ final class TogetherShots {
     pair(window, sample, "pushrod@3EX", "3EX");
     window.shell.desk().navigator().changed();
     window.layOut();
-    window.press("I held it");
+    press(window, "I held it", "Turned");
   }
 
   private static void kind(SampleWindow window, SampleJob sample) {
-    window.press("Follow");
+    press(window, "Follow list", "List");
     scan(window, sample.tag("pushrod@3EX"));
   }
 
@@ -210,6 +210,17 @@ final class TogetherShots {
     pair(window, sample, "pushrod@3EX", "3EX");
     look(sample, Look.FAIL);
     pair(window, sample, "pushrod@3EX", "3EX");
+  }
+
+  /** A key that has a short word where the person's text is large. */
+  private static void press(SampleWindow window, String words, String brief) {
+    double factor = window.shell.desk().scale().textFactor();
+    if (factor >= 2 && !brief.equals("Turned")) {
+      window.press("Ways");
+      window.press(words);
+    } else {
+      window.press(factor > 1 ? brief : words);
+    }
   }
 
   private static int item(SampleJob sample, String placeKey) {

@@ -109,10 +109,11 @@ class WholeV8Test {
     retired = tag("lifter@7IN");
     window.show(ScreenId.BENCH_MAP);
     window.burst(retired);
-    window.press("A new part instead");
+    window.press("More");
+    window.pressOnSomePage("A new part instead");
     window.press("worn out");
-    assertThat(window.words()).contains("1 label on 1 page");
-    window.press("Print…");
+    assertThat(window.words()).contains("1 label");
+    window.press("Print 1 sheet");
     assertThat(window.printed()).hasSize(1);
     assertThat(job.state().findOwner(place).orElseThrow().fresh()).isTrue();
     window.home();
@@ -127,7 +128,7 @@ class WholeV8Test {
     alreadyFittedAndTakenBack();
     onPurpose();
     theRest();
-    assertThat(window.words()).contains("none to\u00a0fit");
+    assertThat(window.words()).contains("none to fit");
   }
 
   private void pair(String placeKey, String spotKey) {
@@ -157,14 +158,14 @@ class WholeV8Test {
   /** Two pushrods in each other's places: one stop taken back by key, one solved by its part. */
   private void swapped() {
     pair("pushrod@1EX", "3EX");
-    stops("This came from 1 EX", "You are at 3 EX", "Right part: ");
+    stops("From: 1 EX", "Here: 3 EX", "Right part: ");
     assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_PLACE);
     window.burst(Action.SKIP.code().digits());
-    stops("This came from 1 EX");
+    stops("From: 1 EX");
     window.press("UNDO");
     assertThat(window.words()).contains("Taken back");
     pair("pushrod@3EX", "1EX");
-    stops("This came from 3 EX", "You are at 1 EX");
+    stops("From: 3 EX", "Here: 1 EX");
     window.burst(tag("pushrod@1EX"));
     right("pushrod@1EX");
     pair("pushrod@3EX", "3EX");
@@ -176,7 +177,7 @@ class WholeV8Test {
     purposely("rocker@2EX", "4EX");
     purposely("rocker@4EX", "6EX");
     purposely("rocker@6EX", "2EX");
-    window.press("Still missing");
+    window.press("Missing");
     window.press("In each other's places: 3");
     window.press("1. Take rocker");
     window.press("1. Take rocker");
@@ -192,9 +193,9 @@ class WholeV8Test {
 
   private void purposely(String placeKey, String spotKey) {
     pair(placeKey, spotKey);
-    stops("You are at " + Spots.find(spotKey).orElseThrow().figures());
+    stops("Here: " + Spots.find(spotKey).orElseThrow().brief());
     window.burst(Action.YES.code().digits());
-    stops("You are at ");
+    stops("Here: ");
     window.press("Fit it here on purpose");
     window.press("matched pair");
     window.burst(Action.YES.code().digits());
@@ -203,7 +204,7 @@ class WholeV8Test {
 
   private void upperForLower() {
     pair("main-shell@M2U", "M2L");
-    stops("This came from M2 UP", "You are at M2 LO");
+    stops("From: main 2, upper", "Here: main 2, lower");
     assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_HALF);
     window.burst(tag("main-shell@M2L"));
     right("main-shell@M2L");
@@ -211,25 +212,25 @@ class WholeV8Test {
 
   private void strangers() {
     window.burst(otherTag);
-    stops("This tag belongs to Grey six");
+    stops("Tag of: Grey six");
     assertThat(lastStop().word()).isEqualTo(VerdictName.WRONG_ENGINE);
     window.burst(card("5IN"));
-    stops("This tag belongs to Grey six");
+    stops("Tag of: Grey six");
     window.press("UNDO");
 
     window.burst(retired);
     window.burst(card("7IN"));
-    stops("7 IN lifter", "replaced");
+    stops("Must be new: 7 IN", "retired");
     assertThat(lastStop().word()).isEqualTo(VerdictName.RETIRED);
     window.burst(tag("lifter@7IN"));
     right("lifter@7IN");
 
     window.burst(new TagCode(TagType.PART, job.state().engine(), 900, 1).digits());
-    assertThat(window.words()).contains("NOT ONE OF OURS");
+    assertThat(window.words()).contains("Not one of ours");
     assertThat(lastStop().stands()).isFalse();
 
     window.burst(damaged(tag("pushrod@5EX")));
-    assertThat(window.words()).contains("DIGITS DO NOT AGREE");
+    assertThat(window.words()).contains("Digits do not agree");
 
     window.burst(tag("pushrod@5EX"));
     window.burst("https://example.invalid/4006381333931");
@@ -247,10 +248,10 @@ class WholeV8Test {
   private void alreadyFittedAndTakenBack() {
     int before = job.history().size();
     pair("pushrod@5EX", "5EX");
-    assertThat(window.words()).contains("ALREADY DONE");
+    assertThat(window.words()).contains("ALREADY FITTED");
     assertThat(job.history()).hasSize(before);
     pair("pushrod@5EX", "7EX");
-    stops("5 EX pushrod is fitted");
+    stops("Fitted at: 5 EX");
     window.press("UNDO");
 
     pair("pushrod@7EX", "7EX");
@@ -264,7 +265,7 @@ class WholeV8Test {
   /** A rod shell that measures better in another place; its own place is left empty, with why. */
   private void onPurpose() {
     purposely("rod-shell@R3U", "R5U");
-    window.press("Still missing");
+    window.press("Missing");
     window.press("Rods and pistons");
     window.press("rod 3, upper shell");
     window.press("Leave it empty");

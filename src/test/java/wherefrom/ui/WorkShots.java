@@ -148,7 +148,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              window.press("Position");
+              paper(window, "Nudge");
             }));
     shots.add(
         shot(
@@ -163,7 +163,7 @@ final class WorkShots {
             SampleJob::whole,
             (window, sample) -> {
               preview(window, 5, 4);
-              window.press("Back");
+              window.pressRail("Back");
             }));
     shots.add(
         shot(
@@ -173,7 +173,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              window.press("What:");
+              window.press("What");
               window.pressOnSomePage("Track more kinds of part");
             }));
     shots.add(
@@ -184,7 +184,7 @@ final class WorkShots {
             (window, sample) -> {
               window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
-              window.press("Start at");
+              paper(window, "Start");
             }));
     return shots;
   }
@@ -193,14 +193,14 @@ final class WorkShots {
   private static void preview(SampleWindow window, int start, int steps) {
     window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
     window.layOut();
-    window.press("Start at");
+    paper(window, "Start");
     window.press(Integer.toString(start));
-    window.press("Position");
+    paper(window, "Nudge");
     for (int step = 0; step < steps; step++) {
       window.press("Right");
       window.press("Down");
     }
-    window.press("Back");
+    window.pressRail("Back");
     Desk desk = window.shell.desk();
     if (desk.touch().isLarge()) {
       window.press("See it");
@@ -211,11 +211,27 @@ final class WorkShots {
     }
   }
 
+  /** A key of the paper's, which large text has on a page of its own. */
+  private static void paper(SampleWindow window, String words) {
+    if (window.shell.desk().touch().isLarge()) {
+      window.press("Paper");
+      window.pressOnSomePage(words);
+    } else {
+      window.press(words);
+    }
+  }
+
   /** Goes through the pages of the engine, whatever the glass shows of them, to one pushrod. */
   private static void tapPushrod5Ex(SampleWindow window) {
     List<String> ways =
         List.of(
-            "cylinder 5, exhaust, pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
+            "cylinder 5, exhaust, pushrod",
+            "5 ex pushrod",
+            "pushrod",
+            "cylinder 5, exhaust",
+            "cylinder 5",
+            "engine",
+            "down");
     boolean away = false;
     for (int step = 0; step < 9; step++) {
       window.layOut();
@@ -228,7 +244,7 @@ final class WorkShots {
           ways.stream()
               .flatMap(way -> window.targets().stream().filter(node -> says(window, node, way)))
               .findFirst()
-              .orElseThrow());
+              .orElseThrow(() -> new AssertionError(window.targets().toString())));
     }
   }
 

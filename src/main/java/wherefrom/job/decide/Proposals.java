@@ -69,7 +69,8 @@ final class Proposals {
                     part,
                     Decision.REUSE,
                     new Reason(
-                        "Its place is known. Every test is a pass. No reading is outside its limit.",
+                        "Its place is known. Every test is a pass. No reading is outside its"
+                            + " limit.",
                         Sources.PRACTICE)));
   }
 

@@ -2,22 +2,18 @@ package wherefrom.job.puttogether;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
+import wherefrom.job.EngineJob;
 import wherefrom.job.Unmated;
+import wherefrom.job.tags.Found;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
-import wherefrom.rules.Verdict;
 
 /** What to tell the person to do next while putting together. */
-record Prompts(
-    PutTogether.Mode mode,
-    Optional<Verdict> stop,
-    Optional<Part> part,
-    Optional<Spot> spot,
-    Optional<Place> target) {
+record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
 
   Step next() {
-    if (stop.isPresent()) {
-      return new Step.Judged(stop.get());
+    if (hand.stop().isPresent()) {
+      return new Step.Judged(hand.stop().get());
     }
     return switch (mode) {
       case FOLLOW_THE_LIST ->
@@ -29,25 +25,44 @@ record Prompts(
     };
   }
 
+  /** What to do whatever was answered last: a half that waits is named. */
+  Step due(EngineJob job) {
+    if (!hand.isHalf()) {
+      return next();
+    }
+    return hand.part()
+        .<Step>map(part -> new Step.WaitingForSpot(job.getPart(part.item()), false))
+        .orElseGet(() -> new Step.WaitingForPart(hand.spot().orElseThrow(), false));
+  }
+
   String help() {
-    if (stop.isPresent()) {
-      return stop.get().wayOut()
+    if (hand.stop().isPresent()) {
+      return hand.stop().get().wayOut()
           + " Or scan UNDO if it was the wrong scan. On purpose: NEXT for the reason, then YES.";
     }
-    if (part.isPresent()) {
+    if (hand.part().isPresent()) {
       return "Now scan the place card by the hole, or tap the place.";
     }
-    return spot.isPresent() ? "Now scan the part." : "Scan the tag on a part, or a place card.";
+    return hand.spot().isPresent()
+        ? "Now scan the part."
+        : "Scan the tag on a part, or a place card.";
   }
 
   /** What to say to a YES when no reason is chosen. */
   String yes() {
-    return stop.isPresent()
+    return hand.stop().isPresent()
         ? "Choose a reason first: scan NEXT until it is named."
         : "There is no question to answer yes to.";
   }
 
-  static String neverOnPurpose(Part part, Spot spot) {
+  /** What to say to a code of a basket, which no part is fitted with. */
+  Step aside(Found.ABasket basket) {
+    return new Step.Said("Basket " + basket.number() + " is for washing. Scan a part or a place.");
+  }
+
+  String neverOnPurpose() {
+    Part part = hand.part().orElseThrow();
+    Spot spot = hand.spot().orElseThrow();
     String kind = part.kind().word();
     return Place.canLive(part.kind(), spot)
         ? "This " + kind + " is never fitted on purpose. Scan the right part."
@@ -61,11 +76,10 @@ record Prompts(
 
   /** What is said of the stopped part once it is fitted on purpose. */
   String onPurpose(String reason, Optional<Unmated> unmated) {
-    Part fitted = part.orElseThrow();
     return "Fitted on purpose: "
-        + fitted.words()
+        + hand.part().orElseThrow().words()
         + " into "
-        + new Place(fitted.kind(), spot.orElseThrow()).words()
+        + hand.place().words()
         + ": "
         + reason.strip()
         + "."

@@ -2,13 +2,11 @@ package wherefrom.job.puttogether;
 
 import java.util.Optional;
 import wherefrom.engine.Spot;
-import wherefrom.engine.Spots;
 import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
-import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.tags.Found;
 import wherefrom.job.tags.JobNames;
@@ -17,10 +15,7 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.rules.Attempt;
-import wherefrom.rules.LeftStanding;
 import wherefrom.rules.Verdict;
-import wherefrom.rules.VerdictName;
 
 /**
  * Putting together by scans, taps and action cards. A stop stands until it is solved: while it
@@ -41,37 +36,26 @@ public final class PutTogether {
 
   private final OpenJob job;
   private final JobNames names;
-  private final Fitting fitting;
+  private final Judging judging;
   private final FollowedList list;
   private Mode mode = Mode.SCAN_BOTH;
-  private Optional<Part> part = Optional.empty();
-  private Optional<Spot> spot = Optional.empty();
-  private Optional<Verdict> stop = Optional.empty();
-  private int reason = -1;
   private Step last = new Step.Said("Scan a part or its place card.");
 
   /** Goes on where the job was left, a standing stop included. */
   public PutTogether(OpenJob job, JobNames names) {
     this.job = job;
     this.names = names;
-    this.fitting = new Fitting(job);
+    this.judging = new Judging(job);
     this.list = new FollowedList(new ToFit(job));
     job.state().standingStop().ifPresent(this::resume);
   }
 
-  /** A stop is judged anew, for its words to be of today; it stands whatever comes of that. */
   private void resume(StopGiven given) {
-    part = job.state().findPart(given.item()).map(PartRecord::part);
-    spot = Spots.find(given.spot());
-    Verdict left = new LeftStanding(given.word(), given.sentence(), part, spot);
-    boolean turned = given.word() == VerdictName.WRONG_END;
-    Verdict verdict =
-        part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
-            .filter(Verdict::stops)
-            .orElse(left);
-    stop = Optional.of(verdict);
-    reason = -1;
-    last = new Step.Judged(verdict);
+    last = new Step.Judged(judging.resume(given));
+  }
+
+  private InHand hand() {
+    return judging.hand();
   }
 
   public Mode mode() {
@@ -81,20 +65,20 @@ public final class PutTogether {
   /** Changes the mode; a half that waits is dropped, a stop stands on. */
   public Step choose(Mode chosen) {
     mode = chosen;
-    if (stop.isEmpty()) {
-      clear();
+    if (hand().stop().isEmpty()) {
+      judging.drop();
     }
     return remember(prompts().next());
   }
 
   /** The stop that stands. */
   public Optional<Verdict> stop() {
-    return stop;
+    return hand().stop();
   }
 
   /** The reason that is chosen for fitting on purpose. */
   public Optional<String> reason() {
-    return reason < 0 ? Optional.empty() : Optional.of(OnPurpose.REASONS.get(reason));
+    return hand().findReason();
   }
 
   public Step last() {
@@ -103,12 +87,7 @@ public final class PutTogether {
 
   /** What the person is to do now, whatever was answered last; a half that waits is named. */
   public Step due() {
-    if (stop.isEmpty() && part.isPresent()) {
-      return new Step.WaitingForSpot(job.state().getPart(part.get().item()), false);
-    }
-    return stop.isEmpty() && spot.isPresent()
-        ? new Step.WaitingForPart(spot.get(), false)
-        : prompts().next();
+    return prompts().due(job.state());
   }
 
   /** The step that UNDO would take back; empty where it drops a half that waits, or has nothing. */
@@ -118,7 +97,7 @@ public final class PutTogether {
 
   /** Whether a part or a place waits for its other half. */
   public boolean isHalf() {
-    return stop.isEmpty() && (part.isPresent() || spot.isPresent());
+    return hand().isHalf();
   }
 
   /** The place that the list names now; empty when nothing is missing. */
@@ -137,12 +116,8 @@ public final class PutTogether {
         scanned -> remember(takePart(scanned.part())),
         scanned -> tap(scanned.spot()),
         card -> act(card.action()),
-        basket -> remember(aside(basket)),
+        basket -> remember(prompts().aside(basket)),
         refused -> remember(refuse(refused.verdict())));
-  }
-
-  private static Step aside(Found.ABasket basket) {
-    return new Step.Said("Basket " + basket.number() + " is for washing. Scan a part or a place.");
   }
 
   /** Takes a spot that was tapped on the drawn engine or scanned from its card. */
@@ -152,12 +127,7 @@ public final class PutTogether {
 
   private Step refuse(Verdict verdict) {
     if (mode != Mode.WHERE_DOES_THIS_GO) {
-      if (fitting.refuse(verdict, spot)) {
-        // The thing in the hand is no part of this job: the next part takes its place.
-        part = Optional.empty();
-        stop = Optional.of(verdict);
-        reason = -1;
-      }
+      judging.refuse(verdict);
     }
     return new Step.Judged(verdict);
   }
@@ -166,17 +136,16 @@ public final class PutTogether {
     if (mode == Mode.WHERE_DOES_THIS_GO) {
       return new Step.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
     }
-    boolean replaced = part.isPresent() && !part.get().equals(scanned.part());
-    part = Optional.of(scanned.part());
-    if (spot.isEmpty() && mode == Mode.FOLLOW_THE_LIST) {
-      spot = target().map(Place::spot);
+    boolean replaced = hand().part().filter(part -> !part.equals(scanned.part())).isPresent();
+    judging.take(scanned.part());
+    if (hand().spot().isEmpty() && mode == Mode.FOLLOW_THE_LIST) {
+      target().ifPresent(place -> judging.take(place.spot()));
     }
-    if (spot.isPresent()) {
+    if (hand().spot().isPresent()) {
       return judge(false);
     }
     // A part of this job in the hand answers the tag that stood for none.
-    solved();
-    stop = Optional.empty();
+    judging.solved();
     return new Step.WaitingForSpot(scanned, replaced);
   }
 
@@ -184,57 +153,26 @@ public final class PutTogether {
     if (mode == Mode.WHERE_DOES_THIS_GO) {
       return new Step.Said(WhereTo.words(job.state(), scanned));
     }
-    boolean replaced = spot.isPresent() && !spot.get().equals(scanned);
-    spot = Optional.of(scanned);
-    if (part.isPresent()) {
+    boolean replaced = hand().spot().filter(spot -> !spot.equals(scanned)).isPresent();
+    judging.take(scanned);
+    if (hand().part().isPresent()) {
       return judge(false);
     }
-    return stop.isPresent()
-        ? new Step.Judged(stop.get())
-        : new Step.WaitingForPart(scanned, replaced);
+    return hand()
+        .stop()
+        .<Step>map(Step.Judged::new)
+        .orElseGet(() -> new Step.WaitingForPart(scanned, replaced));
   }
 
   private Step judge(boolean turned) {
-    return judged(fitting.fit(attempt(turned)));
+    return new Step.Judged(judging.fit(turned, wanted()));
   }
 
-  /** The part in the hand at its spot; where the list names the spot, it names the kind, too. */
-  private Attempt attempt(boolean turned) {
-    Spot at = spot.orElseThrow();
-    Optional<PartKind> wanted =
-        mode == Mode.FOLLOW_THE_LIST
-            ? target().filter(place -> place.spot().equals(at)).map(Place::kind)
-            : Optional.empty();
-    return new Attempt(part.orElseThrow(), at, turned, wanted);
-  }
-
-  private Step judged(Verdict verdict) {
-    if (verdict.stops()) {
-      stop = Optional.of(verdict);
-      reason = -1;
-    } else {
-      solved();
-      clear();
-    }
-    return new Step.Judged(verdict);
-  }
-
-  /** No stop stands any more, those before the last one included. */
-  private void solved() {
-    job.asOne(
-        () -> {
-          while (job.state().standingStop().isPresent()) {
-            job.takeBackStop();
-          }
-          return mode;
-        });
-  }
-
-  private void clear() {
-    part = Optional.empty();
-    spot = Optional.empty();
-    stop = Optional.empty();
-    reason = -1;
+  /** Where the list names the spot, it names the kind, too. */
+  private Optional<PartKind> wanted() {
+    return mode == Mode.FOLLOW_THE_LIST
+        ? target().filter(place -> hand().spot().equals(Optional.of(place.spot()))).map(Place::kind)
+        : Optional.empty();
   }
 
   /** The person says that the part that was just fitted went in turned: the fit is taken back. */
@@ -243,9 +181,7 @@ public final class PutTogether {
         || !(judged.verdict() instanceof Verdict.RightPlace right)) {
       return remember(new Step.Said("Scan the part first."));
     }
-    fitting.takeBack(right.part());
-    part = Optional.of(right.part());
-    spot = Optional.of(right.place().spot());
+    judging.takeBack(right);
     return remember(judge(true));
   }
 
@@ -254,74 +190,55 @@ public final class PutTogether {
    * place, or the part itself where it was fitted before. Then it is judged anew.
    */
   public Step tookOut() {
-    if (stop.isPresent() && stop.get() instanceof Verdict.PlaceTaken taken) {
-      return remember(tookOut(taken.fitted(), "made room for another part"));
-    }
-    if (stop.isPresent() && stop.get() instanceof Verdict.AlreadyFitted already) {
-      return remember(tookOut(already.part(), "moved"));
-    }
-    if (stop.isPresent() && stop.get() instanceof Verdict.FittedBut fitted) {
-      job.record(new PartUnfitted(fitted.part().item(), "something stands against it"));
-      clear();
-      return remember(
-          new Step.Said("Taken out: " + fitted.part().words() + ". Its place is open."));
-    }
-    return remember(new Step.Said("Nothing stands in the way here."));
-  }
-
-  /** One act where the part then fits; a stop that comes instead stands for itself. */
-  private Step tookOut(Part there, String reason) {
-    Verdict verdict = fitting.tookOut(there, reason, part.orElseThrow(), spot.orElseThrow());
-    return judged(verdict);
+    return remember(
+        judging.tookOut().orElseGet(() -> new Step.Said("Nothing stands in the way here.")));
   }
 
   /** The part that a stop speaks of; empty where none stands, or its tag stood for no part. */
   public Optional<Part> stopped() {
-    return stop.flatMap(standing -> part);
+    return hand().stop().flatMap(standing -> hand().part());
   }
 
   /** Judges the scan that was stopped again, once what led to the stop was seen to. */
   public Step again() {
-    if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
+    if (!hand().isStopped()) {
       return last;
     }
-    Verdict now = fitting.judge(attempt(false));
-    return remember(now.equals(stop.get()) ? new Step.Judged(now) : judge(false));
+    Verdict now = judging.judge(wanted());
+    boolean same = hand().stop().equals(Optional.of(now));
+    return remember(same ? new Step.Judged(now) : judge(false));
   }
 
   /** Chooses why a part is fitted against the stop. */
   public Step chooseReason(int index) {
-    if (stop.isEmpty()) {
+    if (hand().stop().isEmpty()) {
       return remember(new Step.Said("Nothing is stopped."));
     }
-    reason = Math.floorMod(index, OnPurpose.REASONS.size());
-    return new Step.Said(Prompts.reason(OnPurpose.REASONS.get(reason), unmates()));
+    judging.chooseReason(index);
+    return new Step.Said(Prompts.reason(hand().findReason().orElseThrow(), unmates()));
   }
 
   /** Whether the stop can be overruled: never by a part of another kind, or one that is retired. */
   public boolean canFitOnPurpose() {
-    return stop.filter(Verdict::canBeOverruled).isPresent()
-        && part.isPresent()
-        && spot.filter(at -> Place.canLive(part.get().kind(), at)).isPresent();
+    return hand().canFitOnPurpose();
   }
 
   /** What fitting the stopped part on purpose would un-mate; empty where it is at home. */
   public Optional<Unmated> unmates() {
-    return part.flatMap(held -> spot.flatMap(at -> fitting.findUnmated(held, at)));
+    return judging.findUnmated();
   }
 
   /** Fits the stopped part on purpose, for the reason that is chosen or these words. */
   public Step fitOnPurpose(String words) {
-    if (stop.isEmpty() || part.isEmpty() || spot.isEmpty()) {
+    if (!hand().isStopped()) {
       return remember(new Step.Said("There is no part here to fit on purpose."));
     }
     if (!canFitOnPurpose()) {
-      return new Step.Said(Prompts.neverOnPurpose(part.get(), spot.get()));
+      return new Step.Said(prompts().neverOnPurpose());
     }
+    Place place = hand().place();
     String told = prompts().onPurpose(words, unmates());
-    Place place = new Place(part.get().kind(), spot.get());
-    fitting.fitOnPurpose(part.get(), spot.get(), words);
-    clear();
+    judging.fitOnPurpose(words);
     return remember(new Step.FittedOnPurpose(place, told));
   }
 
@@ -330,7 +247,7 @@ public final class PutTogether {
     return switch (action) {
       case UNDO -> remember(undo());
       case SKIP -> remember(skip());
-      case NEXT -> stop.isPresent() ? chooseReason(reason + 1) : remember(skip());
+      case NEXT -> hand().stop().isPresent() ? chooseReason(hand().reason() + 1) : remember(skip());
       case REPEAT -> last;
       case HELP -> new Step.Said(prompts().help());
       case YES -> reason().map(this::fitOnPurpose).orElseGet(() -> new Step.Said(prompts().yes()));
@@ -339,17 +256,21 @@ public final class PutTogether {
 
   private Step undo() {
     boolean half = isHalf();
-    clear();
+    judging.drop();
     if (half) {
       return new Step.TookBack("the half that waited is dropped.");
     }
-    Step step = job.takeBackStop().map(this::tookBack).orElseGet(this::takeBack);
+    Step step = takeBack();
     // What was taken back may have covered, or solved, a stop that then stands again.
     job.state().standingStop().ifPresent(this::resume);
     return step;
   }
 
   private Step takeBack() {
+    Optional<LoggedEntry> stop = job.takeBackStop();
+    if (stop.isPresent()) {
+      return new Step.TookBack(EntryWords.of(job.state(), stop.get().entry()) + ".");
+    }
     return job.undo()
         .match(
             back -> new Step.TookBack(back.words() + "."),
@@ -357,19 +278,15 @@ public final class PutTogether {
             nothing -> new Step.Said(nothing.sentence()));
   }
 
-  private Step tookBack(LoggedEntry step) {
-    return new Step.TookBack(EntryWords.of(job.state(), step.entry()) + ".");
-  }
-
   private Step skip() {
-    if (mode == Mode.FOLLOW_THE_LIST && stop.isEmpty()) {
+    if (mode == Mode.FOLLOW_THE_LIST && hand().stop().isEmpty()) {
       list.skip();
     }
     return prompts().next();
   }
 
   private Prompts prompts() {
-    return new Prompts(mode, stop, part, spot, target());
+    return new Prompts(mode, hand(), target());
   }
 
   private Step remember(Step step) {

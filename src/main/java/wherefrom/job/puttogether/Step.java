@@ -1,5 +1,6 @@
 package wherefrom.job.puttogether;
 
+import java.util.function.Function;
 import wherefrom.engine.Spot;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.Place;
@@ -7,6 +8,40 @@ import wherefrom.rules.Verdict;
 
 /** What a scan, a tap or a card did while putting together. */
 public sealed interface Step {
+
+  /** What the function for its kind makes of it. */
+  default <R> R match(
+      Function<Judged, R> judged,
+      Function<WaitingForSpot, R> waitingForSpot,
+      Function<WaitingForPart, R> waitingForPart,
+      Function<Shown, R> shown,
+      Function<Next, R> next,
+      Function<FittedOnPurpose, R> fittedOnPurpose,
+      Function<TookBack, R> tookBack,
+      Function<Said, R> said) {
+    if (this instanceof Judged one) {
+      return judged.apply(one);
+    }
+    if (this instanceof WaitingForSpot one) {
+      return waitingForSpot.apply(one);
+    }
+    if (this instanceof WaitingForPart one) {
+      return waitingForPart.apply(one);
+    }
+    if (this instanceof Shown one) {
+      return shown.apply(one);
+    }
+    if (this instanceof Next one) {
+      return next.apply(one);
+    }
+    if (this instanceof FittedOnPurpose one) {
+      return fittedOnPurpose.apply(one);
+    }
+    if (this instanceof TookBack one) {
+      return tookBack.apply(one);
+    }
+    return said.apply((Said) this);
+  }
 
   /** A part was judged; where the verdict is right, the fit is logged. */
   record Judged(Verdict verdict) implements Step {}

@@ -1,12 +1,8 @@
 package wherefrom.job.record;
 
 import java.util.Optional;
-import wherefrom.engine.BoreSpot;
-import wherefrom.engine.RodSpot;
 import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
-import wherefrom.engine.ValveSpot;
-import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.parts.Place;
@@ -16,13 +12,7 @@ final class Belonging {
   private Belonging() {}
 
   static int cylinder(Spot spot) {
-    if (spot instanceof ValveSpot valve) {
-      return valve.cylinder();
-    }
-    if (spot instanceof RodSpot rod) {
-      return rod.cylinder();
-    }
-    return spot instanceof BoreSpot bore ? bore.cylinder() : 0;
+    return spot.findCylinder().orElse(0);
   }
 
   /** By where the part sits, else by the place that it came out of. */
@@ -33,13 +23,13 @@ final class Belonging {
   }
 
   static int cylinder(EngineJob job, Subject subject) {
-    if (subject instanceof Subject.APart part) {
-      return cylinder(job, part.item());
-    }
-    Subject.AFeature at = (Subject.AFeature) subject;
-    Feature.Reach reach = at.feature().reach();
-    return reach == Feature.Reach.VALVE || reach == Feature.Reach.CYLINDER
-        ? Spots.find(at.where()).map(Belonging::cylinder).orElse(0)
-        : 0;
+    return subject.match(part -> cylinder(job, part.item()), Belonging::cylinder);
+  }
+
+  private static int cylinder(Subject.AFeature at) {
+    return switch (at.feature().reach()) {
+      case VALVE, CYLINDER -> Spots.find(at.where()).map(Belonging::cylinder).orElse(0);
+      default -> 0;
+    };
   }
 }

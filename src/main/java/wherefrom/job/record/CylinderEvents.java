@@ -14,13 +14,14 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.DecisionEntry;
+import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.FeatureLooked;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.OffForWashing;
@@ -32,6 +33,7 @@ import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.PartUnfitted;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.SentToShop;
+import wherefrom.job.entry.SetDecided;
 import wherefrom.job.pages.RecordEvent;
 import wherefrom.parts.Part;
 
@@ -40,6 +42,24 @@ import wherefrom.parts.Part;
  * found or done to one is told.
  */
 final class CylinderEvents {
+  private static final EntryFold<CylinderEvents> READS =
+      EntryFold.<CylinderEvents>none()
+          .on(PartOut.class, (events, out) -> events.count(out.item(), "out"))
+          .on(PartFitted.class, CylinderEvents::fitted)
+          .on(PartUnfitted.class, (events, it) -> events.tell(it.item(), "taken out again"))
+          .on(PartReplaced.class, CylinderEvents::replaced)
+          .on(DecisionMade.class, CylinderEvents::decided)
+          .on(SetDecided.class, CylinderEvents::decided)
+          .on(LookRecorded.class, CylinderEvents::looked)
+          .on(FeatureLooked.class, CylinderEvents::looked)
+          .on(ReadingsTaken.class, CylinderEvents::measured)
+          .on(NoteAdded.class, CylinderEvents::noted)
+          .on(PartLost.class, (events, lost) -> events.tell(lost.item(), "lost"))
+          .on(PartFound.class, (events, it) -> events.tell(it.item(), "found again"))
+          .on(OffForWashing.class, (events, off) -> events.count(off.item(), "off for washing"))
+          .on(BackFromWashing.class, (events, it) -> events.count(it.item(), "back from washing"))
+          .on(SentToShop.class, CylinderEvents::sent)
+          .on(BackFromShop.class, CylinderEvents::back);
 
   /** One day: what is told by itself, and how many parts had what is counted. */
   private static final class Day {
@@ -61,7 +81,7 @@ final class CylinderEvents {
     this.job = job;
     for (LoggedEntry logged : job.standing()) {
       today = LocalDate.ofInstant(logged.time(), ZoneOffset.UTC);
-      take(logged.entry());
+      READS.take(this, logged);
     }
   }
 
@@ -72,22 +92,9 @@ final class CylinderEvents {
         .toList();
   }
 
-  private void take(JobEntry entry) {
-    if (entry instanceof PartOut out) {
-      count(out.item(), "out");
-    } else if (entry instanceof PartFitted fit) {
-      fitted(fit);
-    } else if (entry instanceof PartUnfitted out) {
-      tell(out.item(), "taken out again");
-    } else if (entry instanceof PartReplaced replaced) {
-      tell(
-          replaced.newItem(),
-          "replaced: " + replaced.reason() + ", NEW " + tag(replaced.newItem()));
-    } else if (entry instanceof DecisionEntry made) {
-      made.items().forEach(item -> decided(item, made));
-    } else {
-      found(entry);
-    }
+  private void replaced(PartReplaced replaced) {
+    int item = replaced.newItem();
+    tell(item, "replaced: " + replaced.reason() + ", NEW " + tag(item));
   }
 
   private void fitted(PartFitted fit) {
@@ -96,6 +103,10 @@ final class CylinderEvents {
     } else {
       count(fit.item(), "fitted");
     }
+  }
+
+  private void decided(DecisionEntry made) {
+    made.items().forEach(item -> decided(item, made));
   }
 
   private void decided(int item, DecisionEntry made) {
@@ -112,20 +123,24 @@ final class CylinderEvents {
     return made.reason().isEmpty() ? "" : ": " + made.reason();
   }
 
-  private void found(JobEntry entry) {
-    if (entry instanceof LookRecorded look) {
-      looked(Subject.ofPart(look.item()), look.check(), look.look(), look.note());
-    } else if (entry instanceof FeatureLooked look) {
-      Subject.find(look.subject())
-          .ifPresent(at -> looked(at, look.check(), look.look(), look.note()));
-    } else if (entry instanceof ReadingsTaken taken) {
-      Subject.find(taken.subject()).ifPresent(at -> count(at, "measured"));
-    } else if (entry instanceof NoteAdded note && note.item() > 0) {
+  private void looked(LookRecorded look) {
+    looked(Subject.ofPart(look.item()), look.check(), look.look(), look.note());
+  }
+
+  private void looked(FeatureLooked look) {
+    Subject.find(look.subject())
+        .ifPresent(at -> looked(at, look.check(), look.look(), look.note()));
+  }
+
+  private void measured(ReadingsTaken taken) {
+    Subject.find(taken.subject()).ifPresent(at -> count(at, "measured"));
+  }
+
+  private void noted(NoteAdded note) {
+    if (note.item() > 0) {
       tell(note.item(), note.text());
-    } else if (entry instanceof NoteAdded note) {
-      day(0).told.add(note.text());
     } else {
-      away(entry);
+      day(0).told.add(note.text());
     }
   }
 
@@ -138,20 +153,12 @@ final class CylinderEvents {
     }
   }
 
-  private void away(JobEntry entry) {
-    if (entry instanceof PartLost lost) {
-      tell(lost.item(), "lost");
-    } else if (entry instanceof PartFound turned) {
-      tell(turned.item(), "found again");
-    } else if (entry instanceof OffForWashing off) {
-      count(off.item(), "off for washing");
-    } else if (entry instanceof BackFromWashing back) {
-      count(back.item(), "back from washing");
-    } else if (entry instanceof SentToShop sent) {
-      sent.items().forEach(item -> tell(item, "to the machine shop: " + sent.wanted()));
-    } else if (entry instanceof BackFromShop back) {
-      back.items().forEach(item -> tell(item, "back from the machine shop" + done(back)));
-    }
+  private void sent(SentToShop sent) {
+    sent.items().forEach(item -> tell(item, "to the machine shop: " + sent.wanted()));
+  }
+
+  private void back(BackFromShop back) {
+    back.items().forEach(item -> tell(item, "back from the machine shop" + done(back)));
   }
 
   private static String done(BackFromShop back) {
@@ -185,12 +192,16 @@ final class CylinderEvents {
 
   /** {@code 3 EX pushrod}, {@code 3EX cam lobe}. */
   private String name(Subject subject) {
-    if (subject instanceof Subject.AFeature at) {
-      String spot = Spots.find(at.where()).map(each -> each.figures()).orElse(at.where());
-      return (spot + " " + at.feature().word()).strip();
-    }
-    int item = ((Subject.APart) subject).item();
+    return subject.match(part -> name(part.item()), CylinderEvents::name);
+  }
+
+  private String name(int item) {
     Optional<Part> part = job.findPart(item).map(PartRecord::part);
     return part.map(one -> one.home().figures() + " " + one.kind().word()).orElse("" + item);
+  }
+
+  private static String name(Subject.AFeature at) {
+    String spot = Spots.find(at.where()).map(each -> each.figures()).orElse(at.where());
+    return (spot + " " + at.feature().word()).strip();
   }
 }

@@ -47,7 +47,7 @@ public record WindowPlace(State state, double x, double y, double width, double 
       return Optional.empty();
     }
     State state = State.valueOf(found.group(1).toUpperCase(Locale.ROOT));
-    String[] edges = found.group(2).strip().split(" ");
+    String[] edges = found.group(2).strip().split(" ", -1);
     WindowPlace place =
         new WindowPlace(
             state,

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
@@ -13,6 +15,7 @@ import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
@@ -53,6 +56,7 @@ public final class Desk {
   private final Lock cameraTurn = new ReentrantLock();
   private Settings settings;
   private Touch touch;
+  private final Map<Class<?>, Object> kept = new HashMap<>();
   private Optional<OpenJob> job = Optional.empty();
   private final Copying copying;
   private final LongWorks works;
@@ -78,6 +82,20 @@ public final class Desk {
   /** The copies of jobs in a second folder. */
   public Copying copying() {
     return copying;
+  }
+
+  /**
+   * What a screen keeps while the window is open, so that it outlives Back: one thing of each kind.
+   *
+   * @param fresh makes it where there is none yet
+   */
+  public <T> T keep(Class<T> kind, Supplier<T> fresh) {
+    return kind.cast(kept.computeIfAbsent(kind, missing -> fresh.get()));
+  }
+
+  /** Lets go of what was kept. */
+  public void drop(Class<?> kind) {
+    kept.remove(kind);
   }
 
   public Equipment equipment() {

@@ -13,12 +13,29 @@ public final class TextEntryScreen implements Screen, Typable {
   private final String title;
   private final Consumer<String> done;
   private final LetterBoard board;
+  private final boolean keeping;
 
   /**
    * @param done is given the words when Done is pressed; Back leaves without
    */
   public TextEntryScreen(Desk desk, String title, String initial, Consumer<String> done) {
+    this(desk, title, initial, done, false);
+  }
+
+  /**
+   * One whose words are never lost: they are handed over whichever way it is left.
+   *
+   * @param done is given the words when Done or Back is pressed, or another screen comes up
+   */
+  public static TextEntryScreen keeping(
+      Desk desk, String title, String initial, Consumer<String> done) {
+    return new TextEntryScreen(desk, title, initial, done, true);
+  }
+
+  private TextEntryScreen(
+      Desk desk, String title, String initial, Consumer<String> done, boolean keeping) {
     this.desk = desk;
+    this.keeping = keeping;
     this.title = title;
     this.done = done;
     board = Panes.grow(new LetterBoard(desk.touch(), title, initial, MOST));
@@ -60,6 +77,15 @@ public final class TextEntryScreen implements Screen, Typable {
   @Override
   public void enter() {
     desk.navigator().back();
-    done.accept(board.typed().strip());
+    if (!keeping) {
+      done.accept(board.typed().strip());
+    }
+  }
+
+  @Override
+  public void hidden() {
+    if (keeping) {
+      done.accept(board.typed().strip());
+    }
   }
 }

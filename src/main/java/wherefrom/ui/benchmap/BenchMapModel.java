@@ -122,7 +122,7 @@ final class BenchMapModel {
       case BENCH -> "bench";
       case BASKET -> "washing";
       case VICE -> "machine shop";
-      case NOWHERE -> "missing";
+      case NOWHERE -> "lost";
     };
   }
 
@@ -249,21 +249,26 @@ final class BenchMapModel {
   /** Takes a scanned or typed code and says what to sound. */
   Optional<Cue> scan(String code) {
     Found found = new TagBook(state(), names).find(code);
-    if (found instanceof Found.APart part) {
-      return take(part.part());
-    }
-    if (found instanceof Found.ABasket chosen) {
-      wash(chosen.number());
-      return Optional.empty();
-    }
-    if (found instanceof Found.ASpot spot) {
-      PartKind before = kind;
-      kind = kinds().stream().filter(it -> Place.canLive(it, spot.spot())).findFirst().orElse(kind);
-      return Place.canLive(before, spot.spot()) ? tapAs(before, spot.spot()) : tap(spot.spot());
-    }
-    if (found instanceof Found.AnAction action) {
-      return act(action.action());
-    }
+    return found.match(
+        part -> take(part.part()),
+        spot -> scanned(spot.spot()),
+        card -> act(card.action()),
+        basket -> scanned(basket),
+        other -> refuse(found));
+  }
+
+  private Optional<Cue> scanned(Spot spot) {
+    PartKind before = kind;
+    kind = kinds().stream().filter(it -> Place.canLive(it, spot)).findFirst().orElse(kind);
+    return Place.canLive(before, spot) ? tapAs(before, spot) : tap(spot);
+  }
+
+  private Optional<Cue> scanned(Found.ABasket chosen) {
+    wash(chosen.number());
+    return Optional.empty();
+  }
+
+  private Optional<Cue> refuse(Found found) {
     refused = Optional.of(found);
     said = "";
     return Optional.empty();

@@ -13,9 +13,18 @@ import wherefrom.rules.Cue;
 public final class AnswerCard extends StackPane {
   private final Touch touch;
   private final VerdictCard verdict;
+  private final double leastMm;
 
   public AnswerCard(Touch touch) {
+    this(touch, Scale.LEAST_VERDICT_MM);
+  }
+
+  /**
+   * @param leastMm what its lines may shrink to where they stand beside a drawing, in mm
+   */
+  public AnswerCard(Touch touch, double leastMm) {
     this.touch = touch;
+    this.leastMm = leastMm;
     verdict = new VerdictCard(touch);
     Panes.grow(this);
   }
@@ -28,13 +37,20 @@ public final class AnswerCard extends StackPane {
     getChildren().setAll(cue.isPresent() ? verdict : words(answer));
   }
 
+  private FitText lines(Answer answer) {
+    String lines = String.join("\n", answer.lines());
+    return leastMm < Scale.LEAST_VERDICT_MM
+        ? touch.fit(lines, Scale.LEAST_VERDICT_MM, leastMm, true)
+        : touch.verdict(lines);
+  }
+
   private Region words(Answer answer) {
     List<FitText> words = new ArrayList<>();
     if (!answer.headline().isEmpty()) {
       words.add(touch.heading(answer.headline()));
     }
     if (!answer.lines().isEmpty()) {
-      words.add(Panes.grow(touch.verdict(String.join("\n", answer.lines()))));
+      words.add(Panes.grow(lines(answer)));
     }
     if (!answer.small().isEmpty()) {
       words.add(touch.text(answer.small()));

@@ -6,8 +6,8 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
 /**
- * Words above and the drawn engine below, where both have room; else one of the two, with a key
- * that shows the other.
+ * Words and a drawing: side by side or one above the other where both have room; else one of the
+ * two, with a key that shows the other.
  */
 public final class Fold extends Region {
   private final double gap;
@@ -64,6 +64,13 @@ public final class Fold extends Region {
   @Override
   protected void layoutChildren() {
     double width = getWidth();
+    if (isBeside(width)) {
+      put(List.of(words, drawing));
+      double wide = Math.ceil(drawing.minWidth(-1));
+      drawing.resizeRelocate(0, 0, wide, getHeight());
+      words.resizeRelocate(wide + gap, 0, Math.floor(width - gap - wide), getHeight());
+      return;
+    }
     double lower = drawing.prefHeight(width);
     double upper = words.minHeight(width);
     if (upper + gap + lower <= getHeight()) {
@@ -79,6 +86,15 @@ public final class Fold extends Region {
     double above = Math.floor(getHeight() - gap - key);
     (drawn ? drawing : words).resizeRelocate(0, 0, width, above);
     other.resizeRelocate(0, above + gap, width, key);
+  }
+
+  private boolean isBeside(double width) {
+    double wide = Math.ceil(drawing.minWidth(-1));
+    double left = width - gap - wide;
+    return wide > 0
+        && left >= words.minWidth(-1)
+        && words.minHeight(left) <= getHeight()
+        && drawing.minHeight(wide) <= getHeight();
   }
 
   private void put(List<? extends Node> shown) {

@@ -189,6 +189,13 @@ public final class EngineView extends Region {
     return width > 0 && height > 0 && isLargeEnough(geometry(width, height));
   }
 
+  /** How high it is with its captions where it is drawn as wide as this. */
+  public double heightFor(double width) {
+    EngineGeometry at = geometry(width, Double.MAX_VALUE / 4);
+    double captioned = captions.height(Math.max(at.width(), captions.least()));
+    return at.height() + captioned + touch.scale().px(GAP_MM);
+  }
+
   /** Whether there is room for the drawing; known once it was laid out. */
   public boolean isDrawn() {
     return drawn.filter(DrawnEngine::isVisible).isPresent();
@@ -264,7 +271,10 @@ public final class EngineView extends Region {
     engine.live(live);
     drawn = Optional.of(engine);
     captions.tell(layout, side);
-    getChildren().setAll(engine, captions, key);
+    getChildren().setAll(engine, captions);
+    if (tapped.isPresent()) {
+      getChildren().add(key);
+    }
     requestLayout();
   }
 

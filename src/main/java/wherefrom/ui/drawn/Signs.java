@@ -25,7 +25,8 @@ public enum Signs {
   TORQUE(bolts()),
   TIMING(ring(22, 22, 18) + degrees() + ring(22, 22, 3)),
   RECORD(
-      "M 8 4 L 36 4 L 36 40 L 8 40 Z M 15 4 L 15 40 M 21 14 L 31 14 M 21 22 L 31 22 M 21 30 L 28 30"),
+      "M 8 4 L 36 4 L 36 40 L 8 40 Z M 15 4 L 15 40 M 21 14 L 31 14 M 21 22 L 31 22 M 21 30 L 28"
+          + " 30"),
   TAGS(
       "M 14 9 L 40 9 L 40 35 L 14 35 L 5 28 L 5 16 Z "
           + ring(13, 22, 2)

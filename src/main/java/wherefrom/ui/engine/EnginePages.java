@@ -5,23 +5,22 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.PlaceWords;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
-import wherefrom.engine.BoreSpot;
 import wherefrom.engine.Layout;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
 import wherefrom.engine.ValveSpot;
-import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.drawn.EngineView;
 
 /**
@@ -101,15 +100,27 @@ public final class EnginePages {
     List<Place> places = places(target);
     if (places.size() == 1) {
       index.open(places.get(0));
-    } else if (target instanceof Target.Cylinder cylinder && index.isOfParts()) {
-      desk.navigator().open(() -> new CylinderPageScreen(desk, this, cylinder.number()));
-    } else if (target instanceof Target.Main main && index.isOfParts()) {
-      desk.navigator().open(() -> new MainsPageScreen(desk, this, main.number()));
-    } else if (target instanceof Target.Mains && index.isOfParts()) {
-      desk.navigator().open(() -> new MainsPageScreen(desk, this, 1));
-    } else if (!places.isEmpty()) {
+    } else if (index.isOfParts()) {
+      page(target).ifPresentOrElse(desk.navigator()::open, () -> chooseAny(places));
+    } else {
+      chooseAny(places);
+    }
+  }
+
+  private void chooseAny(List<Place> places) {
+    if (!places.isEmpty()) {
       choose(places);
     }
+  }
+
+  /** The page of a part of the engine; empty for what has none. */
+  private Optional<Supplier<Screen>> page(Target target) {
+    return target.match(
+        whole -> Optional.empty(),
+        cylinder -> Optional.of(() -> new CylinderPageScreen(desk, this, cylinder.number())),
+        main -> Optional.of(() -> new MainsPageScreen(desk, this, main.number())),
+        mains -> Optional.of(() -> new MainsPageScreen(desk, this, 1)),
+        parts -> Optional.empty());
   }
 
   /** Asks which of several places is meant. */
@@ -163,33 +174,9 @@ public final class EnginePages {
   List<Place> places(Target target) {
     return index.places().stream()
         .filter(place -> index.kind().filter(kind -> kind != place.kind()).isEmpty())
-        .filter(place -> isIn(target, place))
+        .filter(place -> target.holds(place))
         .sorted(Comparator.comparing(Place::kind))
         .toList();
-  }
-
-  private static boolean isIn(Target target, Place place) {
-    if (target instanceof Target.Cylinder cylinder) {
-      return cylinder(place) == cylinder.number();
-    }
-    if (target instanceof Target.Main main) {
-      return place.spot() instanceof MainSpot spot && spot.number() == main.number();
-    }
-    if (target instanceof Target.Mains) {
-      return place.kind().home() == Home.MAIN;
-    }
-    return !(target instanceof Target.Parts parts) || parts.places().contains(place);
-  }
-
-  /** The cylinder that a place belongs to; 0 where it belongs to none. */
-  private static int cylinder(Place place) {
-    if (place.spot() instanceof ValveSpot valve) {
-      return valve.cylinder();
-    }
-    if (place.spot() instanceof RodSpot rod) {
-      return rod.cylinder();
-    }
-    return place.spot() instanceof BoreSpot bore ? bore.cylinder() : 0;
   }
 
   /** The places of cam bearings, which have no zones of their own. */

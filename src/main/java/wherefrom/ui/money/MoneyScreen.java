@@ -14,28 +14,25 @@ import wherefrom.files.Outgoing;
 import wherefrom.files.TableFile;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyCsv;
-import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Scale;
-import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.files.Saving;
 
 /** Money: where the budget stands, and the cost lines. */
 public final class MoneyScreen extends Page {
-  private static final int KEYS_PER_ROW = 4;
-
   private final MoneyModel model;
   private final LineAsking asking;
   private final FitText total;
   private final FitText sums;
   private final VBox bar = new VBox();
   private final Pager<Region> rows;
-  private final VBox view;
 
   public MoneyScreen(Desk desk) {
     super(desk, "Money");
@@ -44,22 +41,20 @@ public final class MoneyScreen extends Page {
     total = touch().heading("");
     sums = touch().small("");
     rows = Pager.list(desk.touch(), row -> row);
-    Tiles keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, keys());
-    view = new VBox(desk.scale().gap(), total, bar, sums, rows, keys);
-    lay(view);
-    view.setFillWidth(true);
+    lay(Panes.column(desk.scale(), total, bar, sums, rows, foot()));
   }
 
-  private List<javafx.scene.Node> keys() {
-    return Deeds.keys(
+  private Foot foot() {
+    return new Foot(
         desk,
-        List.of(touch().key("Note a cost", asking::ask)),
-        List.of(
-            new Deeds.Deed("What if?", this::whatIf),
-            new Deeds.Deed("Prices", this::prices),
-            new Deeds.Deed("Budget", this::budget),
-            new Deeds.Deed("Export table…", this::out),
-            new Deeds.Deed("Import table…", this::in)));
+        touch().tag("Note a cost", "", asking::ask),
+        KeyRow.of(
+            desk,
+            new KeyRow.Act("What if?", this::whatIf),
+            new KeyRow.Act("Prices", this::prices),
+            new KeyRow.Act("Budget", this::budget),
+            new KeyRow.Act("Export table…", this::out),
+            new KeyRow.Act("Import table…", this::in)));
   }
 
   @Override

@@ -22,7 +22,7 @@ public final class PricesScreen extends Page {
     super(desk, "Price of one piece");
     this.model = model;
     rows = Pager.list(desk.touch(), row -> row);
-    lay(Panes.column(desk.scale(), rows, touch().key("Another thing", this::another)));
+    lay(Panes.column(desk.scale(), rows, touch().tag("Another thing", "", this::another)));
   }
 
   @Override

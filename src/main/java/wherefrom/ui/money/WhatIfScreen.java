@@ -11,20 +11,21 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
 
 /** What a change would cost with all that it drags along, before it is planned. */
 public final class WhatIfScreen extends Page {
   private final MoneyModel model;
   private final FitText words;
   private final Pager<Region> rows;
-  private final TouchKey change;
+  private final TagKey change;
   private Optional<Change> chosen = Optional.empty();
 
   WhatIfScreen(Desk desk, MoneyModel model) {
@@ -32,16 +33,18 @@ public final class WhatIfScreen extends Page {
     this.model = model;
     words = touch().heading("");
     rows = Pager.list(desk.touch(), row -> row);
-    change = touch().key("Choose a change", this::choose);
+    change = touch().tag("Choose a change", "", this::choose);
     lay(
         Panes.column(
             desk.scale(),
             words,
             rows,
-            Tiles.row(
-                desk.scale(),
+            new Foot(
+                desk,
                 change,
-                desk.touch().key("Prices", () -> open(() -> new PricesScreen(desk, model))))));
+                KeyRow.of(
+                    desk,
+                    new KeyRow.Act("Prices", () -> open(() -> new PricesScreen(desk, model)))))));
   }
 
   @Override

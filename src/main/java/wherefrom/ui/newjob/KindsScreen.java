@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
@@ -26,11 +27,13 @@ public final class KindsScreen implements Screen {
   KindsScreen(Desk desk, NewJobModel model) {
     this.desk = desk;
     this.model = model;
-    total = desk.touch().text("");
+    total = desk.touch().text("A tag for each part that must go back where it was.");
     list = Pager.list(desk.touch(), this::row);
-    view = Panes.column(desk.scale(), total, list);
+    view = Panes.column(desk.scale(), list);
+    if (!desk.touch().isLarge()) {
+      view.getChildren().add(0, total);
+    }
     list.setItems(rows());
-    count();
   }
 
   private List<List<PartKind>> rows() {
@@ -65,7 +68,12 @@ public final class KindsScreen implements Screen {
   }
 
   private void count() {
-    total.setWords("A tag for each part that must go back where it was: " + model.count() + ".");
+    desk.navigator().changed();
+  }
+
+  @Override
+  public String aside() {
+    return Words.count(model.count(), "tag");
   }
 
   @Override

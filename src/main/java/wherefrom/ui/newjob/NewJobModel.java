@@ -1,8 +1,11 @@
 package wherefrom.ui.newjob;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
@@ -13,13 +16,21 @@ import wherefrom.quantity.UnitSystem;
 
 /** What a new job will be begun with. */
 final class NewJobModel {
-  private String name = "";
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+  private String name;
+  private String typed = "";
   private Layout layout;
   private final Set<PartKind> kinds = PartKind.alwaysOn();
   private UnitSystem units;
 
-  NewJobModel(UnitSystem units) {
+  /**
+   * @param today names the job until the person does
+   */
+  NewJobModel(UnitSystem units, LocalDate today) {
     this.units = units;
+    this.name = "Engine, " + DAY.format(today);
     this.layout = ReadyLayouts.all().get(0);
   }
 
@@ -27,8 +38,17 @@ final class NewJobModel {
     return name;
   }
 
+  /** What the person has typed so far; empty while the job has its first name. */
+  String typed() {
+    return typed;
+  }
+
+  /** Names the job; no words leave the name that it has. */
   void name(String words) {
-    name = words;
+    if (!words.isBlank()) {
+      typed = words;
+      name = words;
+    }
   }
 
   Layout layout() {
@@ -49,6 +69,11 @@ final class NewJobModel {
 
   boolean tracks(PartKind kind) {
     return kinds.contains(kind);
+  }
+
+  /** What is tracked. */
+  Set<PartKind> kinds() {
+    return EnumSet.copyOf(kinds);
   }
 
   /** Tracks a kind or not; what every job tracks stays on. */

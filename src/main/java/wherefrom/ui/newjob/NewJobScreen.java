@@ -1,9 +1,12 @@
 package wherefrom.ui.newjob;
 
+import java.time.LocalDate;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.StackPane;
+import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
+import wherefrom.job.OpenJob;
 import wherefrom.job.print.Unprintable;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
@@ -11,69 +14,63 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.AskKey;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.engine.DrawnScreen;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EngineScreen;
 
 /** Begins a job. */
 public final class NewJobScreen implements Screen {
 
-  private record Line(String heading, String now, Runnable press) {}
-
   private final Desk desk;
   private final NewJobModel model;
-  private final Pager<Line> list;
-  private final VBox view;
+  private final AskKey name;
+  private final AskKey layout;
+  private final AskKey kinds;
+  private final AskKey units;
+  private final TagKey tag;
+  private final StackPane view = Panes.grow(new StackPane());
+  private View side = View.ABOVE;
 
   public NewJobScreen(Desk desk) {
     this.desk = desk;
-    model = new NewJobModel(desk.settings().units());
+    model = desk.keep(NewJobModel.class, () -> fresh(desk));
     Touch touch = desk.touch();
-    list =
-        Pager.list(
-            touch, line -> ListRow.key(touch, line.heading(), List.of(line.now()), line.press()));
-    view =
-        Panes.column(
-            desk.scale(),
-            list,
-            Tiles.row(
-                desk.scale(),
-                touch.key("See it drawn", this::draw),
-                touch.key("Change the layout", this::edit),
-                touch.primary("Begin the job", this::begin)));
+    name = AskKey.key(touch, "Name", this::name);
+    layout = AskKey.key(touch, "Engine", this::layout);
+    kinds = AskKey.key(touch, "Tags for", this::kinds);
+    units = AskKey.key(touch, "Units", this::units);
+    tag = touch.tag("Begin the job", "", this::begin);
   }
 
-  private List<Line> lines() {
-    String units = model.units() == UnitSystem.INCH ? "inches" : "millimetres";
-    return List.of(
-        new Line("Name", model.name().isEmpty() ? "press to type one" : model.name(), this::name),
-        new Line("Engine layout", model.layout().title(), this::layout),
-        new Line("Parts to track", model.count() + " parts, each with a tag", this::kinds),
-        new Line("Units", units, this::units));
+  private static NewJobModel fresh(Desk desk) {
+    LocalDate today = LocalDate.now(desk.equipment().clock());
+    return new NewJobModel(desk.settings().units(), today);
   }
 
+  /** What was typed is kept whichever way the keys are left. */
   private void name() {
     desk.navigator()
         .open(
             () ->
-                new TextEntryScreen(
-                    desk, "A name you will know the job by", model.name(), this::named));
+                TextEntryScreen.keeping(
+                    desk, "A name you will know the job by", model.typed(), this::named));
   }
 
-  private void named(String name) {
-    model.name(name);
-    Unprintable.warning(desk.equipment().printer(), List.of(name)).ifPresent(desk::say);
+  private void named(String typed) {
+    model.name(typed);
+    Unprintable.warning(desk.equipment().printer(), List.of(typed)).ifPresent(desk::say);
     refill();
   }
 
   private void layout() {
     List<Choice<Layout>> choices =
         NewJobModel.layouts(desk.shelf()).stream()
-            .map(layout -> new Choice<>(layout, layout.title(), words(layout)))
+            .map(each -> new Choice<>(each, each.title(), words(each)))
             .toList();
     desk.navigator().open(() -> new ChoiceScreen<>(desk, "Engine layout", choices, this::laidOut));
   }
@@ -96,11 +93,6 @@ public final class NewJobScreen implements Screen {
     desk.navigator().open(() -> new EngineScreen(desk, start, this::laidOut));
   }
 
-  private void draw() {
-    Layout layout = model.layout();
-    desk.navigator().open(() -> new DrawnScreen(desk, layout));
-  }
-
   private void kinds() {
     desk.navigator().open(() -> new KindsScreen(desk, model));
   }
@@ -111,11 +103,56 @@ public final class NewJobScreen implements Screen {
   }
 
   private void begin() {
-    desk.attempt(() -> desk.open(desk.shelf().create(model.begun())));
+    desk.attempt(
+        () -> {
+          OpenJob begun = desk.shelf().create(model.begun());
+          desk.drop(NewJobModel.class);
+          desk.open(begun);
+        });
   }
 
+  /** The drawing follows each choice. */
   private void refill() {
-    list.refill(lines());
+    name.say(model.name());
+    layout.say(model.layout().title());
+    kinds.say(model.count() + " parts");
+    units.say(unitWords());
+    tag.setWords("Begin the job", desk.touch().brief("each part gets a tag", ""));
+    Touch touch = desk.touch();
+    EngineView engine = EngineView.shown(touch, model.layout(), model.kinds());
+    engine.look(side);
+    TouchKey turn = touch.key("Turn over", () -> turn(engine));
+    view.getChildren().setAll(new NewJobView(touch, engine, turn, rows(touch), tag));
+  }
+
+  /** Large text leaves room for two rows: what has none stands on a page of its own. */
+  private List<Region> rows(Touch touch) {
+    if (touch.isLarge()) {
+      return List.of(
+          name,
+          Tiles.row(
+              desk.scale(), touch.key("Engine", this::layout), touch.key("More", this::more)));
+    }
+    TouchKey edit = touch.key("Edit engine", this::edit);
+    return List.of(name, layout, kinds, Tiles.row(desk.scale(), units, edit));
+  }
+
+  private void more() {
+    List<Choice<Runnable>> more =
+        List.of(
+            new Choice<>(this::kinds, "Tags for", model.count() + " parts"),
+            new Choice<>(this::units, "Units", unitWords()),
+            new Choice<>(this::edit, "Edit engine", model.layout().title()));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "More", more, Runnable::run));
+  }
+
+  private String unitWords() {
+    return model.units() == UnitSystem.INCH ? "inches" : "millimeters";
+  }
+
+  private void turn(EngineView engine) {
+    engine.turnOver();
+    side = engine.side();
   }
 
   @Override

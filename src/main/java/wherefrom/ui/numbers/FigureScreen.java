@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.Kept;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.Split;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.FitText;
@@ -22,8 +24,6 @@ import wherefrom.workings.AmountInput;
 
 /** Asks for one figure with its unit and, where it is known, how far it may be off. */
 public final class FigureScreen extends Page implements Typable {
-  private static final double PAD_MM = 130;
-
   private final Touch touch;
   private final FigureModel model;
   private final String none;
@@ -49,7 +49,7 @@ public final class FigureScreen extends Page implements Typable {
     spread = touch.key("", () -> choose(true));
     kind = touch.key("", this::turnKind);
     units = new Tiles(desk.scale(), 3, Scale.GAP_MM, List.of());
-    lay(Panes.row(desk.scale(), pad(), side()));
+    lay(new Split(desk.scale(), pad(), side()));
     show();
   }
 
@@ -60,12 +60,12 @@ public final class FigureScreen extends Page implements Typable {
   private Region pad() {
     List<Node> keys = new ArrayList<>();
     for (String figure : List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0")) {
-      keys.add(touch.key(figure, () -> type(figure)));
+      keys.add(touch.padKey(figure, () -> type(figure)));
     }
-    keys.add(touch.key("Erase", this::erase));
+    keys.add(touch.padKey("Erase", this::erase));
     Region fields = Tiles.row(desk.scale(), value, spread);
     Region figures = Panes.grow(new Tiles(desk.scale(), 3, Scale.GAP_MM, keys));
-    return Panes.wide(Panes.column(desk.scale(), fields, figures), PAD_MM, desk.scale());
+    return Panes.grow(Panes.column(desk.scale(), fields, figures));
   }
 
   private Region side() {
@@ -80,7 +80,7 @@ public final class FigureScreen extends Page implements Typable {
     if (!none.isEmpty()) {
       ends.add(touch.key(none, () -> finish("")));
     }
-    ends.add(touch.key("Done", this::enter));
+    ends.add(touch.tag("Done", "", this::enter));
     return Panes.grow(
         Panes.column(
             desk.scale(),
@@ -88,7 +88,7 @@ public final class FigureScreen extends Page implements Typable {
             meaning,
             units,
             new Tiles(desk.scale(), 2, Scale.GAP_MM, turns),
-            new Tiles(desk.scale(), 2, Scale.GAP_MM, ends)));
+            new VBox(desk.scale().gap(), ends.toArray(Node[]::new))));
   }
 
   private void show() {

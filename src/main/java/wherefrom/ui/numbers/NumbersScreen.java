@@ -28,9 +28,7 @@ public final class NumbersScreen extends Page {
     lay(
         Panes.column(
             desk.scale(),
-            touch.key(
-                touch.brief("The plan: now beside ideas", "The plan"),
-                () -> open(() -> new PlanScreen(desk))),
+            touch.tag("The plan", "now beside ideas", () -> open(() -> new PlanScreen(desk))),
             touch.small("Single workings"),
             workings));
   }

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
@@ -25,7 +25,6 @@ public final class PlanScreen extends Page {
   private final Tiles heads;
   private final PlanTable table;
   private final TouchKey stepped;
-  private final VBox view;
 
   public PlanScreen(Desk desk) {
     super(desk, "The plan");
@@ -34,52 +33,27 @@ public final class PlanScreen extends Page {
     heads = new Tiles(desk.scale(), 5, Scale.GAP_MM, List.of());
     table = new PlanTable(touch);
     stepped = touch.key("", this::chooseStepped);
-    view = touch.isLarge() ? Panes.column(desk.scale(), heads, table) : Panes.column(desk.scale());
-    lay(view);
-    if (!touch.isLarge()) {
-      view.getChildren().add(table);
-    }
-    view.getChildren().addAll(keys());
+    lay(touch.isLarge()
+        ? Panes.column(desk.scale(), heads, table, keys())
+        : Panes.column(desk.scale(), table, keys()));
     show();
   }
 
-  private List<Node> keys() {
-    HBox steps =
-        Panes.row(
-            desk.scale(),
-            Panes.wide(touch.key("−", () -> step(-1)), Scale.PRIMARY_MM, desk.scale()),
-            Panes.grow(stepped),
-            Panes.wide(touch.key("+", () -> step(1)), Scale.PRIMARY_MM, desk.scale()));
-    Tiles others =
-        Tiles.row(
-            desk.scale(),
-            touch.key("Type it", this::type),
-            touch.key("Figures", () -> open(() -> new PlanFiguresScreen(desk, model))),
-            touch.key("Details", () -> list("Details of " + name(), model.details())),
-            touch.key("Parts, money", () -> list("Follows from " + name(), model.effects())),
-            touch.key("Plots", () -> open(() -> PlotsScreen.ofColumn(desk, model.chosen()))));
-    if (desk.scale().textFactor() >= 2) {
-      steps.getChildren().add(touch.key("More", this::more));
-      return List.of(steps);
-    }
-    if (touch.isLarge()) {
-      return List.of(steps, others);
-    }
-    Panes.wide(steps, 120, desk.scale());
-    return List.of(Panes.row(desk.scale(), steps, Panes.grow(others)));
-  }
-
-  /** The keys that have no room where the text is large. */
-  private void more() {
-    List<Choice<Runnable>> choices =
-        List.of(
-            new Choice<>(this::type, "Type it", ""),
-            new Choice<>(() -> open(() -> new PlanFiguresScreen(desk, model)), "Figures", ""),
-            new Choice<>(() -> list("Details of " + name(), model.details()), "Details", ""),
-            new Choice<>(() -> list("Follows from " + name(), model.effects()), "Parts, money", ""),
-            new Choice<>(
-                () -> open(() -> PlotsScreen.ofColumn(desk, model.chosen())), "Plots", ""));
-    open(() -> new ChoiceScreen<>(desk, "More of the plan", choices, Runnable::run));
+  private HBox keys() {
+    KeyRow others =
+        KeyRow.of(
+            desk,
+            new KeyRow.Act("Type it", this::type),
+            new KeyRow.Act("Figures", () -> open(() -> new PlanFiguresScreen(desk, model))),
+            new KeyRow.Act("Details", () -> list("Details of " + name(), model.details())),
+            new KeyRow.Act("Parts, money", () -> list("Follows from " + name(), model.effects())),
+            new KeyRow.Act("Plots", () -> open(() -> PlotsScreen.ofColumn(desk, model.chosen()))));
+    return Panes.row(
+        desk.scale(),
+        Panes.wide(touch.key("−", () -> step(-1)), Scale.KEY_MM, desk.scale()),
+        Panes.grow(stepped),
+        Panes.wide(touch.key("+", () -> step(1)), Scale.KEY_MM, desk.scale()),
+        Panes.grow(others));
   }
 
   private String name() {

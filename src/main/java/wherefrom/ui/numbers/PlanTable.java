@@ -16,7 +16,7 @@ import wherefrom.ui.controls.TouchKey;
 
 /** The plan's table: rows of cells under keys that choose a column; in pages where it is long. */
 final class PlanTable extends Region {
-  private static final double NAME_MM = 62;
+  private static final double NAME_MM = 42;
   private static final double LINE_MM = 1.2;
 
   private final Touch touch;
@@ -30,7 +30,7 @@ final class PlanTable extends Region {
 
   PlanTable(Touch touch) {
     this.touch = touch;
-    back = touch.primary("Back", () -> turn(Math.max(0, start - Math.max(1, shown))));
+    back = touch.key("Up", () -> turn(Math.max(0, start - Math.max(1, shown))));
     more = touch.key("Down", () -> turn(start + shown));
     Panes.grow(this);
   }
@@ -59,7 +59,7 @@ final class PlanTable extends Region {
   }
 
   private Region cell(PlanModel.Cell cell) {
-    FitText value = touch.fit(cell.words(), Scale.SMALL_MM, Scale.SMALL_MM, true);
+    FitText value = touch.fit(cell.words().replace(" ± ", "\n± "), Scale.SMALL_MM, Scale.SMALL_MM, true);
     if (cell.marked().isEmpty()) {
       return value;
     }
@@ -86,7 +86,7 @@ final class PlanTable extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return touch.scale().px(3 * Scale.PRIMARY_MM) + 2 * touch.scale().gap();
+    return touch.scale().px(3 * Scale.KEY_MM) + 2 * touch.scale().gap();
   }
 
   private double nameWidth() {

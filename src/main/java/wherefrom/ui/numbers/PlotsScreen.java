@@ -8,10 +8,10 @@ import wherefrom.job.numbers.JobCharts;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -22,7 +22,7 @@ public final class PlotsScreen extends Page {
   private final FitText heading;
   private final VBox middle;
   private final TouchKey before;
-  private final TouchKey next;
+  private final TagKey next;
   private final VBox view;
   private List<RecordPlot> charts = List.of();
   private int at;
@@ -44,17 +44,17 @@ public final class PlotsScreen extends Page {
     heading = touch.heading("").centred();
     middle = Panes.grow(Panes.column(desk.scale()));
     before = touch.key("Plot before", () -> turn(-1));
-    next = touch.key("Next plot", () -> turn(1));
+    next = touch.tag("Next plot", "", () -> turn(1));
     view =
         Panes.column(
             desk.scale(),
             heading,
             middle,
-            Tiles.row(
+            Panes.row(
                 desk.scale(),
                 before,
                 touch.key("Clearance limits", () -> open(() -> new ClearanceLimitsScreen(desk))),
-                next));
+                Panes.grow(next)));
     lay(view);
     if (desk.scale().textFactor() >= 2) {
       // The axes need the room; they say what is drawn.
@@ -72,7 +72,7 @@ public final class PlotsScreen extends Page {
     charts = plots.get();
     at = Math.max(0, Math.min(at, charts.size() - 1));
     before.offer(at > 0);
-    next.offer(at < charts.size() - 1);
+    next.setVisible(at < charts.size() - 1);
     heading.setWords(
         charts.isEmpty()
             ? "No plot yet"

@@ -67,7 +67,7 @@ public final class PhotosScreen implements Screen {
   @Override
   public void shown() {
     none.setVisible(photos().isEmpty());
-    rows.refill(PhotoStrip.rows(desk, loader, this::photos, PhotoStrip.ACROSS));
+    rows.refill(PhotoStrip.rows(desk, loader, this::photos, PhotoStrip.across(desk)));
   }
 
   @Override

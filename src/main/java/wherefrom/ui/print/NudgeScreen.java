@@ -13,6 +13,8 @@ import wherefrom.ui.controls.Touch;
 
 /** Moves the print on the paper by half millimetres. */
 public final class NudgeScreen implements Screen {
+  private static final int KEYS = 4;
+
   private final PrintTagsModel model;
   private final FitText now;
   private final VBox view;
@@ -21,26 +23,21 @@ public final class NudgeScreen implements Screen {
     this.model = model;
     Touch touch = desk.touch();
     now = touch.heading("").centred();
-    view =
-        Panes.column(
-            desk.scale(),
-            touch.text(
-                "Print the test page and hold it against a sheet of the stock. Then move the print:"
-                    + " each press is 0.5 mm."),
-            now,
-            Panes.grow(
-                Tiles.of(
-                    desk.scale(),
-                    3,
-                    new Region(),
-                    touch.primary("Up", () -> move(0, -1)),
-                    new Region(),
-                    touch.primary("Left", () -> move(-1, 0)),
-                    touch.key("Back to 0", this::reset),
-                    touch.primary("Right", () -> move(1, 0)),
-                    new Region(),
-                    touch.primary("Down", () -> move(0, 1)),
-                    new Region())));
+    FitText how =
+        touch.text("Hold the test page against a sheet. Each press moves the print 0.5 mm.");
+    Tiles keys =
+        Panes.grow(
+            Tiles.of(
+                desk.scale(),
+                KEYS,
+                touch.key("Left", () -> move(-1, 0)),
+                touch.key("Up", () -> move(0, -1)),
+                touch.key("Down", () -> move(0, 1)),
+                touch.key("Right", () -> move(1, 0))));
+    view = Panes.column(desk.scale(), now, keys, touch.key("Not moved", this::reset));
+    if (!touch.isLarge()) {
+      view.getChildren().add(0, how);
+    }
     now.setWords(words(model.nudge()));
   }
 

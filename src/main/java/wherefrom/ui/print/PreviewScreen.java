@@ -2,26 +2,47 @@ package wherefrom.ui.print;
 
 import java.util.Optional;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import wherefrom.job.print.PrintOrder;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TouchKey;
 
-/** The first page of what is to be printed, as large as the window allows. */
+/** The pages of what is to be printed, each as large as the window allows. */
 public final class PreviewScreen implements Screen {
   private static final int LONGEST = 1600;
 
-  private final Region view;
+  private final PrintTagsModel model;
+  private final SheetView sheet;
+  private final TouchKey turn;
+  private final VBox view;
 
-  PreviewScreen(Desk desk, Optional<PrintOrder> order) {
-    SheetView sheet = Panes.grow(new SheetView(desk, LONGEST));
-    sheet.show(order);
+  PreviewScreen(Desk desk, PrintTagsModel model) {
+    this.model = model;
+    sheet = Panes.grow(new SheetView(desk, LONGEST));
+    turn = desk.touch().key("Next page", this::turn);
     view = Panes.column(desk.scale(), sheet);
+    if (!model.pageWords().isEmpty()) {
+      view.getChildren().add(turn);
+    }
+  }
+
+  private void turn() {
+    model.turn();
+    shown();
+  }
+
+  @Override
+  public void shown() {
+    Optional<PrintOrder> order = model.order(false);
+    sheet.show(order, model.page());
+    turn.setWords("Next page, after " + model.pageWords());
   }
 
   @Override
   public String title() {
-    return "The first page";
+    return "The pages";
   }
 
   @Override

@@ -70,6 +70,11 @@ final class PrintTagsModel {
     return stock.map(Stock::title).orElse("no label stock");
   }
 
+  /** The same without the labels' size where their number tells: {@code A4 sheet, 24 labels}. */
+  String briefStock() {
+    return stockWords().replaceFirst("(\\d (labels|tags)) .*", "$1");
+  }
+
   /** Chooses a stock by its name or the path of the user's own file; says what is wrong with it. */
   void chooseStock(String nameOrFile) {
     StockChoice came = printer.findStock(nameOrFile);
@@ -202,7 +207,11 @@ final class PrintTagsModel {
 
   /** The labels of the saved file are on paper: they are printed. */
   String onPaper() {
-    PrintOrder order = saved.orElseThrow();
+    return elsewhere(saved.orElseThrow());
+  }
+
+  /** These labels are on paper, wherever they were printed: they are printed. */
+  String elsewhere(PrintOrder order) {
     int cells = order.setup().start() - 1 + order.faces().size();
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);
     return printed(
@@ -219,7 +228,7 @@ final class PrintTagsModel {
 
   private String printed(PrintOrder order, PrintOutcome.Printed done) {
     if (order.testPage()) {
-      return "The test page is ready: hold it against a sheet of the stock.";
+      return "The test page is ready. Hold it against a sheet of the stock.";
     }
     printing.printed(order.faces(), order.setup().stock());
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);

@@ -1,6 +1,7 @@
 package wherefrom.ui.print;
 
 import java.util.Optional;
+import javafx.scene.AccessibleRole;
 import javafx.scene.image.Image;
 import javafx.scene.layout.Region;
 import wherefrom.job.print.PrintOrder;
@@ -9,13 +10,14 @@ import wherefrom.ui.controls.Images;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
 
-/** The first page of what is to be printed, drawn away from the window's thread. */
+/** A page of what is to be printed, drawn away from the window's thread. */
 final class SheetView extends Region {
   private final Desk desk;
   private final int longest;
   private final PictureView picture;
   private final double rim;
   private Optional<PrintOrder> shown = Optional.empty();
+  private int page;
 
   /**
    * @param longest of the drawn page, in pixels
@@ -33,26 +35,29 @@ final class SheetView extends Region {
   static SheetView key(Desk desk, int longest, Runnable act) {
     SheetView view = new SheetView(desk, longest);
     view.getStyleClass().addAll("key", "plain");
+    view.setAccessibleRole(AccessibleRole.BUTTON);
+    view.setAccessibleText("the page, large");
     return desk.touch().target(view, act);
   }
 
-  /** Draws the first page of an order; what was asked for before counts no more. */
-  void show(Optional<PrintOrder> order) {
-    if (order.isPresent() && order.equals(shown)) {
+  /** Draws a page of an order, counted from 1; what was asked for before counts no more. */
+  void show(Optional<PrintOrder> order, int number) {
+    if (order.isPresent() && order.equals(shown) && number == page) {
       return;
     }
     shown = order;
+    page = number;
     if (order.isEmpty()) {
-      picture.say("Nothing to print.");
+      picture.say("Nothing to print. Press What for other tags and cards.");
       return;
     }
     desk.background(
-        () -> desk.equipment().printer().preview(order.get(), 1, longest).map(Images::of),
-        drawn -> drawn(order, drawn));
+        () -> desk.equipment().printer().preview(order.get(), number, longest).map(Images::of),
+        drawn -> drawn(order, number, drawn));
   }
 
-  private void drawn(Optional<PrintOrder> order, Optional<? extends Image> drawn) {
-    if (!order.equals(shown)) {
+  private void drawn(Optional<PrintOrder> order, int number, Optional<? extends Image> drawn) {
+    if (!order.equals(shown) || number != page) {
       return;
     }
     if (drawn.isPresent()) {

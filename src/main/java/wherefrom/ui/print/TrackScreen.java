@@ -8,6 +8,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.tags.Tracking;
 import wherefrom.parts.PartKind;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
@@ -25,15 +26,18 @@ public final class TrackScreen implements Screen {
   private final Set<PartKind> chosen = EnumSet.noneOf(PartKind.class);
   private final FitText total;
   private final VBox view;
+  private int tags;
 
   TrackScreen(Desk desk) {
     this.desk = desk;
     tracking = new Tracking(desk.getJob());
-    total = desk.touch().text("");
+    total = desk.touch().text("What is tracked stays so: it cannot be taken back.");
     Pager<List<PartKind>> list = Pager.list(desk.touch(), this::row);
-    view = Panes.column(desk.scale(), total, list, desk.touch().primary("Track them", this::track));
+    view = Panes.column(desk.scale(), list, desk.touch().tag("Track them", "", this::track));
+    if (!desk.touch().isLarge()) {
+      view.getChildren().add(0, total);
+    }
     list.setItems(rows());
-    count();
   }
 
   private List<List<PartKind>> rows() {
@@ -66,7 +70,8 @@ public final class TrackScreen implements Screen {
 
   private void count() {
     int more = chosen.stream().mapToInt(kind -> tracking.offered().getOrDefault(kind, 0)).sum();
-    total.setWords("Tags more: " + more + ". What is tracked stays so: it cannot be taken back.");
+    tags = more;
+    desk.navigator().changed();
   }
 
   private void track() {
@@ -80,6 +85,11 @@ public final class TrackScreen implements Screen {
             desk.say(((Tracking.Answer.Refused) came).sentence());
           }
         });
+  }
+
+  @Override
+  public String aside() {
+    return Words.count(tags, "tag") + " more";
   }
 
   @Override

@@ -22,38 +22,34 @@ final class Answers {
   private Answers() {}
 
   static Answer of(EngineJob job, Step step) {
-    if (step instanceof Step.Judged judged) {
-      return judged(job, judged.verdict());
-    }
-    if (step instanceof Step.WaitingForSpot waiting) {
-      Part part = waiting.part().part();
-      Answer answer =
-          place("Part in hand", part.home(), "Now scan the place card by the hole, or tap it.");
-      return waiting.replaced() ? answer.withCue(Cue.ASK) : answer;
-    }
-    if (step instanceof Step.WaitingForPart waiting) {
-      Answer answer =
-          new Answer(
-              Optional.empty(),
-              "Place",
-              List.of(waiting.spot().figures()),
-              waiting.spot().words() + ". Now scan the part.",
-              Optional.empty(),
-              Set.of(waiting.spot()));
-      return waiting.replaced() ? answer.withCue(Cue.ASK) : answer;
-    }
-    if (step instanceof Step.Shown shown) {
-      return place("It goes here", shown.part().part().home(), shown.sentence());
-    }
-    if (step instanceof Step.Next next) {
-      return place("Next place", next.place(), wanted(job, next.place()));
-    }
-    if (step instanceof Step.FittedOnPurpose fitted) {
-      return place("Fitted on purpose", fitted.place(), fitted.sentence());
-    }
-    return step instanceof Step.TookBack back
-        ? Answer.said("Taken back", Words.capital(back.sentence()))
-        : Answer.said("", ((Step.Said) step).sentence());
+    return step.match(
+        judged -> judged(job, judged.verdict()),
+        Answers::waiting,
+        Answers::waiting,
+        shown -> place("It goes here", shown.part().part().home(), shown.sentence()),
+        next -> place("Next place", next.place(), wanted(job, next.place())),
+        fitted -> place("Fitted on purpose", fitted.place(), fitted.sentence()),
+        back -> Answer.said("Taken back", Words.capital(back.sentence())),
+        said -> Answer.said("", said.sentence()));
+  }
+
+  private static Answer waiting(Step.WaitingForSpot waiting) {
+    Part part = waiting.part().part();
+    Answer answer =
+        place("Part in hand", part.home(), "Now scan the place card by the hole, or tap it.");
+    return waiting.replaced() ? answer.withCue(Cue.ASK) : answer;
+  }
+
+  private static Answer waiting(Step.WaitingForPart waiting) {
+    Answer answer =
+        new Answer(
+            Optional.empty(),
+            "Place",
+            List.of(waiting.spot().figures()),
+            waiting.spot().words() + ". Now scan the part.",
+            Optional.empty(),
+            Set.of(waiting.spot()));
+    return waiting.replaced() ? answer.withCue(Cue.ASK) : answer;
   }
 
   /** What stands when the screen comes up: parts that cannot be fitted yet are counted first. */

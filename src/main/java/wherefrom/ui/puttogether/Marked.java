@@ -35,6 +35,12 @@ record Marked(Optional<PartKind> kind, Optional<Spot> wrong, Optional<Spot> righ
     return spots;
   }
 
+  /** The right place; empty where there is none. */
+  Optional<Place> place() {
+    return kind.flatMap(
+        one -> right.filter(at -> Place.canLive(one, at)).map(at -> new Place(one, at)));
+  }
+
   private static Marked both(Part part, Spot wrong, Spot right) {
     return new Marked(Optional.of(part.kind()), Optional.of(wrong), Optional.of(right));
   }

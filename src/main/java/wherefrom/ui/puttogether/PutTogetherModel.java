@@ -30,6 +30,8 @@ import wherefrom.ui.controls.Answer;
 /** What the screen for putting together shows and does. */
 final class PutTogetherModel {
 
+  private static final Answer PLAIN = Answer.said("", "");
+
   private final OpenJob job;
   private final JobNames names;
   private final PutTogether together;
@@ -119,7 +121,7 @@ final class PutTogetherModel {
 
   Optional<Cue> choose(PutTogether.Mode mode) {
     if (stop().isEmpty()) {
-      answer = Answer.said("", "");
+      answer = PLAIN;
     }
     return take(() -> together.choose(mode));
   }
@@ -230,17 +232,44 @@ final class PutTogetherModel {
     return reason().flatMap(words -> take(() -> together.fitOnPurpose(words)));
   }
 
-  /** After a right place in the list: goes on to the next. */
+  /** The right place has been seen: what is due now stands again. */
   void moveOn() {
-    if (together.mode() == PutTogether.Mode.FOLLOW_THE_LIST && stop().isEmpty()) {
-      Step step =
-          together
-              .target()
-              .<Step>map(Step.Next::new)
-              .orElseGet(() -> new Step.Said("Nothing is missing."));
-      answer = Answers.of(state(), step);
-      answer.kind().ifPresent(shown -> kind = shown);
+    right = Optional.empty();
+    answer = due();
+    answer.kind().ifPresent(shown -> kind = shown);
+  }
+
+  /** The right place that stands until the next scan. */
+  Optional<Place> rightPlace() {
+    return right.flatMap(verdict -> Marked.of(verdict).place());
+  }
+
+  /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
+  Optional<Halves> halves() {
+    boolean plain = answer.cue().isEmpty() && (answer.equals(due()) || answer.equals(PLAIN));
+    return plain ? Optional.of(Halves.of(state(), mode(), together.due())) : Optional.empty();
+  }
+
+  /** What is left after a right place: the list's next place, else how many of the kind. */
+  String leftWords(Place place) {
+    if (mode() == PutTogether.Mode.FOLLOW_THE_LIST) {
+      return together
+          .target()
+          .map(next -> "Next: " + next.brief() + " " + next.kind().word())
+          .orElse("Nothing is left to fit.");
     }
+    long left = missing.places().stream().filter(at -> at.kind() == place.kind()).count();
+    PartKind fitted = place.kind();
+    return left == 0
+        ? "All " + fitted.plural() + " are fitted."
+        : left + " " + (left == 1 ? fitted.word() : fitted.plural()) + " to fit";
+  }
+
+  /** What a person says who had the part in turned. */
+  String turnedWords() {
+    boolean ends =
+        rightPlace().filter(at -> at.kind().orientation() == Orientation.TOP_END).isPresent();
+    return ends ? "I held it upside down" : "I held it back to front";
   }
 
   private Optional<Cue> take(Supplier<Step> deed) {

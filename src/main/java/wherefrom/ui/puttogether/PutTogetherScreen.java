@@ -1,20 +1,16 @@
 package wherefrom.ui.puttogether;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
-import javafx.animation.PauseTransition;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import javafx.util.Duration;
-import wherefrom.engine.Spot;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
-import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.app.Choice;
@@ -30,26 +26,29 @@ import wherefrom.ui.changes.ConsequenceScreen;
 import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.decide.DecidePartScreen;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.engine.EnginePages;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements Screen, Watching {
-  /** How long a right place stands before the list goes on. */
-  private static final Duration RIGHT_STANDS = Duration.millis(1200);
-
   private final Desk desk;
   private final PutTogetherModel model;
+  private final EngineView engine;
   private final WorkView work;
   private final StopView stop;
+  private final RightView right;
   private final StackPane view = Panes.grow(new StackPane());
   private boolean curing;
-  private final PauseTransition goOn = new PauseTransition(RIGHT_STANDS);
 
   public PutTogetherScreen(Desk desk) {
     this.desk = desk;
     model = new PutTogetherModel(desk.getJob(), desk.shelf());
-    work = new WorkView(desk.touch(), model, new WorkKeys());
+    EnginePages pages =
+        new EnginePages(desk, new FitIndex(desk, model, this::tap, this::scannedOnPage));
+    engine = pages.view();
+    work = new WorkView(desk.touch(), pages, new WorkKeys(desk.touch(), new Deeds()), engine);
+    right = new RightView(desk.touch(), model, new RightKeys());
     stop = new StopView(desk.touch(), new StopKeys(), desk.corner());
-    goOn.setOnFinished(event -> moveOn());
   }
 
   @Override
@@ -88,7 +87,6 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   @Override
   public void hidden() {
-    goOn.stop();
     desk.sounds().hush();
   }
 
@@ -133,6 +131,17 @@ public final class PutTogetherScreen implements Screen, Watching {
     draw();
   }
 
+  /** A place was tapped, on the drawing or on one of its pages. */
+  private void tap(Place place) {
+    desk.navigator().backTo(this);
+    answer(model.tap(place.spot()));
+  }
+
+  private void scannedOnPage(String text) {
+    desk.navigator().backTo(this);
+    scan(text);
+  }
+
   /** Sounds and shows what came of a deed. */
   private void answer(Optional<Cue> cue) {
     sound(cue);
@@ -140,14 +149,10 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void sound(Optional<Cue> cue) {
-    goOn.stop();
     if (model.stop().isEmpty()) {
       desk.sounds().hush();
     }
     cue.ifPresent(desk.sounds()::play);
-    if (cue.filter(Cue.RIGHT::equals).isPresent() && model.mode() == Mode.FOLLOW_THE_LIST) {
-      goOn.playFromStart();
-    }
     if (!model.trouble().isEmpty()) {
       desk.say(model.trouble());
     }
@@ -157,6 +162,12 @@ public final class PutTogetherScreen implements Screen, Watching {
     if (model.stop().isPresent()) {
       stop.show(model);
       view.getChildren().setAll(stop);
+      return;
+    }
+    Optional<Place> place = model.rightPlace();
+    if (place.isPresent()) {
+      right.show(model, place.get());
+      view.getChildren().setAll(right);
     } else {
       work.show(model);
       view.getChildren().setAll(work);
@@ -167,15 +178,10 @@ public final class PutTogetherScreen implements Screen, Watching {
     TypedCode.look(desk, question, typed -> answer(take(typed)));
   }
 
-  private final class WorkKeys implements WorkView.Keys {
+  private final class Deeds implements WorkKeys.Deeds {
     @Override
     public void choose(Mode mode) {
       answer(model.choose(mode));
-    }
-
-    @Override
-    public void tap(Spot spot) {
-      answer(model.tap(spot));
     }
 
     @Override
@@ -189,13 +195,25 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
-    public void turned() {
-      answer(model.turned());
+    public void skip() {
+      answer(model.act(Action.SKIP));
     }
 
     @Override
-    public void skip() {
-      answer(model.act(Action.SKIP));
+    public void turnOver() {
+      engine.turnOver();
+    }
+
+    @Override
+    public void ways() {
+      List<Choice<Runnable>> all =
+          List.of(
+              new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
+              new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
+              new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
+              new Choice<>(this::typeCode, "Type code", ""),
+              new Choice<>(this::missing, "Missing", ""));
+      desk.navigator().open(() -> new ChoiceScreen<>(desk, "Put together", all, Runnable::run));
     }
 
     @Override
@@ -207,20 +225,27 @@ public final class PutTogetherScreen implements Screen, Watching {
     public void decide() {
       desk.navigator().show(ScreenId.DECIDE);
     }
+  }
 
+  private final class RightKeys implements RightView.Keys {
     @Override
-    public void chooseKind() {
-      List<Choice<PartKind>> kinds = new ArrayList<>();
-      model.state().kinds().stream()
-          .sorted()
-          .forEach(kind -> kinds.add(new Choice<>(kind, kind.plural(), "")));
-      desk.navigator()
-          .open(() -> new ChoiceScreen<>(desk, "Shown on the engine", kinds, this::show));
+    public void turned() {
+      answer(model.turned());
     }
 
-    private void show(PartKind kind) {
-      model.show(kind);
-      draw();
+    @Override
+    public void skip() {
+      answer(model.act(Action.SKIP));
+    }
+
+    @Override
+    public void finish() {
+      desk.navigator().open(() -> new MissingScreen(desk));
+    }
+
+    @Override
+    public void more() {
+      moveOn();
     }
   }
 

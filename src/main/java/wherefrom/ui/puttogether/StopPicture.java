@@ -13,8 +13,6 @@ import wherefrom.drawing.Foot;
 import wherefrom.drawing.KindPair;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
 import wherefrom.engine.Spot;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
@@ -104,34 +102,46 @@ final class StopPicture implements VerdictVisitor<Optional<Region>> {
   }
 
   private Optional<Function<Bounds, Drawing>> neighbors(Spot one, Spot other) {
-    if (one instanceof ValveSpot a
-        && other instanceof ValveSpot b
-        && a.cylinder() == b.cylinder()) {
-      return Optional.of(drawn().columns(a.cylinder(), EnumSet.of(Column.EXHAUST, Column.INTAKE)));
-    }
-    boolean rod =
-        one instanceof RodSpot a && other instanceof RodSpot b && a.cylinder() == b.cylinder();
-    boolean main =
-        one instanceof MainSpot a && other instanceof MainSpot b && a.number() == b.number();
-    return rod || main ? Optional.of(drawn().bearing(one, Set.of())) : Optional.empty();
+    boolean same = Place.homeOf(one) == Place.homeOf(other) && one.number() == other.number();
+    return same
+        ? one.match(this::both, bore -> none(), this::whole, this::whole, cam -> none())
+        : none();
+  }
+
+  private static Optional<Function<Bounds, Drawing>> none() {
+    return Optional.empty();
+  }
+
+  private Optional<Function<Bounds, Drawing>> both(ValveSpot valve) {
+    return Optional.of(
+        drawn().columns(valve.cylinder(), EnumSet.of(Column.EXHAUST, Column.INTAKE)));
+  }
+
+  private Optional<Function<Bounds, Drawing>> whole(Spot half) {
+    return Optional.of(drawn().bearing(half, Set.of()));
   }
 
   /** One place, large. */
   private Optional<Region> one(
       Place place, Set<Place> marked, PartState as, Set<Place> wrong, Set<Place> right) {
     Function<Place, PartState> shownAs = at -> at.equals(place) ? as : states.apply(at);
-    Spot spot = place.spot();
-    if (spot instanceof ValveSpot valve) {
-      Column column = valve.side() == ValveSide.EXHAUST ? Column.EXHAUST : Column.INTAKE;
-      return shown(column(valve, column, marked), shownAs, wrong, right);
-    }
-    if (spot instanceof RodSpot || spot instanceof MainSpot) {
-      return shown(drawn().bearing(spot, marked), shownAs, wrong, right);
-    }
-    return engine(place.kind(), wrong, right);
+    return large(place.spot(), marked)
+        .map(maker -> shown(maker, shownAs, wrong, right))
+        .orElseGet(() -> engine(place.kind(), wrong, right));
   }
 
-  private Function<Bounds, Drawing> column(ValveSpot valve, Column column, Set<Place> marked) {
+  /** What shows a spot large; empty where only the engine does. */
+  private Optional<Function<Bounds, Drawing>> large(Spot spot, Set<Place> marked) {
+    return spot.match(
+        valve -> Optional.of(column(valve, marked)),
+        bore -> Optional.empty(),
+        rod -> Optional.of(drawn().bearing(rod, marked)),
+        main -> Optional.of(drawn().bearing(main, marked)),
+        cam -> Optional.empty());
+  }
+
+  private Function<Bounds, Drawing> column(ValveSpot valve, Set<Place> marked) {
+    Column column = valve.side() == ValveSide.EXHAUST ? Column.EXHAUST : Column.INTAKE;
     return drawn().columns(valve.cylinder(), EnumSet.of(column), marked);
   }
 

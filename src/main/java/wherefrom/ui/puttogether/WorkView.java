@@ -1,126 +1,260 @@
 package wherefrom.ui.puttogether;
 
-import java.util.EnumMap;
-import java.util.Map;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.VBox;
-import wherefrom.engine.Spot;
-import wherefrom.job.puttogether.PutTogether.Mode;
-import wherefrom.job.puttogether.ToFit;
-import wherefrom.parts.PartKind;
-import wherefrom.rules.Cue;
-import wherefrom.text.Words;
-import wherefrom.ui.controls.Answer;
-import wherefrom.ui.controls.AnswerCard;
-import wherefrom.ui.controls.EngineDrawing;
-import wherefrom.ui.controls.EngineSide;
-import wherefrom.ui.controls.Fold;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Point2D;
+import javafx.scene.layout.Region;
+import wherefrom.drawing.Foot;
+import wherefrom.drawing.Look;
+import wherefrom.engine.Layout;
+import wherefrom.parts.Orientation;
+import wherefrom.parts.Place;
+import wherefrom.parts.Places;
+import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Wire;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartShape;
+import wherefrom.ui.engine.EnginePages;
 
-/** The screen while nothing is stopped: the modes, the answer, the drawn engine. */
-final class WorkView extends VBox {
-
-  /** What the keys do. */
-  interface Keys {
-    void choose(Mode mode);
-
-    void tap(Spot spot);
-
-    void typeCode();
-
-    void missing();
-
-    void turned();
-
-    void chooseKind();
-
-    void skip();
-
-    void print();
-
-    void decide();
-  }
+/**
+ * Putting together while nothing is stopped: the half that is known and the one that is to come,
+ * with the wire between them; the engine; the keys.
+ */
+final class WorkView extends Region {
+  private static final double HALF_MM = 33.5;
+  private static final double BETWEEN_MM = 19;
+  private static final double SIDE_MM = 37;
+  private static final double SHAPE_MM = 24;
+  private static final int BENDS = 24;
 
   private final Touch touch;
-  private final Keys keys;
-  private final Map<Mode, TouchKey> modes = new EnumMap<>(Mode.class);
-  private final AnswerCard card;
-  private final EngineDrawing drawing;
-  private final Tiles bar;
-  private final TouchKey missing;
+  private final WorkKeys keys;
+  private final EnginePages pages;
+  private final EngineView engine;
+  private final Wire wire;
+  private final FitText way;
+  private List<TouchKey> rowKeys = List.of();
+  private List<TouchKey> sideKeys = List.of();
+  private Optional<AnswerPanel> card = Optional.empty();
+  private Optional<HalfTag> part = Optional.empty();
+  private Optional<HalfTag> place = Optional.empty();
+  private Optional<Region> shape = Optional.empty();
+  private Tiles row;
+  private Tiles side;
+  private boolean upright;
 
-  WorkView(Touch touch, PutTogetherModel model, Keys keys) {
-    super(touch.scale().gap());
+  WorkView(Touch touch, EnginePages pages, WorkKeys keys, EngineView engine) {
     this.touch = touch;
     this.keys = keys;
-    card = new AnswerCard(touch);
-    drawing = new EngineDrawing(touch, model.state().layout(), keys::tap);
-    missing = touch.primary("", keys::missing);
-    bar =
-        Tiles.row(
-            touch.scale(),
-            mode(Mode.FOLLOW_THE_LIST, touch.brief("Follow the list", "Follow")),
-            mode(Mode.SCAN_BOTH, touch.brief("Scan both", "Both")),
-            mode(Mode.WHERE_DOES_THIS_GO, touch.brief("Where does this go?", "Where?")),
-            touch.primary(touch.brief("Type a code", "Type"), keys::typeCode),
-            missing);
+    this.pages = pages;
+    this.engine = engine;
+    engine.foot(Foot.NONE);
+    wire = new Wire(touch.scale());
+    way = touch.fit("", Scale.SMALL_MM, Scale.SMALL_MM, true).centred();
+    row = tiles(List.of(), 1);
+    side = tiles(List.of(), 1);
     Panes.grow(this);
   }
 
-  private TouchKey mode(Mode mode, String title) {
-    TouchKey key = touch.primary(title, () -> keys.choose(mode));
-    modes.put(mode, key);
-    return key;
+  private Tiles tiles(List<TouchKey> made, int columns) {
+    return new Tiles(touch.scale(), columns, Scale.GAP_MM, made);
   }
 
   void show(PutTogetherModel model) {
-    modes.forEach((mode, key) -> key.select(mode == model.mode()));
-    missing.setWords(
-        ToFit.isNothing(model.state())
-            ? touch.brief("Close up", "Close")
-            : touch.brief("Still missing", "Missing"));
-    Answer answer = model.answer();
-    card.show(answer);
-    drawing.show(EngineSide.of(model.kind()), model::stateAt);
-    drawing.light(answer.lit());
-    HBox middle = Panes.row(touch.scale(), card, side(model));
-    getChildren()
-        .setAll(new Fold(touch, Panes.column(touch.scale(), bar, Panes.grow(middle)), drawing));
+    Optional<Halves> halves = model.halves();
+    part = halves.map(all -> new HalfTag(touch, all.part(), all.hasPart()));
+    place = halves.map(all -> new HalfTag(touch, all.place(), all.hasPlace()));
+    card = halves.isPresent() ? Optional.empty() : answered(model);
+    rowKeys = keys.row(model);
+    sideKeys = keys.side(model);
+    look(model, halves);
+    fill();
   }
 
-  private VBox side(PutTogetherModel model) {
-    VBox side = Panes.column(touch.scale());
-    if (model.canBeTurned()) {
-      side.getChildren().add(touch.primary(turnedWords(model.kind()), keys::turned));
-    } else if (model.mode() == Mode.FOLLOW_THE_LIST) {
-      side.getChildren().add(touch.primary("Skip", keys::skip));
-    }
-    if (model.decisionsWait()) {
-      side.getChildren().add(touch.primary("Decide", keys::decide));
-    }
-    if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
-      side.getChildren().add(touch.key(touch.brief("Print a tag anew", "Print"), keys::print));
-    }
-    // Large text leaves room for one key; the kind follows what is scanned anyway.
-    if (side.getChildren().isEmpty() || touch.scale().textFactor() <= 1) {
-      side.getChildren()
-          .add(
-              touch.key(
-                  touch.brief(
-                      "Shown: " + model.kind().plural(), Words.capital(model.kind().plural())),
-                  keys::chooseKind));
-    }
-    double least = side.minWidth(-1) / touch.scale().pixelsPerMm();
-    return Panes.wide(side, Math.max(50, least), touch.scale());
+  private Optional<AnswerPanel> answered(PutTogetherModel model) {
+    return Optional.of(new AnswerPanel(touch, model.answer()));
   }
 
-  private static String turnedWords(PartKind kind) {
-    return switch (kind.orientation()) {
-      case TOP_END -> "I held it upside down";
-      case NONE, HALF, FACING -> "I held it back to front";
+  private void look(PutTogetherModel model, Optional<Halves> halves) {
+    Optional<Place> about = halves.flatMap(Halves::here);
+    about.ifPresent(at -> engine.look(EngineView.sideOf(at.kind())));
+    if (halves.isEmpty()) {
+      engine.look(EngineView.sideOf(model.kind()));
+    }
+    pages.show(engine);
+    Optional<Place> held = about.filter(at -> halves.filter(Halves::hasPart).isPresent());
+    Layout layout = model.state().layout();
+    shape = held.map(at -> shape(layout, at));
+    way.setWords(held.map(at -> way(Places.orientation(layout, at.kind()))).orElse(""));
+  }
+
+  private Region shape(Layout layout, Place at) {
+    return new PartShape(touch.scale(), layout, at, touch.scale().px(SHAPE_MM), Look.HERE);
+  }
+
+  private static String way(Orientation binds) {
+    return switch (binds) {
+      case NONE -> "";
+      case TOP_END -> "top end up";
+      case HALF -> "tang in its notch";
+      case FACING -> "same way round";
     };
+  }
+
+  /** Whether all keys stand in rows below the drawing. */
+  private boolean isStacked() {
+    return upright || touch.isLarge();
+  }
+
+  private void fill() {
+    List<TouchKey> all = new ArrayList<>(rowKeys);
+    if (isStacked()) {
+      all.addAll(sideKeys);
+    }
+    row = tiles(all, upright ? 3 : Math.max(1, all.size()));
+    side = tiles(isStacked() ? List.of() : sideKeys, 1);
+    List<Region> shown = new ArrayList<>(List.of(engine, side, row, way));
+    for (Optional<? extends Region> one : List.of(shape, part, place, card)) {
+      one.ifPresent(shown::add);
+    }
+    getChildren().setAll(shown);
+    if (part.isPresent()) {
+      getChildren().add(wire);
+    }
+    shown.forEach(Region::applyCss);
+    requestLayout();
+  }
+
+  @Override
+  public javafx.geometry.Orientation getContentBias() {
+    return javafx.geometry.Orientation.HORIZONTAL;
+  }
+
+  private double gap() {
+    return touch.scale().gap();
+  }
+
+  private double half(double width) {
+    return (width - touch.scale().px(BETWEEN_MM)) / 2;
+  }
+
+  /** Whether the halves have no room side by side. */
+  private boolean isTall(double width) {
+    double widest =
+        Math.max(
+            part.map(tag -> tag.minWidth(-1)).orElse(0.0),
+            place.map(tag -> tag.minWidth(-1)).orElse(0.0));
+    return widest > half(width);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return leastHead(width) + row.minHeight(width) + gap();
+  }
+
+  private double leastHead(double width) {
+    if (card.isPresent()) {
+      return card.get().minHeight(width);
+    }
+    double wide = isTall(width) ? width : half(width);
+    double one = part.map(tag -> tag.minHeight(wide)).orElse(0.0);
+    double both = Math.max(one, place.map(tag -> tag.minHeight(wide)).orElse(0.0));
+    return isTall(width) ? 2 * both + gap() : both;
+  }
+
+  /** The height of the halves, or of the answer in their place. */
+  private double head(double width, double most) {
+    double least = leastHead(width);
+    double wanted = card.map(one -> one.prefHeight(width)).orElse(touch.scale().px(HALF_MM));
+    return Math.max(least, Math.min(wanted, 0.5 * most));
+  }
+
+  @Override
+  protected void layoutChildren() {
+    boolean stands = getHeight() > getWidth();
+    if (stands != upright) {
+      upright = stands;
+      fill();
+    }
+    double width = getWidth();
+    double rows = Math.ceil(row.minHeight(width));
+    put(row, 0, getHeight() - rows, width, rows);
+    double room = getHeight() - rows - gap();
+    double head = Math.min(room, head(width, room));
+    if (card.isPresent()) {
+      put(card.get(), 0, 0, width, head);
+    } else {
+      putHalves(width, head);
+    }
+    under(width, head + gap(), room);
+  }
+
+  private void under(double width, double top, double bottom) {
+    boolean beside = !isStacked() && !sideKeys.isEmpty();
+    double wide = beside ? Math.floor(Math.max(touch.scale().px(SIDE_MM), side.minWidth(-1))) : 0;
+    double keysHigh = beside ? Math.ceil(side.minHeight(wide)) : 0;
+    put(side, width - wide, bottom - keysHigh, wide, keysHigh);
+    double free = bottom - top - (beside ? keysHigh + gap() : 0);
+    putShape(width - wide, top, wide, free);
+    double left = width - (beside ? wide + gap() : 0);
+    double high = bottom - top;
+    double least = Math.max(1, 0.65 * touch.scale().textFactor());
+    engine.setVisible(high >= least * touch.scale().px(Scale.KEY_MM));
+    put(engine, 0, top, left, high);
+  }
+
+  /** The part and which end goes up, where they have room above the keys. */
+  private void putShape(double x, double y, double wide, double high) {
+    double words = wide > 0 && !way.words().isEmpty() ? way.minHeight(wide) : 0;
+    double square = shape.map(large -> large.prefHeight(-1)).orElse(0.0);
+    boolean told = words > 0 && words <= high;
+    boolean drawn = square > 0 && square <= wide && square + words <= high;
+    way.setVisible(told);
+    shape.ifPresent(large -> large.setVisible(drawn));
+    double from = y + Math.max(0, (high - words - (drawn ? square : 0)) / 2);
+    if (drawn) {
+      shape.ifPresent(large -> put(large, x + (wide - square) / 2, from, square, square));
+    }
+    if (told) {
+      put(way, x, from + (drawn ? square : 0), wide, words);
+    }
+  }
+
+  private void putHalves(double width, double high) {
+    HalfTag one = part.orElseThrow();
+    HalfTag other = place.orElseThrow();
+    if (isTall(width)) {
+      double each = (high - gap()) / 2;
+      put(one, 0, 0, width, each);
+      put(other, 0, each + gap(), width, each);
+      wire.lead(List.of());
+      return;
+    }
+    double half = half(width);
+    put(one, 0, 0, half, high);
+    put(other, width - half, 0, half, high);
+    wire.lead(curve(half, width - half, high / 2));
+  }
+
+  /** The wire sags between the two tags. */
+  private static List<Point2D> curve(double from, double to, double y) {
+    List<Point2D> points = new ArrayList<>();
+    for (int at = 0; at <= BENDS; at++) {
+      double share = (double) at / BENDS;
+      double sag = 0.22 * (to - from) * Math.sin(Math.PI * share);
+      points.add(new Point2D(from + share * (to - from), y + sag));
+    }
+    return points;
+  }
+
+  private static void put(Region region, double x, double y, double width, double height) {
+    region.resizeRelocate(
+        Math.round(x), Math.round(y), Math.floor(width), Math.floor(Math.max(0, height)));
   }
 }

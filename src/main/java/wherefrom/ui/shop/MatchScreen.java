@@ -10,13 +10,13 @@ import wherefrom.parts.Part;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.TouchKey;
 
 /** Who each untagged part may be, to be agreed on one by one. */
 public final class MatchScreen extends Page {
@@ -25,14 +25,14 @@ public final class MatchScreen extends Page {
   private final RetagModel model;
   private final FitText prompt;
   private final Pager<Match> rows;
-  private final TouchKey print;
+  private final TagKey print;
 
   MatchScreen(Desk desk, RetagModel model) {
     super(desk, "Which is which?");
     this.model = model;
     prompt = touch().text("");
     rows = Pager.list(desk.touch(), this::row);
-    print = touch().key("Print the new tags", this::print);
+    print = touch().tag("Print the new tags", "", this::print);
     lay(Panes.column(desk.scale(), prompt, rows, print));
   }
 
@@ -49,7 +49,7 @@ public final class MatchScreen extends Page {
     List<Match> ordered = new ArrayList<>(model.matches());
     ordered.sort(Comparator.comparing(match -> !isOpen(match)));
     rows.refill(ordered);
-    print.offer(model.acceptedCount() > 0);
+    print.setVisible(model.acceptedCount() > 0);
   }
 
   /** Whether it waits for the person's word. */

@@ -14,6 +14,7 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
@@ -32,14 +33,16 @@ public final class RetagScreen extends Page {
   private final FitText prompt;
   private final Pager<Region> rows;
   private final Tiles keys;
+  private final TagKey measure;
 
   RetagScreen(Desk desk, RetagModel model) {
     super(desk, "Tags lost");
     this.model = model;
     prompt = touch().text("");
     rows = Pager.list(desk.touch(), row -> row);
+    measure = touch().tag("", "", this::next);
     keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
-    lay(Panes.column(desk.scale(), prompt, rows, keys));
+    lay(Panes.column(desk.scale(), prompt, rows, keys, measure));
   }
 
   @Override
@@ -55,6 +58,8 @@ public final class RetagScreen extends Page {
               () -> change(found)));
     }
     rows.refill(lines);
+    measure.setWords("Measure number " + model.nextMark(), "");
+    measure.setVisible(model.kind().isPresent());
     keys.setCells(offered());
   }
 
@@ -91,7 +96,6 @@ public final class RetagScreen extends Page {
               }));
     }
     offered.add(touch.key("Tools…", this::chooseTool));
-    offered.add(touch.key("Measure number " + model.nextMark(), this::next));
     if (!model.found().isEmpty()) {
       offered.add(touch.key("Which is which?", this::match));
     }

@@ -10,11 +10,12 @@ import wherefrom.job.shop.Washing;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 
 /** What is away: the visits to the machine shop, the washing, and parts without their tags. */
 public final class ShopScreen extends Page {
@@ -23,12 +24,14 @@ public final class ShopScreen extends Page {
   public ShopScreen(Desk desk) {
     super(desk, "Machine shop");
     rows = Pager.list(desk.touch(), row -> row);
-    Tiles keys =
-        Tiles.row(
-            desk.scale(),
-            touch().key("New visit", this::fresh),
-            touch().key("Washing", this::washing),
-            touch().key("Tags lost", this::lost));
+    Foot keys =
+        new Foot(
+            desk,
+            touch().tag("New visit", "", this::fresh),
+            KeyRow.of(
+                desk,
+                new KeyRow.Act("Washing", this::washing),
+                new KeyRow.Act("Tags lost", this::lost)));
     lay(Panes.column(desk.scale(), rows, keys));
   }
 

@@ -1,56 +1,46 @@
 package wherefrom.ui.shop;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import wherefrom.engine.Spot;
-import wherefrom.job.EngineJob;
-import wherefrom.job.PlaceState;
 import wherefrom.parts.PartKind;
-import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.EngineDrawing;
-import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.FitText;
-import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.KindKey;
+import wherefrom.ui.engine.EnginePages;
 
 /** The drawn engine, on which parts are tapped instead of scanned. */
 public final class TapScreen implements Screen, Scannable {
   private final Desk desk;
   private final String title;
   private final Taking taking;
-  private final EngineDrawing drawing;
-  private final TouchKey kindKey;
   private final FitText said;
-  private final StackPane view = Panes.grow(new StackPane());
+  private final VBox view;
   private PartKind kind;
+  private EnginePages pages;
+  private EngineView engine;
 
   TapScreen(Desk desk, String title, Taking taking) {
     this.desk = desk;
     this.title = title;
     this.taking = taking;
     kind = kinds().get(0);
-    drawing = new EngineDrawing(desk.touch(), desk.state().layout(), this::tap);
-    kindKey = desk.touch().primary("", this::chooseKind);
-    said = desk.touch().text("");
+    pages = new EnginePages(desk, new TapIndex(desk, taking, kind));
+    engine = pages.view();
+    said = desk.touch().small("").within(2);
+    view = Panes.column(desk.scale());
   }
 
   private List<PartKind> kinds() {
     return desk.state().kinds().stream().sorted().toList();
-  }
-
-  private void tap(Spot spot) {
-    taking.tap(kind, spot);
-    desk.navigator().changed();
   }
 
   @Override
@@ -58,18 +48,37 @@ public final class TapScreen implements Screen, Scannable {
     taking.scan(text);
   }
 
-  private void chooseKind() {
-    List<Choice<PartKind>> choices = new ArrayList<>();
-    kinds().forEach(each -> choices.add(new Choice<>(each, each.plural(), "")));
-    desk.navigator()
-        .open(
+  private void choose(PartKind chosen) {
+    kind = chosen;
+    pages = new EnginePages(desk, new TapIndex(desk, taking, kind));
+    engine = pages.view();
+    desk.navigator().changed();
+  }
+
+  /** The kinds as their shapes, or behind one key where words are large. */
+  private Region kindKeys() {
+    if (!desk.touch().isLarge()) {
+      return KindKey.row(
+          desk.touch(), desk.state().layout(), kinds(), Optional.of(kind), this::choose);
+    }
+    List<Choice<PartKind>> choices =
+        kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
+    return desk.touch()
+        .key(
+            Words.capital(kind.plural()),
             () ->
-                new ChoiceScreen<>(desk, "Shown on the engine", choices, chosen -> kind = chosen));
+                desk.navigator()
+                    .open(() -> new ChoiceScreen<>(desk, title, choices, this::choose)));
   }
 
   @Override
   public String title() {
     return title;
+  }
+
+  @Override
+  public String aside() {
+    return kind.plural();
   }
 
   @Override
@@ -88,18 +97,8 @@ public final class TapScreen implements Screen, Scannable {
   }
 
   private void draw() {
-    EngineJob state = desk.state();
-    kindKey.setWords(desk.touch().brief("Shown: " + kind.plural(), Words.capital(kind.plural())));
     said.setWords(taking.words());
-    VBox words = Panes.column(desk.scale(), kindKey, said);
-    drawing.show(
-        EngineSide.of(kind),
-        spot ->
-            java.util.Optional.of(spot)
-                .filter(at -> Place.canLive(kind, at))
-                .map(at -> new Place(kind, at))
-                .filter(place -> state.places().contains(place))
-                .<PlaceState>map(state::state));
-    view.getChildren().setAll(new Fold(desk.touch(), words, drawing));
+    pages.show(engine);
+    view.getChildren().setAll(kindKeys(), engine, said);
   }
 }

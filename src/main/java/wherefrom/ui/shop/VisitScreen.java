@@ -2,11 +2,12 @@ package wherefrom.ui.shop;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.job.shop.ShopOrder;
-import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
@@ -14,20 +15,19 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Scale;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
 /** One visit to the machine shop: parts go on it, the slip is printed, parts come back. */
 public final class VisitScreen extends Page implements Scannable {
-  private static final int KEYS_PER_ROW = 4;
 
   private final VisitModel model;
   private final Taking taking;
   private final Slip slip;
   private final FitText said;
   private final Pager<VisitModel.Row> rows;
-  private final Tiles keys;
+  private final TagKey want;
+  private final KeyRow keys;
+  private final Foot foot;
 
   VisitScreen(Desk desk, VisitModel model) {
     super(desk, "");
@@ -36,8 +36,10 @@ public final class VisitScreen extends Page implements Scannable {
     slip = new Slip(desk, model);
     said = touch().text("");
     rows = Pager.list(desk.touch(), this::row);
-    keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
-    lay(Panes.column(desk.scale(), said, rows, keys));
+    want = touch().tag("", "", this::want);
+    keys = KeyRow.of(desk);
+    foot = new Foot(desk, want, keys);
+    lay(Panes.column(desk.scale(), said, rows, foot));
   }
 
   @Override
@@ -49,7 +51,10 @@ public final class VisitScreen extends Page implements Scannable {
   protected void refresh() {
     said.setWords(taking.words() + touch().brief(" " + model.count(), ""));
     rows.refill(model.rows());
-    keys.setCells(model.checkingIn() ? checkingIn() : puttingOn());
+    String work = model.wanted().words();
+    want.setWords(work.isEmpty() ? "What is wanted?" : "To " + work, "");
+    foot.offerTag(!model.checkingIn());
+    keys.setActs(model.checkingIn() ? checkingIn() : puttingOn());
   }
 
   @Override
@@ -57,33 +62,24 @@ public final class VisitScreen extends Page implements Scannable {
     taking.scan(text);
   }
 
-  private List<Node> puttingOn() {
-    Touch touch = desk.touch();
-    String work = model.wanted().words();
-    Node want = touch.key(work.isEmpty() ? "What is wanted?" : "To " + work, this::want);
-    return Deeds.keys(
-        desk,
-        List.of(want),
-        List.of(
-            new Deeds.Deed("Tap on the engine", this::tap),
-            new Deeds.Deed("Type a code", taking::askCode),
-            new Deeds.Deed("No tag…", () -> WorkAsking.ask(desk, this::add)),
-            new Deeds.Deed("Do not lose…", () -> LineAsking.askSmall(desk, this::add)),
-            new Deeds.Deed("Print the slip…", slip::print),
-            new Deeds.Deed("Slip as PDF…", slip::save),
-            new Deeds.Deed("Check in", () -> turn(true))));
+  private List<KeyRow.Act> puttingOn() {
+    return List.of(
+        new KeyRow.Act("Check in", () -> turn(true)),
+        new KeyRow.Act("Tap on the engine", this::tap),
+        new KeyRow.Act("Type a code", taking::askCode),
+        new KeyRow.Act("No tag…", () -> WorkAsking.ask(desk, this::add)),
+        new KeyRow.Act("Do not lose…", () -> LineAsking.askSmall(desk, this::add)),
+        new KeyRow.Act("Print the slip…", slip::print),
+        new KeyRow.Act("Slip as PDF…", slip::save));
   }
 
-  private List<Node> checkingIn() {
-    return Deeds.keys(
-        desk,
-        List.of(),
-        List.of(
-            new Deeds.Deed("Add more", () -> turn(false)),
-            new Deeds.Deed("Tap on the engine", this::tap),
-            new Deeds.Deed("Type a code", taking::askCode),
-            new Deeds.Deed("Print the slip…", slip::print),
-            new Deeds.Deed("Slip as PDF…", slip::save)));
+  private List<KeyRow.Act> checkingIn() {
+    return List.of(
+        new KeyRow.Act("Add more", () -> turn(false)),
+        new KeyRow.Act("Tap on the engine", this::tap),
+        new KeyRow.Act("Type a code", taking::askCode),
+        new KeyRow.Act("Print the slip…", slip::print),
+        new KeyRow.Act("Slip as PDF…", slip::save));
   }
 
   private void turn(boolean checkingIn) {

@@ -9,8 +9,10 @@ import wherefrom.job.Caution;
 import wherefrom.job.shop.Washing;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Deeds;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
@@ -18,20 +20,16 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Scale;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.takeapart.CautionScreen;
 
 /** Off for washing in numbered baskets, and back by scan or by count. */
 public final class WashScreen extends Page implements Scannable {
-  private static final int KEYS_PER_ROW = 5;
 
   private final WashModel model;
   private final Taking taking;
   private final FitText said;
-  private final TouchKey basket;
+  private final TagKey basket;
   private final Pager<Region> rows;
 
   WashScreen(Desk desk, WashModel model) {
@@ -40,28 +38,23 @@ public final class WashScreen extends Page implements Scannable {
     Touch touch = desk.touch();
     taking = new Taking(desk, model);
     said = touch.text("");
-    basket = touch.key("", this::chooseBasket);
+    basket = touch.tag("", "", this::chooseBasket);
     rows = Pager.list(touch, row -> row);
-    Tiles keys =
-        new Tiles(
-            desk.scale(),
-            KEYS_PER_ROW,
-            Scale.GAP_MM,
-            Deeds.keys(
-                desk,
-                List.of(basket),
-                List.of(
-                    new Deeds.Deed("Tap on the engine", this::tap),
-                    new Deeds.Deed("Type a code", taking::askCode),
-                    new Deeds.Deed("Count it back", this::count),
-                    new Deeds.Deed("Cautions", this::cautions))));
+    KeyRow others =
+        KeyRow.of(
+            desk,
+            new KeyRow.Act("Tap on the engine", this::tap),
+            new KeyRow.Act("Type a code", taking::askCode),
+            new KeyRow.Act("Count it back", this::count),
+            new KeyRow.Act("Cautions", this::cautions));
+    Foot keys = new Foot(desk, basket, others);
     lay(Panes.column(desk.scale(), said, rows, keys));
   }
 
   @Override
   protected void refresh() {
     said.setWords(taking.words());
-    basket.setWords("Basket " + model.basket());
+    basket.setWords("Basket " + model.basket(), "press for another");
     List<Region> lines = new ArrayList<>();
     model.rows().forEach(row -> lines.add(row(row)));
     if (lines.isEmpty()) {

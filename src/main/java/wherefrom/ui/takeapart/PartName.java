@@ -2,12 +2,9 @@ package wherefrom.ui.takeapart;
 
 import java.util.Locale;
 import wherefrom.drawing.PlaceWords;
-import wherefrom.engine.BoreSpot;
-import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.Layout;
-import wherefrom.engine.MainSpot;
-import wherefrom.engine.RodSpot;
 import wherefrom.engine.Spot;
+import wherefrom.engine.ValveSpot;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
@@ -29,16 +26,12 @@ public record PartName(String place, String what) {
   }
 
   private static String place(Spot spot) {
-    if (spot instanceof RodSpot rod) {
-      return "Rod " + rod.cylinder();
-    }
-    if (spot instanceof MainSpot main) {
-      return "Main " + main.number();
-    }
-    if (spot instanceof CamBearingSpot bearing) {
-      return "Cam " + bearing.number();
-    }
-    return spot instanceof BoreSpot bore ? "Bore " + bore.cylinder() : spot.figures();
+    return spot.match(
+        ValveSpot::figures,
+        bore -> "Bore " + bore.cylinder(),
+        rod -> "Rod " + rod.cylinder(),
+        main -> "Main " + main.number(),
+        bearing -> "Cam " + bearing.number());
   }
 
   private static String what(Layout layout, Place home) {

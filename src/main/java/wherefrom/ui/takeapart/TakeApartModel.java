@@ -158,17 +158,12 @@ final class TakeApartModel {
     String next = next().map(record -> name(record.part()).words()).orElse("");
     Answer asked =
         over.isEmpty()
-            ? ask(name + " is out?", "Next would be " + next + ".")
-            : ask(
+            ? StepWords.ask(name + " is out?", "Next would be " + next + ".")
+            : StepWords.ask(
                 "First off: " + StepWords.names(layout(), over),
                 "It is over the " + name + ". Are both out?");
     answer = Optional.of(asked);
     return asked.cue();
-  }
-
-  private static Answer ask(String line, String small) {
-    return new Answer(
-        Optional.of(Cue.ASK), "Not the next", List.of(line), small, Optional.empty(), Set.of());
   }
 
   /** The part that is asked about is out, and what was over it too. */
@@ -207,22 +202,26 @@ final class TakeApartModel {
   }
 
   private Optional<Cue> came(TakeApart.Answer came) {
-    if (came instanceof TakeApart.Answer.CameOut done) {
-      Part part = done.part().part();
-      out = Optional.of(part.item());
-      List<PartRecord> over = new OffFirst(state()).over(part.home());
-      said = over.isEmpty() ? "" : "Scan the " + StepWords.names(layout(), over) + " too.";
-      return Optional.of(Cue.RIGHT);
-    }
-    if (came instanceof TakeApart.Answer.AlreadyOut already) {
-      Part part = already.part().part();
-      out = Optional.of(part.item());
-      said = "Already out: " + name(part).words() + " is " + already.part().where().words() + ".";
-      return Optional.empty();
-    }
-    if (came instanceof TakeApart.Answer.Refused refused) {
-      return refused(refused.verdict());
-    }
+    return came.match(
+        this::cameOut, this::alreadyOut, refused -> refused(refused.verdict()), this::noPart);
+  }
+
+  private Optional<Cue> cameOut(TakeApart.Answer.CameOut done) {
+    Part part = done.part().part();
+    out = Optional.of(part.item());
+    List<PartRecord> over = new OffFirst(state()).over(part.home());
+    said = over.isEmpty() ? "" : "Scan the " + StepWords.names(layout(), over) + " too.";
+    return Optional.of(Cue.RIGHT);
+  }
+
+  private Optional<Cue> alreadyOut(TakeApart.Answer.AlreadyOut already) {
+    Part part = already.part().part();
+    out = Optional.of(part.item());
+    said = "Already out: " + name(part).words() + " is " + already.part().where().words() + ".";
+    return Optional.empty();
+  }
+
+  private Optional<Cue> noPart(TakeApart.Answer.NoPart other) {
     said = "Scan the tag of a part. Cards and baskets come later.";
     return Optional.empty();
   }

@@ -10,13 +10,13 @@ import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.workings.timing.Comparison;
 
 /** One cylinder's timing beside the cam card. */
@@ -34,18 +34,16 @@ public final class CylinderScreen extends Page {
         Panes.column(
             desk.scale(),
             rows,
-            Tiles.row(
-                desk.scale(),
-                lobe("Intake readings", "Intake", ValveSide.INTAKE),
-                lobe("Exhaust readings", "Exhaust", ValveSide.EXHAUST),
-                touch().key(touch().brief("Card from", "Card"), this::source))));
+            KeyRow.of(
+                desk,
+                lobe("Intake readings", ValveSide.INTAKE),
+                lobe("Exhaust readings", ValveSide.EXHAUST),
+                new KeyRow.Act("Card from", this::source))));
   }
 
-  private Region lobe(String whole, String brief, ValveSide side) {
-    return touch()
-        .key(
-            touch().brief(whole, brief),
-            () -> open(() -> new LobeScreen(desk, new ValveSpot(cylinder, side))));
+  private KeyRow.Act lobe(String words, ValveSide side) {
+    return new KeyRow.Act(
+        words, () -> open(() -> new LobeScreen(desk, new ValveSpot(cylinder, side))));
   }
 
   private void source() {

@@ -12,13 +12,14 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 
 /** The readings over one lobe: taken one by one, corrected, taken out. */
 public final class LobeScreen extends Page {
@@ -43,10 +44,10 @@ public final class LobeScreen extends Page {
             desk.scale(),
             words,
             rows,
-            Tiles.row(
-                desk.scale(),
-                touch().key(touch().brief("Add a reading", "Add"), this::add),
-                touch().key("Plot", this::plot))));
+            new Foot(
+                desk,
+                touch().tag("Add a reading", "", this::add),
+                KeyRow.of(desk, new KeyRow.Act("Plot", this::plot)))));
   }
 
   private Region row(LiftReading reading) {

@@ -43,6 +43,7 @@ final class BoltGrid extends StackPane {
     getStyleClass().add("engine");
     getChildren().add(pager);
     Panes.grow(this);
+    setMinWidth(columns * (touch.scale().px(Scale.KEY_MM) + touch.scale().gap()));
     draw();
   }
 

@@ -32,6 +32,7 @@ final class BoltKey extends Region {
     disc = new StackPane(number);
     disc.getStyleClass().addAll("bolt", "bolt-" + face.look().name().toLowerCase(Locale.ROOT));
     getChildren().add(disc);
+    setAccessibleText("Bolt " + face.number());
   }
 
   @Override

@@ -1,18 +1,20 @@
 package wherefrom.ui.torque;
 
 import java.util.Optional;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AnswerCard;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.TouchKey;
 
 /** A torque card at work: the bolt in turn in large words and lit among the others. */
 public final class CardScreen extends Page implements Scannable {
@@ -30,7 +32,7 @@ public final class CardScreen extends Page implements Scannable {
     this.touch = desk.touch();
     this.number = number;
     model = new CardModel(desk.getJob(), desk.shelf(), number, desk.nanos());
-    words = new AnswerCard(touch);
+    words = new AnswerCard(touch, Scale.WORKING_MM);
     grid =
         new BoltGrid(
             touch,
@@ -90,26 +92,25 @@ public final class CardScreen extends Page implements Scannable {
     foot.getChildren().setAll(keys());
   }
 
-  private Tiles keys() {
+  private Region keys() {
     if (model.question().isPresent()) {
       String due = "Bolt " + model.question().get().due().number();
       String asked = "Bolt " + model.question().get().bolt().number();
-      return Tiles.row(
-          desk.scale(),
-          touch.key(due + touch.brief(" is the next one", " next"), this::dismiss),
-          touch.key(asked + touch.brief(" was done out of turn", " done"), this::confirm));
+      return new Foot(
+          desk,
+          touch.tag(due + " is the next one", "", this::dismiss),
+          KeyRow.of(desk, new KeyRow.Act(asked + " was done out of turn", this::confirm)));
     }
-    TouchKey card = touch.key(touch.brief("The card", "Card"), this::details);
+    KeyRow.Act card = new KeyRow.Act("The card", this::details);
     if (model.kept().isDone()) {
-      return Tiles.row(desk.scale(), card);
+      return KeyRow.of(desk, card);
     }
     String person = model.person().isEmpty() ? "?" : model.person();
     int bolt = model.card().findDue("").orElseThrow().bolt();
-    return Tiles.row(
-        desk.scale(),
-        touch.key("Bolt " + bolt + (model.isCheck() ? " checked" : " done"), this::done),
-        touch.key("Who: " + person, () -> ask(() -> {})),
-        card);
+    return new Foot(
+        desk,
+        touch.tag("Bolt " + bolt + (model.isCheck() ? " checked" : " done"), "", this::done),
+        KeyRow.of(desk, new KeyRow.Act("Who: " + person, () -> ask(() -> {})), card));
   }
 
   private void dismiss() {

@@ -14,7 +14,6 @@ import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 
 /** Writes a torque card: every figure is the person's own. */
 public final class NewCardScreen extends Page {
@@ -40,7 +39,7 @@ public final class NewCardScreen extends Page {
         Panes.column(
             desk.scale(),
             list,
-            Tiles.row(desk.scale(), touch().key("Start the card", this::begin))));
+            touch().tag("Start the card", "", this::begin)));
   }
 
   private List<Line> lines() {

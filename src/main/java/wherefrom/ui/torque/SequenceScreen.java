@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 
 /** The bolts are touched in the order of tightening; one that is not there is left out. */
 public final class SequenceScreen extends Page {
@@ -28,10 +29,10 @@ public final class SequenceScreen extends Page {
         Panes.column(
             desk.scale(),
             grid,
-            Tiles.row(
-                desk.scale(),
-                touch().key(touch().brief("Undo one", "Undo"), this::back),
-                touch().key(touch().brief("That is all", "Done"), this::finish))));
+            new Foot(
+                desk,
+                touch().tag("That is all", "", this::finish),
+                KeyRow.of(desk, new KeyRow.Act("Undo one", this::back)))));
   }
 
   private void touched(int position) {

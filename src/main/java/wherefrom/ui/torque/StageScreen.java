@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import wherefrom.quantity.Unit;
 import wherefrom.ui.app.Asking;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
@@ -28,7 +29,6 @@ public final class StageScreen extends Asking {
   private StageScreen(Desk desk, String title, Keypad pad, Consumer<String> done) {
     super(desk, title, pad, done);
     this.pad = pad;
-    pad.setMinWidth(desk.scale().px(120));
     Region side =
         Panes.column(
             desk.scale(),
@@ -40,11 +40,11 @@ public final class StageScreen extends Asking {
                     unit("N·m", Unit.NEWTON_METRE),
                     unit("lb·ft", Unit.POUND_FOOT),
                     unit("degrees on", Unit.DEGREE))));
-    lay(Panes.row(desk.scale(), pad, Panes.grow(side)));
+    lay(new Split(desk.scale(), pad, side));
   }
 
   private TouchKey unit(String words, Unit unit) {
-    return desk.touch().primary(words, () -> finish(unit));
+    return desk.touch().key(words, () -> finish(unit));
   }
 
   private void finish(Unit unit) {

@@ -5,11 +5,12 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 
 /** The rounds over all bolts: torques first, then angles where the bolts are turned on. */
 public final class StagesScreen extends Page {
@@ -24,11 +25,13 @@ public final class StagesScreen extends Page {
         Panes.column(
             desk.scale(),
             rows,
-            Tiles.row(
-                desk.scale(),
-                touch().key(touch().brief("Add a stage", "Add"), this::add),
-                touch().key(touch().brief("Remove the last", "Remove"), this::remove),
-                touch().key("Done", () -> desk.navigator().back()))));
+            new Foot(
+                desk,
+                touch().tag("Add a stage", "", this::add),
+                KeyRow.of(
+                    desk,
+                    new KeyRow.Act("Remove the last", this::remove),
+                    new KeyRow.Act("Done", () -> desk.navigator().back())))));
   }
 
   private void add() {

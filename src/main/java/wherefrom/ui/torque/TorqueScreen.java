@@ -11,7 +11,6 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 
 /** The job's torque cards, and a new one. */
 public final class TorqueScreen extends Page {
@@ -24,7 +23,7 @@ public final class TorqueScreen extends Page {
         Panes.column(
             desk.scale(),
             rows,
-            Tiles.row(desk.scale(), touch().key("New torque card", this::fresh))));
+            touch().tag("New torque card", "", this::fresh)));
   }
 
   private void fresh() {

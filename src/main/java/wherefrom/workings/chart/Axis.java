@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One axis with figures at round steps.
@@ -13,10 +14,30 @@ import java.util.List;
  * @param most the value at its end
  * @param ticks the figures
  * @param named whether the ticks are names, all of which must be read
+ * @param gap what is left out of it; empty where it is whole
  */
-public record Axis(String words, double least, double most, List<Tick> ticks, boolean named) {
+public record Axis(
+    String words,
+    double least,
+    double most,
+    List<Tick> ticks,
+    boolean named,
+    Optional<Gap> gap) {
   private static final int WANTED = 5;
   private static final double ROOM = 0.04;
+
+  /** How much of a broken axis the few have, and how much is left white between. */
+  private static final double FEW = 0.2;
+
+  private static final double BREAK = 0.06;
+  private static final int FEW_TICKS = 2;
+
+  /**
+   * A stretch without values that is left out, so that what lies far off flattens nothing.
+   *
+   * @param below whether what lies far off is below the others
+   */
+  public record Gap(double from, double to, boolean below) {}
 
   /** A figure beside the axis. */
   public record Tick(double at, String words) {}
@@ -30,12 +51,39 @@ public record Axis(String words, double least, double most, List<Tick> ticks, bo
     double span = most > least ? most - least : Math.max(Math.abs(most), 1) * 0.1;
     double low = least - ROOM * span;
     double high = most + ROOM * span;
-    double step = step((high - low) / WANTED);
+    return new Axis(words, low, high, ticks(low, high, WANTED), false, Optional.empty());
+  }
+
+  private static List<Tick> ticks(double low, double high, int wanted) {
+    double step = step((high - low) / wanted);
     List<Tick> ticks = new ArrayList<>();
     for (long n = (long) Math.ceil(low / step - 1e-9); n * step <= high + 1e-9 * step; n++) {
       ticks.add(new Tick(n * step, figure(n, step)));
     }
-    return new Axis(words, low, high, ticks, false);
+    return ticks;
+  }
+
+  /**
+   * An axis that leaves out a stretch; its words say so.
+   *
+   * @param gap lies within; no value does
+   */
+  static Axis broken(String words, double least, double most, Gap gap) {
+    double many = gap.below() ? most - gap.to() : gap.from() - least;
+    double few = gap.below() ? gap.from() - least : most - gap.to();
+    double room = ROOM * many;
+    double aside = Math.max(few * ROOM, many / WANTED);
+    double low = least - (gap.below() ? aside : room);
+    double high = most + (gap.below() ? room : aside);
+    Gap inner =
+        new Gap(
+            gap.from() + (gap.below() ? aside : room),
+            gap.to() - (gap.below() ? room : aside),
+            gap.below());
+    List<Tick> ticks = new ArrayList<>();
+    ticks.addAll(ticks(low, inner.from(), gap.below() ? FEW_TICKS : WANTED));
+    ticks.addAll(ticks(inner.to(), high, gap.below() ? WANTED : FEW_TICKS));
+    return new Axis(words + "; the axis is broken", low, high, ticks, false, Optional.of(inner));
   }
 
   /** An axis of names at 1, 2, 3 and so on. */
@@ -44,7 +92,7 @@ public record Axis(String words, double least, double most, List<Tick> ticks, bo
     for (int at = 0; at < names.size(); at++) {
       ticks.add(new Tick(at + 1.0, names.get(at)));
     }
-    return new Axis(words, 0.5, names.size() + 0.5, ticks, true);
+    return new Axis(words, 0.5, names.size() + 0.5, ticks, true, Optional.empty());
   }
 
   /** 1, 2 or 5 times a power of ten, at least as large. */
@@ -67,7 +115,26 @@ public record Axis(String words, double least, double most, List<Tick> ticks, bo
   }
 
   /** Where a value lies, 0 at the beginning and 1 at the end; values outside are brought to it. */
-  double part(double value) {
-    return Math.max(0, Math.min(1, (value - least) / (most - least)));
+  public double part(double value) {
+    if (gap.isEmpty()) {
+      return within((value - least) / (most - least));
+    }
+    Gap out = gap.get();
+    double first = firstShare(out);
+    if (value <= out.from()) {
+      return first * within((value - least) / (out.from() - least));
+    }
+    double second = first + BREAK;
+    return value < out.to()
+        ? first + BREAK * (value - out.from()) / (out.to() - out.from())
+        : second + (1 - second) * within((value - out.to()) / (most - out.to()));
+  }
+
+  private static double firstShare(Gap out) {
+    return out.below() ? FEW : 1 - FEW - BREAK;
+  }
+
+  private static double within(double part) {
+    return Math.max(0, Math.min(1, part));
   }
 }

@@ -173,6 +173,17 @@ public final class Charts {
     };
   }
 
+  /** An axis for what is measured and for zero; broken where a few lie far off. */
+  private static Axis ofSpans(String up, List<Chart.Column> columns) {
+    List<FarOff.Span> spans = new ArrayList<>(List.of(new FarOff.Span(0, 0)));
+    columns.forEach(each -> spans.add(new FarOff.Span(each.low(), each.high())));
+    double least = spans.stream().mapToDouble(FarOff.Span::low).min().orElse(0);
+    double most = spans.stream().mapToDouble(FarOff.Span::high).max().orElse(0);
+    return FarOff.find(spans)
+        .map(gap -> Axis.broken(up, least, most, gap))
+        .orElseGet(() -> Axis.covering(up, least, most));
+  }
+
   /**
    * A set held against itself or against a line.
    *
@@ -180,16 +191,10 @@ public final class Charts {
    */
   public static Chart ofSet(
       String title, String up, List<String> names, List<Chart.Column> columns) {
-    double[] ups =
-        DoubleStream.concat(
-                DoubleStream.of(0),
-                columns.stream().flatMapToDouble(each -> DoubleStream.of(each.low(), each.high())))
-            .toArray();
     return new Chart(
         title,
         Axis.ofNames("square: odd one", names),
-        Axis.covering(
-            up, DoubleStream.of(ups).min().orElse(0), DoubleStream.of(ups).max().orElse(0)),
+        ofSpans(up, columns),
         List.of(),
         List.of(Chart.Level.exact("", 0)),
         columns);

@@ -19,6 +19,7 @@ public final class Drawing {
   private final double top;
   private final double bottom;
   private final int nameRows;
+  private final Labels labels;
 
   private Drawing(Chart chart, Surface surface) {
     this.chart = chart;
@@ -35,6 +36,35 @@ public final class Drawing {
     this.nameRows = isCrowded() ? 2 : 1;
     int verdicts = chart.columns().stream().allMatch(c -> c.verdict().isEmpty()) ? 0 : 1;
     this.bottom = surface.height() - (0.6 + ROW * (1 + nameRows + verdicts)) * letter;
+    this.labels = new Labels(letter, left, top - letter, right, bottom);
+    obstacles();
+  }
+
+  /** All that no words may lie on. */
+  private void obstacles() {
+    chart.levels().forEach(at -> labels.line(left, y(at.up()), right, y(at.up())));
+    for (Chart.Trace trace : chart.traces()) {
+      List<Chart.Point> points = trace.points();
+      for (int at = 1; at < points.size(); at++) {
+        Chart.Point from = points.get(at - 1);
+        Chart.Point to = points.get(at);
+        labels.line(x(from.across()), y(from.up()), x(to.across()), y(to.up()));
+      }
+    }
+    for (Chart.Column column : chart.columns()) {
+      double x = x(column.place());
+      if (column.value().isPresent()) {
+        labels.line(x, y(column.low()), x, y(column.high()));
+      }
+      double half = half();
+      column.limits().forEach(limit -> labels.line(x - half, y(limit), x + half, y(limit)));
+    }
+  }
+
+  /** Half the width of a limit's mark. */
+  private double half() {
+    double step = (right - left) / chart.across().ticks().size();
+    return Math.min(4 * surface.capital(), 0.3 * step);
   }
 
   /** Whether names would touch in one row. */
@@ -75,11 +105,26 @@ public final class Drawing {
   }
 
   private void frame() {
-    line(left, top, left, bottom, Look.THIN);
+    upright();
     line(left, bottom, right, bottom, Look.THIN);
     words(0, 0.8 * surface.capital(), Side.BEGIN, chart.up().words());
     double low = surface.height() - 0.8 * surface.capital();
     words((left + right) / 2, low, Side.MIDDLE, chart.across().words());
+  }
+
+  /** The axis up; where it is broken two strokes stand across it, and nothing between them. */
+  private void upright() {
+    if (chart.up().gap().isEmpty()) {
+      line(left, top, left, bottom, Look.THIN);
+      return;
+    }
+    Axis.Gap gap = chart.up().gap().get();
+    double arm = 0.6 * surface.capital();
+    line(left, top, left, y(gap.to()), Look.THIN);
+    line(left, y(gap.from()), left, bottom, Look.THIN);
+    for (double end : new double[] {gap.from(), gap.to()}) {
+      line(left - arm, y(end) + arm / 2, left + arm, y(end) - arm / 2, Look.THIN);
+    }
   }
 
   private void figuresUp() {
@@ -119,11 +164,22 @@ public final class Drawing {
     for (Chart.Level level : chart.levels()) {
       double y = y(level.up());
       line(left, y, right, y, Look.DOTTED);
-      double above = y - letter < top ? y + letter : y - letter;
       if (!level.words().isEmpty()) {
-        words(right, above, Side.END, level.words());
+        List<Labels.Spot> spots = new ArrayList<>();
+        for (double down : new double[] {-letter, letter}) {
+          spots.add(new Labels.Spot(right, y + down, Side.END));
+          spots.add(new Labels.Spot(left + 0.6 * letter, y + down, Side.BEGIN));
+          spots.add(new Labels.Spot((left + right) / 2, y + down, Side.BEGIN));
+        }
+        place(spots, level.words());
       }
     }
+  }
+
+  /** Words at the first of some places that is free. */
+  private void place(List<Labels.Spot> spots, String text) {
+    Labels.Spot spot = labels.take(spots, surface.widthOf(text));
+    words(spot.x(), spot.y(), spot.side(), text);
   }
 
   private void bands() {
@@ -167,22 +223,27 @@ public final class Drawing {
     }
   }
 
-  /** Where its curve begins; a curve alone is named by the axis. */
+  /** Beside its curve, as near to where it begins as there is room; one alone the axis names. */
   private void name(Chart.Trace trace, double side) {
     double letter = surface.capital();
-    Chart.Point begin = trace.points().get(0);
-    double y = inside(y(begin.up()) + side * letter);
-    words(x(begin.across()) + 0.6 * letter, y, Side.BEGIN, trace.name());
-  }
-
-  private double inside(double y) {
-    return Math.max(top + 0.6 * surface.capital(), Math.min(bottom - 1.8 * surface.capital(), y));
+    List<Labels.Spot> spots = new ArrayList<>();
+    for (double away : new double[] {side, -side, 2 * side, -2 * side, 3 * side, -3 * side}) {
+      for (double part : new double[] {0, 0.25, 0.5, 0.75, 0.95}) {
+        int at = (int) Math.round(part * (trace.points().size() - 1));
+        Chart.Point point = trace.points().get(at);
+        double x = x(point.across());
+        double y = y(point.up()) + away * letter;
+        spots.add(new Labels.Spot(x + 0.6 * letter, y, Side.BEGIN));
+        spots.add(new Labels.Spot(x - 0.6 * letter, y, Side.END));
+      }
+    }
+    place(spots, trace.name());
   }
 
   private void column(Chart.Column column) {
     double letter = surface.capital();
     double x = x(column.place());
-    double half = Math.min(4 * letter, 0.3 * (right - left) / chart.across().ticks().size());
+    double half = half();
     for (double limit : column.limits()) {
       line(x - half, y(limit), x + half, y(limit), Look.THICK);
     }

@@ -115,8 +115,8 @@ class BuildRecordTest {
         .containsExactly(
             "opened for debris, All bearings: pass",
             "Did it reach the bearings? Look at every journal (rule 22, debris in the oil): pass",
-            "Did it reach the bearings? Look at every journal (rule 22, cam lobe failed, cylinder 6,"
-                + " exhaust, then debris in the oil, cylinder 6, exhaust): suspect");
+            "Did it reach the bearings? Look at every journal (rule 22, cam lobe failed, cylinder"
+                + " 6, exhaust, then debris in the oil, cylinder 6, exhaust): suspect");
     assertThat(section("Changes and checks").rows())
         .extracting(RecordSection.Row::open)
         .containsExactly(false, false, true);

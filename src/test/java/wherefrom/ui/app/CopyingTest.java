@@ -285,7 +285,7 @@ class CopyingTest {
     leave(window);
     assertThat(words(window))
         .contains("The USB drive is not there: " + stick)
-        .contains("Put it in, and the copy is made by itself. Not copied yet.");
+        .contains("Plug it in, and the copy is made by itself. Not copied yet.");
     assertThat(stick).doesNotExist();
     in(window, () -> window.shell.desk().open(shelf.open(job)));
     assertThat(words(window)).contains("The USB drive is not there");
@@ -343,7 +343,7 @@ class CopyingTest {
     leave(window);
     assertThat(words(window))
         .contains("The copy could not be written: ")
-        .contains("Make room there and see that it can be written to")
+        .contains("Make room there and check that it can be written to")
         .contains("The job itself is safe here. Not copied yet.");
   }
 

@@ -18,9 +18,9 @@ import wherefrom.ui.sample.SampleWindow;
 class MessageTest {
   private static final long LATER_NANOS = 2_000_000_000L;
   private static final String LONG =
-      "The folder for copies is not there. Put the USB drive in, or choose another folder in Settings."
-          + " Until then the job lies on this machine alone, and nothing that happens to this"
-          + " machine's disk can be made good from elsewhere.";
+      "The folder for copies is not there. Put the USB drive in, or choose another folder in"
+          + " Settings. Until then the job lies on this machine alone, and nothing that happens to"
+          + " this machine's disk can be made good from elsewhere.";
 
   private static SampleWindow open() {
     SampleWindow window = new SampleWindow(96, 100);

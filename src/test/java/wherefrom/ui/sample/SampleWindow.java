@@ -35,6 +35,7 @@ public final class SampleWindow {
           "It is taken out there", "what is stopped after that is a stop of its own",
           "I have it", "the part is found; then the scan that waited for it, an act of its own",
           "Taken out", "what is stopped after that is a stop of its own",
+          "Turned", "a fit that was none is taken back; the stop stands for itself",
           "I held it", "a fit that was none is taken back; the stop stands for itself",
           "measured good",
               "a decision; then the scan that waited for it, an act of its own before");
@@ -286,7 +287,7 @@ public final class SampleWindow {
   /** The words on a node. */
   public String words(Node node) {
     if (node instanceof FitText text) {
-      return text.words().replace('\n', ' ');
+      return text.words().replace('\n', ' ').replace('\u00a0', ' ');
     }
     if (isDrawn(node)) {
       return node.getAccessibleText();

@@ -153,7 +153,7 @@ class TakeApartModelTest {
     remarks.note(sample.part("rocker@1IN"), "bent");
     assertThat(model.isLast()).isFalse();
     model.act(Action.UNDO);
-    assertThat(model.takeSaid()).startsWith("Taken back: ");
+    assertThat(model.takeSaid()).startsWith("Undone: ");
     assertThat(where("rocker@1IN")).isEqualTo("out");
   }
 

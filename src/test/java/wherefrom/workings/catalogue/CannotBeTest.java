@@ -74,8 +74,10 @@ class CannotBeTest {
         "swept-volume|unusual-bore|stroke=3.31in cylinders=8 bore=|3.87mm|3.87in|Was it 3.87 in?",
         "compression-ratio|unusual-deck|SPACE chamber=63cc deck=|0.5in|0.5mm|Was it 0.5 mm?",
         "compression-ratio|unusual-chamber|SPACE deck=0in chamber=|700cc|70cc|3 cc to 300 cc",
-        "compression-ratio|unusual-ratio|SPACE deck=0in chamber=|30cc|70cc|gasoline engines have 5 to 14",
-        "oil-clearance-bore|clearance-wide|journal=2.24in inside=|2.2600in|2.2420in|0.001 in per in",
+        "compression-ratio|unusual-ratio|SPACE deck=0in chamber=|30cc|70cc|gasoline engines have 5"
+            + " to 14",
+        "oil-clearance-bore|clearance-wide|journal=2.24in inside=|2.2600in|2.2420in|0.001 in per"
+            + " in",
         "head-cut|cut-deep|chamber-now=72cc opening=0.165cc/thou chamber-wanted=|40cc|66cc|Read"
       })
   void anOddFigureIsAskedBackAndStillWorkedOut(

@@ -78,6 +78,7 @@ public final class HeadCut implements Working {
                 "Check the minimum head height in the engine's service information. Cut both"
                     + " heads of a V alike.",
                 Source.published(
-                    "TM 10-3930-653-14&P, 4-28, allows 2.0 mm; TM 5-3820-256-24-5, p. 18, 0.010 in")));
+                    "TM 10-3930-653-14&P, 4-28, allows 2.0 mm; TM 5-3820-256-24-5, p. 18, 0.010"
+                        + " in")));
   }
 }

@@ -1,0 +1,161 @@
+package wherefrom.job.puttogether;
+
+import java.util.Optional;
+import wherefrom.engine.Spot;
+import wherefrom.engine.Spots;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.Unmated;
+import wherefrom.job.entry.PartUnfitted;
+import wherefrom.job.entry.StopGiven;
+import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
+import wherefrom.rules.Attempt;
+import wherefrom.rules.LeftStanding;
+import wherefrom.rules.Verdict;
+import wherefrom.rules.VerdictName;
+
+/** Judges what is in the hand, logs what comes of it, and holds a stop until it is solved. */
+final class Judging {
+  private final OpenJob job;
+  private final Fitting fitting;
+  private InHand hand = InHand.NOTHING;
+
+  Judging(OpenJob job) {
+    this.job = job;
+    this.fitting = new Fitting(job);
+  }
+
+  InHand hand() {
+    return hand;
+  }
+
+  void take(Part part) {
+    hand = hand.with(part);
+  }
+
+  void take(Spot spot) {
+    hand = hand.at(spot);
+  }
+
+  /** Lets go of what is in the hand, its stop included; what is logged stays. */
+  void drop() {
+    hand = InHand.NOTHING;
+  }
+
+  void chooseReason(int index) {
+    hand = hand.choosing(index);
+  }
+
+  /** A stop is judged anew, for its words to be of today; it stands whatever comes of that. */
+  Verdict resume(StopGiven given) {
+    Optional<Part> part = job.state().findPart(given.item()).map(PartRecord::part);
+    Optional<Spot> spot = Spots.find(given.spot());
+    boolean turned = given.word() == VerdictName.WRONG_END;
+    Verdict verdict =
+        part.flatMap(held -> spot.map(at -> fitting.judge(held, at, turned)))
+            .filter(Verdict::stops)
+            .orElseGet(() -> new LeftStanding(given.word(), given.sentence(), part, spot));
+    hand = new InHand(part, spot, Optional.of(verdict), InHand.NO_REASON);
+    return verdict;
+  }
+
+  /** Logs a tag that stands for no part of the job. */
+  void refuse(Verdict verdict) {
+    if (fitting.refuse(verdict, hand.spot())) {
+      hand = hand.refusedBy(verdict);
+    }
+  }
+
+  /**
+   * Judges the part in the hand at its spot, and fits it where it is right.
+   *
+   * @param wanted the kind that the list names
+   */
+  Verdict fit(boolean turned, Optional<PartKind> wanted) {
+    return judged(fitting.fit(attempt(turned, wanted)));
+  }
+
+  /** The verdict alone; nothing is logged. */
+  Verdict judge(Optional<PartKind> wanted) {
+    return fitting.judge(attempt(false, wanted));
+  }
+
+  private Attempt attempt(boolean turned, Optional<PartKind> wanted) {
+    return new Attempt(hand.part().orElseThrow(), hand.spot().orElseThrow(), turned, wanted);
+  }
+
+  private Verdict judged(Verdict verdict) {
+    if (verdict.stops()) {
+      hand = hand.stoppedBy(verdict);
+    } else {
+      solved();
+      drop();
+    }
+    return verdict;
+  }
+
+  /** No stop stands any more, those before the last one included. */
+  void solved() {
+    hand = hand.withoutStop();
+    job.asOne(
+        () -> {
+          while (job.state().standingStop().isPresent()) {
+            job.takeBackStop();
+          }
+          return hand;
+        });
+  }
+
+  /** A fit that was none is taken back: the part is in the hand again. */
+  void takeBack(Verdict.RightPlace fit) {
+    fitting.takeBack(fit.part());
+    hand = hand.with(fit.part()).at(fit.place().spot());
+  }
+
+  /**
+   * What stands in the way is out, or the part itself where it sits and should not.
+   *
+   * @return what there is to say; empty where nothing stands in the way
+   */
+  Optional<Step> tookOut() {
+    return hand.stop()
+        .flatMap(
+            stop ->
+                stop instanceof Verdict.FittedBut fitted
+                    ? Optional.of(tookOutAlone(fitted.part()))
+                    : makeRoom(stop));
+  }
+
+  private Step tookOutAlone(Part part) {
+    job.record(new PartUnfitted(part.item(), "something stands against it"));
+    drop();
+    return new Step.Said("Taken out: " + part.words() + ". Its place is open.");
+  }
+
+  private Optional<Step> makeRoom(Verdict stop) {
+    if (stop instanceof Verdict.PlaceTaken taken) {
+      return Optional.of(tookOut(taken.fitted(), "made room for another part"));
+    }
+    return stop instanceof Verdict.AlreadyFitted already
+        ? Optional.of(tookOut(already.part(), "moved"))
+        : Optional.empty();
+  }
+
+  /** One act where the part then fits; a stop that comes instead stands for itself. */
+  private Step tookOut(Part there, String reason) {
+    Part part = hand.part().orElseThrow();
+    return new Step.Judged(judged(fitting.tookOut(there, reason, part, hand.spot().orElseThrow())));
+  }
+
+  /** What fitting the part on purpose would un-mate; empty where it is at home. */
+  Optional<Unmated> findUnmated() {
+    return hand.part().flatMap(held -> hand.spot().flatMap(at -> fitting.findUnmated(held, at)));
+  }
+
+  /** Fits the stopped part on purpose. */
+  void fitOnPurpose(String reason) {
+    fitting.fitOnPurpose(hand.part().orElseThrow(), hand.spot().orElseThrow(), reason);
+    drop();
+  }
+}

@@ -1,0 +1,100 @@
+package wherefrom.ui.newjob;
+
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.drawn.EngineView;
+
+/** The engine as it is chosen, beside it the choices, below them the tag that begins the job. */
+final class NewJobView extends Region {
+  private static final double DRAWN = 0.46;
+  private static final double LEAST_DRAWN_MM = 60;
+  private static final double SPARE_MM = 2.5;
+
+  private final Touch touch;
+  private final double gap;
+  private final EngineView engine;
+  private final TouchKey turn;
+  private final List<? extends Region> rows;
+  private final TagKey tag;
+
+  NewJobView(
+      Touch touch, EngineView engine, TouchKey turn, List<? extends Region> rows, TagKey tag) {
+    this.touch = touch;
+    this.gap = touch.scale().gap();
+    this.engine = engine;
+    this.turn = turn;
+    this.rows = rows;
+    this.tag = tag;
+    getChildren().addAll(engine, turn);
+    getChildren().addAll(rows);
+    getChildren().add(tag);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  private double tagHeight(double width) {
+    return Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
+  }
+
+  private double columnHeight(double width) {
+    return rows.stream().mapToDouble(row -> row.minHeight(width) + gap).sum() + tagHeight(width);
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    double widest = rows.stream().mapToDouble(row -> row.minWidth(-1)).max().orElse(0);
+    return Math.max(widest, tag.minWidth(-1));
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    // The tag's words keep half of the room above and below them.
+    return columnHeight(width) - touch.scale().px(SPARE_MM);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double height = getHeight();
+    if (height > width) {
+      double low = columnHeight(width);
+      column(0, height - low, width, low);
+      drawing(width, height - low - gap);
+      return;
+    }
+    double left = Math.floor(DRAWN * width);
+    boolean drawn =
+        left >= touch.scale().px(LEAST_DRAWN_MM)
+            && width - left - gap >= computeMinWidth(-1)
+            && computeMinHeight(width - left - gap) <= height;
+    double x = drawn ? left + gap : 0;
+    column(x, 0, width - x, height);
+    drawing(drawn ? left : 0, drawn ? height : 0);
+  }
+
+  private void drawing(double width, double height) {
+    double low = turn.minHeight(width);
+    double room = height - low - gap;
+    boolean drawn = engine.hasRoom(width, Math.max(0, room));
+    engine.setVisible(drawn);
+    turn.setVisible(drawn);
+    if (drawn) {
+      engine.resizeRelocate(0, 0, width, room);
+      turn.resizeRelocate(0, height - low, width, low);
+    }
+  }
+
+  private void column(double x, double y, double width, double height) {
+    double top = y;
+    for (Region row : rows) {
+      double high = row.minHeight(width);
+      row.resizeRelocate(x, top, width, high);
+      top += high + gap;
+    }
+    double bottom = Math.max(top, y + height - tagHeight(width));
+    tag.resizeRelocate(x, bottom, width, y + height - bottom);
+  }
+}

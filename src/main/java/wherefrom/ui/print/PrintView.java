@@ -1,0 +1,141 @@
+package wherefrom.ui.print;
+
+import java.util.List;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+
+/** The sheet to scale with its pages, beside it what is chosen, the tag that prints. */
+final class PrintView extends Region {
+  private static final double SHEET = 0.46;
+  private static final double LEAST_SHEET_MM = 60;
+
+  private final Touch touch;
+  private final double gap;
+  private final Region sheet;
+  private final TouchKey page;
+  private final List<? extends Region> rows;
+  private final FitText note;
+  private final TagKey tag;
+  private final Region beside;
+
+  /**
+   * @param page turns the pages of the sheet
+   * @param rows what is chosen, from the top
+   * @param note what is to be known before it is printed
+   * @param beside what stands beside the tag
+   */
+  PrintView(
+      Touch touch,
+      Region sheet,
+      TouchKey page,
+      List<? extends Region> rows,
+      FitText note,
+      TagKey tag,
+      Region beside) {
+    this.touch = touch;
+    this.gap = touch.scale().gap();
+    this.sheet = sheet;
+    this.page = page;
+    this.rows = rows;
+    this.note = note;
+    this.tag = tag;
+    this.beside = beside;
+    getChildren().addAll(sheet, page);
+    getChildren().addAll(rows);
+    getChildren().addAll(note, tag, beside);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  private double rowsHeight(double width) {
+    return rows.stream().mapToDouble(row -> row.minHeight(width) + gap).sum();
+  }
+
+  private double tagHeight(double width) {
+    double wide = width - beside.prefWidth(-1) - gap;
+    return Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(wide));
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    double widest = rows.stream().mapToDouble(row -> row.minWidth(-1)).max().orElse(0);
+    return Math.max(widest, tag.minWidth(-1) + beside.prefWidth(-1) + gap);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return rowsHeight(width) + tagHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    if (getHeight() > width) {
+      double low = computeMinHeight(width) + noteHeight(width);
+      double above = getHeight() - low - gap;
+      sheet(0, 0, width, above);
+      column(0, getHeight() - low, width, low);
+      return;
+    }
+    double left = Math.floor(SHEET * width);
+    boolean drawn =
+        left >= touch.scale().px(LEAST_SHEET_MM) && width - left - gap >= computeMinWidth(-1);
+    sheet.setVisible(drawn);
+    page.setVisible(drawn && !page.words().isEmpty());
+    if (drawn) {
+      sheet(0, 0, left, getHeight());
+    }
+    double x = drawn ? left + gap : 0;
+    column(x, 0, width - x, getHeight());
+  }
+
+  private double noteHeight(double width) {
+    return note.words().isEmpty() ? 0 : note.minHeight(width) + gap;
+  }
+
+  private void sheet(double x, double y, double width, double height) {
+    boolean paged = !page.words().isEmpty();
+    if (paged && height < width) {
+      flat(x, y, width, height);
+      return;
+    }
+    double low = paged ? page.minHeight(width) + gap : 0;
+    boolean drawn = height - low >= touch.scale().px(Scale.KEY_MM);
+    sheet.setVisible(drawn);
+    page.setVisible(drawn && paged);
+    sheet.resizeRelocate(x, y, width, Math.max(1, height - low));
+    page.resizeRelocate(x, y + height - low + gap, width, Math.max(1, low - gap));
+  }
+
+  /** The key that turns the pages beside the sheet. */
+  private void flat(double x, double y, double width, double height) {
+    boolean drawn = height >= touch.scale().px(Scale.KEY_MM);
+    double half = Math.floor((width - gap) / 2);
+    double key = page.minHeight(half);
+    sheet.setVisible(drawn);
+    page.setVisible(drawn);
+    sheet.resizeRelocate(x, y, half, Math.max(1, height));
+    page.resizeRelocate(x + half + gap, y + height - key, half, key);
+  }
+
+  private void column(double x, double y, double width, double height) {
+    double top = y;
+    for (Region row : rows) {
+      double high = row.minHeight(width);
+      row.resizeRelocate(x, top, width, high);
+      top += high + gap;
+    }
+    double bottom = Math.max(top, y + height - tagHeight(width));
+    double tagHigh = y + height - bottom;
+    double side = beside.prefWidth(-1);
+    tag.resizeRelocate(x, bottom, width - side - gap, tagHigh);
+    beside.resizeRelocate(x + width - side, bottom, side, tagHigh);
+    double said = noteHeight(width);
+    boolean told = said > 0 && top + said <= bottom + gap;
+    note.setVisible(told);
+    note.resizeRelocate(x, top, width, Math.max(1, said - gap));
+  }
+}

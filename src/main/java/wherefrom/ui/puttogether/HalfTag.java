@@ -1,0 +1,112 @@
+package wherefrom.ui.puttogether;
+
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.PaperTag;
+import wherefrom.ui.controls.Touch;
+
+/** A half of a fit: a tag where it is known, else its outline with what to scan. */
+final class HalfTag extends Region {
+  private final FitText large;
+  private final FitText bold;
+  private final FitText small;
+  private final boolean known;
+  private final PaperTag tag;
+
+  HalfTag(Touch touch, Halves.Lines lines, boolean known) {
+    this.known = known;
+    large =
+        known
+            ? touch.fit(
+                lines.large().replace(' ', '\u00a0'), 10.7 / touch.scale().textFactor(), 4.5, true)
+            : touch.heading(lines.large());
+    bold = touch.fit(lines.bold(), 4.5, 4.5, true);
+    small = touch.small(lines.small());
+    large.align(Pos.CENTER_LEFT);
+    bold.align(Pos.CENTER_LEFT);
+    small.align(Pos.CENTER_LEFT);
+    tag = new PaperTag(touch.scale(), new Words());
+    if (!known) {
+      tag.getStyleClass().add("dashed");
+    }
+    getChildren().setAll(tag);
+    setMouseTransparent(true);
+  }
+
+  /** The lines, one below the other. */
+  private final class Words extends Region {
+    Words() {
+      getChildren().setAll(large, bold, small);
+    }
+
+    @Override
+    public Orientation getContentBias() {
+      return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computeMinWidth(double height) {
+      return Math.max(large.minWidth(-1), Math.max(bold.minWidth(-1), small.minWidth(-1)));
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+      return large.minHeight(width);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+      return large.prefHeight(width) + high(bold, width) + high(small, width);
+    }
+
+    private double high(FitText text, double width) {
+      return text.words().isEmpty() ? 0 : text.minHeight(width);
+    }
+
+    @Override
+    protected void layoutChildren() {
+      double width = getWidth();
+      double second = high(bold, width);
+      double third = high(small, width);
+      double least = large.minHeight(width);
+      boolean two = second > 0 && least + second <= getHeight();
+      boolean three = third > 0 && least + (two ? second : 0) + third <= getHeight();
+      bold.setVisible(two);
+      small.setVisible(three);
+      double below = (two ? second : 0) + (three ? third : 0);
+      double wanted = known ? large.prefHeight(width) : getHeight();
+      double first = Math.min(getHeight() - below, Math.max(least, wanted));
+      double top = (getHeight() - first - below) / 2;
+      large.resizeRelocate(0, top, width, first);
+      bold.resizeRelocate(0, top + first, width, two ? second : 0);
+      small.resizeRelocate(0, top + first + (two ? second : 0), width, three ? third : 0);
+    }
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return tag.minWidth(height);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return tag.minHeight(width);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return tag.prefHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    tag.resizeRelocate(0, 0, getWidth(), getHeight());
+  }
+}

@@ -1,0 +1,150 @@
+package wherefrom.ui.puttogether;
+
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import wherefrom.rules.Cue;
+import wherefrom.ui.controls.CueMark;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+
+/** RIGHT PLACE: the tick, the place in letters of 20 mm, the part, what to watch. */
+final class RightPanel extends Region {
+  private static final double MARK_MM = 34;
+  private static final double LEAST_MARK_MM = 14;
+  private static final double MARK = 0.7;
+  private static final double MOST_MARK = 0.22;
+  private static final double PAD_MM = 4.2;
+  private static final double HEAD = 0.36;
+  private static final double LINE = 1.18;
+
+  /** The part and what to watch stand beside the place where so much is left of the width. */
+  private static final double BESIDE = 0.28;
+
+  private final Scale scale;
+  private final Node mark;
+  private final FitText head;
+  private final FitText place;
+  private final FitText kind;
+  private final FitText hint;
+
+  /**
+   * @param headline such as {@code right place}
+   * @param lines the place, then the part
+   * @param watch what to watch; may be empty
+   */
+  RightPanel(Touch touch, String headline, List<String> lines, String watch) {
+    this.scale = touch.scale();
+    mark = CueMark.of(Cue.RIGHT, scale.px(MARK_MM));
+    head = touch.lines(List.of(headline.toUpperCase(Locale.ROOT))).align(Pos.BOTTOM_LEFT);
+    place = touch.lines(lines.stream().limit(1).toList()).align(Pos.CENTER_LEFT);
+    kind = touch.heading(lines.size() > 1 ? lines.get(1) : "").align(Pos.BOTTOM_LEFT);
+    hint = touch.small(watch).align(Pos.TOP_LEFT);
+    getStyleClass().add("right-panel");
+    getChildren().setAll(mark, head, place, kind, hint);
+  }
+
+  private double pad() {
+    return scale.px(PAD_MM);
+  }
+
+  private double side(double width, double height) {
+    double wanted = Math.min(MARK * height, MOST_MARK * width);
+    return Math.max(scale.px(LEAST_MARK_MM), wanted);
+  }
+
+  private double wordsWide(double width, double side) {
+    return Math.max(1, width - side - 3 * pad());
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return side(0, 0) + 3 * pad();
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    double wide = wordsWide(width, side(width, 0));
+    double least = head.minHeight(wide) + place.minHeight(wide) + kind.minHeight(wide);
+    return Math.ceil(least + 1.6 * pad());
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double height = getHeight();
+    double side = side(getWidth(), height);
+    double wide = wordsWide(getWidth(), side);
+    double usual = scale.px(MARK_MM);
+    mark.setScaleX(side / usual);
+    mark.setScaleY(side / usual);
+    double aside = (usual - side) / 2;
+    mark.relocate(1.2 * pad() - aside, (height - side) / 2 - aside);
+    double left = side + 2.2 * pad();
+    double top = 0.8 * pad();
+    double room = height - 1.6 * pad();
+    words(left, top, wide - 0.6 * pad(), room);
+  }
+
+  private void words(double left, double top, double wide, double room) {
+    double upper = Math.max(head.minHeight(wide), HEAD * room);
+    double lower = room - upper;
+    double natural = place.prefWidth(-1) * Math.min(1, lower / place.prefHeight(-1));
+    double free = wide - natural - pad();
+    double told = hint.words().isEmpty() ? 0 : hint.minHeight(Math.max(1, free));
+    boolean roomy = free > 0 && kind.minHeight(free) + told <= lower;
+    boolean beside = natural + BESIDE * wide <= wide && roomy;
+    head.resizeRelocate(left, top, wide, upper);
+    if (beside) {
+      place.resizeRelocate(left, top + upper, natural, lower);
+      double x = left + natural + pad();
+      part(x, top + upper, left + wide - x, lower);
+    } else {
+      double spare = lower - place.minHeight(wide);
+      double below = Math.max(0, Math.min(spare, Math.max(kind.minHeight(wide), belowShare(wide, lower))));
+      kind.setVisible(below >= kind.minHeight(wide));
+      place.resizeRelocate(left, top + upper, wide, lower - below);
+      line(left, top + room - below, wide, below);
+    }
+  }
+
+  /** What the part's line takes below the place: more where what to watch needs two lines. */
+  private double belowShare(double wide, double lower) {
+    double left = Math.max(1, wide - kind.prefWidth(-1) - pad());
+    double told = hint.words().isEmpty() ? 0 : hint.minHeight(left);
+    return Math.max(0.3 * lower, Math.min(told, 0.45 * lower));
+  }
+
+  /** The part, below it what to watch. */
+  private void part(double x, double y, double wide, double high) {
+    double told = hint.words().isEmpty() ? 0 : hint.minHeight(wide);
+    boolean room = told + kind.minHeight(wide) <= high;
+    hint.setVisible(room);
+    double below = room ? told : 0;
+    double own = Math.min(kind.prefHeight(wide), high - below);
+    double from = y + Math.max(0, (high - own - below) / 2);
+    kind.resizeRelocate(x, from, wide, own);
+    hint.resizeRelocate(x, from + own, wide, below);
+  }
+
+  /** Both in one line, where the place takes the whole width. */
+  private void line(double x, double y, double wide, double high) {
+    double own = Math.min(wide, kind.prefWidth(-1));
+    kind.resizeRelocate(x, y, own, high);
+    double left = wide - own - pad();
+    boolean room = left > 0 && hint.fits(left, high);
+    hint.setVisible(room);
+    if (room) {
+      double tall = Math.min(high, hint.prefHeight(left) * LINE);
+      hint.resizeRelocate(x + own + pad(), y + (high - tall) / 2, left, tall);
+    }
+  }
+}

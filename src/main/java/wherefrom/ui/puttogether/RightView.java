@@ -1,0 +1,172 @@
+package wherefrom.ui.puttogether;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javafx.geometry.Orientation;
+import javafx.scene.layout.Region;
+import wherefrom.drawing.Foot;
+import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.parts.Place;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartStates;
+
+/**
+ * The right place stands until the next scan: the engine with it ringed, what is left, the next.
+ */
+final class RightView extends Region {
+  private static final double PANEL = 0.41;
+  private static final double UPRIGHT_PANEL = 0.30;
+  private static final double SIDE = 0.25;
+
+  /** What the keys do. */
+  interface Keys {
+    /** The part was in turned. */
+    void turned();
+
+    /** The list goes on after the place that it names now. */
+    void skip();
+
+    /** Nothing is left to fit: the sections are finished. */
+    void finish();
+
+    /** Back to the keys of putting together. */
+    void more();
+  }
+
+  private final Touch touch;
+  private final Keys keys;
+  private final EngineView engine;
+  private final FitText left;
+  private Optional<RightPanel> panel = Optional.empty();
+  private List<TouchKey> made = List.of();
+  private Tiles row;
+  private boolean upright;
+
+  RightView(Touch touch, PutTogetherModel model, Keys keys) {
+    this.touch = touch;
+    this.keys = keys;
+    engine = EngineView.shown(touch, model.state().layout(), model.state().kinds());
+    engine.foot(Foot.NONE);
+    left = touch.text("");
+    row = new Tiles(touch.scale(), 2, Scale.GAP_MM, List.of());
+    Panes.grow(this);
+  }
+
+  void show(PutTogetherModel model, Place place) {
+    RightPanel words =
+        new RightPanel(
+            touch, model.answer().headline(), model.answer().lines(), model.answer().small());
+    panel = Optional.of(words);
+    engine.look(EngineView.sideOf(place.kind()));
+    engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
+    left.setWords(model.leftWords(place));
+    made = keys(model);
+    fill();
+  }
+
+  private void fill() {
+    row = new Tiles(touch.scale(), isStacked() ? 2 : 1, Scale.GAP_MM, made);
+    getChildren().setAll(panel.orElseThrow(), engine, left, row);
+    getChildren().forEach(child -> child.applyCss());
+    requestLayout();
+  }
+
+  private boolean isStacked() {
+    return upright || touch.isLarge();
+  }
+
+  private List<TouchKey> keys(PutTogetherModel model) {
+    List<TouchKey> made = new ArrayList<>();
+    if (model.canBeTurned()) {
+      made.add(touch.key(touch.brief(model.turnedWords(), "Turned"), keys::turned));
+    }
+    if (model.missing() == 0) {
+      made.add(touch.key("Finish", keys::finish));
+    } else if (model.mode() == Mode.FOLLOW_THE_LIST) {
+      made.add(touch.key("Skip", keys::skip));
+    } else {
+      made.add(touch.key("More", keys::more));
+    }
+    return made;
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return panel.map(words -> words.minHeight(width)).orElse(0.0)
+        + row.minHeight(width)
+        + touch.scale().gap();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    if (panel.isEmpty()) {
+      return;
+    }
+    boolean stands = getHeight() > getWidth();
+    if (stands != upright) {
+      upright = stands;
+      fill();
+    }
+    double gap = touch.scale().gap();
+    double share = (upright ? UPRIGHT_PANEL : PANEL) * getHeight();
+    double keysAlone = row.minHeight(getWidth()) + gap;
+    double least = panel.get().minHeight(getWidth());
+    double high = Math.max(least, Math.min(share, getHeight() - keysAlone));
+    put(panel.get(), 0, 0, getWidth(), high);
+    double top = Math.floor(high) + gap;
+    if (isStacked()) {
+      below(top, gap);
+    } else {
+      beside(top, gap);
+    }
+  }
+
+  private void beside(double top, double gap) {
+    double side = Math.floor(Math.max(SIDE * getWidth(), row.minWidth(-1)));
+    double x = getWidth() - side;
+    double rows = Math.ceil(row.minHeight(side));
+    put(engine, 0, top, x - gap, getHeight() - top);
+    put(row, x, getHeight() - rows, side, rows);
+    told(x, top, side, getHeight() - rows - gap - top);
+  }
+
+  private void below(double top, double gap) {
+    double wide = getWidth();
+    double half = Math.floor((wide - gap) / 2);
+    double narrow = Math.ceil(row.minHeight(half));
+    boolean told = left.minHeight(half) <= narrow && top + narrow <= getHeight();
+    double rows = told ? narrow : Math.ceil(row.minHeight(wide));
+    double y = getHeight() - rows;
+    put(row, told ? wide - half : 0, y, told ? half : wide, rows);
+    told(0, y, told ? half : 0, rows);
+    double high = y - gap - top;
+    engine.setVisible(high >= touch.scale().px(Scale.KEY_MM));
+    put(engine, 0, top, wide, high);
+  }
+
+  private void told(double x, double y, double wide, double high) {
+    boolean room = wide > 0 && left.minHeight(wide) <= high;
+    left.setVisible(room);
+    if (room) {
+      put(left, x, y, wide, Math.min(high, left.prefHeight(wide)));
+    }
+  }
+
+  private static void put(Region region, double x, double y, double width, double height) {
+    region.resizeRelocate(
+        Math.round(x), Math.round(y), Math.floor(width), Math.floor(Math.max(0, height)));
+  }
+}

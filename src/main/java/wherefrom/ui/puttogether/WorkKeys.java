@@ -1,0 +1,82 @@
+package wherefrom.ui.puttogether;
+
+import java.util.ArrayList;
+import java.util.List;
+import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.puttogether.ToFit;
+import wherefrom.rules.Cue;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TouchKey;
+
+/** The keys of putting together, in an order that never changes. */
+final class WorkKeys {
+
+  /** What they do. */
+  interface Deeds {
+    void choose(Mode mode);
+
+    void typeCode();
+
+    void missing();
+
+    void skip();
+
+    void print();
+
+    void decide();
+
+    void turnOver();
+
+    /** All of them on a page: the largest letters leave no room for them here. */
+    void ways();
+  }
+
+  private final Touch touch;
+  private final Deeds deeds;
+
+  WorkKeys(Touch touch, Deeds deeds) {
+    this.touch = touch;
+    this.deeds = deeds;
+  }
+
+  /** With the largest letters one key leads to all. */
+  boolean isTight() {
+    return touch.scale().textFactor() >= 2;
+  }
+
+  /** How the halves are named, and what else there is to do: the last row. */
+  List<TouchKey> row(PutTogetherModel model) {
+    if (isTight()) {
+      return List.of(touch.key("Ways", deeds::ways));
+    }
+    String last = ToFit.isNothing(model.state()) ? "Finish" : "Missing";
+    return List.of(
+        mode(model, Mode.FOLLOW_THE_LIST, touch.brief("Follow list", "List")),
+        mode(model, Mode.SCAN_BOTH, touch.brief("Scan both", "Both")),
+        mode(model, Mode.WHERE_DOES_THIS_GO, touch.brief("Where to?", "Where")),
+        touch.key(touch.brief("Type code", "Type"), deeds::typeCode),
+        touch.key(last, deeds::missing));
+  }
+
+  private TouchKey mode(PutTogetherModel model, Mode mode, String words) {
+    return touch.key(words, () -> deeds.choose(mode)).select(mode == model.mode());
+  }
+
+  /** What is to do just now, and the other side of the engine. */
+  List<TouchKey> side(PutTogetherModel model) {
+    List<TouchKey> made = new ArrayList<>();
+    if (model.mode() == Mode.FOLLOW_THE_LIST) {
+      made.add(touch.key("Skip", deeds::skip));
+    }
+    if (model.decisionsWait()) {
+      made.add(touch.key("Decide", deeds::decide));
+    }
+    if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
+      made.add(touch.key(touch.brief("Print a tag again", "Print"), deeds::print));
+    }
+    if (!isTight()) {
+      made.add(touch.key(touch.brief("Turn over", "Turn"), deeds::turnOver));
+    }
+    return made;
+  }
+}

@@ -1,0 +1,62 @@
+package wherefrom.ui.shop;
+
+import java.util.Collection;
+import java.util.Optional;
+import java.util.function.Function;
+import wherefrom.drawing.PartState;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+import wherefrom.text.Words;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.drawn.PartStates;
+import wherefrom.ui.engine.EngineIndex;
+
+/** The parts of a kind on the engine: a tap does what a scan of the part would. */
+final class TapIndex implements EngineIndex {
+  private final Desk desk;
+  private final Taking taking;
+  private final PartKind kind;
+
+  TapIndex(Desk desk, Taking taking, PartKind kind) {
+    this.desk = desk;
+    this.taking = taking;
+    this.kind = kind;
+  }
+
+  @Override
+  public String title() {
+    return Words.capital(kind.plural());
+  }
+
+  @Override
+  public Optional<PartKind> kind() {
+    return Optional.of(kind);
+  }
+
+  @Override
+  public Collection<Place> places() {
+    return desk.state().places();
+  }
+
+  @Override
+  public Function<Place, PartState> states() {
+    return PartStates.of(desk.state());
+  }
+
+  @Override
+  public void open(Place place) {
+    taking.tap(place.kind(), place.spot());
+    told();
+  }
+
+  @Override
+  public void scan(String text) {
+    taking.scan(text);
+    told();
+  }
+
+  private void told() {
+    desk.navigator().changed();
+    desk.say(taking.words());
+  }
+}

@@ -1,0 +1,75 @@
+package wherefrom.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wherefrom.job.OpenJob;
+import wherefrom.job.numbers.PlotSample;
+import wherefrom.job.pages.RecordPlot;
+import wherefrom.job.record.RecordPlots;
+import wherefrom.logbook.LogbookFile;
+import wherefrom.pdf.Typeface;
+import wherefrom.workings.chart.Drawing;
+import wherefrom.workings.chart.Mark;
+import wherefrom.workings.chart.Surface;
+
+/** No label of a plot lies on a curve, a limit or a level, on paper or on the glass. */
+class PlotWordsTest {
+  private static final Typeface FACE = Typeface.regular();
+
+  private static List<RecordPlot> plots() {
+    List<RecordPlot> all = new ArrayList<>(RecordPlots.of(PlotSample.planned()));
+    try (OpenJob demo = new OpenJob(LogbookFile.read(Path.of("demo-data")), Clock.systemUTC())) {
+      all.addAll(RecordPlots.of(demo));
+    }
+    return all;
+  }
+
+  /** A surface as wide and high as this, in heights of a capital. */
+  private static Surface surface(double wide, double high) {
+    return new Surface(wide, high, 1, words -> FACE.width(FACE.clean(words)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"84, 21.5", "40, 21.5", "84, 23.5", "39, 23", "33, 20"})
+  void wordsLieOnNoLine(double wide, double high) {
+    Surface surface = surface(wide, high);
+    List<RecordPlot> plots = plots();
+    assertThat(plots).hasSizeGreaterThan(10);
+    for (RecordPlot plot : plots) {
+      List<Mark> marks = Drawing.of(plot.chart(), surface);
+      List<Line2D> lines = new ArrayList<>();
+      for (Mark mark : marks) {
+        if (mark instanceof Mark.Line line && line.look() != Mark.Look.THIN) {
+          lines.add(new Line2D.Double(line.x1(), line.y1(), line.x2(), line.y2()));
+        }
+      }
+      for (Mark mark : marks) {
+        if (mark instanceof Mark.Words words) {
+          Rectangle2D box = box(words, surface);
+          assertThat(lines)
+              .as(plot.title() + ": " + words.text())
+              .noneMatch(line -> line.intersects(box));
+        }
+      }
+    }
+  }
+
+  private static Rectangle2D box(Mark.Words words, Surface surface) {
+    double wide = surface.widths().applyAsDouble(words.text());
+    double left =
+        switch (words.side()) {
+          case BEGIN -> words.x();
+          case MIDDLE -> words.x() - wide / 2;
+          case END -> words.x() - wide;
+        };
+    return new Rectangle2D.Double(left, words.y() - 0.5, wide, 1);
+  }
+}

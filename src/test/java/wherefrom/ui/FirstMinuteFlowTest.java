@@ -1,0 +1,148 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
+import wherefrom.parts.TagCode;
+import wherefrom.parts.TagType;
+import wherefrom.parts.Whereabouts;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.home.JobHomeScreen;
+import wherefrom.ui.part.PartScreen;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+import wherefrom.ui.takeapart.TakeApartScreen;
+
+/** From a cold start to the first part out: presses and scans are counted. */
+class FirstMinuteFlowTest {
+  private final SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
+  private int presses;
+
+  private void press(String... words) {
+    Toolkit.on(
+        () -> {
+          for (String each : words) {
+            window.press(each);
+            presses++;
+          }
+          return 0;
+        });
+  }
+
+  private void scan(String digits) {
+    Toolkit.on(
+        () -> {
+          ((Scannable) window.shell.current()).scan(digits);
+          window.layOut();
+          return 0;
+        });
+  }
+
+  private SampleJob opened(SampleJob sample) {
+    return Toolkit.on(
+        () -> {
+          window.shell.desk().open(sample.job);
+          window.layOut();
+          return sample;
+        });
+  }
+
+  private void show(ScreenId id) {
+    Toolkit.on(
+        () -> {
+          window.shell.desk().navigator().show(id);
+          window.layOut();
+          return 0;
+        });
+  }
+
+  @Test
+  void theFirstSheetOfTagsIsFourPressesAway() {
+    press("New job", "Begin the job", "Print the tags first", "Print 2 sheets");
+    assertThat(presses).isLessThanOrEqualTo(4);
+    assertThat(window.equipment.printed).hasSize(1);
+    assertThat(window.words()).contains("All printed");
+    press("All printed");
+    assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
+    assertThat(window.words()).contains("Go on: 1 IN rocker");
+  }
+
+  @Test
+  void aPartIsTakenOutByOneScanAndAFindingIsTwoPressesAway() {
+    SampleJob sample = opened(SampleJob.whole());
+    show(ScreenId.TAKE_APART);
+    scan(sample.tag("rocker@3EX"));
+    scan(sample.tag("pushrod@3EX"));
+    assertThat(presses).isZero();
+    assertThat(sample.record("pushrod@3EX").where()).isEqualTo(Whereabouts.OUT);
+    assertThat(window.words()).contains("OUT 3 EX pushrod", "Next: 3 IN rocker");
+    press("Suspect", "Is it straight?");
+    assertThat(presses).isEqualTo(2);
+    assertThat(sample.record("pushrod@3EX").looks()).containsValue(Look.SUSPECT);
+    assertThat(window.shell.message()).isEqualTo("Suspect: 3 EX pushrod. Is it straight?");
+    assertThat(window.shell.current()).isInstanceOf(TakeApartScreen.class);
+  }
+
+  @Test
+  void aNoteSaysWhatItWasPutOnAndUndoThisGoesOnceItIsNotTheLastStep() {
+    SampleJob sample = opened(SampleJob.whole());
+    show(ScreenId.TAKE_APART);
+    scan(sample.tag("rocker@3EX"));
+    assertThat(window.targets().stream().map(window::words)).contains("Undo this");
+    press("Note");
+    assertThat(window.words()).contains("Note: 3 EX rocker");
+    press("B", "e", "n", "t", "Done");
+    assertThat(window.shell.message()).isEqualTo("Noted on 3 EX rocker: Bent.");
+    assertThat(window.targets().stream().map(window::words)).doesNotContain("Undo this");
+  }
+
+  @Test
+  void undoThisPutsThePartBack() {
+    SampleJob sample = opened(SampleJob.whole());
+    show(ScreenId.TAKE_APART);
+    scan(sample.tag("rocker@3EX"));
+    press("Undo this");
+    assertThat(sample.record("rocker@3EX").where()).isEqualTo(Whereabouts.IN_ENGINE);
+    assertThat(window.shell.message()).startsWith("Undone: ");
+  }
+
+  @Test
+  void aScanOnTheFirstScreensOpensThePartsPageInItsJob() {
+    SampleJob sample = SampleJob.apart();
+    Toolkit.on(
+        () -> {
+          window.equipment.shelf.put("launch", sample.job);
+          window.shell.home();
+          window.layOut();
+          return 0;
+        });
+    scan(sample.tag("pushrod@3EX"));
+    assertThat(window.shell.current()).isInstanceOf(PartScreen.class);
+    assertThat(window.shell.desk().job()).contains(sample.job);
+    Toolkit.on(
+        () -> {
+          window.shell.desk().navigator().home();
+          window.layOut();
+          return 0;
+        });
+    scan(sample.tag("lifter@5IN"));
+    assertThat(window.shell.current()).isInstanceOf(PartScreen.class);
+  }
+
+  @Test
+  void aTagOfNoJobHereIsSaid() {
+    scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
+    assertThat(window.shell.message())
+        .isEqualTo("No job here has this tag. Import its job, or begin a new one.");
+    scan("rubbish");
+    assertThat(window.shell.message()).contains("none of our tags");
+  }
+
+  @Test
+  void theEmptyStartSaysWhatItIsForAndWhatToPress() {
+    assertThat(window.words())
+        .contains("Tag each part as it comes out, and scan it.", "New job", "Open the demo");
+  }
+}
