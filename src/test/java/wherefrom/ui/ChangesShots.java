@@ -24,7 +24,10 @@ final class ChangesShots {
   static List<Shot> all() {
     return List.of(
         shot("changes", ChangesScreen.class, (window, sample) -> {}),
-        shot("changes-kinds", ChoiceScreen.class, (window, sample) -> window.pressBelow("Plan work")),
+        shot(
+            "changes-kinds",
+            ChoiceScreen.class,
+            (window, sample) -> window.pressBelow("Plan work")),
         where("changes-where-valve", "Record a", "Rocker stud"),
         where("changes-where-rod", "Record a", "Rod or main"),
         where("changes-where-bank", "Plan work", "Head milled"),

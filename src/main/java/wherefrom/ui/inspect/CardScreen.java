@@ -33,7 +33,7 @@ import wherefrom.ui.subject.Tagged;
 
 /** One quick test: where to look, what is good and what is bad, and the three answers. */
 public final class CardScreen extends Page implements Scannable {
-  private static final double ANSWERS_MM = 82;
+  private static final double ANSWERS_MM = 106;
   private static final double MARK_MM = 10;
 
   private final CardModel model;
@@ -107,7 +107,9 @@ public final class CardScreen extends Page implements Scannable {
     answers.setMinWidth(desk.scale().px(ANSWERS_MM));
     List<KeyRow.Act> acts = new ArrayList<>(ways());
     acts.add(act("Read on", this::readOn));
-    acts.add(act("Not looked at", () -> offer(Look.NOT_LOOKED)));
+    if (model.card().look() != Look.NOT_LOOKED) {
+      acts.add(act("No answer", () -> offer(Look.NOT_LOOKED)));
+    }
     Split both = new Split(desk.scale(), words(check), answers);
     return Panes.column(desk.scale(), both, KeyRow.of(desk, 1, acts));
   }
@@ -131,8 +133,7 @@ public final class CardScreen extends Page implements Scannable {
     boolean chosen = model.card().look() == look;
     // A chosen key is dark, and so are the figures.
     Optional<Region> mark = chosen ? Optional.empty() : Optional.of(mark(cue));
-    return PictureKey.of(
-            touch(), mark, word, words, OptionalDouble.empty(), () -> offer(look))
+    return PictureKey.of(touch(), mark, word, words, OptionalDouble.empty(), () -> offer(look))
         .select(chosen);
   }
 

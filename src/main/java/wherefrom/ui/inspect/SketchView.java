@@ -69,7 +69,7 @@ final class SketchView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return HIGH * gap * 0.5 + 2 * line();
+    return HIGH * gap * 0.3 + 2 * line();
   }
 
   @Override

@@ -75,9 +75,7 @@ public final class ClearanceScreen extends ListPage {
     if (bearing.clearance().isPresent()) {
       lines.add(new Line("Worked out", Words.sentence(bearing.said())));
     }
-    bearing
-        .judgement()
-        .ifPresent(judged -> lines.add(new Line("Source", judged.limit().source())));
+    bearing.judgement().ifPresent(judged -> lines.add(new Line("Source", judged.limit().source())));
     return lines;
   }
 

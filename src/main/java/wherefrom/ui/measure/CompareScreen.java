@@ -28,7 +28,8 @@ public final class CompareScreen extends Page {
   @Override
   public String aside() {
     List<SetPicture> pictures = model.list();
-    long odd = pictures.isEmpty() ? 0 : picture(pictures).dots().stream().filter(dot -> dot.odd()).count();
+    long odd =
+        pictures.isEmpty() ? 0 : picture(pictures).dots().stream().filter(dot -> dot.odd()).count();
     return odd == 0 ? "" : odd + " odd";
   }
 
@@ -51,7 +52,9 @@ public final class CompareScreen extends Page {
     VBox column = Panes.column(desk.scale());
     column
         .getChildren()
-        .add(new SetPlot(touch(), picture.dots(), touch().brief("square: odd one", ""), picture.unit()));
+        .add(
+            new SetPlot(
+                touch(), picture.dots(), touch().brief("square: odd one", ""), picture.unit()));
     if (!touch().isLarge()) {
       column.getChildren().add(0, touch().small(picture.title()));
       column.getChildren().add(touch().small(picture.sentence()));
@@ -73,9 +76,7 @@ public final class CompareScreen extends Page {
     open(
         () ->
             new WordsScreen(
-                desk,
-                title(),
-                List.of(new WordsScreen.Line(picture.title(), picture.sentence()))));
+                desk, title(), List.of(new WordsScreen.Line(picture.title(), picture.sentence()))));
   }
 
   private void turn() {

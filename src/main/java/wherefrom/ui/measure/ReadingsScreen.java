@@ -144,9 +144,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
                     act("It is " + figure, () -> desk.attempt(() -> came(model.takeMeant())))));
     acts.add(act("Keep it", () -> desk.attempt(() -> came(model.confirm()))));
     return Panes.column(
-        desk.scale(),
-        asked(String.join(" ", said)),
-        new Foot(desk, tag, KeyRow.of(desk, 1, acts)));
+        desk.scale(), asked(String.join(" ", said)), new Foot(desk, tag, KeyRow.of(desk, 1, acts)));
   }
 
   private Region asked(String sentence) {
@@ -181,8 +179,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   private Region reading(Station station) {
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
-    List<KeyRow.Act> acts =
-        ways().stream().map(way -> act(way.words(), way.value())).toList();
+    List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();
     return pad.with(told(station), tag, KeyRow.of(desk, 1, acts));
   }
 

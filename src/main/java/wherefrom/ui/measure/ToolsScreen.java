@@ -74,8 +74,7 @@ public final class ToolsScreen extends ListPage {
             .findZero(tool.name())
             .map(shown -> "Zero checked: it showed " + shown)
             .orElse("Zero not checked yet: press here");
-    List<String> lines =
-        touch().isLarge() ? List.of() : List.of(ToolFlow.words(tool), zero);
+    List<String> lines = touch().isLarge() ? List.of() : List.of(ToolFlow.words(tool), zero);
     return key(tool.name(), lines, () -> ToolFlow.zero(desk, tool));
   }
 }
