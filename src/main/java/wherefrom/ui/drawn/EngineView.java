@@ -299,7 +299,7 @@ public final class EngineView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return tapped.isPresent() ? touch.scale().px(Scale.KEY_MM) : 0;
+    return tapped.isPresent() ? Math.ceil(key.minHeight(-1)) : 0;
   }
 
   @Override
@@ -355,7 +355,7 @@ public final class EngineView extends Region {
 
   private void placeKey(double width, double height) {
     double wide = Math.min(width, Math.max(key.prefWidth(-1), touch.scale().px(2 * Scale.KEY_MM)));
-    double high = Math.min(height, touch.scale().px(Scale.KEY_MM));
+    double high = Math.min(height, Math.ceil(key.minHeight(wide)));
     key.resizeRelocate((width - wide) / 2, (height - high) / 2, wide, high);
   }
 
