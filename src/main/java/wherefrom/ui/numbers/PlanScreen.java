@@ -33,9 +33,10 @@ public final class PlanScreen extends Page {
     heads = new Tiles(desk.scale(), 5, Scale.GAP_MM, List.of());
     table = new PlanTable(touch);
     stepped = touch.key("", this::chooseStepped);
-    lay(touch.isLarge()
-        ? Panes.column(desk.scale(), heads, table, keys())
-        : Panes.column(desk.scale(), table, keys()));
+    lay(
+        touch.isLarge()
+            ? Panes.column(desk.scale(), heads, table, keys())
+            : Panes.column(desk.scale(), table, keys()));
     show();
   }
 

@@ -59,7 +59,8 @@ final class PlanTable extends Region {
   }
 
   private Region cell(PlanModel.Cell cell) {
-    FitText value = touch.fit(cell.words().replace(" ± ", "\n± "), Scale.SMALL_MM, Scale.SMALL_MM, true);
+    FitText value =
+        touch.fit(cell.words().replace(" ± ", "\n± "), Scale.SMALL_MM, Scale.SMALL_MM, true);
     if (cell.marked().isEmpty()) {
       return value;
     }

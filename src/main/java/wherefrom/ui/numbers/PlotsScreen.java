@@ -8,10 +8,10 @@ import wherefrom.job.numbers.JobCharts;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 

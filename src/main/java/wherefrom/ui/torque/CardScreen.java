@@ -5,15 +5,15 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AnswerCard;
-import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
 /** A torque card at work: the bolt in turn in large words and lit among the others. */

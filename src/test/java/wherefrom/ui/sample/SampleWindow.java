@@ -160,6 +160,16 @@ public final class SampleWindow {
     pressExactly(words);
   }
 
+  /** Presses a key below a screen, which large text may have moved behind the key More. */
+  public void pressBelow(String words) {
+    if (targets().stream().noneMatch(node -> words(node).startsWith(words))) {
+      pressNth("More", 0);
+      pressOnSomePage(words);
+    } else {
+      press(words);
+    }
+  }
+
   /** Presses the target that has these words and no more. */
   public void pressExactly(String words) {
     press(words, node -> words(node).equals(words));
