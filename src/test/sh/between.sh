@@ -117,7 +117,7 @@ run 0 undo --job "$demo"
 run 0 decide --job "$demo" --as reuse --reason "every test passed" \
   "$(tag 'cylinder 1, intake, rocker')"
 fits 0 "cylinder 1, intake, rocker" "right place"
-run 0 decide ask --job "$demo" doubtful
+run 0 decide ask --job "$demo" suspect
 fits 1 "cylinder 3, exhaust, lifter" "must be new"
 run 0 undo --job "$demo"
 run 1 decide --job "$demo" --as reuse --reason "looks good" "$(tag 'cylinder 3, exhaust, lifter')"

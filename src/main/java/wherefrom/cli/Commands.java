@@ -34,6 +34,7 @@ final class Commands {
           "record",
           "inspect",
           "photo",
+          "photos",
           "paper",
           "measure",
           "tool",
@@ -93,6 +94,7 @@ final class Commands {
       case "retag" -> RetagCommands.all();
       case "money" -> MoneyCommands.all();
       case "record", "photo" -> one(first, RecordCommands.all());
+      case "photos" -> List.of(PhotosCommand.of());
       case "paper" -> PaperCommands.all();
       case "inspect" -> List.of(InspectCommand.of());
       case "measure" -> List.of(MeasureCommand.of());

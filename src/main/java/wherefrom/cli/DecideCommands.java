@@ -82,15 +82,15 @@ final class DecideCommands {
             "decide ask",
             "Asks for a decision on every used part before it is fitted, or only on those"
                 + " that something speaks against.")
-        .takes("every|doubtful")
-        .noting("Identity is checked always; at first only doubtful parts wait.")
+        .takes("every|suspect")
+        .noting("Identity is checked always; at first only suspect parts wait.")
         .onJob(DecideCommands::ask);
   }
 
   private static Status ask(Bench bench, Call call, Answer answer) throws BadInput {
-    String which = call.operand("Give every or doubtful.");
-    if (!List.of("every", "doubtful").contains(which)) {
-      throw call.wrong("Give every or doubtful.");
+    String which = call.operand("Give every or suspect.");
+    if (!List.of("every", "suspect").contains(which)) {
+      throw call.wrong("Give every or suspect.");
     }
     Deciding deciding = new Deciding(bench.job());
     deciding.askEveryPart(which.equals("every"));

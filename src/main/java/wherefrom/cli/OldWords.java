@@ -8,24 +8,25 @@ import java.util.Map;
 final class OldWords {
   private static final Map<String, String> COMMANDS =
       Map.of(
-          "undo", "undo",
-          "swaps", "swaps",
-          "to-fit", "to-fit",
-          "leave-empty", "leave-empty",
-          "finish", "finish");
+          "take-back", "undo",
+          "cycles", "swaps",
+          "missing", "to-fit",
+          "excuse", "leave-empty",
+          "close", "finish");
 
   private static final Map<String, String> MONEY = Map.of("out", "export", "in", "import");
 
   private static final Map<String, Map<String, String>> OPTIONS =
       Map.of(
-          "plan answer", Map.of("--answer", "--answer"),
-          "debris opened", Map.of("--answer", "--answer"),
-          "tray out", Map.of("--preview", "--preview"),
-          "plan change", Map.of("--preview", "--preview"),
+          "plan answer", Map.of("--look", "--answer"),
+          "debris opened", Map.of("--look", "--answer"),
+          "tray out", Map.of("--show", "--preview"),
+          "plan change", Map.of("--only-show", "--preview"),
           "plan numbers", Map.of("--what-if", "--idea"),
           "timing set", Map.of("--stated-lift", "--checking-lift"),
-          "retag propose", Map.of("--with", "--with"),
-          "retag accept", Map.of("--with", "--with"));
+          "decide ask", Map.of("doubtful", "suspect"),
+          "retag propose", Map.of("--by", "--with"),
+          "retag accept", Map.of("--by", "--with"));
 
   private OldWords() {}
 

@@ -100,7 +100,7 @@ final class SizeCommands {
     public Map<String, Object> fields() {
       return Json.object(
           "name", point.name(),
-          "proud-mm", point.proud(),
+          "high-mm", point.proud(),
           "uncertainty-mm", point.u(),
           "stand", stand());
     }

@@ -43,7 +43,7 @@ record TableFolder(Optional<Path> folder, boolean replace) {
   private void refuseTaken(Call call) throws BadInput {
     Path at = folder.orElseThrow();
     if (Files.exists(at) && !Files.isDirectory(at)) {
-      throw call.wrong(at + " is no folder.");
+      throw call.wrong(at + " is not a folder.");
     }
     for (String name : replace ? List.<String>of() : JobTables.NAMES) {
       Optional<String> taken = Outgoing.findTaken(file(at, name));

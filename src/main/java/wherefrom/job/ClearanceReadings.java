@@ -21,7 +21,7 @@ import wherefrom.workings.catalogue.bearing.OilClearanceByOneWall;
 final class ClearanceReadings {
   private static final String FOUR = "housing minus both walls minus journal";
   private static final String THREE =
-      "housing minus twice the one wall measured minus journal: both shells taken as alike";
+      "housing minus twice the one wall minus journal: both shells taken as alike";
 
   private final EngineJob job;
   private final Subject.AFeature journal;

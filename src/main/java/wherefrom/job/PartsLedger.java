@@ -42,7 +42,7 @@ import wherefrom.parts.Whereabouts;
 
 /** The parts of a job and where each is: the fold over the entries that speak of parts. */
 final class PartsLedger {
-  private static final EntryFold<PartsLedger> WHEREABOUTS =
+  private static final EntryFold<PartsLedger> READS =
       EntryFold.<PartsLedger>none()
           .at(PartOut.class, (parts, entry, at) -> parts.out(entry.item(), at))
           .at(PartLost.class, PartsLedger::lose)
@@ -53,10 +53,7 @@ final class PartsLedger {
           .at(BackFromShop.class, PartsLedger::back)
           .at(PartFitted.class, PartsLedger::fit)
           .at(PartUnfitted.class, (parts, entry, at) -> parts.out(entry.item(), at))
-          .at(PartReplaced.class, PartsLedger::replace);
-
-  private static final EntryFold<PartsLedger> FINDINGS =
-      EntryFold.<PartsLedger>none()
+          .at(PartReplaced.class, PartsLedger::replace)
           .on(TagReissued.class, PartsLedger::reissue)
           .on(PiecesCounted.class, PartsLedger::count)
           .at(LookRecorded.class, PartsLedger::look)
@@ -150,7 +147,7 @@ final class PartsLedger {
     for (Place place : places) {
       Part part = new Part(item, place, 1, 1, false);
       if (parts.containsKey(item) || owners.put(place, item) != null) {
-        throw new IllegalStateException("part " + item + ", " + place.key() + ", stands twice");
+        throw new IllegalStateException("part " + item + ", " + place.key() + ", is there twice");
       }
       add(PartRecord.of(part, Whereabouts.IN_ENGINE, PartDates.NEVER));
       item++;
@@ -184,8 +181,7 @@ final class PartsLedger {
   }
 
   void apply(LoggedEntry logged) {
-    WHEREABOUTS.take(this, logged);
-    FINDINGS.take(this, logged);
+    READS.take(this, logged);
   }
 
   private void lose(PartLost lost, LoggedEntry logged) {

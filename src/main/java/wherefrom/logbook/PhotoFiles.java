@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import wherefrom.files.AtomicFile;
 import wherefrom.files.Folders;
+import wherefrom.files.Heic;
 import wherefrom.files.Incoming;
 import wherefrom.job.photos.Photos;
 
@@ -34,14 +35,10 @@ public final class PhotoFiles implements Photos {
       throw new IOException(
           picture.getFileName() + " is of the job's own logbook. Use a PNG or JPEG file.");
     }
-    byte[] bytes = bytes(picture);
+    byte[] read = bytes(picture);
     PictureType type =
-        PictureType.find(bytes)
-            .orElseThrow(
-                () ->
-                    new IOException(
-                        picture.getFileName()
-                            + " is not a picture that can be kept. Use a PNG or JPEG file."));
+        PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
+    byte[] bytes = type == PictureType.JPEG ? Placeless.of(read) : read;
     String name = Sums.digest(bytes) + "." + type.extension();
     Path kept = locate(jobFolder, name);
     if (!Files.exists(kept) || !isWhole(kept)) {
@@ -53,6 +50,11 @@ public final class PhotoFiles implements Photos {
       }
     }
     return name;
+  }
+
+  private static String refusal(Path picture, byte[] bytes) {
+    String kept = " is not a picture that can be kept. Use a PNG or JPEG file.";
+    return picture.getFileName() + (Heic.is(bytes) ? Heic.REMEDY : kept);
   }
 
   /** Where locks belong to the process, closing a file frees the lock that the job has on it. */

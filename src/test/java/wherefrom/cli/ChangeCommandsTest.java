@@ -40,7 +40,7 @@ class ChangeCommandsTest {
   void newCamStopsUsedFlatLiftersAndNewOnesFit() {
     Shop.Outcome planned = shop.right("plan", "change", "--job", job, "new-flat-cam");
     assertThat(planned.lines().get(0)).isEqualTo("Plan 1: new flat-tappet cam");
-    assertThat(planned.lines().get(1)).startsWith("must be new: 16 lifters\tR1\t");
+    assertThat(planned.lines().get(1)).startsWith("must be new: 16 lifters\trule 1\t");
     shop.right("plan", "made", "--job", job, "1");
     Shop.Outcome used = fit(LIFTER);
     assertThat(used.status()).isEqualTo(1);
@@ -70,7 +70,7 @@ class ChangeCommandsTest {
     assertThat(fit(PUSHROD).lines().get(0)).isEqualTo("not cleared");
     String tag = shop.codes(job, PUSHROD).tag();
     assertThat(shop.right("plan", "checks", "--job", job, tag).lines().get(0))
-        .startsWith("R11:pushrod-length\topen\t");
+        .startsWith("rule-11:pushrod-length\topen\t");
     shop.right(
         "plan",
         "answer",
@@ -123,17 +123,17 @@ class ChangeCommandsTest {
     shop.right("decide", "--job", job, "--as", "replace", "--reason", "bent", tag);
     assertThat(shop.right("decide", "buy", "--job", job).lines())
         .containsExactly(
-            "1\tpushrods\tas the old one; where that is damaged, measure a sound"
+            "1\tpushrods\tas the old one; where that is damaged, measure a good"
                 + " neighbor\tdecided: bent\tno price typed",
-            "1\tgasket set\t\tR27: engine taken apart\tno price typed",
-            "1\tseals\t\tR27: engine taken apart\tno price typed",
-            "1\tbolts that are tightened by angle, where there are any\t\tR27: engine taken apart"
+            "1\tgasket set\t\trule 27: engine taken apart\tno price typed",
+            "1\tseals\t\trule 27: engine taken apart\tno price typed",
+            "1\tbolts that are tightened by angle, where there are any\t\trule 27: engine taken apart"
                 + "\tno price typed");
     assertThat(json("decide", "list", "--job", job, "--json")).isEmpty();
     assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(73);
     shop.right("decide", "ask", "--job", job, "every");
     assertThat(json("decide", "list", "--job", job, "--json")).hasSize(73);
-    shop.right("decide", "ask", "--job", job, "doubtful");
+    shop.right("decide", "ask", "--job", job, "suspect");
     assertThat(shop.right("decide", "propose", "--job", job, tag).out())
         .contains("Not inspected yet");
     shop.right("plan", "made", "--job", job, "rod-journals-ground");
@@ -141,7 +141,7 @@ class ChangeCommandsTest {
     Shop.Outcome stopped =
         shop.run("decide", "--job", job, "--as", "reuse", "--reason", "looks good", shell);
     assertThat(stopped.status()).isEqualTo(1);
-    assertThat(stopped.out()).contains("(R16; ");
+    assertThat(stopped.out()).contains("(rule 16; ");
     shop.right("decide", "set", "--job", job, "rod-shell", "--as", "replace", "--reason", "set");
     assertThat(json("decide", "buy", "--job", job, "--json")).hasSize(5);
     assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(57);

@@ -249,7 +249,7 @@ class OneEntryTest {
     call(0, 1, "debris map");
     call(0, "decide list");
     call(1, "decide ask", "every");
-    call(1, "decide ask", "doubtful");
+    call(1, "decide ask", "suspect");
     call(0, "decide propose", tag3);
     call(1, "decide", "--as", "reuse", "--reason", "good", tag3);
     call(1, "decide set", "lifter", "--as", "reuse", "--reason", "good");

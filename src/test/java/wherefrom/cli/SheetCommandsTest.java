@@ -225,7 +225,7 @@ class SheetCommandsTest {
     tags("--only", "17");
     Path png = picture(0, 203);
     Path pictures = png.getParent();
-    Files.writeString(pictures.resolve("a-note.txt"), "no picture");
+    Files.writeString(pictures.resolve("a-note.txt"), "not a picture");
     Files.write(pictures.resolve("cut.png"), Arrays.copyOf(Files.readAllBytes(png), 60));
     Shop.Outcome read = shop.run("read", pictures.toString());
     assertThat(read.status()).isZero();
@@ -236,7 +236,7 @@ class SheetCommandsTest {
   @Test
   void whereNothingIsAPictureTheCallIsBad() throws IOException {
     Files.createDirectories(folder.resolve("texts"));
-    Files.writeString(folder.resolve("texts/a.txt"), "no picture");
+    Files.writeString(folder.resolve("texts/a.txt"), "not a picture");
     assertThat(shop.run("read", shop.path("texts")).status()).isEqualTo(2);
     assertThat(shop.run("read", shop.path("nowhere.png")).status()).isEqualTo(2);
   }

@@ -51,7 +51,7 @@ class RollerCamTest {
             "springs", "pushrod-length", "preload", "distributor-gear", "thrust-button", "guides");
     assertThat(follows)
         .extracting(Consequence::sentence)
-        .anyMatch(words -> words.contains("this is the change from flat to roller lifters"));
+        .anyMatch(words -> words.contains("This is the change from flat to roller lifters"));
   }
 
   @Test

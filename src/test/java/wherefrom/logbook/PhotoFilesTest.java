@@ -30,7 +30,7 @@ class PhotoFilesTest {
   void anyOtherFileIsToldByWhatIsInIt() throws IOException {
     Path folder = Files.createDirectory(job.resolve("elsewhere"));
     Path file = Files.writeString(folder.resolve("logbook-0001.jsonl"), "{}");
-    assertThatThrownBy(() -> photos.add(job, file)).hasMessageContaining("no picture");
+    assertThatThrownBy(() -> photos.add(job, file)).hasMessageContaining("not a picture");
     assertThatThrownBy(() -> photos.add(job, job.resolve("none.png")))
         .isInstanceOf(IOException.class)
         .hasMessageContaining("cannot be read");

@@ -92,7 +92,7 @@ class ColourFileTest {
 
   @Test
   void whatIsNoPictureIsRefused() {
-    byte[] words = "no picture".getBytes(StandardCharsets.UTF_8);
+    byte[] words = "not a picture".getBytes(StandardCharsets.UTF_8);
     assertThatThrownBy(() -> read(words, 10)).isInstanceOf(IOException.class);
   }
 

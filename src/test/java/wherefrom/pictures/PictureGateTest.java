@@ -66,7 +66,7 @@ class PictureGateTest {
     pass(jpeg(false));
     pass(jpeg(true));
     pass(new byte[0]);
-    pass("no picture".getBytes());
+    pass("not a picture".getBytes());
     pass(sized(jpeg(true), 6000, 4000));
   }
 

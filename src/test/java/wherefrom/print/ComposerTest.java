@@ -93,7 +93,7 @@ class ComposerTest {
     assertThat(marks).hasAtLeastOneElementOfType(Mark.Line.class);
     assertThat(words(stock, SampleTags.parts().get(0)))
         .extracting(Mark.Words::text)
-        .contains("SAME WAY ROUND")
+        .contains("SAME WAY AROUND")
         .doesNotContain("NEW");
   }
 

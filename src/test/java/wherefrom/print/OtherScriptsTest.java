@@ -74,7 +74,7 @@ class OtherScriptsTest {
     BuildRecord record =
         new BuildRecord(NAME, "V8", day, day, List.of(section), List.of(), List.of());
     new FileReports().writeRecord(record, Outgoing.replacing(pdf));
-    assertThat(text(pdf)).contains("Build record: " + NAME, "изношен, Ψ").doesNotContain("?");
+    assertThat(text(pdf)).contains("BUILD RECORD " + NAME, "изношен, Ψ").doesNotContain("?");
     assertThat(Unprintable.warning(printer, record)).isEmpty();
   }
 
@@ -83,6 +83,6 @@ class OtherScriptsTest {
     assertThat(Unprintable.warning(printer, order("東京 V8")))
         .contains(
             "\"東京 V8\" does not print whole: a question mark will stand for 東 京. Latin, Greek"
-                + " and Cyrillic letters print: use those, or write it on the paper by hand.");
+                + " and Cyrillic letters print. Use those, or write it by hand.");
   }
 }

@@ -235,6 +235,6 @@ class PdfSheetPrinterTest {
   void withoutAScreenDirectPrintingIsRefusedKindly() throws IOException {
     PrintOrder order = PrintOrder.of("Tags", TAGS, PrintSetup.on(SHEET));
     assertThat(((PrintOutcome.Refused) printer.print(order)).sentences().get(0))
-        .contains("save the PDF");
+        .contains("Save the PDF");
   }
 }

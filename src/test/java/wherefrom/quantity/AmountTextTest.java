@@ -46,8 +46,8 @@ class AmountTextTest {
     assertThat(refusal("7/8in")).contains("fraction", "0.875");
     assertThat(refusal("1e3mm")).contains("not a known unit");
     assertThat(refusal("4 furlongs")).contains("furlongs", "not a known unit");
-    assertThat(refusal("NaN mm")).contains("does not begin with a figure");
-    assertThat(refusal("--4mm")).contains("does not begin with a figure");
+    assertThat(refusal("NaN mm")).contains("does not start with a figure");
+    assertThat(refusal("--4mm")).contains("does not start with a figure");
     assertThat(refusal("12345678901234567890.12345mm")).contains("more digits");
   }
 

@@ -70,9 +70,7 @@ class PlotPagesTest {
     }
 
     private static Ruler of(
-        Axis axis,
-        List<Axis.Tick> ticks,
-        java.util.function.ToDoubleFunction<Axis.Tick> place) {
+        Axis axis, List<Axis.Tick> ticks, java.util.function.ToDoubleFunction<Axis.Tick> place) {
       Axis.Tick first = ticks.get(0);
       Axis.Tick last = ticks.get(ticks.size() - 1);
       double from = place.applyAsDouble(first);

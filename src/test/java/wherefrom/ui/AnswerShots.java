@@ -77,12 +77,12 @@ final class AnswerShots {
               window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
               fittedBut(window, sample);
               window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
-              if (window.targets().stream().anyMatch(key -> window.words(key).equals("Rockers"))) {
+              if (window.shell.desk().touch().isLarge()) {
                 window.press("Rockers");
+                window.pressOnSomePage("pushrods");
               } else {
-                window.press("Shown");
+                window.press("Pushrods");
               }
-              window.press("pushrods");
             }),
         shot(
             "answer-section-but",

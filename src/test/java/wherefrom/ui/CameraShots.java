@@ -60,7 +60,7 @@ final class CameraShots {
   private static void turnOn(SampleWindow window) {
     window.layOut();
     window.workers = StandingPicture.untilItStands();
-    window.press("Cam");
+    window.pressRail("Camera");
     window.workers = Runnable::run;
   }
 
@@ -78,7 +78,7 @@ final class CameraShots {
     window.shell.desk().open(SampleJob.apart().job);
     window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
     window.layOut();
-    window.press("Cam");
+    window.pressRail("Camera");
   }
 
   private static void scan(SampleWindow window, String digits) {

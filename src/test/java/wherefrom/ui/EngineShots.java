@@ -12,9 +12,14 @@ import wherefrom.engine.Layout;
 import wherefrom.engine.LifterType;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.RockerMount;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.measure.Instruments;
+import wherefrom.job.photos.Photographing;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.text.Words;
@@ -28,6 +33,8 @@ import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.MainsPageScreen;
 import wherefrom.ui.engine.PartIndex;
 import wherefrom.ui.engine.PlaceListScreen;
+import wherefrom.ui.part.PartDetailsScreen;
+import wherefrom.ui.part.PartScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -56,7 +63,39 @@ final class EngineShots {
     shots.add(shot("bench-all", BenchMapScreen.class, all, (window, sample) -> bench(window)));
     shots.add(shot("bench-rods", BenchMapScreen.class, all, (window, sample) -> rods(window)));
     shots.add(shot("bench-list", PlaceListScreen.class, few, (window, sample) -> list(window)));
+    Supplier<SampleJob> bent = EngineShots::bent;
+    shots.add(shot("part-bent", PartScreen.class, bent, EngineShots::part));
+    shots.add(shot("part-all", PartDetailsScreen.class, bent, EngineShots::known));
     return shots;
+  }
+
+  /** A pushrod that hopped when it was rolled, measured, photographed. */
+  private static SampleJob bent() {
+    SampleJob sample = SampleJob.apart();
+    Subject pushrod = Subject.ofPart(sample.part("pushrod@3EX").item());
+    new Inspecting(sample.job)
+        .answer(pushrod, "pushrod-roll", Look.SUSPECT, "bow, seen when rolled");
+    MeasureShots.mic(sample);
+    Instruments tools = new Instruments(sample.job);
+    tools.zero("MIC 2-3", "0.0000");
+    tools.limit("pushrod-runout", "value", "", "0.002", "common practice, no source");
+    MeasureShots.take(sample, pushrod, "pushrod-runout", "0.0030");
+    Photographing photos = new Photographing(sample.job);
+    photos.add(Optional.of(pushrod), "", "p1.png", "bent");
+    photos.add(Optional.of(pushrod), "", "tall2.png", "");
+    return sample;
+  }
+
+  private static void part(SampleWindow window, SampleJob sample) {
+    int item = sample.part("pushrod@3EX").item();
+    window.shell.desk().navigator().show(ScreenId.PART, item);
+  }
+
+  private static void known(SampleWindow window, SampleJob sample) {
+    part(window, sample);
+    window.layOut();
+    window.press("More");
+    window.press("All that is known");
   }
 
   /** A V of five and four on shaft rockers with roller lifters, six mains. */

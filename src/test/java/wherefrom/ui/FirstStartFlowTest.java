@@ -39,7 +39,7 @@ class FirstStartFlowTest {
           assertThat(new FirstStart(sample.job).isDue()).isFalse();
           window.press("Finish");
           window.press("Valvetrain, left bank");
-          window.press("Close the section");
+          window.press("Finish section");
           assertThat(new FirstStart(sample.job).isDue()).isTrue();
           assertThat(window.words())
               .contains("Before the first start", "fire extinguisher in reach", "fuel leaks");
@@ -60,7 +60,7 @@ class FirstStartFlowTest {
           SampleWindow window = open();
           window.press("Finish");
           window.press("Valvetrain, left bank");
-          window.press("Close the section");
+          window.press("Finish section");
           window.press("Open checks");
           window.press("Open: check before closing");
           window.press("Pass");

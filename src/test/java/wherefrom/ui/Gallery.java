@@ -138,7 +138,7 @@ final class Gallery {
   private static void more(SampleWindow window) {
     jobHome(window);
     window.layOut();
-    window.pressRail(window.shell.desk().touch().brief("More", "Other"));
+    window.pressRail(window.shell.desk().settings().textPercent() > 100 ? "Other" : "More");
   }
 
   private static void jobHome(SampleWindow window) {

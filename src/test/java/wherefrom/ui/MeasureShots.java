@@ -75,11 +75,11 @@ final class MeasureShots {
     open(window, JOURNAL, "main-journal");
   }
 
-  private static void mic(SampleJob sample) {
+  static void mic(SampleJob sample) {
     new Instruments(sample.job).list("MIC 2-3", Dimension.LENGTH, "0.0001", "0.0001", "0.0001");
   }
 
-  private static void take(SampleJob sample, Subject subject, String plan, String... sizes) {
+  static void take(SampleJob sample, Subject subject, String plan, String... sizes) {
     ReadingPlan readings = ReadingPlans.find(plan).orElseThrow();
     Map<String, List<String>> taken = new LinkedHashMap<>();
     for (int at = 0; at < sizes.length; at++) {
@@ -104,7 +104,7 @@ final class MeasureShots {
     mic(sample);
     journal(window, sample);
     type(window, "66.29");
-    window.press("Take it");
+    window.press("Take");
   }
 
   private static void undecided(SampleWindow window, SampleJob sample) {
@@ -151,7 +151,7 @@ final class MeasureShots {
   private static void pair(SampleWindow window, SampleJob sample) {
     tools(window, sample);
     window.layOut();
-    window.press(window.shell.desk().touch().brief("Check a printed pair", "Printed pair"));
+    window.pressBelow("Check a printed pair");
     type(window, "0.004");
     window.press("Done");
   }

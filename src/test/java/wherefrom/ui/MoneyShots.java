@@ -41,15 +41,15 @@ final class MoneyShots {
               window.shell.desk().navigator().show(ScreenId.MONEY);
             }));
     shots.add(shot("money", MoneyScreen.class, ScreenId.MONEY, window -> {}));
-    shots.add(shot("money-prices", PricesScreen.class, ScreenId.MONEY, w -> w.pressKey("Prices")));
-    shots.add(shot("money-budget", BudgetScreen.class, ScreenId.MONEY, w -> w.pressKey("Budget")));
+    shots.add(shot("money-prices", PricesScreen.class, ScreenId.MONEY, w -> w.pressBelow("Prices")));
+    shots.add(shot("money-budget", BudgetScreen.class, ScreenId.MONEY, w -> w.pressBelow("Budget")));
     shots.add(
         shot(
             "money-what-if",
             WhatIfScreen.class,
             ScreenId.MONEY,
             window -> {
-              window.pressKey("What if");
+              window.pressBelow("What if");
               window.press("Choose");
               window.press("new flat");
             }));

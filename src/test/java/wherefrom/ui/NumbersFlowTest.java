@@ -45,7 +45,7 @@ class NumbersFlowTest {
         () -> {
           SampleWindow window = open();
           window.pressOnSomePage("Compression ratio");
-          window.pressKey("Solve");
+          window.pressBelow("Solve");
           window.press("What");
           window.pressOnSomePage("chamber");
           assertThat(window.words()).contains("What chamber", "gives compression ratio");
@@ -78,7 +78,7 @@ class NumbersFlowTest {
           SampleWindow window = open();
           window.press("The plan");
           assertThat(window.words()).contains("begin with Figures");
-          window.pressKey("Figures");
+          window.pressBelow("Figures");
           assertThat(window.words()).contains("bore: not known");
           window.press("Copy 7");
           assertThat(window.words()).contains("bore: 3.870 in");
@@ -99,8 +99,8 @@ class NumbersFlowTest {
         () -> {
           SampleWindow window = open();
           window.press("The plan");
-          window.pressKey("Plots");
-          window.pressKey("Clearance limits");
+          window.pressBelow("Plots");
+          window.pressBelow("Clearance limits");
           window.press("Mains, manual");
           window.press("M");
           assertThat(window.shell.message()).isEmpty();

@@ -78,7 +78,7 @@ final class NumbersShots {
         return;
       }
     }
-    window.pressKey(words.split("\\|", -1)[0]);
+    window.pressBelow(words.split("\\|", -1)[0]);
   }
 
   private static void ratio(SampleWindow window) {
@@ -137,6 +137,6 @@ final class NumbersShots {
     window.shell.desk().navigator().back();
     window.layOut();
     window.press("The plan");
-    window.pressKey("Figures");
+    window.pressBelow("Figures");
   }
 }

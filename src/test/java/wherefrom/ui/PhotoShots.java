@@ -73,7 +73,9 @@ final class PhotoShots {
     window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
     window.layOut();
     if (window.shell.desk().touch().isLarge()) {
-      window.press("Down");
+      window.press("Do more");
+      window.pressOnSomePage("Photo");
+      return;
     }
     window.press("Photo");
   }

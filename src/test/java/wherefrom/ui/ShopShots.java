@@ -44,7 +44,7 @@ final class ShopShots {
             VisitScreen.class,
             (window, sample) -> {
               window.pressOnSomePage("Visit 1");
-              window.pressKey("Add more");
+              window.pressBelow("Add more");
               window.press("What is wanted?");
               window.press("measure run-out");
               scan(window, sample.tag("pushrod@5EX"));
@@ -55,7 +55,7 @@ final class ShopShots {
             ChoiceScreen.class,
             (window, sample) -> {
               window.press("New visit");
-              window.pressKey("No tag");
+              window.pressBelow("No tag");
             }));
     shots.add(
         shot(
@@ -63,7 +63,7 @@ final class ShopShots {
             ChoiceScreen.class,
             (window, sample) -> {
               window.press("New visit");
-              window.pressKey("No tag");
+              window.pressBelow("No tag");
               window.pressOnSomePage("Bore");
             }));
     shots.add(
@@ -86,32 +86,32 @@ final class ShopShots {
             TapScreen.class,
             (window, sample) -> {
               window.pressOnSomePage("Visit 1");
-              window.pressKey("Tap");
+              window.pressBelow("Tap");
             }));
     shots.add(
         away(
             "shop-washing",
             WashScreen.class,
             (window, sample) -> {
-              window.pressKey("Washing");
+              window.pressBelow("Washing");
               scan(window, sample.tag("pushrod@7EX"));
             }));
     shots.add(
         shot(
-            "shop-washing-none", WashScreen.class, (window, sample) -> window.pressKey("Washing")));
+            "shop-washing-none", WashScreen.class, (window, sample) -> window.pressBelow("Washing")));
     shots.add(
         shot(
             "shop-tags-unmeasured",
             RetagScreen.class,
-            (window, sample) -> window.pressKey("Tags lost")));
+            (window, sample) -> window.pressBelow("Tags lost")));
     shots.add(
-        away("shop-tags", RetagScreen.class, (window, sample) -> window.pressKey("Tags lost")));
+        away("shop-tags", RetagScreen.class, (window, sample) -> window.pressBelow("Tags lost")));
     shots.add(
         away(
             "shop-tags-read",
             RetagScreen.class,
             (window, sample) -> {
-              window.pressKey("Tags lost");
+              window.pressBelow("Tags lost");
               measure(window);
             }));
     shots.add(
@@ -119,9 +119,9 @@ final class ShopShots {
             "shop-tags-told",
             MatchScreen.class,
             (window, sample) -> {
-              window.pressKey("Tags lost");
+              window.pressBelow("Tags lost");
               measure(window);
-              window.pressKey("Which is");
+              window.pressBelow("Which is");
               window.pressOnSomePage("Number 3");
               window.press("Yes");
             }));

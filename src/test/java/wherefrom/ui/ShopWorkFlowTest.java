@@ -22,7 +22,7 @@ class ShopWorkFlowTest {
     window.shell.desk().navigator().show(ScreenId.MACHINE_SHOP);
     window.layOut();
     window.press("New visit");
-    window.pressKey("No tag");
+    window.pressBelow("No tag");
     return window;
   }
 
@@ -43,7 +43,7 @@ class ShopWorkFlowTest {
           type(window, "0.0005");
           assertThat(window.words()).contains("1 crankshaft on the slip");
           assertThat(new Planning(sample.job).made()).isEmpty();
-          window.pressKey("Check in");
+          window.pressBelow("Check in");
           window.press("1 × crankshaft");
           type(window, "2.2315");
           assertThat(window.words()).contains("NOT within", "Do not take it home");
@@ -77,7 +77,8 @@ class ShopWorkFlowTest {
           window.shell.desk().open(sample.job);
           window.shell.desk().navigator().show(ScreenId.PART, old.item());
           window.layOut();
-          window.pressKey("A new part instead");
+          window.press("More");
+          window.pressOnSomePage("A new part instead");
           window.press("must be new");
           assertThat(window.words())
               .contains("Size of the new part", "As the list says", "0.010 in under (ten under)");

@@ -41,7 +41,7 @@ class SlipFlowTest {
             () -> {
               SampleWindow shown = visit();
               shown.pressOnSomePage("Visit 1");
-              shown.pressKey("Print the slip");
+              shown.pressBelow("Print the slip");
               return shown;
             });
     settle();
@@ -61,7 +61,7 @@ class SlipFlowTest {
               shown.equipment.fileOutcome =
                   new PrintOutcome.Refused(List.of("The system knows no printer."));
               shown.pressOnSomePage("Visit 1");
-              shown.pressKey("Print the slip");
+              shown.pressBelow("Print the slip");
               return shown;
             });
     settle();
@@ -75,7 +75,7 @@ class SlipFlowTest {
             () -> {
               SampleWindow shown = visit();
               shown.press("New visit");
-              shown.pressKey("Print the slip");
+              shown.pressBelow("Print the slip");
               return shown;
             });
     assertThat(words(window)).contains("Nothing is on the slip yet");

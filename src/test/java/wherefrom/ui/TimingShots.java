@@ -62,11 +62,11 @@ final class TimingShots {
 
   private static void press(SampleWindow window, String words) {
     if (words.equals("Intake")) {
-      window.pressKey("Intake readings");
+      window.pressBelow("Intake readings");
     } else if (words.startsWith("C") || words.startsWith("D")) {
       window.pressOnSomePage(words);
     } else {
-      window.pressKey(words);
+      window.pressBelow(words);
     }
   }
 

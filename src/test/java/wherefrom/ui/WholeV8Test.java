@@ -109,7 +109,8 @@ class WholeV8Test {
     retired = tag("lifter@7IN");
     window.show(ScreenId.BENCH_MAP);
     window.burst(retired);
-    window.press("A new part instead");
+    window.press("More");
+    window.pressOnSomePage("A new part instead");
     window.press("worn out");
     assertThat(window.words()).contains("1 label");
     window.press("Print 1 sheet");

@@ -225,7 +225,13 @@ final class WorkShots {
   private static void tapPushrod5Ex(SampleWindow window) {
     List<String> ways =
         List.of(
-            "cylinder 5, exhaust, pushrod", "5 ex pushrod", "pushrod", "cylinder 5, exhaust", "cylinder 5", "engine", "down");
+            "cylinder 5, exhaust, pushrod",
+            "5 ex pushrod",
+            "pushrod",
+            "cylinder 5, exhaust",
+            "cylinder 5",
+            "engine",
+            "down");
     boolean away = false;
     for (int step = 0; step < 9; step++) {
       window.layOut();

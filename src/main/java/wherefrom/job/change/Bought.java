@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.StandingRule;
 import wherefrom.job.Typed;
@@ -26,6 +27,11 @@ import wherefrom.rules.size.SizeText;
 
 /** The new parts that were taken on, and whether they serve what is asked for after them. */
 public final class Bought {
+  private static final EntryFold<Bought> READS =
+      EntryFold.<Bought>none()
+          .at(PartReplaced.class, Bought::take)
+          .on(PartFitted.class, (bought, fit) -> bought.run.add(fit.item()));
+
   private final EngineJob job;
 
   /** A new part as it was taken on, and by which entry. */
@@ -36,13 +42,11 @@ public final class Bought {
 
   public Bought(EngineJob job) {
     this.job = job;
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof PartReplaced replaced) {
-        taken.put(replaced.newItem(), new Taken(replaced, logged.sequence()));
-      } else if (logged.entry() instanceof PartFitted fit) {
-        run.add(fit.item());
-      }
-    }
+    job.standing().forEach(logged -> READS.take(this, logged));
+  }
+
+  private void take(PartReplaced replaced, LoggedEntry logged) {
+    taken.put(replaced.newItem(), new Taken(replaced, logged.sequence()));
   }
 
   /** The sort of a new part in words, such as {@code roller lifters}; empty for the usual one. */

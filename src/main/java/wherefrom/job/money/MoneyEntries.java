@@ -7,17 +7,22 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryFold;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PlanDropped;
 import wherefrom.job.entry.PriceNoted;
 import wherefrom.quantity.Money;
 
 /** What the standing entries say of money. */
 public final class MoneyEntries {
+  private static final EntryFold<Map<Integer, CostLine>> LINES =
+      EntryFold.<Map<Integer, CostLine>>none()
+          .on(CostNoted.class, (lines, cost) -> lines.put(cost.line(), line(cost)))
+          .on(CostDropped.class, (lines, dropped) -> lines.remove(dropped.line()));
+
   private final EngineJob job;
 
   public MoneyEntries(EngineJob job) {
@@ -27,14 +32,7 @@ public final class MoneyEntries {
   /** The lines that stand; a line of a plan that was dropped is gone. */
   List<CostLine> lines() {
     Map<Integer, CostLine> lines = new TreeMap<>();
-    for (LoggedEntry logged : job.standing()) {
-      JobEntry entry = logged.entry();
-      if (entry instanceof CostNoted cost) {
-        lines.put(cost.line(), line(cost));
-      } else if (entry instanceof CostDropped dropped) {
-        lines.remove(dropped.line());
-      }
-    }
+    job.standing().forEach(logged -> LINES.take(lines, logged));
     Set<Integer> dropped = droppedPlans();
     lines.values().removeIf(line -> dropped.contains(line.plan()));
     return List.copyOf(lines.values());

@@ -111,7 +111,7 @@ public final class ReplacementList {
       return "not known: find the length with a checking pushrod first";
     }
     if (kind == PartKind.ROD_CAP) {
-      return "not sold alone. Buy a rod with its cap, or have this rod machined with"
+      return "not sold alone. Buy a rod with its cap. Or have this rod machined with"
           + " another cap. Then measure its big end";
     }
     if (kind == PartKind.MAIN_CAP) {

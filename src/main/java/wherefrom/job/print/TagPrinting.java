@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import wherefrom.job.EngineJob;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.TagReissued;
@@ -25,6 +25,11 @@ import wherefrom.parts.Whereabouts;
  * command line, where nothing else prints, the file that it makes is the sheet.
  */
 public final class TagPrinting {
+  private static final EntryFold<Set<Integer>> ON_A_SHEET =
+      EntryFold.<Set<Integer>>none()
+          .on(TagsPrinted.class, TagPrinting::add)
+          .on(TagReissued.class, (items, reissued) -> items.remove(reissued.item()));
+
   private final OpenJob job;
 
   public TagPrinting(OpenJob job) {
@@ -72,16 +77,16 @@ public final class TagPrinting {
         .toList();
   }
 
+  private static void add(Set<Integer> items, TagsPrinted printed) {
+    if (printed.type() == TagType.PART) {
+      items.addAll(printed.items());
+    }
+  }
+
   /** The parts whose present tag is on a sheet. */
   private Set<Integer> printed() {
     Set<Integer> items = new LinkedHashSet<>();
-    for (LoggedEntry logged : job.state().standing()) {
-      if (logged.entry() instanceof TagsPrinted printed && printed.type() == TagType.PART) {
-        items.addAll(printed.items());
-      } else if (logged.entry() instanceof TagReissued reissued) {
-        items.remove(reissued.item());
-      }
-    }
+    job.state().standing().forEach(logged -> ON_A_SHEET.take(items, logged));
     return items;
   }
 

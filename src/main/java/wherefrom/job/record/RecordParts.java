@@ -12,18 +12,27 @@ import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
-import wherefrom.job.LoggedEntry;
+import wherefrom.job.EntryFold;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.DecisionEntry;
+import wherefrom.job.entry.DecisionMade;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.SetDecided;
 import wherefrom.job.pages.RecordSection;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
 
 /** The record's main table: each part from where it came out to where it went. */
 final class RecordParts {
+  private static final EntryFold<RecordParts> READS =
+      EntryFold.<RecordParts>none()
+          .at(PartOut.class, (parts, it, at) -> parts.out.put(it.item(), at.time()))
+          .at(PartFitted.class, (parts, it, at) -> parts.in.put(it.item(), at.time()))
+          .on(DecisionMade.class, RecordParts::decided)
+          .on(SetDecided.class, RecordParts::decided);
+
   static final String NOT_CHECKED = "NOT CHECKED";
 
   private final EngineJob job;
@@ -33,15 +42,11 @@ final class RecordParts {
 
   RecordParts(EngineJob job) {
     this.job = job;
-    for (LoggedEntry logged : job.standing()) {
-      if (logged.entry() instanceof PartOut came) {
-        out.put(came.item(), logged.time());
-      } else if (logged.entry() instanceof PartFitted fit) {
-        in.put(fit.item(), logged.time());
-      } else if (logged.entry() instanceof DecisionEntry made) {
-        made.items().forEach(item -> reasons.put(item, made.reason()));
-      }
-    }
+    job.standing().forEach(logged -> READS.take(this, logged));
+  }
+
+  private void decided(DecisionEntry made) {
+    made.items().forEach(item -> reasons.put(item, made.reason()));
   }
 
   RecordSection section() {

@@ -70,7 +70,7 @@ public record Standing(
   private static JobDay day(OpenJob job, Map<JobDay, Integer> open) {
     EngineJob state = job.state();
     boolean fitted = !state.fitted().isEmpty();
-    int inEngine = open.get(JobDay.APART);
+    int inEngine = open.getOrDefault(JobDay.APART, 0);
     boolean begun = inEngine < state.places().size();
     if (!begun && !isPrinted(state)) {
       return JobDay.TAGS;
@@ -78,8 +78,8 @@ public record Standing(
     if (inEngine > 0 && !fitted) {
       return JobDay.APART;
     }
-    if (open.get(JobDay.TOGETHER) > 0) {
-      return open.get(JobDay.INSPECT) > 0 && !fitted ? JobDay.INSPECT : JobDay.TOGETHER;
+    if (open.getOrDefault(JobDay.TOGETHER, 0) > 0) {
+      return open.getOrDefault(JobDay.INSPECT, 0) > 0 && !fitted ? JobDay.INSPECT : JobDay.TOGETHER;
     }
     return new FirstStart(job).isDue() ? JobDay.RECORD : JobDay.TOGETHER;
   }

@@ -63,26 +63,29 @@ public final class MachineShop {
     if (visit < 1 || items.isEmpty() || wanted.isBlank()) {
       return new Answer.Refused("Name the parts and say what is wanted of them, with numbers.");
     }
-    for (int item : items) {
-      Optional<PartRecord> part = job.state().findPart(item);
-      if (part.isEmpty() || part.get().where() != Whereabouts.OUT) {
-        return new Answer.Refused(
-            part.map(
-                    one ->
-                        "Only a part that is out can go to the machine shop. "
-                            + one.part().words()
-                            + " is "
-                            + one.where().words()
-                            + ".")
-                .orElse("There is no part number " + item + " in this job."));
-      }
-      if (!work.isFor(part.get().part().kind())) {
-        return new Answer.Refused(
-            "\"" + work.words() + "\" is not work for a " + part.get().part().kind().word() + ".");
-      }
+    Optional<String> fault =
+        items.stream().flatMap(item -> findFault(item, work).stream()).findFirst();
+    if (fault.isPresent()) {
+      return new Answer.Refused(fault.get());
     }
     job.record(new SentToShop(visit, List.copyOf(items), wanted.strip(), work));
     return done(visit, items.size() + " on the slip.");
+  }
+
+  /** Why a part cannot go for such work, in a sentence. */
+  private Optional<String> findFault(int item, ShopWork work) {
+    Optional<PartRecord> part = job.state().findPart(item);
+    if (part.isEmpty()) {
+      return Optional.of("There is no part number " + item + " in this job.");
+    }
+    String kind = part.get().part().kind().word();
+    if (part.get().where() != Whereabouts.OUT) {
+      String where = part.get().part().words() + " is " + part.get().where().words() + ".";
+      return Optional.of("Only a part that is out can go to the machine shop. " + where);
+    }
+    return work.isFor(part.get().part().kind())
+        ? Optional.empty()
+        : Optional.of("\"" + work.words() + "\" is not work for a " + kind + ".");
   }
 
   /**
@@ -153,22 +156,25 @@ public final class MachineShop {
               + count
               + ". Count again.");
     }
-    if (figure.isBlank()) {
-      job.record(new ShopLineBack(visit, line, count, Optional.empty(), done.strip()));
-      String size = known.get().target().map(t -> " Measure them: wanted is " + t + ".").orElse("");
-      return done(visit, count + " back." + size);
+    return figure.isBlank()
+        ? counted(known.get(), visit, count, done.strip())
+        : read(figure, size -> measured(known.get(), visit, count, size, done.strip()));
+  }
+
+  private Answer counted(ShopVisit.Line line, int visit, int count, String done) {
+    job.record(new ShopLineBack(visit, line.line().line(), count, Optional.empty(), done));
+    String size = line.target().map(t -> " Measure them: wanted is " + t + ".").orElse("");
+    return done(visit, count + " back." + size);
+  }
+
+  private Answer measured(ShopVisit.Line line, int visit, int count, Amount size, String done) {
+    ShopValue came = new ShopValue(line.line(), size);
+    if (came.isMixedUp()) {
+      return new Answer.Refused(came.words());
     }
-    return read(
-        figure,
-        size -> {
-          ShopValue came = new ShopValue(known.get().line(), size);
-          if (came.isMixedUp()) {
-            return new Answer.Refused(came.words());
-          }
-          job.record(new ShopLineBack(visit, line, count, Optional.of(size), done.strip()));
-          return new Answer.Done(
-              findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());
-        });
+    job.record(new ShopLineBack(visit, line.line().line(), count, Optional.of(size), done));
+    return new Answer.Done(
+        findVisit(visit).orElseThrow(), count + " back. " + came.words(), came.isGood());
   }
 
   /** Every visit, the first first. */

@@ -39,7 +39,7 @@ final class CrankRules {
                   "caps",
                   ALL,
                   Set.of(PartKind.MAIN_CAP),
-                  "See that each cap is still on its own main, the same way around.")
+                  "See that each cap is on its own main, turned as before.")
               .after("line-clearance", "Check the oil clearance of each main bearing.")
               .after("line-end-play", "Check the crank's end play at the thrust bearing.")
               .after("free-turn", "Torque the main caps: the crank must turn freely by hand.")

@@ -35,7 +35,7 @@ final class LifterRules {
                   BLOCK,
                   HERE,
                   LIFTERS,
-                  "A used flat lifter goes back on its own lobe, or not at all.")
+                  "A used flat lifter goes back on its own lobe only.")
               .from(Sources.OVERHAUL_MANUAL)
               .later(
                   KnownCheck.LIFTER_CROWN.id(),
@@ -82,7 +82,7 @@ final class LifterRules {
                   WARN,
                   HERE,
                   LIFTERS,
-                  "A new lifter may go on a used lobe if its taper and lift are good.")
+                  "Fit a new lifter only where lobe taper and lift are good.")
               .first("lobe-lift", HERE, LIFTERS, "Measure the lift of every lobe first.")
               .first(
                   "pushrod-ends",

@@ -50,7 +50,7 @@ final class OtherPartsRules {
                   "loads",
                   ALL,
                   SPRINGS,
-                  "Check seat load and open load against the cam card, at these heights."),
+                  "Check seat and open load against the cam card, at these heights."),
           Rule.of("R31", "Another crank", ChangeKind.CRANK_CHANGED)
               .mustBeNew(
                   BLOCK,
@@ -70,8 +70,7 @@ final class OtherPartsRules {
                   WARN,
                   ALL,
                   Set.of(PartKind.PISTON, PartKind.ROD),
-                  "Another stroke needs pistons of another pin height, or rods of another"
-                      + " length.")
+                  "Another stroke needs another pin height in the pistons, or other rods.")
               .after("crank-clearance", "Check the oil clearance of each rod and main bearing.")
               .after("crank-end-play", "Check the crank's end play at the thrust bearing.")
               .after("rod-side-play", "Check the side play of the rods on their pins.")

@@ -38,7 +38,7 @@ final class ValvetrainRules {
                   "guide-top",
                   ALL,
                   SPRINGS,
-                  "Check that the retainer clears the top of the guide at full lift.")
+                  "Check that the retainer clears the guide's top at full lift.")
               .first("rocker-slot", ALL, ROCKERS, "Check that the rocker's slot is long enough.")
               .onlyFor(Setting::isStudded)
               .first(
@@ -122,7 +122,7 @@ final class ValvetrainRules {
                   "true-ratio",
                   ALL,
                   ROCKERS,
-                  "Measure the true ratio of a new rocker: valve lift divided by lobe lift.")
+                  "Measure a new rocker's true ratio: valve lift divided by lobe lift.")
               .first(
                   "pushrod-hole",
                   ALL,

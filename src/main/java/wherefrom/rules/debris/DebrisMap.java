@@ -36,7 +36,7 @@ public record DebrisMap(List<String> suspects, List<Opening> openings, MainsQues
       if (find.place().isPastFilter() && find.look().isHarmful()) {
         suspects.add(
             find.words()
-                + ": this is past the filter. Its bypass was open, or it came from here (common"
+                + ": this is past the filter. Its bypass was open, or it began here (common"
                 + " practice, no source).");
         next.add(Opening.ALL_BEARINGS);
         next.add(Opening.GALLERIES);

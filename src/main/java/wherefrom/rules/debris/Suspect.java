@@ -18,7 +18,7 @@ enum Suspect {
   OVERLAY("the overlay of the bearings: tin or lead", Opening.FIRST_BEARINGS, Opening.ALL_BEARINGS),
   ALUMINIUM_SHELL("a bearing lined with aluminum", Opening.FIRST_BEARINGS),
   SHELL_LINING(
-      "the lining of a shell, or a bushing: a bearing is worn through",
+      "the lining of a shell or bushing: a bearing is worn through",
       Opening.FIRST_BEARINGS,
       Opening.ALL_BEARINGS),
   MACHINING("earlier machining that was not washed out", Opening.GALLERIES),

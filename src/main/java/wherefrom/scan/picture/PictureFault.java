@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import wherefrom.files.Heic;
 import wherefrom.pictures.PictureGate;
 
 /** A picture file that cannot be read: its sentence says what is wrong and what to do. */
@@ -42,7 +43,8 @@ final class PictureFault extends IOException {
   }
 
   static PictureFault noPicture(Path file) {
-    return of(file + " is not a picture that can be read. Save it as a PNG or JPEG file.");
+    String saved = " is not a picture that can be read. Save it as a PNG or JPEG file.";
+    return of(file + (Heic.is(file) ? Heic.REMEDY : saved));
   }
 
   static PictureFault damaged(Path file, Throwable cause) {

@@ -29,7 +29,7 @@ import wherefrom.job.settings.Settings;
 public final class Copying {
   private static final long CLOSING_SECONDS = 60;
   private static final String STOPPED =
-      "The copy was stopped. It is made again after the next step, or when the job is put away.";
+      "The copy was stopped. It starts again after the next step.";
 
   /** What came of a job's copy. */
   private record Done(Path job, Outcome outcome) {}

@@ -12,7 +12,15 @@ public final class Dates {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
+  private static final DateTimeFormatter BRIEF =
+      DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+
   private Dates() {}
+
+  /** {@code 4 May}. */
+  public static String day(Instant time, Clock clock) {
+    return BRIEF.format(LocalDate.ofInstant(time, clock.getZone()));
+  }
 
   /** Whole days since then, as the clock's own time zone counts them; 0 for today. */
   public static long daysAgo(Instant time, Clock clock) {

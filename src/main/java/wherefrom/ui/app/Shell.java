@@ -2,22 +2,15 @@ package wherefrom.ui.app;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.scene.layout.StackPane;
-import javafx.stage.Stage;
-import wherefrom.job.OpenJob;
 import wherefrom.job.ports.Equipment;
 import wherefrom.ui.controls.Answer;
 
 /** The window's contents: its frame with the screen that is up, and the way between screens. */
 public final class Shell extends StackPane implements Front {
-  private static final String LOOKS = "/wherefrom/ui/wherefrom.css";
-
   /** Nobody has read a sentence so soon: it may well be about the way to the next screen. */
   private static final long UNREAD_NANOS = 1_000_000_000L;
 
@@ -34,13 +27,9 @@ public final class Shell extends StackPane implements Front {
   private final FocusWalk walk;
   private final RailKeys railKeys;
   private final Scans scans;
-  private TitleRow title;
-  private Rail rail;
-  private Frame frame;
+  private final WindowDress dress;
   private String saidLast = "";
   private long saidAt;
-  private boolean systemDark;
-  private double frameLetters;
 
   /**
    * Opens the list of jobs.
@@ -59,19 +48,15 @@ public final class Shell extends StackPane implements Front {
     this.desk = new Desk(equipment, nanos, sounds, workers, this, equipment.settings().load());
     this.scans = new Scans(desk, this::current, this::help);
     this.walk = new FocusWalk(this);
-    Steering steering = new Steering(walk, this::escape, this::helpWhereOffered, this::fullScreen);
+    Steering steering = new Steering(walk, this::current, this::back, this::help, this);
     this.keys = new KeyFilter(desk, this::current, scans, walk, steering);
     this.pictures = new PictureDrop(desk, scans);
     pictures.attach(this);
     this.camera = new CameraSide(desk, this::current, scans, cameras);
     this.railKeys = new RailKeys(desk, camera, this::turnCamera, this::help);
-    getStyleClass().add("bench");
-    getStylesheets().add(looks());
-    this.frameLetters = set();
-    this.title = new TitleRow(desk.touch());
-    this.rail = rail();
-    this.frame = new Frame(desk.touch(), rail, title);
-    build();
+    this.dress = new WindowDress(this, desk, walk, this::rail, this::refit);
+    desk.touch().beforeEach(this::turned);
+    dress.put(this::told);
     push(maker(ScreenId.JOBS, 0));
     List<String> faults = equipment.settings().faults();
     if (!faults.isEmpty()) {
@@ -79,34 +64,24 @@ public final class Shell extends StackPane implements Front {
     }
   }
 
-  private static String looks() {
-    return Objects.requireNonNull(Shell.class.getResource(LOOKS)).toExternalForm();
-  }
-
   private Rail rail() {
     return new Rail(
         desk.touch(), this::undo, others -> open(() -> new RestOfRailScreen(desk, others)));
   }
 
-  /** The frame in the sizes and colors that the settings say. */
-  private void build() {
-    desk.touch().beforeEach(this::turned);
+  private void told(TitleRow title) {
     camera.writeTo(title::aside);
-    look();
-    getChildren().setAll(frame, walk.ring());
-    frame.onResized(() -> Platform.runLater(this::refit));
   }
 
   /** Takes the colors that the settings say. */
   @Override
   public void look() {
-    WindowLook.put(this, desk.settings().look(), systemDark);
+    dress.look();
   }
 
   /** Says whether the system is set to dark colors. */
   public void systemLook(boolean dark) {
-    systemDark = dark;
-    look();
+    dress.systemLook(dark);
   }
 
   public Desk desk() {
@@ -130,7 +105,7 @@ public final class Shell extends StackPane implements Front {
 
   /** The message that is shown; empty when there is none. */
   public String message() {
-    return title.said();
+    return dress.title().said();
   }
 
   private Supplier<Screen> maker(ScreenId id, int item) {
@@ -157,7 +132,7 @@ public final class Shell extends StackPane implements Front {
   private void turned() {
     boolean unread = !message().isEmpty() && desk.nanos().getAsLong() - saidAt < UNREAD_NANOS;
     if (!unread) {
-      title.say("");
+      dress.title().say("");
     }
   }
 
@@ -167,29 +142,10 @@ public final class Shell extends StackPane implements Front {
     open(() -> new HelpScreen(desk, about, said, this::scanAgain));
   }
 
-  private void helpWhereOffered() {
-    if (!(current() instanceof HelpScreen)) {
-      help();
-    }
-  }
-
-  /** On a stop there is no way back but the ways out of it. */
-  private void escape() {
-    if (!current().whole() || current() instanceof Typable) {
-      back();
-    }
-  }
-
-  private void fullScreen() {
-    if (getScene().getWindow() instanceof Stage stage) {
-      stage.setFullScreen(!stage.isFullScreen());
-    }
-  }
-
   private void up() {
     walk.forget();
-    if (frameLetters != set()) {
-      reframe(set());
+    if (dress.letters() != set()) {
+      dress.reframe(set(), this::told);
     }
     desk.letters(stack.letters());
     desk.touch().settle();
@@ -209,52 +165,25 @@ public final class Shell extends StackPane implements Front {
    */
   private void refit() {
     double letters = stack.letters();
-    if (letters > 1 && !frame.fits()) {
+    if (letters > 1 && !dress.frame().fits()) {
       double smaller = letters > MIDDLE ? MIDDLE : 1;
       down();
       desk.letters(smaller);
       stack.remakeTop(smaller);
       up();
-    } else if (frameLetters > 1 && !frame.fits()) {
-      reframe(1);
+    } else if (dress.letters() > 1 && !dress.frame().fits()) {
+      dress.reframe(1, this::told);
       arrange();
     }
   }
 
-  /** The frame with letters of another size; what it says stays. */
-  private void reframe(double letters) {
-    String said = message();
-    double before = desk.scale().textFactor();
-    desk.letters(letters);
-    frameLetters = letters;
-    title = new TitleRow(desk.touch());
-    rail = rail();
-    frame = new Frame(desk.touch(), rail, title);
-    build();
-    frame.resize(getWidth(), getHeight());
-    title.say(said);
-    desk.letters(before);
-  }
-
   private void arrange() {
-    frame.show(camera.around(current()), current().whole());
+    dress.frame().show(camera.around(current()), current().whole());
     label();
   }
 
-  /** What stands round the screen, as things are now. */
   private void label() {
-    Screen screen = current();
-    boolean onJob = screen.onJob() && desk.job().isPresent();
-    title.show(screen.title(), onJob && screen.aside().isEmpty() ? name() : screen.aside());
-    title.work(works.newest());
-    rail.show(
-        railKeys.of(screen, stack.depth(), title.isCut(), works.stoppable()),
-        onJob ? Optional.of(screen.undoes(desk)) : Optional.empty());
-  }
-
-  private String name() {
-    OpenJob open = desk.getJob();
-    return open.condition().writable() ? open.state().name() : "for reading only";
+    dress.label(current(), stack.depth(), railKeys, works);
   }
 
   private void turnCamera() {
@@ -286,7 +215,7 @@ public final class Shell extends StackPane implements Front {
   public void working(LongWork work) {
     boolean offered = works.stoppable().isPresent();
     works.follow(work);
-    title.work(works.newest());
+    dress.title().work(works.newest());
     if (offered != works.stoppable().isPresent()) {
       label();
       desk.touch().settle();
@@ -362,7 +291,7 @@ public final class Shell extends StackPane implements Front {
   @Override
   public void changed() {
     current().changed();
-    if (current().whole() != frame.isWhole()) {
+    if (current().whole() != dress.frame().isWhole()) {
       arrange();
     } else {
       label();
@@ -379,13 +308,13 @@ public final class Shell extends StackPane implements Front {
   public void say(String sentence) {
     saidAt = desk.nanos().getAsLong();
     saidLast = sentence;
-    title.say(sentence);
+    dress.title().say(sentence);
     label();
   }
 
   @Override
   public void superseded() {
-    title.say("");
+    dress.title().say("");
   }
 
   @Override
@@ -404,7 +333,8 @@ public final class Shell extends StackPane implements Front {
   public void rescale() {
     down();
     camera.rescale();
-    reframe(set());
+    desk.touch().beforeEach(this::turned);
+    dress.reframe(set(), this::told);
     stack.remake(set());
     up();
   }

@@ -1,24 +1,30 @@
 package wherefrom.ui.app;
 
+import java.util.function.Supplier;
 import javafx.geometry.Side;
+import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
 
 /** What the keys of a keyboard do that write nothing: arrows, Escape, F1 and F11. */
 final class Steering {
   private final FocusWalk walk;
+  private final Supplier<Screen> current;
   private final Runnable back;
   private final Runnable help;
-  private final Runnable fullScreen;
+  private final Parent window;
 
   /**
-   * @param back does what the key Back does, where there is one
-   * @param fullScreen turns the full screen on or off
+   * @param back does what the key Back does
+   * @param help shows what to do now
    */
-  Steering(FocusWalk walk, Runnable back, Runnable help, Runnable fullScreen) {
+  Steering(
+      FocusWalk walk, Supplier<Screen> current, Runnable back, Runnable help, Parent window) {
     this.walk = walk;
+    this.current = current;
     this.back = back;
     this.help = help;
-    this.fullScreen = fullScreen;
+    this.window = window;
   }
 
   void press(KeyCode code) {
@@ -27,12 +33,31 @@ final class Steering {
       case RIGHT, KP_RIGHT -> walk.move(Side.RIGHT);
       case UP, KP_UP -> walk.move(Side.TOP);
       case DOWN, KP_DOWN -> walk.move(Side.BOTTOM);
-      case ESCAPE -> back.run();
-      case F1 -> help.run();
-      case F11 -> fullScreen.run();
+      case ESCAPE -> escape();
+      case F1 -> help();
+      case F11 -> fullScreen();
       default -> {
         // It writes something, or nothing that is known here.
       }
+    }
+  }
+
+  /** On a stop there is no way back but the ways out of it. */
+  private void escape() {
+    if (!current.get().whole() || current.get() instanceof Typable) {
+      back.run();
+    }
+  }
+
+  private void help() {
+    if (!(current.get() instanceof HelpScreen)) {
+      help.run();
+    }
+  }
+
+  private void fullScreen() {
+    if (window.getScene().getWindow() instanceof Stage stage) {
+      stage.setFullScreen(!stage.isFullScreen());
     }
   }
 }

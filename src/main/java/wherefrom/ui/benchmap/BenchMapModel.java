@@ -122,7 +122,7 @@ final class BenchMapModel {
       case BENCH -> "bench";
       case BASKET -> "washing";
       case VICE -> "machine shop";
-      case NOWHERE -> "missing";
+      case NOWHERE -> "lost";
     };
   }
 

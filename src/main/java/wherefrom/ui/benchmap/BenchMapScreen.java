@@ -34,6 +34,7 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.debris.DebrisScreen;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.KindKey;
+import wherefrom.ui.engine.EngineBeside;
 import wherefrom.ui.engine.EngineIndex;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.PartIndex;
@@ -48,6 +49,9 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   /** A key of the last row. */
   private record Way(String words, Runnable act) {}
+
+  /** Two places beside each other. */
+  private static final double HOLDERS_MM = 55.5;
 
   private final Desk desk;
   private final BenchMapModel model;
@@ -130,7 +134,7 @@ public final class BenchMapScreen implements Screen, Scannable {
       drawnKind = model.kind();
     }
     pages.show(engine);
-    BenchMiddle middle = new BenchMiddle(desk.scale(), engine, holders());
+    EngineBeside middle = new EngineBeside(desk.scale(), engine, holders(), HOLDERS_MM);
     if (desk.touch().isLarge()) {
       view.getChildren().setAll(keysWhereLarge(), middle);
     } else {
@@ -149,7 +153,7 @@ public final class BenchMapScreen implements Screen, Scannable {
     return Tiles.row(
         desk.scale(),
         desk.touch().key(plural, this::chooseKind),
-        desk.touch().key("More", () -> more(ways())));
+        desk.touch().key("Do more", () -> more(ways())));
   }
 
   private void chooseKind() {

@@ -112,7 +112,7 @@ final class ChangeQuestions {
                 NumberEntryScreen.size(
                     desk,
                     UsualSizes.question(kind),
-                    "In " + (inch ? "inches" : "millimetres") + ".",
+                    "In " + (inch ? "inches" : "millimeters") + ".",
                     7,
                     typed -> show(kind, where, typed.isEmpty() ? "" : size(typed, unit, kind))));
   }

@@ -49,7 +49,8 @@ public final class ChangeScreen extends ListPage {
         "It is done",
         "all this then follows",
         model -> model.carryOut(plan.number()),
-        screen.act(screen.touch().brief("Drop the plan", "Drop it"), model -> model.drop(plan.number())));
+        screen.act(
+            screen.touch().brief("Drop the plan", "Drop it"), model -> model.drop(plan.number())));
     return screen;
   }
 
@@ -106,8 +107,6 @@ public final class ChangeScreen extends ListPage {
     int end = words.indexOf('.') + 1;
     String first = end > 0 ? words.substring(0, end) : words;
     return key(
-        heading,
-        touch().brief(first, ""),
-        () -> open(() -> new WordsScreen(desk, title(), lines)));
+        heading, touch().brief(first, ""), () -> open(() -> new WordsScreen(desk, title(), lines)));
   }
 }

@@ -23,8 +23,7 @@ public final class ConsequenceScreen extends ListPage {
   private final Foot answers;
 
   public ConsequenceScreen(Desk desk, Consequence consequence) {
-    super(
-        desk, Words.capital(consequence.ruleWords()) + ": " + consequence.effect().words());
+    super(desk, Words.capital(consequence.ruleWords()) + ": " + consequence.effect().words());
     this.consequence = consequence;
     model = new ChangesModel(desk.getJob());
     TagKey pass = tag(() -> answer(Look.PASS, ""));

@@ -26,10 +26,7 @@ public final class MainsScreen extends ListPage {
             desk,
             tag,
             KeyRow.of(
-                desk,
-                act(
-                    "All bearings",
-                    () -> NextScreen.ask(desk, Opening.ALL_BEARINGS)))));
+                desk, act("All bearings", () -> NextScreen.ask(desk, Opening.ALL_BEARINGS)))));
   }
 
   @Override

@@ -11,7 +11,9 @@ import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.TagKey;
 
-/** New parts of one kind to buy: their size, where they are for, why; pressed when they are here. */
+/**
+ * New parts of one kind to buy: their size, where they are for, why; pressed when they are here.
+ */
 public final class BuyLineScreen extends ListPage {
   private final Replacement line;
   private final DecideModel model;

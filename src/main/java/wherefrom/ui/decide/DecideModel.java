@@ -114,10 +114,7 @@ final class DecideModel {
     List<Line> decided = new ArrayList<>();
     for (PartRecord part : used(kind)) {
       Proposal proposal = deciding.propose(part.part().item());
-      Line line =
-          new Line(
-              part.part(),
-proposed(proposal.decision()), part.decision());
+      Line line = new Line(part.part(), proposed(proposal.decision()), part.decision());
       (part.decision().isEmpty() ? lines : decided).add(line);
     }
     lines.addAll(decided);

@@ -12,7 +12,6 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.decide.Proposal;
 import wherefrom.job.entry.DecisionEntry;
-import wherefrom.parts.Part;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
 

@@ -189,6 +189,13 @@ public final class EngineView extends Region {
     return width > 0 && height > 0 && isLargeEnough(geometry(width, height));
   }
 
+  /** How high it is with its captions where it is drawn as wide as this. */
+  public double heightFor(double width) {
+    EngineGeometry at = geometry(width, Double.MAX_VALUE / 4);
+    double captioned = captions.height(Math.max(at.width(), captions.least()));
+    return at.height() + captioned + touch.scale().px(GAP_MM);
+  }
+
   /** Whether there is room for the drawing; known once it was laid out. */
   public boolean isDrawn() {
     return drawn.filter(DrawnEngine::isVisible).isPresent();
@@ -264,7 +271,10 @@ public final class EngineView extends Region {
     engine.live(live);
     drawn = Optional.of(engine);
     captions.tell(layout, side);
-    getChildren().setAll(engine, captions, key);
+    getChildren().setAll(engine, captions);
+    if (tapped.isPresent()) {
+      getChildren().add(key);
+    }
     requestLayout();
   }
 
@@ -289,7 +299,7 @@ public final class EngineView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return tapped.isPresent() ? touch.scale().px(Scale.KEY_MM) : 0;
+    return tapped.isPresent() ? Math.ceil(key.minHeight(-1)) : 0;
   }
 
   @Override
@@ -345,7 +355,7 @@ public final class EngineView extends Region {
 
   private void placeKey(double width, double height) {
     double wide = Math.min(width, Math.max(key.prefWidth(-1), touch.scale().px(2 * Scale.KEY_MM)));
-    double high = Math.min(height, touch.scale().px(Scale.KEY_MM));
+    double high = Math.min(height, Math.ceil(key.minHeight(wide)));
     key.resizeRelocate((width - wide) / 2, (height - high) / 2, wide, high);
   }
 

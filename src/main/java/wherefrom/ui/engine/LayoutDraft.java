@@ -152,7 +152,7 @@ public final class LayoutDraft {
         Stream.of(text.split("[^0-9A-Za-z]+", -1)).filter(word -> !word.isEmpty()).toList();
     if (words.size() > MOST_CYLINDERS || words.stream().anyMatch(word -> !isNumber(word))) {
       throw new IllegalArgumentException(
-          field + ": write cylinder numbers with a space between, such as 1 3 5 7.");
+          field + ": type cylinder numbers with spaces between, such as 1 3 5 7.");
     }
     return words.stream().map(Integer::valueOf).toList();
   }

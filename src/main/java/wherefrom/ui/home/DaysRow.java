@@ -50,10 +50,6 @@ final class DaysRow extends Region {
     return List.copyOf(keys.values());
   }
 
-  private double widest() {
-    return list().stream().mapToDouble(key -> key.minWidth(-1)).max().orElse(0);
-  }
-
   private static double least(List<LinedKey> row) {
     return row.stream().mapToDouble(key -> key.minWidth(-1)).sum();
   }
@@ -73,7 +69,10 @@ final class DaysRow extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return FIRST_ROW * widest() + (FIRST_ROW - 1) * gap;
+    List<LinedKey> all = list();
+    double upper = least(all.subList(0, FIRST_ROW)) + (FIRST_ROW - 1) * gap;
+    double lower = least(all.subList(FIRST_ROW, all.size())) + (all.size() - FIRST_ROW - 1) * gap;
+    return Math.max(upper, lower);
   }
 
   @Override

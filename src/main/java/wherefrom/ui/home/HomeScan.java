@@ -30,7 +30,7 @@ public final class HomeScan {
     switch (action) {
       case UNDO -> desk.takeBack();
       case NEXT, YES -> goOn.run();
-      case HELP -> desk.say("Press the tag to go on, or scan any part to see its page.");
+      case HELP -> desk.say("Press the tag to go on. Or scan any part to see its page.");
       case SKIP, REPEAT -> desk.say("There is nothing to skip here. Press the tag to go on.");
     }
   }

@@ -79,9 +79,9 @@ public final class JobHomeScreen implements Screen, Scannable {
     return desk.job().map(this::aside).orElse("");
   }
 
-  /** Large text has a key More of the rail's own. */
+  /** Large text has a key More of the rail's own, whatever letters this screen found room for. */
   private String more() {
-    return desk.touch().brief("More", "Other");
+    return desk.settings().textPercent() > 100 ? "Other" : "More";
   }
 
   private String aside(OpenJob job) {

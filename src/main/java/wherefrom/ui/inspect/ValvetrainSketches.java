@@ -29,7 +29,7 @@ final class ValvetrainSketches {
               .look("rocker-faces", 17, 27, 10, "cup")
               .look("rocker-faces", 60, 29, 12, "seat")
               .look("rocker-faces", 104, 41, 10, "tip")
-              .look("rocker-cracks", 60, 29, 15, "round the seat"),
+              .look("rocker-cracks", 60, 29, 15, "around the seat"),
           Sketch.of("pivot")
               .body("M30 18H90V24Q90 52 60 52Q30 52 30 24Z")
               .hollow(box(53, 18, 14, 34))

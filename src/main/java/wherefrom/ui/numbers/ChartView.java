@@ -37,7 +37,8 @@ public final class ChartView extends Region {
     this.font = Fonts.of(scale.fontPx(Scale.SMALL_MM) * factor, false);
     this.capital = scale.px(Scale.SMALL_MM) * factor;
     getStyleClass().add("chart");
-    setMinSize(scale.px(80), scale.px(60));
+    double least = scale.px(20) + scale.px(40) * factor;
+    setMinSize(least * 4 / 3, least);
     setMouseTransparent(true);
   }
 

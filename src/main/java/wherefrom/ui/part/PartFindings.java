@@ -1,7 +1,9 @@
 package wherefrom.ui.part;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
@@ -42,6 +44,27 @@ final class PartFindings {
                 lines.add(
                     new PartModel.Line("Oil clearance, " + bearing.words(), bearing.sentence())));
     return lines;
+  }
+
+  /** The readings that are whole and have a limit, held against it. */
+  List<Judgement> judgements() {
+    return job.state().measures().listResults(subject).stream()
+        .filter(MeasuredResult::isWhole)
+        .flatMap(result -> result.judgements().stream())
+        .toList();
+  }
+
+  /** The worst look, in words; empty where nothing is suspect or failed. */
+  Optional<String> worst() {
+    return new Inspecting(job)
+        .cards(subject).stream()
+            .filter(card -> card.look().compareTo(Look.PASS) > 0)
+            .max(Comparator.comparing(CheckCard::look))
+            .map(PartFindings::words);
+  }
+
+  private static String words(CheckCard card) {
+    return card.note().isEmpty() ? card.check().title() + ": " + card.look().word() : card.note();
   }
 
   private static String words(MeasuredResult result) {

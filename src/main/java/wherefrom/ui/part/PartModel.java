@@ -4,7 +4,9 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryItems;
 import wherefrom.job.EntryWords;
@@ -12,6 +14,8 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Remark;
+import wherefrom.job.decide.Deciding;
+import wherefrom.job.decide.Proposal;
 import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
@@ -21,13 +25,14 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Places;
 import wherefrom.parts.Whereabouts;
 import wherefrom.ui.app.Dates;
+import wherefrom.ui.app.UndoWords;
 
 /** What is known of one part, and what can be done with it. */
 final class PartModel {
 
   /** What can be done with a part as it is. */
   enum Deed {
-    INSPECT("Inspect", "Inspect"),
+    INSPECT("Look", "Look"),
     MEASURE("Measure", "Measure"),
     NOTE("Note", "Note"),
     PHOTO("Photo", "Photo"),
@@ -135,6 +140,56 @@ final class PartModel {
         + pieces
         + (mark.isEmpty() ? "" : ", mark: " + mark)
         + (part.fresh() ? ", NEW" : "");
+  }
+
+  /** What happened to the part, the oldest first, in few words. */
+  List<LifeEvent> life() {
+    List<LifeEvent> events = new ArrayList<>();
+    String name = part().home().figures() + " " + part().kind().word();
+    for (LoggedEntry logged : state().standing()) {
+      if (EntryItems.of(logged.entry()).contains(item)) {
+        String words = UndoWords.of(state(), Optional.of(logged));
+        String rest = words.replace(" of " + name, "").replaceFirst("^" + name + "[, ]*", "");
+        events.add(new LifeEvent(Dates.day(logged.time(), clock), rest));
+      }
+    }
+    return events;
+  }
+
+  /** What is the matter with it, in few words. */
+  String matter() {
+    return new PartFindings(job, item)
+        .worst()
+        .orElseGet(
+            () ->
+                record()
+                    .decision()
+                    .map(made -> "decided: " + made.word())
+                    .orElse("nothing found against it"));
+  }
+
+  /** Where it is, in few words; where it belongs is said by the title. */
+  String where() {
+    String all = WhereTo.words(state(), part());
+    int at = all.indexOf(". ");
+    return at < 0 ? all : all.substring(at + 2);
+  }
+
+  /** Its code as on the tag. */
+  String code() {
+    return part().code(state().engine()).typed();
+  }
+
+  List<Judgement> judgements() {
+    return new PartFindings(job, item).judgements();
+  }
+
+  /** What the rules propose; a part that is new or gone needs no decision. */
+  Optional<Proposal> proposal() {
+    boolean needless = part().fresh() || record().where() == Whereabouts.RETIRED;
+    return needless || record().decision().isPresent()
+        ? Optional.empty()
+        : Optional.of(new Deciding(job).propose(item));
   }
 
   /** What happened to the part, the latest first. */

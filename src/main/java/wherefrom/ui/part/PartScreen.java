@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.job.decide.Proposal;
 import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.tags.Found;
@@ -21,27 +22,30 @@ import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.photos.PhotoLoader;
 import wherefrom.ui.photos.PhotoStrip;
 import wherefrom.ui.photos.PhotoTaking;
 
-/** One part: where it is, its tag, notes, photographs, history, and what can be done with it. */
+/**
+ * One part: large, with what was found on it; its life on the wire; its readings against their
+ * limits; its photographs; and the decision that is proposed.
+ */
 public final class PartScreen implements Screen, Scannable {
-  private static final int KEYS_PER_ROW = 5;
-
-  /** Where the person's text is large, so many deeds have a key; the others are behind one. */
-  private static final int FEW = 3;
+  private static final double RIGHT_MM = 83;
+  private static final double KEYS_MM = 95;
+  private static final int PHOTOS = 2;
+  private static final int READINGS = 2;
+  private static final List<PartModel.Deed> LOOK = List.of(PartModel.Deed.INSPECT);
+  private static final List<PartModel.Deed> LOOK_AND_MEASURE =
+      List.of(PartModel.Deed.INSPECT, PartModel.Deed.MEASURE);
 
   private final Desk desk;
   private final PartModel model;
   private final PhotoLoader loader;
-  private final Pager<Supplier<Region>> lines;
-  private final Tiles keys;
   private final VBox view;
 
   /**
@@ -51,14 +55,17 @@ public final class PartScreen implements Screen, Scannable {
     this.desk = desk;
     model = new PartModel(desk.getJob(), desk.equipment().clock(), item);
     loader = new PhotoLoader(desk);
-    lines = Pager.list(desk.touch(), Supplier::get);
-    keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
-    view = Panes.column(desk.scale(), lines, keys);
+    view = Panes.column(desk.scale());
   }
 
   @Override
   public String title() {
     return model.title();
+  }
+
+  @Override
+  public String aside() {
+    return model.code();
   }
 
   @Override
@@ -68,18 +75,7 @@ public final class PartScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    lines.refill(rows());
-    List<PartModel.Deed> deeds = model.deeds();
-    boolean some = desk.touch().isLarge() && deeds.size() > FEW;
-    List<Node> offered = new ArrayList<>();
-    for (PartModel.Deed deed : some ? deeds.subList(0, FEW) : deeds) {
-      String words = desk.touch().brief(deed.words(), deed.brief());
-      offered.add(desk.touch().key(words, () -> act(deed)));
-    }
-    if (some) {
-      offered.add(desk.touch().key("More", () -> more(deeds.subList(FEW, deeds.size()))));
-    }
-    keys.setCells(offered);
+    view.getChildren().setAll(desk.touch().isLarge() ? brief() : told(), keys());
   }
 
   @Override
@@ -94,28 +90,78 @@ public final class PartScreen implements Screen, Scannable {
       desk.navigator().back();
       desk.navigator().show(ScreenId.PART, part.part().part().item());
     } else {
-      desk.refuse(found, "Scan a part's tag to open its page.");
+      desk.refuse(found, "Scan the tag on a part: its page opens.");
     }
   }
 
-  /** Where it is, its photographs, then all the rest. */
-  private List<Supplier<Region>> rows() {
-    List<Supplier<Region>> rows = new ArrayList<>();
-    model.first().forEach(line -> rows.add(() -> row(line)));
-    PhotoStrip.rows(desk, loader, model::photos, PhotoStrip.ACROSS)
-        .forEach(strip -> rows.add(() -> strip));
-    model.more().forEach(line -> rows.add(() -> row(line)));
-    return rows;
+  /** Part, life, readings, photographs. */
+  private Region told() {
+    PartHead head =
+        new PartHead(
+            desk.touch(),
+            desk.state().layout(),
+            model.part().kind(),
+            model.matter(),
+            model.where());
+    LifeLine life = new LifeLine(desk.touch(), model.life());
+    Sideways both = Panes.grow(new Sideways(desk.scale(), life, measured(), RIGHT_MM));
+    return Panes.grow(Panes.column(desk.scale(), head, both));
   }
 
-  private ListRow row(PartModel.Line line) {
-    return ListRow.plain(desk.touch(), line.heading(), List.of(line.words()));
+  /** Readings first, then as many photographs as stand in a row. */
+  private Region measured() {
+    VBox right = Panes.column(desk.scale());
+    model.judgements().stream()
+        .limit(READINGS)
+        .forEach(judged -> right.getChildren().add(new ReadingBar(desk.touch(), judged)));
+    PhotoStrip.rows(desk, loader, model::photos, PHOTOS).stream()
+        .limit(1)
+        .forEach(right.getChildren()::add);
+    return right;
   }
 
-  private void more(List<PartModel.Deed> deeds) {
-    List<Choice<PartModel.Deed>> choices =
-        deeds.stream().map(deed -> new Choice<>(deed, deed.words(), "")).toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, model.title(), choices, this::act));
+  /** The decision that is proposed, and the way to all else. */
+  private Region keys() {
+    List<PartModel.Deed> deeds = model.deeds();
+    List<Node> keys = new ArrayList<>();
+    for (PartModel.Deed deed : desk.touch().isLarge() ? LOOK : LOOK_AND_MEASURE) {
+      if (deeds.contains(deed)) {
+        keys.add(desk.touch().key(deed.brief(), () -> act(deed)));
+      }
+    }
+    keys.add(desk.touch().key("More", this::more));
+    Tiles row = Tiles.row(desk.scale(), keys.toArray(Node[]::new));
+    return model
+        .proposal()
+        .<Region>map(found -> new Sideways(desk.scale(), tag(found), row, KEYS_MM))
+        .orElse(row);
+  }
+
+  private TagKey tag(Proposal proposal) {
+    String what = proposal.decision().map(made -> "Decide: " + made.word()).orElse("Decide");
+    boolean told = proposal.decision().isPresent() && !desk.touch().isLarge();
+    String why = told ? "it is proposed" : "";
+    return desk.touch().tag(what, why, () -> act(PartModel.Deed.DECIDE));
+  }
+
+  private void more() {
+    List<Choice<Runnable>> ways = new ArrayList<>();
+    ways.add(new Choice<>(this::all, "All that is known", "tag, notes, looks, history"));
+    model.deeds().forEach(deed -> ways.add(new Choice<>(() -> act(deed), deed.words(), "")));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, model.title(), ways, Runnable::run));
+  }
+
+  private void all() {
+    desk.navigator().open(() -> new PartDetailsScreen(desk, model, loader));
+  }
+
+  /** What is the matter and where it is, where large words leave no room for more. */
+  private Region brief() {
+    return Panes.grow(
+        Panes.column(
+            desk.scale(),
+            desk.touch().small(model.where()).within(1),
+            desk.touch().fit(model.matter(), Scale.SMALL_MM, Scale.SMALL_MM, true).within(1)));
   }
 
   private void act(PartModel.Deed deed) {

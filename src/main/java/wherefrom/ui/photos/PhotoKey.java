@@ -1,5 +1,6 @@
 package wherefrom.ui.photos;
 
+import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 import wherefrom.job.photos.Photograph;
 import wherefrom.ui.controls.PictureView;
@@ -28,6 +29,8 @@ final class PhotoKey extends Region {
   /** Loads its picture when it first comes into view. */
   static PhotoKey of(Touch touch, PhotoLoader loader, Photograph photo, Runnable act) {
     PhotoKey key = new PhotoKey(touch);
+    key.setAccessibleRole(AccessibleRole.BUTTON);
+    key.setAccessibleText(spoken(photo));
     boolean[] asked = {false};
     key.sceneProperty()
         .addListener(
@@ -39,6 +42,10 @@ final class PhotoKey extends Region {
               }
             });
     return touch.target(key, act);
+  }
+
+  private static String spoken(Photograph photo) {
+    return photo.caption().isEmpty() ? "photograph" : "photograph: " + photo.caption();
   }
 
   private void show(Touch touch, Shown shown) {

@@ -10,10 +10,15 @@ import wherefrom.ui.controls.Panes;
 
 /** Photographs beside each other in small; each opens large. */
 public final class PhotoStrip {
-  /** As many as a list beside its turning keys has room for, at 200 mm. */
-  public static final int ACROSS = 6;
+  private static final int ACROSS = 3;
+  private static final int ACROSS_WHERE_LARGE = 2;
 
   private PhotoStrip() {}
+
+  /** As many as a list has room for on the smallest glass, beside keys that turn it. */
+  public static int across(Desk desk) {
+    return desk.touch().isLarge() ? ACROSS_WHERE_LARGE : ACROSS;
+  }
 
   /**
    * Rows of at most a number of photographs each.

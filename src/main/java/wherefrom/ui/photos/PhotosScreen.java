@@ -11,6 +11,7 @@ import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Tiles;
 
 /** The photographs of a part, of a place that carries no tag, or of the whole engine. */
 public final class PhotosScreen implements Screen {
@@ -35,7 +36,13 @@ public final class PhotosScreen implements Screen {
             desk.scale(),
             none,
             rows,
-            desk.touch().primary(desk.touch().brief("Add a photograph", "Add"), this::add));
+            Tiles.row(
+                desk.scale(),
+                desk.touch().primary(desk.touch().brief("Add a photograph", "Add"), this::add),
+                desk.touch()
+                    .key(
+                        desk.touch().brief("Read a folder…", "Folder…"),
+                        () -> FolderReading.ask(desk))));
   }
 
   /** Those of one part or place. */
@@ -67,7 +74,7 @@ public final class PhotosScreen implements Screen {
   @Override
   public void shown() {
     none.setVisible(photos().isEmpty());
-    rows.refill(PhotoStrip.rows(desk, loader, this::photos, PhotoStrip.ACROSS));
+    rows.refill(PhotoStrip.rows(desk, loader, this::photos, PhotoStrip.across(desk)));
   }
 
   @Override

@@ -228,7 +228,7 @@ final class PrintTagsModel {
 
   private String printed(PrintOrder order, PrintOutcome.Printed done) {
     if (order.testPage()) {
-      return "The test page is ready: hold it against a sheet of the stock.";
+      return "The test page is ready. Hold it against a sheet of the stock.";
     }
     printing.printed(order.faces(), order.setup().stock());
     int perPage = stock.map(Stock::labelsPerPage).orElse(1);

@@ -2,7 +2,6 @@ package wherefrom.ui.print;
 
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,13 +12,10 @@ import wherefrom.job.print.Nudge;
 import wherefrom.job.print.PrintOrder;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.TagChoice;
-import wherefrom.job.tags.Tracking;
-import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.AskKey;
 import wherefrom.ui.controls.FitText;
@@ -27,7 +23,6 @@ import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
-import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.files.Saving;
 
 /** Printing tags and cards: what, on which label stock, from which label on. */
@@ -35,10 +30,10 @@ public final class PrintTagsScreen implements Screen {
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
   private static final double SHEET_LONG_MM = 160;
-  private static final List<String> STOCK_FILE = List.of(".json");
 
   private final Desk desk;
   private final PrintTagsModel model;
+  private final PrintChoices choices;
   private final AskKey what;
   private final AskKey stock;
   private final TouchKey places;
@@ -59,8 +54,9 @@ public final class PrintTagsScreen implements Screen {
     Touch touch = desk.touch();
     model =
         new PrintTagsModel(desk.getJob(), desk.equipment().printer(), item, Locale.getDefault());
-    what = AskKey.key(touch, "What", this::chooseWhat);
-    stock = AskKey.key(touch, "Stock", this::chooseStock);
+    choices = new PrintChoices(desk, model, this::shown);
+    what = AskKey.key(touch, "What", choices::what);
+    stock = AskKey.key(touch, "Stock", choices::stock);
     places =
         touch.key(touch.brief("Place cards", "Places"), () -> chosen(new TagChoice.PlaceCards()));
     actions =
@@ -94,7 +90,7 @@ public final class PrintTagsScreen implements Screen {
   private void paper() {
     List<Choice<Runnable>> ways =
         List.of(
-            new Choice<>(this::chooseStock, "Stock", model.stockWords()),
+            new Choice<>(choices::stock, "Stock", model.stockWords()),
             new Choice<>(this::chooseStart, "Start", "at label " + model.start()),
             new Choice<>(this::chooseNudge, "Nudge", NudgeScreen.words(model.nudge())),
             new Choice<>(this::testPage, "Test page", "outlines and a ruler"));
@@ -175,80 +171,8 @@ public final class PrintTagsScreen implements Screen {
     shown();
   }
 
-  private void chooseWhat() {
-    List<Choice<Runnable>> choices = new ArrayList<>();
-    choices.add(choice(new TagChoice.NotYetPrinted()));
-    choices.add(choice(new TagChoice.AllParts()));
-    for (PartKind kind : desk.state().kinds().stream().sorted().toList()) {
-      choices.add(choice(new TagChoice.OfKind(kind)));
-    }
-    choices.add(choice(new TagChoice.PlaceCards()));
-    choices.add(choice(new TagChoice.ActionCards()));
-    choices.add(choice(new TagChoice.Baskets(6)));
-    choices.add(choice(new TagChoice.ScannerSetUp()));
-    if (model.labels() > 0) {
-      choices.add(
-          new Choice<>(this::elsewhere, "Already on paper", "count what is chosen as printed"));
-    }
-    if (!new Tracking(desk.getJob()).offered().isEmpty()) {
-      choices.add(new Choice<>(this::track, "Track more kinds of part", "then print their tags"));
-    }
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "What to print", choices, Runnable::run));
-  }
-
-  private Choice<Runnable> choice(TagChoice choice) {
-    return new Choice<>(() -> chosen(choice), ChoiceWords.of(desk.state(), choice), "");
-  }
-
-  private void elsewhere() {
-    model.order(false).ifPresent(order -> desk.attempt(() -> desk.say(model.elsewhere(order))));
-    desk.navigator().changed();
-  }
-
-  private void track() {
-    model.choose(new TagChoice.NotYetPrinted());
-    desk.navigator().open(() -> new TrackScreen(desk));
-  }
-
   private void chosen(TagChoice choice) {
     model.choose(choice);
-    if (choice instanceof TagChoice.Baskets) {
-      desk.navigator()
-          .open(
-              () ->
-                  NumberEntryScreen.digits(
-                      desk, "Basket tags", "How many, from number 1 on?", 2, this::baskets));
-    }
-    shown();
-  }
-
-  private void baskets(String typed) {
-    int many = typed.isEmpty() ? 0 : Integer.parseInt(typed);
-    if (many > 0) {
-      model.choose(new TagChoice.Baskets(many));
-    }
-    shown();
-  }
-
-  private void chooseStock() {
-    List<Choice<String>> choices = new ArrayList<>();
-    model.stocks().forEach(each -> choices.add(new Choice<>(each.name(), each.title(), "")));
-    choices.add(new Choice<>("", "A stock file of your own", "JSON"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Label stock", choices, this::stock));
-  }
-
-  private void stock(String name) {
-    if (name.isEmpty()) {
-      desk.navigator()
-          .open(
-              () ->
-                  FilesScreen.file(desk, "Stock file", STOCK_FILE, file -> stock(file.toString())));
-      return;
-    }
-    model.chooseStock(name);
-    if (!model.trouble().isEmpty()) {
-      desk.say(model.trouble());
-    }
     shown();
   }
 

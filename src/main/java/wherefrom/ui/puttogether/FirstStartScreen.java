@@ -12,9 +12,8 @@ import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
 
-/** The engine is closed: cautions of the first start, and what is to be seen to before it. */
+/** Every section is finished: cautions of the first start, and what is to be seen to before it. */
 public final class FirstStartScreen implements Screen {
   private final Desk desk;
   private final Pager<Region> rows;
@@ -23,11 +22,7 @@ public final class FirstStartScreen implements Screen {
   public FirstStartScreen(Desk desk) {
     this.desk = desk;
     rows = Pager.list(desk.touch(), row -> row);
-    view =
-        Panes.column(
-            desk.scale(),
-            rows,
-            Tiles.row(desk.scale(), desk.touch().primary("Open checks", this::checks)));
+    view = Panes.column(desk.scale(), rows, desk.touch().tag("Open checks", "", this::checks));
   }
 
   @Override

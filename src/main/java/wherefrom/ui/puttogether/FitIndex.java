@@ -21,8 +21,7 @@ final class FitIndex implements EngineIndex {
    * @param tapped told which place was tapped
    * @param scanned told of a code that was scanned on one of the pages
    */
-  FitIndex(
-      Desk desk, PutTogetherModel model, Consumer<Place> tapped, Consumer<String> scanned) {
+  FitIndex(Desk desk, PutTogetherModel model, Consumer<Place> tapped, Consumer<String> scanned) {
     this.desk = desk;
     this.model = model;
     this.tapped = tapped;

@@ -19,7 +19,8 @@ final class HalfTag extends Region {
     this.known = known;
     large =
         known
-            ? touch.fit(lines.large().replace(' ', '\u00a0'), 10.7 / touch.scale().textFactor(), 4.5, true)
+            ? touch.fit(
+                lines.large().replace(' ', '\u00a0'), 10.7 / touch.scale().textFactor(), 4.5, true)
             : touch.heading(lines.large());
     bold = touch.fit(lines.bold(), 4.5, 4.5, true);
     small = touch.small(lines.small());

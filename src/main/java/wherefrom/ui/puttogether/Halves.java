@@ -19,8 +19,7 @@ import wherefrom.parts.Place;
  * @param hasPlace whether the place is known
  * @param here the place that this is about, if any
  */
-record Halves(
-    Lines part, Lines place, boolean hasPart, boolean hasPlace, Optional<Place> here) {
+record Halves(Lines part, Lines place, boolean hasPart, boolean hasPlace, Optional<Place> here) {
 
   /**
    * What stands on a tag.

@@ -37,7 +37,8 @@ record Marked(Optional<PartKind> kind, Optional<Spot> wrong, Optional<Spot> righ
 
   /** The right place; empty where there is none. */
   Optional<Place> place() {
-    return kind.flatMap(one -> right.filter(at -> Place.canLive(one, at)).map(at -> new Place(one, at)));
+    return kind.flatMap(
+        one -> right.filter(at -> Place.canLive(one, at)).map(at -> new Place(one, at)));
   }
 
   private static Marked both(Part part, Spot wrong, Spot right) {

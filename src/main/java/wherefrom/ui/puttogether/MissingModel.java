@@ -61,6 +61,11 @@ final class MissingModel {
     return missing.places(section);
   }
 
+  /** How many places are open in all. */
+  int open() {
+    return missing.sections().stream().mapToInt(each -> missing.places(each).size()).sum();
+  }
+
   /** What is so at an open place, and which part is wanted there. */
   String words(Place place) {
     String wanted =
@@ -89,7 +94,7 @@ final class MissingModel {
     int cards = TorqueCards.holding(state()).size();
     int open = TorqueRecord.open(state()).size();
     if (cards == 0) {
-      return "No card yet: head bolts, main caps and rod caps are tightened by a card";
+      return "No card yet: head bolts, main caps and rod caps need one";
     }
     return open == 0 ? "All done and checked by a second person" : open + " of " + cards + " open";
   }
@@ -120,7 +125,7 @@ final class MissingModel {
   }
 
   private static String notClosed(int open, int fittedBut) {
-    return "Not closed: " + count(open, fittedBut) + ".";
+    return "Not finished: " + count(open, fittedBut) + ".";
   }
 
   void excuse(Place place, String reason) {
@@ -152,10 +157,10 @@ final class MissingModel {
   /** What is so in a section, in words. */
   static String words(SectionLine line) {
     if (line.closed()) {
-      return "closed";
+      return "finished";
     }
     return line.open().isEmpty() && line.fittedBut() == 0
-        ? "nothing missing: it can be closed"
+        ? "nothing missing: it can be finished"
         : count(line.open().size(), line.fittedBut());
   }
 

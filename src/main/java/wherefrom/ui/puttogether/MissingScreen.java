@@ -3,32 +3,56 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.StandardRail;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.engine.EngineBeside;
+import wherefrom.ui.engine.EnginePages;
 
 /** What is still missing, section by section, and parts that sit in each other's places. */
 public final class MissingScreen implements Screen {
   private final Desk desk;
   private final MissingModel model;
+  private static final double ROWS_MM = 84;
+
+  private final EnginePages pages;
+  private final EngineView engine;
   private final Pager<Region> rows;
-  private final VBox view;
+  private final Region view;
 
   public MissingScreen(Desk desk) {
     this.desk = desk;
     model = new MissingModel(desk.getJob());
     rows = Pager.list(desk.touch(), row -> row);
-    view = Panes.column(desk.scale(), rows);
+    pages = new EnginePages(desk, new ToFitIndex(desk, model));
+    engine = pages.view();
+    view = new EngineBeside(desk.scale(), engine, rows, ROWS_MM);
   }
 
   @Override
   public String title() {
-    return "Still missing";
+    return "To fit";
+  }
+
+  @Override
+  public String aside() {
+    return model.open() + " to fit";
+  }
+
+  @Override
+  public List<RailKey> rail(StandardRail standard) {
+    List<RailKey> keys = new ArrayList<>();
+    standard.back().ifPresent(keys::add);
+    standard.bench().ifPresent(keys::add);
+    keys.add(new RailKey(Icon.TURN, "Turn", engine::turnOver).saying("Turn over"));
+    return keys;
   }
 
   @Override
@@ -38,6 +62,7 @@ public final class MissingScreen implements Screen {
 
   @Override
   public void shown() {
+    pages.show(engine);
     List<Region> lines = new ArrayList<>();
     if (!model.cycles().isEmpty()) {
       lines.add(
@@ -52,7 +77,7 @@ public final class MissingScreen implements Screen {
           ListRow.key(
               desk.touch(),
               "Before the first start",
-              List.of("Everything is closed: cautions, open checks, what is done by hand"),
+              List.of("Everything is finished: cautions, open checks, what is done by hand"),
               () -> desk.navigator().open(() -> new FirstStartScreen(desk))));
     }
     model.sections().forEach(line -> lines.add(section(line)));

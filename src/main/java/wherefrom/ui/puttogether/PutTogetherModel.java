@@ -247,9 +247,7 @@ final class PutTogetherModel {
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
   Optional<Halves> halves() {
     boolean plain = answer.cue().isEmpty() && (answer.equals(due()) || answer.equals(PLAIN));
-    return plain
-        ? Optional.of(Halves.of(state(), mode(), together.due()))
-        : Optional.empty();
+    return plain ? Optional.of(Halves.of(state(), mode(), together.due())) : Optional.empty();
   }
 
   /** What is left after a right place: the list's next place, else how many of the kind. */

@@ -43,7 +43,8 @@ public final class PutTogetherScreen implements Screen, Watching {
   public PutTogetherScreen(Desk desk) {
     this.desk = desk;
     model = new PutTogetherModel(desk.getJob(), desk.shelf());
-    EnginePages pages = new EnginePages(desk, new FitIndex(desk, model, this::tap, this::scannedOnPage));
+    EnginePages pages =
+        new EnginePages(desk, new FitIndex(desk, model, this::tap, this::scannedOnPage));
     engine = pages.view();
     work = new WorkView(desk.touch(), pages, new WorkKeys(desk.touch(), new Deeds()), engine);
     right = new RightView(desk.touch(), model, new RightKeys());
@@ -212,8 +213,7 @@ public final class PutTogetherScreen implements Screen, Watching {
               new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
               new Choice<>(this::typeCode, "Type code", ""),
               new Choice<>(this::missing, "Missing", ""));
-      desk.navigator()
-          .open(() -> new ChoiceScreen<>(desk, "Put together", all, Runnable::run));
+      desk.navigator().open(() -> new ChoiceScreen<>(desk, "Put together", all, Runnable::run));
     }
 
     @Override

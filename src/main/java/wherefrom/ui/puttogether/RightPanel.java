@@ -109,11 +109,19 @@ final class RightPanel extends Region {
       part(x, top + upper, left + wide - x, lower);
     } else {
       double spare = lower - place.minHeight(wide);
-      double below = Math.max(0, Math.min(spare, Math.max(kind.minHeight(wide), 0.3 * lower)));
+      double below =
+          Math.max(0, Math.min(spare, Math.max(kind.minHeight(wide), belowShare(wide, lower))));
       kind.setVisible(below >= kind.minHeight(wide));
       place.resizeRelocate(left, top + upper, wide, lower - below);
       line(left, top + room - below, wide, below);
     }
+  }
+
+  /** What the part's line takes below the place: more where what to watch needs two lines. */
+  private double belowShare(double wide, double lower) {
+    double left = Math.max(1, wide - kind.prefWidth(-1) - pad());
+    double told = hint.words().isEmpty() ? 0 : hint.minHeight(left);
+    return Math.max(0.3 * lower, Math.min(told, 0.45 * lower));
   }
 
   /** The part, below it what to watch. */

@@ -18,7 +18,9 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartStates;
 
-/** The right place stands until the next scan: the engine with it ringed, what is left, the next. */
+/**
+ * The right place stands until the next scan: the engine with it ringed, what is left, the next.
+ */
 final class RightView extends Region {
   private static final double PANEL = 0.41;
   private static final double UPRIGHT_PANEL = 0.30;

@@ -3,12 +3,10 @@ package wherefrom.ui.puttogether;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import wherefrom.engine.Section;
 import wherefrom.job.change.Planning;
-import wherefrom.job.handling.Handling;
-import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.ToFit;
@@ -17,7 +15,6 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.Reasons;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
@@ -25,37 +22,41 @@ import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Touch;
 import wherefrom.ui.takeapart.CautionScreen;
 
-/** The open places of a section; it closes only when each is filled or excused. */
+/** The open places of a section; it is finished only when each is filled or excused. */
 public final class SectionScreen implements Screen {
   private final Desk desk;
   private final Section section;
   private final MissingModel model;
+  private final PlaceWays ways;
   private final Pager<Region> rows;
-  private final TouchKey close;
-  private final HBox view;
+  private final TagKey close;
+  private final VBox view;
 
   public SectionScreen(Desk desk, Section section) {
     this.desk = desk;
     this.section = section;
     model = new MissingModel(desk.getJob());
+    ways = new PlaceWays(desk, model);
     rows = Pager.list(desk.touch(), row -> row);
-    close = desk.touch().primary("Close the section", this::close);
-    view =
-        Panes.row(
+    Touch touch = desk.touch();
+    close = touch.tag("Finish section", "", this::close);
+    Tiles keys =
+        new Tiles(
             desk.scale(),
-            rows,
-            Panes.wide(
-                Panes.column(
-                    desk.scale(),
-                    close,
-                    desk.touch().primary("Cautions", this::cautions),
-                    desk.touch()
-                        .primary("Torque cards", () -> desk.navigator().show(ScreenId.TORQUE))),
-                60,
-                desk.scale()));
+            2,
+            Scale.GAP_MM,
+            List.of(
+                touch.key("Cautions", this::cautions),
+                touch.key(
+                    touch.brief("Torque cards", "Torque"),
+                    () -> desk.navigator().show(ScreenId.TORQUE))));
+    view = Panes.column(desk.scale(), rows, close, keys);
   }
 
   @Override
@@ -83,15 +84,14 @@ public final class SectionScreen implements Screen {
               desk.touch(),
               "Every place is filled",
               closed
-                  ? "The section is closed."
-                  : "Or left empty for a reason. Look it over, then close the section."));
+                  ? "The section is finished."
+                  : "Or left empty for a reason. Look it over, then finish the section."));
       checks().ifPresent(lines::add);
     }
     rows.refill(lines);
     close.setWords(
-        closed && settled
-            ? "Closed"
-            : settled ? "Close the section" : left(open.size(), against.size()));
+        closed && settled ? "Finished" : "Finish section",
+        settled || desk.touch().isLarge() ? "" : left(open.size(), against.size()));
   }
 
   /**
@@ -105,7 +105,7 @@ public final class SectionScreen implements Screen {
             ListRow.key(
                 desk.touch(),
                 "Open checks: " + open,
-                List.of("Some may be easier before the engine is closed further"),
+                List.of("Some may be easier before more of the engine is shut"),
                 () -> desk.navigator().open(() -> StandingScreen.openChecks(desk))));
   }
 
@@ -115,7 +115,7 @@ public final class SectionScreen implements Screen {
   }
 
   private static String left(int missing, int fittedBut) {
-    return missing == 0 ? fittedBut + " in, but" : missing + " still missing";
+    return missing == 0 ? fittedBut + " in, but" : missing + " to fit";
   }
 
   private Region row(ToFit.FittedBut one) {
@@ -142,7 +142,14 @@ public final class SectionScreen implements Screen {
   }
 
   private void leave(ToFit.FittedBut one) {
-    Reasons.ask(desk, "Why does it stay?", OnPurpose.REASONS, words -> excuse(one.place(), words));
+    Reasons.ask(
+        desk,
+        "Why does it stay?",
+        OnPurpose.REASONS,
+        words -> {
+          model.excuse(one.place(), words);
+          told();
+        });
   }
 
   private void show(int item) {
@@ -151,50 +158,7 @@ public final class SectionScreen implements Screen {
 
   private Region row(Place place) {
     return ListRow.key(
-        desk.touch(), place.words(), List.of(model.words(place)), () -> choose(place));
-  }
-
-  private void choose(Place place) {
-    List<Choice<Runnable>> ways =
-        List.of(
-            new Choice<>(() -> part(place), "Show its part", ""),
-            new Choice<>(() -> excuse(place), "Leave it empty", "with a reason"),
-            new Choice<>(
-                () -> replace(place), "A new part instead", "its tag is printed, marked NEW"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, place.words(), ways, Runnable::run));
-  }
-
-  private void part(Place place) {
-    desk.state()
-        .findOwner(place)
-        .ifPresent(part -> desk.navigator().show(ScreenId.PART, part.item()));
-  }
-
-  private void excuse(Place place) {
-    Reasons.ask(
-        desk, "Why does it stay empty?", MissingModel.EXCUSES, words -> excuse(place, words));
-  }
-
-  private void excuse(Place place, String reason) {
-    model.excuse(place, reason);
-    told();
-  }
-
-  private void replace(Place place) {
-    Reasons.ask(desk, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(place, words));
-  }
-
-  private void asked(Place place, String reason) {
-    desk.state()
-        .findOwner(place)
-        .ifPresent(old -> NewPartAsking.ask(desk, old, part -> replace(place, reason, part)));
-  }
-
-  private void replace(Place place, String reason, NewPart part) {
-    model
-        .replace(place, reason, part)
-        .ifPresent(item -> desk.navigator().show(ScreenId.PRINT_TAGS, item));
-    told();
+        desk.touch(), place.words(), List.of(model.words(place)), () -> ways.choose(place));
   }
 
   private void close() {
@@ -205,7 +169,7 @@ public final class SectionScreen implements Screen {
       desk.navigator().open(() -> new FirstStartScreen(desk));
     } else if (closed) {
       desk.navigator().back();
-      desk.say(title() + ": closed.");
+      desk.say(title() + ": finished.");
     }
   }
 
@@ -214,9 +178,6 @@ public final class SectionScreen implements Screen {
   }
 
   private void told() {
-    if (!model.trouble().isEmpty()) {
-      desk.say(model.trouble());
-    }
-    desk.navigator().changed();
+    ways.told();
   }
 }

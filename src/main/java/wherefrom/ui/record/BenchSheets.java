@@ -30,8 +30,7 @@ public final class BenchSheets {
             sheet(desk, "Bench plan", "the engine, to lay parts on", Reports::writeBenchPlan),
             sheet(desk, "Rack plan", "a field for each part", Reports::writeRackPlan),
             sheet(desk, "Still to fit", "a list with boxes to tick", Reports::writeToFit));
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Bench sheets", sheets, Runnable::run));
+    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Bench sheets", sheets, Runnable::run));
   }
 
   private static Choice<Runnable> sheet(Desk desk, String name, String what, Writing writing) {

@@ -83,8 +83,7 @@ public final class PaperScreen extends Page {
   }
 
   private Drawn drawn(Path file, int page) throws IOException {
-    SheetPrinter.PagePicture drawn =
-        desk.equipment().printer().previewFile(file, page, LONGEST);
+    SheetPrinter.PagePicture drawn = desk.equipment().printer().previewFile(file, page, LONGEST);
     return new Drawn(drawn.page(), drawn.pages(), Images.of(drawn.picture()));
   }
 

@@ -28,16 +28,13 @@ public final class RecordScreen implements Screen {
   public RecordScreen(Desk desk) {
     this.desk = desk;
     rows = Pager.list(desk.touch(), this::row);
-    TagKey print =
-        desk.touch().tag("Look and print", "", () -> desk.navigator().open(this::pages));
+    TagKey print = desk.touch().tag("Look and print", "", () -> desk.navigator().open(this::pages));
     KeyRow further =
         KeyRow.of(
             desk,
             new KeyRow.Act("Tables…", () -> new TablesOut(desk).ask()),
             new KeyRow.Act("Bench sheets…", () -> BenchSheets.ask(desk)));
-    view =
-        Panes.column(
-            desk.scale(), rows, Panes.row(desk.scale(), print, Panes.grow(further)));
+    view = Panes.column(desk.scale(), rows, Panes.row(desk.scale(), print, Panes.grow(further)));
   }
 
   private Screen pages() {

@@ -22,8 +22,7 @@ final class TablesOut {
   }
 
   void ask() {
-    desk.navigator()
-        .open(() -> FilesScreen.folder(desk, "Where to save the tables", this::into));
+    desk.navigator().open(() -> FilesScreen.folder(desk, "Where to save the tables", this::into));
   }
 
   /** A folder that is there already is left as it is; the new one stands beside it. */

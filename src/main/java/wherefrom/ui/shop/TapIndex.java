@@ -2,45 +2,30 @@ package wherefrom.ui.shop;
 
 import java.util.Collection;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
 
-/** The engine whose parts of one kind are tapped instead of scanned. */
+/** The parts of a kind on the engine: a tap does what a scan of the part would. */
 final class TapIndex implements EngineIndex {
   private final Desk desk;
-  private final Consumer<Place> tapped;
-  private final Consumer<String> scanned;
-  private PartKind kind;
+  private final Taking taking;
+  private final PartKind kind;
 
-  /**
-   * @param kind the one that is tapped at first
-   * @param tapped told of the place of each part that is tapped
-   * @param scanned told of a code that is scanned on one of the pages
-   */
-  TapIndex(Desk desk, PartKind kind, Consumer<Place> tapped, Consumer<String> scanned) {
+  TapIndex(Desk desk, Taking taking, PartKind kind) {
     this.desk = desk;
+    this.taking = taking;
     this.kind = kind;
-    this.tapped = tapped;
-    this.scanned = scanned;
-  }
-
-  PartKind tappedKind() {
-    return kind;
-  }
-
-  void choose(PartKind chosen) {
-    kind = chosen;
   }
 
   @Override
   public String title() {
-    return "Which " + kind.word() + "?";
+    return Words.capital(kind.plural());
   }
 
   @Override
@@ -59,17 +44,19 @@ final class TapIndex implements EngineIndex {
   }
 
   @Override
-  public boolean isOfParts() {
-    return false;
-  }
-
-  @Override
   public void open(Place place) {
-    tapped.accept(place);
+    taking.tap(place.kind(), place.spot());
+    told();
   }
 
   @Override
   public void scan(String text) {
-    scanned.accept(text);
+    taking.scan(text);
+    told();
+  }
+
+  private void told() {
+    desk.navigator().changed();
+    desk.say(taking.words());
   }
 }

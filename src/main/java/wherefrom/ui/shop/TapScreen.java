@@ -1,62 +1,46 @@
 package wherefrom.ui.shop;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import wherefrom.parts.PartKind;
-import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.KeyRow;
-import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.KindKey;
 import wherefrom.ui.engine.EnginePages;
 
 /** The drawn engine, on which parts are tapped instead of scanned. */
-public final class TapScreen extends Page implements Scannable {
+public final class TapScreen implements Screen, Scannable {
+  private final Desk desk;
+  private final String title;
   private final Taking taking;
-  private final TapIndex index;
-  private final EnginePages pages;
-  private final EngineView engine;
-  private final KeyRow keys;
   private final FitText said;
-  private boolean up;
+  private final VBox view;
+  private PartKind kind;
+  private EnginePages pages;
+  private EngineView engine;
 
   TapScreen(Desk desk, String title, Taking taking) {
-    super(desk, title);
+    this.desk = desk;
+    this.title = title;
     this.taking = taking;
-    index = new TapIndex(desk, kinds().get(0), this::tap, this::scanOnPage);
-    pages = new EnginePages(desk, index);
+    kind = kinds().get(0);
+    pages = new EnginePages(desk, new TapIndex(desk, taking, kind));
     engine = pages.view();
-    keys = KeyRow.of(desk);
-    said = touch().text("");
-    lay(Panes.column(desk.scale(), said, engine, keys));
+    said = desk.touch().small("").within(2);
+    view = Panes.column(desk.scale());
   }
 
   private List<PartKind> kinds() {
     return desk.state().kinds().stream().sorted().toList();
-  }
-
-  private void tap(Place place) {
-    taking.tap(place.kind(), place.spot());
-    tell();
-  }
-
-  private void scanOnPage(String text) {
-    taking.scan(text);
-    tell();
-  }
-
-  /** On a page of the engine what came of it stands in the row of the title. */
-  private void tell() {
-    desk.navigator().changed();
-    if (!up) {
-      desk.say(taking.words());
-    }
   }
 
   @Override
@@ -64,35 +48,57 @@ public final class TapScreen extends Page implements Scannable {
     taking.scan(text);
   }
 
-  private void chooseKind() {
-    List<Choice<PartKind>> choices = new ArrayList<>();
-    kinds().forEach(each -> choices.add(new Choice<>(each, each.plural(), "")));
-    open(() -> new ChoiceScreen<>(desk, "Which kind?", choices, this::show));
+  private void choose(PartKind chosen) {
+    kind = chosen;
+    pages = new EnginePages(desk, new TapIndex(desk, taking, kind));
+    engine = pages.view();
+    desk.navigator().changed();
   }
 
-  /** The screen is on again before the choice arrives. */
-  private void show(PartKind chosen) {
-    index.choose(chosen);
-    refresh();
+  /** The kinds as their shapes, or behind one key where words are large. */
+  private Region kindKeys() {
+    if (!desk.touch().isLarge()) {
+      return KindKey.row(
+          desk.touch(), desk.state().layout(), kinds(), Optional.of(kind), this::choose);
+    }
+    List<Choice<PartKind>> choices =
+        kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
+    return desk.touch()
+        .key(
+            Words.capital(kind.plural()),
+            () ->
+                desk.navigator()
+                    .open(() -> new ChoiceScreen<>(desk, title, choices, this::choose)));
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+
+  @Override
+  public String aside() {
+    return kind.plural();
+  }
+
+  @Override
+  public Region view() {
+    return view;
   }
 
   @Override
   public void shown() {
-    up = true;
-    refresh();
+    draw();
   }
 
   @Override
-  public void hidden() {
-    up = false;
+  public void changed() {
+    draw();
   }
 
-  @Override
-  protected void refresh() {
-    String shown = Words.capital(index.tappedKind().plural());
-    keys.setActs(List.of(act(touch().brief("Shown: " + shown, shown), this::chooseKind)));
+  private void draw() {
     said.setWords(taking.words());
-    engine.choose(index.tappedKind());
     pages.show(engine);
+    view.getChildren().setAll(kindKeys(), engine, said);
   }
 }

@@ -41,8 +41,7 @@ public final class CellGrid {
     List<Node> keys = new ArrayList<>();
     for (Cell cell : cells) {
       keys.add(
-          PictureKey.of(
-              touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act()));
+          PictureKey.of(touch, cell.picture(), cell.words(), cell.more(), cell.done(), cell.act()));
     }
     while (keys.size() < columns) {
       keys.add(new Region());

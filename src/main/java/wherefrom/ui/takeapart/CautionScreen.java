@@ -12,8 +12,8 @@ import wherefrom.ui.controls.Pager;
 /** The cautions of a step, each with its source. */
 public final class CautionScreen implements Screen {
   private static final String FIRST =
-      "Published service information for the exact engine, and a qualified machinist, outrank this"
-          + " tool. Follow local rules.";
+      "Service information for your exact engine outranks this tool. So does a"
+          + " qualified machinist. Follow local rules.";
 
   private final Pager<Region> rows;
 

@@ -1,12 +1,16 @@
 package wherefrom.ui.takeapart;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import wherefrom.engine.Layout;
 import wherefrom.job.Caution;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
+import wherefrom.rules.Cue;
+import wherefrom.ui.controls.Answer;
 
 /** What to mind before a part comes out. */
 final class StepWords {
@@ -47,5 +51,11 @@ final class StepWords {
     }
     String more = all.size() == 1 ? "" : " And " + (all.size() - 1) + " more.";
     return "Caution. " + all.get(0).sentence() + more;
+  }
+
+  /** A question that stands over all else. */
+  static Answer ask(String line, String small) {
+    return new Answer(
+        Optional.of(Cue.ASK), "Not the next", List.of(line), small, Optional.empty(), Set.of());
   }
 }

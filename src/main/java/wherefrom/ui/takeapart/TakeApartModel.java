@@ -158,17 +158,12 @@ final class TakeApartModel {
     String next = next().map(record -> name(record.part()).words()).orElse("");
     Answer asked =
         over.isEmpty()
-            ? ask(name + " is out?", "Next would be " + next + ".")
-            : ask(
+            ? StepWords.ask(name + " is out?", "Next would be " + next + ".")
+            : StepWords.ask(
                 "First off: " + StepWords.names(layout(), over),
                 "It is over the " + name + ". Are both out?");
     answer = Optional.of(asked);
     return asked.cue();
-  }
-
-  private static Answer ask(String line, String small) {
-    return new Answer(
-        Optional.of(Cue.ASK), "Not the next", List.of(line), small, Optional.empty(), Set.of());
   }
 
   /** The part that is asked about is out, and what was over it too. */

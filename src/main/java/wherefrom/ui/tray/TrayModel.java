@@ -104,12 +104,7 @@ final class TrayModel {
       String where = lying.part().where().words();
       lines.add(new Line(title(lying.part()), "here, recorded as " + where));
     }
-    check
-        .absent()
-        .forEach(
-            part ->
-                lines.add(
-                    new Line(title(part), "out, not on this picture")));
+    check.absent().forEach(part -> lines.add(new Line(title(part), "out, not on this picture")));
     addOthers(tray, lines);
     check.right().forEach(lying -> lines.add(new Line(title(lying.part()), "as recorded")));
     if (!check.otherKinds().isEmpty()) {

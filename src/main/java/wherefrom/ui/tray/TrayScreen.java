@@ -64,8 +64,7 @@ public final class TrayScreen extends Page {
     Optional<String> due = model.findLogWords();
     foot.offerTag(due.isPresent());
     due.ifPresent(words -> tag.setWords(words, ""));
-    keys.setActs(
-        large ? List.of(act(pictureAlone ? "List" : "Picture", this::turn)) : List.of());
+    keys.setActs(large ? List.of(act(pictureAlone ? "List" : "Picture", this::turn)) : List.of());
     List<Node> all = new ArrayList<>();
     all.add(large ? (pictureAlone ? picture : list) : beside());
     if (due.isPresent() || large) {

@@ -17,12 +17,7 @@ import java.util.Optional;
  * @param gap what is left out of it; empty where it is whole
  */
 public record Axis(
-    String words,
-    double least,
-    double most,
-    List<Tick> ticks,
-    boolean named,
-    Optional<Gap> gap) {
+    String words, double least, double most, List<Tick> ticks, boolean named, Optional<Gap> gap) {
   private static final int WANTED = 5;
   private static final double ROOM = 0.04;
 

@@ -62,7 +62,9 @@ final class Labels {
         && other.top() < one.bottom();
   }
 
-  /** Whether a line meets a box: it is cut at each of the box's sides in turn (Liang, Barsky 1984). */
+  /**
+   * Whether a line meets a box: it is cut at each of the box's sides in turn (Liang, Barsky 1984).
+   */
   private static boolean crosses(Line line, Box box) {
     double dx = line.x2() - line.x1();
     double dy = line.y2() - line.y1();

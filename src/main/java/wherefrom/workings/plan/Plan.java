@@ -23,7 +23,7 @@ public record Plan(Inputs now, List<WhatIf> whatIfs) {
   public Plan {
     whatIfs = List.copyOf(whatIfs);
     if (whatIfs.size() > MOST_WHAT_IFS) {
-      throw new IllegalArgumentException("a plan holds at most " + MOST_WHAT_IFS + " what-ifs");
+      throw new IllegalArgumentException("a plan holds at most " + MOST_WHAT_IFS + " ideas");
     }
   }
 

@@ -104,7 +104,7 @@ class NewPartSizeTest {
           .as(typed)
           .contains("is not a size of this part");
     }
-    assertThat(refused("pushrod@3EX", "0.010", "")).contains("said of shells and pistons");
+    assertThat(refused("pushrod@3EX", "0.010", "")).contains("Only shells and pistons");
     assertThat(refused("lifter@3EX", "", "mushroom"))
         .isEqualTo("A lifter is flat or roller. Say which.");
     assertThat(bench.bench.part("rod-shell@R3U").fresh()).isFalse();

@@ -51,8 +51,8 @@ class WashingTest {
     basket("pushrod@3EX", "pushrod@5EX", "rocker@3EX");
     assertThat(washing.backByCount(2, 3, Optional.of(false)).sentence())
         .isEqualTo(
-            "All 3 are there, but 2 are not told apart without their tags. Tell which is which by"
-                + " measuring.");
+            "All 3 are there, but 2 cannot be told apart without tags. Measure to tell which is"
+                + " which.");
     assertThat(where("pushrod@3EX")).isEqualTo(Whereabouts.WASHING);
     assertThat(where("pushrod@5EX")).isEqualTo(Whereabouts.WASHING);
     assertThat(where("rocker@3EX")).isEqualTo(Whereabouts.OUT);

@@ -129,8 +129,7 @@ class DecideModelTest {
     assertThat(part("lifter@5EX").lines().get(0).heading()).isEqualTo("Decided: replace");
     assertThat(sample.job.takeBack()).isPresent();
     assertThat(sample.record("lifter@5EX").decision()).isEmpty();
-    assertThat(part("lifter@3EX").lines().get(0).words())
-        .isEqualTo("Because: every test passed.");
+    assertThat(part("lifter@3EX").lines().get(0).words()).isEqualTo("Because: every test passed.");
     assertThat(model.replacements()).isEmpty();
   }
 

@@ -161,20 +161,22 @@ public final class SampleWindow {
     pressExactly(words);
   }
 
-  /** Presses a key below a screen; where it has no room there, it is behind the last of them. */
-  public void pressKey(String words) {
+  /** Presses a key below a screen; where it has no room there, it is behind the key More. */
+  public void pressBelow(String words) {
     if (targets().stream().noneMatch(node -> words(node).startsWith(words))) {
-      targets().stream().filter(this::isRestOfKeys).findFirst().ifPresent(this::press);
+      restOfKeys().ifPresent(this::press);
     }
     pressOnSomePage(words);
   }
 
-  private boolean isRestOfKeys(Node node) {
-    boolean inRow = false;
-    for (Node each = node; each != null && !inRow; each = each.getParent()) {
-      inRow = each instanceof KeyRow;
-    }
-    return inRow && words(node).equals("More");
+  /** The key More of the row below a screen; the rail can have one too. */
+  private Optional<Node> restOfKeys() {
+    List<Node> all = targets().stream().filter(node -> words(node).equals("More")).toList();
+    return all.stream().filter(SampleWindow::isInRow).findFirst().or(() -> all.stream().findFirst());
+  }
+
+  private static boolean isInRow(Node node) {
+    return node != null && (node instanceof KeyRow || isInRow(node.getParent()));
   }
 
   /** Presses the target that has these words and no more. */

@@ -66,13 +66,10 @@ class TrayModelTest {
   void aCheckTellsWhatLiesHereWrongAndWhatOfTheseKindsIsWanted() {
     model(TrayPurpose.OUT, reading("pushrod@3EX", "pushrod@5IN", "lifter@3EX")).log();
     TrayModel check = model(TrayPurpose.CHECK, reading("pushrod@3EX", "pushrod@4IN"));
-    assertThat(check.headline())
-        .startsWith("As recorded: 1. Elsewhere: 1. Out, not here: 1.");
+    assertThat(check.headline()).startsWith("As recorded: 1. Elsewhere: 1. Out, not here: 1.");
     assertThat(check.lines())
         .extracting(TrayModel.Line::words)
-        .startsWith(
-            "here, recorded as in the engine",
-            "out, not on this picture")
+        .startsWith("here, recorded as in the engine", "out, not on this picture")
         .endsWith("as recorded", "1 lifter");
     assertThat(check.findLogWords()).isEmpty();
   }

@@ -155,7 +155,7 @@ class TorqueCardTest {
   void aFaultySpecificationIsNamed() {
     BoltPattern pattern = BoltPattern.ofRectangle(1, 2);
     assertThat(spec(pattern).findFault().orElseThrow()).contains("Start with a torque");
-    assertThat(spec(pattern, angle("90")).findFault().orElseThrow()).contains("Begin");
+    assertThat(spec(pattern, angle("90")).findFault().orElseThrow()).contains("Start");
     assertThat(spec(pattern, torque("40"), torque("30")).findFault().orElseThrow())
         .contains("30 lb·ft");
     assertThat(spec(pattern, torque("30"), angle("90"), torque("60")).findFault()).isPresent();

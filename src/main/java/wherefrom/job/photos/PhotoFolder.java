@@ -1,0 +1,159 @@
+package wherefrom.job.photos;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import wherefrom.files.Progress;
+import wherefrom.inspection.Subject;
+import wherefrom.job.OpenJob;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.TagBook;
+import wherefrom.parts.Part;
+
+/**
+ * A folder of photographs, as it comes off a phone: those that show a tag belong to its part, the
+ * others to nothing yet. One picture is in memory at a time.
+ */
+public final class PhotoFolder {
+
+  /** What sees the tags on a picture. */
+  @FunctionalInterface
+  public interface Eye {
+    /**
+     * The tags that are on it.
+     *
+     * @throws IOException with a plain sentence when it is no picture that can be read
+     */
+    List<String> read(Path picture) throws IOException;
+  }
+
+  /**
+   * A picture that can be kept.
+   *
+   * @param file where it lies
+   * @param parts whose tags are on it; none where it shows no tag of this job
+   */
+  public record Seen(Path file, List<Part> parts) {
+    public Seen {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /** A file that is left where it is, and why. */
+  public record Left(Path file, String why) {}
+
+  /** A folder, sorted. */
+  public record Sorted(List<Seen> seen, List<Left> left) {
+    public Sorted {
+      seen = List.copyOf(seen);
+      left = List.copyOf(left);
+    }
+
+    /** Those that show a tag of the job. */
+    public List<Seen> tagged() {
+      return seen.stream().filter(one -> !one.parts().isEmpty()).toList();
+    }
+
+    /** Those that show none. */
+    public List<Seen> untagged() {
+      return seen.stream().filter(one -> one.parts().isEmpty()).toList();
+    }
+  }
+
+  /** A picture that lies in the job's folder now, under a name. */
+  public record Copied(Seen seen, String name) {}
+
+  private final OpenJob job;
+  private final TagBook tags;
+  private final Photos photos;
+  private final Eye eye;
+
+  public PhotoFolder(OpenJob job, TagBook tags, Photos photos, Eye eye) {
+    this.job = job;
+    this.tags = tags;
+    this.photos = photos;
+    this.eye = eye;
+  }
+
+  /** Reads every file of a folder, not of those in it; nothing is kept yet. */
+  public Sorted sort(Path folder) throws IOException {
+    List<Path> files;
+    try (Stream<Path> inside = Files.list(folder)) {
+      files = inside.filter(Files::isRegularFile).sorted().toList();
+    }
+    List<Seen> seen = new ArrayList<>();
+    List<Left> left = new ArrayList<>();
+    for (int at = 0; at < files.size(); at++) {
+      Path file = files.get(at);
+      try {
+        seen.add(new Seen(file, parts(eye.read(file))));
+      } catch (IOException e) {
+        left.add(new Left(file, String.valueOf(e.getMessage())));
+      }
+      Progress.step(at + 1, files.size());
+    }
+    return new Sorted(seen, left);
+  }
+
+  private List<Part> parts(List<String> codes) {
+    Set<Part> parts = new LinkedHashSet<>();
+    for (String code : codes) {
+      if (tags.find(code) instanceof Found.APart found) {
+        parts.add(found.part().part());
+      }
+    }
+    return List.copyOf(parts);
+  }
+
+  /** Copies pictures into the job's folder; away from the window's thread. */
+  public List<Copied> copy(List<Seen> pictures) throws IOException {
+    List<Copied> copied = new ArrayList<>();
+    for (int at = 0; at < pictures.size(); at++) {
+      Seen seen = pictures.get(at);
+      copied.add(new Copied(seen, photos.add(job.folder(), seen.file())));
+      Progress.step(at + 1, pictures.size());
+    }
+    return copied;
+  }
+
+  /**
+   * Records what was copied, as one step: with each part whose tag it shows, or with the whole
+   * engine. What the job has already is not recorded again.
+   *
+   * @return how many are new
+   */
+  public int record(List<Copied> copied) {
+    Set<String> known = new LinkedHashSet<>();
+    Photograph.listAll(job.state()).forEach(one -> known.add(key(one.subject(), one.file())));
+    Photographing photographing = new Photographing(job);
+    return job.asOne(
+        () -> {
+          int fresh = 0;
+          for (Copied one : copied) {
+            for (Optional<Subject> of : subjects(one.seen())) {
+              if (known.add(key(of, one.name()))) {
+                photographing.add(of, "", one.name(), "");
+                fresh++;
+              }
+            }
+          }
+          return fresh;
+        });
+  }
+
+  private static String key(Optional<Subject> of, String file) {
+    return of.map(Subject::key).orElse("") + " " + file;
+  }
+
+  private static List<Optional<Subject>> subjects(Seen seen) {
+    return seen.parts().isEmpty()
+        ? List.of(Optional.empty())
+        : seen.parts().stream().map(part -> Optional.of(Subject.ofPart(part.item()))).toList();
+  }
+}

@@ -1,0 +1,109 @@
+package wherefrom.ui.app;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.scene.layout.Pane;
+import wherefrom.job.OpenJob;
+
+/** The frame round the screen in the letters and colors that the settings say. */
+final class WindowDress {
+  private static final String LOOKS = "/wherefrom/ui/wherefrom.css";
+
+  private final Pane window;
+  private final Desk desk;
+  private final FocusWalk walk;
+  private final Supplier<Rail> rails;
+  private final Runnable resized;
+  private TitleRow title;
+  private Rail rail;
+  private Frame frame;
+  private double letters;
+  private boolean systemDark;
+
+  /**
+   * @param window holds the frame
+   * @param rails makes the rail in the letters of the moment
+   * @param resized is run after the window got another size
+   */
+  WindowDress(Pane window, Desk desk, FocusWalk walk, Supplier<Rail> rails, Runnable resized) {
+    this.window = window;
+    this.desk = desk;
+    this.walk = walk;
+    this.rails = rails;
+    this.resized = resized;
+    window.getStyleClass().add("bench");
+    window
+        .getStylesheets()
+        .add(
+            Objects.requireNonNull(WindowDress.class.getResource(LOOKS)).toExternalForm());
+    letters = desk.scale().textFactor();
+    title = new TitleRow(desk.touch());
+    rail = rails.get();
+    frame = new Frame(desk.touch(), rail, title);
+  }
+
+  TitleRow title() {
+    return title;
+  }
+
+  Frame frame() {
+    return frame;
+  }
+
+  /** The size of the frame's own letters, as a factor. */
+  double letters() {
+    return letters;
+  }
+
+  /** Puts the frame into the window. */
+  void put(Consumer<TitleRow> told) {
+    told.accept(title);
+    look();
+    window.getChildren().setAll(frame, walk.ring());
+    frame.onResized(() -> Platform.runLater(resized));
+  }
+
+  /** The frame with letters of another size; what it says stays. */
+  void reframe(double factor, Consumer<TitleRow> told) {
+    String said = title.said();
+    double before = desk.scale().textFactor();
+    desk.letters(factor);
+    letters = factor;
+    title = new TitleRow(desk.touch());
+    rail = rails.get();
+    frame = new Frame(desk.touch(), rail, title);
+    put(told);
+    frame.resize(window.getWidth(), window.getHeight());
+    title.say(said);
+    desk.letters(before);
+  }
+
+  /** Takes the colors that the settings say. */
+  void look() {
+    WindowLook.put(window, desk.settings().look(), systemDark);
+  }
+
+  /** Says whether the system is set to dark colors. */
+  void systemLook(boolean dark) {
+    systemDark = dark;
+    look();
+  }
+
+  /** What stands round the screen, as things are now. */
+  void label(Screen screen, int depth, RailKeys keys, RunningWorks works) {
+    boolean onJob = screen.onJob() && desk.job().isPresent();
+    title.show(screen.title(), onJob && screen.aside().isEmpty() ? name() : screen.aside());
+    title.work(works.newest());
+    rail.show(
+        keys.of(screen, depth, title.isCut(), works.stoppable()),
+        onJob ? Optional.of(screen.undoes(desk)) : Optional.empty());
+  }
+
+  private String name() {
+    OpenJob open = desk.getJob();
+    return open.condition().writable() ? open.state().name() : "for reading only";
+  }
+}

@@ -1,0 +1,160 @@
+package wherefrom.ui.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Platform;
+import wherefrom.files.Progress;
+import wherefrom.job.LogbookException;
+import wherefrom.job.settings.Settings;
+
+/**
+ * Work that the window has done for it: what may fail with a sentence, what is slow, what needs the
+ * camera. Used on the window's thread only, but for {@link #background}.
+ */
+public abstract class WindowWork {
+
+  /** Work that may fail with a sentence for the person. */
+  @FunctionalInterface
+  public interface Work {
+    void run() throws IOException;
+  }
+
+  private static final Logger LOGGER = Logger.getLogger("wherefrom");
+
+  private final Front front;
+  private final Executor workers;
+  private final LongWorks works;
+  private final Lock cameraTurn = new ReentrantLock();
+
+  WindowWork(Front front, LongSupplier nanos, Executor workers) {
+    this.front = front;
+    this.workers = workers;
+    this.works = new LongWorks(front, nanos);
+  }
+
+  LongWorks works() {
+    return works;
+  }
+
+  /** Tells the person something in a sentence. */
+  public abstract void say(String sentence);
+
+  /**
+   * Does something that may fail with a plain sentence, and shows the sentence where it does.
+   *
+   * @return whether it went well
+   */
+  public boolean attempt(Work work) {
+    try {
+      work.run();
+      return true;
+    } catch (IOException | LogbookException | IllegalArgumentException e) {
+      say(sentence(e));
+      return false;
+    }
+  }
+
+  /**
+   * Does something slow away from the window's thread, then hands over what came of it; a failure
+   * is shown.
+   */
+  public <T> void background(Callable<T> work, Consumer<T> done) {
+    workers.execute(
+        () -> {
+          try {
+            T result = work.call();
+            Platform.runLater(() -> done.accept(result));
+          } catch (IOException
+              | UncheckedIOException
+              | LogbookException
+              | IllegalArgumentException e) {
+            Platform.runLater(() -> say(sentence(e)));
+          } catch (Throwable e) {
+            // Nobody waits for this thread: what is not told and logged here is lost.
+            Platform.runLater(() -> unexpected("Work in the background failed", e));
+          }
+        });
+  }
+
+  /**
+   * Does long work away from the window's thread, with a bar, a count and a key that stops it
+   * beside the window once it takes a while; then hands over what came of it.
+   *
+   * @param title what is done, such as {@code Reading pictures}
+   * @param work tells how far it is by {@link Progress}
+   */
+  public <T> void longWork(String title, Callable<T> work, Consumer<T> done) {
+    LongWork watched = works.of(title);
+    workers.execute(
+        () -> {
+          try {
+            T result = Progress.watched(watched, work);
+            ended(watched, () -> done.accept(result));
+          } catch (CancellationException e) {
+            ended(watched, () -> say(watched.stoppedWords()));
+          } catch (IOException
+              | UncheckedIOException
+              | LogbookException
+              | IllegalArgumentException e) {
+            ended(watched, () -> say(sentence(e)));
+          } catch (Throwable e) {
+            ended(watched, () -> unexpected(title + " failed", e));
+          }
+        });
+    works.follow(watched);
+  }
+
+  private void ended(LongWork work, Runnable then) {
+    LongWorks.onWindow(
+        () -> {
+          works.end(work);
+          then.run();
+        });
+  }
+
+  /** Held by whoever has a camera open. */
+  public Lock cameraTurn() {
+    return cameraTurn;
+  }
+
+  /**
+   * Does something with the camera away from the window's thread, as taking a photograph; the live
+   * picture waits meanwhile.
+   */
+  public <T> void withCamera(Callable<T> work, Consumer<T> done) {
+    front.lendCamera(true);
+    background(
+        () -> {
+          cameraTurn.lock();
+          try {
+            return work.call();
+          } finally {
+            cameraTurn.unlock();
+            Platform.runLater(() -> front.lendCamera(false));
+          }
+        },
+        done);
+  }
+
+  /** Logs what should not happen, and tells the person of it. */
+  public void unexpected(String where, Throwable fault) {
+    LOGGER.log(Level.SEVERE, where, fault);
+    say(
+        "Something went wrong in Wherefrom that should not. What was scanned is safe. It is logged:"
+            + " Settings, Save a report.");
+  }
+
+  private static String sentence(Exception e) {
+    String message = e.getMessage();
+    return message == null ? "That did not work: " + e.getClass().getSimpleName() + "." : message;
+  }
+}

@@ -1,0 +1,68 @@
+package wherefrom.ui.part;
+
+import javafx.geometry.Orientation;
+import javafx.scene.layout.Region;
+import wherefrom.drawing.Look;
+import wherefrom.engine.Layout;
+import wherefrom.parts.PartKind;
+import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Touch;
+import wherefrom.ui.drawn.KindShape;
+
+/** The part large, what was found on it, and where it is. */
+final class PartHead extends Region {
+  private static final double SHAPE_MM = 24;
+
+  private final KindShape shape;
+  private final FitText found;
+  private final FitText where;
+  private final double gap;
+
+  /**
+   * @param found the worst that was found, or what there is to say of it
+   * @param where where it is
+   */
+  PartHead(Touch touch, Layout layout, PartKind kind, String found, String where) {
+    Scale scale = touch.scale();
+    gap = scale.gap();
+    shape = new KindShape(scale, layout, kind, scale.px(SHAPE_MM), Look.IN);
+    this.found = touch.heading(found).within(2);
+    this.where = touch.small(where).within(1);
+    this.where.getStyleClass().add("second");
+    getChildren().addAll(shape, this.found, this.where);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  private double words(double width) {
+    double inner = Math.max(1, width - shape.prefWidth(-1) - gap);
+    return found.minHeight(inner) + where.minHeight(inner);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return Math.max(shape.prefHeight(-1), width <= 0 ? 0 : words(width));
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double wide = shape.prefWidth(-1);
+    double high = shape.prefHeight(-1);
+    shape.resizeRelocate(0, (getHeight() - high) / 2, wide, high);
+    double inner = getWidth() - wide - gap;
+    double low = where.minHeight(inner);
+    double top = Math.min(getHeight() - low, found.prefHeight(inner));
+    double y = (getHeight() - top - low) / 2;
+    found.resizeRelocate(wide + gap, y, inner, top);
+    where.resizeRelocate(wide + gap, y + top, inner, low);
+  }
+}

@@ -1,0 +1,64 @@
+package wherefrom.ui.part;
+
+import javafx.geometry.Orientation;
+import javafx.scene.layout.Region;
+import wherefrom.ui.controls.Scale;
+
+/** Two things beside each other, one below the other where the glass is narrow. */
+final class Sideways extends Region {
+  /** Beside each other only where the left one is about as wide as the right one. */
+  private static final double LEAST = 1.9;
+
+  private final Region left;
+  private final Region right;
+  private final double gap;
+  private final double wide;
+
+  /**
+   * @param rightMm how wide the right one is, in mm
+   */
+  Sideways(Scale scale, Region left, Region right, double rightMm) {
+    this.left = left;
+    this.right = right;
+    this.gap = scale.gap();
+    this.wide = scale.px(rightMm);
+    getChildren().setAll(left, right);
+    setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  private boolean isBeside(double width) {
+    return width >= LEAST * wide;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    double other = right.minHeight(Math.min(width, wide));
+    return isBeside(width)
+        ? Math.max(left.minHeight(width), other)
+        : left.minHeight(width) + gap + right.minHeight(width);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return computeMinHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double height = getHeight();
+    if (isBeside(width)) {
+      left.resizeRelocate(0, 0, width - gap - wide, height);
+      right.resizeRelocate(width - wide, 0, wide, height);
+      return;
+    }
+    double low = Math.max(right.minHeight(width), Math.min(right.prefHeight(width), height / 2));
+    left.resizeRelocate(0, 0, width, Math.max(0, height - gap - low));
+    right.resizeRelocate(0, height - low, width, low);
+  }
+}

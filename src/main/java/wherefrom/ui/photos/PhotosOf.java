@@ -1,0 +1,36 @@
+package wherefrom.ui.photos;
+
+import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Subject;
+import wherefrom.job.EngineJob;
+import wherefrom.job.photos.Photograph;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Screen;
+
+/** The photographs of a place as it was before: one press away where a part is fitted. */
+public final class PhotosOf {
+  private PhotosOf() {}
+
+  /** Those of every part that came out of a place, and of what carries no tag there. */
+  public static List<Photograph> list(EngineJob job, Place place) {
+    return Photograph.listAll(job).stream()
+        .filter(photo -> photo.subject().filter(of -> isOf(job, of, place)).isPresent())
+        .toList();
+  }
+
+  private static boolean isOf(EngineJob job, Subject subject, Place place) {
+    if (subject instanceof Subject.APart part) {
+      return job.findPart(part.item()).filter(one -> one.part().home().equals(place)).isPresent();
+    }
+    return ((Subject.AFeature) subject).where().equals(place.spot().key());
+  }
+
+  /** The oldest of them, large; empty where there is none. */
+  public static Optional<Screen> screen(Desk desk, Place place) {
+    return list(desk.state(), place).isEmpty()
+        ? Optional.empty()
+        : Optional.of(new PhotoScreen(desk, () -> list(desk.state(), place), 0));
+  }
+}

@@ -1,0 +1,67 @@
+package wherefrom.ui.puttogether;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Function;
+import wherefrom.drawing.PartState;
+import wherefrom.drawing.View;
+import wherefrom.job.tags.Found;
+import wherefrom.job.tags.TagBook;
+import wherefrom.parts.Place;
+import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.drawn.PartStates;
+import wherefrom.ui.engine.EngineIndex;
+
+/** The places that are still open, on the engine: each opens what can be done with it. */
+final class ToFitIndex implements EngineIndex {
+  private final Desk desk;
+  private final MissingModel model;
+  private final PlaceWays ways;
+
+  ToFitIndex(Desk desk, MissingModel model) {
+    this.desk = desk;
+    this.model = model;
+    this.ways = new PlaceWays(desk, model);
+  }
+
+  @Override
+  public String title() {
+    return "To fit";
+  }
+
+  @Override
+  public String aside(View side) {
+    long open = places().stream().filter(place -> EngineView.sideOf(place.kind()) == side).count();
+    return open + " to fit here";
+  }
+
+  @Override
+  public Collection<Place> places() {
+    List<Place> open = new ArrayList<>();
+    model.sections().forEach(line -> open.addAll(line.open()));
+    return open;
+  }
+
+  @Override
+  public Function<Place, PartState> states() {
+    return PartStates.of(desk.state());
+  }
+
+  @Override
+  public void open(Place place) {
+    ways.choose(place);
+  }
+
+  @Override
+  public void scan(String text) {
+    Found found = new TagBook(desk.state(), desk.shelf()).find(text);
+    if (found instanceof Found.APart part) {
+      desk.navigator().show(ScreenId.PART, part.part().part().item());
+    } else {
+      desk.refuse(found, "Scan the tag on a part: its page opens.");
+    }
+  }
+}

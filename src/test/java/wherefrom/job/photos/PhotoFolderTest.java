@@ -1,0 +1,88 @@
+package wherefrom.job.photos;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wherefrom.inspection.Subject;
+import wherefrom.job.BenchJob;
+import wherefrom.job.tags.TagBook;
+import wherefrom.ui.sample.SampleJob;
+
+/** A folder of photographs: sorted by the tags on them, kept in one step. */
+class PhotoFolderTest {
+  @TempDir Path folder;
+
+  private final BenchJob bench = BenchJob.v8();
+
+  private final Photos photos =
+      new Photos() {
+        @Override
+        public String add(Path job, Path picture) {
+          return "kept-" + picture.getFileName();
+        }
+
+        @Override
+        public Path locate(Path job, String name) {
+          return job.resolve(name);
+        }
+      };
+
+  private PhotoFolder reading;
+
+  @BeforeEach
+  void pictures() throws IOException {
+    for (String name : List.of("a.jpg", "b.jpg", "c.jpg", "notes.txt")) {
+      Files.writeString(folder.resolve(name), name);
+    }
+    Files.createDirectory(folder.resolve("sub"));
+    TagBook tags = new TagBook(bench.job.state(), SampleJob.NAMES);
+    reading = new PhotoFolder(bench.job, tags, photos, this::see);
+  }
+
+  /** The first picture shows a pushrod's tag, the third two tags, the text is no picture. */
+  private List<String> see(Path file) throws IOException {
+    return switch (String.valueOf(file.getFileName())) {
+      case "a.jpg" -> List.of(code("pushrod@3EX"));
+      case "b.jpg" -> List.of("4006381333931");
+      case "c.jpg" -> List.of(code("pushrod@3EX"), code("rocker@3EX"));
+      default -> throw new IOException(file + " is not a picture that can be read.");
+    };
+  }
+
+  private String code(String place) {
+    var part = bench.job.state().getPart(bench.item(place)).part();
+    return part.code(bench.job.state().engine()).digits();
+  }
+
+  @Test
+  void eachPictureIsSortedByTheTagsThatItShows() throws IOException {
+    PhotoFolder.Sorted sorted = reading.sort(folder);
+    assertThat(sorted.tagged()).extracting(seen -> seen.parts().size()).containsExactly(1, 2);
+    assertThat(sorted.untagged())
+        .extracting(seen -> String.valueOf(seen.file().getFileName()))
+        .containsExactly("b.jpg");
+    assertThat(sorted.left()).extracting(PhotoFolder.Left::why).hasSize(1);
+    assertThat(Photograph.listAll(bench.job.state())).as("nothing is kept yet").isEmpty();
+  }
+
+  @Test
+  void whatIsKeptIsOneStepAndNothingTwice() throws IOException {
+    PhotoFolder.Sorted sorted = reading.sort(folder);
+    assertThat(reading.record(reading.copy(sorted.seen()))).isEqualTo(4);
+    Subject pushrod = Subject.ofPart(bench.item("pushrod@3EX"));
+    assertThat(Photograph.listOf(bench.job.state(), pushrod)).hasSize(2);
+    assertThat(Photograph.listAll(bench.job.state()))
+        .filteredOn(photo -> photo.subject().equals(Optional.empty()))
+        .hasSize(1);
+    assertThat(reading.record(reading.copy(sorted.seen()))).as("again").isZero();
+    bench.job.undo();
+    assertThat(Photograph.listAll(bench.job.state())).isEmpty();
+  }
+}

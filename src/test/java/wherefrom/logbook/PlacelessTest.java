@@ -1,0 +1,136 @@
+package wherefrom.logbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.drew.imaging.ImageMetadataReader;
+import com.drew.metadata.Metadata;
+import com.drew.metadata.exif.ExifIFD0Directory;
+import com.drew.metadata.exif.GpsDirectory;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Where a photograph was taken does not go out with the job. */
+class PlacelessTest {
+  @TempDir Path folder;
+
+  private static byte[] jpeg() throws IOException {
+    BufferedImage picture = new BufferedImage(24, 16, BufferedImage.TYPE_INT_RGB);
+    for (int x = 0; x < 24; x++) {
+      picture.setRGB(x, 5, 0x20A0F0);
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(picture, "jpg", out);
+    return out.toByteArray();
+  }
+
+  /** An Exif segment: which way up, and where it points to a latitude. */
+  private static byte[] exif(boolean little, boolean place) {
+    ByteBuffer tiff =
+        ByteBuffer.allocate(64).order(little ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
+    tiff.put((little ? "II" : "MM").getBytes(StandardCharsets.US_ASCII)).putShort((short) 42);
+    tiff.putInt(8).putShort((short) (place ? 2 : 1));
+    tiff.putShort((short) 0x0112)
+        .putShort((short) 3)
+        .putInt(1)
+        .putShort((short) 6)
+        .putShort((short) 0);
+    if (place) {
+      tiff.putShort((short) 0x8825).putShort((short) 4).putInt(1).putInt(38);
+      tiff.putInt(0);
+      tiff.putShort((short) 1).putShort((short) 1).putShort((short) 2).putInt(2);
+      tiff.put("N\0\0\0".getBytes(StandardCharsets.US_ASCII)).putInt(0);
+    }
+    byte[] body = Arrays.copyOf(tiff.array(), 64);
+    ByteBuffer segment = ByteBuffer.allocate(4 + 6 + body.length);
+    segment.putShort((short) 0xFFE1).putShort((short) (2 + 6 + body.length));
+    segment.put("Exif\0\0".getBytes(StandardCharsets.US_ASCII)).put(body);
+    return segment.array();
+  }
+
+  private static byte[] with(byte[] jpeg, byte[] segment) {
+    ByteBuffer all = ByteBuffer.allocate(jpeg.length + segment.length);
+    return all.put(jpeg, 0, 2).put(segment).put(jpeg, 2, jpeg.length - 2).array();
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void thePositionLeavesAndWhichWayUpStays(boolean little) throws Exception {
+    byte[] plain = jpeg();
+    byte[] placed = with(plain, exif(little, true));
+    assertThat(read(placed).containsDirectoryOfType(GpsDirectory.class)).isTrue();
+    byte[] kept = Placeless.of(placed);
+    Metadata told = read(kept);
+    assertThat(told.containsDirectoryOfType(GpsDirectory.class)).isFalse();
+    assertThat(told.getFirstDirectoryOfType(ExifIFD0Directory.class).getInt(0x0112)).isEqualTo(6);
+    BufferedImage before = ImageIO.read(new ByteArrayInputStream(plain));
+    BufferedImage after = ImageIO.read(new ByteArrayInputStream(kept));
+    for (int x = 0; x < 24; x++) {
+      assertThat(after.getRGB(x, 5)).isEqualTo(before.getRGB(x, 5));
+    }
+  }
+
+  private static Metadata read(byte[] bytes) throws Exception {
+    return ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes));
+  }
+
+  @Test
+  void aPictureWithoutAPositionKeepsItsBytes() throws IOException {
+    byte[] plain = jpeg();
+    assertThat(Placeless.of(plain)).isSameAs(plain);
+    byte[] turned = with(plain, exif(true, false));
+    assertThat(Placeless.of(turned)).isSameAs(turned);
+  }
+
+  @Test
+  void wordsThatTellAPositionLeaveToo() throws IOException {
+    String words = "http://ns.adobe.com/xap/1.0/\0<x exif:GPSLatitude='1,2N'/>";
+    byte[] body = words.getBytes(StandardCharsets.US_ASCII);
+    ByteBuffer segment = ByteBuffer.allocate(4 + body.length);
+    segment.putShort((short) 0xFFE1).putShort((short) (2 + body.length)).put(body);
+    byte[] kept = Placeless.of(with(jpeg(), segment.array()));
+    assertThat(new String(kept, StandardCharsets.ISO_8859_1)).doesNotContain("GPS");
+    assertThat(kept).isEqualTo(jpeg());
+  }
+
+  @Test
+  void aBrokenPictureIsLeftAsItIs() throws IOException {
+    byte[] placed = with(jpeg(), exif(true, true));
+    for (int end = 2; end < placed.length; end += 7) {
+      byte[] cut = Arrays.copyOf(placed, end);
+      assertThat(Placeless.of(cut)).hasSizeLessThanOrEqualTo(cut.length);
+    }
+  }
+
+  @Test
+  void whatIsKeptInTheJobHasNoPosition() throws Exception {
+    Path file = Files.write(folder.resolve("a.jpg"), with(jpeg(), exif(false, true)));
+    PhotoFiles photos = new PhotoFiles();
+    String name = photos.add(folder, file);
+    byte[] kept = Files.readAllBytes(photos.locate(folder, name));
+    assertThat(read(kept).containsDirectoryOfType(GpsDirectory.class)).isFalse();
+    assertThat(PhotoFiles.isWhole(photos.locate(folder, name))).isTrue();
+  }
+
+  @Test
+  void aPictureAsPhonesWriteItIsSaidWithWhatToDo() throws IOException {
+    byte[] heic = "\0\0\0\u0018ftypheic0000".getBytes(StandardCharsets.ISO_8859_1);
+    Path file = Files.write(folder.resolve("IMG_1.HEIC"), heic);
+    assertThatThrownBy(() -> new PhotoFiles().add(folder, file))
+        .hasMessage(
+            "IMG_1.HEIC is a HEIC picture. Set the phone's camera to JPEG, or send it as JPEG.");
+  }
+}
