@@ -198,16 +198,54 @@ public final class SampleWindow {
   }
 
   private void press(String words, Predicate<Node> wanted) {
-    Node target =
-        targets().stream()
-            .filter(wanted)
-            .findFirst()
-            .or(() -> spoken(words))
-            .orElseThrow(
-                () ->
-                    new AssertionError(
-                        words + " is not among " + targets().stream().map(this::words).toList()));
-    press(target);
+    List<String> seen = targets().stream().map(this::words).toList();
+    Optional<Node> target =
+        find(words, wanted).or(() -> onLaterPages(words, wanted)).or(() -> behind(words, wanted));
+    press(target.orElseThrow(() -> new AssertionError(words + " is not among " + seen)));
+  }
+
+  private Optional<Node> find(String words, Predicate<Node> wanted) {
+    return targets().stream().filter(wanted).findFirst().or(() -> spoken(words));
+  }
+
+  /** Turns the pages of a list, as a person does who does not see what is wanted. */
+  private Optional<Node> onLaterPages(String words, Predicate<Node> wanted) {
+    Optional<Node> found = Optional.empty();
+    Optional<Node> down = named("Down");
+    int turned = 0;
+    while (found.isEmpty() && down.isPresent()) {
+      press(down.get());
+      turned++;
+      found = find(words, wanted);
+      down = named("Down");
+    }
+    for (; found.isEmpty() && turned > 0; turned--) {
+      named("Up").ifPresent(this::press);
+    }
+    return found;
+  }
+
+  /** Looks behind the keys that hold what has no room. */
+  private Optional<Node> behind(String words, Predicate<Node> wanted) {
+    int keys = (int) targets().stream().filter(node -> isMore(node)).count();
+    for (int at = 0; at < keys; at++) {
+      press(targets().stream().filter(this::isMore).toList().get(at));
+      Optional<Node> found = find(words, wanted).or(() -> onLaterPages(words, wanted));
+      if (found.isPresent()) {
+        return found;
+      }
+      shell.back();
+      layOut();
+    }
+    return Optional.empty();
+  }
+
+  private boolean isMore(Node node) {
+    return List.of("More", "Ways", "Other").contains(words(node));
+  }
+
+  private Optional<Node> named(String words) {
+    return targets().stream().filter(node -> words(node).equals(words)).findFirst();
   }
 
   /** A key that has a drawing and no words is known by what it says to a screen reader. */
