@@ -37,15 +37,20 @@ public final class PadKeys extends Region {
     return Orientation.HORIZONTAL;
   }
 
+  private double wide(int columns) {
+    double key = upright.stream().mapToDouble(one -> one.minWidth(-1)).max().orElse(0);
+    return columns * (Math.ceil(key) + gap) - gap;
+  }
+
   @Override
   protected double computeMinWidth(double height) {
-    double key = upright.stream().mapToDouble(one -> one.minWidth(-1)).max().orElse(0);
-    return LOW * (Math.ceil(key) + gap) - gap;
+    return wide(UPRIGHT);
   }
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.ceil(high(upright.size() / LOW));
+    boolean narrow = width > 0 && width < wide(LOW);
+    return Math.ceil(high(upright.size() / (narrow ? UPRIGHT : LOW)));
   }
 
   @Override
@@ -55,7 +60,7 @@ public final class PadKeys extends Region {
 
   @Override
   protected void layoutChildren() {
-    boolean roomy = getHeight() >= high(upright.size() / UPRIGHT);
+    boolean roomy = getHeight() >= high(upright.size() / UPRIGHT) || getWidth() < wide(LOW);
     tiles.setCells(roomy ? upright : low, roomy ? UPRIGHT : LOW);
     tiles.resizeRelocate(0, 0, getWidth(), getHeight());
   }
