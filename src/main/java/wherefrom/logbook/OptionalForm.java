@@ -36,8 +36,9 @@ final class OptionalForm {
 
   @SuppressWarnings("rawtypes")
   static final class Reader extends StdDeserializer<Optional> implements ContextualDeserializer {
+    /** What is in it is known once the field is. */
     Reader() {
-      this(null);
+      super(Object.class);
     }
 
     private Reader(JavaType of) {

@@ -104,7 +104,7 @@ final class Placeless {
     int number = 0;
     for (int each = 0; each < length; each++) {
       int index = little ? at + length - 1 - each : at + each;
-      number = number << 8 | bytes[index] & 0xFF;
+      number = (number << 8) | (bytes[index] & 0xFF);
     }
     return number;
   }

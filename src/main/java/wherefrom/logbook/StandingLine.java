@@ -54,8 +54,9 @@ final class StandingLine {
         states.put(form.places().get(at), form.states().get(at));
       }
       Map<JobDay, Integer> open = new EnumMap<>(JobDay.class);
-      for (JobDay day : JobDay.values()) {
-        open.put(day, form.open().get(day.ordinal()));
+      List<JobDay> days = List.of(JobDay.values());
+      for (int at = 0; at < days.size(); at++) {
+        open.put(days.get(at), form.open().get(at));
       }
       return new Standing(form.engine(), form.layout(), form.kinds(), states, form.day(), open);
     } catch (JsonProcessingException e) {

@@ -14,14 +14,14 @@ public enum Ink {
   BAND(0xDCE2DF),
   WHITE(0xFFFFFF);
 
-  private final PDColor color;
+  private final int rgb;
 
   Ink(int rgb) {
-    float[] parts = {(rgb >> 16) / 255f, ((rgb >> 8) & 0xFF) / 255f, (rgb & 0xFF) / 255f};
-    this.color = new PDColor(parts, PDDeviceRGB.INSTANCE);
+    this.rgb = rgb;
   }
 
   PDColor color() {
-    return color;
+    float[] parts = {(rgb >> 16) / 255f, ((rgb >> 8) & 0xFF) / 255f, (rgb & 0xFF) / 255f};
+    return new PDColor(parts, PDDeviceRGB.INSTANCE);
   }
 }

@@ -101,7 +101,7 @@ final class RecordPaper implements AutoCloseable {
   }
 
   private boolean isSaidElsewhere(RecordSection section) {
-    return record.sheets().isPresent() && SAID_ELSEWHERE.contains(section.title())
+    return (record.sheets().isPresent() && SAID_ELSEWHERE.contains(section.title()))
         || section.title().equals(BuildRecord.NOT_CHECKED);
   }
 

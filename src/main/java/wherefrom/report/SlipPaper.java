@@ -160,7 +160,8 @@ final class SlipPaper {
     }
     for (int at = 0; at < row.surfaces().size(); at++) {
       double left = x + (at % CELLS) * CELL;
-      double top = y + 0.6 + (at / CELLS) * 9.5;
+      int line = at / CELLS;
+      double top = y + 0.6 + line * 9.5;
       page.box(left, top, CELL - 0.8, 8.6, 0.25, Ink.BLACK);
       page.words(left + 0.8, top + 2.6, row.surfaces().get(at), 2.5, false);
     }

@@ -141,7 +141,7 @@ class ChangeCommandsTest {
     Shop.Outcome stopped =
         shop.run("decide", "--job", job, "--as", "reuse", "--reason", "looks good", shell);
     assertThat(stopped.status()).isEqualTo(1);
-    assertThat(stopped.out()).contains("(R16; ");
+    assertThat(stopped.out()).contains("(rule 16; ");
     shop.right("decide", "set", "--job", job, "rod-shell", "--as", "replace", "--reason", "set");
     assertThat(json("decide", "buy", "--job", job, "--json")).hasSize(5);
     assertThat(json("decide", "list", "--all", "--job", job, "--json")).hasSize(57);

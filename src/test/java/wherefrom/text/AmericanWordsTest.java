@@ -43,8 +43,7 @@ class AmericanWordsTest {
   @Test
   void noTextHasAWordThatIsGivenUp() {
     assertThat(
-            offenders(
-                BANNED, ShownTexts.in().stream().filter(ShownTexts.Shown::isWords).toList()))
+            offenders(BANNED, ShownTexts.in().stream().filter(ShownTexts.Shown::isWords).toList()))
         .isEmpty();
   }
 
@@ -66,7 +65,11 @@ class AmericanWordsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "Top dead centre", "even grey bands", "0.5 millimetres", "printed anew", "look round the seat"
+        "Top dead centre",
+        "even grey bands",
+        "0.5 millimetres",
+        "printed anew",
+        "look round the seat"
       })
   void aBritishWordIsFound(String text) {
     assertThat(BRITISH.matcher(text).find()).isTrue();
@@ -80,7 +83,8 @@ class AmericanWordsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"There is no such visit", "out-of-round and taper", "It is no longer mated"})
+  @ValueSource(
+      strings = {"There is no such visit", "out-of-round and taper", "It is no longer mated"})
   void aGoodTextPasses(String text) {
     assertThat(BRITISH.matcher(text).find() || BANNED.matcher(text).find()).isFalse();
   }

@@ -32,7 +32,8 @@ class BenchSentencesTest {
 
   @Test
   void noTextOfAScreenARuleOrACheckHasALongSentence() {
-    List<ShownTexts.Shown> texts = ShownTexts.in("ui", "rules", "job", "inspection", "parts", "scan");
+    List<ShownTexts.Shown> texts =
+        ShownTexts.in("ui", "rules", "job", "inspection", "parts", "scan");
     assertThat(texts.stream().filter(ShownTexts.Shown::isWords).count()).isGreaterThan(1_000);
     assertThat(
             texts.stream()
@@ -63,13 +64,16 @@ class BenchSentencesTest {
 
   @Test
   void aSentenceOfThirteenWordsIsTooLong() {
-    assertThat(tooLong("One two three four five six seven eight nine ten eleven twelve.")).isEmpty();
+    assertThat(tooLong("One two three four five six seven eight nine ten eleven twelve."))
+        .isEmpty();
     assertThat(tooLong("Go. One two three four five six seven eight nine ten eleven twelve 13."))
         .hasSize(1);
   }
 
   private static Stream<String> tooLong(String text) {
-    return Arrays.stream(END.split(text)).filter(LETTERS.asPredicate()).filter(sentence -> words(sentence) > MOST_WORDS);
+    return Arrays.stream(END.split(text))
+        .filter(LETTERS.asPredicate())
+        .filter(sentence -> words(sentence) > MOST_WORDS);
   }
 
   private static long words(String sentence) {

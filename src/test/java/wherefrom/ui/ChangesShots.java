@@ -24,9 +24,12 @@ final class ChangesShots {
   static List<Shot> all() {
     return List.of(
         shot("changes", ChangesScreen.class, (window, sample) -> {}),
-        shot("changes-kinds", ChoiceScreen.class, (window, sample) -> window.press("Plan work")),
-        where("changes-where-valve", "F", "Rocker stud"),
-        where("changes-where-rod", "F", "Rod or main"),
+        shot(
+            "changes-kinds",
+            ChoiceScreen.class,
+            (window, sample) -> window.pressBelow("Plan work")),
+        where("changes-where-valve", "Record a", "Rocker stud"),
+        where("changes-where-rod", "Record a", "Rod or main"),
         where("changes-where-bank", "Plan work", "Head milled"),
         preview("changes-cam", Change.of(ChangeKind.NEW_FLAT_CAM)),
         preview("changes-bearing", Change.at(ChangeKind.BEARING_FAILED, "R3")),
@@ -56,17 +59,12 @@ final class ChangesShots {
                 ((ChangesScreen) window.shell.current()).scan(sample.tag("pushrod@3EX"))));
   }
 
-  private static boolean large(SampleWindow window) {
-    return window.shell.desk().touch().isLarge();
-  }
-
   private static Shot where(String name, String group, String kind) {
     return shot(
         name,
         WhereScreen.class,
         (window, sample) -> {
-          String key = group.equals("F") ? large(window) ? "Finding" : "Record a" : group;
-          window.press(key);
+          window.pressBelow(group);
           window.pressOnSomePage(kind);
         });
   }

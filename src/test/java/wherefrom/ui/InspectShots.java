@@ -36,7 +36,7 @@ final class InspectShots {
         shot("inspect-card-lifter", CardScreen.class, InspectShots::answered),
         shot("inspect-card-timing", CardScreen.class, card("chain-slack")),
         shot("inspect-card-crank", CardScreen.class, card("crank-look")),
-        shot("inspect-card-answer", CardScreen.class, InspectShots::answering),
+        shot("inspect-card-answer", Screen.class, InspectShots::answering),
         shot("inspect-words", WordsScreen.class, InspectShots::words));
   }
 
@@ -59,7 +59,7 @@ final class InspectShots {
   private static void unlooked(SampleWindow window, SampleJob sample) {
     show(window);
     window.layOut();
-    window.press("Not looked at");
+    window.pressBelow("Not looked at");
   }
 
   private static void kind(SampleWindow window, SampleJob sample) {
@@ -72,7 +72,7 @@ final class InspectShots {
     }
     show(window);
     window.layOut();
-    window.press("Pushrods");
+    window.pressOnSomePage("Pushrods");
   }
 
   /** A part of the check's kind, or the first place of its feature, with that card up. */

@@ -154,11 +154,11 @@ class JudgingFlowTest {
         () -> {
           window.shell.desk().navigator().open(() -> new ToolsScreen(window.shell.desk()));
           window.layOut();
-          press(window, "Check a printed pair");
+          window.pressBelow("Check a printed pair");
           gauge(window, "0.004");
           gauge(window, "0.01");
           assertThat(window.words()).contains("0.102 mm, not 0.01 mm: which is meant?");
-          press(window, "Check a printed pair");
+          window.pressBelow("Check a printed pair");
           gauge(window, "0.004");
           gauge(window, "0.1");
           return 0;

@@ -104,7 +104,7 @@ final class MeasureShots {
     mic(sample);
     journal(window, sample);
     type(window, "66.29");
-    window.press("Take it");
+    window.press("Take");
   }
 
   private static void undecided(SampleWindow window, SampleJob sample) {
@@ -151,7 +151,7 @@ final class MeasureShots {
   private static void pair(SampleWindow window, SampleJob sample) {
     tools(window, sample);
     window.layOut();
-    window.press(window.shell.desk().touch().brief("Check a printed pair", "Printed pair"));
+    window.pressBelow("Check a printed pair");
     type(window, "0.004");
     window.press("Done");
   }

@@ -41,15 +41,15 @@ final class MoneyShots {
               window.shell.desk().navigator().show(ScreenId.MONEY);
             }));
     shots.add(shot("money", MoneyScreen.class, ScreenId.MONEY, window -> {}));
-    shots.add(shot("money-prices", PricesScreen.class, ScreenId.MONEY, w -> choose(w, "Prices")));
-    shots.add(shot("money-budget", BudgetScreen.class, ScreenId.MONEY, w -> choose(w, "Budget")));
+    shots.add(shot("money-prices", PricesScreen.class, ScreenId.MONEY, w -> w.pressBelow("Prices")));
+    shots.add(shot("money-budget", BudgetScreen.class, ScreenId.MONEY, w -> w.pressBelow("Budget")));
     shots.add(
         shot(
             "money-what-if",
             WhatIfScreen.class,
             ScreenId.MONEY,
             window -> {
-              choose(window, "What if");
+              window.pressBelow("What if");
               window.press("Choose");
               window.press("new flat");
             }));
@@ -73,14 +73,6 @@ final class MoneyShots {
             ScreenId.BUILD_RECORD,
             window -> window.press("NOT CHECKED")));
     return shots;
-  }
-
-  /** Large text leaves room for one key that lists what can be done. */
-  private static void choose(SampleWindow window, String words) {
-    if (window.shell.desk().touch().isLarge()) {
-      window.press("What to do");
-    }
-    window.press(words);
   }
 
   private static Shot shot(

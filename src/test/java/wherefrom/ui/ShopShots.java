@@ -43,8 +43,8 @@ final class ShopShots {
             "shop-put-on",
             VisitScreen.class,
             (window, sample) -> {
-              window.press("Visit 1");
-              choose(window, "Add more");
+              window.pressOnSomePage("Visit 1");
+              window.pressBelow("Add more");
               window.press("What is wanted?");
               window.press("measure run-out");
               scan(window, sample.tag("pushrod@5EX"));
@@ -55,7 +55,7 @@ final class ShopShots {
             ChoiceScreen.class,
             (window, sample) -> {
               window.press("New visit");
-              choose(window, "No tag");
+              window.pressBelow("No tag");
             }));
     shots.add(
         shot(
@@ -63,8 +63,8 @@ final class ShopShots {
             ChoiceScreen.class,
             (window, sample) -> {
               window.press("New visit");
-              choose(window, "No tag");
-              window.press("Bore");
+              window.pressBelow("No tag");
+              window.pressOnSomePage("Bore");
             }));
     shots.add(
         shot(
@@ -76,37 +76,42 @@ final class ShopShots {
               NewPartAsking.ask(window.shell.desk(), sample.part("rod-shell@R3U"), part -> {});
             }));
     shots.add(
-        away("shop-check-in", VisitScreen.class, (window, sample) -> window.press("Visit 1")));
+        away(
+            "shop-check-in",
+            VisitScreen.class,
+            (window, sample) -> window.pressOnSomePage("Visit 1")));
     shots.add(
         away(
             "shop-tap",
             TapScreen.class,
             (window, sample) -> {
-              window.press("Visit 1");
-              choose(window, "Tap");
+              window.pressOnSomePage("Visit 1");
+              window.pressBelow("Tap");
             }));
     shots.add(
         away(
             "shop-washing",
             WashScreen.class,
             (window, sample) -> {
-              window.press("Washing");
+              window.pressBelow("Washing");
               scan(window, sample.tag("pushrod@7EX"));
             }));
     shots.add(
-        shot("shop-washing-none", WashScreen.class, (window, sample) -> window.press("Washing")));
+        shot(
+            "shop-washing-none", WashScreen.class, (window, sample) -> window.pressBelow("Washing")));
     shots.add(
         shot(
             "shop-tags-unmeasured",
             RetagScreen.class,
-            (window, sample) -> window.press("Tags lost")));
-    shots.add(away("shop-tags", RetagScreen.class, (window, sample) -> window.press("Tags lost")));
+            (window, sample) -> window.pressBelow("Tags lost")));
+    shots.add(
+        away("shop-tags", RetagScreen.class, (window, sample) -> window.pressBelow("Tags lost")));
     shots.add(
         away(
             "shop-tags-read",
             RetagScreen.class,
             (window, sample) -> {
-              window.press("Tags lost");
+              window.pressBelow("Tags lost");
               measure(window);
             }));
     shots.add(
@@ -114,21 +119,13 @@ final class ShopShots {
             "shop-tags-told",
             MatchScreen.class,
             (window, sample) -> {
-              window.press("Tags lost");
+              window.pressBelow("Tags lost");
               measure(window);
-              window.press("Which is");
-              window.press("Number 3");
+              window.pressBelow("Which is");
+              window.pressOnSomePage("Number 3");
               window.press("Yes");
             }));
     return shots;
-  }
-
-  /** Large text leaves room for one key that lists what can be done. */
-  private static void choose(SampleWindow window, String words) {
-    if (window.shell.desk().touch().isLarge()) {
-      window.press("What to do");
-    }
-    window.press(words);
   }
 
   private static void measure(SampleWindow window) {

@@ -22,7 +22,7 @@ class ShopWorkFlowTest {
     window.shell.desk().navigator().show(ScreenId.MACHINE_SHOP);
     window.layOut();
     window.press("New visit");
-    window.press("No tag");
+    window.pressBelow("No tag");
     return window;
   }
 
@@ -38,12 +38,12 @@ class ShopWorkFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = visit();
-          window.press("Grind the rod journals");
+          window.pressOnSomePage("Grind the rod journals");
           type(window, "2.2300");
           type(window, "0.0005");
           assertThat(window.words()).contains("1 crankshaft on the slip");
           assertThat(new Planning(sample.job).made()).isEmpty();
-          window.press("Check in");
+          window.pressBelow("Check in");
           window.press("1 × crankshaft");
           type(window, "2.2315");
           assertThat(window.words()).contains("NOT within", "Do not take it home");

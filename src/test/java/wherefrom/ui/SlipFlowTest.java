@@ -40,8 +40,8 @@ class SlipFlowTest {
         Toolkit.on(
             () -> {
               SampleWindow shown = visit();
-              shown.press("Visit 1");
-              shown.press("Print the slip");
+              shown.pressOnSomePage("Visit 1");
+              shown.pressBelow("Print the slip");
               return shown;
             });
     settle();
@@ -60,8 +60,8 @@ class SlipFlowTest {
               SampleWindow shown = visit();
               shown.equipment.fileOutcome =
                   new PrintOutcome.Refused(List.of("The system knows no printer."));
-              shown.press("Visit 1");
-              shown.press("Print the slip");
+              shown.pressOnSomePage("Visit 1");
+              shown.pressBelow("Print the slip");
               return shown;
             });
     settle();
@@ -75,7 +75,7 @@ class SlipFlowTest {
             () -> {
               SampleWindow shown = visit();
               shown.press("New visit");
-              shown.press("Print the slip");
+              shown.pressBelow("Print the slip");
               return shown;
             });
     assertThat(words(window)).contains("Nothing is on the slip yet");

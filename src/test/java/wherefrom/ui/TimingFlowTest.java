@@ -41,7 +41,8 @@ class TimingFlowTest {
     TimingBook book = new TimingBook(sample.job);
     Toolkit.on(
         () -> {
-          press("Degree wheel", "Cylinder 1", "Intake readings");
+          window.pressOnSomePage("Degree wheel");
+          press("Cylinder 1", "Intake readings");
           press("Add", "1", "0", "+ / −", "Done", ".", "0", "1", "2", "Done");
           press("Add", "2", "0", "Done", ".", "5", "Done");
           return 0;
@@ -51,8 +52,10 @@ class TimingFlowTest {
     assertThat(book.readings(LOBE).get(0).lift().text()).isEqualTo("0.012 in");
     Toolkit.on(
         () -> {
-          press("20 deg", "Correct the lift", ".", "0", "5", "Done");
-          press("-10 deg", "Take it out");
+          window.pressOnSomePage("20 deg");
+          press("Correct the lift", ".", "0", "5", "Done");
+          window.pressOnSomePage("-10 deg");
+          press("Take it out");
           return 0;
         });
     assertThat(book.readings(LOBE)).hasSize(1);

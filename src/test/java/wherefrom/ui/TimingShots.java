@@ -62,11 +62,11 @@ final class TimingShots {
 
   private static void press(SampleWindow window, String words) {
     if (words.equals("Intake")) {
-      window.pressExactly(window.shell.desk().touch().brief("Intake readings", "Intake"));
+      window.pressBelow("Intake readings");
     } else if (words.startsWith("C") || words.startsWith("D")) {
       window.pressOnSomePage(words);
     } else {
-      window.press(words);
+      window.pressBelow(words);
     }
   }
 

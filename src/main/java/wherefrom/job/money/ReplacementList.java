@@ -112,7 +112,7 @@ public final class ReplacementList {
     }
     if (kind == PartKind.ROD_CAP) {
       return "not sold alone. Buy a rod with its cap. Or have this rod machined with"
-             + " another cap. Then measure its big end";
+          + " another cap. Then measure its big end";
     }
     if (kind == PartKind.MAIN_CAP) {
       return "not sold alone. Have the mains line-honed with another cap. Then measure"

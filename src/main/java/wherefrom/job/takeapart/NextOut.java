@@ -37,21 +37,19 @@ public final class NextOut {
     List<PartRecord> inside = TakeApart.listInside(state);
     OffFirst off = new OffFirst(state);
     Comparator<PartRecord> first = Comparator.comparing(part -> later.contains(item(part)));
-    Comparator<PartRecord> byTurn =
-        findLast()
-            .map(this::after)
-            .orElseGet(() -> order == OutOrder.KIND ? by(place -> place.kind().ordinal()) : none());
-    return inside.stream()
-        .filter(part -> off.over(part.part().home()).isEmpty())
-        .min(first.thenComparing(byTurn));
+    Comparator<PartRecord> turn = findLast().map(this::after).map(first::thenComparing).orElse(first);
+    Comparator<PartRecord> begun =
+        findLast().isEmpty() && order == OutOrder.KIND ? first.thenComparing(byKind()) : turn;
+    return inside.stream().filter(part -> off.over(part.part().home()).isEmpty()).min(begun);
   }
 
   private static int item(PartRecord part) {
     return part.part().item();
   }
 
-  private static Comparator<PartRecord> none() {
-    return (one, other) -> 0;
+  /** In the order in which kinds stand in their list. */
+  private static Comparator<PartRecord> byKind() {
+    return Comparator.comparing(part -> part.part().home().kind());
   }
 
   /** Where the part came out of that was taken out last. */
@@ -79,7 +77,7 @@ public final class NextOut {
       case KIND ->
           by(place -> place.kind() == last.kind() ? 0 : 1)
               .thenComparing(stages)
-              .thenComparing(by(place -> place.kind().ordinal()))
+              .thenComparing(byKind())
               .thenComparing(by(place -> bank(place, last)))
               .thenComparing(cylinders);
     };

@@ -37,7 +37,7 @@ public record DebrisMap(List<String> suspects, List<Opening> openings, MainsQues
         suspects.add(
             find.words()
                 + ": this is past the filter. Its bypass was open, or it began here (common"
-                  + " practice, no source).");
+                + " practice, no source).");
         next.add(Opening.ALL_BEARINGS);
         next.add(Opening.GALLERIES);
       }

@@ -2,6 +2,7 @@ package wherefrom.ui.controls;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.layout.Region;
@@ -11,6 +12,8 @@ import wherefrom.rules.Cue;
 
 /** An {@link Answer}: as a verdict where there is one, else in large plain words. */
 public final class AnswerCard extends StackPane {
+  private static final double MARK_MM = 14;
+
   private final Touch touch;
   private final VerdictCard verdict;
   private final double leastMm;
@@ -31,23 +34,44 @@ public final class AnswerCard extends StackPane {
 
   public void show(Answer answer) {
     Optional<Cue> cue = answer.cue();
-    if (cue.isPresent()) {
+    if (cue.isPresent() && !isBeside()) {
       verdict.show(cue.get(), answer.headline(), answer.lines(), answer.small());
+      getChildren().setAll(verdict);
+      return;
     }
-    getChildren().setAll(cue.isPresent() ? verdict : words(answer));
+    getChildren().setAll(cue.map(one -> marked(one, answer)).orElseGet(() -> words(answer)));
+  }
+
+  /** Whether it stands beside a drawing, where there is no room for a verdict's large lines. */
+  private boolean isBeside() {
+    return leastMm < Scale.LEAST_VERDICT_MM;
+  }
+
+  /** A small verdict: its figure, then its words. */
+  private Region marked(Cue cue, Answer answer) {
+    VBox words = column(answer.headline().toUpperCase(Locale.ROOT), answer);
+    words.getChildren().add(0, CueMark.of(cue, touch.scale().px(MARK_MM)));
+    words.getStyleClass().setAll("card", "card-" + cue.name().toLowerCase(Locale.ROOT));
+    return words;
   }
 
   private FitText lines(Answer answer) {
     String lines = String.join("\n", answer.lines());
-    return leastMm < Scale.LEAST_VERDICT_MM
+    return isBeside()
         ? touch.fit(lines, Scale.LEAST_VERDICT_MM, leastMm, true)
         : touch.verdict(lines);
   }
 
   private Region words(Answer answer) {
+    VBox column = column(answer.headline(), answer);
+    column.getStyleClass().add("row");
+    return column;
+  }
+
+  private VBox column(String headline, Answer answer) {
     List<FitText> words = new ArrayList<>();
-    if (!answer.headline().isEmpty()) {
-      words.add(touch.heading(answer.headline()));
+    if (!headline.isEmpty()) {
+      words.add(touch.heading(headline));
     }
     if (!answer.lines().isEmpty()) {
       words.add(Panes.grow(lines(answer)));
@@ -58,7 +82,6 @@ public final class AnswerCard extends StackPane {
     VBox column = new VBox(touch.scale().px(1));
     column.getChildren().setAll(words);
     column.setAlignment(Pos.CENTER_LEFT);
-    column.getStyleClass().add("row");
     return Panes.pad(column, 3, touch.scale());
   }
 }

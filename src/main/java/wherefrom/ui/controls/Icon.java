@@ -65,6 +65,8 @@ public enum Icon {
   }
 
   private final String path;
+
+  @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of records
   private final List<Dot> dots;
 
   Icon(String path) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** A large number pad with the figures typed so far above it. */
@@ -23,6 +24,8 @@ public final class Keypad extends VBox implements FigurePad {
   private final List<Node> low;
   private final Tiles tiles;
   private final StringBuilder typed = new StringBuilder();
+  private boolean elsewhere;
+  private Runnable told = () -> {};
 
   private Keypad(Touch touch, int most, String decimalMark) {
     super(touch.scale().gap());
@@ -40,8 +43,33 @@ public final class Keypad extends VBox implements FigurePad {
   }
 
   private double high(int rows) {
+    double gap = touch.scale().gap();
     double row = Math.ceil(upright.get(0).minHeight(-1));
-    return rows * (row + touch.scale().gap()) + shown.minHeight(-1);
+    return rows * (row + gap) - gap + (elsewhere ? 0 : gap + shown.minHeight(-1));
+  }
+
+  /** Puts keys beside the figures. */
+  public void putBeside(Node... keys) {
+    HBox row = Panes.row(touch.scale(), Panes.grow(shown));
+    row.getChildren().addAll(keys);
+    getChildren().setAll(row, tiles);
+  }
+
+  /** The figures are shown elsewhere: the pad is its keys alone. */
+  public void showElsewhere(Runnable changed) {
+    elsewhere = true;
+    told = changed;
+    getChildren().setAll(tiles);
+  }
+
+  /** Shows what is typed once more, as where its unit has changed. */
+  public void tell() {
+    show();
+  }
+
+  private void show() {
+    shown.setWords(typed.toString());
+    told.run();
   }
 
   @Override
@@ -109,7 +137,7 @@ public final class Keypad extends VBox implements FigurePad {
   private void add(String character) {
     if (typed.length() < most) {
       typed.append(character);
-      shown.setWords(typed.toString());
+      show();
     }
   }
 
@@ -120,19 +148,19 @@ public final class Keypad extends VBox implements FigurePad {
     } else {
       typed.insert(0, '-');
     }
-    shown.setWords(typed.toString());
+    show();
   }
 
   @Override
   public void erase() {
     if (!typed.isEmpty()) {
       typed.setLength(typed.length() - 1);
-      shown.setWords(typed.toString());
+      show();
     }
   }
 
   public void clear() {
     typed.setLength(0);
-    shown.setWords("");
+    show();
   }
 }

@@ -2,6 +2,7 @@ package wherefrom.ui.controls;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -12,6 +13,7 @@ import javafx.scene.layout.Region;
  * long as it is done. Large letters leave the picture out where it would break the word.
  */
 public final class PictureKey extends Region {
+  private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
   private static final double PADDING_MM = 1.4;
   private static final double ASIDE_MM = 3;
   private static final double BAR_MM = 2;
@@ -71,6 +73,12 @@ public final class PictureKey extends Region {
   /** A key of words alone. */
   public static PictureKey of(Touch touch, String word, String line, Runnable act) {
     return of(touch, Optional.empty(), word, line, OptionalDouble.empty(), act);
+  }
+
+  /** Shows it as chosen. */
+  public PictureKey select(boolean on) {
+    pseudoClassStateChanged(SELECTED, on);
+    return this;
   }
 
   private double left() {

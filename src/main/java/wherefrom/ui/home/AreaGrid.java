@@ -67,9 +67,10 @@ final class AreaGrid extends Region {
     for (int at = 0; at < areas.size(); at++) {
       double x = at % columns * (wide + gap);
       boolean last = at == areas.size() - 1;
+      int row = at / columns;
       areas
           .get(at)
-          .resizeRelocate(x, at / columns * (high + gap), last ? getWidth() - x : wide, high);
+          .resizeRelocate(x, row * (high + gap), last ? getWidth() - x : wide, high);
     }
     for (int at = 0; at < wires.size(); at++) {
       wires.get(at).lead(between(areas.get(at), areas.get(at + 1)));

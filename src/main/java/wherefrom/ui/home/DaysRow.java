@@ -30,7 +30,7 @@ final class DaysRow extends Region {
       LinedKey key = LinedKey.key(touch, day.word(), "", () -> chosen.accept(day));
       key.tell(told);
       keys.put(day, key);
-      if (day.ordinal() > 0) {
+      if (day != JobDay.values()[0]) {
         wires.add(new Wire(touch.scale()));
       }
     }

@@ -54,7 +54,8 @@ final class PlaceCounts extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.ceil((rows.size() + columns - 1) / columns * row());
+    int lines = (rows.size() + columns - 1) / columns;
+    return Math.ceil(lines * row());
   }
 
   @Override
@@ -91,7 +92,8 @@ final class PlaceCounts extends Region {
     double wide = (getWidth() - (columns - 1) * touch.scale().gap()) / columns;
     int most = fitting(getHeight());
     for (int at = 0; at < rows.size(); at++) {
-      place(rows.get(at), at % columns * (wide + touch.scale().gap()), at / columns * row(), wide);
+      int line = at / columns;
+      place(rows.get(at), at % columns * (wide + touch.scale().gap()), line * row(), wide);
       boolean shown = at < most;
       rows.get(at).mark().setVisible(shown);
       rows.get(at).figure().setVisible(shown);

@@ -103,11 +103,6 @@ final class CardModel {
     at = Math.max(0, at - 1);
   }
 
-  /** What was said of the last answer counts no more. */
-  void forget() {
-    said = "";
-  }
-
   /**
    * What to ask before a doubt or a failure gives way to a better answer, or an answer is taken
    * away; empty where nothing that was found is lost.

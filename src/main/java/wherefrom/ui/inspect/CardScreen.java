@@ -3,8 +3,8 @@ package wherefrom.ui.inspect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -15,40 +15,37 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.PictureKey;
+import wherefrom.ui.controls.Split;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.measure.ReadingsScreen;
-import wherefrom.ui.photos.PhotoLoader;
 import wherefrom.ui.photos.PhotoScreen;
-import wherefrom.ui.photos.PhotoStrip;
 import wherefrom.ui.photos.PhotoTaking;
 import wherefrom.ui.subject.Tagged;
 
 /** One quick test: where to look, what is good and what is bad, and the three answers. */
-public final class CardScreen implements Screen, Scannable {
+public final class CardScreen extends Page implements Scannable {
+  private static final double ANSWERS_MM = 106;
   private static final double MARK_MM = 10;
-  private static final int PHOTOS = 3;
 
-  private final Desk desk;
   private final CardModel model;
-  private final PhotoLoader loader;
   private final StackPane view = Panes.grow(new StackPane());
-  private boolean answering;
 
   /**
    * @param round what is looked at one after the other; empty where one alone is
    */
   public CardScreen(Desk desk, Subject subject, List<Subject> round) {
-    this.desk = desk;
+    super(desk, "");
     model = new CardModel(desk.getJob(), subject, round);
-    loader = new PhotoLoader(desk);
+    lay(view);
   }
 
   @Override
@@ -56,150 +53,110 @@ public final class CardScreen implements Screen, Scannable {
     return model.title();
   }
 
+  /** Which test it is, and what was answered. */
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    draw();
-  }
-
-  @Override
-  public void changed() {
-    draw();
+  public String aside() {
+    Look look = model.card().look();
+    return look == Look.NOT_LOOKED ? model.count() : model.count() + ": " + look.word();
   }
 
   @Override
   public void scan(String text) {
     Tagged.find(desk, text).ifPresent(model::turnTo);
-    answering = false;
   }
 
   @Override
-  public void undo(Desk from) {
-    model.forget();
-    from.takeBack();
-  }
-
-  private void draw() {
-    Touch touch = desk.touch();
+  protected void refresh() {
     Check check = model.card().check();
-    Region drawing = new SketchView(touch, check);
-    if (!touch.isLarge()) {
-      Region words = words(check);
-      VBox told = Panes.grow(Panes.column(desk.scale(), words));
-      drawing.setPrefWidth(10);
-      told.setPrefWidth(10);
-      view.getChildren()
-          .setAll(
-              Panes.column(
-                  desk.scale(),
-                  Panes.grow(Panes.row(desk.scale(), drawing, told)),
-                  Tiles.row(desk.scale(), answers(check)),
-                  keys()));
-    } else if (answering) {
-      view.getChildren()
-          .setAll(
-              Panes.column(
-                  desk.scale(),
-                  Panes.grow(Tiles.of(desk.scale(), 1, answers(check))),
-                  Tiles.row(
-                      desk.scale(),
-                      desk.touch().key("Show where", () -> answering(false)),
-                      desk.touch().key("Not looked at", () -> offer(Look.NOT_LOOKED)))));
-    } else {
-      view.getChildren()
-          .setAll(Panes.column(desk.scale(), touch.heading(check.title()), drawing, keys()));
-    }
+    view.getChildren().setAll(touch().isLarge() ? brief(check) : atOnce(check));
   }
 
-  private void answering(boolean now) {
-    answering = now;
-    draw();
+  /** Large letters: the drawing, and the answers behind the tag. */
+  private Region brief(Check check) {
+    TagKey tag = tag(() -> answers(check));
+    tag.setWords("Answer", "");
+    List<KeyRow.Act> acts = new ArrayList<>();
+    acts.add(act("Read on", this::readOn));
+    acts.addAll(ways());
+    return Panes.column(
+        desk.scale(),
+        touch().heading(check.title()),
+        new SketchView(touch(), check),
+        new Foot(desk, tag, KeyRow.of(desk, 1, acts)));
+  }
+
+  private void answers(Check check) {
+    List<Choice<Look>> choices =
+        List.of(
+            new Choice<>(Look.PASS, "Pass", check.pass()),
+            new Choice<>(Look.SUSPECT, "Suspect", check.suspect()),
+            new Choice<>(Look.FAIL, "Fail", check.fail()),
+            new Choice<>(Look.NOT_LOOKED, "Not looked at", ""));
+    open(() -> new ChoiceScreen<>(desk, check.title(), choices, this::offer));
+  }
+
+  private Region atOnce(Check check) {
+    TagKey pass = tag(() -> offer(Look.PASS));
+    pass.setWords("Pass", check.pass());
+    VBox answers =
+        Panes.column(
+            desk.scale(),
+            Panes.grow(pass),
+            Panes.grow(key(Cue.ASK, "Suspect", check.suspect(), Look.SUSPECT)),
+            Panes.grow(key(Cue.STOP, "Fail", check.fail(), Look.FAIL)));
+    answers.setMinWidth(desk.scale().px(ANSWERS_MM));
+    List<KeyRow.Act> acts = new ArrayList<>(ways());
+    acts.add(act("Read on", this::readOn));
+    if (model.card().look() != Look.NOT_LOOKED) {
+      acts.add(act("No answer", () -> offer(Look.NOT_LOOKED)));
+    }
+    Split both = new Split(desk.scale(), words(check), answers);
+    return Panes.column(desk.scale(), both, KeyRow.of(desk, 1, acts));
   }
 
   private Region words(Check check) {
-    Touch touch = desk.touch();
-    List<Node> lines = new ArrayList<>();
-    if (!model.said().isEmpty()) {
-      lines.add(touch.small(model.said()));
-    }
-    lines.add(touch.small(model.count() + ": " + model.card().look().word()));
-    lines.add(touch.heading(check.title()));
-    lines.add(touch.text(check.how()));
-    lines.add(touch.small("Where: " + check.where()));
+    VBox words = new VBox(desk.scale().px(1));
+    words
+        .getChildren()
+        .addAll(
+            touch().heading(check.title()),
+            new SketchView(touch(), check),
+            touch().small(check.how()));
     String note = model.card().note();
     if (!note.isEmpty()) {
-      lines.add(touch.small("Note: " + note));
+      words.getChildren().add(touch().small("Note: " + note).within(1));
     }
-    lines.add(Panes.space());
-    // One row: the first ones, from which the others are turned to.
-    PhotoStrip.rows(desk, loader, model::photos, PHOTOS).stream().limit(1).forEach(lines::add);
-    lines.add(touch.small("Source: " + check.source()));
-    return Panes.grow(new VBox(desk.scale().px(2), lines.toArray(Node[]::new)));
+    return words;
   }
 
-  private Node[] answers(Check check) {
-    return new Node[] {
-      key(Cue.RIGHT, "Pass", check.pass(), Look.PASS),
-      key(Cue.ASK, "Suspect", check.suspect(), Look.SUSPECT),
-      key(Cue.STOP, "Fail", check.fail(), Look.FAIL)
-    };
-  }
-
-  private TouchKey key(Cue cue, String word, String words, Look look) {
+  private Region key(Cue cue, String word, String words, Look look) {
     boolean chosen = model.card().look() == look;
-    String all = word + desk.touch().brief("\n", ": ") + words;
-    TouchKey key = desk.touch().primary(all, () -> offer(look)).select(chosen);
     // A chosen key is dark, and so are the figures.
-    return desk.touch().isLarge() || chosen
-        ? key
-        : key.draw(CueMark.of(cue, desk.scale().px(MARK_MM)));
+    Optional<Region> mark = chosen ? Optional.empty() : Optional.of(mark(cue));
+    return PictureKey.of(touch(), mark, word, words, OptionalDouble.empty(), () -> offer(look))
+        .select(chosen);
   }
 
-  private Region keys() {
-    Touch touch = desk.touch();
-    List<Node> keys = new ArrayList<>();
-    if (touch.isLarge()) {
-      keys.add(touch.primary("Answer", () -> answering(true)));
-      keys.add(touch.key("Read on", this::readOn));
-      keys.add(touch.key("More", this::more));
-      return Tiles.row(desk.scale(), keys.toArray(Node[]::new));
-    }
-    keys.add(touch.key("Not looked at", () -> offer(Look.NOT_LOOKED)));
-    if (!model.card().check().printed().isEmpty()) {
-      keys.add(touch.key("Printed figures", this::readOn));
-    }
-    for (Choice<Runnable> way : ways()) {
-      keys.add(touch.key(way.words(), way.value()));
-    }
-    return Tiles.of(desk.scale(), 7, keys.toArray(Node[]::new));
+  private Region mark(Cue cue) {
+    return new StackPane(CueMark.of(cue, desk.scale().px(MARK_MM)));
   }
 
-  /** What else can be done with a card than answering it. */
-  private List<Choice<Runnable>> ways() {
-    List<Choice<Runnable>> ways = new ArrayList<>();
-    ways.add(new Choice<>(this::note, "Note", ""));
-    ways.add(new Choice<>(this::photo, "Photo", ""));
-    if (desk.touch().isLarge() && !model.photos().isEmpty()) {
-      ways.add(new Choice<>(() -> open(0), "See its photos: " + model.photos().size(), ""));
-    }
-    model
-        .plan()
-        .ifPresent(plan -> ways.add(new Choice<>(() -> measure(plan.key()), "Measure", "")));
+  /** What else can be done with a card than answering it, what is done most first. */
+  private List<KeyRow.Act> ways() {
+    List<KeyRow.Act> ways = new ArrayList<>();
+    model.plan().ifPresent(plan -> ways.add(act("Measure", () -> measure(plan.key()))));
+    ways.add(act("Note", this::note));
+    ways.add(act("Photo", this::photo));
     if (!model.isFirst()) {
-      ways.add(new Choice<>(this::before, "Test before", ""));
+      ways.add(act("Test before", this::before));
     }
     if (!model.isLast() || model.following().isPresent()) {
-      ways.add(new Choice<>(this::next, "Next", ""));
+      ways.add(act("Next", this::next));
+    }
+    if (!model.photos().isEmpty()) {
+      ways.add(act("Photos: " + model.photos().size(), () -> open(0)));
     }
     return ways;
-  }
-
-  private void more() {
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, model.title(), ways(), Runnable::run));
   }
 
   /** One touch beside its mark must not hide a finding. */
@@ -227,20 +184,16 @@ public final class CardScreen implements Screen, Scannable {
     desk.attempt(
         () -> {
           String follows = model.answer(look);
-          if (!follows.isEmpty()) {
-            desk.say(follows);
-          }
-          if (!model.goOn()) {
-            desk.say("That was the last test of " + model.title() + ". Scan the next part.");
-          }
+          boolean more = model.goOn();
+          String last = "That was the last test of " + model.title() + ". Scan the next part.";
+          String said = more ? model.said() : last;
+          desk.say(follows.isEmpty() ? said : follows);
         });
-    answering = false;
     desk.navigator().changed();
   }
 
   private void next() {
     model.next();
-    answering = false;
     desk.navigator().changed();
   }
 

@@ -1,13 +1,17 @@
 package wherefrom.ui.inspect;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.drawing.PartState;
 import wherefrom.inspection.Check;
+import wherefrom.inspection.Checks;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
@@ -26,16 +30,42 @@ final class InspectModel {
     return Group.of(job.state());
   }
 
-  /** {@code 5 of 16 done}. */
+  private long whole(Group group) {
+    return group.subjects().stream()
+        .filter(
+            subject ->
+                inspecting.cards(subject).stream()
+                    .noneMatch(card -> card.look() == Look.NOT_LOOKED))
+        .count();
+  }
+
+  /** {@code 5 of 16}. */
   String count(Group group) {
-    long whole =
-        group.subjects().stream()
-            .filter(
-                subject ->
-                    inspecting.cards(subject).stream()
-                        .noneMatch(card -> card.look() == Look.NOT_LOOKED))
-            .count();
-    return whole + " of " + group.subjects().size() + " looked at";
+    return whole(group) + " of " + group.subjects().size();
+  }
+
+  /** How much of a group is looked at, from 0 to 1. */
+  double done(Group group) {
+    return (double) whole(group) / Math.max(1, group.subjects().size());
+  }
+
+  /** The kind of part that a group is of; empty where it is of places. */
+  static Optional<PartKind> kind(Group group) {
+    return Stream.of(PartKind.values()).filter(kind -> kind.key().equals(group.key())).findFirst();
+  }
+
+  /** A sketch of what a group's tests look at. */
+  static Optional<Sketch> sketch(Group group) {
+    return Checks.all().stream()
+        .filter(check -> check.of().equals(group.key()))
+        .flatMap(check -> Sketches.find(check).stream())
+        .findFirst();
+  }
+
+  /** What is to be looked at now: before it is washed, else all that was not looked at. */
+  List<Inspecting.Unlooked> due() {
+    List<Inspecting.Unlooked> dirty = beforeWashing();
+    return dirty.isEmpty() ? unlooked() : dirty;
   }
 
   /** The worst answer so far, and how many tests are open. */

@@ -2,54 +2,48 @@ package wherefrom.ui.inspect;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.Subject;
 import wherefrom.job.inspect.Inspecting.Unlooked;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Group;
 import wherefrom.ui.subject.Named;
+import wherefrom.ui.subject.Pictures;
 import wherefrom.ui.subject.SubjectIndex;
 import wherefrom.ui.subject.Tagged;
 
 /** Where looking begins: by scan, by what is still to do, or by kind and place. */
-public final class InspectScreen implements Screen, Scannable {
-  private static final int COLUMNS = 3;
+public final class InspectScreen extends Page implements Scannable {
+  private static final int COLUMNS = 2;
 
-  private final Desk desk;
   private final InspectModel model;
-  private final TouchKey dirty;
-  private final TouchKey left;
-  private final TouchKey doubtful;
   private final CellGrid grid;
-  private final VBox view;
+  private final TagKey tag;
+  private final KeyRow keys;
+  private final Foot foot;
 
   public InspectScreen(Desk desk) {
-    this.desk = desk;
+    super(desk, "Inspect");
     model = new InspectModel(desk.getJob());
-    dirty = desk.touch().primary("", this::beforeWashing);
-    left = desk.touch().primary("", this::unlooked);
-    doubtful = desk.touch().primary("", this::doubtful);
-    grid = new CellGrid(desk.touch(), COLUMNS);
-    view =
-        Panes.column(
-            desk.scale(),
-            desk.touch()
-                .text(
-                    desk.touch()
-                        .brief("Scan a part's tag, or choose what to look at.", "Scan a tag, or:")),
-            Tiles.row(desk.scale(), dirty, left, doubtful),
-            grid.view());
+    grid = new CellGrid(touch(), COLUMNS);
+    tag = tag(this::next);
+    keys = KeyRow.of(desk);
+    foot = new Foot(desk, tag, keys);
+    lay(Panes.column(desk.scale(), grid.view(), foot));
   }
 
   /** The screen for the whole engine, or the first open card of one part. */
@@ -60,30 +54,53 @@ public final class InspectScreen implements Screen, Scannable {
   }
 
   @Override
-  public String title() {
-    return "Inspect";
+  public String aside() {
+    return model.unlooked().size() + " to look at";
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    dirty.setWords("Before washing: " + model.beforeWashing().size());
-    left.setWords("Not looked at: " + model.unlooked().size());
-    doubtful.setWords("Suspect or failed: " + model.doubtful().size());
-    List<Cell> cells = new ArrayList<>();
-    for (Group group : model.groups()) {
-      cells.add(new Cell(group.words(), model.count(group), () -> open(group)));
+  protected void refresh() {
+    List<Unlooked> due = model.due();
+    int dirty = model.beforeWashing().size();
+    foot.offerTag(!due.isEmpty());
+    due.stream()
+        .findFirst()
+        .ifPresent(
+            one ->
+                tag.setWords(
+                    "Next: " + Named.title(desk.state(), one.subject()),
+                    dirty == 0 ? "" : touch().brief("before washing: " + dirty, "")));
+    List<KeyRow.Act> acts = new ArrayList<>();
+    acts.add(act("Not looked at", this::unlooked));
+    if (!model.doubtful().isEmpty()) {
+      acts.add(act("Suspect or failed: " + model.doubtful().size(), this::doubtful));
     }
-    grid.show(cells);
+    if (dirty > 0) {
+      acts.add(act("Before washing", this::beforeWashing));
+    }
+    keys.setActs(acts);
+    grid.show(model.groups().stream().map(this::cell).toList());
   }
 
-  @Override
-  public void changed() {
-    shown();
+  private Cell cell(Group group) {
+    return new Cell(
+        group.words(),
+        model.count(group),
+        () -> open(group),
+        picture(group),
+        OptionalDouble.of(model.done(group)));
+  }
+
+  private Optional<Region> picture(Group group) {
+    return InspectModel.kind(group)
+        .map(kind -> Pictures.of(desk, kind))
+        .or(() -> InspectModel.sketch(group).map(sketch -> new SketchPicture(desk, sketch)));
+  }
+
+  /** Looks at everything that is due, one after the other. */
+  private void next() {
+    List<Subject> round = model.due().stream().map(Unlooked::subject).toList();
+    round.stream().findFirst().ifPresent(subject -> card(subject, round));
   }
 
   @Override
@@ -92,7 +109,7 @@ public final class InspectScreen implements Screen, Scannable {
   }
 
   private void card(Subject subject, List<Subject> round) {
-    desk.navigator().open(() -> new CardScreen(desk, subject, round));
+    open(() -> new CardScreen(desk, subject, round));
   }
 
   private void open(Group group) {
@@ -104,16 +121,14 @@ public final class InspectScreen implements Screen, Scannable {
     SubjectIndex.of(desk, group.words(), all, model::standing, one -> card(one, all))
         .ifPresentOrElse(
             index -> new EnginePages(desk, index).open(),
-            () -> list(group.words(), "", group::subjects));
+            () -> list(group.words(), "", false, group::subjects));
   }
 
-  private void list(String title, String none, Supplier<List<Subject>> subjects) {
-    desk.navigator()
-        .open(() -> new GridScreen(desk, title, none, () -> cells(title, subjects.get())));
+  private void list(String title, String none, boolean mixed, Supplier<List<Subject>> subjects) {
+    open(() -> new GridScreen(desk, title, none, () -> cells(mixed, subjects.get())));
   }
 
-  private List<Cell> cells(String title, List<Subject> subjects) {
-    boolean mixed = title.isEmpty() || title.startsWith("Suspect");
+  private List<Cell> cells(boolean mixed, List<Subject> subjects) {
     return subjects.stream()
         .map(
             subject ->
@@ -133,7 +148,7 @@ public final class InspectScreen implements Screen, Scannable {
   }
 
   private void open(String title, String none, Supplier<List<Unlooked>> list) {
-    desk.navigator().open(() -> new GridScreen(desk, title, none, () -> waiting(list.get())));
+    open(() -> new GridScreen(desk, title, none, () -> waiting(list.get())));
   }
 
   private List<Cell> waiting(List<Unlooked> list) {
@@ -149,6 +164,6 @@ public final class InspectScreen implements Screen, Scannable {
   }
 
   private void doubtful() {
-    list("Suspect or failed", "Nothing is suspect or failed so far.", model::doubtful);
+    list("Suspect or failed", "Nothing is suspect or failed so far.", true, model::doubtful);
   }
 }

@@ -16,8 +16,8 @@ import wherefrom.ui.controls.Touch;
 
 /** Draws what a quick test is for, with a ring and a word at each spot to look at. */
 final class SketchView extends Region {
-  private static final double WIDE = 120;
-  private static final double HIGH = 60;
+  static final double WIDE = 120;
+  static final double HIGH = 60;
 
   /** Half of a ring's line. */
   private static final double RIM = 1.2;
@@ -69,7 +69,7 @@ final class SketchView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return HIGH * gap * 0.5 + 2 * line();
+    return HIGH * gap * 0.3 + 2 * line();
   }
 
   @Override

@@ -104,7 +104,7 @@ final class DayKnots extends Region {
       }
     }
     double wide = name.leastLineWidth();
-    double x = end + day.ordinal() * step - wide / 2;
+    double x = end + List.of(JobDay.values()).indexOf(day) * step - wide / 2;
     double inside = Math.max(0, Math.min(getWidth() - wide, x));
     name.resizeRelocate(inside, upper(), wide, name.minHeight(-1));
   }

@@ -1,8 +1,8 @@
 package wherefrom.ui.measure;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.BearingClearance;
@@ -10,60 +10,73 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.Touch;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.app.WordsScreen.Line;
+import wherefrom.ui.controls.TagKey;
 
 /** The oil clearance of every bearing, as far as its pieces are measured. */
-public final class ClearanceScreen implements Screen {
-  private final Desk desk;
+public final class ClearanceScreen extends ListPage {
   private final MeasureModel model;
-  private final Pager<BearingClearance> lines;
-  private final VBox view;
 
   public ClearanceScreen(Desk desk) {
-    this.desk = desk;
-    Touch touch = desk.touch();
+    super(desk, "Oil clearance");
     model = new MeasureModel(desk.getJob());
-    lines = Pager.list(touch, this::row);
-    view =
-        Panes.column(
-            desk.scale(), lines, Tiles.row(desk.scale(), touch.key("Type the limit", this::limit)));
+    TagKey tag = tag(this::limit);
+    tag.setWords("Type the limit", touch().brief("as the engine's manual gives it", ""));
+    layOut(new Foot(desk, tag, KeyRow.of(desk)));
+  }
+
+  @Override
+  public String aside() {
+    List<BearingClearance> all = model.clearances();
+    return all.stream().filter(bearing -> bearing.missing().isEmpty()).count()
+        + " of "
+        + all.size()
+        + " known";
+  }
+
+  @Override
+  protected List<Region> rows() {
+    return model.clearances().stream().map(this::row).toList();
   }
 
   private Region row(BearingClearance bearing) {
-    String how = bearing.clearance().isPresent() ? "Worked out: " + bearing.said() + "." : "";
-    return ListRow.plain(
-        desk.touch(),
-        Words.capital(bearing.words()),
-        List.of(bearing.sentence(), how, source(bearing)));
+    String name = Words.capital(bearing.words());
+    return key(
+        name + ": " + standing(bearing),
+        touch().brief(figures(bearing), ""),
+        () -> open(() -> new WordsScreen(desk, name, lines(bearing))));
   }
 
-  private static String source(BearingClearance bearing) {
-    return bearing.judgement().map(judged -> "Source: " + judged.limit().source()).orElse("");
+  private static String standing(BearingClearance bearing) {
+    if (!bearing.missing().isEmpty()) {
+      return bearing.missing().size() + " to measure";
+    }
+    return switch (bearing.look()) {
+      case NOT_LOOKED -> "no limit";
+      case PASS -> "accept";
+      case SUSPECT -> "undecided";
+      case FAIL -> "reject";
+    };
   }
 
-  @Override
-  public String title() {
-    return "Oil clearance";
+  private static String figures(BearingClearance bearing) {
+    return bearing.missing().isEmpty()
+        ? bearing.range().map(range -> range.text()).orElse(bearing.said())
+        : "Next: " + bearing.missing().get(0);
   }
 
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    lines.refill(model.clearances());
-  }
-
-  @Override
-  public void changed() {
-    shown();
+  private static List<Line> lines(BearingClearance bearing) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(new Line("Oil clearance", bearing.sentence()));
+    if (bearing.clearance().isPresent()) {
+      lines.add(new Line("Worked out", Words.sentence(bearing.said())));
+    }
+    bearing.judgement().ifPresent(judged -> lines.add(new Line("Source", judged.limit().source())));
+    return lines;
   }
 
   private void limit() {
@@ -71,13 +84,12 @@ public final class ClearanceScreen implements Screen {
         List.of(
             new Choice<>(ReadingPlans.find("main-journal").orElseThrow(), "Main bearings", ""),
             new Choice<>(ReadingPlans.find("rod-journal").orElseThrow(), "Rod bearings", ""));
-    desk.navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    desk,
-                    "Limit of which clearance?",
-                    choices,
-                    plan -> LimitFlow.bounds(desk, plan, "clearance", "oil clearance")));
+    open(
+        () ->
+            new ChoiceScreen<>(
+                desk,
+                "Limit of which clearance?",
+                choices,
+                plan -> LimitFlow.bounds(desk, plan, "clearance", "oil clearance")));
   }
 }

@@ -1,72 +1,86 @@
 package wherefrom.ui.measure;
 
+import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.job.measure.SetPicture;
 import wherefrom.job.measure.SetPictures;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
+import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Touch;
 
 /** A set drawn against itself, with the odd one out named. */
-public final class CompareScreen implements Screen {
-  private final Desk desk;
-  private final ReadingPlan plan;
+public final class CompareScreen extends Page {
   private final SetPictures model;
   private final StackPane view = Panes.grow(new StackPane());
   private int at;
 
   public CompareScreen(Desk desk, ReadingPlan plan) {
-    this.desk = desk;
-    this.plan = plan;
+    super(desk, "Compare: " + plan.title());
     model = new SetPictures(desk.getJob(), plan);
+    lay(view);
   }
 
   @Override
-  public String title() {
-    return "Compare: " + plan.title();
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    draw();
-  }
-
-  @Override
-  public void changed() {
-    draw();
-  }
-
-  private void draw() {
-    Touch touch = desk.touch();
+  public String aside() {
     List<SetPicture> pictures = model.list();
-    if (pictures.isEmpty()) {
-      view.getChildren().setAll(touch.text("Nothing measured yet."));
-      return;
+    long odd =
+        pictures.isEmpty() ? 0 : picture(pictures).dots().stream().filter(dot -> dot.odd()).count();
+    return odd == 0 ? "" : odd + " odd";
+  }
+
+  private SetPicture picture(List<SetPicture> pictures) {
+    return pictures.get(at % pictures.size());
+  }
+
+  @Override
+  protected void refresh() {
+    List<SetPicture> pictures = model.list();
+    view.getChildren()
+        .setAll(
+            pictures.isEmpty()
+                ? Panes.column(desk.scale(), touch().text("Nothing measured yet."))
+                : drawn(pictures));
+  }
+
+  private VBox drawn(List<SetPicture> pictures) {
+    SetPicture picture = picture(pictures);
+    VBox column = Panes.column(desk.scale());
+    column
+        .getChildren()
+        .add(
+            new SetPlot(
+                touch(), picture.dots(), touch().brief("square: odd one", ""), picture.unit()));
+    if (!touch().isLarge()) {
+      column.getChildren().add(0, touch().small(picture.title()));
+      column.getChildren().add(touch().small(picture.sentence()));
     }
-    SetPicture picture = pictures.get(at % pictures.size());
-    javafx.scene.layout.VBox column =
-        Panes.column(
-            desk.scale(),
-            touch.heading(picture.title()),
-            new SetPlot(touch, picture.dots(), "square: odd one", picture.unit()),
-            touch.small(picture.sentence()));
+    List<KeyRow.Act> acts = new ArrayList<>();
+    if (touch().isLarge()) {
+      acts.add(act("What it says", () -> read(picture)));
+    }
     if (pictures.size() > 1) {
-      column.getChildren().add(touch.primary("Other bank", this::turn));
+      acts.add(act("Other bank", this::turn));
     }
-    view.getChildren().setAll(column);
+    if (!acts.isEmpty()) {
+      column.getChildren().add(KeyRow.of(desk, 1, acts));
+    }
+    return column;
+  }
+
+  private void read(SetPicture picture) {
+    open(
+        () ->
+            new WordsScreen(
+                desk, title(), List.of(new WordsScreen.Line(picture.title(), picture.sentence()))));
   }
 
   private void turn() {
     at++;
-    draw();
+    desk.navigator().changed();
   }
 }

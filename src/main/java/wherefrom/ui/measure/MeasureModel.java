@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.drawing.PartState;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
@@ -15,6 +16,7 @@ import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
 import wherefrom.job.measure.Measuring;
+import wherefrom.parts.PartKind;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.subject.Group;
 
@@ -62,14 +64,47 @@ final class MeasureModel {
     return job.state().measures().findResult(subject, plan.key());
   }
 
+  private long whole(ReadingPlan plan, List<Subject> subjects) {
+    return subjects.stream().filter(subject -> isWhole(plan, subject)).count();
+  }
+
+  private boolean isWhole(ReadingPlan plan, Subject subject) {
+    return result(plan, subject).filter(MeasuredResult::isWhole).isPresent();
+  }
+
   /** {@code 3 of 16 measured}. */
   String count(ReadingPlan plan) {
     List<Subject> subjects = subjects(plan);
-    long whole =
-        subjects.stream()
-            .filter(subject -> result(plan, subject).filter(MeasuredResult::isWhole).isPresent())
-            .count();
-    return whole + " of " + subjects.size() + " measured";
+    return whole(plan, subjects) + " of " + subjects.size() + " measured";
+  }
+
+  /** How much of a plan is measured, from 0 to 1. */
+  double done(ReadingPlan plan) {
+    List<Subject> subjects = subjects(plan);
+    return (double) whole(plan, subjects) / Math.max(1, subjects.size());
+  }
+
+  /** The kind of part that a plan measures; empty where it measures a place. */
+  Optional<PartKind> kind(ReadingPlan plan) {
+    return Stream.of(PartKind.values()).filter(kind -> kind.key().equals(plan.of())).findFirst();
+  }
+
+  /** A reading to take. */
+  record Due(ReadingPlan plan, Subject subject) {}
+
+  /** The next one of what was begun, else the first of all. */
+  Optional<Due> due() {
+    List<ReadingPlan> begun =
+        plans().stream()
+            .filter(plan -> !job.state().measures().listResults(plan.key()).isEmpty())
+            .toList();
+    return Stream.concat(begun.stream(), plans().stream())
+        .flatMap(
+            plan ->
+                subjects(plan).stream()
+                    .filter(subject -> !isWhole(plan, subject))
+                    .map(subject -> new Due(plan, subject)))
+        .findFirst();
   }
 
   /** How the readings of one subject stand. */

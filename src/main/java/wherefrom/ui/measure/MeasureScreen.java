@@ -1,57 +1,53 @@
 package wherefrom.ui.measure;
 
-import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Node;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.TouchKey;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.CellGrid;
 import wherefrom.ui.subject.GridScreen;
 import wherefrom.ui.subject.Named;
+import wherefrom.ui.subject.Pictures;
 import wherefrom.ui.subject.SubjectIndex;
 import wherefrom.ui.subject.Tagged;
 
 /** Where measuring begins: by scan or by what is measured; tools, limits, sets, clearances. */
-public final class MeasureScreen implements Screen, Scannable {
-  private static final int COLUMNS = 3;
+public final class MeasureScreen extends Page implements Scannable {
+  private static final int COLUMNS = 2;
 
-  private final Desk desk;
   private final MeasureModel model;
-  private final TouchKey undecided;
   private final CellGrid grid;
-  private final VBox view;
+  private final TagKey tag;
+  private final Foot foot;
+  private Runnable first = () -> {};
 
   public MeasureScreen(Desk desk) {
-    this.desk = desk;
-    Touch touch = desk.touch();
+    super(desk, "Measure");
     model = new MeasureModel(desk.getJob());
-    undecided = touch.primary("", this::undecided);
-    grid = new CellGrid(touch, COLUMNS);
-    Node[] keys = {
-      touch.primary("Tools", () -> open(new ToolsScreen(desk))),
-      touch.primary("Limits", () -> open(new LimitsScreen(desk))),
-      touch.primary(touch.brief("Compare sets", "Sets"), this::compare),
-      touch.primary("Oil clearance", () -> open(new ClearanceScreen(desk))),
-      undecided
-    };
-    view =
-        Panes.column(
-            desk.scale(),
-            touch.text(
-                touch.brief("Scan a part's tag, or choose what to measure.", "Scan a tag, or:")),
-            Tiles.row(desk.scale(), keys),
-            grid.view());
+    grid = new CellGrid(touch(), COLUMNS);
+    tag = tag(() -> first.run());
+    foot =
+        new Foot(
+            desk,
+            tag,
+            KeyRow.of(
+                desk,
+                act("Tools", () -> open(() -> new ToolsScreen(desk))),
+                act("Limits", () -> open(() -> new LimitsScreen(desk))),
+                act("Oil clearance", () -> open(() -> new ClearanceScreen(desk))),
+                act("Compare sets", this::compare)));
+    lay(Panes.column(desk.scale(), grid.view(), foot));
   }
 
   /** The screen for the whole engine, or what can be measured on one part. */
@@ -94,34 +90,38 @@ public final class MeasureScreen implements Screen, Scannable {
                 .toList());
   }
 
-  private void open(Screen screen) {
-    desk.navigator().open(() -> screen);
+  private int open() {
+    return model.undecided().size() + model.undecidedClearances().size();
   }
 
   @Override
-  public String title() {
-    return "Measure";
+  public String aside() {
+    return open() + " undecided";
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    int open = model.undecided().size() + model.undecidedClearances().size();
-    undecided.setWords("Undecided: " + open);
-    List<Cell> cells = new ArrayList<>();
-    for (ReadingPlan plan : model.plans()) {
-      cells.add(new Cell(model.name(plan), model.count(plan), () -> open(plan)));
+  protected void refresh() {
+    Optional<MeasureModel.Due> due = model.due();
+    foot.offerTag(open() > 0 || due.isPresent());
+    if (open() > 0) {
+      tag.setWords("Undecided: " + open(), touch().brief("too near a limit to say", ""));
+      first = this::undecided;
+    } else if (due.isPresent()) {
+      tag.setWords(
+          "Next: " + Named.title(desk.state(), due.get().subject()),
+          touch().brief(due.get().plan().title(), ""));
+      first = () -> read(due.get().subject(), due.get().plan());
     }
-    grid.show(cells);
+    grid.show(model.plans().stream().map(this::cell).toList());
   }
 
-  @Override
-  public void changed() {
-    shown();
+  private Cell cell(ReadingPlan plan) {
+    return new Cell(
+        model.name(plan),
+        model.count(plan),
+        () -> open(plan),
+        model.kind(plan).map(kind -> Pictures.of(desk, kind)),
+        OptionalDouble.of(model.done(plan)));
   }
 
   @Override

@@ -3,7 +3,6 @@ package wherefrom.ui.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -15,56 +14,65 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
+import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.Typable;
+import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.VerdictCard;
+import wherefrom.ui.subject.Named;
 import wherefrom.ui.subject.Tagged;
 
 /** One size at a time: the spot to measure, a large pad, what was read; then what follows. */
-public final class ReadingsScreen implements Screen, Typable, Scannable {
-  private static final double PAD_MM = 120;
-
-  private final Desk desk;
+public final class ReadingsScreen extends Page implements Typable, Scannable {
   private final ReadingsModel model;
   private final SizePad pad;
   private final StackPane view = Panes.grow(new StackPane());
 
   public ReadingsScreen(Desk desk, Subject subject, String plan) {
-    this.desk = desk;
+    super(desk, "");
     model = new ReadingsModel(desk.getJob(), subject, plan);
     pad =
         new SizePad(
-            desk.touch(),
+            touch(),
             desk.state().units(),
             model.plan().stations().get(0).dimension(),
             model.plan().least() < 0);
-    pad.setPrefWidth(desk.scale().px(PAD_MM));
+    lay(view);
   }
 
+  private boolean isReading() {
+    return model.questions().isEmpty() && model.tool().isPresent() && model.station().isPresent();
+  }
+
+  /** With the largest letters the spot to measure has no other place. */
   @Override
   public String title() {
-    return desk.touch().brief(model.title(), model.name());
+    boolean spot = isReading() && desk.scale().textFactor() >= 2;
+    return spot
+        ? model.station().map(Station::words).orElse("")
+        : touch().brief(model.title(), model.name());
   }
 
   @Override
-  public Region view() {
-    return view;
+  public String aside() {
+    return model.tool().isEmpty() ? "no tool" : model.count();
   }
 
+  /** With the largest letters the pad leaves the further keys no room. */
   @Override
-  public void shown() {
-    draw();
-  }
-
-  @Override
-  public void changed() {
-    draw();
+  public List<RailKey> rail(StandardRail standard) {
+    return isReading() && desk.scale().textFactor() >= 2
+        ? standard.with(new RailKey(Icon.MORE, "Tool", this::more))
+        : standard.all();
   }
 
   @Override
@@ -110,7 +118,8 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
     desk.navigator().changed();
   }
 
-  private void draw() {
+  @Override
+  protected void refresh() {
     if (!model.questions().isEmpty()) {
       view.getChildren().setAll(question());
     } else if (model.tool().isEmpty()) {
@@ -123,90 +132,79 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
   }
 
   private Region question() {
-    Touch touch = desk.touch();
-    VerdictCard card = new VerdictCard(touch);
     List<String> said = model.questions().stream().map(Question::sentence).toList();
-    card.show(Cue.ASK, "Is that right?", List.of(), String.join(" ", said));
-    List<Node> keys = new ArrayList<>();
-    keys.add(touch.primary(touch.brief("A slip: type it again", "Type again"), this::again));
+    TagKey tag = tag(this::again);
+    tag.setWords("Type it again", touch().brief("it was a slip", ""));
+    List<KeyRow.Act> acts = new ArrayList<>();
     model
         .meant()
         .ifPresent(
             figure ->
-                keys.add(
-                    touch.primary(
-                        touch.brief("It is " + figure, figure),
-                        () -> desk.attempt(() -> came(model.takeMeant())))));
-    keys.add(
-        touch.key(
-            touch.brief("It is right: keep it", "Keep it"),
-            () -> desk.attempt(() -> came(model.confirm()))));
-    return Panes.column(desk.scale(), card, Tiles.row(desk.scale(), keys.toArray(Node[]::new)));
+                acts.add(
+                    act("It is " + figure, () -> desk.attempt(() -> came(model.takeMeant())))));
+    acts.add(act("Keep it", () -> desk.attempt(() -> came(model.confirm()))));
+    return Panes.column(
+        desk.scale(), asked(String.join(" ", said)), new Foot(desk, tag, KeyRow.of(desk, 1, acts)));
+  }
+
+  private Region asked(String sentence) {
+    if (touch().isLarge()) {
+      return Panes.grow(touch().small(sentence));
+    }
+    VerdictCard card = new VerdictCard(touch());
+    card.show(Cue.ASK, "Is that right?", List.of(), sentence);
+    return card;
   }
 
   private void again() {
     model.drop();
     pad.clear();
-    draw();
+    desk.navigator().changed();
   }
 
   private Region withoutTool() {
-    String words =
-        model.tools().isEmpty()
-            ? "Which tool do you measure with? List it once. Its step and its error decide"
-                + " what its readings can tell."
+    boolean none = model.tools().isEmpty();
+    String whole =
+        none
+            ? "Which tool do you measure with? List it once. Its step and its error decide what"
+                + " its readings can tell."
             : "Which of your tools do you measure with?";
+    TagKey tag = tag(this::chooseTool);
+    tag.setWords(none ? "List a tool" : "Choose the tool", "");
+    String said = touch().brief(whole, "Which tool do you measure with?");
     return Panes.column(
-        desk.scale(),
-        Panes.grow(desk.touch().text(words)),
-        Tiles.row(
-            desk.scale(),
-            desk.touch()
-                .primary(
-                    model.tools().isEmpty() ? "List a tool" : "Choose the tool",
-                    this::chooseTool)));
+        desk.scale(), Panes.grow(touch().text(said)), new Foot(desk, tag, KeyRow.of(desk)));
   }
 
   private Region reading(Station station) {
-    Touch touch = desk.touch();
-    VBox told = new VBox(desk.scale().px(2));
-    told.getChildren().add(touch.small(model.count()));
-    told.getChildren().add(Panes.grow(touch.fit(station.words(), 10, 4.5, true)));
-    if (!touch.isLarge() && !model.plan().how().isEmpty()) {
-      told.getChildren().add(touch.small(model.plan().how()));
+    TagKey tag = tag(this::enter);
+    tag.setWords("Take it", "");
+    List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();
+    return pad.with(told(station), tag, KeyRow.of(desk, 1, acts));
+  }
+
+  private Region told(Station station) {
+    VBox told = new VBox(desk.scale().px(1));
+    told.getChildren().add(touch().heading(station.words()));
+    if (!touch().isLarge() && !model.plan().how().isEmpty()) {
+      told.getChildren().add(touch().small(model.plan().how()));
     }
     String before = model.read(station);
     if (!before.isEmpty()) {
-      told.getChildren().add(touch.small("So far here: " + before));
+      told.getChildren().add(touch().small("So far here: " + before));
     }
-    if (model.zero().isEmpty() && !touch.isLarge()) {
-      told.getChildren().add(touch.small("This tool's zero is not checked. Check it first."));
+    if (model.zero().isEmpty() && !touch().isLarge()) {
+      told.getChildren().add(touch().small("Zero not checked: check it first."));
     }
-    Region keys = keys();
-    VBox side = Panes.grow(Panes.column(desk.scale(), Panes.grow(told), keys));
-    return Panes.row(desk.scale(), pad, side);
-  }
-
-  private Region keys() {
-    Touch touch = desk.touch();
-    List<Node> keys = new ArrayList<>();
-    keys.add(touch.primary("Take it", this::enter));
-    if (touch.isLarge()) {
-      keys.add(touch.key("More", this::more));
-    } else {
-      for (Choice<Runnable> way : ways()) {
-        keys.add(touch.key(way.words(), way.value()));
-      }
-    }
-    return Tiles.of(desk.scale(), 2, keys.toArray(Node[]::new));
+    return told;
   }
 
   /** What else can be done than taking the next reading. */
   private List<Choice<Runnable>> ways() {
     List<Choice<Runnable>> ways = new ArrayList<>();
+    ways.add(new Choice<>(this::zero, "Zero check", ""));
     String tool = model.tool().map(Tool::name).orElse("");
     ways.add(new Choice<>(this::chooseTool, "Tool: " + tool, ""));
-    ways.add(new Choice<>(this::zero, "Zero check", ""));
     model
         .lastRead()
         .ifPresent(last -> ways.add(new Choice<>(() -> repeat(last), "Repeat the last one", "")));
@@ -219,7 +217,7 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
 
   private void repeat(Station station) {
     model.again(station);
-    draw();
+    desk.navigator().changed();
   }
 
   private void zero() {
@@ -249,17 +247,30 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
   }
 
   private Region result() {
-    Touch touch = desk.touch();
-    Pager<ResultLines.Line> lines =
-        Pager.list(touch, line -> ListRow.plain(touch, line.heading(), List.of(line.words())));
+    Pager<ResultLines.Line> lines = Pager.list(touch(), this::row);
     model.result().ifPresent(result -> lines.setItems(ResultLines.of(desk.getJob(), result)));
-    List<Node> keys = new ArrayList<>();
-    keys.add(touch.key("Type a limit", () -> LimitFlow.ask(desk, model.plan())));
-    keys.add(touch.key("Read one again", this::readOneAgain));
-    keys.add(touch.key("Measure again", this::anew));
-    keys.add(touch.key("Compare the set", this::compare));
-    next().ifPresent(subject -> keys.add(touch.primary("Next one", () -> goOn(subject))));
-    return Panes.column(desk.scale(), lines, Tiles.of(desk.scale(), 5, keys.toArray(Node[]::new)));
+    Optional<Subject> next = next();
+    TagKey tag = tag(() -> next.ifPresentOrElse(this::goOn, this::compare));
+    tag.setWords(
+        next.map(subject -> "Next: " + Named.title(desk.state(), subject))
+            .orElse("Compare the set"),
+        "");
+    List<KeyRow.Act> acts =
+        List.of(
+            act("Type a limit", () -> LimitFlow.ask(desk, model.plan())),
+            act("Read one again", this::readOneAgain),
+            act("Compare the set", this::compare),
+            act("Measure again", this::anew));
+    return Panes.column(desk.scale(), lines, new Foot(desk, tag, KeyRow.of(desk, 1, acts)));
+  }
+
+  private Region row(ResultLines.Line line) {
+    WordsScreen.Line whole = new WordsScreen.Line(line.heading(), line.words());
+    return ListRow.key(
+        touch(),
+        line.heading(),
+        List.of(touch().brief(line.words(), "")),
+        () -> open(() -> new WordsScreen(desk, model.name(), List.of(whole))));
   }
 
   private void readOneAgain() {
@@ -272,7 +283,7 @@ public final class ReadingsScreen implements Screen, Typable, Scannable {
 
   private void anew() {
     model.startAnew();
-    draw();
+    desk.navigator().changed();
   }
 
   private void compare() {

@@ -1,6 +1,8 @@
 package wherefrom.ui.measure;
 
 import java.util.Locale;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.quantity.Dimension;
@@ -8,32 +10,60 @@ import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.controls.FigurePad;
 import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.controls.Split;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
-/** A number pad for sizes with the unit below it; a gauge that types does as well. */
-final class SizePad extends VBox implements FigurePad {
+/** A number pad for sizes with the unit beside the figure; a gauge that types does as well. */
+final class SizePad implements FigurePad {
   /** Room for a scan's digits behind a figure, until they are taken back. */
   private static final int MOST = 24;
 
-  private final boolean large;
+  private final Touch touch;
   private final Keypad pad;
   private final EntryUnit unit;
   private final TouchKey turn;
+  private final Node[] beside;
 
   SizePad(Touch touch, UnitSystem system, Dimension dimension, boolean signed) {
-    super(touch.scale().gap());
-    Locale locale = Locale.getDefault(Locale.Category.FORMAT);
-    large = touch.isLarge();
-    pad = Panes.grow(Keypad.decimal(touch, MOST, locale));
+    this.touch = touch;
+    pad = Panes.grow(Keypad.decimal(touch, MOST, Locale.getDefault(Locale.Category.FORMAT)));
     unit = new EntryUnit(system, dimension);
-    turn = touch.key("", this::turn);
-    TouchKey sign = touch.key(Keypad.SIGN, pad::turnSign);
-    Region below = signed ? Tiles.row(touch.scale(), sign, turn) : turn;
-    getChildren().addAll(pad, below);
-    setMinWidth(touch.scale().px(touch.isLarge() ? 120 : 110));
+    turn = touch.padKey("", this::turn);
+    TouchKey sign = touch.padKey(Keypad.SIGN, pad::turnSign);
+    beside = signed ? new Node[] {sign, turn} : new Node[] {turn};
+    for (Node key : beside) {
+      ((Region) key).setMinWidth(Region.USE_PREF_SIZE);
+    }
     show();
+  }
+
+  /** With the largest letters nothing but the pad has room. */
+  private boolean isAlone() {
+    return touch.scale().textFactor() >= 2;
+  }
+
+  /**
+   * The pad with what is said beside it and the tag that takes the figure. With the largest letters
+   * the figure is on the tag, and what is said must be elsewhere.
+   *
+   * @param keys further keys; may be empty
+   * @return made anew on each call
+   */
+  Region with(Region said, TagKey tag, Region keys) {
+    if (isAlone()) {
+      String words = tag.words();
+      String before = beside.length > 1 ? "" : words.replaceFirst(" it$|$", "") + " ";
+      pad.showElsewhere(() -> tag.setWords(isEmpty() ? words : before + typed(), ""));
+      HBox first = Panes.row(touch.scale(), Panes.grow(tag));
+      first.getChildren().addAll(beside);
+      return Panes.column(touch.scale(), first, pad);
+    }
+    pad.putBeside(beside);
+    VBox side = Panes.column(touch.scale(), Panes.grow(said), tag, keys);
+    side.setPrefWidth(touch.scale().px(80));
+    return new Split(touch.scale(), pad, side);
   }
 
   private void turn() {
@@ -42,12 +72,9 @@ final class SizePad extends VBox implements FigurePad {
   }
 
   private void show() {
-    String now = name(unit.unit().symbol());
-    turn.setWords(large ? now : now + " (press for " + name(unit.other().symbol()) + ")");
-  }
-
-  private static String name(String symbol) {
-    return symbol.equals("in") ? "inch" : symbol;
+    turn.setWords(unit.unit().symbol());
+    turn.setAccessibleText("unit: " + unit.unit().symbol());
+    pad.tell();
   }
 
   /** The figure with its unit; empty where nothing is typed. */

@@ -1,15 +1,17 @@
 package wherefrom.ui.measure;
 
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Asking;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.Panes;
+import wherefrom.ui.app.Help;
 
 /** Asks for one size, in inch or millimetre as the person has it. */
 public final class SizeScreen extends Asking {
+  private final String question;
 
   /**
    * @param done is given the figure with its unit
@@ -41,14 +43,15 @@ public final class SizeScreen extends Asking {
 
   private SizeScreen(Desk desk, String title, String question, SizePad pad, Consumer<String> done) {
     super(desk, title, pad, done);
-    Region side =
-        Panes.grow(
-            Panes.column(
-                desk.scale(),
-                Panes.grow(desk.touch().text(question)),
-                desk.touch().primary("Done", this::enter)));
-    pad.setPrefWidth(desk.scale().px(150));
-    lay(Panes.row(desk.scale(), pad, side));
+    this.question = question;
+    Region said = desk.touch().text(question);
+    lay(pad.with(said, desk.touch().tag("Done", "", this::enter), new Region()));
+  }
+
+  /** The question: with the largest letters it stands here alone. */
+  @Override
+  public Help help() {
+    return new Help(List.of(question));
   }
 
   @Override

@@ -1,46 +1,70 @@
 package wherefrom.ui.measure;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.controls.ListRow;
-import wherefrom.ui.controls.Pager;
-import wherefrom.ui.controls.Panes;
-import wherefrom.ui.controls.Tiles;
-import wherefrom.ui.controls.Touch;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.ListPage;
+import wherefrom.ui.controls.TagKey;
 
 /** The person's own tools: what they can do, and their zero. */
-public final class ToolsScreen implements Screen {
-  private final Desk desk;
-  private final Pager<Tool> tools;
-  private final VBox view;
+public final class ToolsScreen extends ListPage {
+  private final TagKey tag;
+  private final KeyRow keys;
 
   public ToolsScreen(Desk desk) {
-    this.desk = desk;
-    Touch touch = desk.touch();
-    tools = Pager.list(touch, this::row);
-    Tiles keys =
-        Tiles.row(
-            desk.scale(),
-            touch.primary("List a tool", () -> ToolFlow.list(desk, Dimension.LENGTH)),
-            touch.primary(
-                touch.brief("List a spring scale", "List a scale"),
-                () -> ToolFlow.list(desk, Dimension.FORCE)),
-            touch.primary(
-                touch.brief("Check a printed pair", "Printed pair"), () -> PairFlow.ask(desk)));
-    // Large words leave no room for a line that each tool's own words can do without.
-    view =
-        touch.isLarge()
-            ? Panes.column(desk.scale(), tools, keys)
-            : Panes.column(
-                desk.scale(),
-                touch.text("Press a tool to check its zero. List it again to correct it."),
-                tools,
-                keys);
+    super(desk, "Tools");
+    tag = tag(() -> unchecked().ifPresentOrElse(tool -> ToolFlow.zero(desk, tool), this::list));
+    keys = KeyRow.of(desk);
+    layOut(new Foot(desk, tag, keys));
+  }
+
+  private List<Tool> tools() {
+    return List.copyOf(desk.state().measures().tools());
+  }
+
+  private Optional<Tool> unchecked() {
+    return tools().stream()
+        .filter(tool -> desk.state().measures().findZero(tool.name()).isEmpty())
+        .findFirst();
+  }
+
+  private void list() {
+    ToolFlow.list(desk, Dimension.LENGTH);
+  }
+
+  @Override
+  public String aside() {
+    return tools().size() + " listed";
+  }
+
+  @Override
+  protected String whenEmpty() {
+    return "List each tool once. Its step and its error decide what its readings can tell.";
+  }
+
+  @Override
+  protected void refresh() {
+    super.refresh();
+    Optional<Tool> next = unchecked();
+    tag.setWords(next.map(tool -> "Check zero: " + tool.name()).orElse("List a tool"), "");
+    List<KeyRow.Act> acts = new ArrayList<>();
+    if (next.isPresent()) {
+      acts.add(act("List a tool", this::list));
+    }
+    acts.add(act("Check a printed pair", () -> PairFlow.ask(desk)));
+    acts.add(act("List a spring scale", () -> ToolFlow.list(desk, Dimension.FORCE)));
+    keys.setActs(acts);
+  }
+
+  @Override
+  protected List<Region> rows() {
+    return tools().stream().map(this::row).toList();
   }
 
   private Region row(Tool tool) {
@@ -50,30 +74,7 @@ public final class ToolsScreen implements Screen {
             .findZero(tool.name())
             .map(shown -> "Zero checked: it showed " + shown)
             .orElse("Zero not checked yet: press here");
-    return ListRow.key(
-        desk.touch(),
-        tool.name(),
-        List.of(ToolFlow.words(tool), zero),
-        () -> ToolFlow.zero(desk, tool));
-  }
-
-  @Override
-  public String title() {
-    return "Tools";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    tools.refill(List.copyOf(desk.state().measures().tools()));
-  }
-
-  @Override
-  public void changed() {
-    shown();
+    List<String> lines = touch().isLarge() ? List.of() : List.of(ToolFlow.words(tool), zero);
+    return key(tool.name(), lines, () -> ToolFlow.zero(desk, tool));
   }
 }

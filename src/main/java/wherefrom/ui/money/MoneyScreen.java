@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.files.FileNames;
@@ -15,8 +14,8 @@ import wherefrom.files.TableFile;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyCsv;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
@@ -30,7 +29,6 @@ public final class MoneyScreen extends Page {
   private final MoneyModel model;
   private final LineAsking asking;
   private final FitText total;
-  private final FitText sums;
   private final VBox bar = new VBox();
   private final Pager<Region> rows;
 
@@ -39,9 +37,8 @@ public final class MoneyScreen extends Page {
     model = new MoneyModel(desk.getJob(), Locale.getDefault());
     asking = new LineAsking(desk, model);
     total = touch().heading("");
-    sums = touch().small("");
     rows = Pager.list(desk.touch(), row -> row);
-    lay(Panes.column(desk.scale(), total, bar, sums, rows, foot()));
+    lay(Panes.column(desk.scale(), total, bar, rows, foot()));
   }
 
   private Foot foot() {
@@ -64,16 +61,22 @@ public final class MoneyScreen extends Page {
     boolean drawn = !touch().isLarge() && model.budget().total().cents() > 0;
     bar.setVisible(drawn);
     bar.setManaged(drawn);
-    String parts =
-        model.sums().stream()
-            .map(sum -> sum.words() + " " + model.tender().figure(sum.money()))
-            .collect(Collectors.joining(" · "));
-    String saved = model.avoided();
-    sums.setWords(touch().isLarge() ? saved : (parts + ". " + saved).strip());
-    boolean told = !sums.words().equals(".") && !sums.words().isEmpty();
-    sums.setVisible(told);
-    sums.setManaged(told);
     rows.refill(lines());
+  }
+
+  /** What the bar is made of, and what reuse saves. */
+  private List<Region> sums() {
+    List<String> sums =
+        new ArrayList<>(
+            model.sums().stream()
+                .map(sum -> sum.words() + " " + model.tender().figure(sum.money()))
+                .toList());
+    if (!model.avoided().isEmpty()) {
+      sums.add(model.avoided());
+    }
+    return sums.isEmpty()
+        ? List.of()
+        : List.of(ListRow.told(touch(), "The total", String.join(" · ", sums)));
   }
 
   private List<Region> lines() {
@@ -88,6 +91,7 @@ public final class MoneyScreen extends Page {
               List.of(line.state().words() + plan + note),
               () -> asking.change(line)));
     }
+    lines.addAll(sums());
     if (lines.isEmpty()) {
       lines.add(
           ListRow.told(

@@ -11,14 +11,14 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 
 /** What a change would cost with all that it drags along, before it is planned. */
 public final class WhatIfScreen extends Page {

@@ -37,8 +37,23 @@ public final class ChartView extends Region {
     this.font = Fonts.of(scale.fontPx(Scale.SMALL_MM) * factor, false);
     this.capital = scale.px(Scale.SMALL_MM) * factor;
     getStyleClass().add("chart");
-    setMinSize(scale.px(80), scale.px(60));
+    double least = scale.px(20) + scale.px(40) * factor;
+    setMinSize(least * 4 / 3, least);
     setMouseTransparent(true);
+  }
+
+  /** How wide the room inside its edge is. */
+  private double inner() {
+    return getWidth() - 2 * scale.px(PAD_MM);
+  }
+
+  /** What follows a semicolon is left out where there is no room for it. */
+  private String fitted(String words) {
+    String rest = words;
+    while (width(rest) > inner() && rest.contains(";")) {
+      rest = rest.substring(0, rest.lastIndexOf(';'));
+    }
+    return rest;
   }
 
   private double width(String words) {
@@ -120,7 +135,7 @@ public final class ChartView extends Region {
   }
 
   private Node node(Mark.Words mark) {
-    Text text = new Text(mark.text());
+    Text text = new Text(fitted(mark.text()));
     text.setFont(font);
     text.getStyleClass().add("ink");
     text.setTextOrigin(VPos.BASELINE);
@@ -131,7 +146,7 @@ public final class ChartView extends Region {
           case MIDDLE -> mark.x() - width / 2;
           case END -> mark.x() - width;
         };
-    text.setX(left);
+    text.setX(Math.max(0, Math.min(left, inner() - width)));
     text.setY(mark.y() + capital / 2);
     return text;
   }

@@ -16,7 +16,7 @@ import wherefrom.workings.catalogue.Workings;
 
 /** The plan, and every single working. */
 public final class NumbersScreen extends Page {
-  private static final int ACROSS = 3;
+  private static final int ACROSS = 2;
 
   private final Touch touch;
 

@@ -3,7 +3,6 @@ package wherefrom.ui.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import wherefrom.job.numbers.Kept;
 import wherefrom.job.numbers.PlanStepper.Stepped;
@@ -14,7 +13,6 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
-import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.controls.TouchKey;
 
@@ -22,7 +20,6 @@ import wherefrom.ui.controls.TouchKey;
 public final class PlanScreen extends Page {
   private final Touch touch;
   private final PlanModel model;
-  private final Tiles heads;
   private final PlanTable table;
   private final TouchKey stepped;
 
@@ -30,12 +27,9 @@ public final class PlanScreen extends Page {
     super(desk, "The plan");
     this.touch = desk.touch();
     model = new PlanModel(desk.getJob());
-    heads = new Tiles(desk.scale(), 5, Scale.GAP_MM, List.of());
     table = new PlanTable(touch);
     stepped = touch.key("", this::chooseStepped);
-    lay(touch.isLarge()
-        ? Panes.column(desk.scale(), heads, table, keys())
-        : Panes.column(desk.scale(), table, keys()));
+    lay(Panes.column(desk.scale(), table, keys()));
     show();
   }
 
@@ -64,51 +58,17 @@ public final class PlanScreen extends Page {
     open(() -> new RowsScreen(desk, title, rows));
   }
 
-  /** All columns beside each other; two or one of them where the text is large. */
-  private List<Integer> shownColumns() {
-    List<Integer> all = model.columns();
-    double factor = desk.scale().textFactor();
-    if (factor <= 1) {
-      return all;
-    }
-    int chosen = model.chosen();
-    return factor < 2 && chosen != 0 ? List.of(0, chosen) : List.of(chosen);
-  }
-
   private void show() {
-    List<Integer> shown = shownColumns();
-    List<TouchKey> keys = new ArrayList<>();
-    List<Integer> places = new ArrayList<>();
-    for (int column : shown) {
-      keys.add(head(column));
-      places.add(model.columns().indexOf(column));
-    }
-    if (touch.isLarge()) {
-      List<Node> all = new ArrayList<>();
-      model.columns().forEach(column -> all.add(head(column)));
-      model.book().findFree().ifPresent(free -> all.add(add("Add")));
-      heads.setCells(all);
-      table.show(captions(shown), model.rows(), places);
-    } else {
-      model.book().findFree().ifPresent(free -> keys.add(add("Add an idea")));
-      table.show(keys, model.rows(), places);
-    }
+    List<TouchKey> heads = new ArrayList<>();
+    model.columns().forEach(column -> heads.add(head(column)));
+    int columns = heads.size();
+    model.book().findFree().ifPresent(free -> heads.add(touch.key("Add an idea", this::add)));
+    table.show(heads, columns, model.rows(), model.columns().indexOf(model.chosen()));
     stepped.setWords(model.steppedWords());
-  }
-
-  /** Two columns stand under keys of their own; one alone needs none. */
-  private List<TouchKey> captions(List<Integer> shown) {
-    List<TouchKey> keys = new ArrayList<>();
-    shown.forEach(column -> keys.add(head(column)));
-    return shown.size() > 1 ? keys : List.of();
   }
 
   private TouchKey head(int column) {
     return touch.key(model.name(column), () -> choose(column)).select(column == model.chosen());
-  }
-
-  private TouchKey add(String words) {
-    return touch.key(words, this::add);
   }
 
   private void choose(int column) {

@@ -2,6 +2,7 @@ package wherefrom.ui.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
@@ -23,8 +24,11 @@ final class PlanTable extends Region {
   private final TouchKey back;
   private final TouchKey more;
   private List<TouchKey> heads = List.of();
+  private List<FitText> captions = List.of();
   private List<Node> names = List.of();
   private List<List<Region>> cells = List.of();
+  private int columns;
+  private int chosen;
   private int start;
   private int shown;
 
@@ -43,23 +47,25 @@ final class PlanTable extends Region {
   /**
    * Shows rows.
    *
-   * @param newHeads a key for each column that is shown
-   * @param columns which cells of each row are shown
+   * @param newHeads a key for each column, then other keys that stand in the same row
+   * @param newColumns how many columns there are
+   * @param newChosen the column that is shown where there is room for one alone
    */
-  void show(List<TouchKey> newHeads, List<PlanModel.Row> rows, List<Integer> columns) {
+  void show(List<TouchKey> newHeads, int newColumns, List<PlanModel.Row> rows, int newChosen) {
     heads = List.copyOf(newHeads);
+    columns = newColumns;
+    chosen = newChosen;
+    captions =
+        newHeads.subList(0, newColumns).stream().map(key -> touch.small(key.words())).toList();
     names = rows.stream().<Node>map(row -> touch.small(row.name())).toList();
-    List<List<Region>> made = new ArrayList<>();
-    for (PlanModel.Row row : rows) {
-      made.add(columns.stream().map(column -> cell(row.cells().get(column))).toList());
-    }
-    cells = List.copyOf(made);
+    cells = rows.stream().map(row -> row.cells().stream().map(this::cell).toList()).toList();
     start = Math.min(start, Math.max(0, rows.size() - 1));
     requestLayout();
   }
 
   private Region cell(PlanModel.Cell cell) {
-    FitText value = touch.fit(cell.words().replace(" ± ", "\n± "), Scale.SMALL_MM, Scale.SMALL_MM, true);
+    FitText value =
+        touch.fit(cell.words().replace(" ± ", "\n± "), Scale.SMALL_MM, Scale.SMALL_MM, true);
     if (cell.marked().isEmpty()) {
       return value;
     }
@@ -85,33 +91,107 @@ final class PlanTable extends Region {
   }
 
   @Override
+  protected double computeMinWidth(double height) {
+    return nameWidth() + 2 * gap() + widest() + turning();
+  }
+
+  @Override
   protected double computeMinHeight(double width) {
-    return touch.scale().px(3 * Scale.KEY_MM) + 2 * touch.scale().gap();
+    return touch.scale().px(3 * Scale.KEY_MM) + 2 * gap();
+  }
+
+  private double gap() {
+    return touch.scale().gap();
+  }
+
+  /** How wide the keys that turn the pages are. */
+  private double turning() {
+    return Math.ceil(Math.max(back.minWidth(-1), more.minWidth(-1)));
+  }
+
+  /** What the widest cell needs. */
+  private double widest() {
+    return cells.stream()
+        .flatMap(List::stream)
+        .mapToDouble(cell -> cell.minWidth(-1))
+        .max()
+        .orElse(touch.scale().px(Scale.KEY_MM));
+  }
+
+  private double headWidth() {
+    return heads.stream().mapToDouble(key -> key.minWidth(-1)).max().orElse(0);
+  }
+
+  /** Whether every column has room under its key. */
+  private boolean isRoomy(double width) {
+    return cellWidth(width, heads.size()) >= Math.max(widest(), headWidth());
+  }
+
+  /** All columns; else the first beside the chosen one; else that alone. */
+  private List<Integer> shownColumns(double width) {
+    if (isRoomy(width)) {
+      return IntStream.range(0, columns).boxed().toList();
+    }
+    boolean two = chosen > 0 && cellWidth(width, 2) >= widest();
+    return two ? List.of(0, chosen) : List.of(chosen);
   }
 
   private double nameWidth() {
     return touch.scale().px(NAME_MM) * (1 + (touch.scale().textFactor() - 1) * 0.8);
   }
 
-  private double rowHeight(int row, double width) {
+  private double rowHeight(int row, List<Integer> shownColumns, double wide) {
     double tallest = names.get(row).minHeight(nameWidth());
-    for (Region cell : cells.get(row)) {
-      tallest = Math.max(tallest, cell.minHeight(width));
+    for (int column : shownColumns) {
+      tallest = Math.max(tallest, cells.get(row).get(column).minHeight(wide));
     }
     return Math.ceil(tallest);
   }
 
-  private double cellWidth(double width) {
-    int count = Math.max(1, heads.size());
-    return Math.floor((width - nameWidth()) / count - touch.scale().gap());
+  private double cellWidth(double width, int count) {
+    return Math.floor((width - nameWidth()) / Math.max(1, count) - gap());
   }
 
-  private int fitting(int from, double width, double height) {
+  /** Where the rows stand, and how wide the cells of the columns are that are shown. */
+  private record Grid(List<Integer> columns, double wide, double top, double height) {}
+
+  private Grid grid(double width) {
+    List<Integer> shownColumns = shownColumns(width);
+    int across = isRoomy(width) ? heads.size() : shownColumns.size();
+    double top = headsHeight(width) + gap() + (isCaptioned(width) ? captionHeight() : 0);
+    return new Grid(shownColumns, cellWidth(width, across), top, getHeight() - top);
+  }
+
+  /** Whether two columns stand away from their keys. */
+  private boolean isCaptioned(double width) {
+    return !isRoomy(width) && shownColumns(width).size() > 1;
+  }
+
+  private double captionHeight() {
+    double high = captions.stream().mapToDouble(words -> words.minHeight(-1)).max().orElse(0);
+    return Math.ceil(high + touch.scale().px(LINE_MM));
+  }
+
+  private int headsAcross(double width) {
+    double one = headWidth() + gap();
+    return Math.max(1, Math.min(heads.size(), (int) ((width + gap()) / one)));
+  }
+
+  private double headHeight() {
+    return Math.ceil(heads.stream().mapToDouble(key -> key.minHeight(headWidth())).max().orElse(0));
+  }
+
+  private double headsHeight(double width) {
+    int rows = isRoomy(width) ? 1 : (heads.size() + headsAcross(width) - 1) / headsAcross(width);
+    return rows * headHeight() + (rows - 1) * gap();
+  }
+
+  private int fitting(int from, Grid grid) {
     double used = 0;
     int count = 0;
     while (from + count < names.size()) {
-      used += rowHeight(from + count, cellWidth(width)) + touch.scale().px(LINE_MM);
-      if (count > 0 && used > height) {
+      used += rowHeight(from + count, grid.columns(), grid.wide()) + touch.scale().px(LINE_MM);
+      if (count > 0 && used > grid.height()) {
         break;
       }
       count++;
@@ -121,18 +201,19 @@ final class PlanTable extends Region {
 
   @Override
   protected void layoutChildren() {
-    double gap = touch.scale().gap();
-    double head =
-        heads.stream().mapToDouble(key -> key.minHeight(cellWidth(getWidth()))).max().orElse(0);
-    double room = getHeight() - head - gap;
-    boolean whole = start == 0 && fitting(0, getWidth(), room) >= names.size();
-    double side = Math.ceil(Math.max(back.minWidth(-1), more.minWidth(-1)));
-    double width = whole ? getWidth() : getWidth() - side - gap;
+    boolean whole = start == 0 && fitting(0, grid(getWidth())) >= names.size();
+    double width = whole ? getWidth() : getWidth() - turning() - gap();
+    Grid grid = grid(width);
+    shown = fitting(start, grid);
     List<Node> placed = new ArrayList<>(heads);
-    shown = fitting(start, width, room);
+    if (isCaptioned(width)) {
+      grid.columns().forEach(column -> placed.add(captions.get(column)));
+    }
     for (int row = start; row < start + shown; row++) {
       placed.add(names.get(row));
-      placed.addAll(cells.get(row));
+      for (int column : grid.columns()) {
+        placed.add(cells.get(row).get(column));
+      }
     }
     if (!whole) {
       placed.addAll(List.of(back, more));
@@ -141,30 +222,53 @@ final class PlanTable extends Region {
       getChildren().setAll(placed);
       placed.forEach(Node::applyCss);
     }
-    place(width, head, gap);
+    placeHeads(width, grid);
+    placeCaptions(grid);
+    placeRows(grid);
     if (!whole) {
-      placeTurning(side);
+      placeTurning(turning());
     }
   }
 
-  private void place(double width, double head, double gap) {
-    double wide = cellWidth(width);
-    for (int column = 0; column < heads.size(); column++) {
-      heads.get(column).resizeRelocate(left(column, wide, gap), 0, wide, head);
+  private void placeHeads(double width, Grid grid) {
+    boolean roomy = isRoomy(width);
+    int across = headsAcross(width);
+    double high = headHeight();
+    double wide = Math.floor((width - (across - 1) * gap()) / across);
+    for (int at = 0; at < heads.size(); at++) {
+      TouchKey head = heads.get(at);
+      if (roomy) {
+        head.resizeRelocate(left(at, grid.wide()), 0, grid.wide(), high);
+      } else {
+        double x = at % across * (wide + gap());
+        head.resizeRelocate(x, at / across * (high + gap()), wide, high);
+      }
     }
-    double down = head + gap;
+  }
+
+  private void placeCaptions(Grid grid) {
+    double high = captionHeight();
+    for (int at = 0; at < grid.columns().size(); at++) {
+      FitText words = captions.get(grid.columns().get(at));
+      words.resizeRelocate(left(at, grid.wide()), grid.top() - high, grid.wide(), high);
+    }
+  }
+
+  private void placeRows(Grid grid) {
+    double down = grid.top();
     for (int row = start; row < start + shown; row++) {
-      double height = rowHeight(row, wide);
+      double height = rowHeight(row, grid.columns(), grid.wide());
       names.get(row).resizeRelocate(0, down, nameWidth(), height);
-      for (int column = 0; column < cells.get(row).size(); column++) {
-        cells.get(row).get(column).resizeRelocate(left(column, wide, gap), down, wide, height);
+      for (int at = 0; at < grid.columns().size(); at++) {
+        Region cell = cells.get(row).get(grid.columns().get(at));
+        cell.resizeRelocate(left(at, grid.wide()), down, grid.wide(), height);
       }
       down += height + touch.scale().px(LINE_MM);
     }
   }
 
-  private double left(int column, double wide, double gap) {
-    return nameWidth() + gap + column * (wide + gap);
+  private double left(int at, double wide) {
+    return nameWidth() + gap() + at * (wide + gap());
   }
 
   private void placeTurning(double side) {

@@ -1,5 +1,6 @@
 package wherefrom.ui.numbers;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -8,12 +9,12 @@ import wherefrom.job.numbers.JobCharts;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
-import wherefrom.ui.controls.TouchKey;
 
 /** The plots of the plan and of what was measured, one at a time. */
 public final class PlotsScreen extends Page {
@@ -21,8 +22,8 @@ public final class PlotsScreen extends Page {
   private final Supplier<List<RecordPlot>> plots;
   private final FitText heading;
   private final VBox middle;
-  private final TouchKey before;
-  private final TagKey next;
+  private final KeyRow keys;
+  private final Foot foot;
   private final VBox view;
   private List<RecordPlot> charts = List.of();
   private int at;
@@ -43,18 +44,9 @@ public final class PlotsScreen extends Page {
     this.plots = plots;
     heading = touch.heading("").centred();
     middle = Panes.grow(Panes.column(desk.scale()));
-    before = touch.key("Plot before", () -> turn(-1));
-    next = touch.tag("Next plot", "", () -> turn(1));
-    view =
-        Panes.column(
-            desk.scale(),
-            heading,
-            middle,
-            Panes.row(
-                desk.scale(),
-                before,
-                touch.key("Clearance limits", () -> open(() -> new ClearanceLimitsScreen(desk))),
-                Panes.grow(next)));
+    keys = KeyRow.of(desk);
+    foot = new Foot(desk, touch.tag("Next plot", "", () -> turn(1)), keys);
+    view = Panes.column(desk.scale(), heading, middle, foot);
     lay(view);
     if (desk.scale().textFactor() >= 2) {
       // The axes need the room; they say what is drawn.
@@ -71,16 +63,31 @@ public final class PlotsScreen extends Page {
   private void show() {
     charts = plots.get();
     at = Math.max(0, Math.min(at, charts.size() - 1));
-    before.offer(at > 0);
-    next.setVisible(at < charts.size() - 1);
+    foot.offerTag(at < charts.size() - 1);
+    keys.setActs(acts());
     heading.setWords(
         charts.isEmpty()
             ? "No plot yet"
             : (at + 1) + " of " + charts.size() + ": " + charts.get(at).title());
     middle.getChildren().setAll(shownNode());
-    if (!charts.isEmpty() && desk.scale().textFactor() <= 1) {
-      middle.getChildren().add(touch.small(charts.get(at).sentence()));
+  }
+
+  private List<KeyRow.Act> acts() {
+    List<KeyRow.Act> acts = new ArrayList<>();
+    if (at > 0) {
+      acts.add(act("Plot before", () -> turn(-1)));
     }
+    if (!charts.isEmpty()) {
+      acts.add(act("In words", this::tell));
+    }
+    acts.add(act("Clearance limits", () -> open(() -> new ClearanceLimitsScreen(desk))));
+    return acts;
+  }
+
+  private void tell() {
+    RecordPlot plot = charts.get(at);
+    ResultRows.Row row = ResultRows.Row.of(plot.title(), plot.sentence());
+    open(() -> new RowsScreen(desk, "The plot in words", List.of(row)));
   }
 
   private Node shownNode() {

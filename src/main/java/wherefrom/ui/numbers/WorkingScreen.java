@@ -8,6 +8,7 @@ import wherefrom.ui.app.Screen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 import wherefrom.workings.InputSpec;
@@ -16,6 +17,9 @@ import wherefrom.workings.WorkingCard;
 
 /** One working: its figures on the left, what follows from them on the right. */
 public final class WorkingScreen implements Screen {
+  /** So that a result stands in one line beside its figures. */
+  private static final double RESULTS_MM = 75;
+
   private final Desk desk;
   private final Touch touch;
   private final WorkingBook book;
@@ -31,6 +35,7 @@ public final class WorkingScreen implements Screen {
     this.book = new WorkingBook(working, desk.job());
     inputs = Pager.list(touch, this::row);
     results = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
+    results.setMinWidth(desk.scale().px(RESULTS_MM));
     middle = Panes.grow(Panes.column(desk.scale()));
     view = Panes.column(desk.scale(), middle, keys());
     place();
@@ -41,14 +46,14 @@ public final class WorkingScreen implements Screen {
     return touch.isLarge()
         ? Tiles.row(
             desk.scale(),
-            touch.primary("Figures", () -> turn(false)),
-            touch.primary("Result", () -> turn(true)),
-            touch.primary("Source", this::about),
-            touch.primary("Solve", this::solve))
+            touch.key("Figures", () -> turn(false)),
+            touch.key("Result", () -> turn(true)),
+            touch.key("Source", this::about),
+            touch.key("Solve", this::solve))
         : Tiles.row(
             desk.scale(),
-            touch.primary("Formula and source", this::about),
-            touch.primary("Solve backwards", this::solve));
+            touch.key("Formula and source", this::about),
+            touch.key("Solve backwards", this::solve));
   }
 
   private void turn(boolean toResult) {
@@ -60,8 +65,7 @@ public final class WorkingScreen implements Screen {
     if (touch.isLarge()) {
       middle.getChildren().setAll(showsResult ? results : inputs);
     } else {
-      Tiles both = Tiles.row(desk.scale(), inputs, results);
-      middle.getChildren().setAll(Panes.grow(both));
+      middle.getChildren().setAll(new Split(desk.scale(), inputs, results));
     }
   }
 

@@ -22,11 +22,7 @@ public final class FirstStartScreen implements Screen {
   public FirstStartScreen(Desk desk) {
     this.desk = desk;
     rows = Pager.list(desk.touch(), row -> row);
-    view =
-        Panes.column(
-            desk.scale(),
-            rows,
-            desk.touch().tag("Open checks", "", this::checks));
+    view = Panes.column(desk.scale(), rows, desk.touch().tag("Open checks", "", this::checks));
   }
 
   @Override

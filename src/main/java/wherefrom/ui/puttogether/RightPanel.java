@@ -109,7 +109,8 @@ final class RightPanel extends Region {
       part(x, top + upper, left + wide - x, lower);
     } else {
       double spare = lower - place.minHeight(wide);
-      double below = Math.max(0, Math.min(spare, Math.max(kind.minHeight(wide), belowShare(wide, lower))));
+      double below =
+          Math.max(0, Math.min(spare, Math.max(kind.minHeight(wide), belowShare(wide, lower))));
       kind.setVisible(below >= kind.minHeight(wide));
       place.resizeRelocate(left, top + upper, wide, lower - below);
       line(left, top + room - below, wide, below);

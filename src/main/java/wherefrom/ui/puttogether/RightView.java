@@ -167,6 +167,6 @@ final class RightView extends Region {
 
   private static void put(Region region, double x, double y, double width, double height) {
     region.resizeRelocate(
-        Math.round(x), Math.round(y), Math.floor(width), Math.floor(Math.max(0, height)));
+        Math.rint(x), Math.rint(y), Math.floor(width), Math.floor(Math.max(0, height)));
   }
 }

@@ -10,13 +10,13 @@ import wherefrom.parts.Part;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 
 /** Who each untagged part may be, to be agreed on one by one. */
 public final class MatchScreen extends Page {

@@ -14,7 +14,6 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.controls.FitText;
@@ -22,6 +21,7 @@ import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
 
@@ -38,7 +38,7 @@ public final class RetagScreen extends Page {
   RetagScreen(Desk desk, RetagModel model) {
     super(desk, "Tags lost");
     this.model = model;
-    prompt = touch().text("");
+    prompt = touch().small("");
     rows = Pager.list(desk.touch(), row -> row);
     measure = touch().tag("", "", this::next);
     keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());

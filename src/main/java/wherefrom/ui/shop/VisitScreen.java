@@ -5,9 +5,8 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.job.shop.ShopOrder;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
@@ -15,6 +14,7 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 
 /** One visit to the machine shop: parts go on it, the slip is printed, parts come back. */
@@ -34,7 +34,7 @@ public final class VisitScreen extends Page implements Scannable {
     this.model = model;
     taking = new Taking(desk, model);
     slip = new Slip(desk, model);
-    said = touch().text("");
+    said = touch().small("");
     rows = Pager.list(desk.touch(), this::row);
     want = touch().tag("", "", this::want);
     keys = KeyRow.of(desk);

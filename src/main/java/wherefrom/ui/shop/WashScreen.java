@@ -10,9 +10,8 @@ import wherefrom.job.shop.Washing;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.TagKey;
-import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
@@ -20,6 +19,7 @@ import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Touch;
 import wherefrom.ui.takeapart.CautionScreen;
 
@@ -37,7 +37,7 @@ public final class WashScreen extends Page implements Scannable {
     this.model = model;
     Touch touch = desk.touch();
     taking = new Taking(desk, model);
-    said = touch.text("");
+    said = touch.small("");
     basket = touch.tag("", "", this::chooseBasket);
     rows = Pager.list(touch, row -> row);
     KeyRow others =

@@ -13,7 +13,7 @@ import wherefrom.ui.controls.Pager;
 public final class CautionScreen implements Screen {
   private static final String FIRST =
       "Service information for your exact engine outranks this tool. So does a"
-      + " qualified machinist. Follow local rules.";
+          + " qualified machinist. Follow local rules.";
 
   private final Pager<Region> rows;
 

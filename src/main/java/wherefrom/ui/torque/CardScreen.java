@@ -5,15 +5,15 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Foot;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AnswerCard;
-import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Fold;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 
 /** A torque card at work: the bolt in turn in large words and lit among the others. */
@@ -98,8 +98,8 @@ public final class CardScreen extends Page implements Scannable {
       String asked = "Bolt " + model.question().get().bolt().number();
       return new Foot(
           desk,
-          touch.tag(due + " is the next one", "", this::dismiss),
-          KeyRow.of(desk, new KeyRow.Act(asked + " was done out of turn", this::confirm)));
+          touch.tag(due + " is next", "", this::dismiss),
+          KeyRow.of(desk, new KeyRow.Act(asked + " was done", this::confirm)));
     }
     KeyRow.Act card = new KeyRow.Act("The card", this::details);
     if (model.kept().isDone()) {

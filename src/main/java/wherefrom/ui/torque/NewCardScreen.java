@@ -35,11 +35,7 @@ public final class NewCardScreen extends Page {
                     line.heading(),
                     List.of(line.now().isEmpty() ? UNSAID : line.now()),
                     line.press()));
-    lay(
-        Panes.column(
-            desk.scale(),
-            list,
-            touch().tag("Start the card", "", this::begin)));
+    lay(Panes.column(desk.scale(), list, touch().tag("Start the card", "", this::begin)));
   }
 
   private List<Line> lines() {

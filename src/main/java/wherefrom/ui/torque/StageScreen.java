@@ -6,9 +6,9 @@ import javafx.scene.layout.Region;
 import wherefrom.quantity.Unit;
 import wherefrom.ui.app.Asking;
 import wherefrom.ui.app.Desk;
-import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.TouchKey;
 

@@ -19,11 +19,7 @@ public final class TorqueScreen extends Page {
   public TorqueScreen(Desk desk) {
     super(desk, "Torque cards");
     rows = Pager.list(desk.touch(), row -> row);
-    lay(
-        Panes.column(
-            desk.scale(),
-            rows,
-            touch().tag("New torque card", "", this::fresh)));
+    lay(Panes.column(desk.scale(), rows, touch().tag("New torque card", "", this::fresh)));
   }
 
   private void fresh() {

@@ -161,7 +161,8 @@ class ShopWorkTest {
     assertThat(refused(order(ShopWork.GRIND_RODS, "2.2300", "", "B3")))
         .isEqualTo(
             "\"grind the rod journals\" is done on the whole engine alike. Leave the places out.");
-    assertThat(refused(order(ShopWork.BORE, "0.25 in", ""))).contains("not a size of a cylinder bore");
+    assertThat(refused(order(ShopWork.BORE, "0.25 in", "")))
+        .contains("not a size of a cylinder bore");
     assertThat(
             refused(
                 new ShopOrder(ShopWork.MILL_HEAD, List.of(), "head", 1, "", "0.010", "", false)))

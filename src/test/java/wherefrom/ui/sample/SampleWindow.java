@@ -21,6 +21,7 @@ import wherefrom.job.settings.Settings;
 import wherefrom.job.shelf.Shelf;
 import wherefrom.rules.Cue;
 import wherefrom.ui.Screens;
+import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
 import wherefrom.ui.controls.FitText;
@@ -160,6 +161,24 @@ public final class SampleWindow {
     pressExactly(words);
   }
 
+  /** Presses a key below a screen; where it has no room there, it is behind the key More. */
+  public void pressBelow(String words) {
+    if (targets().stream().noneMatch(node -> words(node).startsWith(words))) {
+      restOfKeys().ifPresent(this::press);
+    }
+    pressOnSomePage(words);
+  }
+
+  /** The key More of the row below a screen; the rail can have one too. */
+  private Optional<Node> restOfKeys() {
+    List<Node> all = targets().stream().filter(node -> words(node).equals("More")).toList();
+    return all.stream().filter(SampleWindow::isInRow).findFirst().or(() -> all.stream().findFirst());
+  }
+
+  private static boolean isInRow(Node node) {
+    return node != null && (node instanceof KeyRow || isInRow(node.getParent()));
+  }
+
   /** Presses the target that has these words and no more. */
   public void pressExactly(String words) {
     press(words, node -> words(node).equals(words));
@@ -179,16 +198,54 @@ public final class SampleWindow {
   }
 
   private void press(String words, Predicate<Node> wanted) {
-    Node target =
-        targets().stream()
-            .filter(wanted)
-            .findFirst()
-            .or(() -> spoken(words))
-            .orElseThrow(
-                () ->
-                    new AssertionError(
-                        words + " is not among " + targets().stream().map(this::words).toList()));
-    press(target);
+    List<String> seen = targets().stream().map(this::words).toList();
+    Optional<Node> target =
+        find(words, wanted).or(() -> onLaterPages(words, wanted)).or(() -> behind(words, wanted));
+    press(target.orElseThrow(() -> new AssertionError(words + " is not among " + seen)));
+  }
+
+  private Optional<Node> find(String words, Predicate<Node> wanted) {
+    return targets().stream().filter(wanted).findFirst().or(() -> spoken(words));
+  }
+
+  /** Turns the pages of a list, as a person does who does not see what is wanted. */
+  private Optional<Node> onLaterPages(String words, Predicate<Node> wanted) {
+    Optional<Node> found = Optional.empty();
+    Optional<Node> down = named("Down");
+    int turned = 0;
+    while (found.isEmpty() && down.isPresent()) {
+      press(down.get());
+      turned++;
+      found = find(words, wanted);
+      down = named("Down");
+    }
+    for (; found.isEmpty() && turned > 0; turned--) {
+      named("Up").ifPresent(this::press);
+    }
+    return found;
+  }
+
+  /** Looks behind the keys that hold what has no room. */
+  private Optional<Node> behind(String words, Predicate<Node> wanted) {
+    int keys = (int) targets().stream().filter(node -> isMore(node)).count();
+    for (int at = 0; at < keys; at++) {
+      press(targets().stream().filter(this::isMore).toList().get(at));
+      Optional<Node> found = find(words, wanted).or(() -> onLaterPages(words, wanted));
+      if (found.isPresent()) {
+        return found;
+      }
+      shell.back();
+      layOut();
+    }
+    return Optional.empty();
+  }
+
+  private boolean isMore(Node node) {
+    return List.of("More", "Ways", "Other").contains(words(node));
+  }
+
+  private Optional<Node> named(String words) {
+    return targets().stream().filter(node -> words(node).equals(words)).findFirst();
   }
 
   /** A key that has a drawing and no words is known by what it says to a screen reader. */
