@@ -82,9 +82,7 @@ class ArchitectureTest {
           Map.entry("pdf", Set.of("workings", "parts", "drawing", "files", "pictures", "job")),
           Map.entry("print", Set.of("quantity", "parts", "files", "pdf", "job")),
           Map.entry(
-              "report",
-              Set.of(
-                  "engine", "parts", "drawing", "inspection", "workings", "files", "pdf", "job")),
+              "report", Set.of("engine", "parts", "drawing", "inspection", "files", "pdf", "job")),
           Map.entry("ui", SCREENS),
           Map.entry("cli", FACE),
           Map.entry(

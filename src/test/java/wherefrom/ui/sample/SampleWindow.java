@@ -172,7 +172,10 @@ public final class SampleWindow {
   /** The key More of the row below a screen; the rail can have one too. */
   private Optional<Node> restOfKeys() {
     List<Node> all = targets().stream().filter(node -> words(node).equals("More")).toList();
-    return all.stream().filter(SampleWindow::isInRow).findFirst().or(() -> all.stream().findFirst());
+    return all.stream()
+        .filter(SampleWindow::isInRow)
+        .findFirst()
+        .or(() -> all.stream().findFirst());
   }
 
   private static boolean isInRow(Node node) {
