@@ -156,9 +156,17 @@ public final class SampleWindow {
   /** Presses a key of the rail, which large text may have moved to the page of the rest. */
   public void pressRail(String words) {
     if (targets().stream().noneMatch(node -> words(node).equals(words))) {
-      pressExactly("More");
+      press(
+          targets().stream()
+              .filter(node -> words(node).equals("More") && isOnRail(node))
+              .findFirst()
+              .orElseThrow(() -> new AssertionError(words + " is not on the rail")));
     }
     pressExactly(words);
+  }
+
+  private static boolean isOnRail(Node node) {
+    return node != null && (node.getStyleClass().contains("rail") || isOnRail(node.getParent()));
   }
 
   /** Presses a key below a screen; where it has no room there, it is behind the key More. */
