@@ -102,7 +102,7 @@ class MoneyCommandsTest {
     job = shop.begin("third");
     money("budget", "--amount", "150000", "--currency", "JPY");
     assertThat(shop.run(words("note", "--what", "x", "--state", "paid", "--amount", "12.50")).err())
-        .contains("type it like 1250");
+        .contains("Type it like 1250");
     // 15 % of 1,250 is 187.5, by halves up 188.
     assertThat(money("note", "--what", "x", "--state", "paid", "--amount", "1250").out())
         .contains("Total 1438 JPY; 148562 JPY left.");
@@ -113,6 +113,6 @@ class MoneyCommandsTest {
   @Test
   void whatIsNoCurrencyIsRefused() {
     assertThat(shop.run(words("budget", "--amount", "5", "--currency", "ABC")).err())
-        .contains("ISO 4217");
+        .contains("three capital letters");
   }
 }
