@@ -151,7 +151,12 @@ final class AnswerShots {
     if (window.targets().stream().anyMatch(key -> window.words(key).equals("Show the engine"))) {
       window.press("Show the engine");
     }
-    window.press("4 EX");
+    if (window.targets().stream().noneMatch(key -> window.words(key).startsWith("4 EX"))) {
+      window.press("cylinder 4");
+      window.press("cylinder 4, exhaust");
+    } else {
+      window.press("4 EX");
+    }
     if (window.targets().stream().anyMatch(key -> window.words(key).equals("Show the words"))) {
       window.press("Show the words");
     }
