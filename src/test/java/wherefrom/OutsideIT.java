@@ -49,6 +49,6 @@ class OutsideIT {
     int status = bash.waitFor();
     String said = Files.readString(output);
     assertThat(status).as(said).isZero();
-    assertThat(said).endsWith("74 read, 74 out, 73 right, 1 stopped, 1 missing\n");
+    assertThat(said).endsWith("74 read, 74 out, 73 right, 1 stopped, 1 to fit\n");
   }
 }

@@ -36,7 +36,7 @@ final class PhotosCommand {
     }
     Path folder = call.path("FOLDER", call.operands().get(0));
     if (!Files.isDirectory(folder)) {
-      throw call.wrong(folder + " is no folder.");
+      throw call.wrong("There is no folder " + folder + ".");
     }
     bench.job().requireWritable();
     PhotoFolder photos =

@@ -13,8 +13,7 @@ import wherefrom.parts.PartKind;
 final class BottomEndChecks {
   private static final String SHELL_PASS = "An even gray band over two thirds of the face.";
   private static final String SHELL_SUSPECT = "Light scores, or a band at one edge.";
-  private static final String SHELL_FAIL =
-      "Copper shows, grit in it, flaking, wiped, or blue from heat.";
+  private static final String SHELL_FAIL = "Copper shows, grit in it, flaked, wiped, or blue.";
 
   static final List<Check> ROWS =
       List.of(

@@ -27,7 +27,6 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.shelf.Resume;
 import wherefrom.job.shelf.Shelf;
-import wherefrom.workings.Entry;
 
 /** A folder whose folders are jobs. The person's own layouts lie in one of them. */
 public final class FileShelf implements Shelf {

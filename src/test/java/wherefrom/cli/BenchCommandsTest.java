@@ -98,7 +98,7 @@ class BenchCommandsTest {
     shop.right("wash", "--job", job, "--basket", "2", tag);
     assertThat(shop.state(job, PUSHROD)).isEqualTo("washing");
     shop.right("lost", "--job", job, "--note", "not in the basket", tag);
-    assertThat(shop.state(job, PUSHROD)).isEqualTo("to-fit");
+    assertThat(shop.state(job, PUSHROD)).isEqualTo("lost");
     shop.right("found", "--job", job, tag);
     assertThat(shop.state(job, PUSHROD)).isEqualTo("out");
     assertThat(shop.run("found", "--job", job, tag).status()).isEqualTo(2);

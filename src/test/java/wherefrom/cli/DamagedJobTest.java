@@ -45,7 +45,7 @@ class DamagedJobTest {
     assertThat(outcome.status()).as(outcome.toString()).isEqualTo(1);
     assertThat(outcome.err())
         .contains("The logbook is damaged at logbook-0001.jsonl, line ")
-        .contains("Go on with the copy on the USB drive or an exported file.");
+        .contains("Go on with the copy on the USB drive, or an exported file.");
   }
 
   @Test

@@ -84,13 +84,13 @@ class EveryCommandTest {
     assertThat(json("out", "--job", job, codes.tag()).path("done").asText()).isEqualTo("out");
     assertThat(json("where", "--job", job, codes.tag()).path("sentence").asText())
         .contains("It belongs at");
-    assertThat(json("to-fit", "--job", job).path("to-fit").asInt()).isEqualTo(1);
+    assertThat(json("to-fit", "--job", job).path("toFit").asInt()).isEqualTo(1);
     JsonNode verdict = json("fit", "--job", job, codes.tag(), codes.card());
     assertThat(verdict.path("verdict").asText()).isEqualTo("right place");
     assertThat(verdict.path("stopped").asBoolean(true)).isFalse();
-    assertThat(json("undo", "--job", job).path("takenBack").asText()).contains("fitted at");
-    assertThat(json("resume", "--job", job).path("to-fit").asInt()).isEqualTo(1);
-    assertThat(json("finish", "--job", job, "mains").path("closed").asBoolean()).isTrue();
+    assertThat(json("undo", "--job", job).path("undone").asText()).contains("fitted at");
+    assertThat(json("resume", "--job", job).path("toFit").asInt()).isEqualTo(1);
+    assertThat(json("finish", "--job", job, "mains").path("finished").asBoolean()).isTrue();
   }
 
   @Test

@@ -153,7 +153,7 @@ class JobCommandsTest {
     shop.right("wash", "--job", job, "--basket", "4", shop.codes(job, "rod 3, upper shell").tag());
     assertThat(shop.right("resume", "--job", job).lines())
         .contains(
-            "In the engine 0, fitted 0, missing 74.",
+            "In the engine 0, fitted 0, to fit 74.",
             "Away: rod 3, upper shell: off for washing, basket 4.",
             "Put together. To fit: 74.");
   }

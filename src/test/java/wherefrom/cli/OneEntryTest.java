@@ -267,6 +267,9 @@ class OneEntryTest {
     call(1, "took-out", tag3);
     call(1, "fit", tag3, card3, "--on-purpose", "no other left");
     call(0, "to-fit");
+    call(0, "paper bench", "--out", shop.path("bench.pdf"));
+    call(0, "paper rack", "--out", shop.path("rack.pdf"));
+    call(0, "paper to-fit", "--out", shop.path("fit.pdf"));
     String home = shop.codes(job, "cylinder 5, exhaust, pushrod").tag();
     call(1, "leave-empty", "--reason", "not needed", home);
   }

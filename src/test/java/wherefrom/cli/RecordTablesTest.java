@@ -90,6 +90,6 @@ class RecordTablesTest {
             folder.resolve("demo").toString(),
             "--tables",
             folder.resolve("tables").toString());
-    assertThat(said.err()).contains("is no folder");
+    assertThat(said.err()).contains("is not a folder");
   }
 }

@@ -230,7 +230,7 @@ class SheetCommandsTest {
     Shop.Outcome read = shop.run("read", pictures.toString());
     assertThat(read.status()).isZero();
     assertThat(read.rows()).hasSize(1);
-    assertThat(read.err()).contains("a-note.txt is no picture", "cut.png is damaged");
+    assertThat(read.err()).contains("a-note.txt is not a picture", "cut.png is damaged");
   }
 
   @Test

@@ -131,7 +131,7 @@ class ShopCommandsTest {
     assertThat(call("limit size JOB --plan rod-journal --size 2.2400 --source manual").status())
         .isZero();
     assertThat(call("decide buy JOB").out())
-        .contains("16\trod shells\t0.010 in under (ten under)\tR16");
+        .contains("16\trod shells\t0.010 in under (ten under)\trule 16");
     assertThat(call("sizes JOB").rows())
         .contains(
             new String[] {
@@ -182,7 +182,7 @@ class ShopCommandsTest {
     Shop.Outcome record =
         shop.right("record", "--job", job, "--out", pdf.toString(), "--csv", csv.toString());
     assertThat(record.lines())
-        .contains("Parts taken out\t74 of 74\tnone", "Looked at or measured\t0 of 74\t74");
+        .contains("Parts taken out\t74 of 74\tnone", "Inspected or measured\t0 of 74\t74");
     assertThat(text(pdf)).contains("Build record: engine", "In short", "NOT CHECKED");
     assertThat(csv).content().contains("NOT CHECKED", "Places still open: 16 pushrods");
   }

@@ -74,7 +74,7 @@ class OtherScriptsTest {
     BuildRecord record =
         new BuildRecord(NAME, "V8", day, day, List.of(section), List.of(), List.of());
     new FileReports().writeRecord(record, Outgoing.replacing(pdf));
-    assertThat(text(pdf)).contains("BUILD RECORD " + NAME, "изношен, Ψ").doesNotContain("?");
+    assertThat(text(pdf)).contains("BUILD RECORD\n" + NAME, "изношен, Ψ").doesNotContain("?");
     assertThat(Unprintable.warning(printer, record)).isEmpty();
   }
 

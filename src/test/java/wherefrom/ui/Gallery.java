@@ -3,15 +3,11 @@ package wherefrom.ui;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
-import javafx.scene.layout.Region;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.rules.Cue;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -53,10 +49,6 @@ final class Gallery {
     shots.add(new Shot("failed", FailedScreen.class, Gallery::failed));
     shots.addAll(MachineShots.all());
     shots.addAll(NewJobShots.all());
-    for (Cue cue : Cue.values()) {
-      String name = "kit-verdict-" + cue.name().toLowerCase(Locale.ROOT);
-      shots.add(kit(name, window -> Kit.verdict(window, cue)));
-    }
     shots.addAll(AnswerShots.all());
     shots.addAll(TogetherShots.all());
     shots.addAll(WorkShots.all());
@@ -75,13 +67,6 @@ final class Gallery {
     shots.addAll(CameraShots.all());
     shots.addAll(EngineShots.all());
     return shots;
-  }
-
-  private static Shot kit(String name, Function<SampleWindow, Region> maker) {
-    return new Shot(
-        name,
-        Kit.class,
-        window -> window.shell.desk().navigator().open(() -> new Kit(maker.apply(window))));
   }
 
   /** A job was put away, and the stick for its copy is not there. */

@@ -41,8 +41,10 @@ final class MoneyShots {
               window.shell.desk().navigator().show(ScreenId.MONEY);
             }));
     shots.add(shot("money", MoneyScreen.class, ScreenId.MONEY, window -> {}));
-    shots.add(shot("money-prices", PricesScreen.class, ScreenId.MONEY, w -> w.pressBelow("Prices")));
-    shots.add(shot("money-budget", BudgetScreen.class, ScreenId.MONEY, w -> w.pressBelow("Budget")));
+    shots.add(
+        shot("money-prices", PricesScreen.class, ScreenId.MONEY, w -> w.pressBelow("Prices")));
+    shots.add(
+        shot("money-budget", BudgetScreen.class, ScreenId.MONEY, w -> w.pressBelow("Budget")));
     shots.add(
         shot(
             "money-what-if",

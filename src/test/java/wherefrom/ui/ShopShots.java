@@ -98,7 +98,9 @@ final class ShopShots {
             }));
     shots.add(
         shot(
-            "shop-washing-none", WashScreen.class, (window, sample) -> window.pressBelow("Washing")));
+            "shop-washing-none",
+            WashScreen.class,
+            (window, sample) -> window.pressBelow("Washing")));
     shots.add(
         shot(
             "shop-tags-unmeasured",

@@ -104,7 +104,7 @@ class TorqueFlowTest {
           bolt(9);
           assertThat(window.words()).contains("OUT OF TURN?", "Bolt 1 is next, not 9");
           assertThat(card().card().ticks()).hasSize(10);
-          press("Bolt 1 is the next one", "Bolt 1 done", "Bolt 2 done", "UNDO");
+          press("Bolt 1 is next", "Bolt 1 done", "Bolt 2 done", "UNDO");
           assertThat(window.words()).contains("Bolt 2 to 60 N·m");
           press("Bolt 2 done");
           window.shell.close();

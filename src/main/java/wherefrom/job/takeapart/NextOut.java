@@ -37,7 +37,8 @@ public final class NextOut {
     List<PartRecord> inside = TakeApart.listInside(state);
     OffFirst off = new OffFirst(state);
     Comparator<PartRecord> first = Comparator.comparing(part -> later.contains(item(part)));
-    Comparator<PartRecord> turn = findLast().map(this::after).map(first::thenComparing).orElse(first);
+    Comparator<PartRecord> turn =
+        findLast().map(this::after).map(first::thenComparing).orElse(first);
     Comparator<PartRecord> begun =
         findLast().isEmpty() && order == OutOrder.KIND ? first.thenComparing(byKind()) : turn;
     return inside.stream().filter(part -> off.over(part.part().home()).isEmpty()).min(begun);

@@ -18,8 +18,7 @@ final class Steering {
    * @param back does what the key Back does
    * @param help shows what to do now
    */
-  Steering(
-      FocusWalk walk, Supplier<Screen> current, Runnable back, Runnable help, Parent window) {
+  Steering(FocusWalk walk, Supplier<Screen> current, Runnable back, Runnable help, Parent window) {
     this.walk = walk;
     this.current = current;
     this.back = back;

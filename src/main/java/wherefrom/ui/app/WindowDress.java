@@ -37,8 +37,7 @@ final class WindowDress {
     window.getStyleClass().add("bench");
     window
         .getStylesheets()
-        .add(
-            Objects.requireNonNull(WindowDress.class.getResource(LOOKS)).toExternalForm());
+        .add(Objects.requireNonNull(WindowDress.class.getResource(LOOKS)).toExternalForm());
     letters = desk.scale().textFactor();
     title = new TitleRow(desk.touch());
     rail = rails.get();

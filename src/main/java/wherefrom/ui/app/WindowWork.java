@@ -14,7 +14,6 @@ import java.util.logging.Logger;
 import javafx.application.Platform;
 import wherefrom.files.Progress;
 import wherefrom.job.LogbookException;
-import wherefrom.job.settings.Settings;
 
 /**
  * Work that the window has done for it: what may fail with a sentence, what is slow, what needs the

@@ -3,6 +3,7 @@ package wherefrom.ui.controls;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
@@ -34,7 +35,10 @@ public final class Pager<T> extends Region {
     back = touch.key("Up", this::turnBack);
     more = touch.key("Down", this::turnOn);
     range = touch.small("").centred();
-    turning = Panes.column(touch.scale(), back, range, Panes.space(), more);
+    Region space = Panes.space();
+    // It stands in the gap above it, so that both keys alone need one gap.
+    VBox.setMargin(space, new Insets(-gap, 0, 0, 0));
+    turning = Panes.column(touch.scale(), back, range, space, more);
   }
 
   /** A list whose rows are as high as their words need. */

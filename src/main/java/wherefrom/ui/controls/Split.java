@@ -73,6 +73,7 @@ public final class Split extends Region {
       return;
     }
     double below = Math.ceil(Math.min(second.prefHeight(width), height / 2));
+    below = Math.min(below, Math.floor(height - gap - first.minHeight(width)));
     below = Math.max(below, Math.ceil(second.minHeight(width)));
     first.resizeRelocate(0, 0, width, Math.max(0, height - gap - below));
     second.resizeRelocate(0, height - below, width, below);

@@ -9,7 +9,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
-import wherefrom.rules.Verdict;
 
 /** A verdict to be read from the engine: figure, word, up to three large lines, the way out. */
 public final class VerdictCard extends HBox {
@@ -25,11 +24,6 @@ public final class VerdictCard extends HBox {
     getStyleClass().add("card");
     Panes.pad(this, 5, touch.scale());
     Panes.grow(this);
-  }
-
-  /** Shows a verdict in its own words. */
-  public void show(Verdict verdict) {
-    show(verdict.cue(), verdict.word(), List.of(verdict.sentence()), verdict.wayOut());
   }
 
   /**
@@ -51,26 +45,6 @@ public final class VerdictCard extends HBox {
     }
     Panes.grow(words);
     getChildren().setAll(mark(cue), words);
-  }
-
-  /**
-   * Shows a stop: the word STOP below its octagon, and three lines as large as they can be.
-   *
-   * @param small what else to say, in working text; may be empty
-   */
-  public void stop(List<String> lines, String small) {
-    getStyleClass().setAll("card", "card-stop");
-    VBox left = new VBox(touch.scale().px(2), mark(Cue.STOP));
-    left.getChildren().add(touch.fit("STOP", 12, Scale.WORKING_MM, true).centred());
-    left.setAlignment(Pos.CENTER);
-    Panes.wide(left, markMm(), touch.scale());
-    VBox words = new VBox(touch.scale().px(1));
-    words.setAlignment(Pos.CENTER_LEFT);
-    words.getChildren().add(Panes.grow(touch.verdict(String.join("\n", lines))));
-    if (!small.isEmpty()) {
-      words.getChildren().add(touch.text(small));
-    }
-    getChildren().setAll(left, Panes.grow(words));
   }
 
   private static String headline(Cue cue, String words) {

@@ -24,6 +24,7 @@ public final class LookScreen extends Page {
   private final DebrisPlace place;
   private final DebrisModel model;
   private final KeyRow keys;
+  private final TouchKey note;
   private String noted = "";
 
   public LookScreen(Desk desk, DebrisPlace place) {
@@ -31,15 +32,16 @@ public final class LookScreen extends Page {
     this.place = place;
     model = new DebrisModel(desk.getJob());
     keys = KeyRow.of(desk);
-    lay(Panes.column(desk.scale(), touch().isLarge() ? paged() : atOnce(), keys));
+    note = touch().key("", this::note);
+    lay(touch().isLarge() ? Panes.column(desk.scale(), paged(), keys) : atOnce());
   }
 
+  /** The note stands in the row of the last looks. */
   private Region atOnce() {
+    Stream<TouchKey> looks = Stream.of(DebrisLook.values()).map(this::key);
     return Panes.grow(
         Tiles.of(
-            desk.scale(),
-            PER_ROW,
-            Stream.of(DebrisLook.values()).map(this::key).toArray(Node[]::new)));
+            desk.scale(), PER_ROW, Stream.concat(looks, Stream.of(note)).toArray(Node[]::new)));
   }
 
   /** Large letters: a look in each row. */
@@ -60,7 +62,8 @@ public final class LookScreen extends Page {
 
   @Override
   protected void refresh() {
-    String words = noted.isEmpty() ? "Add a note" : "Note: " + noted;
+    String words = noted.isEmpty() ? "Add a note" : "Change note";
+    note.setWords(words);
     keys.setActs(List.of(act(words, this::note)));
   }
 

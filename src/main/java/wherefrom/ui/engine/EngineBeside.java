@@ -35,7 +35,7 @@ public final class EngineBeside extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return other.minHeight(Math.min(width, wide));
+    return other.minHeight(width);
   }
 
   @Override
@@ -49,7 +49,7 @@ public final class EngineBeside extends Region {
     double height = getHeight();
     double left = width - gap - wide;
     double low = other.minHeight(width);
-    boolean beside = engine.hasRoom(left, height);
+    boolean beside = engine.hasRoom(left, height) && other.minHeight(wide) <= height;
     boolean over = !beside && engine.hasRoom(width, height - gap - low);
     engine.setVisible(beside || over);
     if (beside) {

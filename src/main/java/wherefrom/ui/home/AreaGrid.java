@@ -68,9 +68,7 @@ final class AreaGrid extends Region {
       double x = at % columns * (wide + gap);
       boolean last = at == areas.size() - 1;
       int row = at / columns;
-      areas
-          .get(at)
-          .resizeRelocate(x, row * (high + gap), last ? getWidth() - x : wide, high);
+      areas.get(at).resizeRelocate(x, row * (high + gap), last ? getWidth() - x : wide, high);
     }
     for (int at = 0; at < wires.size(); at++) {
       wires.get(at).lead(between(areas.get(at), areas.get(at + 1)));

@@ -1,5 +1,6 @@
 package wherefrom.ui.newjob;
 
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import javafx.scene.layout.Region;
@@ -48,7 +49,8 @@ public final class NewJobScreen implements Screen {
   }
 
   private static NewJobModel fresh(Desk desk) {
-    LocalDate today = LocalDate.now(desk.equipment().clock());
+    Clock clock = desk.equipment().clock();
+    LocalDate today = LocalDate.ofInstant(clock.instant(), clock.getZone());
     return new NewJobModel(desk.settings().units(), today);
   }
 

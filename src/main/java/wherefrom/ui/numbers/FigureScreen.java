@@ -14,6 +14,7 @@ import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Keypad;
+import wherefrom.ui.controls.PadKeys;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Split;
@@ -64,8 +65,7 @@ public final class FigureScreen extends Page implements Typable {
     }
     keys.add(touch.padKey("Erase", this::erase));
     Region fields = Tiles.row(desk.scale(), value, spread);
-    Region figures = Panes.grow(new Tiles(desk.scale(), 3, Scale.GAP_MM, keys));
-    return Panes.grow(Panes.column(desk.scale(), fields, figures));
+    return Panes.grow(Panes.column(desk.scale(), fields, new PadKeys(touch, keys)));
   }
 
   private Region side() {

@@ -17,6 +17,9 @@ import wherefrom.workings.WorkingCard;
 
 /** One working: its figures on the left, what follows from them on the right. */
 public final class WorkingScreen implements Screen {
+  /** So that a result stands in one line beside its figures. */
+  private static final double RESULTS_MM = 75;
+
   private final Desk desk;
   private final Touch touch;
   private final WorkingBook book;
@@ -32,6 +35,7 @@ public final class WorkingScreen implements Screen {
     this.book = new WorkingBook(working, desk.job());
     inputs = Pager.list(touch, this::row);
     results = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
+    results.setMinWidth(desk.scale().px(RESULTS_MM));
     middle = Panes.grow(Panes.column(desk.scale()));
     view = Panes.column(desk.scale(), middle, keys());
     place();

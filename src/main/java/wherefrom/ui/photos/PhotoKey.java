@@ -10,18 +10,24 @@ import wherefrom.ui.controls.Touch;
 final class PhotoKey extends Region {
   static final double HIGH_MM = 28;
   static final double WIDE_MM = 38;
+
+  /** Where three stand in a row on narrow glass. */
+  private static final double LEAST_WIDE_MM = 30;
+
   private static final double RIM_MM = 1.6;
 
   private final PictureView picture;
   private final double rim;
   private final double high;
   private final double wide;
+  private final double least;
 
   private PhotoKey(Touch touch) {
     picture = new PictureView(touch.small(""));
     rim = Math.ceil(touch.scale().px(RIM_MM));
     high = touch.scale().px(HIGH_MM);
     wide = touch.scale().px(WIDE_MM);
+    least = touch.scale().px(LEAST_WIDE_MM);
     getStyleClass().addAll("key", "plain");
     getChildren().setAll(picture);
   }
@@ -58,7 +64,7 @@ final class PhotoKey extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return wide;
+    return least;
   }
 
   @Override

@@ -25,6 +25,8 @@ final class AnswerPanel extends Region {
   private final Optional<Node> mark;
   private final FitText head;
   private final FitText lines;
+  private final String whole;
+  private final double wholeWide;
   private final FitText small;
 
   AnswerPanel(Touch touch, Answer answer) {
@@ -34,6 +36,8 @@ final class AnswerPanel extends Region {
     mark = answer.cue().map(cue -> CueMark.of(cue, usual));
     head = touch.heading(Words.capital(answer.headline())).align(Pos.CENTER_LEFT);
     lines = touch.lines(answer.lines()).align(Pos.CENTER_LEFT);
+    whole = lines.words();
+    wholeWide = lines.minWidth(-1);
     small = touch.small(answer.small()).align(Pos.CENTER_LEFT);
     getStyleClass().add(mark.isPresent() ? "card-ask" : "row");
     List<Node> all = new ArrayList<>(List.of(head, lines, small));
@@ -49,6 +53,11 @@ final class AnswerPanel extends Region {
   private double wordsWide(double width) {
     double side = markSide(width);
     return Math.max(1, width - 2 * pad - (side > 0 ? side + pad : 0));
+  }
+
+  /** Its short lines stay whole where they have room; else they are broken, and never cut. */
+  private void breakLines(double wide) {
+    lines.setWords(wholeWide > wide ? whole.replace('\u00a0', ' ') : whole);
   }
 
   private static double high(FitText text, double width) {
@@ -68,6 +77,7 @@ final class AnswerPanel extends Region {
   @Override
   protected double computeMinHeight(double width) {
     double wide = wordsWide(width);
+    breakLines(wide);
     double large = high(head, wide) + high(lines, wide);
     double words = large > 0 ? large : high(small, wide);
     return Math.ceil(Math.max(words, markSide(width)) + 1.6 * pad);
@@ -76,6 +86,7 @@ final class AnswerPanel extends Region {
   @Override
   protected double computePrefHeight(double width) {
     double wide = wordsWide(width);
+    breakLines(wide);
     double grown = lines.words().isEmpty() ? 0 : 0.6 * lines.prefHeight(wide);
     double words = head.prefHeight(wide) + Math.max(high(lines, wide), grown) + high(small, wide);
     return Math.ceil(Math.max(computeMinHeight(width), words + 1.6 * pad));
@@ -87,6 +98,7 @@ final class AnswerPanel extends Region {
     mark.ifPresent(figure -> put(figure, side));
     double left = pad + (side > 0 ? side + pad : 0);
     double wide = wordsWide(getWidth());
+    breakLines(wide);
     double room = getHeight() - 1.6 * pad;
     double above = high(head, wide);
     double told = high(small, wide);

@@ -85,7 +85,9 @@ final class StopPanel extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return markSide(0, 0) + 4 * pad();
+    double column = column(markSide(0, 0));
+    double words = lines.minWidth(-1) + (upright ? 2 * pad() : column + 3 * pad());
+    return Math.ceil(Math.max(words, column + 4 * pad()));
   }
 
   @Override

@@ -1,12 +1,14 @@
 package wherefrom.ui.settings;
 
 import java.util.List;
+import javafx.scene.layout.StackPane;
 import wherefrom.job.image.Camera;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.camera.CameraPane;
 import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.TouchKey;
 
@@ -14,12 +16,14 @@ import wherefrom.ui.controls.TouchKey;
 public final class CameraScreen extends Page implements LiveCamera.Listener {
   private final CameraPane pane;
   private final Pager<Camera> list;
+  private final StackPane view = Panes.grow(new StackPane());
 
   public CameraScreen(Desk desk) {
     super(desk, "Camera", false);
     pane = new CameraPane(desk, this);
     list = Pager.list(desk.touch(), this::row);
-    lay(new Split(desk.scale(), list, pane));
+    view.getChildren().setAll(pane);
+    lay(view);
   }
 
   private TouchKey row(Camera camera) {
@@ -34,8 +38,8 @@ public final class CameraScreen extends Page implements LiveCamera.Listener {
 
   private void found(List<Camera> cameras) {
     list.setItems(cameras);
-    list.setVisible(!cameras.isEmpty());
-    list.setManaged(!cameras.isEmpty());
+    // Where there is none, what to do instead has all the room.
+    view.getChildren().setAll(cameras.isEmpty() ? pane : new Split(desk.scale(), list, pane));
   }
 
   @Override

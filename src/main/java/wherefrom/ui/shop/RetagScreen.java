@@ -38,7 +38,7 @@ public final class RetagScreen extends Page {
   RetagScreen(Desk desk, RetagModel model) {
     super(desk, "Tags lost");
     this.model = model;
-    prompt = touch().text("");
+    prompt = touch().small("");
     rows = Pager.list(desk.touch(), row -> row);
     measure = touch().tag("", "", this::next);
     keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());

@@ -34,7 +34,7 @@ public final class VisitScreen extends Page implements Scannable {
     this.model = model;
     taking = new Taking(desk, model);
     slip = new Slip(desk, model);
-    said = touch().text("");
+    said = touch().small("");
     rows = Pager.list(desk.touch(), this::row);
     want = touch().tag("", "", this::want);
     keys = KeyRow.of(desk);

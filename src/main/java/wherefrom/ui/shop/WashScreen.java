@@ -37,7 +37,7 @@ public final class WashScreen extends Page implements Scannable {
     this.model = model;
     Touch touch = desk.touch();
     taking = new Taking(desk, model);
-    said = touch.text("");
+    said = touch.small("");
     basket = touch.tag("", "", this::chooseBasket);
     rows = Pager.list(touch, row -> row);
     KeyRow others =

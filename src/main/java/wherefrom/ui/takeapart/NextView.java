@@ -18,6 +18,7 @@ final class NextView extends Region {
   private static final double HEAD_MM = 25.4;
   private static final double TAG_MM = 64.4;
   private static final double SIDE_MM = 47;
+  private static final double NARROW_MM = 120;
 
   private final Touch touch;
   private final double gap;
@@ -88,7 +89,9 @@ final class NextView extends Region {
   @Override
   protected double computeMinHeight(double width) {
     double head = headHeight();
-    double tagHigh = touch.isLarge() ? tag.minHeight(width) + gap : 0;
+    // Narrow as it is beside the camera, the tag has a row of its own.
+    boolean below = isStacked() || (width > 0 && width < touch.scale().px(NARROW_MM));
+    double tagHigh = below ? tag.minHeight(width) + gap : 0;
     return head + tagHigh + engine.minHeight(width) + keys.minHeight(width) + 2 * gap;
   }
 

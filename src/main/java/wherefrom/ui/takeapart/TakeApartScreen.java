@@ -176,7 +176,7 @@ public final class TakeApartScreen implements Screen, Watching {
 
   private void say(Optional<PartRecord> coming) {
     if (coming.isEmpty()) {
-      tag.setWords("All are out", "go on: inspect and plan");
+      tag.setWords("All are out", "go on: inspect");
     } else if (NextView.isNamedOnTag(desk.touch())) {
       tag.setWords(model.name(coming.get().part()).words(), "is out, or scan it");
     } else {

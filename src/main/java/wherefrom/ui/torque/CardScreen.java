@@ -98,8 +98,8 @@ public final class CardScreen extends Page implements Scannable {
       String asked = "Bolt " + model.question().get().bolt().number();
       return new Foot(
           desk,
-          touch.tag(due + " is the next one", "", this::dismiss),
-          KeyRow.of(desk, new KeyRow.Act(asked + " was done out of turn", this::confirm)));
+          touch.tag(due + " is next", "", this::dismiss),
+          KeyRow.of(desk, new KeyRow.Act(asked + " was done", this::confirm)));
     }
     KeyRow.Act card = new KeyRow.Act("The card", this::details);
     if (model.kept().isDone()) {

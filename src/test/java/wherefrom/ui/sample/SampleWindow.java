@@ -156,11 +156,17 @@ public final class SampleWindow {
   /** Presses a key of the rail, which large text may have moved to the page of the rest. */
   public void pressRail(String words) {
     if (targets().stream().noneMatch(node -> words(node).equals(words))) {
-      // The rail is the last of what the window holds.
-      List<Node> more = targets().stream().filter(node -> words(node).equals("More")).toList();
-      press(more.get(more.size() - 1));
+      press(
+          targets().stream()
+              .filter(node -> words(node).equals("More") && isOnRail(node))
+              .findFirst()
+              .orElseThrow(() -> new AssertionError(words + " is not on the rail")));
     }
     pressExactly(words);
+  }
+
+  private static boolean isOnRail(Node node) {
+    return node != null && (node.getStyleClass().contains("rail") || isOnRail(node.getParent()));
   }
 
   /** Presses a key below a screen; where it has no room there, it is behind the key More. */
@@ -174,7 +180,10 @@ public final class SampleWindow {
   /** The key More of the row below a screen; the rail can have one too. */
   private Optional<Node> restOfKeys() {
     List<Node> all = targets().stream().filter(node -> words(node).equals("More")).toList();
-    return all.stream().filter(SampleWindow::isInRow).findFirst().or(() -> all.stream().findFirst());
+    return all.stream()
+        .filter(SampleWindow::isInRow)
+        .findFirst()
+        .or(() -> all.stream().findFirst());
   }
 
   private static boolean isInRow(Node node) {
