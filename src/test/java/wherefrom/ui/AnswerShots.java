@@ -57,7 +57,6 @@ final class AnswerShots {
               window.pressRail("Help");
             }),
         new Shot("rail-rest", RestOfRailScreen.class, AnswerShots::restOfRail),
-        new Shot("answer-out-of-turn", TakeApartScreen.class, AnswerShots::outOfTurn),
         stop("answer-stop-lost", AnswerShots::lost),
         stop("answer-stop-decide", AnswerShots::doubt),
         stop("answer-stop-check", AnswerShots::gasket),
@@ -142,24 +141,6 @@ final class AnswerShots {
     window.layOut();
     window.shell.desk().say(sentence);
     window.layOut();
-  }
-
-  private static void outOfTurn(SampleWindow window) {
-    window.shell.desk().open(SampleJob.whole().job);
-    window.shell.desk().navigator().show(ScreenId.TAKE_APART);
-    window.layOut();
-    if (window.targets().stream().anyMatch(key -> window.words(key).equals("Show the engine"))) {
-      window.press("Show the engine");
-    }
-    if (window.targets().stream().noneMatch(key -> window.words(key).startsWith("4 EX"))) {
-      window.press("cylinder 4");
-      window.press("cylinder 4, exhaust");
-    } else {
-      window.press("4 EX");
-    }
-    if (window.targets().stream().anyMatch(key -> window.words(key).equals("Show the words"))) {
-      window.press("Show the words");
-    }
   }
 
   private static void lost(SampleWindow window, SampleJob sample) {

@@ -256,7 +256,7 @@ class DemoFlowTest {
   private void record() {
     between("Build record");
     shows("Build record", "NOT CHECKED");
-    press("Save as PDF", "Choose this folder");
+    press("Look and print", "Save as PDF", "Choose this folder");
     assertThat(window.reported()).hasSize(1);
     shows("The record is ");
   }

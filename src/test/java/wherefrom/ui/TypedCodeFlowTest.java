@@ -23,7 +23,7 @@ class TypedCodeFlowTest {
     window.shell.desk().open(sample.job);
     window.shell.desk().navigator().show(ScreenId.TAKE_APART);
     window.layOut();
-    window.press("Type a code");
+    window.press("Type code");
     typed.chars().forEach(digit -> window.pressExactly(Character.toString(digit)));
     window.press("Done");
     return window;

@@ -270,7 +270,7 @@ class WholeV8Test {
     window.press("rod 3, upper shell");
     window.press("Leave it empty");
     window.press("comes later");
-    assertThat(window.words()).doesNotContain("rod 3, upper shell Part").contains("still missing");
+    assertThat(window.words()).doesNotContain("rod 3, upper shell Part").contains("to fit");
     window.press("Back");
     window.press("Back");
     assertThat(job.state().onPurpose())

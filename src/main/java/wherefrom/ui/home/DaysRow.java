@@ -30,7 +30,7 @@ final class DaysRow extends Region {
       LinedKey key = LinedKey.key(touch, day.word(), "", () -> chosen.accept(day));
       key.tell(told);
       keys.put(day, key);
-      if (day != JobDay.values()[0]) {
+      if (keys.size() > 1) {
         wires.add(new Wire(touch.scale()));
       }
     }

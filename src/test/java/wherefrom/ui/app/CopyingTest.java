@@ -161,7 +161,7 @@ class CopyingTest {
     goOn.countDown();
     one.shutdown();
     assertThat(one.awaitTermination(20, TimeUnit.SECONDS)).isTrue();
-    in(window, () -> {});
+    in(window, () -> window.pressRail("More"));
     assertThat(words(window))
         .contains("The copy was stopped. It is made again after the next step")
         .contains("Not copied yet.")

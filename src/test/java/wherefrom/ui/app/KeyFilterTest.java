@@ -136,6 +136,7 @@ class KeyFilterTest {
           Desk desk = window.shell.desk();
           desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
           type(window, "Launch V8, 2nd engine", FAST_PERSON_NANOS);
+          window.layOut();
           assertThat(window.words()).contains("2nd engine");
           desk.navigator().back();
           type(window, "\r", FAST_PERSON_NANOS);

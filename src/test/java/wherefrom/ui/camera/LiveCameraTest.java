@@ -192,7 +192,7 @@ class LiveCameraTest {
     open(FfmpegCameras.testPicture(640, 360), ScreenId.PUT_TOGETHER, SampleJob.apart());
     camera.frames(8);
     long before = System.nanoTime();
-    assertThat(words()).contains("Put together", "Scan a part or its place card");
+    assertThat(words()).contains("Put together", "Scan a part and its place card");
     assertThat(System.nanoTime() - before).isLessThan(TimeUnit.MILLISECONDS.toNanos(500));
     assertThat(camera.noted()).noneMatch(frame -> frame.screen().contains("Part in hand"));
     Toolkit.on(

@@ -84,7 +84,7 @@ class DecideModelTest {
   void theProposalSaysItsReasonsWithTheirSource() {
     look("main-shell@M2L", Look.FAIL);
     assertThat(part("main-shell@M2L").lines().get(1).heading()).isEqualTo("Proposed: replace");
-    assertThat(part("main-shell@M2L").lines().get(1).words()).startsWith("R22: ");
+    assertThat(part("main-shell@M2L").lines().get(1).words()).startsWith("rule 22: ");
     assertThat(part("main-shell@M2L").lines().get(1).source())
         .isEqualTo("TM 9-2815-237-34, bearings, before 2-11.");
   }
@@ -136,7 +136,7 @@ class DecideModelTest {
   @Test
   void aBannedPartCannotBeDecidedForReuseAndTheSentenceNamesTheRule() {
     look("main-shell@M2L", Look.FAIL);
-    assertThat(part("main-shell@M1L").decide(Decision.REUSE, "it looks good")).contains("(R22; ");
+    assertThat(part("main-shell@M1L").decide(Decision.REUSE, "it looks good")).contains("(rule 22; ");
     assertThat(part("main-shell@M1L").decision()).isEqualTo(Optional.empty());
   }
 

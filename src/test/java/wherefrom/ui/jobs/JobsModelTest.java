@@ -25,7 +25,7 @@ class JobsModelTest {
     assertThat(lines.get(0).sofar()).isEqualTo("0 of 74 fitted");
     assertThat(lines.get(0).when()).isEqualTo("140 days ago");
     assertThat(lines.get(0).lines().get(0)).contains("4 May 2026, 140 days ago");
-    assertThat(lines.get(0).lines().get(1)).isEqualTo("Put together. Still missing: 74.");
+    assertThat(lines.get(0).lines().get(1)).isEqualTo("Put together. To fit: 74.");
   }
 
   @Test

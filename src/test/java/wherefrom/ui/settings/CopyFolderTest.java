@@ -62,6 +62,6 @@ class CopyFolderTest {
     SampleWindow window = settings(shop);
     press(window, "Copy each job", "Another folder", "shop (folder)", "Choose this folder");
     assertThat(window.equipment.settings.secondCopy()).isEmpty();
-    assertThat(window.shell.message()).contains("in the shop folder itself");
+    assertThat(window.shell.message()).contains("inside the jobs folder");
   }
 }

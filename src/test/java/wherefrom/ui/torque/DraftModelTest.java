@@ -18,7 +18,7 @@ class DraftModelTest {
 
   @Test
   void nothingIsTakenForGranted() {
-    assertThat(refusal()).contains("Touch or name each bolt");
+    assertThat(refusal()).contains("Name each bolt once");
     assertThat(draft.size(6, 2)).contains("1 to 5 rows");
     assertThat(draft.size(2, 5)).isEmpty();
     assertThat(refusal()).contains("Say which bolts");
