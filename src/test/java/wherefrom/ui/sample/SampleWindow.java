@@ -165,7 +165,8 @@ public final class SampleWindow {
     pressExactly(words);
   }
 
-  private static boolean isOnRail(Node node) {
+  /** Whether it is one of the keys that have one place on every screen. */
+  public boolean isOnRail(Node node) {
     return node != null && (node.getStyleClass().contains("rail") || isOnRail(node.getParent()));
   }
 
