@@ -240,8 +240,9 @@ final class PlanTable extends Region {
       if (roomy) {
         head.resizeRelocate(left(at, grid.wide()), 0, grid.wide(), high);
       } else {
+        int row = at / across;
         double x = at % across * (wide + gap());
-        head.resizeRelocate(x, at / across * (high + gap()), wide, high);
+        head.resizeRelocate(x, row * (high + gap()), wide, high);
       }
     }
   }
