@@ -220,7 +220,7 @@ class DemoFlowTest {
 
   private void money() {
     between("Money");
-    shows("is over the budget by", "paid 249.50", "saved by reuse");
+    shows("is over the budget by", "saved by reuse");
   }
 
   private void putTogether() {
@@ -257,7 +257,10 @@ class DemoFlowTest {
     between("Build record");
     shows("Build record", "NOT CHECKED");
     press("Look and print", "Save as PDF", "Choose this folder");
-    assertThat(window.reported()).hasSize(1);
+    assertThat(window.reported())
+        .extracting(Object::toString)
+        .filteredOn(name -> name.endsWith("build-record.pdf"))
+        .hasSize(1);
     shows("The record is ");
   }
 }

@@ -14,6 +14,7 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.FailedScreen;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.RestOfRailScreen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.files.FilesScreen;
@@ -123,7 +124,11 @@ final class Gallery {
   private static void more(SampleWindow window) {
     jobHome(window);
     window.layOut();
-    window.pressRail(window.shell.desk().settings().textPercent() > 100 ? "Other" : "More");
+    String words = window.shell.desk().settings().textPercent() > 100 ? "Other" : "More";
+    window.pressRail(words);
+    if (window.shell.current() instanceof RestOfRailScreen) {
+      window.press(words);
+    }
   }
 
   private static void jobHome(SampleWindow window) {

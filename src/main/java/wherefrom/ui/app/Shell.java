@@ -201,6 +201,7 @@ public final class Shell extends StackPane implements Front {
 
   /** Lets the camera and the job go: the window closes. */
   public void close() {
+    down();
     camera.stop();
     desk.closeJob();
     desk.copying().finish();

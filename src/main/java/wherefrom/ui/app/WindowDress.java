@@ -94,6 +94,10 @@ final class WindowDress {
   /** What stands round the screen, as things are now. */
   void label(Screen screen, int depth, RailKeys keys, RunningWorks works) {
     boolean onJob = screen.onJob() && desk.job().isPresent();
+    if (screen.onJob() && !onJob) {
+      // The job is being closed under it.
+      return;
+    }
     title.show(screen.title(), onJob && screen.aside().isEmpty() ? name() : screen.aside());
     title.work(works.newest());
     rail.show(

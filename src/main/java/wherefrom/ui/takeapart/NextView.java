@@ -83,7 +83,8 @@ final class NextView extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return Math.max(keys.minWidth(-1), tag.minWidth(-1));
+    double least = Math.max(keys.minWidth(-1), tag.minWidth(-1));
+    return Math.max(least, touch.scale().px(NARROW_MM));
   }
 
   @Override

@@ -163,7 +163,7 @@ class CopyingTest {
     assertThat(one.awaitTermination(20, TimeUnit.SECONDS)).isTrue();
     in(window, () -> window.pressRail("More"));
     assertThat(words(window))
-        .contains("The copy was stopped. It is made again after the next step")
+        .contains("The copy was stopped. It starts again after the next step")
         .contains("Not copied yet.")
         .doesNotContain("Copying the job");
   }

@@ -97,7 +97,12 @@ class LiveCameraTest {
         return at;
       }
     }
-    throw new AssertionError(words + " is never shown from frame " + from + " on");
+    throw new AssertionError(
+        words
+            + " is never shown from frame "
+            + from
+            + " on, but "
+            + noted.stream().map(Noted::screen).distinct().toList());
   }
 
   /** The frame on which the words come up; the tag must be readable, and not for long. */
@@ -136,11 +141,11 @@ class LiveCameraTest {
     open(FfmpegCameras.clip(clip), ScreenId.PUT_TOGETHER, job);
     List<Noted> noted = camera.toItsEnd();
 
-    int hand = shown(noted, 0, three, "Part in hand 3 EX pushrod");
+    int hand = shown(noted, 0, three, "top end up 3 EX pushrod");
     int right = shown(noted, hand, card(job, "3EX"), "RIGHT PLACE 3 EX pushrod");
-    int next = shown(noted, right, five, "Part in hand 5 EX pushrod");
+    int next = shown(noted, right, five, "top end up 5 EX pushrod");
     int stop = shown(noted, next, card(job, "7EX"), "STOP");
-    assertThat(noted.get(stop).screen()).contains("This came from 5 EX", "You are at 7 EX");
+    assertThat(noted.get(stop).screen()).contains("From: 5 EX", "Here: 7 EX");
     int solved = shown(noted, stop, seven, "RIGHT PLACE 7 EX pushrod");
     int two = first(noted, stop, "2 tags are in view. Cover all but one.");
     assertThat(two).isLessThan(solved);
@@ -164,11 +169,11 @@ class LiveCameraTest {
             .write(folder.resolve("two.avi"));
     open(FfmpegCameras.clip(clip), ScreenId.PUT_TOGETHER, job);
     List<Noted> noted = camera.toItsEnd();
-    int asked = first(noted, 4, "NOT READ YET 2 tags are in view. Cover all but one.");
+    int asked = first(noted, 4, "Not read yet 2 tags are in view. Cover all but one.");
     assertThat(asked).isBetween(4 + Hints.SEVERAL_STAY - 1, 4 + Hints.SEVERAL_STAY + MOST_BEHIND);
     assertThat(noted.get(noted.size() - 1).screen())
-        .contains("Part in hand 3 EX pushrod")
-        .doesNotContain("NOT READ YET");
+        .contains("top end up 3 EX pushrod")
+        .doesNotContain("Not read yet");
   }
 
   @Test
@@ -194,10 +199,10 @@ class LiveCameraTest {
     long before = System.nanoTime();
     assertThat(words()).contains("Put together", "Scan a part and its place card");
     assertThat(System.nanoTime() - before).isLessThan(TimeUnit.MILLISECONDS.toNanos(500));
-    assertThat(camera.noted()).noneMatch(frame -> frame.screen().contains("Part in hand"));
+    assertThat(camera.noted()).noneMatch(frame -> frame.screen().contains("Now scan the place card"));
     Toolkit.on(
         () -> {
-          window.shell.desk().navigator().home();
+          window.shell.desk().navigator().show(ScreenId.SETTINGS);
           return true;
         });
     assertThat(camera.isClosedWithin(3)).isTrue();

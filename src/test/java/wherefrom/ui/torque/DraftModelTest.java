@@ -28,7 +28,7 @@ class DraftModelTest {
     assertThat(refusal()).contains("where the figures come from");
     draft.source("manual, p. 12");
     assertThat(refusal()).contains("Start with a torque stage");
-    assertThat(draft.add("30 mm")).contains("is no stage");
+    assertThat(draft.add("30 mm")).contains("is not a stage");
     assertThat(draft.add("30,5 N·m")).isEmpty();
     assertThat(draft.begin(new TorqueBook(sample.job))).isInstanceOf(TorqueStep.Done.class);
   }
