@@ -261,6 +261,6 @@ class DemoFlowTest {
         .extracting(Object::toString)
         .filteredOn(name -> name.endsWith("build-record.pdf"))
         .hasSize(1);
-    shows("The record is ");
+    shows("build-record.pdf");
   }
 }
