@@ -152,7 +152,7 @@ class FitVerdictsTest {
     String other = shop.begin("neighbor");
     Shop.Outcome stopped = fit(shop.codes(other, PUSHROD).tag(), card(PUSHROD));
     assertStopped(stopped, "wrong engine");
-    assertThat(stopped.out()).contains("neighbour");
+    assertThat(stopped.out()).contains("neighbor");
   }
 
   @Test

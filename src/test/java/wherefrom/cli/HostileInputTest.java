@@ -47,7 +47,7 @@ class HostileInputTest {
     refused(shop.run("tags", "--job", job, "--stock", pipe, "--out", shop.path("t.pdf")), "a pipe");
     refused(shop.run("money", "in", "--job", job, pipe), "a pipe");
     refused(shop.run("photo", "--job", job, "lobe@3EX", pipe), "a pipe");
-    refused(shop.run("read", pipe), "is no file of a picture");
+    refused(shop.run("read", pipe), "is not a picture file");
     refused(shop.run("import", pipe, "--folder", shop.path("shop")), "There is no file");
   }
 
@@ -93,7 +93,7 @@ class HostileInputTest {
             file.toString(),
             "--name",
             "x"),
-        "a field is there twice at line ");
+        "a field stands twice at line ");
   }
 
   @Test

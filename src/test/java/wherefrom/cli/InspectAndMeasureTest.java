@@ -72,7 +72,7 @@ class InspectAndMeasureTest {
             "--answer",
             "fail",
             "--json");
-    assertThat(failed.out()).contains("\"R25: ").contains("\"answer\"").contains("fail");
+    assertThat(failed.out()).contains("\"rule 25: ").contains("\"answer\"").contains("fail");
   }
 
   @Test

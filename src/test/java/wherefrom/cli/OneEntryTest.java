@@ -215,6 +215,12 @@ class OneEntryTest {
     Path photo = folder.resolve("photo.png");
     ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
     call(1, "photo", tag3, photo.toString());
+    Path pictures = Files.createDirectory(folder.resolve("pictures"));
+    ImageIO.write(
+        new BufferedImage(30, 40, BufferedImage.TYPE_INT_RGB),
+        "png",
+        pictures.resolve("one.png").toFile());
+    call(1, "photos", pictures.toString(), "--engine");
     call(0, "tool list");
     call(1, "tool zero", "--name", "caliper", "--shows", "0in");
     call(0, "limit list");

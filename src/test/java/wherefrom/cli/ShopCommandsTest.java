@@ -183,8 +183,8 @@ class ShopCommandsTest {
         shop.right("record", "--job", job, "--out", pdf.toString(), "--csv", csv.toString());
     assertThat(record.lines())
         .contains("Parts taken out\t74 of 74\tnone", "Inspected or measured\t0 of 74\t74");
-    assertThat(text(pdf)).contains("Build record: engine", "In short", "NOT CHECKED");
-    assertThat(csv).content().contains("NOT CHECKED", "Places still open: 16 pushrods");
+    assertThat(text(pdf)).contains("BUILD RECORD", "V8, odd and even banks", "NOT CHECKED");
+    assertThat(csv).content().contains("NOT CHECKED", "Places to fit: 16 pushrods");
   }
 
   static String text(Path pdf) throws IOException {

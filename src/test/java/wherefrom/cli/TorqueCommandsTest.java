@@ -133,7 +133,7 @@ class TorqueCommandsTest {
   @Test
   void whatIsMissingOrWrongIsSaidAndNothingIsWritten() {
     assertThat(torque("new", with(9, "30")).err()).contains("has no unit");
-    assertThat(torque("new", with(9, "30mm")).err()).contains("is no stage");
+    assertThat(torque("new", with(9, "30mm")).err()).contains("is not a stage");
     assertThat(torque("new", with(10, "20N·m")).err()).contains("more than the one before");
     assertThat(torque("new", with(7, " ")).err()).contains("how the threads are prepared");
     assertThat(torque("new", with(13, " ")).err()).contains("where the figures come from");
@@ -153,8 +153,8 @@ class TorqueCommandsTest {
     right("new", HEAD);
     assertThat(torque("undo", "--card", "1").err()).contains("No bolt is ticked");
     right("drop", "--card", "1", "--reason", "gasket slipped");
-    assertThat(torque("tick", "--card", "1", "--person", "A").err()).contains("that holds");
+    assertThat(torque("tick", "--card", "1", "--person", "A").err()).contains("in use");
     assertThat(right("new", HEAD)).startsWith("Torque card 2");
-    assertThat(recordLines()).anyMatch(line -> line.contains("given up: gasket slipped"));
+    assertThat(recordLines()).anyMatch(line -> line.contains("dropped: gasket slipped"));
   }
 }

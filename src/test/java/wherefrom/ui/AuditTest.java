@@ -40,9 +40,7 @@ class AuditTest {
           ? everySight()
           : List.of(
               new Sight(Glass.TABLET, 100, Look.LIGHT),
-              new Sight(Glass.SMALL, 200, Look.DARK),
-              new Sight(Glass.LAPTOP, 150, Look.LIGHT),
-              new Sight(Glass.UPRIGHT, 100, Look.DARK));
+              new Sight(Glass.SMALL, 200, Look.DARK));
 
   private static List<Sight> everySight() {
     List<Sight> sights = new ArrayList<>();

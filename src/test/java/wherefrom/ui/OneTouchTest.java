@@ -16,7 +16,7 @@ import wherefrom.ui.sample.SampleWindow;
  * names the keys that are meant to write more.
  */
 class OneTouchTest {
-  private static final int MOST_KEYS = 60;
+  private static final int MOST_KEYS = 30;
 
   private int pressed;
   private int wrote;
@@ -27,11 +27,7 @@ class OneTouchTest {
     String[] wanted = System.getProperty("shots", "").split(",", -1);
     for (Shot shot : Gallery.all()) {
       if (Stream.of(wanted).anyMatch(shot.name()::startsWith)) {
-        Toolkit.on(
-            () -> {
-              walk(shot, faults);
-              return faults;
-            });
+        walk(shot, faults);
       }
     }
     assertThat(faults).isEmpty();
@@ -44,20 +40,33 @@ class OneTouchTest {
    * where it does not.
    */
   private void walk(Shot shot, List<String> faults) {
-    SampleWindow window = open(shot);
+    SampleWindow window = Toolkit.on(() -> open(shot));
     for (int key = 0; key < MOST_KEYS; key++) {
-      if (!isUp(window, shot)) {
-        window.shell.back();
-        window.layOut();
-      }
-      if (!isUp(window, shot)) {
-        window = open(shot);
-      }
-      if (window.shell.desk().job().isEmpty() || key >= keys(window).size()) {
+      int at = key;
+      SampleWindow before = window;
+      window = Toolkit.on(() -> again(shot, before));
+      SampleWindow now = window;
+      if (!Toolkit.on(() -> pressed(shot, now, at, faults))) {
         return;
       }
-      press(shot, window, keys(window).get(key), faults);
     }
+  }
+
+  private static SampleWindow again(Shot shot, SampleWindow window) {
+    if (!isUp(window, shot)) {
+      window.shell.back();
+      window.layOut();
+    }
+    return isUp(window, shot) ? window : open(shot);
+  }
+
+  /** Whether there was such a key. */
+  private boolean pressed(Shot shot, SampleWindow window, int at, List<String> faults) {
+    if (window.shell.desk().job().isEmpty() || at >= keys(window).size()) {
+      return false;
+    }
+    press(shot, window, keys(window).get(at), faults);
+    return true;
   }
 
   private static boolean isUp(SampleWindow window, Shot shot) {

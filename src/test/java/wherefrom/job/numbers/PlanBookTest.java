@@ -194,6 +194,6 @@ class PlanBookTest {
     assertThat(lines("installed-height", "1.660 in")).isEmpty();
     assertThat(PlanFollowing.of(job, column(1)).checks())
         .anySatisfy(check -> assertThat(check).contains("coil bind", "(rule 30)"))
-        .anySatisfy(check -> assertThat(check).contains("seat load and open load"));
+        .anySatisfy(check -> assertThat(check).contains("seat and open load"));
   }
 }
