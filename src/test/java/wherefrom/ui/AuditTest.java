@@ -39,8 +39,7 @@ class AuditTest {
       Boolean.getBoolean("audit.whole")
           ? everySight()
           : List.of(
-              new Sight(Glass.TABLET, 100, Look.LIGHT),
-              new Sight(Glass.SMALL, 200, Look.DARK));
+              new Sight(Glass.TABLET, 100, Look.LIGHT), new Sight(Glass.SMALL, 200, Look.DARK));
 
   private static List<Sight> everySight() {
     List<Sight> sights = new ArrayList<>();

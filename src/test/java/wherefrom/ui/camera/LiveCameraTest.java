@@ -199,7 +199,8 @@ class LiveCameraTest {
     long before = System.nanoTime();
     assertThat(words()).contains("Put together", "Scan a part and its place card");
     assertThat(System.nanoTime() - before).isLessThan(TimeUnit.MILLISECONDS.toNanos(500));
-    assertThat(camera.noted()).noneMatch(frame -> frame.screen().contains("Now scan the place card"));
+    assertThat(camera.noted())
+        .noneMatch(frame -> frame.screen().contains("Now scan the place card"));
     Toolkit.on(
         () -> {
           window.shell.desk().navigator().show(ScreenId.SETTINGS);

@@ -136,7 +136,8 @@ class DecideModelTest {
   @Test
   void aBannedPartCannotBeDecidedForReuseAndTheSentenceNamesTheRule() {
     look("main-shell@M2L", Look.FAIL);
-    assertThat(part("main-shell@M1L").decide(Decision.REUSE, "it looks good")).contains("(rule 22; ");
+    assertThat(part("main-shell@M1L").decide(Decision.REUSE, "it looks good"))
+        .contains("(rule 22; ");
     assertThat(part("main-shell@M1L").decision()).isEqualTo(Optional.empty());
   }
 
