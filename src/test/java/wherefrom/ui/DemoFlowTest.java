@@ -221,6 +221,8 @@ class DemoFlowTest {
   private void money() {
     between("Money");
     shows("is over the budget by", "saved by reuse");
+    press("Down");
+    shows("paid 249.50");
   }
 
   private void putTogether() {

@@ -16,7 +16,7 @@ import wherefrom.ui.sample.SampleWindow;
  * names the keys that are meant to write more.
  */
 class OneTouchTest {
-  private static final int MOST_KEYS = 30;
+  private static final int MOST_KEYS = 60;
 
   private int pressed;
   private int wrote;
