@@ -2,6 +2,7 @@ package wherefrom.doors;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -10,14 +11,14 @@ import wherefrom.cli.Shop;
 
 /** Command lines of known commands and options with odd values; they write in one room only. */
 final class CallMaker {
-  private static final Pattern OPTION = Pattern.compile("--[a-z-]+");
-  private static final Set<String> PATHS =
-      Set.of("--out", "--csv", "--folder", "--to", "--picture", "--layout-file");
+  private static final Pattern OPTION = Pattern.compile("(--[a-z-]+)(?:=([A-Za-z.]+))?");
+  private static final Pattern PATH = Pattern.compile("F\\.\\w+|FILE.*|DIR|FOLDER|JOBS|PICTURE");
 
   /** A command and its options. */
   private record Known(List<String> name, List<String> options) {}
 
   private final List<Known> commands = new ArrayList<>();
+  private final Set<String> paths = new HashSet<>(Set.of("--picture", "--layout-file"));
   private final Path room;
   private final String job;
   private final List<String> tags;
@@ -33,7 +34,10 @@ final class CallMaker {
       List<String> options = new ArrayList<>();
       Matcher option = OPTION.matcher(shop.right(asked.toArray(String[]::new)).out());
       while (option.find()) {
-        options.add(option.group());
+        options.add(option.group(1));
+        if (option.group(2) != null && PATH.matcher(option.group(2)).matches()) {
+          paths.add(option.group(1));
+        }
       }
       commands.add(new Known(name, options));
     }
@@ -49,7 +53,7 @@ final class CallMaker {
       String option = nonsense.one(known.options());
       if (!option.equals("--job")) {
         words.add(option);
-        words.add(PATHS.contains(option) ? path(nonsense) : value(nonsense));
+        words.add(paths.contains(option) ? path(nonsense) : value(nonsense));
       }
     }
     while (nonsense.below(2) == 0) {
