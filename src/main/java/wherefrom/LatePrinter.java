@@ -18,7 +18,7 @@ final class LatePrinter implements SheetPrinter {
   private final Supplier<SheetPrinter> printer;
 
   LatePrinter(Supplier<SheetPrinter> make) {
-    printer = new Once<>(make);
+    printer = new Lazy<>(make);
   }
 
   @Override

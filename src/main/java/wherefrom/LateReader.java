@@ -15,7 +15,7 @@ final class LateReader implements TagReader {
   private final Supplier<TagReader> reader;
 
   LateReader(Supplier<TagReader> make) {
-    reader = new Once<>(make);
+    reader = new Lazy<>(make);
   }
 
   @Override

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.logging.Logger;
 import wherefrom.cli.CommandLine;
 import wherefrom.files.ExportedJobs;
-import wherefrom.job.ports.Equipment;
+import wherefrom.job.ports.Services;
 import wherefrom.job.ports.Tidying;
 import wherefrom.sound.ToneSounds;
 import wherefrom.ui.Start;
@@ -39,24 +39,24 @@ public final class Main {
     HomeFolders folders = Wiring.folders();
     Caches.in(folders.cache());
     RunLog.begin(folders.settings());
-    Equipment equipment = Wiring.equipment(Clock.systemUTC());
+    Services services = Wiring.services(Clock.systemUTC());
     List<String> words = List.of(arguments);
     if (words.stream().allMatch(ExportedJobs::isNamed)) {
-      openWindow(equipment, words.stream().map(Path::of).toList());
+      openWindow(services, words.stream().map(Path::of).toList());
       return;
     }
     CommandLine commands =
         new CommandLine(
-            equipment,
+            services,
             new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
             utf8(FileDescriptor.out),
             utf8(FileDescriptor.err));
     System.exit(commands.run(words));
   }
 
-  private static void openWindow(Equipment equipment, List<Path> exported) {
+  private static void openWindow(Services services, List<Path> exported) {
     try {
-      Window.open(equipment, exported);
+      Window.open(services, exported);
     } catch (UnsupportedOperationException e) {
       // What JavaFX throws where there is no display.
       utf8(FileDescriptor.err)
@@ -75,13 +75,13 @@ public final class Main {
 
   /** Apart, so that a command never loads the window's classes. */
   private static final class Window {
-    static void open(Equipment equipment, List<Path> exported) {
-      LOGGER.info("The window opens: Wherefrom " + equipment.program().version());
-      Thread tidying = new Thread(() -> Tidying.all(equipment), "tidying");
+    static void open(Services services, List<Path> exported) {
+      LOGGER.info("The window opens: Wherefrom " + services.program().version());
+      Thread tidying = new Thread(() -> Tidying.all(services), "tidying");
       tidying.setDaemon(true);
       tidying.start();
-      double volume = equipment.settings().load().sound() ? VOLUME : 0;
-      Start.run(equipment, System::nanoTime, new ToneSounds(volume), exported);
+      double volume = services.settings().load().sound() ? VOLUME : 0;
+      Start.run(services, System::nanoTime, new ToneSounds(volume), exported);
     }
   }
 }

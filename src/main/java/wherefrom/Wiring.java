@@ -7,8 +7,8 @@ import java.time.Clock;
 import java.util.function.Supplier;
 import wherefrom.job.BuiltVersion;
 import wherefrom.job.image.Cameras;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.ports.Program;
+import wherefrom.job.ports.Services;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -24,7 +24,7 @@ import wherefrom.scan.picture.PictureFiles;
 import wherefrom.settings.FileSettings;
 
 /**
- * Puts the equipment together. What takes time to load, such as the label stock, the reader and
+ * Puts the services together. What takes time to load, such as the label stock, the reader and
  * random numbers, is loaded when it is first used.
  */
 final class Wiring {
@@ -33,9 +33,9 @@ final class Wiring {
 
   private Wiring() {}
 
-  static Equipment equipment(Clock clock) {
-    Supplier<SecureRandom> random = new Once<>(SecureRandom::new);
-    return new Equipment(
+  static Services services(Clock clock) {
+    Supplier<SecureRandom> random = new Lazy<>(SecureRandom::new);
+    return new Services(
         folder -> new FileShelf(folder, clock, () -> random.get().nextInt()),
         new LayoutJson(),
         new JobArchives(),

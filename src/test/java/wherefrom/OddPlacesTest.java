@@ -33,7 +33,7 @@ class OddPlacesTest {
   static final class Say {
     public static void main(String[] arguments) {
       System.out.println(Wiring.folders().settings());
-      System.out.println(Wiring.equipment(Clock.systemUTC()).settings().load().shop());
+      System.out.println(Wiring.services(Clock.systemUTC()).settings().load().shop());
     }
   }
 

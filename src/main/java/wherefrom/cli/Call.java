@@ -17,7 +17,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import wherefrom.job.ports.Equipment;
+import wherefrom.job.ports.Services;
 
 /** The words of a call, read by picocli. */
 final class Call {
@@ -29,14 +29,14 @@ final class Call {
   private static final String END_OF_OPTIONS = "--";
 
   private final Command command;
-  private final Equipment equipment;
+  private final Services services;
   private final BufferedReader in;
   private final Map<String, List<String>> options = new LinkedHashMap<>();
   private final List<String> operands = new ArrayList<>();
 
-  private Call(Command command, Equipment equipment, BufferedReader in) {
+  private Call(Command command, Services services, BufferedReader in) {
     this.command = command;
-    this.equipment = equipment;
+    this.services = services;
     this.in = in;
   }
 
@@ -44,9 +44,9 @@ final class Call {
    * @param words what follows the command's name; behind {@code --} everything is an operand
    * @param in where codes come from that are not in the call
    */
-  static Call of(Command command, List<String> words, Equipment equipment, BufferedReader in)
+  static Call of(Command command, List<String> words, Services services, BufferedReader in)
       throws BadInput {
-    Call call = new Call(command, equipment, in);
+    Call call = new Call(command, services, in);
     call.requireShort(words);
     try {
       call.read(words);
@@ -153,8 +153,8 @@ final class Call {
   }
 
   /** What the command works with. */
-  Equipment equipment() {
-    return equipment;
+  Services services() {
+    return services;
   }
 
   /** Standard input. */

@@ -40,17 +40,17 @@ record Command(
 
   /** What a command does with an open job. */
   interface JobDeed {
-    Status run(Bench bench, Call call, Answer answer) throws BadInput, IOException;
+    Status run(OpenedJob bench, Call call, Answer answer) throws BadInput, IOException;
   }
 
   /** The rows that a command lists of an open job. */
   interface Lister {
-    Stream<? extends Row> list(Bench bench, Call call) throws BadInput, IOException;
+    Stream<? extends Row> list(OpenedJob bench, Call call) throws BadInput, IOException;
   }
 
   /** The one row that a command tells after what it did with an open job. */
   interface Teller {
-    Row tell(Bench bench, Call call) throws BadInput, IOException;
+    Row tell(OpenedJob bench, Call call) throws BadInput, IOException;
   }
 
   Command {
@@ -84,7 +84,7 @@ record Command(
   }
 
   private static Status run(JobDeed what, Call call, Answer answer) throws BadInput, IOException {
-    try (Bench bench = Bench.open(call, answer)) {
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
       return what.run(bench, call, answer);
     }
   }

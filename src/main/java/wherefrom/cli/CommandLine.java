@@ -10,7 +10,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
 import wherefrom.job.LogbookException;
-import wherefrom.job.ports.Equipment;
+import wherefrom.job.ports.Services;
 
 /**
  * Runs one command for a script: exit status 0 right, 1 stopped, 2 bad input with a sentence on
@@ -20,7 +20,7 @@ public final class CommandLine {
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
   private static final Set<String> HELP = Set.of("help", "--help", "-h");
 
-  private final Equipment equipment;
+  private final Services services;
   private final BufferedReader in;
   private final PrintStream out;
   private final PrintStream err;
@@ -28,8 +28,8 @@ public final class CommandLine {
   /**
    * @param in where codes come from that are not in the call
    */
-  public CommandLine(Equipment equipment, BufferedReader in, PrintStream out, PrintStream err) {
-    this.equipment = equipment;
+  public CommandLine(Services services, BufferedReader in, PrintStream out, PrintStream err) {
+    this.services = services;
     this.in = in;
     this.out = out;
     this.err = err;
@@ -42,7 +42,7 @@ public final class CommandLine {
       return Status.RIGHT.exit();
     }
     if (words.get(0).equals("--version")) {
-      out.println("Wherefrom " + equipment.program().version());
+      out.println("Wherefrom " + services.program().version());
       return Status.RIGHT.exit();
     }
     if (HELP.contains(words.get(0))) {
@@ -80,14 +80,14 @@ public final class CommandLine {
   private Status run(Command command, List<String> words, Answer answer)
       throws BadInput, IOException {
     int name = command.name().split(" ").length;
-    Call call = Call.of(command, words.subList(name, words.size()), equipment, in);
+    Call call = Call.of(command, words.subList(name, words.size()), services, in);
     if (call.has(Option.HELP)) {
       out.print(HelpTexts.of(command));
       return Status.RIGHT;
     }
     Status status = command.deed().run(call, answer);
     answer.finish();
-    equipment.settings().faults().forEach(answer::say);
+    services.settings().faults().forEach(answer::say);
     return status;
   }
 

@@ -41,7 +41,7 @@ final class DebrisCommands {
             .onJob(DebrisCommands::map));
   }
 
-  private static Row found(Bench bench, Call call) throws BadInput {
+  private static Row found(OpenedJob bench, Call call) throws BadInput {
     if (call.operands().size() != 2) {
       throw call.wrong("Give a place and what was found.");
     }
@@ -53,7 +53,7 @@ final class DebrisCommands {
         suspect, Json.object("place", Names.of(place), "what", Names.of(look), "suspect", suspect));
   }
 
-  private static Row opened(Bench bench, Call call) throws BadInput {
+  private static Row opened(OpenedJob bench, Call call) throws BadInput {
     String what = call.operand("Give one opening.");
     Opening opening = Names.find(Opening.class, "opening", what);
     Look look = Names.find(Look.class, "answer", call.get("--answer"));
@@ -101,7 +101,7 @@ final class DebrisCommands {
     }
   }
 
-  private static Status map(Bench bench, Call call, Answer answer) {
+  private static Status map(OpenedJob bench, Call call, Answer answer) {
     DebrisMap map = new DebrisBook(bench.job()).map();
     answer.only(MapRow.of(map));
     return Status.stoppedIf(!map.question().wanted().isEmpty());

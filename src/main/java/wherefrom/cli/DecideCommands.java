@@ -32,7 +32,7 @@ final class DecideCommands {
 
   private record ProposalRow(String code, String part, String proposed, List<Reason> reasons)
       implements Row {
-    static ProposalRow of(Bench bench, Part part) {
+    static ProposalRow of(OpenedJob bench, Part part) {
       Proposal proposal = new Deciding(bench.job()).propose(part.item());
       return new ProposalRow(
           bench.digits(part),
@@ -87,7 +87,7 @@ final class DecideCommands {
         .onJob(DecideCommands::ask);
   }
 
-  private static Status ask(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status ask(OpenedJob bench, Call call, Answer answer) throws BadInput {
     String which = call.operand("Give every or suspect.");
     if (!List.of("every", "suspect").contains(which)) {
       throw call.wrong("Give every or suspect.");
@@ -123,7 +123,8 @@ final class DecideCommands {
         .onJob(DecideCommands::decide);
   }
 
-  private static Status decide(Bench bench, Call call, Answer answer) throws BadInput, IOException {
+  private static Status decide(OpenedJob bench, Call call, Answer answer)
+      throws BadInput, IOException {
     Decision decision = decision(call);
     String reason = call.get(Option.REASON);
     return Codes.each(
@@ -139,7 +140,7 @@ final class DecideCommands {
         .onJob(DecideCommands::set);
   }
 
-  private static Status set(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status set(OpenedJob bench, Call call, Answer answer) throws BadInput {
     String key = call.operand("Give one kind of part.");
     PartKind kind = Names.find(PartKind.class, "kind of part", key);
     List<Part> parts =
@@ -163,7 +164,7 @@ final class DecideCommands {
   }
 
   private static Status decide(
-      Bench bench, Answer answer, List<Part> parts, Decision decision, String reason)
+      OpenedJob bench, Answer answer, List<Part> parts, Decision decision, String reason)
       throws BadInput {
     List<Integer> items = parts.stream().map(Part::item).toList();
     Deciding.Answer decided = new Deciding(bench.job()).decide(items, decision, reason);

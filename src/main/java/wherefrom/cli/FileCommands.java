@@ -35,7 +35,7 @@ final class FileCommands {
         .noting("Exit status: 0 when nothing is damaged, 1 when something is.")
         .does(
             (call, answer) -> {
-              List<CheckFinding> findings = call.equipment().checks().check(call.path("--job"));
+              List<CheckFinding> findings = call.services().checks().check(call.path("--job"));
               findings.stream().map(FindingRow::of).forEach(answer::row);
               return Status.stoppedIf(
                   findings.stream()
@@ -76,7 +76,7 @@ final class FileCommands {
         .does(
             (call, answer) -> {
               Backups.Copied copied =
-                  call.equipment().backups().copy(call.path("--job"), call.path("--to"));
+                  call.services().backups().copy(call.path("--job"), call.path("--to"));
               answer.only(new CopiedRow(copied));
               return said(copied.damage(), answer);
             });
@@ -103,7 +103,7 @@ final class FileCommands {
   private static Status export(Call call, Answer answer) throws BadInput, IOException {
     Path job = call.path("--job");
     Outlet outlet = Outlet.get(call, "--out", answer);
-    List<String> damage = Damage.of(call.equipment().checks(), job);
+    List<String> damage = Damage.of(call.services().checks(), job);
     if (!damage.isEmpty() && outlet.place() == Outlet.Place.TAKEN) {
       damage.forEach(answer::say);
       throw call.wrong(
@@ -112,7 +112,7 @@ final class FileCommands {
               + " may be a sound copy: it stays as it is. Give another name.");
     }
     if (outlet.place() == Outlet.Place.FREE) {
-      call.equipment().archives().export(job, Path.of(outlet.name()));
+      call.services().archives().export(job, Path.of(outlet.name()));
     } else {
       exportAside(call, job, outlet);
     }
@@ -128,7 +128,7 @@ final class FileCommands {
     Path folder = Files.createTempDirectory("wherefrom-");
     Path whole = folder.resolve("job.zip");
     try {
-      call.equipment().archives().export(job, whole);
+      call.services().archives().export(job, whole);
       outlet.write(out -> Files.copy(whole, out));
     } finally {
       Files.deleteIfExists(whole);
@@ -147,9 +147,9 @@ final class FileCommands {
             (call, answer) -> {
               Path file = call.path("FILE.zip", call.operand("Give the one file to import."));
               Path shop = call.path("--folder");
-              call.equipment().shelves().apply(shop).tidy();
-              Path job = call.equipment().archives().restore(file, shop);
-              List<String> damage = Damage.of(call.equipment().checks(), job);
+              call.services().shelves().apply(shop).tidy();
+              Path job = call.services().archives().restore(file, shop);
+              List<String> damage = Damage.of(call.services().checks(), job);
               answer.only(
                   new Row.Told(
                       "Imported into " + job.toString() + ".",
@@ -170,8 +170,8 @@ final class FileCommands {
             (call, answer) -> {
               Outlet outlet = Outlet.get(call, "--out", answer);
               boolean withJob = call.find("--job").isPresent();
-              String logbook = withJob ? call.equipment().archives().text(call.path("--job")) : "";
-              String text = call.equipment().program().report() + logbook;
+              String logbook = withJob ? call.services().archives().text(call.path("--job")) : "";
+              String text = call.services().program().report() + logbook;
               outlet.write(out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
               return answer.only(
                   new Row.Told(

@@ -10,7 +10,7 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.Undone;
 import wherefrom.job.puttogether.ToFit;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cycle;
 
@@ -39,7 +39,7 @@ final class FinishCommands {
     }
   }
 
-  private static Status undo(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status undo(OpenedJob bench, Call call, Answer answer) throws BadInput {
     OpenJob job = bench.job();
     EngineJob before = job.state();
     Optional<LoggedEntry> stop = job.takeBackStop();
@@ -121,13 +121,14 @@ final class FinishCommands {
               if (call.get(Option.REASON).isBlank()) {
                 throw call.wrong("Say why the place stays as it is.");
               }
-              try (Bench bench = Bench.open(call, answer)) {
+              try (OpenedJob bench = OpenedJob.open(call, answer)) {
                 return Codes.each(call, answer, code -> leave(bench, code.get(0), call, answer));
               }
             });
   }
 
-  private static Status leave(Bench bench, String code, Call call, Answer answer) throws BadInput {
+  private static Status leave(OpenedJob bench, String code, Call call, Answer answer)
+      throws BadInput {
     Place place = place(bench, code, call.find("--kind"));
     String reason = call.get(Option.REASON);
     boolean empty = bench.state().findSeated(place).isEmpty();
@@ -143,18 +144,18 @@ final class FinishCommands {
     return Status.RIGHT;
   }
 
-  private static Place place(Bench bench, String code, Optional<String> kind) throws BadInput {
-    Found found = bench.find(code);
-    if (found instanceof Found.APart part) {
+  private static Place place(OpenedJob bench, String code, Optional<String> kind) throws BadInput {
+    CodeLookup found = bench.find(code);
+    if (found instanceof CodeLookup.APart part) {
       return part.part().part().home();
     }
-    if (found instanceof Found.ASpot spot) {
+    if (found instanceof CodeLookup.ASpot spot) {
       return place(bench, spot.spot(), kind);
     }
     throw new BadInput(code + " does not name a place of this job: " + Meaning.sentence(found));
   }
 
-  private static Place place(Bench bench, Spot spot, Optional<String> kind) throws BadInput {
+  private static Place place(OpenedJob bench, Spot spot, Optional<String> kind) throws BadInput {
     List<Place> all =
         bench.state().places().stream().filter(place -> place.spot().equals(spot)).toList();
     List<Place> there =
@@ -180,7 +181,7 @@ final class FinishCommands {
         .does(
             (call, answer) -> {
               String key = call.operand("Give one section.");
-              try (Bench bench = Bench.open(call, answer)) {
+              try (OpenedJob bench = OpenedJob.open(call, answer)) {
                 FinishRow row = FinishRow.finish(bench, key);
                 answer.only(row);
                 return Status.stoppedIf(!row.finished());

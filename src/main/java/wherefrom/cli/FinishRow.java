@@ -24,7 +24,7 @@ record FinishRow(
     implements Row {
 
   /** Finishes a section, if it can be. */
-  static FinishRow finish(Bench bench, String key) throws BadInput {
+  static FinishRow finish(OpenedJob bench, String key) throws BadInput {
     ToFit all = new ToFit(bench.job());
     Section section = section(all, key);
     List<String> open = all.places(section).stream().map(Place::words).toList();
@@ -54,7 +54,7 @@ record FinishRow(
    * The cautions first, as in the window; then what the job shows as open, then what is always
    * done.
    */
-  private static List<FirstStart.Point> pointsBeforeStart(Bench bench) {
+  private static List<FirstStart.Point> pointsBeforeStart(OpenedJob bench) {
     List<FirstStart.Point> points = new ArrayList<>();
     for (Caution caution : Caution.atFirstStart()) {
       points.add(new FirstStart.Point("Caution", caution.sentence(), caution.source(), false));

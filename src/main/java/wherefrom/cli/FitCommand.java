@@ -30,7 +30,7 @@ final class FitCommand {
     if (reason.filter(String::isBlank).isPresent()) {
       throw call.wrong("--on-purpose: say why the part is fitted here on purpose.");
     }
-    try (Bench bench = Bench.open(call, answer)) {
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
       Pairing pairing = new Pairing(bench, answer, turned, reason);
       return Codes.eachPair(call, answer, pair -> pairing.fit(pair.get(0), pair.get(1)));
     }

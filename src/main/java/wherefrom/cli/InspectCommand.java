@@ -40,13 +40,13 @@ final class InspectCommand {
               if (!given.rest().isEmpty()) {
                 throw call.wrong("One part or feature at a time.");
               }
-              try (Bench bench = Bench.open(call, answer)) {
+              try (OpenedJob bench = OpenedJob.open(call, answer)) {
                 return run(bench, given.subject(), call, answer);
               }
             });
   }
 
-  private static Status run(Bench bench, Optional<String> given, Call call, Answer answer)
+  private static Status run(OpenedJob bench, Optional<String> given, Call call, Answer answer)
       throws BadInput {
     Inspecting inspecting = new Inspecting(bench.job());
     if (given.isEmpty()) {
@@ -64,7 +64,7 @@ final class InspectCommand {
   }
 
   private record UnlookedRow(String subject, String words, List<String> checks) implements Row {
-    static UnlookedRow of(Bench bench, Inspecting.Unlooked one) {
+    static UnlookedRow of(OpenedJob bench, Inspecting.Unlooked one) {
       List<String> keys = one.checks().stream().map(Check::key).toList();
       return new UnlookedRow(Subjects.code(bench, one.subject()), one.words(), keys);
     }

@@ -29,7 +29,7 @@ final class InstrumentCommands {
   }
 
   private record ToolRow(Tool tool, String zero) implements Row {
-    static ToolRow of(Bench bench, Tool tool) {
+    static ToolRow of(OpenedJob bench, Tool tool) {
       String zero = bench.state().measures().findZero(tool.name()).orElse("not checked");
       return new ToolRow(tool, zero);
     }

@@ -56,10 +56,10 @@ final class JobCommands {
   private static Status begin(Call call, Answer answer) throws BadInput, IOException {
     Path folder = call.wholePath("--folder");
     Path around = Optional.ofNullable(folder.getParent()).orElse(folder);
-    Shelf shelf = call.equipment().shelves().apply(around);
+    Shelf shelf = call.services().shelves().apply(around);
     Shelf.NewJob begun =
         new Shelf.NewJob(call.get("--name"), layout(shelf, call), tracked(call), units(call));
-    Unprintable.warning(call.equipment().printer(), List.of(begun.name())).ifPresent(answer::say);
+    Unprintable.warning(call.services().printer(), List.of(begun.name())).ifPresent(answer::say);
     try (OpenJob job = shelf.createIn(folder, begun)) {
       EngineJob now = job.state();
       String layout = now.layout().name();
@@ -89,7 +89,7 @@ final class JobCommands {
       throw call.wrong("Give either --layout or --layout-file.");
     }
     if (name.isEmpty()) {
-      return call.equipment().layouts().read(call.path("--layout-file"));
+      return call.services().layouts().read(call.path("--layout-file"));
     }
     return ReadyLayouts.find(name.get())
         .or(() -> own(shelf, name.get()))
@@ -121,7 +121,7 @@ final class JobCommands {
   private static UnitSystem units(Call call) throws BadInput {
     String units = call.text("--units").toLowerCase(Locale.ROOT);
     return switch (units) {
-      case "" -> call.equipment().settings().load().units();
+      case "" -> call.services().settings().load().units();
       case "inch" -> UnitSystem.INCH;
       case "metric", "mm" -> UnitSystem.METRIC;
       default -> throw call.wrong("--units: \"" + units + "\" is neither inch nor metric.");
@@ -155,7 +155,7 @@ final class JobCommands {
             });
   }
 
-  private static List<PartKind> toTrack(Bench bench, Call call) throws BadInput {
+  private static List<PartKind> toTrack(OpenedJob bench, Call call) throws BadInput {
     List<PartKind> kinds = new ArrayList<>();
     for (String key : call.listed("--kinds")) {
       kinds.addAll(
@@ -190,11 +190,11 @@ final class JobCommands {
         .does(
             (call, answer) -> {
               boolean given = call.find("--folder").isPresent();
-              Path shop = given ? call.path("--folder") : call.equipment().settings().load().shop();
+              Path shop = given ? call.path("--folder") : call.services().settings().load().shop();
               if (!Files.isDirectory(shop)) {
                 throw new BadInput("There is no folder " + shop + ". Give the jobs folder.");
               }
-              call.equipment().shelves().apply(shop).list().stream()
+              call.services().shelves().apply(shop).list().stream()
                   .map(JobRow::of)
                   .forEach(answer::row);
               return Status.RIGHT;
@@ -238,7 +238,7 @@ final class JobCommands {
 
   private record PlaceRow(String placeCard, String tag, String place, String key, String state)
       implements Row {
-    static PlaceRow of(Bench bench, Place place) {
+    static PlaceRow of(OpenedJob bench, Place place) {
       String card = bench.book().of(place.spot()).digits();
       String tag = bench.state().findOwner(place).map(bench::digits).orElse("");
       return new PlaceRow(

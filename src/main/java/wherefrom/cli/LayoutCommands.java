@@ -32,7 +32,7 @@ final class LayoutCommands {
             .noting("One line per stock: name, title, labels on a page, dots per inch.")
             .does(
                 (call, answer) -> {
-                  call.equipment().printer().listStocks().stream()
+                  call.services().printer().listStocks().stream()
                       .map(StockRow::of)
                       .forEach(answer::row);
                   return Status.RIGHT;
@@ -70,7 +70,7 @@ final class LayoutCommands {
   private static Status layouts(Call call, Answer answer) throws BadInput, IOException {
     List<Layout> layouts = new ArrayList<>(ReadyLayouts.all());
     if (call.find("--folder").isPresent()) {
-      layouts.addAll(call.equipment().shelves().apply(call.path("--folder")).listLayouts());
+      layouts.addAll(call.services().shelves().apply(call.path("--folder")).listLayouts());
     }
     if (call.operands().isEmpty()) {
       layouts.stream().map(LayoutRow::of).forEach(answer::row);
@@ -82,7 +82,7 @@ final class LayoutCommands {
       answer.row(LayoutRow.of(layout));
       return Status.RIGHT;
     }
-    call.equipment().layouts().write(layout, outlet.get().out());
+    call.services().layouts().write(layout, outlet.get().out());
     return answer.only(new Written(layout.name(), outlet.get().name()));
   }
 

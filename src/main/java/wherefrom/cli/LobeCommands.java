@@ -15,7 +15,7 @@ final class LobeCommands {
 
   private LobeCommands() {}
 
-  private static ValveSpot lobe(Bench bench, Call call) throws BadInput {
+  private static ValveSpot lobe(OpenedJob bench, Call call) throws BadInput {
     String key = call.get(LOBE);
     return Spots.valves(bench.state().layout()).stream()
         .filter(lobe -> lobe.key().equalsIgnoreCase(key))
@@ -47,7 +47,7 @@ final class LobeCommands {
         .tells(LobeCommands::read);
   }
 
-  private static Row read(Bench bench, Call call) throws BadInput, IOException {
+  private static Row read(OpenedJob bench, Call call) throws BadInput, IOException {
     ValveSpot lobe = lobe(bench, call);
     TimingBook book = new TimingBook(bench.job());
     List<String> texts = texts(call);

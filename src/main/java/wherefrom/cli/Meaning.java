@@ -3,7 +3,7 @@ package wherefrom.cli;
 import java.util.Locale;
 import java.util.Map;
 import wherefrom.job.JobPartNames;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.TagCode;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Verdict;
@@ -14,12 +14,12 @@ import wherefrom.text.Words;
 final class Meaning {
   private Meaning() {}
 
-  static String of(Found found) {
+  static String of(CodeLookup found) {
     return found.words();
   }
 
   /** The same with a full stop. */
-  static String sentence(Found found) {
+  static String sentence(CodeLookup found) {
     String words = of(found);
     return words.endsWith(".") ? words : words + ".";
   }
@@ -36,7 +36,7 @@ final class Meaning {
 
   /** A verdict as a row: its word, then its sentence with the way out; its lines in the JSON. */
   record Judged(Verdict verdict, VerdictWords words) implements Row {
-    static Judged of(Bench bench, Verdict verdict) {
+    static Judged of(OpenedJob bench, Verdict verdict) {
       return new Judged(verdict, Meaning.words(bench, verdict));
     }
 
@@ -62,7 +62,7 @@ final class Meaning {
   }
 
   /** All that a verdict says of this job. */
-  static VerdictWords words(Bench bench, Verdict verdict) {
+  static VerdictWords words(OpenedJob bench, Verdict verdict) {
     return verdict.words(new JobPartNames(bench.state()));
   }
 

@@ -42,7 +42,7 @@ final class MeasureCommand {
         .onJob(MeasureCommand::run);
   }
 
-  private static Status run(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status run(OpenedJob bench, Call call, Answer answer) throws BadInput {
     Subjects.Call given = Subjects.split(call.operands());
     if (call.has(UNDECIDED)) {
       bench.state().measures().all().stream()
@@ -86,7 +86,7 @@ final class MeasureCommand {
     }
   }
 
-  private static Row measured(Bench bench, Subject subject, ReadingPlan plan) {
+  private static Row measured(OpenedJob bench, Subject subject, ReadingPlan plan) {
     Optional<MeasuredResult> result = bench.state().measures().findResult(subject, plan.key());
     return result.isPresent()
         ? new ResultRow(bench, result.get())
@@ -96,7 +96,8 @@ final class MeasureCommand {
   }
 
   private static Status take(
-      Bench bench, Subject subject, List<String> sizes, Call call, Answer answer) throws BadInput {
+      OpenedJob bench, Subject subject, List<String> sizes, Call call, Answer answer)
+      throws BadInput {
     Measuring.Answer came = new Measuring(bench.job()).take(entry(subject, sizes, call));
     return came.<Ending>match(
             kept -> () -> answer.only(new ResultRow(bench, kept.result())),

@@ -12,7 +12,7 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.MoneyCsv;
-import wherefrom.quantity.Tender;
+import wherefrom.quantity.JobCurrency;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -49,7 +49,7 @@ final class MoneyCommands {
         .tells(MoneyCommands::note);
   }
 
-  private static Row note(Bench bench, Call call) throws BadInput {
+  private static Row note(OpenedJob bench, Call call) throws BadInput {
     MoneyBook book = new MoneyBook(bench.job());
     CostState state = state(call);
     int line = call.number("--line", 0, 1, MOST);
@@ -117,7 +117,7 @@ final class MoneyCommands {
         .onJob(MoneyCommands::price);
   }
 
-  private static Status price(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status price(OpenedJob bench, Call call, Answer answer) throws BadInput {
     MoneyBook book = new MoneyBook(bench.job());
     Optional<String> what = call.find("--what");
     if (what.isPresent()) {
@@ -125,7 +125,7 @@ final class MoneyCommands {
       return answer.only(
           said(book.begin(Locale.getDefault(), () -> book.setPrice(what.get(), amount))));
     }
-    Tender tender = book.tender(Locale.getDefault());
+    JobCurrency tender = book.tender(Locale.getDefault());
     book.prices().forEach((name, price) -> answer.row(new MoneyRows.Price(name, price, tender)));
     return Status.RIGHT;
   }
@@ -151,7 +151,7 @@ final class MoneyCommands {
         .tells(MoneyCommands::effect);
   }
 
-  private static Row effect(Bench bench, Call call) throws BadInput {
+  private static Row effect(OpenedJob bench, Call call) throws BadInput {
     String wanted = call.get("--change");
     ChangeKind kind =
         Arrays.stream(ChangeKind.values())
@@ -191,7 +191,7 @@ final class MoneyCommands {
         .tells(MoneyCommands::in);
   }
 
-  private static Row in(Bench bench, Call call) throws BadInput, IOException {
+  private static Row in(OpenedJob bench, Call call) throws BadInput, IOException {
     Path file = call.path("F.csv", call.operand("Give one file."));
     MoneyBook book = new MoneyBook(bench.job());
     int before = book.lines().size();

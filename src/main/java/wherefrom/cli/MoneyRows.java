@@ -9,8 +9,8 @@ import wherefrom.job.money.CostItem;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.PlanCost;
+import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
-import wherefrom.quantity.Tender;
 
 /** Rows of money. */
 final class MoneyRows {
@@ -108,7 +108,7 @@ final class MoneyRows {
   }
 
   /** The price of one. */
-  record Price(String what, Money price, Tender tender) implements Row {
+  record Price(String what, Money price, JobCurrency tender) implements Row {
     @Override
     public String text() {
       return Answer.cells(what, tender.text(price));

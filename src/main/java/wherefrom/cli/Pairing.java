@@ -5,14 +5,14 @@ import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.Unmated;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Verdict;
 
 /** Fits one part after the other, each named with its place. */
 final class Pairing {
-  private final Bench bench;
+  private final OpenedJob bench;
   private final Answer answer;
   private final boolean turned;
   private final Optional<String> onPurpose;
@@ -21,7 +21,7 @@ final class Pairing {
    * @param turned whether the parts are held the other way round
    * @param onPurpose why they are fitted against a stop; empty when they are not
    */
-  Pairing(Bench bench, Answer answer, boolean turned, Optional<String> onPurpose) {
+  Pairing(OpenedJob bench, Answer answer, boolean turned, Optional<String> onPurpose) {
     this.bench = bench;
     this.answer = answer;
     this.turned = turned;
@@ -30,12 +30,12 @@ final class Pairing {
 
   /** Takes a part's and a place's code, in either order. */
   Status fit(String one, String other) throws BadInput {
-    Found first = bench.book().find(one);
-    Found second = bench.book().find(other);
-    if (first instanceof Found.Refused refused) {
+    CodeLookup first = bench.book().find(one);
+    CodeLookup second = bench.book().find(other);
+    if (first instanceof CodeLookup.Refused refused) {
       return refuse(refused.verdict(), spot(second));
     }
-    if (second instanceof Found.Refused refused) {
+    if (second instanceof CodeLookup.Refused refused) {
       return refuse(refused.verdict(), spot(first));
     }
     Optional<Part> part = part(first).or(() -> part(second));
@@ -51,12 +51,14 @@ final class Pairing {
             + ".");
   }
 
-  private static Optional<Part> part(Found found) {
-    return found instanceof Found.APart part ? Optional.of(part.part().part()) : Optional.empty();
+  private static Optional<Part> part(CodeLookup found) {
+    return found instanceof CodeLookup.APart part
+        ? Optional.of(part.part().part())
+        : Optional.empty();
   }
 
-  private static Optional<Spot> spot(Found found) {
-    return found instanceof Found.ASpot spot ? Optional.of(spot.spot()) : Optional.empty();
+  private static Optional<Spot> spot(CodeLookup found) {
+    return found instanceof CodeLookup.ASpot spot ? Optional.of(spot.spot()) : Optional.empty();
   }
 
   /** The same entry as a scan at the bench makes. */

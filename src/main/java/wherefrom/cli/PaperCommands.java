@@ -51,12 +51,12 @@ final class PaperCommands {
     }
   }
 
-  private static Status write(Bench bench, Call call, Answer answer, Writing writing)
+  private static Status write(OpenedJob bench, Call call, Answer answer, Writing writing)
       throws BadInput, IOException {
     PaperSize paper = paper(call);
     Outlet outlet = Outlet.get(call, "--out", answer);
     ToFit plan = ToFit.of(bench.state());
-    writing.write(call.equipment().reports(), plan, paper, outlet.out());
+    writing.write(call.services().reports(), plan, paper, outlet.out());
     return answer.only(new Sheet(outlet.name(), plan.places().size()));
   }
 

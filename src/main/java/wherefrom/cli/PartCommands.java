@@ -5,11 +5,11 @@ import java.util.Optional;
 import wherefrom.job.FittingSize;
 import wherefrom.job.PartRecord;
 import wherefrom.job.SurfaceSizes;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.WhereTo;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
 import wherefrom.parts.TagCode;
@@ -21,7 +21,7 @@ final class PartCommands {
 
   /** What is done to one part. */
   interface Deed {
-    Handled of(Handling handling, int item, Call call) throws BadInput;
+    HandlingOutcome of(Handling handling, int item, Call call) throws BadInput;
   }
 
   private PartCommands() {}
@@ -50,7 +50,7 @@ final class PartCommands {
     }
   }
 
-  private static Status out(Bench bench, String code, Answer answer) throws BadInput {
+  private static Status out(OpenedJob bench, String code, Answer answer) throws BadInput {
     TakeApart.Answer out = new TakeApart(bench.job(), bench.names()).out(code);
     return out.<Ending>match(
             came -> () -> out(bench, "out", came.part().part(), answer),
@@ -65,12 +65,12 @@ final class PartCommands {
         .end();
   }
 
-  private static Status out(Bench bench, String done, Part part, Answer answer) {
+  private static Status out(OpenedJob bench, String done, Part part, Answer answer) {
     answer.row(new OutRow(bench.digits(part), done, part.words()));
     return Status.RIGHT;
   }
 
-  private static Status stopped(Bench bench, String code, Verdict verdict, Answer answer) {
+  private static Status stopped(OpenedJob bench, String code, Verdict verdict, Answer answer) {
     answer.row(new StoppedRow(Meaning.Judged.of(bench, verdict), code));
     return Status.STOPPED;
   }
@@ -91,10 +91,10 @@ final class PartCommands {
     }
   }
 
-  private static Status where(Bench bench, String code, Answer answer) {
-    Found found = bench.book().find(code);
+  private static Status where(OpenedJob bench, String code, Answer answer) {
+    CodeLookup found = bench.book().find(code);
     String meaning = Meaning.of(found);
-    if (found instanceof Found.Refused refused) {
+    if (found instanceof CodeLookup.Refused refused) {
       Verdict verdict = refused.verdict();
       Row.Beside word = new Row.Beside(verdict.word());
       String told = Meaning.told(verdict, Meaning.words(bench, verdict));
@@ -105,7 +105,7 @@ final class PartCommands {
     return Status.RIGHT;
   }
 
-  private static String where(Bench bench, Found found) {
+  private static String where(OpenedJob bench, CodeLookup found) {
     return found.match(
         part -> WhereTo.words(bench.state(), part.part().part()),
         spot -> WhereTo.words(bench.state(), spot.spot()),
@@ -194,7 +194,7 @@ final class PartCommands {
   }
 
   private record HandledRow(String code, int item, String part, String where) implements Row {
-    static HandledRow of(Bench bench, PartRecord now) {
+    static HandledRow of(OpenedJob bench, PartRecord now) {
       String where = now.where().words() + now.awayTo().map(to -> ", " + to).orElse("");
       Part part = now.part();
       return new HandledRow(bench.digits(part), part.item(), part.words(), where);
@@ -206,14 +206,14 @@ final class PartCommands {
     }
   }
 
-  private static Status handle(Bench bench, Deed deed, String code, Call call, Answer answer)
+  private static Status handle(OpenedJob bench, Deed deed, String code, Call call, Answer answer)
       throws BadInput {
     Part part = bench.part(code);
-    Handled handled = deed.of(new Handling(bench.job()), part.item(), call);
-    if (handled instanceof Handled.Refused refused) {
+    HandlingOutcome handled = deed.of(new Handling(bench.job()), part.item(), call);
+    if (handled instanceof HandlingOutcome.Refused refused) {
       throw new BadInput(refused.sentence());
     }
-    PartRecord now = ((Handled.Logged) handled).part();
+    PartRecord now = ((HandlingOutcome.Logged) handled).part();
     answer.row(HandledRow.of(bench, now));
     if (now.part().item() != part.item()) {
       sizeUnsaid(bench, now.part()).ifPresent(answer::say);
@@ -222,7 +222,7 @@ final class PartCommands {
   }
 
   /** What to do where a new part was taken on of which the list knows the size and nobody said. */
-  private static Optional<String> sizeUnsaid(Bench bench, Part taken) {
+  private static Optional<String> sizeUnsaid(OpenedJob bench, Part taken) {
     SurfaceSizes sizes = new SurfaceSizes(bench.state());
     return sizes.findSizeOf(taken.item()).isPresent()
         ? Optional.empty()

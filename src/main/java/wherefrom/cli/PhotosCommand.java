@@ -30,7 +30,8 @@ final class PhotosCommand {
 
   private record PictureRow(String file, String of, boolean kept) implements Row {}
 
-  private static Status run(Bench bench, Call call, Answer answer) throws BadInput, IOException {
+  private static Status run(OpenedJob bench, Call call, Answer answer)
+      throws BadInput, IOException {
     if (call.operands().size() != 1) {
       throw call.wrong("Give one folder of pictures.");
     }
@@ -41,7 +42,7 @@ final class PhotosCommand {
     bench.job().requireWritable();
     PhotoFolder photos =
         new PhotoFolder(
-            bench.job(), bench.book(), call.equipment().photos(), file -> codes(bench, call, file));
+            bench.job(), bench.book(), call.services().photos(), file -> codes(bench, call, file));
     PhotoFolder.Sorted sorted = photos.sort(folder);
     boolean engine = call.has(ENGINE);
     List<PhotoFolder.Seen> wanted = engine ? sorted.seen() : sorted.tagged();
@@ -67,11 +68,11 @@ final class PhotosCommand {
     return engine || sorted.untagged().isEmpty() ? Status.RIGHT : Status.STOPPED;
   }
 
-  private static List<String> codes(Bench bench, Call call, Path file) throws IOException {
+  private static List<String> codes(OpenedJob bench, Call call, Path file) throws IOException {
     return call
-        .equipment()
+        .services()
         .reader()
-        .read(call.equipment().pictures().load(file), bench.book().issued())
+        .read(call.services().pictures().load(file), bench.book().issued())
         .sightings()
         .stream()
         .map(Sighting::text)

@@ -6,10 +6,10 @@ import java.util.Optional;
 import wherefrom.inspection.Look;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.StandingRule;
-import wherefrom.job.change.Plan;
+import wherefrom.job.change.PlannedChange;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.ChangeMade;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -57,7 +57,7 @@ final class PlanCommands {
         .tells(PlanCommands::change);
   }
 
-  private static Row change(Bench bench, Call call) throws BadInput {
+  private static Row change(OpenedJob bench, Call call) throws BadInput {
     Change change = change(call, call.operand("Give one kind of change."));
     Planning planning = new Planning(bench.job());
     Optional<String> fault = planning.findWrong(change);
@@ -70,7 +70,7 @@ final class PlanCommands {
     }
     Planning.Answer planned = planning.plan(change);
     require(planned);
-    Plan plan = ((Planning.Answer.Planned) planned).plan();
+    PlannedChange plan = ((Planning.Answer.Planned) planned).plan();
     return PlanRows.Whole.of(
         "Plan " + plan.number(), plan.number(), change, against, plan.consequences(), bench);
   }
@@ -80,9 +80,9 @@ final class PlanCommands {
         .lists((bench, call) -> rows(bench).stream());
   }
 
-  private static List<PlanRows.Listed> rows(Bench bench) {
+  private static List<PlanRows.Listed> rows(OpenedJob bench) {
     List<PlanRows.Listed> rows = new ArrayList<>();
-    for (Plan plan : new Planning(bench.job()).plans()) {
+    for (PlannedChange plan : new Planning(bench.job()).plans()) {
       rows.add(PlanRows.Listed.of(bench, plan.number(), "planned", plan.change()));
     }
     for (LoggedEntry logged : bench.state().standing()) {
@@ -108,7 +108,7 @@ final class PlanCommands {
         .tells(PlanCommands::made);
   }
 
-  private static Row made(Bench bench, Call call) throws BadInput {
+  private static Row made(OpenedJob bench, Call call) throws BadInput {
     String what = call.operand("Give one plan's number or kind of change.");
     Planning planning = new Planning(bench.job());
     Planning.Answer made =
@@ -126,7 +126,7 @@ final class PlanCommands {
         .tells(PlanCommands::drop);
   }
 
-  private static Row drop(Bench bench, Call call) throws BadInput {
+  private static Row drop(OpenedJob bench, Call call) throws BadInput {
     String number = call.operand("Give one plan's number.");
     if (!number.matches("\\d{1,6}")) {
       throw call.wrong("\"" + number + "\" is not a plan's number.");
@@ -145,13 +145,13 @@ final class PlanCommands {
         .lists((bench, call) -> standing(bench, call).stream().map(PlanRows.Check::of));
   }
 
-  private static List<StandingRule> standing(Bench bench, Call call) throws BadInput {
+  private static List<StandingRule> standing(OpenedJob bench, Call call) throws BadInput {
     Planning planning = new Planning(bench.job());
     if (call.operands().isEmpty()) {
       return call.has(ALL) ? planning.standing() : planning.openChecks();
     }
-    Found found = bench.find(String.join("", call.operands()));
-    if (found instanceof Found.APart part) {
+    CodeLookup found = bench.find(String.join("", call.operands()));
+    if (found instanceof CodeLookup.APart part) {
       return bench.state().rules().listFor(part.part().part());
     }
     throw new BadInput("Give a part's code: " + Meaning.sentence(found));
@@ -167,7 +167,7 @@ final class PlanCommands {
         .tells(PlanCommands::answer);
   }
 
-  private static Row answer(Bench bench, Call call) throws BadInput {
+  private static Row answer(OpenedJob bench, Call call) throws BadInput {
     Look look = Names.find(Look.class, "answer", call.get("--answer"));
     String check = CheckName.key(call.operand("Give one check."));
     Planning.Answer given = new Planning(bench.job()).answer(check, look, call.text("--note"));

@@ -11,11 +11,11 @@ import wherefrom.job.numbers.PlanEffects;
 import wherefrom.job.numbers.PlanFollowing;
 import wherefrom.workings.Inputs;
 import wherefrom.workings.plan.Margin;
-import wherefrom.workings.plan.Plan;
 import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanColumn;
 import wherefrom.workings.plan.PlanWorking;
 import wherefrom.workings.plan.WhatIf;
+import wherefrom.workings.plan.WhatIfPlan;
 
 /** The plan in figures: how things are now, and up to three what-ifs. */
 final class PlanNumbersCommand {
@@ -23,7 +23,9 @@ final class PlanNumbersCommand {
       Option.several("--now", "KEY=VALUE", "how things are now; commas separate them");
   private static final Option WHAT_IF =
       Option.several(
-          "--idea", "KEY=VALUE", "one change of figures a value, at most " + Plan.MOST_WHAT_IFS);
+          "--idea",
+          "KEY=VALUE",
+          "one change of figures a value, at most " + WhatIfPlan.MOST_WHAT_IFS);
   private static final Option JOB =
       Option.maybe("--job", "DIR", "the job whose kept plan is shown, and whose prices count");
 
@@ -49,13 +51,13 @@ final class PlanNumbersCommand {
     if (!call.has(JOB)) {
       return show(typed(call), Optional.empty(), answer);
     }
-    try (Bench bench = Bench.open(call, answer)) {
-      Plan plan = call.has(NOW) ? typed(call) : new PlanBook(bench.job()).plan();
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
+      WhatIfPlan plan = call.has(NOW) ? typed(call) : new PlanBook(bench.job()).plan();
       return show(plan, Optional.of(bench.job()), answer);
     }
   }
 
-  private static Plan typed(Call call) throws BadInput {
+  private static WhatIfPlan typed(Call call) throws BadInput {
     PlanWorking working = new PlanWorking();
     Inputs now = WorkingsCommand.read(working, FigureList.of(call.all(NOW.name())));
     List<WhatIf> whatIfs = new ArrayList<>();
@@ -66,13 +68,14 @@ final class PlanNumbersCommand {
     if (now.entries().isEmpty() && whatIfs.isEmpty()) {
       throw call.wrong("Give --now with figures, or --job with a kept plan.");
     }
-    if (whatIfs.size() > Plan.MOST_WHAT_IFS) {
-      throw call.wrong("At most " + Plan.MOST_WHAT_IFS + " ideas stand beside now.");
+    if (whatIfs.size() > WhatIfPlan.MOST_WHAT_IFS) {
+      throw call.wrong("At most " + WhatIfPlan.MOST_WHAT_IFS + " ideas stand beside now.");
     }
-    return new Plan(now, whatIfs);
+    return new WhatIfPlan(now, whatIfs);
   }
 
-  private static Status show(Plan plan, Optional<OpenJob> job, Answer answer) throws BadInput {
+  private static Status show(WhatIfPlan plan, Optional<OpenJob> job, Answer answer)
+      throws BadInput {
     List<PlanAnswer> answers = plan.work();
     for (PlanAnswer each : answers) {
       if (each instanceof PlanAnswer.Refused refused) {

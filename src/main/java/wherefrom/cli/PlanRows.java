@@ -54,7 +54,7 @@ final class PlanRows {
         Change change,
         String against,
         List<Consequence> consequences,
-        Bench bench) {
+        OpenedJob bench) {
       PlanCost cost = new MoneyBook(bench.job()).effect(change);
       List<String> lines = new ArrayList<>(List.of(head + ": " + change.words(), against));
       List<Follows> follows = consequences.stream().map(Follows::new).toList();
@@ -75,7 +75,7 @@ final class PlanRows {
   /** A change of the list. */
   record Listed(int plan, String state, String change, String sum, long unpriced, Row.Beside cost)
       implements Row {
-    static Listed of(Bench bench, int plan, String state, Change change) {
+    static Listed of(OpenedJob bench, int plan, String state, Change change) {
       MoneyBook book = new MoneyBook(bench.job());
       PlanCost cost = book.effect(change);
       long unpriced = cost.lines().stream().filter(item -> !item.priced()).count();

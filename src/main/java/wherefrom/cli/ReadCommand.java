@@ -41,7 +41,7 @@ final class ReadCommand {
     if (call.find("--job").isEmpty()) {
       return read(files, List.of(), Optional.empty(), call, answer);
     }
-    try (Bench bench = Bench.open(call, answer)) {
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
       return read(files, bench.book().issued(), Optional.of(bench), call, answer);
     }
   }
@@ -70,7 +70,7 @@ final class ReadCommand {
   private static Status read(
       List<Path> files,
       Collection<TagCode> issued,
-      Optional<Bench> bench,
+      Optional<OpenedJob> bench,
       Call call,
       Answer answer) {
     boolean any = call.find("--any").isPresent();
@@ -80,9 +80,9 @@ final class ReadCommand {
     int tags = 0;
     for (Path file : files) {
       try {
-        GreyImage picture = call.equipment().pictures().load(file);
-        Reading reading = call.equipment().reader().read(picture, issued);
-        List<Sighting> foreign = any ? call.equipment().reader().listForeign(picture) : List.of();
+        GreyImage picture = call.services().pictures().load(file);
+        Reading reading = call.services().reader().read(picture, issued);
+        List<Sighting> foreign = any ? call.services().reader().listForeign(picture) : List.of();
         pictures++;
         tags += list(file, with(reading, foreign), bench, any, answer);
       } catch (IOException e) {
@@ -103,7 +103,7 @@ final class ReadCommand {
   }
 
   private static int list(
-      Path file, Reading reading, Optional<Bench> bench, boolean any, Answer answer) {
+      Path file, Reading reading, Optional<OpenedJob> bench, boolean any, Answer answer) {
     int tags = 0;
     for (Sighting sighting : reading.sightings()) {
       if (any || sighting.basis() != Sighting.Basis.FOREIGN) {
@@ -120,7 +120,7 @@ final class ReadCommand {
     return tags;
   }
 
-  private static void list(Path file, Sighting sighting, Optional<Bench> bench, Answer answer) {
+  private static void list(Path file, Sighting sighting, Optional<OpenedJob> bench, Answer answer) {
     String text = sighting.text();
     boolean foreign = TagCode.find(text).isEmpty();
     String meaning = foreign ? "foreign: not one of ours" : meaning(text, bench);
@@ -134,7 +134,7 @@ final class ReadCommand {
                 "foreign", foreign)));
   }
 
-  private static String meaning(String text, Optional<Bench> bench) {
+  private static String meaning(String text, Optional<OpenedJob> bench) {
     return bench
         .map(open -> Meaning.of(open.book().find(text)))
         .or(() -> TagCode.find(text).map(Meaning::of))

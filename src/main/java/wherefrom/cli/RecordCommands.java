@@ -49,22 +49,22 @@ final class RecordCommands {
     List<Outlet> outlets = Stream.concat(pdf.stream(), csv.stream()).toList();
     Outlet.refuseSame(call, outlets);
     Optional<TableFolder> tables = TableFolder.find(call);
-    try (Bench bench = Bench.open(call, answer)) {
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
       BuildRecord record =
-          BuildRecord.of(bench.job(), call.equipment().photos())
+          BuildRecord.of(bench.job(), call.services().photos())
               .withPlots(RecordPlots.of(bench.job()));
       if (pdf.isPresent()) {
-        Unprintable.warning(call.equipment().printer(), record).ifPresent(answer::say);
-        call.equipment().reports().writeRecord(record, pdf.get().out());
+        Unprintable.warning(call.services().printer(), record).ifPresent(answer::say);
+        call.services().reports().writeRecord(record, pdf.get().out());
       }
       if (csv.isPresent()) {
-        call.equipment().reports().writeTables(record, csv.get().out());
+        call.services().reports().writeTables(record, csv.get().out());
       }
       if (tables.isEmpty()) {
         return answer.only(RecordRow.of(record, outlets));
       }
       List<TidyTable> all = JobTables.of(bench.job());
-      List<String> written = tables.get().write(all, call.equipment().reports());
+      List<String> written = tables.get().write(all, call.services().reports());
       return answer.only(tables.get().told(RecordRow.of(record, outlets), written, all));
     }
   }
@@ -94,7 +94,7 @@ final class RecordCommands {
     if (given.rest().size() > 1) {
       throw call.wrong("One photograph at a time.");
     }
-    try (Bench bench = Bench.open(call, answer)) {
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
       Optional<Subject> subject = Optional.empty();
       if (given.subject().isPresent()) {
         subject = Optional.of(Subjects.get(bench, given.subject().get()));
@@ -108,24 +108,24 @@ final class RecordCommands {
     }
   }
 
-  private static Row keep(Bench bench, Optional<Subject> subject, Path picture, Call call)
+  private static Row keep(OpenedJob bench, Optional<Subject> subject, Path picture, Call call)
       throws IOException {
     Photographing photographing = new Photographing(bench.job());
     photographing.require(subject);
-    String name = call.equipment().photos().add(bench.job().folder(), picture);
+    String name = call.services().photos().add(bench.job().folder(), picture);
     photographing.add(subject, "", name, call.text("--caption"));
     List<Photograph> all = Photograph.listAll(bench.state());
     return PhotoRow.of(bench, all.get(all.size() - 1));
   }
 
-  private static void list(Bench bench, Optional<Subject> subject, Answer answer) {
+  private static void list(OpenedJob bench, Optional<Subject> subject, Answer answer) {
     List<Photograph> wanted = new ArrayList<>(Photograph.listAll(bench.state()));
     subject.ifPresent(of -> wanted.retainAll(Photograph.listOf(bench.state(), of)));
     wanted.forEach(photo -> answer.row(PhotoRow.of(bench, photo)));
   }
 
   private record PhotoRow(String of, String caption, String file, String time) implements Row {
-    static PhotoRow of(Bench bench, Photograph photo) {
+    static PhotoRow of(OpenedJob bench, Photograph photo) {
       return new PhotoRow(
           photo.words(bench.state()), photo.story(), photo.file(), photo.time().toString());
     }

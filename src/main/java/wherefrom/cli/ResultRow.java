@@ -11,7 +11,7 @@ import wherefrom.job.OilClearances;
 import wherefrom.workings.ResultValue;
 
 /** A result of readings: each value with its uncertainty, limit and answer. */
-record ResultRow(Bench bench, MeasuredResult result) implements Row {
+record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
   @Override
   public Map<String, Object> fields() {
     return Json.object(

@@ -8,7 +8,7 @@ import wherefrom.job.shelf.Resume;
 
 /** Where a job was left. */
 record ResumeRow(String name, Resume resume) implements Row {
-  static ResumeRow of(Bench bench) {
+  static ResumeRow of(OpenedJob bench) {
     return new ResumeRow(bench.state().name(), Resume.of(bench.job()));
   }
 

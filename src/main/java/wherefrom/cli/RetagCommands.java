@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import wherefrom.inspection.match.Match;
+import wherefrom.inspection.match.PartMatch;
 import wherefrom.job.shop.Retagging;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -53,8 +53,8 @@ final class RetagCommands {
     }
   }
 
-  private static Row accept(Bench bench, Call call) throws BadInput {
-    Match match = match(bench, call);
+  private static Row accept(OpenedJob bench, Call call) throws BadInput {
+    PartMatch match = match(bench, call);
     int item = call.number("--as", 0, 1, 9999);
     if (item == 0 && !isTold(match)) {
       String told = MatchRow.of(bench, match).text().replace('\t', ' ');
@@ -69,12 +69,12 @@ final class RetagCommands {
     return new Accepted(match.found(), chosen, part.words(), bench.digits(part));
   }
 
-  private static boolean isTold(Match match) {
-    return match.certainty() == Match.Certainty.CERTAIN
-        || match.certainty() == Match.Certainty.LIKELY;
+  private static boolean isTold(PartMatch match) {
+    return match.certainty() == PartMatch.Certainty.CERTAIN
+        || match.certainty() == PartMatch.Certainty.LIKELY;
   }
 
-  private static Match match(Bench bench, Call call) throws BadInput {
+  private static PartMatch match(OpenedJob bench, Call call) throws BadInput {
     String mark = call.get("--mark");
     return matches(bench, call).stream()
         .filter(one -> one.found().equals(mark))
@@ -82,7 +82,7 @@ final class RetagCommands {
         .orElseThrow(() -> call.wrong("--mark: there is no reading for " + mark + "."));
   }
 
-  private static List<Match> matches(Bench bench, Call call) throws BadInput {
+  private static List<PartMatch> matches(OpenedJob bench, Call call) throws BadInput {
     String word = call.get("--kind");
     PartKind kind =
         PartKind.find(word)
@@ -129,7 +129,7 @@ final class RetagCommands {
     return readings;
   }
 
-  private static String words(Bench bench, String item) {
+  private static String words(OpenedJob bench, String item) {
     return bench.job().state().getPart(Integer.parseInt(item)).part().words();
   }
 
@@ -143,7 +143,7 @@ final class RetagCommands {
       double runnerUpConfidence,
       Row.Beside told)
       implements Row {
-    static MatchRow of(Bench bench, Match match) {
+    static MatchRow of(OpenedJob bench, PartMatch match) {
       return new MatchRow(
           match.found(),
           match.certainty().name().toLowerCase(Locale.ROOT),
@@ -155,13 +155,13 @@ final class RetagCommands {
           new Row.Beside(told(bench, match)));
     }
 
-    private static String told(Bench bench, Match match) {
+    private static String told(OpenedJob bench, PartMatch match) {
       List<String> cells = new ArrayList<>(List.of(match.found(), match.certainty().words()));
-      if (match.certainty() != Match.Certainty.MATCHES_NONE) {
-        cells.add(words(bench, match.best()) + " " + Match.percent(match.confidence()));
+      if (match.certainty() != PartMatch.Certainty.MATCHES_NONE) {
+        cells.add(words(bench, match.best()) + " " + PartMatch.percent(match.confidence()));
         match
             .runnerUp()
-            .map(item -> words(bench, item) + " " + Match.percent(match.runnerUpConfidence()))
+            .map(item -> words(bench, item) + " " + PartMatch.percent(match.runnerUpConfidence()))
             .ifPresent(next -> cells.add("next " + next));
       }
       return Answer.cells(cells.toArray());

@@ -50,7 +50,8 @@ final class ShopCommands {
                 Codes.each(call, answer, code -> send(bench, call, code.get(0), answer)));
   }
 
-  private static Status send(Bench bench, Call call, String code, Answer answer) throws BadInput {
+  private static Status send(OpenedJob bench, Call call, String code, Answer answer)
+      throws BadInput {
     int visit = call.number("--visit", 0, 1, MOST);
     Part part = bench.part(code);
     List<Integer> items = List.of(part.item());
@@ -111,7 +112,8 @@ final class ShopCommands {
                 Codes.each(call, answer, code -> back(bench, call, code.get(0), answer)));
   }
 
-  private static Status back(Bench bench, Call call, String code, Answer answer) throws BadInput {
+  private static Status back(OpenedJob bench, Call call, String code, Answer answer)
+      throws BadInput {
     Part part = bench.part(code);
     MachineShop shop = new MachineShop(bench.job());
     return said(shop.backByScan(part.item(), call.text("--done")), part.words(), answer);
@@ -130,7 +132,7 @@ final class ShopCommands {
         .onJob(ShopCommands::count);
   }
 
-  private static Status count(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status count(OpenedJob bench, Call call, Answer answer) throws BadInput {
     MachineShop.Answer came =
         new MachineShop(bench.job())
             .backByCount(
@@ -186,7 +188,8 @@ final class ShopCommands {
         .onJob(ShopCommands::slip);
   }
 
-  private static Status slip(Bench bench, Call call, Answer answer) throws BadInput, IOException {
+  private static Status slip(OpenedJob bench, Call call, Answer answer)
+      throws BadInput, IOException {
     int number = call.number("--visit", 0, 1, MOST);
     ShopVisit visit =
         new MachineShop(bench.job())
@@ -194,8 +197,8 @@ final class ShopCommands {
             .orElseThrow(() -> new BadInput("There is no visit " + number + "."));
     Outlet outlet = Outlet.get(call, "--out", answer);
     String name = bench.state().name();
-    Unprintable.warning(call.equipment().printer(), name, visit).ifPresent(answer::say);
-    call.equipment().reports().writeSlip(ShopSlip.of(bench.state(), visit), outlet.out());
+    Unprintable.warning(call.services().printer(), name, visit).ifPresent(answer::say);
+    call.services().reports().writeSlip(ShopSlip.of(bench.state(), visit), outlet.out());
     return answer.only(
         new Row.Told(
             outlet.name() + ": " + visit.pieces() + " pieces.",

@@ -14,7 +14,7 @@ import wherefrom.parts.Part;
 record ShopRow(int visit, String line, String what, String wanted, int pieces, int away)
     implements Row {
 
-  static List<ShopRow> of(Bench bench, ShopVisit visit) {
+  static List<ShopRow> of(OpenedJob bench, ShopVisit visit) {
     List<ShopRow> rows = new ArrayList<>();
     for (ShopVisit.Sent sent : visit.parts()) {
       Part part = sent.part();

@@ -59,7 +59,7 @@ final class SizeCommands {
     if (ReadingPlans.find(plan).isEmpty()) {
       throw call.wrong("There is no plan \"" + plan + "\": \"measure\" lists them.");
     }
-    try (Bench bench = Bench.open(call, answer)) {
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
       Optional<String> bank = call.find(BANK);
       return bank.isPresent()
           ? studs(bench, bank.get(), answer)
@@ -106,7 +106,7 @@ final class SizeCommands {
     }
   }
 
-  private static Status studs(Bench bench, String name, Answer answer) throws BadInput {
+  private static Status studs(OpenedJob bench, String name, Answer answer) throws BadInput {
     Bank bank =
         bench.state().layout().banks().stream()
             .filter(each -> each.name().equals(name))

@@ -3,7 +3,7 @@ package wherefrom.cli;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Subject;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 
 /** What a look or a measurement is about: a part's code, or a feature such as {@code lobe@3EX}. */
 final class Subjects {
@@ -29,7 +29,7 @@ final class Subjects {
   /**
    * @throws BadInput when it is no part and no feature of the job
    */
-  static Subject get(Bench bench, String text) throws BadInput {
+  static Subject get(OpenedJob bench, String text) throws BadInput {
     Optional<Subject> key = Subject.find(text);
     if (key.isPresent() && key.get() instanceof Subject.AFeature at) {
       if (!at.feature().where(bench.job().state().layout()).contains(at.where())) {
@@ -46,8 +46,8 @@ final class Subjects {
       }
       return at;
     }
-    Found found = bench.find(text);
-    if (found instanceof Found.APart part) {
+    CodeLookup found = bench.find(text);
+    if (found instanceof CodeLookup.APart part) {
       return Subject.ofPart(part.part().part().item());
     }
     throw new BadInput(
@@ -55,14 +55,14 @@ final class Subjects {
   }
 
   /** {@code cylinder 3, exhaust, pushrod} or {@code main journal 2}. */
-  static String words(Bench bench, Subject subject) {
+  static String words(OpenedJob bench, Subject subject) {
     return subject instanceof Subject.APart part
         ? bench.job().state().getPart(part.item()).part().words()
         : ((Subject.AFeature) subject).words();
   }
 
   /** As it is given to a command: the part's digits, or the feature's key. */
-  static String code(Bench bench, Subject subject) {
+  static String code(OpenedJob bench, Subject subject) {
     return subject instanceof Subject.APart part
         ? bench.book().of(bench.job().state().getPart(part.item()).part()).digits()
         : subject.key();

@@ -6,7 +6,7 @@ import java.util.Optional;
 import wherefrom.job.print.Face;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.Whereabouts;
@@ -14,10 +14,10 @@ import wherefrom.parts.Whereabouts;
 /** Which tags or cards a call asks for. */
 final class TagWishes {
   private static final int BASKETS = 8;
-  private final Bench bench;
+  private final OpenedJob bench;
   private final Call call;
 
-  TagWishes(Bench bench, Call call) {
+  TagWishes(OpenedJob bench, Call call) {
     this.bench = bench;
     this.call = call;
   }
@@ -89,8 +89,8 @@ final class TagWishes {
   }
 
   private int ofCode(String code) throws BadInput {
-    Found found = bench.find(code);
-    if (found instanceof Found.APart part) {
+    CodeLookup found = bench.find(code);
+    if (found instanceof CodeLookup.APart part) {
       return part.part().part().item();
     }
     throw new BadInput(

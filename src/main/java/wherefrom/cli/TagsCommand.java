@@ -42,14 +42,14 @@ final class TagsCommand {
   private static Status make(Call call, Answer answer) throws BadInput, IOException {
     PrintSetup setup = setup(call);
     Outlet outlet = Outlet.get(call, "--out", answer);
-    try (Bench bench = Bench.open(call, answer)) {
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
       TagPrinting printing = new TagPrinting(bench.job());
       boolean test = call.find("--test-page").isPresent();
       List<Face> faces = test ? List.of() : new TagWishes(bench, call).faces(printing);
       PrintOrder order =
           test ? PrintOrder.testPage(setup) : PrintOrder.of(bench.state().name(), faces, setup);
-      Unprintable.warning(call.equipment().printer(), order).ifPresent(answer::say);
-      PrintOutcome outcome = call.equipment().printer().save(order, outlet.out());
+      Unprintable.warning(call.services().printer(), order).ifPresent(answer::say);
+      PrintOutcome outcome = call.services().printer().save(order, outlet.out());
       if (outcome instanceof PrintOutcome.Refused refused) {
         throw new BadInput(String.join(" ", refused.sentences()));
       }

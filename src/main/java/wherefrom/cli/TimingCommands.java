@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
@@ -53,7 +53,7 @@ final class TimingCommands {
         .onJob((bench, call, answer) -> work(working, bench, call, answer));
   }
 
-  private static Status work(Working working, Bench bench, Call call, Answer answer)
+  private static Status work(Working working, OpenedJob bench, Call call, Answer answer)
       throws BadInput {
     WorkingBook book = new WorkingBook(working, Optional.of(bench.job()));
     bench.asOne(
@@ -77,8 +77,8 @@ final class TimingCommands {
     return new String[] {text.substring(0, equals).strip(), text.substring(equals + 1).strip()};
   }
 
-  static void kept(Kept kept) throws BadInput {
-    if (kept instanceof Kept.Refused refused) {
+  static void kept(FigureOutcome kept) throws BadInput {
+    if (kept instanceof FigureOutcome.Refused refused) {
       throw new BadInput(refused.sentence());
     }
   }
@@ -124,7 +124,7 @@ final class TimingCommands {
     return setting == TimingSetting.STATED_LIFT ? "--checking-lift" : "--" + setting.key();
   }
 
-  private static Row set(Bench bench, Call call) throws BadInput {
+  private static Row set(OpenedJob bench, Call call) throws BadInput {
     TimingBook book = new TimingBook(bench.job());
     bench.asOne(
         () -> {
@@ -158,7 +158,7 @@ final class TimingCommands {
         .lists(TimingCommands::card);
   }
 
-  private static Stream<StatedRow> card(Bench bench, Call call) throws BadInput {
+  private static Stream<StatedRow> card(OpenedJob bench, Call call) throws BadInput {
     TimingBook book = new TimingBook(bench.job());
     List<TimingValue> values = new ArrayList<>();
     bench.asOne(
@@ -192,7 +192,7 @@ final class TimingCommands {
         .onJob(TimingCommands::show);
   }
 
-  private static Status show(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status show(OpenedJob bench, Call call, Answer answer) throws BadInput {
     int most = bench.state().layout().cylinders().size();
     int cylinder = call.number("--cylinder", 1, 1, most);
     TimingCheck check = new TimingCheck(new TimingBook(bench.job()));

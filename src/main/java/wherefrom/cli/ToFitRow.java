@@ -14,19 +14,19 @@ record ToFitRow(int toFit, List<Open> places, List<But> fittedBut) implements Ro
   /** A place whose part sits in it although something stands against it. */
   record But(String place, String state, String tag, String sentence) {}
 
-  static ToFitRow of(Bench bench) {
+  static ToFitRow of(OpenedJob bench) {
     ToFit toFit = new ToFit(bench.job());
     List<Open> places = toFit.places().stream().map(place -> open(bench, place)).toList();
     List<But> buts = toFit.fittedBut().stream().map(one -> but(bench, one)).toList();
     return new ToFitRow(places.size(), places, buts);
   }
 
-  private static Open open(Bench bench, Place place) {
+  private static Open open(OpenedJob bench, Place place) {
     String tag = bench.state().bench().findRightful(place).map(bench::digits).orElse("");
     return new Open(place.words(), bench.state().state(place).words(), tag);
   }
 
-  private static But but(Bench bench, ToFit.FittedBut one) {
+  private static But but(OpenedJob bench, ToFit.FittedBut one) {
     String state = bench.state().state(one.place()).words();
     return new But(one.place().words(), state, bench.digits(one.part()), one.sentence());
   }

@@ -169,7 +169,7 @@ final class TorqueCommands {
     return call.number("--card", 0, 1, MOST);
   }
 
-  private static KeptCard card(Bench bench, Call call) throws BadInput {
+  private static KeptCard card(OpenedJob bench, Call call) throws BadInput {
     int number = number(call);
     return new TorqueBook(bench.job())
         .find(number)
@@ -188,7 +188,7 @@ final class TorqueCommands {
         .onJob(TorqueCommands::tick);
   }
 
-  private static Status tick(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status tick(OpenedJob bench, Call call, Answer answer) throws BadInput {
     int due = card(bench, call).card().findDue("").map(Tick::bolt).orElse(1);
     int bolt = call.number("--bolt", due, 1, MOST);
     TorqueBook book = new TorqueBook(bench.job());

@@ -26,7 +26,7 @@ final class TrayCommands {
 
   /** What is done with the tray that was read. */
   private interface Deed {
-    Status of(Bench bench, Tray tray, Call call, Answer answer);
+    Status of(OpenedJob bench, Tray tray, Call call, Answer answer);
   }
 
   private TrayCommands() {}
@@ -64,12 +64,12 @@ final class TrayCommands {
   private static Status run(Deed deed, Call call, Answer answer) throws BadInput, IOException {
     Path file = call.path("FILE", call.operand("Give one picture file."));
     Optional<Outlet> marked = Outlet.find(call, PICTURE.name(), answer);
-    try (Bench bench = Bench.open(call, answer)) {
-      GreyImage picture = call.equipment().pictures().load(file);
-      Reading reading = call.equipment().reader().read(picture, bench.book().issued());
+    try (OpenedJob bench = OpenedJob.open(call, answer)) {
+      GreyImage picture = call.services().pictures().load(file);
+      Reading reading = call.services().reader().read(picture, bench.book().issued());
       Tray tray = Tray.of(bench.job().state(), bench.names(), reading);
       if (marked.isPresent()) {
-        call.equipment().pictures().saveMarked(picture, PictureMark.of(tray), marked.get().out());
+        call.services().pictures().saveMarked(picture, PictureMark.of(tray), marked.get().out());
       }
       Status status = deed.of(bench, tray, call, answer);
       sayBeside(tray, answer);
@@ -85,7 +85,7 @@ final class TrayCommands {
     }
   }
 
-  private static Status out(Bench bench, Tray tray, Call call, Answer answer) {
+  private static Status out(OpenedJob bench, Tray tray, Call call, Answer answer) {
     boolean show = call.find("--preview").isPresent();
     List<PartRecord> wanted = tray.toLog();
     List<PartRecord> logged = show ? List.of() : new TrayOut(bench.job()).log(tray);
@@ -98,7 +98,7 @@ final class TrayCommands {
     return Status.RIGHT;
   }
 
-  private static Status check(Bench bench, Tray tray, Call call, Answer answer) {
+  private static Status check(OpenedJob bench, Tray tray, Call call, Answer answer) {
     TrayCheck check = TrayCheck.of(bench.job().state(), tray);
     check.right().forEach(lying -> list(bench, lying, "here", answer));
     check.elsewhere().forEach(lying -> list(bench, lying, "elsewhere", answer));
@@ -109,12 +109,12 @@ final class TrayCommands {
     return Status.stoppedIf(!check.agrees());
   }
 
-  private static void list(Bench bench, Tray.Lying lying, String done, Answer answer) {
+  private static void list(OpenedJob bench, Tray.Lying lying, String done, Answer answer) {
     list(bench, lying.part(), done, lying.sighting().corners().stream(), answer);
   }
 
   private static void list(
-      Bench bench, PartRecord part, String done, Stream<Corner> corners, Answer answer) {
+      OpenedJob bench, PartRecord part, String done, Stream<Corner> corners, Answer answer) {
     Part of = part.part();
     String where = bench.state().getPart(of.item()).where().words();
     List<List<Long>> outline =

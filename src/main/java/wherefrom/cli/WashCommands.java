@@ -36,7 +36,7 @@ final class WashCommands {
   }
 
   private record BasketRow(int basket, String code, String part, int pieces) implements Row {
-    static BasketRow of(Bench bench, Washing.Basket basket, Part part) {
+    static BasketRow of(OpenedJob bench, Washing.Basket basket, Part part) {
       return new BasketRow(basket.number(), bench.digits(part), part.words(), part.pieces());
     }
 
@@ -53,7 +53,7 @@ final class WashCommands {
     }
   }
 
-  private static Status count(Bench bench, Call call, Answer answer) throws BadInput {
+  private static Status count(OpenedJob bench, Call call, Answer answer) throws BadInput {
     Washing.Answer came =
         new Washing(bench.job())
             .backByCount(

@@ -12,7 +12,8 @@ final class Arc {
    *
    * @param clockwise on paper, where y runs down
    */
-  static List<Step.Curve> between(Point from, Point to, double rx, double ry, boolean clockwise) {
+  static List<PathStep.Curve> between(
+      Point from, Point to, double rx, double ry, boolean clockwise) {
     double ax = from.x() / rx;
     double ay = from.y() / ry;
     double hx = (ax - to.x() / rx) / 2;
@@ -36,17 +37,17 @@ final class Arc {
     return angle > 0 ? angle - 2 * Math.PI : angle;
   }
 
-  private static List<Step.Curve> curves(
+  private static List<PathStep.Curve> curves(
       Point middle, double rx, double ry, double begin, double turn) {
     int pieces = (int) Math.max(1, Math.ceil(Math.abs(turn) / (Math.PI / 2) - 1e-9));
     double step = turn / pieces;
     double handle = 4.0 / 3 * Math.tan(step / 4);
-    List<Step.Curve> curves = new ArrayList<>();
+    List<PathStep.Curve> curves = new ArrayList<>();
     for (int piece = 0; piece < pieces; piece++) {
       double a = begin + piece * step;
       double b = a + step;
       curves.add(
-          new Step.Curve(
+          new PathStep.Curve(
               middle.x() + rx * (Math.cos(a) - handle * Math.sin(a)),
               middle.y() + ry * (Math.sin(a) + handle * Math.cos(a)),
               middle.x() + rx * (Math.cos(b) + handle * Math.sin(b)),

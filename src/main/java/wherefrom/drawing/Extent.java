@@ -3,7 +3,7 @@ package wherefrom.drawing;
 import java.util.List;
 
 /** The box round an outline: its corners and the outermost points of its curves. */
-final class Extent implements Step.Pen<RuntimeException> {
+final class Extent implements PathStep.Pen<RuntimeException> {
   private double left = Double.POSITIVE_INFINITY;
   private double top = Double.POSITIVE_INFINITY;
   private double right = Double.NEGATIVE_INFINITY;
@@ -13,24 +13,24 @@ final class Extent implements Step.Pen<RuntimeException> {
 
   private Extent() {}
 
-  static Bounds of(List<Step> steps) {
+  static Bounds of(List<PathStep> steps) {
     Extent extent = new Extent();
     steps.forEach(step -> step.draw(extent));
     return Bounds.between(extent.left, extent.top, extent.right, extent.bottom);
   }
 
   @Override
-  public void move(Step.Move move) {
+  public void move(PathStep.Move move) {
     point(move.x(), move.y());
   }
 
   @Override
-  public void line(Step.Line line) {
+  public void line(PathStep.Line line) {
     point(line.x(), line.y());
   }
 
   @Override
-  public void curve(Step.Curve curve) {
+  public void curve(PathStep.Curve curve) {
     across(x, curve.x1(), curve.x2(), curve.x());
     down(y, curve.y1(), curve.y2(), curve.y());
     point(curve.x(), curve.y());
@@ -38,7 +38,7 @@ final class Extent implements Step.Pen<RuntimeException> {
 
   /** Where it began was counted. */
   @Override
-  public void close(Step.Close close) {}
+  public void close(PathStep.Close close) {}
 
   private void point(double newX, double newY) {
     x = newX;

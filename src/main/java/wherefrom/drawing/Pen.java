@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Draws an outline from point to point. */
 final class Pen {
-  private final List<Step> steps = new ArrayList<>();
+  private final List<PathStep> steps = new ArrayList<>();
   private double x;
   private double y;
 
@@ -23,12 +23,12 @@ final class Pen {
   }
 
   Pen move(double newX, double newY) {
-    steps.add(new Step.Move(newX, newY));
+    steps.add(new PathStep.Move(newX, newY));
     return here(newX, newY);
   }
 
   Pen to(double newX, double newY) {
-    steps.add(new Step.Line(newX, newY));
+    steps.add(new PathStep.Line(newX, newY));
     return here(newX, newY);
   }
 
@@ -52,7 +52,7 @@ final class Pen {
   }
 
   Pen cubic(double x1, double y1, double x2, double y2, double newX, double newY) {
-    steps.add(new Step.Curve(x1, y1, x2, y2, newX, newY));
+    steps.add(new PathStep.Curve(x1, y1, x2, y2, newX, newY));
     return here(newX, newY);
   }
 
@@ -63,11 +63,11 @@ final class Pen {
   }
 
   Pen close() {
-    steps.add(new Step.Close());
+    steps.add(new PathStep.Close());
     return this;
   }
 
-  List<Step> steps() {
+  List<PathStep> steps() {
     return List.copyOf(steps);
   }
 

@@ -36,7 +36,7 @@ public sealed interface Shape {
   Bounds bounds();
 
   /** An outline of lines and curves. */
-  record Outline(List<Step> steps, Role role, double width) implements Shape {
+  record Outline(List<PathStep> steps, Role role, double width) implements Shape {
     public Outline {
       steps = List.copyOf(steps);
     }

@@ -32,23 +32,23 @@ final class Turning {
   }
 
   /** The pieces of an outline, turned one by one. */
-  private final class StepTurner implements Step.Pen<RuntimeException> {
-    private final List<Step> made = new ArrayList<>();
+  private final class StepTurner implements PathStep.Pen<RuntimeException> {
+    private final List<PathStep> made = new ArrayList<>();
 
     @Override
-    public void move(Step.Move move) {
-      made.add(new Step.Move(x(move.x()), y(move.y())));
+    public void move(PathStep.Move move) {
+      made.add(new PathStep.Move(x(move.x()), y(move.y())));
     }
 
     @Override
-    public void line(Step.Line line) {
-      made.add(new Step.Line(x(line.x()), y(line.y())));
+    public void line(PathStep.Line line) {
+      made.add(new PathStep.Line(x(line.x()), y(line.y())));
     }
 
     @Override
-    public void curve(Step.Curve curve) {
+    public void curve(PathStep.Curve curve) {
       made.add(
-          new Step.Curve(
+          new PathStep.Curve(
               x(curve.x1()),
               y(curve.y1()),
               x(curve.x2()),
@@ -58,7 +58,7 @@ final class Turning {
     }
 
     @Override
-    public void close(Step.Close close) {
+    public void close(PathStep.Close close) {
       made.add(close);
     }
   }

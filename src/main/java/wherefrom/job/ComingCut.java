@@ -12,7 +12,7 @@ import wherefrom.quantity.Amount;
 public record ComingCut(Optional<Amount> size, String by) {
 
   /** The same as a cut that is made, to be reckoned with. */
-  Cut made() {
-    return new Cut(Long.MAX_VALUE, size, false);
+  LastCut made() {
+    return new LastCut(Long.MAX_VALUE, size, false);
   }
 }

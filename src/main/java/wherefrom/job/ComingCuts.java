@@ -85,6 +85,6 @@ final class ComingCuts {
   }
 
   private Optional<Amount> size(Change change) {
-    return SizeText.read(change.detail(), Typed.usual(job.units(), Dimension.LENGTH));
+    return SizeText.read(change.detail(), FigureParser.usual(job.units(), Dimension.LENGTH));
   }
 }

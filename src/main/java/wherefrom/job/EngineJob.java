@@ -22,7 +22,7 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.Ban;
-import wherefrom.rules.Bench;
+import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
 
 /**
@@ -51,7 +51,7 @@ public final class EngineJob {
   private final Inspection inspection = new Inspection();
   private final List<Spot> cards;
   private final WorkedOut workedOut = new WorkedOut(this);
-  private final Bench bench = new JobBench(this, parts, assembly, pairs);
+  private final JobFacts bench = new JobBench(this, parts, assembly, pairs);
   private final PlaceStates places = new PlaceStates(this);
 
   private EngineJob(JobOpened opened) {
@@ -216,7 +216,7 @@ public final class EngineJob {
   }
 
   /** The job as the rules see it. */
-  public Bench bench() {
+  public JobFacts bench() {
     return bench;
   }
 

@@ -41,7 +41,7 @@ final class FittingSizes {
 
   FittingSize asItIs(String where) {
     SurfaceSize here = get(where);
-    Optional<Cut> cut = here.cut();
+    Optional<LastCut> cut = here.cut();
     if (cut.isPresent() && cut.get().size().isPresent()) {
       return checked(here, stated(here, cut.get(), ""));
     }
@@ -52,7 +52,7 @@ final class FittingSizes {
   }
 
   /** The size that somebody said, by change or by slip. */
-  private static FittingSize stated(SurfaceSize here, Cut cut, String after) {
+  private static FittingSize stated(SurfaceSize here, LastCut cut, String after) {
     CutSurface surface = here.surface();
     Amount size = cut.size().orElseThrow();
     Optional<Amount> off = cut.findOff(surface, here.standard());

@@ -8,13 +8,13 @@ import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Ban;
-import wherefrom.rules.Bench;
 import wherefrom.rules.Evidence;
+import wherefrom.rules.JobFacts;
 import wherefrom.rules.Objection;
 import wherefrom.rules.OpenCheck;
 
 /** What the rules ask of a job, answered from its fold as it stands. */
-final class JobBench implements Bench {
+final class JobBench implements JobFacts {
   private final EngineJob job;
   private final PartsLedger parts;
   private final Assembly assembly;

@@ -60,7 +60,7 @@ public final class StandingRules {
                 made.binding(),
                 individual(job, made, consequence),
                 findAnswer(job, consequence.key(), made.sequence()),
-                Settled.find(job, consequence));
+                SettledChecks.find(job, consequence));
         // A later change asks for the same check anew; one that binds outweighs one that doesn't.
         found.merge(Asked.by(consequence), rule, StandingRules::stronger);
       }

@@ -14,7 +14,7 @@ import wherefrom.rules.size.SizeText;
 /** What each journal and bore was cut to, by the changes made and the shop's lines come back. */
 final class SurfaceCuts {
   private final EngineJob job;
-  private final Map<String, List<Cut>> cuts = new HashMap<>();
+  private final Map<String, List<LastCut>> cuts = new HashMap<>();
 
   private SurfaceCuts(EngineJob job) {
     this.job = job;
@@ -29,7 +29,7 @@ final class SurfaceCuts {
   private void take(MadeChange made) {
     Change change = made.change();
     if (change.kind() == ChangeKind.CRANK_CHANGED) {
-      Cut other = new Cut(made.sequence(), Optional.empty(), true);
+      LastCut other = new LastCut(made.sequence(), Optional.empty(), true);
       put(CutSurface.ROD_JOURNAL, "", other);
       put(CutSurface.MAIN_JOURNAL, "", other);
     }
@@ -39,13 +39,14 @@ final class SurfaceCuts {
                 put(
                     surface,
                     change.where(),
-                    new Cut(
+                    new LastCut(
                         made.sequence(),
-                        SizeText.read(change.detail(), Typed.usual(job.units(), Dimension.LENGTH)),
+                        SizeText.read(
+                            change.detail(), FigureParser.usual(job.units(), Dimension.LENGTH)),
                         false)));
   }
 
-  private void put(CutSurface surface, String where, Cut cut) {
+  private void put(CutSurface surface, String where, LastCut cut) {
     List<String> all = where.isEmpty() ? surface.listWhere(job.layout()) : List.of(where);
     all.forEach(one -> cuts.computeIfAbsent(key(surface, one), any -> new ArrayList<>()).add(cut));
   }
@@ -55,12 +56,12 @@ final class SurfaceCuts {
   }
 
   /** The last cut. */
-  Optional<Cut> find(CutSurface surface, String where) {
+  Optional<LastCut> find(CutSurface surface, String where) {
     return findBefore(surface, where, Long.MAX_VALUE);
   }
 
   /** The last cut before an entry. */
-  Optional<Cut> findBefore(CutSurface surface, String where, long sequence) {
+  Optional<LastCut> findBefore(CutSurface surface, String where, long sequence) {
     return cuts.getOrDefault(key(surface, where), List.of()).stream()
         .filter(cut -> cut.sequence() < sequence)
         .reduce((earlier, later) -> later);

@@ -21,7 +21,7 @@ public record SurfaceSize(
     CutSurface surface,
     String where,
     Optional<Amount> standard,
-    Optional<Cut> cut,
+    Optional<LastCut> cut,
     Optional<MeasuredResult> measured,
     Optional<ComingCut> coming) {
 

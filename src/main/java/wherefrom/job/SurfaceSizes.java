@@ -61,7 +61,7 @@ public final class SurfaceSizes {
   /** A reading older than the cut counts all the same where it agrees with the size cut to. */
   private boolean isOfBefore(CutSurface surface, String where, MeasuredResult result) {
     Optional<Amount> standard = job.measures().findSize(surface.plan());
-    Optional<Cut> cut =
+    Optional<LastCut> cut =
         cuts.find(surface, where)
             .filter(
                 one ->

@@ -55,7 +55,7 @@ public final class BackupFolder implements Backups {
     } catch (FileSystemException e) {
       throw new IOException(
           "The copy could not be written: "
-              + Reasons.of(e)
+              + DiskErrors.of(e)
               + ". Make room there and check that it can be written to. Or choose another"
               + " folder.",
           e);

@@ -28,7 +28,7 @@ public final class FileChecks implements JobChecks {
     try {
       return findings(jobFolder, LogScan.of(jobFolder, new RealDisk()));
     } catch (IOException e) {
-      throw new LogbookException(jobFolder + " cannot be read: " + Reasons.of(e) + ".", e);
+      throw new LogbookException(jobFolder + " cannot be read: " + DiskErrors.of(e) + ".", e);
     }
   }
 
@@ -71,7 +71,7 @@ public final class FileChecks implements JobChecks {
                         trouble.newer() ? Severity.WARNING : Severity.DAMAGED,
                         trouble.sentence(scanned.entries().size()),
                         trouble.newer() ? "Use the newer version of Wherefrom." : GO_BACK)));
-    for (Cut cut : scanned.cuts()) {
+    for (CutLine cut : scanned.cuts()) {
       boolean last = scanned.lastCut().filter(cut::equals).isPresent();
       findings.add(
           new CheckFinding(

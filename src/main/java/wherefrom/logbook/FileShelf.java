@@ -100,7 +100,7 @@ public final class FileShelf implements Shelf {
           .sorted()
           .toList();
     } catch (IOException e) {
-      throw new LogbookException(folder + " cannot be read: " + Reasons.of(e) + ".", e);
+      throw new LogbookException(folder + " cannot be read: " + DiskErrors.of(e) + ".", e);
     }
   }
 
@@ -221,7 +221,7 @@ public final class FileShelf implements Shelf {
           .flatMap(Optional::stream)
           .toList();
     } catch (IOException e) {
-      throw new LogbookException(kept + " cannot be read: " + Reasons.of(e) + ".", e);
+      throw new LogbookException(kept + " cannot be read: " + DiskErrors.of(e) + ".", e);
     }
   }
 
@@ -241,7 +241,7 @@ public final class FileShelf implements Shelf {
       Path file = layoutFile(layout.name());
       layouts.write(layout, replace ? Outgoing.replacing(file) : Outgoing.to(file));
     } catch (IOException e) {
-      throw new LogbookException(Reasons.of(e), e);
+      throw new LogbookException(DiskErrors.of(e), e);
     }
   }
 }

@@ -39,7 +39,7 @@ public final class JobArchives implements Archives {
     try {
       new JobExport(jobFolder, files).to(file);
     } catch (IOException e) {
-      throw new IOException("The job could not be exported: " + Reasons.andRemedy(e) + ".", e);
+      throw new IOException("The job could not be exported: " + DiskErrors.andRemedy(e) + ".", e);
     }
   }
 
@@ -52,7 +52,7 @@ public final class JobArchives implements Archives {
       return new JobRestore(shelfFolder.toAbsolutePath().normalize(), files).from(file);
     } catch (IOException | IllegalArgumentException e) {
       String reason =
-          e instanceof IOException io ? Reasons.andRemedy(io) : String.valueOf(e.getMessage());
+          e instanceof IOException io ? DiskErrors.andRemedy(io) : String.valueOf(e.getMessage());
       throw new IOException(
           file.getFileName() + " was not imported: " + ended(reason) + " Nothing was changed.", e);
     }

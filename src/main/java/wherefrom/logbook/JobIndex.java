@@ -47,7 +47,7 @@ final class JobIndex {
     } catch (NotDirectoryException | NoSuchFileException e) {
       return Optional.empty();
     } catch (IOException e) {
-      return Optional.of(nameless(job + " cannot be read: " + Reasons.of(e) + "."));
+      return Optional.of(nameless(job + " cannot be read: " + DiskErrors.of(e) + "."));
     }
   }
 

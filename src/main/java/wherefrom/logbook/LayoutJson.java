@@ -45,7 +45,7 @@ public final class LayoutJson implements LayoutFiles {
     try {
       return Incoming.read(file, MOST_BYTES);
     } catch (java.nio.file.FileSystemException e) {
-      throw new IOException("it cannot be read (" + Reasons.of(e) + ").", e);
+      throw new IOException("it cannot be read (" + DiskErrors.of(e) + ").", e);
     }
   }
 
@@ -131,7 +131,7 @@ public final class LayoutJson implements LayoutFiles {
     try {
       out.write(stream -> stream.write(json));
     } catch (IOException e) {
-      throw new IOException("The layout could not be written: " + Reasons.of(e) + ".", e);
+      throw new IOException("The layout could not be written: " + DiskErrors.of(e) + ".", e);
     }
   }
 }

@@ -31,7 +31,7 @@ final class LineReader {
   private final MessageDigest digest = Sums.sha256();
 
   /** The chain sum of a line. */
-  String sum(Piece line) {
+  String sum(LineSlice line) {
     digest.update(line.file(), line.offset(), line.length());
     return Sums.chain(digest);
   }
@@ -42,12 +42,12 @@ final class LineReader {
    * @param before what it must say of the line before it; empty when that is not known
    * @throws IOException with what does not agree
    */
-  LoggedEntry read(Piece line, long sequence, Optional<String> before) throws IOException {
+  LoggedEntry read(LineSlice line, long sequence, Optional<String> before) throws IOException {
     Optional<LoggedEntry> quick = find(line, sequence, before);
     return quick.isPresent() ? quick.get() : LogLine.read(line, sequence, before);
   }
 
-  private Optional<LoggedEntry> find(Piece line, long sequence, Optional<String> before)
+  private Optional<LoggedEntry> find(LineSlice line, long sequence, Optional<String> before)
       throws IOException {
     try (JsonParser json =
         EntryCodec.MAPPER.createParser(line.file(), line.offset(), line.length())) {

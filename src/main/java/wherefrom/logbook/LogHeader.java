@@ -28,7 +28,7 @@ record LogHeader(int version, String after, long next) {
   }
 
   /** The header in a line that is sealed. */
-  static LogHeader read(Piece line) throws IOException {
+  static LogHeader read(LineSlice line) throws IOException {
     JsonNode object = LogLine.json(line);
     if (!object.path("format").asText().equals(FORMAT)) {
       throw new IOException("it is not a logbook");

@@ -74,7 +74,7 @@ final class LogLine {
   }
 
   /** What a sealed line says. */
-  static JsonNode json(Piece line) throws IOException {
+  static JsonNode json(LineSlice line) throws IOException {
     return EntryCodec.MAPPER.readTree(line.file(), line.offset(), line.length());
   }
 
@@ -83,7 +83,8 @@ final class LogLine {
    *
    * @param before what it must say of the line before it; empty when that is not known
    */
-  static LoggedEntry read(Piece line, long sequence, Optional<String> before) throws IOException {
+  static LoggedEntry read(LineSlice line, long sequence, Optional<String> before)
+      throws IOException {
     JsonNode object = json(line);
     long found = object.path("seq").asLong();
     if (found != sequence) {

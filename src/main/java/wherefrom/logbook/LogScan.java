@@ -16,7 +16,7 @@ final class LogScan {
 
   private final LineReader lines = new LineReader();
   private final List<LoggedEntry> entries = new ArrayList<>();
-  private final List<Cut> cuts = new ArrayList<>();
+  private final List<CutLine> cuts = new ArrayList<>();
   private Optional<String> tip = Optional.of("");
   private Optional<Trouble> trouble = Optional.empty();
   private boolean reading = true;
@@ -56,10 +56,10 @@ final class LogScan {
     lastWhole = false;
     lastSize = bytes.length;
     if (!pieces.hasNext()) {
-      cuts.add(new Cut(name, 1, 0, 0));
+      cuts.add(new CutLine(name, 1, 0, 0));
     }
     while (pieces.hasNext()) {
-      Piece piece = pieces.next();
+      LineSlice piece = pieces.next();
       boolean whole = piece.isWhole();
       lastLine = piece.length();
       if (!reading) {
@@ -73,9 +73,9 @@ final class LogScan {
     }
   }
 
-  private void broken(String name, Piece piece, boolean last) {
+  private void broken(String name, LineSlice piece, boolean last) {
     if (last && !piece.holdsAnotherEntry()) {
-      cuts.add(new Cut(name, piece.line(), piece.offset(), piece.length()));
+      cuts.add(new CutLine(name, piece.line(), piece.offset(), piece.length()));
       return;
     }
     stop(name, piece, "its check sum does not agree", false);
@@ -86,7 +86,7 @@ final class LogScan {
     }
   }
 
-  private void take(String name, Piece piece) {
+  private void take(String name, LineSlice piece) {
     try {
       if (piece.line() == 1) {
         header(LogHeader.read(piece), piece, name);
@@ -94,13 +94,13 @@ final class LogScan {
         entry(lines.read(piece, entries.size() + 1L, tip), piece);
       }
     } catch (EntryCodec.UnknownTypeException e) {
-      stop(name, piece, Reasons.of(e), true);
+      stop(name, piece, DiskErrors.of(e), true);
     } catch (IOException e) {
-      stop(name, piece, Reasons.of(e), false);
+      stop(name, piece, DiskErrors.of(e), false);
     }
   }
 
-  private void header(LogHeader header, Piece piece, String name) throws IOException {
+  private void header(LogHeader header, LineSlice piece, String name) throws IOException {
     follow(header.after());
     if (header.version() > LogHeader.VERSION) {
       stop(name, piece, "its format is version " + header.version(), true);
@@ -131,7 +131,7 @@ final class LogScan {
   }
 
   /** Of the lines before an entry only one can be followed yet: the last. */
-  private void entry(LoggedEntry entry, Piece piece) {
+  private void entry(LoggedEntry entry, LineSlice piece) {
     entries.add(entry);
     if (recent.size() > 1) {
       recent.subList(0, recent.size() - 1).clear();
@@ -144,7 +144,7 @@ final class LogScan {
     tip = Optional.of(next.sum());
   }
 
-  private void stop(String name, Piece piece, String why, boolean newer) {
+  private void stop(String name, LineSlice piece, String why, boolean newer) {
     reading = false;
     if (trouble.isEmpty()) {
       trouble = Optional.of(new Trouble(name, piece.line(), piece.offset(), why, newer, 0, 0));

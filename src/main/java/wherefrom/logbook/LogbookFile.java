@@ -58,7 +58,7 @@ public final class LogbookFile implements Logbook {
       return begun(folder, disk, lock);
     } catch (IOException e) {
       throw new LogbookException(
-          "No job can be started in " + folder + ": " + Reasons.of(e) + ".", e);
+          "No job can be started in " + folder + ": " + DiskErrors.of(e) + ".", e);
     }
   }
 
@@ -113,7 +113,7 @@ public final class LogbookFile implements Logbook {
           folder,
           scan(folder, disk),
           "This job cannot be written to ("
-              + Reasons.of(e)
+              + DiskErrors.of(e)
               + "). It is open for reading only. Check the folder's permissions and the disk.");
     }
   }
@@ -161,7 +161,7 @@ public final class LogbookFile implements Logbook {
         return;
       }
     } catch (IOException e) {
-      throw new LogbookException(folder + " cannot be read: " + Reasons.of(e) + ".", e);
+      throw new LogbookException(folder + " cannot be read: " + DiskErrors.of(e) + ".", e);
     }
     throw new LogbookException(
         "There is no job in "
@@ -201,7 +201,7 @@ public final class LogbookFile implements Logbook {
       return LogScan.of(folder, disk);
     } catch (IOException e) {
       throw new LogbookException(
-          "The logbook in " + folder + " cannot be read: " + Reasons.of(e) + ".", e);
+          "The logbook in " + folder + " cannot be read: " + DiskErrors.of(e) + ".", e);
     }
   }
 
@@ -234,7 +234,7 @@ public final class LogbookFile implements Logbook {
       boolean surely = open.stepAside(logged.sequence());
       throw new LogbookException(
           "The step could not be kept: "
-              + Reasons.of(e)
+              + DiskErrors.of(e)
               + ". "
               + (surely
                   ? "It does not count. Make room on the disk, then do it again."
@@ -267,7 +267,7 @@ public final class LogbookFile implements Logbook {
         lock.get().close();
       }
     } catch (IOException e) {
-      throw new LogbookException("The job could not be closed: " + Reasons.of(e) + ".", e);
+      throw new LogbookException("The job could not be closed: " + DiskErrors.of(e) + ".", e);
     }
   }
 }

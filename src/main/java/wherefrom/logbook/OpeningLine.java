@@ -14,10 +14,10 @@ final class OpeningLine {
   private static final int SHORT = 4096;
   private static final int LONG = 1 << 20;
 
-  private final Piece header;
-  private final Piece line;
+  private final LineSlice header;
+  private final LineSlice line;
 
-  private OpeningLine(Piece header, Piece line) {
+  private OpeningLine(LineSlice header, LineSlice line) {
     this.header = header;
     this.line = line;
   }
@@ -38,11 +38,11 @@ final class OpeningLine {
     if (!pieces.hasNext()) {
       return Optional.empty();
     }
-    Piece header = pieces.next();
+    LineSlice header = pieces.next();
     if (!pieces.hasNext()) {
       return Optional.empty();
     }
-    Piece line = pieces.next();
+    LineSlice line = pieces.next();
     return line.isWhole() && line.holds(TYPE)
         ? Optional.of(new OpeningLine(header, line))
         : Optional.empty();

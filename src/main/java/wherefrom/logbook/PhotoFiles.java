@@ -46,7 +46,8 @@ public final class PhotoFiles implements Photos {
         files.write(kept, bytes);
         Folders.force(jobFolder);
       } catch (IOException e) {
-        throw new IOException("The photograph could not be kept: " + Reasons.andRemedy(e) + ".", e);
+        throw new IOException(
+            "The photograph could not be kept: " + DiskErrors.andRemedy(e) + ".", e);
       }
     }
     return name;
@@ -71,7 +72,7 @@ public final class PhotoFiles implements Photos {
     try {
       return Incoming.read(picture, MOST_BYTES);
     } catch (java.nio.file.FileSystemException e) {
-      throw new IOException("The picture cannot be read: " + Reasons.of(e) + ".", e);
+      throw new IOException("The picture cannot be read: " + DiskErrors.of(e) + ".", e);
     }
   }
 

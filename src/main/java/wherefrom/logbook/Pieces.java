@@ -7,7 +7,7 @@ import java.util.NoSuchElementException;
  * A file in pieces, one after the other; the last has no line end where the file ends without. A
  * file of nothing but scraps is not cut to the end: its rest is one piece.
  */
-final class Pieces implements Iterator<Piece> {
+final class Pieces implements Iterator<LineSlice> {
   /** No line of a logbook is so short; after so many that are, the rest is one broken piece. */
   private static final int SHORTEST = 40;
 
@@ -28,14 +28,14 @@ final class Pieces implements Iterator<Piece> {
   }
 
   @Override
-  public Piece next() {
+  public LineSlice next() {
     if (!hasNext()) {
       throw new NoSuchElementException();
     }
     int to = end();
     scraps += to - from < SHORTEST ? 1 : 0;
     line++;
-    Piece piece = new Piece(line, file, from, to, to < file.length);
+    LineSlice piece = new LineSlice(line, file, from, to, to < file.length);
     from = to + 1;
     return piece;
   }

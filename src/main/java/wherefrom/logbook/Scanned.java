@@ -27,7 +27,7 @@ record Scanned(
     long lastSize,
     int lastLine,
     boolean lastWhole,
-    List<Cut> cuts,
+    List<CutLine> cuts,
     int voided,
     Optional<Trouble> trouble) {
 
@@ -80,12 +80,12 @@ record Scanned(
   String sentence() {
     return trouble
         .map(found -> found.sentence(entries.size()))
-        .or(() -> lastCut().map(Cut::sentence))
+        .or(() -> lastCut().map(CutLine::sentence))
         .orElse("");
   }
 
   /** The cut end of the last file; earlier ones have been stepped over. */
-  Optional<Cut> lastCut() {
+  Optional<CutLine> lastCut() {
     return lastWhole || cuts.isEmpty() ? Optional.empty() : Optional.of(cuts.get(cuts.size() - 1));
   }
 }

@@ -3,12 +3,12 @@ package wherefrom.pdf;
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import wherefrom.workings.chart.Chart;
+import wherefrom.workings.chart.ChartMark;
 import wherefrom.workings.chart.Drawing;
-import wherefrom.workings.chart.Mark;
 import wherefrom.workings.chart.Surface;
 
 /** Draws a chart as lines, areas and words of the page: black and one grey, sharp at any size. */
-final class ChartDrawing implements Mark.Pen<IOException> {
+final class ChartDrawing implements ChartMark.Pen<IOException> {
   private static final double TEXT = 8;
 
   /** The height of a capital of the print font, in its size. */
@@ -40,7 +40,7 @@ final class ChartDrawing implements Mark.Pen<IOException> {
 
   void draw(Chart chart, double width, double height) throws IOException {
     Surface surface = new Surface(width, height, TEXT * CAPITAL, this::widthOf);
-    for (Mark mark : Drawing.of(chart, surface)) {
+    for (ChartMark mark : Drawing.of(chart, surface)) {
       mark.draw(this);
     }
   }
@@ -58,8 +58,8 @@ final class ChartDrawing implements Mark.Pen<IOException> {
   }
 
   @Override
-  public void line(Mark.Line line) throws IOException {
-    boolean thin = line.look() == Mark.Look.THIN || line.look() == Mark.Look.DOTTED;
+  public void line(ChartMark.Line line) throws IOException {
+    boolean thin = line.look() == ChartMark.Look.THIN || line.look() == ChartMark.Look.DOTTED;
     out.setLineWidth(thin ? THIN : THICK);
     out.setLineDashPattern(
         switch (line.look()) {
@@ -75,9 +75,9 @@ final class ChartDrawing implements Mark.Pen<IOException> {
   }
 
   @Override
-  public void area(Mark.Area area) throws IOException {
+  public void area(ChartMark.Area area) throws IOException {
     boolean first = true;
-    for (Mark.Corner corner : area.corners()) {
+    for (ChartMark.Corner corner : area.corners()) {
       if (first) {
         out.moveTo(x(corner.x()), y(corner.y()));
       } else {
@@ -92,7 +92,7 @@ final class ChartDrawing implements Mark.Pen<IOException> {
   }
 
   @Override
-  public void dot(Mark.Dot dot) throws IOException {
+  public void dot(ChartMark.Dot dot) throws IOException {
     if (dot.odd()) {
       float half = (float) (1.6 * DOT);
       out.addRect(x(dot.x()) - half, y(dot.y()) - half, 2 * half, 2 * half);
@@ -114,7 +114,7 @@ final class ChartDrawing implements Mark.Pen<IOException> {
   }
 
   @Override
-  public void words(Mark.Words words) throws IOException {
+  public void words(ChartMark.Words words) throws IOException {
     double width = widthOf(words.text());
     double begin =
         switch (words.side()) {

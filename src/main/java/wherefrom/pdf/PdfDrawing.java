@@ -14,9 +14,9 @@ import wherefrom.drawing.Look;
 import wherefrom.drawing.MarkPlan;
 import wherefrom.drawing.PartFigure;
 import wherefrom.drawing.PartState;
+import wherefrom.drawing.PathStep;
 import wherefrom.drawing.PlacedMark;
 import wherefrom.drawing.Shape;
-import wherefrom.drawing.Step;
 import wherefrom.parts.Place;
 
 /**
@@ -158,10 +158,10 @@ final class PdfDrawing {
   }
 
   /** Lays the outline of a shape, to be stroked or filled. */
-  private final class Path implements Shape.Pen<IOException>, Step.Pen<IOException> {
+  private final class Path implements Shape.Pen<IOException>, PathStep.Pen<IOException> {
     @Override
     public void outline(Shape.Outline outline) throws IOException {
-      for (Step step : outline.steps()) {
+      for (PathStep step : outline.steps()) {
         step.draw(this);
       }
     }
@@ -184,23 +184,23 @@ final class PdfDrawing {
     public void words(Shape.Words words) {}
 
     @Override
-    public void move(Step.Move move) throws IOException {
+    public void move(PathStep.Move move) throws IOException {
       out.moveTo(x(move.x()), y(move.y()));
     }
 
     @Override
-    public void line(Step.Line line) throws IOException {
+    public void line(PathStep.Line line) throws IOException {
       out.lineTo(x(line.x()), y(line.y()));
     }
 
     @Override
-    public void curve(Step.Curve curve) throws IOException {
+    public void curve(PathStep.Curve curve) throws IOException {
       out.curveTo(
           x(curve.x1()), y(curve.y1()), x(curve.x2()), y(curve.y2()), x(curve.x()), y(curve.y()));
     }
 
     @Override
-    public void close(Step.Close close) throws IOException {
+    public void close(PathStep.Close close) throws IOException {
       out.closePath();
     }
   }

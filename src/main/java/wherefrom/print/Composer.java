@@ -25,31 +25,31 @@ final class Composer {
   }
 
   /** What is drawn, from the label's top left corner. */
-  List<Mark> compose(Face face) {
-    List<Mark> marks = new ArrayList<>(face.match(this::tag, this::scanner));
+  List<PaperMark> compose(Face face) {
+    List<PaperMark> marks = new ArrayList<>(face.match(this::tag, this::scanner));
     addHole(marks);
     return marks;
   }
 
-  private List<Mark> tag(TagFace tag) {
-    List<Mark> marks = new ArrayList<>();
+  private List<PaperMark> tag(TagFace tag) {
+    List<PaperMark> marks = new ArrayList<>();
     marks.add(symbol(Modules.of(tag.code())));
     marks.addAll(RowStack.set(rows(tag), plan.words(), letters));
     return marks;
   }
 
-  private List<Mark> scanner(ScannerFace scanner) {
-    List<Mark> marks = new ArrayList<>();
+  private List<PaperMark> scanner(ScannerFace scanner) {
+    List<PaperMark> marks = new ArrayList<>();
     marks.add(symbol(Modules.ofDigits(scanner.digits())));
     marks.addAll(words(scanner));
     return marks;
   }
 
-  private Mark symbol(Modules modules) {
-    return new Mark.Symbol(modules, plan.symbol(), plan.moduleDots(), plan.dpi());
+  private PaperMark symbol(Modules modules) {
+    return new PaperMark.Symbol(modules, plan.symbol(), plan.moduleDots(), plan.dpi());
   }
 
-  private List<Mark> words(ScannerFace scanner) {
+  private List<PaperMark> words(ScannerFace scanner) {
     List<String> sentences = new ArrayList<>(scanner.steps());
     sentences.add("It says " + scanner.digits() + ".");
     return new Paragraphs(plan.words(), letters).set(SCANNER, sentences, LARGEST_STEP_MM);
@@ -93,7 +93,7 @@ final class Composer {
   }
 
   /** A cross in a circle shows where to punch. */
-  private void addHole(List<Mark> marks) {
+  private void addHole(List<PaperMark> marks) {
     Box free = plan.keepOut();
     if (Math.min(free.width(), free.height()) <= 0) {
       return;
@@ -101,8 +101,8 @@ final class Composer {
     double x = free.x() + free.width() / 2;
     double y = free.y() + free.height() / 2;
     double half = Math.min(HOLE_MM, 0.6 * Math.min(free.width(), free.height())) / 2;
-    marks.add(new Mark.Circle(new Box(x - half, y - half, 2 * half, 2 * half), HAIRLINE_MM));
-    marks.add(new Mark.Line(x - half, y, x + half, y, HAIRLINE_MM));
-    marks.add(new Mark.Line(x, y - half, x, y + half, HAIRLINE_MM));
+    marks.add(new PaperMark.Circle(new Box(x - half, y - half, 2 * half, 2 * half), HAIRLINE_MM));
+    marks.add(new PaperMark.Line(x - half, y, x + half, y, HAIRLINE_MM));
+    marks.add(new PaperMark.Line(x, y - half, x, y + half, HAIRLINE_MM));
   }
 }

@@ -12,8 +12,8 @@ final class CutTicks {
 
   private CutTicks() {}
 
-  static List<Mark> round(Box label) {
-    List<Mark> marks = new ArrayList<>();
+  static List<PaperMark> round(Box label) {
+    List<PaperMark> marks = new ArrayList<>();
     addCorner(marks, label.x(), label.y(), -1, -1);
     addCorner(marks, label.right(), label.y(), 1, -1);
     addCorner(marks, label.x(), label.bottom(), -1, 1);
@@ -21,8 +21,8 @@ final class CutTicks {
     return marks;
   }
 
-  private static void addCorner(List<Mark> marks, double x, double y, int across, int down) {
-    marks.add(new Mark.Line(x, y, x + across * LENGTH_MM, y, THICK_MM));
-    marks.add(new Mark.Line(x, y, x, y + down * LENGTH_MM, THICK_MM));
+  private static void addCorner(List<PaperMark> marks, double x, double y, int across, int down) {
+    marks.add(new PaperMark.Line(x, y, x + across * LENGTH_MM, y, THICK_MM));
+    marks.add(new PaperMark.Line(x, y, x, y + down * LENGTH_MM, THICK_MM));
   }
 }

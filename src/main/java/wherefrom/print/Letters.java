@@ -14,19 +14,19 @@ record Letters(Typeface regular, Typeface bold) {
   }
 
   /** A line of words that starts at x, as wide as it runs. */
-  Mark.Words words(String text, boolean isBold, double x, double baseline, double capMm) {
+  PaperMark.Words words(String text, boolean isBold, double x, double baseline, double capMm) {
     return words(text, isBold, x, baseline, capMm, false);
   }
 
   /** The same, white for a black ground. */
-  Mark.Words white(String text, boolean isBold, double x, double baseline, double capMm) {
+  PaperMark.Words white(String text, boolean isBold, double x, double baseline, double capMm) {
     return words(text, isBold, x, baseline, capMm, true);
   }
 
-  private Mark.Words words(
+  private PaperMark.Words words(
       String text, boolean isBold, double x, double baseline, double capMm, boolean white) {
     Typeface face = face(isBold);
     String clean = face.clean(text);
-    return new Mark.Words(clean, isBold, x, baseline, capMm, face.width(clean) * capMm, white);
+    return new PaperMark.Words(clean, isBold, x, baseline, capMm, face.width(clean) * capMm, white);
   }
 }

@@ -26,9 +26,9 @@ final class Paragraphs {
    * @param heading in bold; empty for none
    * @param largest height of the capitals where there is room
    */
-  List<Mark> set(String heading, List<String> sentences, double largest) {
+  List<PaperMark> set(String heading, List<String> sentences, double largest) {
     double cap = largest;
-    List<Mark> marks = attempt(heading, sentences, cap);
+    List<PaperMark> marks = attempt(heading, sentences, cap);
     while (bottom(marks) > box.bottom() && cap > SMALLEST_CAP) {
       cap = Math.max(SMALLEST_CAP, cap * STEP);
       marks = attempt(heading, sentences, cap);
@@ -37,8 +37,8 @@ final class Paragraphs {
     return marks;
   }
 
-  private List<Mark> attempt(String heading, List<String> sentences, double cap) {
-    List<Mark> marks = new ArrayList<>();
+  private List<PaperMark> attempt(String heading, List<String> sentences, double cap) {
+    List<PaperMark> marks = new ArrayList<>();
     double y = box.y() + cap;
     if (!heading.isEmpty()) {
       double large = Math.min(HEADING * cap, box.width() / letters.bold().width(heading));
@@ -56,7 +56,7 @@ final class Paragraphs {
     return marks;
   }
 
-  private static double bottom(List<Mark> marks) {
+  private static double bottom(List<PaperMark> marks) {
     return marks.stream().mapToDouble(mark -> mark.box().bottom()).max().orElse(0);
   }
 }

@@ -26,15 +26,15 @@ final class PdfBrush {
   }
 
   /** Draws marks whose origin lies at a point of the page, in millimetres from its top left. */
-  void draw(List<Mark> marks, double right, double down) throws IOException {
+  void draw(List<PaperMark> marks, double right, double down) throws IOException {
     Pen pen = new Pen(right, down);
-    for (Mark mark : marks) {
+    for (PaperMark mark : marks) {
       mark.draw(pen);
     }
   }
 
   /** Draws marks whose origin lies at a point of the page. */
-  private final class Pen implements Mark.Pen<IOException> {
+  private final class Pen implements PaperMark.Pen<IOException> {
     private final double right;
     private final double down;
 
@@ -44,17 +44,17 @@ final class PdfBrush {
     }
 
     @Override
-    public void words(Mark.Words words) throws IOException {
+    public void words(PaperMark.Words words) throws IOException {
       draw(words, right, down);
     }
 
     @Override
-    public void symbol(Mark.Symbol symbol) {
+    public void symbol(PaperMark.Symbol symbol) {
       draw(symbol, right, down);
     }
 
     @Override
-    public void line(Mark.Line line) {
+    public void line(PaperMark.Line line) {
       thickness(line.thickness());
       moveTo(line.x1() + right, line.y1() + down);
       lineTo(line.x2() + right, line.y2() + down);
@@ -62,25 +62,25 @@ final class PdfBrush {
     }
 
     @Override
-    public void black(Mark.Black black) {
+    public void black(PaperMark.Black black) {
       Box box = black.box().movedBy(right, down);
       at(box.x(), box.bottom());
       out.point(pt(box.width()), pt(box.height())).word("re f");
     }
 
     @Override
-    public void arrow(Mark.ArrowUp arrow) {
+    public void arrow(PaperMark.ArrowUp arrow) {
       draw(arrow.box().movedBy(right, down));
     }
 
     @Override
-    public void circle(Mark.Circle circle) {
+    public void circle(PaperMark.Circle circle) {
       thickness(circle.thickness());
       drawCircle(circle.box().movedBy(right, down));
     }
   }
 
-  private void draw(Mark.Words words, double right, double down) throws IOException {
+  private void draw(PaperMark.Words words, double right, double down) throws IOException {
     if (words.white()) {
       out.word("1 g");
     }
@@ -102,14 +102,14 @@ final class PdfBrush {
   }
 
   /** One path of whole modules; the corner lies on a whole dot counted from the page's corner. */
-  private void draw(Mark.Symbol symbol, double right, double down) {
+  private void draw(PaperMark.Symbol symbol, double right, double down) {
     double dot = 72.0 / symbol.dpi();
     double module = symbol.moduleDots() * dot;
     double left = PrinterDots.nearest(symbol.box().x() + right, symbol.dpi()) * dot;
     double top = PrinterDots.nearest(symbol.box().y() + down, symbol.dpi()) * dot;
     out.word("q").exact(module).word("0 0").exact(-module);
     out.exact(left).exact(pageHeightPt - top).word("cm");
-    for (int[] loop : Outline.of(symbol.modules())) {
+    for (int[] loop : SymbolOutline.of(symbol.modules())) {
       append(loop);
     }
     out.word("f* Q");

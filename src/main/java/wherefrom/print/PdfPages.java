@@ -56,7 +56,7 @@ final class PdfPages implements AutoCloseable {
   }
 
   /** What is drawn with its origin at a point of the page, in millimetres from its top left. */
-  record Placed(List<Mark> marks, double right, double down) {
+  record Placed(List<PaperMark> marks, double right, double down) {
     Placed {
       marks = List.copyOf(marks);
     }
@@ -71,7 +71,7 @@ final class PdfPages implements AutoCloseable {
     }
   }
 
-  Background background(Size size, List<Mark> marks) throws IOException {
+  Background background(Size size, List<PaperMark> marks) throws IOException {
     PdfBrush brush = new PdfBrush(heightPt(size), fonts);
     brush.draw(marks, 0, 0);
     PDFormXObject form = new PDFormXObject(stream(brush.content().deflated()));

@@ -72,28 +72,28 @@ record Row(String text, RowStyle style, String badge) {
   }
 
   /** What is drawn: the row's top left corner, capitals of a height, within a width. */
-  List<Mark> marks(double x, double y, double cap, double width, Letters letters) {
-    List<Mark> marks = new ArrayList<>();
+  List<PaperMark> marks(double x, double y, double cap, double width, Letters letters) {
+    List<PaperMark> marks = new ArrayList<>();
     double baseline = y + cap;
     String shown = letters.face(style.bold).shorten(text, width / cap - beside(letters));
     switch (style) {
-      case WRITE_ON -> marks.add(new Mark.Line(x, baseline, x + width, baseline, LINE_MM));
+      case WRITE_ON -> marks.add(new PaperMark.Line(x, baseline, x + width, baseline, LINE_MM));
       case BAND -> {
         double pad = BAND_PAD * cap;
-        marks.add(new Mark.Black(new Box(x, y, width, tall() * cap)));
+        marks.add(new PaperMark.Black(new Box(x, y, width, tall() * cap)));
         marks.add(letters.white(shown, true, x + pad, baseline + pad, cap));
       }
       case ARROW -> {
-        marks.add(new Mark.ArrowUp(new Box(x, y, ARROW_WIDTH * cap, ARROW_TALL * cap)));
+        marks.add(new PaperMark.ArrowUp(new Box(x, y, ARROW_WIDTH * cap, ARROW_TALL * cap)));
         double down = (ARROW_TALL - 1) / 2 * cap;
         double right = (ARROW_WIDTH + ARROW_GAP) * cap;
         marks.add(letters.words(shown, true, x + right, baseline + down, cap));
       }
       case CODE_AND_LINE -> {
-        Mark.Words code = letters.words(shown, true, x, baseline, cap);
+        PaperMark.Words code = letters.words(shown, true, x, baseline, cap);
         double from = code.box().right() + ARROW_GAP * cap;
         marks.add(code);
-        marks.add(new Mark.Line(from, baseline, x + width, baseline, LINE_MM));
+        marks.add(new PaperMark.Line(from, baseline, x + width, baseline, LINE_MM));
       }
       default -> marks.add(letters.words(shown, style.bold, x, baseline, cap));
     }
@@ -103,11 +103,12 @@ record Row(String text, RowStyle style, String badge) {
     return marks;
   }
 
-  private void addBadge(List<Mark> marks, double right, double y, double cap, Letters letters) {
+  private void addBadge(
+      List<PaperMark> marks, double right, double y, double cap, Letters letters) {
     double small = BADGE_CAP * cap;
     double width = badgeWide(letters) * cap;
     double pad = BADGE_PAD * small;
-    marks.add(new Mark.Black(new Box(right - width, y, width, small + 2 * pad)));
+    marks.add(new PaperMark.Black(new Box(right - width, y, width, small + 2 * pad)));
     marks.add(letters.white(badge, true, right - width + pad, y + pad + small, small));
   }
 }

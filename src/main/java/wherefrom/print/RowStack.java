@@ -28,7 +28,7 @@ final class RowStack {
     this.letters = letters;
   }
 
-  static List<Mark> set(List<Row> rows, Box box, Letters letters) {
+  static List<PaperMark> set(List<Row> rows, Box box, Letters letters) {
     RowStack stack = new RowStack(box, letters);
     List<Measured> kept = stack.kept(rows);
     return kept.isEmpty() ? List.of() : stack.place(kept);
@@ -71,13 +71,13 @@ final class RowStack {
     return (code ? CODE_GAP_MM : GAP_MM) * factor + GAP_SHARE * cap;
   }
 
-  private List<Mark> place(List<Measured> rows) {
+  private List<PaperMark> place(List<Measured> rows) {
     double factor = factor(rows);
     double height = height(rows, factor);
     double squeeze = Math.min(1, box.height() / height);
     double spare = Math.max(0, box.height() - height) / Math.max(1, rows.size() - 1);
     double spread = Math.min(spare, MOST_SPREAD * box.height());
-    List<Mark> marks = new ArrayList<>();
+    List<PaperMark> marks = new ArrayList<>();
     double y = box.y();
     for (int at = 0; at < rows.size(); at++) {
       Row row = rows.get(at).row();

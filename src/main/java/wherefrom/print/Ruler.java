@@ -20,21 +20,21 @@ final class Ruler {
   }
 
   /** From a point to the right, its ticks upward. */
-  static List<Mark> across(double x, double y, int length) {
-    List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Line(x, y, x + length, y, THICK));
+  static List<PaperMark> across(double x, double y, int length) {
+    List<PaperMark> marks = new ArrayList<>();
+    marks.add(new PaperMark.Line(x, y, x + length, y, THICK));
     for (int mm = 0; mm <= length; mm += 5) {
-      marks.add(new Mark.Line(x + mm, y, x + mm, y - tick(mm), THICK));
+      marks.add(new PaperMark.Line(x + mm, y, x + mm, y - tick(mm), THICK));
     }
     return marks;
   }
 
   /** From a point downwards, its ticks to the left. */
-  static List<Mark> down(double x, double y, int length) {
-    List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Line(x, y, x, y + length, THICK));
+  static List<PaperMark> down(double x, double y, int length) {
+    List<PaperMark> marks = new ArrayList<>();
+    marks.add(new PaperMark.Line(x, y, x, y + length, THICK));
     for (int mm = 0; mm <= length; mm += 5) {
-      marks.add(new Mark.Line(x, y + mm, x - tick(mm), y + mm, THICK));
+      marks.add(new PaperMark.Line(x, y + mm, x - tick(mm), y + mm, THICK));
     }
     return marks;
   }

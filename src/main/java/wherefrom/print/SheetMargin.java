@@ -37,8 +37,8 @@ final class SheetMargin {
   }
 
   /** What every sheet has: the ruler and the safety words. */
-  List<Mark> alike() {
-    List<Mark> marks = new ArrayList<>();
+  List<PaperMark> alike() {
+    List<PaperMark> marks = new ArrayList<>();
     addRuler(marks);
     if (hasFooter()) {
       marks.add(safety());
@@ -47,7 +47,7 @@ final class SheetMargin {
   }
 
   /** The title, the number of a page and the version of the program. */
-  List<Mark> number(String title, int page, int pages) {
+  List<PaperMark> number(String title, int page, int pages) {
     if (!hasFooter()) {
       return List.of();
     }
@@ -59,7 +59,7 @@ final class SheetMargin {
     return List.of(letters.words(line, false, right - width, footer(), CAP_MM));
   }
 
-  private void addRuler(List<Mark> marks) {
+  private void addRuler(List<PaperMark> marks) {
     int length = Ruler.fitting(right - left - 40);
     if (stock.top().millimetres() < TOP_ROOM_MM || length < 10) {
       return;
@@ -77,7 +77,7 @@ final class SheetMargin {
     return stock.page().height().millimetres() - bottom() >= BOTTOM_ROOM_MM;
   }
 
-  private Mark.Words safety() {
+  private PaperMark.Words safety() {
     return letters.words(OUTRANKED, false, left, footer(), CAP_MM);
   }
 

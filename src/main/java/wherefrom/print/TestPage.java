@@ -23,7 +23,7 @@ final class TestPage {
   }
 
   List<PdfPages.Placed> content(Nudge nudge) {
-    List<Mark> labels = new ArrayList<>();
+    List<PaperMark> labels = new ArrayList<>();
     for (int index = 0; index < stock.labelsPerPage(); index++) {
       addLabel(labels, outline(index), index + 1);
     }
@@ -39,16 +39,16 @@ final class TestPage {
     return new Box(box.x() + in, box.y() + in, box.width() - 2 * in, box.height() - 2 * in);
   }
 
-  private void addLabel(List<Mark> marks, Box box, int number) {
-    marks.add(new Mark.Line(box.x(), box.y(), box.right(), box.y(), OUTLINE_MM));
-    marks.add(new Mark.Line(box.x(), box.bottom(), box.right(), box.bottom(), OUTLINE_MM));
-    marks.add(new Mark.Line(box.x(), box.y(), box.x(), box.bottom(), OUTLINE_MM));
-    marks.add(new Mark.Line(box.right(), box.y(), box.right(), box.bottom(), OUTLINE_MM));
+  private void addLabel(List<PaperMark> marks, Box box, int number) {
+    marks.add(new PaperMark.Line(box.x(), box.y(), box.right(), box.y(), OUTLINE_MM));
+    marks.add(new PaperMark.Line(box.x(), box.bottom(), box.right(), box.bottom(), OUTLINE_MM));
+    marks.add(new PaperMark.Line(box.x(), box.y(), box.x(), box.bottom(), OUTLINE_MM));
+    marks.add(new PaperMark.Line(box.right(), box.y(), box.right(), box.bottom(), OUTLINE_MM));
     marks.add(
         letters.words(Integer.toString(number), true, box.x() + 1.5, box.bottom() - 1.5, CAP_MM));
   }
 
-  private List<Mark> rulers() {
+  private List<PaperMark> rulers() {
     double width = stock.page().width().millimetres();
     double height = stock.page().height().millimetres();
     double inset = Math.min(INSET_MM, 0.2 * Math.min(width, height));
@@ -56,7 +56,7 @@ final class TestPage {
     int down = Ruler.fitting(height - 2 * inset);
     double x = Math.max(inset, (width - across) / 2);
     double y = Math.max(inset, (height - down) / 2);
-    List<Mark> marks = new ArrayList<>();
+    List<PaperMark> marks = new ArrayList<>();
     marks.addAll(Ruler.across(x, y, across));
     marks.addAll(Ruler.down(x, y, down));
     Box beside = new Box(x + 2, y + 2, width - x - 2 - inset, height - y - 2 - inset);

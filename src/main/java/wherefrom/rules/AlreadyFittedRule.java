@@ -10,12 +10,12 @@ import wherefrom.parts.Place;
  */
 final class AlreadyFittedRule implements VerdictRule {
   @Override
-  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
+  public Optional<Verdict> judge(JobFacts bench, Attempt attempt) {
     Place place = new Place(attempt.part().kind(), attempt.spot());
     return bench.findFittedAt(attempt.part().item()).map(at -> verdict(bench, attempt, place, at));
   }
 
-  private static Verdict verdict(Bench bench, Attempt attempt, Place place, Place fittedAt) {
+  private static Verdict verdict(JobFacts bench, Attempt attempt, Place place, Place fittedAt) {
     if (fittedAt.equals(place)) {
       List<Objection> standing = bench.listAgainst(place);
       if (!standing.isEmpty()) {

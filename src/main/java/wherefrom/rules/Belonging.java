@@ -16,7 +16,7 @@ import wherefrom.parts.Place;
 public record Belonging(Place place, long since, Optional<Part> with) {
 
   /** Where a part belongs, whatever place is asked about. */
-  public static Belonging of(Bench bench, Part part) {
+  public static Belonging of(JobFacts bench, Part part) {
     Optional<Part> leader = bench.findLeader(part.item());
     Optional<Place> seat = leader.flatMap(one -> bench.findSeat(one.item()));
     if (leader.isEmpty() || seat.isEmpty()) {
@@ -30,13 +30,13 @@ public record Belonging(Place place, long since, Optional<Part> with) {
   }
 
   /** The entry that took a part away from its home; 0 where it sits there, which is no news. */
-  static long movedAway(Bench bench, Part part) {
+  static long movedAway(JobFacts bench, Part part) {
     boolean atHome = bench.findSeat(part.item()).equals(Optional.of(part.home()));
     return atHome ? 0 : bench.movedAt(part.item());
   }
 
   /** Whether the part belongs at this very place. A new one from a box waits for any like it. */
-  static boolean isAt(Bench bench, Part part, Place place) {
+  static boolean isAt(JobFacts bench, Part part, Place place) {
     return of(bench, part).place().equals(place)
         || (bench.findLeader(part.item()).isEmpty()
             && bench.isUnrun(part.item())

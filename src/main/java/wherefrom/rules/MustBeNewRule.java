@@ -8,7 +8,7 @@ import wherefrom.parts.Place;
 /** A part that a consequence rule forbids: for good, or until work is done on it. */
 final class MustBeNewRule implements ObjectionRule {
   @Override
-  public List<Objection> find(Bench bench, Part part, Place place) {
+  public List<Objection> find(JobFacts bench, Part part, Place place) {
     List<Ban> bans = bench.listBans(part.item(), place);
     if (bans.isEmpty()) {
       return List.of();

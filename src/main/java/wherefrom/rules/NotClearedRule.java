@@ -12,7 +12,7 @@ import wherefrom.parts.Whereabouts;
 /** A part that is away, bad, undecided, or waits for a check. */
 final class NotClearedRule implements ObjectionRule {
   @Override
-  public List<Objection> find(Bench bench, Part part, Place place) {
+  public List<Objection> find(JobFacts bench, Part part, Place place) {
     List<Objection> found = new ArrayList<>();
     away(bench, part, place).ifPresent(found::add);
     decision(bench, part, place).ifPresent(found::add);
@@ -28,7 +28,7 @@ final class NotClearedRule implements ObjectionRule {
         check.since());
   }
 
-  private static Optional<Objection> away(Bench bench, Part part, Place place) {
+  private static Optional<Objection> away(JobFacts bench, Part part, Place place) {
     int item = part.item();
     String where = bench.findAwayTo(item).map(to -> " (" + to + ")").orElse("");
     return switch (bench.whereabouts(item)) {
@@ -50,7 +50,7 @@ final class NotClearedRule implements ObjectionRule {
     };
   }
 
-  private static Optional<Objection> decision(Bench bench, Part part, Place place) {
+  private static Optional<Objection> decision(JobFacts bench, Part part, Place place) {
     int item = part.item();
     Optional<Decision> decision = bench.findDecision(item);
     if (decision.isEmpty()) {
@@ -67,7 +67,7 @@ final class NotClearedRule implements ObjectionRule {
     };
   }
 
-  private static Optional<Objection> undecided(Bench bench, Part part, Place place) {
+  private static Optional<Objection> undecided(JobFacts bench, Part part, Place place) {
     Evidence worst = bench.worst(part.item());
     if (worst.isDoubtful()) {
       String found = worst.look() == Look.FAIL ? "a check failed" : "a check was suspect";
@@ -82,7 +82,7 @@ final class NotClearedRule implements ObjectionRule {
   }
 
   /** What nobody knew when it was decided to use the part again. */
-  private static Optional<Objection> since(Bench bench, Part part, Place place) {
+  private static Optional<Objection> since(JobFacts bench, Part part, Place place) {
     Evidence worst = bench.worstSinceDecision(part.item());
     if (!worst.isDoubtful()) {
       return Optional.empty();

@@ -8,5 +8,5 @@ import wherefrom.parts.Place;
 @FunctionalInterface
 interface ObjectionRule {
   /** What stands against the part in the place; empty where this rule knows nothing. */
-  List<Objection> find(Bench bench, Part part, Place place);
+  List<Objection> find(JobFacts bench, Part part, Place place);
 }

@@ -19,7 +19,7 @@ public final class Objections {
   private Objections() {}
 
   /** Everything, the most serious first; the place must be one that the part can live at. */
-  public static List<Objection> of(Bench bench, Part part, Place place) {
+  public static List<Objection> of(JobFacts bench, Part part, Place place) {
     List<Objection> all = new ArrayList<>();
     for (ObjectionRule rule : RULES) {
       all.addAll(rule.find(bench, part, place));
@@ -28,7 +28,7 @@ public final class Objections {
   }
 
   /** The most serious; empty where nothing stands against the part there. */
-  static Optional<Objection> findFirst(Bench bench, Part part, Place place) {
+  static Optional<Objection> findFirst(JobFacts bench, Part part, Place place) {
     for (ObjectionRule rule : RULES) {
       List<Objection> found = rule.find(bench, part, place);
       if (!found.isEmpty()) {
@@ -42,7 +42,7 @@ public final class Objections {
    * What stands against a part that sits in a place: less what was known when somebody gave a
    * reason for it to sit there all the same.
    */
-  public static List<Objection> ofSeated(Bench bench, Part part, Place place) {
+  public static List<Objection> ofSeated(JobFacts bench, Part part, Place place) {
     long reason = bench.reasonGiven(part.item());
     return of(bench, part, place).stream()
         .filter(objection -> reason == 0 || objection.since() >= reason)

@@ -6,7 +6,7 @@ import wherefrom.parts.Place;
 /** Two parts cannot sit in one place. */
 final class PlaceTakenRule implements VerdictRule {
   @Override
-  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
+  public Optional<Verdict> judge(JobFacts bench, Attempt attempt) {
     Place place = new Place(attempt.part().kind(), attempt.spot());
     return bench
         .findFitted(place)

@@ -6,7 +6,7 @@ import wherefrom.parts.Whereabouts;
 /** A replaced part never goes back in. */
 final class RetiredPartRule implements VerdictRule {
   @Override
-  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
+  public Optional<Verdict> judge(JobFacts bench, Attempt attempt) {
     if (bench.whereabouts(attempt.part().item()) != Whereabouts.RETIRED) {
       return Optional.empty();
     }

@@ -6,5 +6,5 @@ import java.util.Optional;
 @FunctionalInterface
 public interface VerdictRule {
   /** The verdict, when this rule applies. */
-  Optional<Verdict> judge(Bench bench, Attempt attempt);
+  Optional<Verdict> judge(JobFacts bench, Attempt attempt);
 }

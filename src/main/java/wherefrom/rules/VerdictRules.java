@@ -34,14 +34,14 @@ public final class VerdictRules {
   private VerdictRules() {}
 
   /** Judges; where the list wants a part of another kind, that is said and not the place. */
-  public static Verdict judge(Bench bench, Attempt attempt) {
+  public static Verdict judge(JobFacts bench, Attempt attempt) {
     Verdict found = find(bench, attempt);
     return attempt.isOfOtherKind() && OF_PLACES.contains(found.name())
         ? WrongKindRule.verdict(bench, attempt)
         : found;
   }
 
-  private static Verdict find(Bench bench, Attempt attempt) {
+  private static Verdict find(JobFacts bench, Attempt attempt) {
     for (VerdictRule rule : BEFORE) {
       Optional<Verdict> verdict = rule.judge(bench, attempt);
       if (verdict.isPresent()) {
@@ -53,12 +53,12 @@ public final class VerdictRules {
         .orElseGet(() -> right(bench, attempt));
   }
 
-  private static Optional<Verdict> objection(Bench bench, Attempt attempt) {
+  private static Optional<Verdict> objection(JobFacts bench, Attempt attempt) {
     Place place = new Place(attempt.part().kind(), attempt.spot());
     return Objections.findFirst(bench, attempt.part(), place).map(Objection::verdict);
   }
 
-  private static Verdict right(Bench bench, Attempt attempt) {
+  private static Verdict right(JobFacts bench, Attempt attempt) {
     Part part = attempt.part();
     Place place = new Place(part.kind(), attempt.spot());
     return new Verdict.RightPlace(part, place, (hint(bench, part) + retag(part, place)).strip());
@@ -72,7 +72,7 @@ public final class VerdictRules {
   }
 
   /** What to watch while the part goes in. */
-  private static String hint(Bench bench, Part part) {
+  private static String hint(JobFacts bench, Part part) {
     String pieces = part.pieces() > 1 ? "All " + part.pieces() + " pieces of the set. " : "";
     Orientation orientation = Places.orientation(bench.layout(), part.kind());
     String way =

@@ -8,7 +8,7 @@ import wherefrom.parts.Places;
 /** The right part, turned. */
 final class WrongEndRule implements VerdictRule {
   @Override
-  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
+  public Optional<Verdict> judge(JobFacts bench, Attempt attempt) {
     Orientation orientation = Places.orientation(bench.layout(), attempt.part().kind());
     Place place = new Place(attempt.part().kind(), attempt.spot());
     return attempt.turned() && orientation != Orientation.NONE

@@ -9,7 +9,7 @@ import wherefrom.parts.Place;
 /** A rod shell at a main, a pushrod at a big end; and an upper shell at a lower place. */
 final class WrongKindRule implements VerdictRule {
   @Override
-  public Optional<Verdict> judge(Bench bench, Attempt attempt) {
+  public Optional<Verdict> judge(JobFacts bench, Attempt attempt) {
     Part part = attempt.part();
     Spot spot = attempt.spot();
     if (!Place.canLive(part.kind(), spot)) {
@@ -23,13 +23,13 @@ final class WrongKindRule implements VerdictRule {
     return Optional.empty();
   }
 
-  static Verdict verdict(Bench bench, Attempt attempt) {
+  static Verdict verdict(JobFacts bench, Attempt attempt) {
     return new Verdict.WrongKind(
         attempt.part(), attempt.spot(), attempt.wanted(), right(bench, attempt));
   }
 
   /** The part that the list wants. */
-  private static Optional<Part> right(Bench bench, Attempt attempt) {
+  private static Optional<Part> right(JobFacts bench, Attempt attempt) {
     return attempt
         .wanted()
         .map(kind -> new Place(kind, attempt.spot()))

@@ -13,7 +13,7 @@ import wherefrom.parts.Whereabouts;
  */
 final class WrongMateRule implements ObjectionRule {
   @Override
-  public List<Objection> find(Bench bench, Part part, Place place) {
+  public List<Objection> find(JobFacts bench, Part part, Place place) {
     return bench
         .findLeader(part.item())
         .flatMap(own -> find(bench, part, place, own))
@@ -21,7 +21,7 @@ final class WrongMateRule implements ObjectionRule {
         .orElse(List.of());
   }
 
-  private static Optional<Objection> find(Bench bench, Part part, Place place, Part own) {
+  private static Optional<Objection> find(JobFacts bench, Part part, Place place, Part own) {
     if (bench.whereabouts(own.item()) == Whereabouts.RETIRED) {
       return Optional.of(objection(bench, part, place, own, Optional.empty()));
     }
@@ -32,7 +32,7 @@ final class WrongMateRule implements ObjectionRule {
   }
 
   private static Objection objection(
-      Bench bench, Part part, Place place, Part own, Optional<Part> seated) {
+      JobFacts bench, Part part, Place place, Part own, Optional<Part> seated) {
     Optional<Part> right = bench.findRightful(place).filter(other -> other.item() != part.item());
     long since = Belonging.movedAway(bench, seated.orElse(own));
     return new Objection(new Verdict.WrongMate(part, place, own, seated, right), since);

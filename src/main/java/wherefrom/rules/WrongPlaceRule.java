@@ -7,7 +7,7 @@ import wherefrom.parts.Place;
 /** A part that belongs at another place. */
 final class WrongPlaceRule implements ObjectionRule {
   @Override
-  public List<Objection> find(Bench bench, Part part, Place place) {
+  public List<Objection> find(JobFacts bench, Part part, Place place) {
     if (Belonging.isAt(bench, part, place)) {
       return List.of();
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.Unread;
-import wherefrom.scan.find.Cut;
+import wherefrom.scan.find.Threshold;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.Pose;
@@ -17,13 +17,13 @@ import wherefrom.scan.match.IssuedSymbols;
 
 /** The tags followed on a live picture of one size. */
 final class LiveScan {
-  private static final List<Cut> CUTS =
+  private static final List<Threshold> CUTS =
       List.of(
-          new Cut(1, 14, 3),
-          new Cut(0, 14, 4, 0, 2),
-          new Cut(2, 12, 2),
-          new Cut(0, 14, 4, 1, 2),
-          new Cut(1, 30, 5));
+          new Threshold(1, 14, 3),
+          new Threshold(0, 14, 4, 0, 2),
+          new Threshold(2, 12, 2),
+          new Threshold(0, 14, 4, 1, 2),
+          new Threshold(1, 30, 5));
   private static final int FOLLOWED = 3;
   private static final int FOLLOWED_WHOLE = 2;
   private static final int MOST_TRACKS = 4;
@@ -34,7 +34,7 @@ final class LiveScan {
 
   private final CameraModel camera;
   private final PictureScan pictures;
-  private final Doubts doubts = new Doubts();
+  private final RetryPlaces doubts = new RetryPlaces();
   private int searches;
   private List<Track> tracks = new ArrayList<>();
   private Optional<Unread.Cause> hint = Optional.empty();
@@ -108,7 +108,7 @@ final class LiveScan {
 
   /** One more way of looking for tags, the next each time. */
   private List<PoseReading> search(Pyramid pyramid) {
-    Cut cut = CUTS.get(searches++ % CUTS.size());
+    Threshold cut = CUTS.get(searches++ % CUTS.size());
     int followed = cut.level() == 0 ? FOLLOWED_WHOLE : FOLLOWED;
     return pictures.scan(pyramid, List.of(cut), followed);
   }

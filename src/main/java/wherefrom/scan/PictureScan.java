@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.scan.find.Candidate;
 import wherefrom.scan.find.CandidateSearch;
-import wherefrom.scan.find.Cut;
+import wherefrom.scan.find.Threshold;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.Pose;
@@ -46,7 +46,7 @@ final class PictureScan {
    *
    * @param most doubtful candidates that are followed up; clear ones all are
    */
-  List<PoseReading> scan(Pyramid pyramid, List<Cut> cuts, int most) {
+  List<PoseReading> scan(Pyramid pyramid, List<Threshold> cuts, int most) {
     return scan(pyramid, cuts, most, most);
   }
 
@@ -56,9 +56,9 @@ final class PictureScan {
    * @param most doubtful candidates that are followed up; clear ones all are
    * @param tags how many candidates one cut may give
    */
-  List<PoseReading> scan(Pyramid pyramid, List<Cut> cuts, int most, int tags) {
+  List<PoseReading> scan(Pyramid pyramid, List<Threshold> cuts, int most, int tags) {
     List<Candidate> candidates = new ArrayList<>();
-    for (Cut cut : cuts) {
+    for (Threshold cut : cuts) {
       candidates.addAll(search.search(pyramid, cut, tags));
     }
     List<PoseReading> readings = new ArrayList<>();

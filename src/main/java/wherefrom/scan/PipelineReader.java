@@ -11,7 +11,7 @@ import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.TagReader;
 import wherefrom.job.reader.Unread;
 import wherefrom.parts.TagCode;
-import wherefrom.scan.find.Cut;
+import wherefrom.scan.find.Threshold;
 import wherefrom.scan.geometry.CameraModel;
 import wherefrom.scan.geometry.LabelPattern;
 import wherefrom.scan.geometry.Pose;
@@ -20,9 +20,14 @@ import wherefrom.scan.match.IssuedSymbols;
 
 /** Reads tags in stages; see the package description. */
 public final class PipelineReader implements TagReader {
-  static final List<Cut> STILL =
-      List.of(new Cut(0, 14, 4), new Cut(1, 14, 3), new Cut(2, 12, 2), new Cut(1, 30, 5));
-  private static final List<Cut> TRAY = List.of(new Cut(1, 14, 3), new Cut(2, 14, 2));
+  static final List<Threshold> STILL =
+      List.of(
+          new Threshold(0, 14, 4),
+          new Threshold(1, 14, 3),
+          new Threshold(2, 12, 2),
+          new Threshold(1, 30, 5));
+  private static final List<Threshold> TRAY =
+      List.of(new Threshold(1, 14, 3), new Threshold(2, 14, 2));
   private static final long LARGE = 5_000_000;
   private static final int FOLLOWED = 12;
 
@@ -92,7 +97,7 @@ public final class PipelineReader implements TagReader {
   }
 
   /** Large pictures are searched from a half of their size on. */
-  private static List<Cut> cuts(GreyImage picture) {
+  private static List<Threshold> cuts(GreyImage picture) {
     return isLarge(picture) ? TRAY : STILL;
   }
 

@@ -18,7 +18,7 @@ import wherefrom.scan.grid.SoftGrid;
 import wherefrom.scan.match.AcceptanceBound;
 import wherefrom.scan.match.ClosedSetMatcher;
 import wherefrom.scan.match.IssuedSymbols;
-import wherefrom.scan.match.Match;
+import wherefrom.scan.match.SymbolMatch;
 
 /** From a candidate pose to what it says: refine, take the grid, decode, match. */
 final class PoseReader {
@@ -82,7 +82,7 @@ final class PoseReader {
   /** Reads at a pose as it is. */
   PoseReading at(Pyramid pyramid, Pose pose) {
     SoftGrid grid = sampler.sample(pyramid, pose);
-    Optional<Match> match = matcher.find(grid);
+    Optional<SymbolMatch> match = matcher.find(grid);
     double pattern = fit.score(pyramid, pose);
     return new PoseReading(pose, pattern, grid, text(grid, pattern, match), match);
   }
@@ -93,7 +93,8 @@ final class PoseReader {
   }
 
   /** The symbol's own error correction has the first word; the list speaks where that fails. */
-  private Optional<PoseReading.Text> text(SoftGrid grid, double pattern, Optional<Match> match) {
+  private Optional<PoseReading.Text> text(
+      SoftGrid grid, double pattern, Optional<SymbolMatch> match) {
     Optional<String> decoded = decoder.find(grid);
     if (decoded.isPresent()) {
       return decoded.map(digits -> new PoseReading.Text(digits, issued.contains(digits)));

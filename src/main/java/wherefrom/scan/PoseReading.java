@@ -3,7 +3,7 @@ package wherefrom.scan;
 import java.util.Optional;
 import wherefrom.scan.geometry.Pose;
 import wherefrom.scan.grid.SoftGrid;
-import wherefrom.scan.match.Match;
+import wherefrom.scan.match.SymbolMatch;
 
 /**
  * What the grid at one refined pose says.
@@ -13,7 +13,7 @@ import wherefrom.scan.match.Match;
  * @param match the closest issued symbol, believed or not
  */
 record PoseReading(
-    Pose pose, double pattern, SoftGrid grid, Optional<Text> text, Optional<Match> match) {
+    Pose pose, double pattern, SoftGrid grid, Optional<Text> text, Optional<SymbolMatch> match) {
 
   /** Digits and how they were come by. */
   record Text(String digits, boolean issued) {}

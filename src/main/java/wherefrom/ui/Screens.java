@@ -2,8 +2,8 @@ package wherefrom.ui;
 
 import java.util.EnumMap;
 import java.util.Map;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.LiveCamera;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.ScreenMaker;
 import wherefrom.ui.benchmap.BenchMapScreen;
@@ -35,33 +35,34 @@ public final class Screens {
 
   public static Map<ScreenId, ScreenMaker> all() {
     Map<ScreenId, ScreenMaker> screens = new EnumMap<>(ScreenId.class);
-    screens.put(ScreenId.JOBS, (desk, item) -> new JobsScreen(desk));
-    screens.put(ScreenId.JOB_HOME, (desk, item) -> new JobHomeScreen(desk));
-    screens.put(ScreenId.TAKE_APART, (desk, item) -> new TakeApartScreen(desk));
-    screens.put(ScreenId.BENCH_MAP, (desk, item) -> new BenchMapScreen(desk));
+    screens.put(ScreenId.JOBS, (context, item) -> new JobsScreen(context));
+    screens.put(ScreenId.JOB_HOME, (context, item) -> new JobHomeScreen(context));
+    screens.put(ScreenId.TAKE_APART, (context, item) -> new TakeApartScreen(context));
+    screens.put(ScreenId.BENCH_MAP, (context, item) -> new BenchMapScreen(context));
     screens.put(ScreenId.PART, PartScreen::new);
     screens.put(ScreenId.PRINT_TAGS, PrintTagsScreen::new);
-    screens.put(ScreenId.BETWEEN, (desk, item) -> new BetweenScreen(desk));
-    screens.put(ScreenId.CHANGES, (desk, item) -> new ChangesScreen(desk));
+    screens.put(ScreenId.BETWEEN, (context, item) -> new BetweenScreen(context));
+    screens.put(ScreenId.CHANGES, (context, item) -> new ChangesScreen(context));
     screens.put(
         ScreenId.DECIDE,
-        (desk, item) -> item == 0 ? new DecideScreen(desk) : new DecidePartScreen(desk, item));
+        (context, item) ->
+            item == 0 ? new DecideScreen(context) : new DecidePartScreen(context, item));
     screens.put(ScreenId.INSPECT, InspectScreen::of);
     screens.put(ScreenId.MEASURE, MeasureScreen::of);
-    screens.put(ScreenId.MACHINE_SHOP, (desk, item) -> new ShopScreen(desk));
-    screens.put(ScreenId.MONEY, (desk, item) -> new MoneyScreen(desk));
-    screens.put(ScreenId.BUILD_RECORD, (desk, item) -> new RecordScreen(desk));
-    screens.put(ScreenId.PUT_TOGETHER, (desk, item) -> new PutTogetherScreen(desk));
-    screens.put(ScreenId.TORQUE, (desk, item) -> new TorqueScreen(desk));
-    screens.put(ScreenId.TIMING, (desk, item) -> new TimingScreen(desk));
-    screens.put(ScreenId.SETTINGS, (desk, item) -> new SettingsScreen(desk));
-    screens.put(ScreenId.NEW_JOB, (desk, item) -> new NewJobScreen(desk));
-    screens.put(ScreenId.NUMBERS, (desk, item) -> new NumbersScreen(desk));
+    screens.put(ScreenId.MACHINE_SHOP, (context, item) -> new ShopScreen(context));
+    screens.put(ScreenId.MONEY, (context, item) -> new MoneyScreen(context));
+    screens.put(ScreenId.BUILD_RECORD, (context, item) -> new RecordScreen(context));
+    screens.put(ScreenId.PUT_TOGETHER, (context, item) -> new PutTogetherScreen(context));
+    screens.put(ScreenId.TORQUE, (context, item) -> new TorqueScreen(context));
+    screens.put(ScreenId.TIMING, (context, item) -> new TimingScreen(context));
+    screens.put(ScreenId.SETTINGS, (context, item) -> new SettingsScreen(context));
+    screens.put(ScreenId.NEW_JOB, (context, item) -> new NewJobScreen(context));
+    screens.put(ScreenId.NUMBERS, (context, item) -> new NumbersScreen(context));
     return screens;
   }
 
   /** The camera's pane beside the work. */
-  public static LiveCamera camera(Desk desk, LiveCamera.Listener listener) {
-    return new CameraPane(desk, listener);
+  public static LiveCamera camera(ScreenContext context, LiveCamera.Listener listener) {
+    return new CameraPane(context, listener);
   }
 }

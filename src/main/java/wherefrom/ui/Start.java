@@ -15,10 +15,10 @@ import javafx.scene.image.Image;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import wherefrom.job.BuiltVersion;
-import wherefrom.job.ports.Equipment;
+import wherefrom.job.ports.Services;
 import wherefrom.job.ports.Sounds;
 import wherefrom.ui.app.CueSounds;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.jobs.BringingBack;
@@ -39,7 +39,7 @@ public final class Start extends Application {
   /** All is in one jar, and so on the class path: it works, and the person can do nothing here. */
   private static final String ON_THE_CLASS_PATH = "Unsupported JavaFX configuration";
 
-  private static @Nullable Equipment equipment;
+  private static @Nullable Services services;
   private static LongSupplier nanos = () -> 0;
   private static @Nullable Sounds sounds;
   private static List<Path> exported = List.of();
@@ -62,8 +62,8 @@ public final class Start extends Application {
    * @param steady a steady clock, in nanoseconds
    * @param files exported jobs to bring back; the last of them is opened
    */
-  public static void run(Equipment all, LongSupplier steady, Sounds speaker, List<Path> files) {
-    equipment = all;
+  public static void run(Services all, LongSupplier steady, Sounds speaker, List<Path> files) {
+    services = all;
     nanos = steady;
     sounds = speaker;
     exported = List.copyOf(files);
@@ -73,7 +73,7 @@ public final class Start extends Application {
 
   @Override
   public void start(Stage stage) {
-    Equipment all = Objects.requireNonNull(equipment, "run() first");
+    Services all = Objects.requireNonNull(services, "run() first");
     Sounds tones = Objects.requireNonNull(sounds, "run() first");
     Shell opened =
         new Shell(
@@ -89,14 +89,14 @@ public final class Start extends Application {
     // What nobody catches on the window's thread is logged, and the person is told.
     Thread.currentThread()
         .setUncaughtExceptionHandler(
-            (thread, fault) -> opened.desk().unexpected("Nobody caught this", fault));
+            (thread, fault) -> opened.context().unexpected("Nobody caught this", fault));
     stage.setTitle(BuiltVersion.words());
     stage.getIcons().setAll(icons());
     stage.setScene(scene);
-    WindowPlacing.put(stage, opened.desk().settings().window());
+    WindowPlacing.put(stage, opened.context().settings().window());
     window = stage;
     stage.show();
-    new BringingBack(opened.desk()).all(exported);
+    new BringingBack(opened.context()).all(exported);
     workers.execute(
         () -> {
           boolean dark = SystemLook.isDark();
@@ -116,8 +116,8 @@ public final class Start extends Application {
   public void stop() {
     idle.ifPresent(Ticker.Ticking::end);
     if (shell != null && window != null) {
-      Desk desk = shell.desk();
-      desk.change(desk.settings().withWindow(WindowPlacing.of(window)));
+      ScreenContext context = shell.context();
+      context.change(context.settings().withWindow(WindowPlacing.of(window)));
       shell.close();
     }
     workers.shutdownNow();

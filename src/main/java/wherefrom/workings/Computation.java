@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.quantity.Measured;
 import wherefrom.workings.maths.DoubleDouble;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** One run of a working: check, evaluate, carry the uncertainties through. */
 final class Computation {
@@ -32,12 +32,12 @@ final class Computation {
     return (WorkingAnswer) evaluation;
   }
 
-  private static Map<String, Dual> duals(List<InputSpec> figures, Inputs inputs) {
-    Map<String, Dual> duals = new HashMap<>();
+  private static Map<String, DualNumber> duals(List<InputSpec> figures, Inputs inputs) {
+    Map<String, DualNumber> duals = new HashMap<>();
     for (int i = 0; i < figures.size(); i++) {
       String key = figures.get(i).key();
       DoubleDouble value = DoubleDouble.of(measured(inputs, key).value().inBase());
-      duals.put(key, Dual.ofInput(value, i, figures.size()));
+      duals.put(key, DualNumber.ofInput(value, i, figures.size()));
     }
     return duals;
   }

@@ -8,7 +8,7 @@ import wherefrom.quantity.Amount;
 import wherefrom.quantity.Measured;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.maths.DoubleDouble;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** A working seen as a function of one input, in base units. */
 final class Probe {
@@ -18,7 +18,7 @@ final class Probe {
   private final AmountInput unknown;
   private final String resultKey;
   private final double wanted;
-  private final Map<String, Dual> figures = new HashMap<>();
+  private final Map<String, DualNumber> figures = new HashMap<>();
   private final Terms complete;
   private Optional<Unit> resultUnit = Optional.empty();
 
@@ -32,7 +32,7 @@ final class Probe {
     for (InputSpec input : card.inputs()) {
       Optional<Measured> measured = known.findMeasured(input.key());
       measured.ifPresent(
-          m -> figures.put(input.key(), Dual.of(DoubleDouble.of(m.value().inBase()))));
+          m -> figures.put(input.key(), DualNumber.of(DoubleDouble.of(m.value().inBase()))));
     }
     boolean given = known.find(unknown.key()).isPresent();
     Inputs all = given ? known : known.with(unknown.key(), placeholder());
@@ -65,7 +65,7 @@ final class Probe {
         .orElseGet(() -> new Terms(card, known, figures).unit(unknown.dimension()));
   }
 
-  private Optional<Dual> result(double x) {
+  private Optional<DualNumber> result(double x) {
     if (!(evaluate(x) instanceof Values values)) {
       return Optional.empty();
     }
@@ -76,7 +76,7 @@ final class Probe {
         .findFirst();
   }
 
-  private Dual seen(Figure figure) {
+  private DualNumber seen(Figure figure) {
     resultUnit = Optional.of(figure.unit());
     return figure.inBase();
   }
@@ -91,8 +91,8 @@ final class Probe {
   }
 
   private Terms terms(double x) {
-    Map<String, Dual> all = new HashMap<>(figures);
-    all.put(unknown.key(), Dual.ofInput(DoubleDouble.of(x), 0, 1));
+    Map<String, DualNumber> all = new HashMap<>(figures);
+    all.put(unknown.key(), DualNumber.ofInput(DoubleDouble.of(x), 0, 1));
     return complete.withFigures(all);
   }
 

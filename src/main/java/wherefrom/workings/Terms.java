@@ -4,36 +4,36 @@ import java.util.Map;
 import java.util.Optional;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The inputs of one evaluation: figures in base units with derivatives, and words. */
 public final class Terms {
   private final Inputs inputs;
   private final ShownUnits units;
-  private final Map<String, Dual> duals;
+  private final Map<String, DualNumber> duals;
 
-  Terms(WorkingCard card, Inputs inputs, Map<String, Dual> duals) {
+  Terms(WorkingCard card, Inputs inputs, Map<String, DualNumber> duals) {
     this(inputs, new ShownUnits(card, inputs), Map.copyOf(duals));
   }
 
-  private Terms(Inputs inputs, ShownUnits units, Map<String, Dual> duals) {
+  private Terms(Inputs inputs, ShownUnits units, Map<String, DualNumber> duals) {
     this.inputs = inputs;
     this.units = units;
     this.duals = duals;
   }
 
   /** The same words and units with other figures. */
-  Terms withFigures(Map<String, Dual> others) {
+  Terms withFigures(Map<String, DualNumber> others) {
     return new Terms(inputs, units, Map.copyOf(others));
   }
 
   /** The figure in the base unit of its dimension. */
-  public Dual get(InputSpec input) {
+  public DualNumber get(InputSpec input) {
     return find(input)
         .orElseThrow(() -> new IllegalStateException(input.key() + " was not entered"));
   }
 
-  public Optional<Dual> find(InputSpec input) {
+  public Optional<DualNumber> find(InputSpec input) {
     return Optional.ofNullable(duals.get(input.key()));
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import wherefrom.quantity.Unit;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The outcomes of a formula, with what is to be said about them. */
 public record Values(List<Figure> figures, List<Note> notes) implements Evaluation {
@@ -13,18 +13,19 @@ public record Values(List<Figure> figures, List<Note> notes) implements Evaluati
     notes = List.copyOf(notes);
   }
 
-  public static Values of(String key, String words, Unit unit, Dual inBase) {
+  public static Values of(String key, String words, Unit unit, DualNumber inBase) {
     return new Values(List.of(new Figure(key, words, unit, inBase)), List.of());
   }
 
-  public Values and(String key, String words, Unit unit, Dual inBase) {
+  public Values and(String key, String words, Unit unit, DualNumber inBase) {
     List<Figure> more = new ArrayList<>(figures);
     more.add(new Figure(key, words, unit, inBase));
     return new Values(more, notes);
   }
 
   /** A limit, which is shown rounded to the side that claims less. */
-  public Values andLimit(String key, String words, Unit unit, Dual inBase, Rounding rounding) {
+  public Values andLimit(
+      String key, String words, Unit unit, DualNumber inBase, Rounding rounding) {
     List<Figure> more = new ArrayList<>(figures);
     more.add(new Figure(key, words, unit, inBase, rounding));
     return new Values(more, notes);

@@ -20,8 +20,8 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.photos.Photos;
 import wherefrom.job.ports.Archives;
 import wherefrom.job.ports.Drives;
-import wherefrom.job.ports.Equipment;
 import wherefrom.job.ports.Program;
+import wherefrom.job.ports.Services;
 import wherefrom.logbook.BackupFolder;
 import wherefrom.logbook.FileChecks;
 import wherefrom.logbook.FileShelf;
@@ -57,7 +57,7 @@ public final class Shop {
       Clock.fixed(Instant.parse("2026-03-01T10:00:00Z"), ZoneOffset.UTC);
 
   final Path folder;
-  private final Equipment equipment;
+  private final Services services;
 
   public Shop(Path folder) {
     this(folder, new PhotoFiles(), new JobArchives());
@@ -67,8 +67,8 @@ public final class Shop {
   Shop(Path folder, Photos photos, Archives archives) {
     this.folder = folder;
     Random random = new Random(7);
-    this.equipment =
-        new Equipment(
+    this.services =
+        new Services(
             shelf -> new FileShelf(shelf, CLOCK, random::nextInt),
             new LayoutJson(),
             archives,
@@ -86,8 +86,8 @@ public final class Shop {
             CLOCK);
   }
 
-  public Equipment equipment() {
-    return equipment;
+  public Services services() {
+    return services;
   }
 
   public Outcome run(String... words) {
@@ -99,7 +99,7 @@ public final class Shop {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     CommandLine commands =
         new CommandLine(
-            equipment,
+            services,
             new BufferedReader(new StringReader(input)),
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8));
@@ -157,7 +157,7 @@ public final class Shop {
 
   /** Does to a job what no command can. */
   void change(String job, java.util.function.Consumer<OpenJob> change) {
-    try (OpenJob open = equipment.shelves().apply(folder).open(Path.of(job))) {
+    try (OpenJob open = services.shelves().apply(folder).open(Path.of(job))) {
       change.accept(open);
     }
   }

@@ -54,7 +54,7 @@ final class Doors implements AutoCloseable {
     pictures = pictures();
     Files.write(room.resolve("picture.png"), pictures.get(0));
     calls = new CallMaker(room, folder, tags, shop.right("--help").out(), shop);
-    job = shop.equipment().shelves().apply(room).open(Path.of(other()));
+    job = shop.services().shelves().apply(room).open(Path.of(other()));
   }
 
   private String other() {
@@ -102,7 +102,7 @@ final class Doors implements AutoCloseable {
   private String qr(Nonsense nonsense) {
     String text = nonsense.below(3) == 0 ? nonsense.text() : spoilt(nonsense, nonsense.one(tags));
     TagCode.find(text);
-    new TagBook(job.state(), shop.equipment().shelves().apply(room)).find(text);
+    new TagBook(job.state(), shop.services().shelves().apply(room)).find(text);
     return "";
   }
 
@@ -129,9 +129,9 @@ final class Doors implements AutoCloseable {
   private String picture(Nonsense nonsense) throws IOException {
     Path file = written("spoilt.picture", nonsense.changed(nonsense.one(pictures)));
     if (nonsense.below(2) == 0) {
-      shop.equipment().pictures().load(file);
+      shop.services().pictures().load(file);
     } else {
-      shop.equipment().pictures().loadColour(file, 50);
+      shop.services().pictures().loadColour(file, 50);
     }
     return "";
   }
@@ -143,7 +143,7 @@ final class Doors implements AutoCloseable {
 
   private String stock(Nonsense nonsense) throws IOException {
     Path file = written("spoilt-stock.json", nonsense.changed(stock));
-    return shop.equipment().printer().findStock(file.toString())
+    return shop.services().printer().findStock(file.toString())
             instanceof StockChoice.Refused refused
         ? String.join(" ", refused.sentences())
         : "";

@@ -109,14 +109,14 @@ class GoldenShapesTest {
     return text(begin + " |", ends);
   }
 
-  private static DoubleStream end(Step step) {
-    if (step instanceof Step.Move move) {
+  private static DoubleStream end(PathStep step) {
+    if (step instanceof PathStep.Move move) {
       return DoubleStream.of(move.x(), move.y());
     }
-    if (step instanceof Step.Line line) {
+    if (step instanceof PathStep.Line line) {
       return DoubleStream.of(line.x(), line.y());
     }
-    return step instanceof Step.Curve curve
+    return step instanceof PathStep.Curve curve
         ? DoubleStream.of(curve.x(), curve.y())
         : DoubleStream.empty();
   }

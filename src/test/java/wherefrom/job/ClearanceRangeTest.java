@@ -10,7 +10,7 @@ import wherefrom.inspection.measure.Limit;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.accept.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
 class ClearanceRangeTest {
   private static final Limit LIMIT =
@@ -32,11 +32,11 @@ class ClearanceRangeTest {
   /** The guard band is 1.65·0.000131 = 0.000216 in (ISO 14253-1). */
   @Test
   void aBearingIsGoodOnlyWhereItsLeastAndItsMostAre() {
-    assertThat(judge(0.0016, 0.0020).decision()).isEqualTo(Decision.ACCEPT);
-    assertThat(judge(0.0018, 0.0023).decision()).isEqualTo(Decision.UNDECIDED);
-    assertThat(judge(0.0011, 0.0016).decision()).isEqualTo(Decision.UNDECIDED);
-    assertThat(judge(0.0006, 0.0020).decision()).isEqualTo(Decision.REJECT);
-    assertThat(judge(0.0016, 0.0029).decision()).isEqualTo(Decision.REJECT);
+    assertThat(judge(0.0016, 0.0020).decision()).isEqualTo(Ruling.ACCEPT);
+    assertThat(judge(0.0018, 0.0023).decision()).isEqualTo(Ruling.UNDECIDED);
+    assertThat(judge(0.0011, 0.0016).decision()).isEqualTo(Ruling.UNDECIDED);
+    assertThat(judge(0.0006, 0.0020).decision()).isEqualTo(Ruling.REJECT);
+    assertThat(judge(0.0016, 0.0029).decision()).isEqualTo(Ruling.REJECT);
   }
 
   @Test

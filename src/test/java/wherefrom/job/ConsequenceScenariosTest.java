@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Look;
-import wherefrom.job.change.Plan;
+import wherefrom.job.change.PlannedChange;
 import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.FeatureLooked;
@@ -534,7 +534,7 @@ class ConsequenceScenariosTest {
     planning.drop(1, "too dear");
     assertThat(planning.plans()).isEmpty();
     planning.plan(Change.of(ChangeKind.HOT_TANKED));
-    assertThat(planning.plans()).extracting(Plan::number).containsExactly(2);
+    assertThat(planning.plans()).extracting(PlannedChange::number).containsExactly(2);
   }
 
   @Test

@@ -130,10 +130,9 @@ class OilClearancesTest {
     wall("L", "0.0945");
     journal("2.6100");
     tools.limit("main-journal", "clearance", "0.0010", "0.0030", "this engine's manual, p. 9");
-    assertThat(main2().judgement().orElseThrow().decision()).isEqualTo(Acceptance.Decision.ACCEPT);
+    assertThat(main2().judgement().orElseThrow().decision()).isEqualTo(Acceptance.Ruling.ACCEPT);
     tools.limit("main-journal", "clearance", "0.0010", "0.0021", "this engine's manual, p. 9");
-    assertThat(main2().judgement().orElseThrow().decision())
-        .isEqualTo(Acceptance.Decision.UNDECIDED);
+    assertThat(main2().judgement().orElseThrow().decision()).isEqualTo(Acceptance.Ruling.UNDECIDED);
     tools.limit("main-journal", "clearance", "0.0005", "0.0015", "this engine's manual, p. 9");
     assertThat(main2().look()).isEqualTo(Look.FAIL);
     assertThat(bench.job.state().bench().worst(bench.item("main-shell@M2L")).look())

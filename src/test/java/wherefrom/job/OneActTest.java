@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Spot;
 import wherefrom.inspection.Subject;
-import wherefrom.inspection.match.Match;
+import wherefrom.inspection.match.PartMatch;
 import wherefrom.job.entry.Act;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.JobEntry;
@@ -27,7 +27,7 @@ import wherefrom.job.money.MoneyCsv;
 import wherefrom.job.numbers.Bearings;
 import wherefrom.job.numbers.ClearanceLimits;
 import wherefrom.job.numbers.ClearanceLimits.Field;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.print.Face;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
@@ -160,7 +160,7 @@ class OneActTest {
     Retagging retagging = new Retagging(job);
     Retagging.Answer proposed =
         retagging.propose(List.of(item), "pushrod-length", "caliper", Map.of("A", "7.9000"));
-    Match match = ((Retagging.Answer.Proposed) proposed).matches().get(0);
+    PartMatch match = ((Retagging.Answer.Proposed) proposed).matches().get(0);
     assertOneAct(
         () ->
             assertThat(retagging.accept(match, item))
@@ -196,7 +196,7 @@ class OneActTest {
     ClearanceLimits.set(job, Bearings.MAINS, Field.UPPER, "0.0025in");
     int entries = logbook.entries().size();
     assertThat(ClearanceLimits.set(job, Bearings.MAINS, Field.SOURCE, "manual, page 6-12"))
-        .isInstanceOf(Kept.Done.class);
+        .isInstanceOf(FigureOutcome.Done.class);
     assertThat(logbook.entries()).hasSize(entries + 1);
     job.undo();
     assertThat(ClearanceLimits.of(job, Bearings.MAINS).source()).isEmpty();

@@ -18,7 +18,7 @@ import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.parts.Place;
 import wherefrom.quantity.Dimension;
-import wherefrom.workings.catalogue.accept.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
 /**
  * Limits as they stand in print, each typed with its source and put to three sets of readings: one
@@ -53,7 +53,7 @@ class PrintedLimitsTest {
     throw new AssertionError(plan.of());
   }
 
-  private Decision decide(ReadingPlan plan, String result, String readings) {
+  private Ruling decide(ReadingPlan plan, String result, String readings) {
     Map<String, List<String>> taken = new LinkedHashMap<>();
     String[] sizes = readings.split(" ");
     for (int at = 0; at < plan.stations().size(); at++) {
@@ -125,9 +125,9 @@ class PrintedLimitsTest {
     assertThat(
             tools.limit(key, result, least == null ? "" : least, most == null ? "" : most, source))
         .isInstanceOf(Instruments.Answer.Kept.class);
-    assertThat(decide(plan, result, keeps)).isEqualTo(Decision.ACCEPT);
-    assertThat(decide(plan, result, misses)).isEqualTo(Decision.REJECT);
-    assertThat(decide(plan, result, near)).isEqualTo(Decision.UNDECIDED);
+    assertThat(decide(plan, result, keeps)).isEqualTo(Ruling.ACCEPT);
+    assertThat(decide(plan, result, misses)).isEqualTo(Ruling.REJECT);
+    assertThat(decide(plan, result, near)).isEqualTo(Ruling.UNDECIDED);
     assertThat(bench.job.state().measures().limits())
         .anyMatch(limit -> limit.source().equals(source));
   }

@@ -12,8 +12,8 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartLost;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.ToFit;
@@ -285,7 +285,8 @@ class StandingJudgementTest {
     fitting.fitOnPurpose(old, old.home().spot(), "the new one came late");
     assertThat(fitting.judge(old, old.home().spot(), false).stops()).isFalse();
     assertThat(new Handling(job).replace(old.item(), "again"))
-        .isEqualTo(new Handled.Refused("The part is replaced already. This one is fitted."));
+        .isEqualTo(
+            new HandlingOutcome.Refused("The part is replaced already. This one is fitted."));
     new Handling(job).tookOut(old.item(), "it is here now");
     assertThat(fitting.judge(old, old.home().spot(), false).word()).isEqualTo("retired");
     assertThat(bench.word("lifter@1EX")).isEqualTo("right place");

@@ -247,7 +247,7 @@ class SurfaceSizesTest {
 
   private static Optional<String> cut(SurfaceCuts cuts, long before) {
     return cuts.findBefore(CutSurface.ROD_JOURNAL, "B3", before)
-        .flatMap(Cut::size)
+        .flatMap(LastCut::size)
         .map(Amount::text);
   }
 

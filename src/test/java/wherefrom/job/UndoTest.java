@@ -6,13 +6,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.entry.NoteAdded;
 import wherefrom.job.entry.TagReissued;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
+import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.puttogether.Step;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.job.tags.Tracking;
 import wherefrom.job.takeapart.TakeApart;
@@ -103,8 +103,8 @@ class UndoTest {
    */
   @Test
   void aReprintOfAPartThatIsTakenBackStandsForNothing() {
-    Handled replaced = new Handling(job).replace(part.item(), "worn out");
-    int fresh = ((Handled.Logged) replaced).part().part().item();
+    HandlingOutcome replaced = new Handling(job).replace(part.item(), "worn out");
+    int fresh = ((HandlingOutcome.Logged) replaced).part().part().item();
     new Handling(job).reissue(fresh, "tag torn");
     assertThat(job.undoBefore()).isInstanceOf(Undone.TookBack.class);
     assertThat(job.state().findPart(fresh)).isEmpty();
@@ -112,8 +112,8 @@ class UndoTest {
     assertThat(again.state().standing()).anyMatch(it -> it.entry() instanceof TagReissued);
     for (int issue = 1; issue <= 2; issue++) {
       String tag = new Part(fresh, part.home(), issue, 1, true).code(Benches.ENGINE).digits();
-      Found found = new TagBook(again.state(), Benches.NO_NAMES).find(tag);
-      assertThat(((Found.Refused) found).verdict().word()).isEqualTo("not one of ours");
+      CodeLookup found = new TagBook(again.state(), Benches.NO_NAMES).find(tag);
+      assertThat(((CodeLookup.Refused) found).verdict().word()).isEqualTo("not one of ours");
     }
     assertThat(again.nextItem()).isEqualTo(fresh + 1);
   }
@@ -122,10 +122,10 @@ class UndoTest {
   void theActionCardSaysTheSame() {
     new Handling(job).reissue(part.item(), "tag torn");
     PutTogether work = new PutTogether(job, Benches.NO_NAMES);
-    Step told = work.act(wherefrom.parts.Action.UNDO);
-    assertThat(((Step.Said) told).sentence()).contains("A new tag may exist.");
-    Step took = work.act(wherefrom.parts.Action.UNDO);
-    assertThat(((Step.TookBack) took).sentence()).contains("came out");
+    FitOutcome told = work.act(wherefrom.parts.Action.UNDO);
+    assertThat(((FitOutcome.Said) told).sentence()).contains("A new tag may exist.");
+    FitOutcome took = work.act(wherefrom.parts.Action.UNDO);
+    assertThat(((FitOutcome.TookBack) took).sentence()).contains("came out");
   }
 
   /** A stop goes before all else, whatever was printed since. */

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.puttogether.Step;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
@@ -27,10 +27,10 @@ class UnmatedTest {
     together.fitOnPurpose("matched pair");
   }
 
-  private static String said(Step step) {
-    return step instanceof Step.FittedOnPurpose fitted
+  private static String said(FitOutcome step) {
+    return step instanceof FitOutcome.FittedOnPurpose fitted
         ? fitted.sentence()
-        : ((Step.Said) step).sentence();
+        : ((FitOutcome.Said) step).sentence();
   }
 
   private List<String> unmated() {

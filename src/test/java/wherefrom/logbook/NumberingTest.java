@@ -27,7 +27,7 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.JobOpened;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -72,14 +72,14 @@ class NumberingTest {
     TagBook book = new TagBook(job.state(), engine -> java.util.Optional.empty());
     assertThat(job.state().parts()).hasSameSizeAs(items);
     for (int item = 1; item <= items.size(); item++) {
-      Found found = book.find(new TagCode(TagType.PART, ENGINE, item, 1));
-      Part part = ((Found.APart) found).part().part();
+      CodeLookup found = book.find(new TagCode(TagType.PART, ENGINE, item, 1));
+      Part part = ((CodeLookup.APart) found).part().part();
       assertThat(part.home().key()).isEqualTo(items.get(item - 1));
       assertThat(job.state().findOwner(part.home()).orElseThrow().item()).isEqualTo(item);
     }
     for (int card = 1; card <= cards.size(); card++) {
       TagCode code = new TagCode(TagType.PLACE_CARD, ENGINE, card, 1);
-      Spot spot = ((Found.ASpot) book.find(code)).spot();
+      Spot spot = ((CodeLookup.ASpot) book.find(code)).spot();
       assertThat(spot.key()).isEqualTo(cards.get(card - 1));
       assertThat(book.of(spot)).isEqualTo(code);
     }

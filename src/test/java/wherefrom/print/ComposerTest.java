@@ -35,11 +35,11 @@ class ComposerTest {
     return faces;
   }
 
-  private static List<Mark.Words> words(LabelStock stock, Face face) {
+  private static List<PaperMark.Words> words(LabelStock stock, Face face) {
     return new Composer(plan(stock), LETTERS)
         .compose(face).stream()
-            .filter(Mark.Words.class::isInstance)
-            .map(Mark.Words.class::cast)
+            .filter(PaperMark.Words.class::isInstance)
+            .map(PaperMark.Words.class::cast)
             .toList();
   }
 
@@ -48,13 +48,13 @@ class ComposerTest {
   void nothingLeavesTheLabelOrCoversTheSymbolOrAnotherWord(LabelStock stock) {
     LabelPlan plan = plan(stock);
     for (Face face : faces()) {
-      List<Mark> marks = new Composer(plan, LETTERS).compose(face);
-      for (Mark mark : marks) {
+      List<PaperMark> marks = new Composer(plan, LETTERS).compose(face);
+      for (PaperMark mark : marks) {
         assertThat(plan.label().contains(mark.box())).as("%s %s", face, mark).isTrue();
-        boolean symbol = mark instanceof Mark.Symbol;
+        boolean symbol = mark instanceof PaperMark.Symbol;
         assertThat(symbol || !mark.box().overlaps(plan.symbol())).as("%s", mark).isTrue();
       }
-      List<Mark.Words> words = words(stock, face);
+      List<PaperMark.Words> words = words(stock, face);
       for (int one = 0; one < words.size(); one++) {
         for (int other = one + 1; other < words.size(); other++) {
           assertThat(words.get(one).box().overlaps(words.get(other).box()))
@@ -77,7 +77,7 @@ class ComposerTest {
   private static double capOf(LabelStock stock, Face face, String text) {
     return words(stock, face).stream()
         .filter(words -> words.text().equals(text))
-        .mapToDouble(Mark.Words::capMm)
+        .mapToDouble(PaperMark.Words::capMm)
         .findFirst()
         .orElse(0);
   }
@@ -85,14 +85,15 @@ class ComposerTest {
   @ParameterizedTest
   @MethodSource("stocks")
   void kindCountMarkNewnessAndIssueAreNeverLeftOutOrShortened(LabelStock stock) {
-    List<String> shown = words(stock, SampleTags.fullest()).stream().map(Mark.Words::text).toList();
+    List<String> shown =
+        words(stock, SampleTags.fullest()).stream().map(PaperMark.Words::text).toList();
     assertThat(shown).contains("7 EX", "NEW", "VALVE SPRING ×3", "THIS END UP", "0188 98");
     assertThat(shown).anyMatch(text -> text.startsWith("issue 2 · Ö½°"));
-    List<Mark> marks = new Composer(plan(stock), LETTERS).compose(SampleTags.fullest());
-    assertThat(marks).hasAtLeastOneElementOfType(Mark.ArrowUp.class);
-    assertThat(marks).hasAtLeastOneElementOfType(Mark.Line.class);
+    List<PaperMark> marks = new Composer(plan(stock), LETTERS).compose(SampleTags.fullest());
+    assertThat(marks).hasAtLeastOneElementOfType(PaperMark.ArrowUp.class);
+    assertThat(marks).hasAtLeastOneElementOfType(PaperMark.Line.class);
     assertThat(words(stock, SampleTags.parts().get(0)))
-        .extracting(Mark.Words::text)
+        .extracting(PaperMark.Words::text)
         .contains("SAME WAY AROUND")
         .doesNotContain("NEW");
   }
@@ -101,7 +102,7 @@ class ComposerTest {
   void aLongJobNameIsShortenedVisibly() {
     LabelStock stock = StockShelf.ofReady().listStocks().get(0);
     assertThat(words(stock, SampleTags.parts(LONG_NAME).get(0)))
-        .extracting(Mark.Words::text)
+        .extracting(PaperMark.Words::text)
         .filteredOn(text -> text.startsWith("The engine"))
         .singleElement()
         .asString()
@@ -113,7 +114,7 @@ class ComposerTest {
   void theScannerCardSaysEverythingOnEveryStock(LabelStock stock) {
     String all =
         String.join(
-            " ", words(stock, SampleTags.scanner()).stream().map(Mark.Words::text).toList());
+            " ", words(stock, SampleTags.scanner()).stream().map(PaperMark.Words::text).toList());
     assertThat(all).startsWith("SCANNER SET-UP").contains("Enter").endsWith("0123456789.");
   }
 }

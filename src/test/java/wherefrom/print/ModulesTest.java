@@ -56,7 +56,7 @@ class ModulesTest {
     for (TagFace face : SampleTags.parts()) {
       Modules modules = Modules.of(face.code());
       Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
-      for (int[] loop : Outline.of(modules)) {
+      for (int[] loop : SymbolOutline.of(modules)) {
         path.moveTo(loop[0], loop[1]);
         for (int at = 2; at < loop.length; at += 2) {
           assertThat(loop[at] == loop[at - 2] || loop[at + 1] == loop[at - 1]).isTrue();

@@ -26,8 +26,8 @@ import wherefrom.job.change.Planning;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.SlotUnknown;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.measure.Measuring;
@@ -236,17 +236,17 @@ class Program {
           case "listed" -> NewPart.LISTED;
           default -> "0.0" + act.what() + " in";
         };
-    Handled handled =
+    HandlingOutcome handled =
         new Handling(job).replace(item(act), "worn out", new NewPart(size, act.answer()));
-    if (handled instanceof Handled.Logged logged) {
+    if (handled instanceof HandlingOutcome.Logged logged) {
       items.put(act.slot(), logged.part().part().item());
       return true;
     }
     return false;
   }
 
-  private static boolean done(Handled handled) {
-    return handled instanceof Handled.Logged;
+  private static boolean done(HandlingOutcome handled) {
+    return handled instanceof HandlingOutcome.Logged;
   }
 
   private static boolean done(MachineShop.Answer answer) {

@@ -16,8 +16,8 @@ import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.logbook.LogbookFile;
 import wherefrom.pdf.Typeface;
+import wherefrom.workings.chart.ChartMark;
 import wherefrom.workings.chart.Drawing;
-import wherefrom.workings.chart.Mark;
 import wherefrom.workings.chart.Surface;
 
 /** No label of a plot lies on a curve, a limit or a level, on paper or on the glass. */
@@ -44,15 +44,15 @@ class PlotWordsTest {
     List<RecordPlot> plots = plots();
     assertThat(plots).hasSizeGreaterThan(10);
     for (RecordPlot plot : plots) {
-      List<Mark> marks = Drawing.of(plot.chart(), surface);
+      List<ChartMark> marks = Drawing.of(plot.chart(), surface);
       List<Line2D> lines = new ArrayList<>();
-      for (Mark mark : marks) {
-        if (mark instanceof Mark.Line line && line.look() != Mark.Look.THIN) {
+      for (ChartMark mark : marks) {
+        if (mark instanceof ChartMark.Line line && line.look() != ChartMark.Look.THIN) {
           lines.add(new Line2D.Double(line.x1(), line.y1(), line.x2(), line.y2()));
         }
       }
-      for (Mark mark : marks) {
-        if (mark instanceof Mark.Words words) {
+      for (ChartMark mark : marks) {
+        if (mark instanceof ChartMark.Words words) {
           Rectangle2D box = box(words, surface);
           assertThat(lines)
               .as(plot.title() + ": " + words.text())
@@ -62,7 +62,7 @@ class PlotWordsTest {
     }
   }
 
-  private static Rectangle2D box(Mark.Words words, Surface surface) {
+  private static Rectangle2D box(ChartMark.Words words, Surface surface) {
     double wide = surface.widths().applyAsDouble(words.text());
     double left =
         switch (words.side()) {

@@ -10,7 +10,7 @@ import wherefrom.scan.grid.SoftGrid;
 import wherefrom.scan.match.AcceptanceBound;
 import wherefrom.scan.match.ClosedSetMatcher;
 import wherefrom.scan.match.IssuedSymbols;
-import wherefrom.scan.match.Match;
+import wherefrom.scan.match.SymbolMatch;
 
 /** The grids of a frame, or of a stream, on which the list of issued tags is asked. */
 public final class ScoreProbe {
@@ -57,7 +57,7 @@ public final class ScoreProbe {
   public static double margin(Asked asked, ClosedSetMatcher matcher) {
     return matcher
         .find(asked.grid())
-        .filter(Match::issued)
+        .filter(SymbolMatch::issued)
         .map(match -> AcceptanceBound.margin(match, asked.pattern()))
         .orElse(Double.NEGATIVE_INFINITY);
   }

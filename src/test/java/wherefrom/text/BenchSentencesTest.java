@@ -21,7 +21,7 @@ class BenchSentencesTest {
   private static final Pattern LETTERS = Pattern.compile("[a-z]{2}");
   private static final Pattern WORD = Pattern.compile("\\w");
 
-  /** What is read at a desk, or a source that is cited word for word. */
+  /** What is read at a context, or a source that is cited word for word. */
   private static final List<String> NOT_AT_THE_BENCH =
       List.of(
           "job/record/",

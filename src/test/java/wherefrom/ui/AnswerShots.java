@@ -13,13 +13,13 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.HelpScreen;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.RefusedScreen;
 import wherefrom.ui.app.RestOfRailScreen;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.controls.Icon;
@@ -67,16 +67,16 @@ final class AnswerShots {
             PutTogetherScreen.class,
             (window, sample) -> {
               new Deciding(sample.job).askEveryPart(true);
-              window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+              window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
             }),
         shot(
             "answer-map-but",
             BenchMapScreen.class,
             (window, sample) -> {
-              window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+              window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
               fittedBut(window, sample);
-              window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
-              if (window.shell.desk().touch().isLarge()) {
+              window.shell.context().navigator().show(ScreenId.BENCH_MAP);
+              if (window.shell.context().touch().isLarge()) {
                 window.press("Rockers");
                 window.pressOnSomePage("pushrods");
               } else {
@@ -87,14 +87,14 @@ final class AnswerShots {
             "answer-section-but",
             SectionScreen.class,
             (window, sample) -> {
-              window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+              window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
               fittedBut(window, sample);
               Section section = Section.of(sample.job.state().layout(), sample.spot("3EX"));
               window
                   .shell
-                  .desk()
+                  .context()
                   .navigator()
-                  .open(() -> new SectionScreen(window.shell.desk(), section));
+                  .open(() -> new SectionScreen(window.shell.context(), section));
             }));
   }
 
@@ -105,7 +105,7 @@ final class AnswerShots {
         screen,
         window -> {
           SampleJob sample = SampleJob.apart();
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           arrange.accept(window, sample);
         });
   }
@@ -115,7 +115,7 @@ final class AnswerShots {
         name,
         PutTogetherScreen.class,
         (window, sample) -> {
-          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
           arrange.accept(window, sample);
           pair(window, sample);
         });
@@ -132,14 +132,14 @@ final class AnswerShots {
   }
 
   private static void part(SampleWindow window, String text) {
-    window.shell.desk().navigator().show(ScreenId.PART, 5);
+    window.shell.context().navigator().show(ScreenId.PART, 5);
     scan(window, text);
   }
 
   private static void say(SampleWindow window, String sentence) {
-    window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+    window.shell.context().navigator().show(ScreenId.TAKE_APART);
     window.layOut();
-    window.shell.desk().say(sentence);
+    window.shell.context().say(sentence);
     window.layOut();
   }
 
@@ -172,12 +172,13 @@ final class AnswerShots {
 
   /** What has no room on the rail: here shown whatever the text size. */
   private static void restOfRail(SampleWindow window) {
-    Desk desk = window.shell.desk();
-    desk.navigator()
+    ScreenContext context = window.shell.context();
+    context
+        .navigator()
         .open(
             () ->
                 new RestOfRailScreen(
-                    desk,
+                    context,
                     List.of(
                         new RailKey(Icon.BENCH, "Bench", () -> {}),
                         new RailKey(Icon.CAMERA, "Camera", () -> {}))));

@@ -99,7 +99,7 @@ class AuditTest {
       ImageIO.write(
           SwingFXUtils.fromFXImage(picture, null), "png", PICTURES.resolve(name + ".png").toFile());
     }
-    return Audit.of(window.scene, window.shell.desk().scale());
+    return Audit.of(window.scene, window.shell.context().scale());
   }
 
   @Test

@@ -48,10 +48,10 @@ final class CameraShots {
         name,
         screen,
         window -> {
-          window.equipment.cameras.add(new Camera("0", "Camera over the bench"));
+          window.services.cameras.add(new Camera("0", "Camera over the bench"));
           SampleJob job = SampleJob.apart();
-          window.shell.desk().open(job.job);
-          window.shell.desk().navigator().show(id, 20);
+          window.shell.context().open(job.job);
+          window.shell.context().navigator().show(id, 20);
           turnOn(window);
           then.accept(window, job);
         });
@@ -65,18 +65,18 @@ final class CameraShots {
   }
 
   private static void unread(SampleWindow window) {
-    window.equipment.cameras.add(new Camera("0", "Camera over the bench"));
-    window.equipment.seen = new LiveAnswer.Nothing(Optional.of(Unread.Cause.GLARE));
+    window.services.cameras.add(new Camera("0", "Camera over the bench"));
+    window.services.seen = new LiveAnswer.Nothing(Optional.of(Unread.Cause.GLARE));
     SampleJob job = SampleJob.apart();
-    window.shell.desk().open(job.job);
-    window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+    window.shell.context().open(job.job);
+    window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
     scan(window, job.tag("pushrod@3EX"));
     turnOn(window);
   }
 
   private static void none(SampleWindow window) {
-    window.shell.desk().open(SampleJob.apart().job);
-    window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+    window.shell.context().open(SampleJob.apart().job);
+    window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
     window.layOut();
     window.pressRail("Camera");
   }

@@ -12,12 +12,12 @@ import wherefrom.ui.sample.SampleWindow;
 /** Changes worked through the window, from the question to the verdict at reassembly. */
 class ChangesFlowTest {
   private static void open(SampleWindow window, SampleJob sample, ScreenId id) {
-    window.shell.desk().open(sample.job);
+    window.shell.context().open(sample.job);
     show(window, id);
   }
 
   private static void show(SampleWindow window, ScreenId id) {
-    window.shell.desk().navigator().show(id);
+    window.shell.context().navigator().show(id);
     window.layOut();
   }
 
@@ -48,7 +48,7 @@ class ChangesFlowTest {
           window.press("Plan it");
           fit(window, sample, "lifter@5EX", "5EX");
           assertThat(window.words()).contains("RIGHT PLACE");
-          window.shell.desk().navigator().home();
+          window.shell.context().navigator().home();
           show(window, ScreenId.CHANGES);
           window.press("Plan 1");
           window.press("It is done");
@@ -77,7 +77,7 @@ class ChangesFlowTest {
           fit(window, sample, "pushrod@3EX", "3EX");
           assertThat(window.words()).contains("STOP", "rule 11");
           window.press("UNDO");
-          window.shell.desk().navigator().home();
+          window.shell.context().navigator().home();
           show(window, ScreenId.CHANGES);
           window.press("Open checks");
           window.press("Open: check before fitting: pushrods");

@@ -76,9 +76,9 @@ final class ChangesShots {
         (window, sample) ->
             window
                 .shell
-                .desk()
+                .context()
                 .navigator()
-                .open(() -> ChangeScreen.fresh(window.shell.desk(), change)));
+                .open(() -> ChangeScreen.fresh(window.shell.context(), change)));
   }
 
   private static Shot shot(
@@ -88,8 +88,8 @@ final class ChangesShots {
         screen,
         window -> {
           SampleJob sample = planned();
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(ScreenId.CHANGES);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.CHANGES);
           window.layOut();
           arrange.accept(window, sample);
         });

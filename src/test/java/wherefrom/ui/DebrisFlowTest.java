@@ -16,8 +16,8 @@ class DebrisFlowTest {
   /** From the bench map, as a person comes to it. */
   private SampleWindow map() {
     SampleWindow window = new SampleWindow(96, 100);
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(ScreenId.BENCH_MAP);
     window.layOut();
     window.press("Debris");
     return window;

@@ -10,8 +10,8 @@ import wherefrom.job.puttogether.ToFit;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.rules.debris.Opening;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.debris.DebrisScreen;
 import wherefrom.ui.debris.LookScreen;
 import wherefrom.ui.debris.MainsScreen;
@@ -30,7 +30,7 @@ final class DebrisShots {
         shot(
             "debris-look",
             LookScreen.class,
-            desk -> new LookScreen(desk, DebrisPlace.FILTER_PLEATS),
+            context -> new LookScreen(context, DebrisPlace.FILTER_PLEATS),
             (window, book) -> {}),
         shot("debris-next", NextScreen.class, NextScreen::new, (window, book) -> {}),
         shot("debris-mains", MainsScreen.class, MainsScreen::new, (window, book) -> {}),
@@ -45,17 +45,17 @@ final class DebrisShots {
   private static Shot shot(
       String name,
       Class<? extends Screen> screen,
-      Function<Desk, Screen> maker,
+      Function<ScreenContext, Screen> maker,
       BiConsumer<SampleWindow, DebrisBook> arrange) {
     return new Shot(
         name,
         screen,
         window -> {
           SampleJob sample = found();
-          Desk desk = window.shell.desk();
-          desk.open(sample.job);
+          ScreenContext context = window.shell.context();
+          context.open(sample.job);
           arrange.accept(window, new DebrisBook(sample.job));
-          desk.navigator().open(() -> maker.apply(desk));
+          context.navigator().open(() -> maker.apply(context));
         });
   }
 
@@ -77,8 +77,8 @@ final class DebrisShots {
         .forEach(place -> sample.job.record(new PlaceExcused(place, "fitted at the shop")));
     ToFit missing = new ToFit(sample.job);
     missing.sections().forEach(missing::finish);
-    Desk desk = window.shell.desk();
-    desk.open(sample.job);
-    desk.navigator().open(() -> new FirstStartScreen(desk));
+    ScreenContext context = window.shell.context();
+    context.open(sample.job);
+    context.navigator().open(() -> new FirstStartScreen(context));
   }
 }

@@ -24,8 +24,8 @@ class DecideFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = new SampleWindow(96, 100);
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(ScreenId.DECIDE);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.DECIDE);
           window.layOut();
           window.press("Lifters");
           window.press("Replace all");

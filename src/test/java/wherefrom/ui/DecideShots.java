@@ -9,8 +9,8 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.decide.BuyLineScreen;
 import wherefrom.ui.decide.BuyScreen;
@@ -31,7 +31,7 @@ final class DecideShots {
             "decide-fresh",
             DecideScreen.class,
             window -> {
-              window.shell.desk().open(SampleJob.apart().job);
+              window.shell.context().open(SampleJob.apart().job);
               show(window, 0);
             }),
         shot(
@@ -40,9 +40,9 @@ final class DecideShots {
             (window, sample) ->
                 window
                     .shell
-                    .desk()
+                    .context()
                     .navigator()
-                    .open(() -> new DecideSetScreen(window.shell.desk(), PartKind.MAIN_SHELL))),
+                    .open(() -> new DecideSetScreen(window.shell.context(), PartKind.MAIN_SHELL))),
         shot(
             "decide-part",
             DecidePartScreen.class,
@@ -55,19 +55,23 @@ final class DecideShots {
             "decide-buy",
             BuyScreen.class,
             (window, sample) ->
-                window.shell.desk().navigator().open(() -> new BuyScreen(window.shell.desk()))),
+                window
+                    .shell
+                    .context()
+                    .navigator()
+                    .open(() -> new BuyScreen(window.shell.context()))),
         shot("decide-buy-line", BuyLineScreen.class, DecideShots::line));
   }
 
   private static void line(SampleWindow window, SampleJob sample) {
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new BuyScreen(desk));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new BuyScreen(context));
     window.layOut();
     window.pressOnSomePage("16 rod shells");
   }
 
   private static void show(SampleWindow window, int item) {
-    window.shell.desk().navigator().show(ScreenId.DECIDE, item);
+    window.shell.context().navigator().show(ScreenId.DECIDE, item);
   }
 
   private static Shot shot(
@@ -77,7 +81,7 @@ final class DecideShots {
         screen,
         window -> {
           SampleJob sample = looked();
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           arrange.accept(window, sample);
         });
   }

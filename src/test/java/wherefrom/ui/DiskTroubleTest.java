@@ -31,8 +31,8 @@ import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.settings.FileSettings;
 import wherefrom.ui.app.ScreenId;
-import wherefrom.ui.sample.SampleEquipment;
 import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleServices;
 import wherefrom.ui.sample.SampleWindow;
 
 /** A full disk, folders that cannot be written, archives that broke off, in the window. */
@@ -53,7 +53,7 @@ class DiskTroubleTest {
         shop.resolve("nose.png").toFile());
   }
 
-  private SampleWindow window(Consumer<SampleEquipment> arranged) {
+  private SampleWindow window(Consumer<SampleServices> arranged) {
     return Toolkit.on(
         () ->
             new SampleWindow(
@@ -61,9 +61,9 @@ class DiskTroubleTest {
                 100,
                 Optional.of(shelf),
                 work -> work.run(),
-                equipment -> {
-                  equipment.settings = equipment.settings.withShop(shop).withLastSaved(shop);
-                  arranged.accept(equipment);
+                services -> {
+                  services.settings = services.settings.withShop(shop).withLastSaved(shop);
+                  arranged.accept(services);
                 }));
   }
 
@@ -106,8 +106,8 @@ class DiskTroubleTest {
     SampleWindow window =
         window(set -> set.ownPhotos = Optional.of(new PhotoFiles(FullDisk.withRoomFor(ROOM))));
     OpenJob job = job();
-    in(window, open -> open.shell.desk().open(job));
-    in(window, open -> open.shell.desk().navigator().show(ScreenId.BENCH_MAP));
+    in(window, open -> open.shell.context().open(job));
+    in(window, open -> open.shell.context().navigator().show(ScreenId.BENCH_MAP));
     List<String> before = files(shop);
     press(window, "Photos", "Cam lobe", "cylinder 3", "3 EX", "Add", "From a picture", "nose.png");
     assertThat(words(window))
@@ -121,7 +121,7 @@ class DiskTroubleTest {
     SampleWindow window =
         window(set -> set.ownArchives = Optional.of(new JobArchives(FullDisk.withRoomFor(ROOM))));
     OpenJob job = job();
-    in(window, open -> open.shell.desk().open(job));
+    in(window, open -> open.shell.context().open(job));
     List<String> before = files(shop);
     press(window, "More", "Copy", "Another folder", "Choose this folder");
     assertThat(words(window)).contains("The job could not be exported: the disk is full");
@@ -197,10 +197,12 @@ class DiskTroubleTest {
     in(
         window,
         open ->
-            open.shell.desk().change(open.shell.desk().settings().withUnits(UnitSystem.METRIC)));
+            open.shell
+                .context()
+                .change(open.shell.context().settings().withUnits(UnitSystem.METRIC)));
     assertThat(words(window))
         .contains("The settings cannot be kept in", "Check its permissions and the disk.");
-    assertThat(window.shell.desk().settings().units()).isEqualTo(UnitSystem.METRIC);
+    assertThat(window.shell.context().settings().units()).isEqualTo(UnitSystem.METRIC);
     assertThat(file).hasContent("kept");
   }
 
@@ -223,10 +225,10 @@ class DiskTroubleTest {
     Path file = Files.writeString(folder.resolve("a-file"), "kept");
     shelf = new FileShelf(file.resolve("jobs"), SampleJob.CLOCK, () -> 4711);
     SampleWindow window = window(set -> {});
-    in(window, open -> open.shell.desk().navigator().show(ScreenId.NEW_JOB));
+    in(window, open -> open.shell.context().navigator().show(ScreenId.NEW_JOB));
     press(window, "Name", "Q", "Done", "Begin");
     assertThat(words(window)).contains("a-file");
     assertThat(file).hasContent("kept");
-    assertThat(window.shell.desk().job()).isEmpty();
+    assertThat(window.shell.context().job()).isEmpty();
   }
 }

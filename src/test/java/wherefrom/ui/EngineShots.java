@@ -23,8 +23,8 @@ import wherefrom.job.photos.Photographing;
 import wherefrom.parts.PartKind;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.engine.CylinderPageScreen;
@@ -88,7 +88,7 @@ final class EngineShots {
 
   private static void part(SampleWindow window, SampleJob sample) {
     int item = sample.part("pushrod@3EX").item();
-    window.shell.desk().navigator().show(ScreenId.PART, item);
+    window.shell.context().navigator().show(ScreenId.PART, item);
   }
 
   private static void known(SampleWindow window, SampleJob sample) {
@@ -149,8 +149,8 @@ final class EngineShots {
   }
 
   private static void open(SampleWindow window, View side, Optional<PartKind> kind) {
-    Desk desk = window.shell.desk();
-    new EnginePages(desk, new PartIndex(desk, kind)).open(side);
+    ScreenContext context = window.shell.context();
+    new EnginePages(context, new PartIndex(context, kind)).open(side);
   }
 
   private static Shot tapped(
@@ -177,9 +177,9 @@ final class EngineShots {
   }
 
   private static void kind(SampleWindow window, String plural) {
-    window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
+    window.shell.context().navigator().show(ScreenId.BENCH_MAP);
     window.layOut();
-    if (window.shell.desk().touch().isLarge()) {
+    if (window.shell.context().touch().isLarge()) {
       window.press("Rockers");
       window.pressOnSomePage(plural);
     } else {
@@ -207,7 +207,7 @@ final class EngineShots {
         screen,
         window -> {
           SampleJob sample = job.get();
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           arrange.accept(window, sample);
         });
   }

@@ -43,7 +43,7 @@ class FirstMinuteFlowTest {
   private SampleJob opened(SampleJob sample) {
     return Toolkit.on(
         () -> {
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           window.layOut();
           return sample;
         });
@@ -52,7 +52,7 @@ class FirstMinuteFlowTest {
   private void show(ScreenId id) {
     Toolkit.on(
         () -> {
-          window.shell.desk().navigator().show(id);
+          window.shell.context().navigator().show(id);
           window.layOut();
           return 0;
         });
@@ -62,7 +62,7 @@ class FirstMinuteFlowTest {
   void theFirstSheetOfTagsIsFourPressesAway() {
     press("New job", "Begin the job", "Print the tags first", "Print 2 sheets");
     assertThat(presses).isLessThanOrEqualTo(4);
-    assertThat(window.equipment.printed).hasSize(1);
+    assertThat(window.services.printed).hasSize(1);
     assertThat(window.words()).contains("All printed");
     press("All printed");
     assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
@@ -113,17 +113,17 @@ class FirstMinuteFlowTest {
     SampleJob sample = SampleJob.apart();
     Toolkit.on(
         () -> {
-          window.equipment.shelf.put("launch", sample.job);
+          window.services.shelf.put("launch", sample.job);
           window.shell.home();
           window.layOut();
           return 0;
         });
     scan(sample.tag("pushrod@3EX"));
     assertThat(window.shell.current()).isInstanceOf(PartScreen.class);
-    assertThat(window.shell.desk().job()).contains(sample.job);
+    assertThat(window.shell.context().job()).contains(sample.job);
     Toolkit.on(
         () -> {
-          window.shell.desk().navigator().home();
+          window.shell.context().navigator().home();
           window.layOut();
           return 0;
         });

@@ -25,8 +25,8 @@ class FirstStartFlowTest {
     List<Section> sections = missing.sections();
     sections.subList(1, sections.size()).forEach(missing::finish);
     SampleWindow window = new SampleWindow(96, 100);
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
     window.layOut();
     return window;
   }

@@ -11,10 +11,10 @@ import wherefrom.job.puttogether.PutTogether;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.FailedScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.RestOfRailScreen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.files.FilesScreen;
@@ -72,22 +72,22 @@ final class Gallery {
 
   /** A job was put away, and the stick for its copy is not there. */
   private static void stickAway(SampleWindow window) {
-    Desk desk = window.shell.desk();
-    desk.change(desk.settings().withSecondCopy(Optional.of(Path.of("/media/stick/engines"))));
+    ScreenContext context = window.shell.context();
+    context.change(context.settings().withSecondCopy(Optional.of(Path.of("/media/stick/engines"))));
     SampleJob sample = SampleJob.apart();
-    window.equipment.shelf.put(sample.job.folder().toString(), sample.job);
-    desk.open(sample.job);
-    desk.navigator().jobs();
+    window.services.shelf.put(sample.job.folder().toString(), sample.job);
+    context.open(sample.job);
+    context.navigator().jobs();
   }
 
   private static void jobHomeStickAway(SampleWindow window) {
     stickAway(window);
-    window.shell.desk().open(SampleJob.apart().job);
+    window.shell.context().open(SampleJob.apart().job);
   }
 
   private static void jobs(SampleWindow window) {
     window
-        .equipment
+        .services
         .shelf
         .put("launch", SampleJob.whole().job)
         .put("second", SampleJob.apart().job)
@@ -96,21 +96,21 @@ final class Gallery {
   }
 
   private static void oneJob(SampleWindow window) {
-    window.equipment.shelf.put("launch", SampleJob.apart().job);
+    window.services.shelf.put("launch", SampleJob.apart().job);
     window.shell.home();
   }
 
   private static void jobList(SampleWindow window) {
     jobs(window);
     window.layOut();
-    if (window.shell.desk().touch().isLarge()) {
+    if (window.shell.context().touch().isLarge()) {
       window.press("More");
     }
     window.pressOnSomePage("All jobs");
   }
 
   private static void firstHome(SampleWindow window) {
-    window.shell.desk().open(SampleJob.whole().job);
+    window.shell.context().open(SampleJob.whole().job);
   }
 
   private static void stopHome(SampleWindow window) {
@@ -118,13 +118,13 @@ final class Gallery {
     PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
     together.scan(sample.tag("pushrod@3EX"));
     together.scan(sample.card("5EX"));
-    window.shell.desk().open(sample.job);
+    window.shell.context().open(sample.job);
   }
 
   private static void more(SampleWindow window) {
     jobHome(window);
     window.layOut();
-    String words = window.shell.desk().settings().textPercent() > 100 ? "Other" : "More";
+    String words = window.shell.context().settings().textPercent() > 100 ? "Other" : "More";
     window.pressRail(words);
     if (window.shell.current() instanceof RestOfRailScreen) {
       window.press(words);
@@ -138,22 +138,23 @@ final class Gallery {
     sample.job.record(new PartOut(3));
     sample.job.record(new OffForWashing(1, 4));
     sample.job.record(new SentToShop(1, List.of(2, 3), "measure run-out", ShopWork.OTHER));
-    window.shell.desk().open(sample.job);
+    window.shell.context().open(sample.job);
   }
 
   private static void between(SampleWindow window) {
-    window.shell.desk().open(SampleJob.apart().job);
-    window.shell.desk().navigator().show(ScreenId.BETWEEN);
+    window.shell.context().open(SampleJob.apart().job);
+    window.shell.context().navigator().show(ScreenId.BETWEEN);
   }
 
   private static void files(SampleWindow window) {
-    Desk desk = window.shell.desk();
-    desk.navigator()
-        .open(() -> FilesScreen.folder(desk, "Jobs folder", Path.of("src/main"), folder -> {}));
+    ScreenContext context = window.shell.context();
+    context
+        .navigator()
+        .open(() -> FilesScreen.folder(context, "Jobs folder", Path.of("src/main"), folder -> {}));
   }
 
   private static void failed(SampleWindow window) {
-    Desk desk = window.shell.desk();
+    ScreenContext context = window.shell.context();
     List<FailedScreen.Failed> failed = new ArrayList<>();
     for (int at = 1; at <= 9; at++) {
       String name = "picture-" + at + ".jpg";
@@ -162,30 +163,34 @@ final class Gallery {
               name,
               "/home/bench/" + name + " is empty. Take the picture again, or copy it again."));
     }
-    desk.navigator().open(() -> new FailedScreen(desk, failed, 300));
+    context.navigator().open(() -> new FailedScreen(context, failed, 300));
   }
 
   private static void text(SampleWindow window) {
-    Desk desk = window.shell.desk();
-    desk.navigator()
-        .open(() -> new TextEntryScreen(desk, "Name of the job", "Launch V8", words -> {}));
+    ScreenContext context = window.shell.context();
+    context
+        .navigator()
+        .open(() -> new TextEntryScreen(context, "Name of the job", "Launch V8", words -> {}));
   }
 
   private static void number(SampleWindow window) {
-    Desk desk = window.shell.desk();
-    desk.navigator()
+    ScreenContext context = window.shell.context();
+    context
+        .navigator()
         .open(
             () ->
                 NumberEntryScreen.digits(
-                    desk, "Type a code", "The six digits under the symbol.", 6, words -> {}));
+                    context, "Type a code", "The six digits under the symbol.", 6, words -> {}));
   }
 
   private static void choice(SampleWindow window) {
-    Desk desk = window.shell.desk();
+    ScreenContext context = window.shell.context();
     List<Choice<Integer>> choices = new ArrayList<>();
     for (int at = 1; at <= 14; at++) {
       choices.add(new Choice<>(at, "Stock number " + at, "24 labels of 63.5 by 33.9 mm"));
     }
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Label stock", choices, chosen -> {}));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "Label stock", choices, chosen -> {}));
   }
 }

@@ -10,8 +10,8 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.engine.EnginePageScreen;
@@ -47,13 +47,13 @@ final class InspectShots {
         screen,
         window -> {
           SampleJob sample = SampleJob.apart();
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           arrange.accept(window, sample);
         });
   }
 
   private static void show(SampleWindow window) {
-    window.shell.desk().navigator().show(ScreenId.INSPECT);
+    window.shell.context().navigator().show(ScreenId.INSPECT);
   }
 
   private static void unlooked(SampleWindow window, SampleJob sample) {
@@ -86,8 +86,8 @@ final class InspectShots {
           inspecting.answer(subject, check.key(), Look.PASS, "");
         }
       }
-      Desk desk = window.shell.desk();
-      desk.navigator().open(() -> new CardScreen(desk, subject, List.of()));
+      ScreenContext context = window.shell.context();
+      context.navigator().open(() -> new CardScreen(context, subject, List.of()));
     };
   }
 
@@ -111,21 +111,21 @@ final class InspectShots {
         .answer(lifter, "lifter-foot", Look.SUSPECT, "rocks a little on one side only");
     new Inspecting(sample.job).answer(lifter, "lifter-sink", Look.PASS, "");
     new Inspecting(sample.job).answer(lifter, "lifter-wheel", Look.PASS, "");
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new CardScreen(desk, lifter, List.of()));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new CardScreen(context, lifter, List.of()));
   }
 
   private static void answering(SampleWindow window, SampleJob sample) {
     card("pushrod-ends").accept(window, sample);
     window.layOut();
-    if (window.shell.desk().touch().isLarge()) {
+    if (window.shell.context().touch().isLarge()) {
       window.press("Answer");
     }
   }
 
   private static void words(SampleWindow window, SampleJob sample) {
-    Desk desk = window.shell.desk();
+    ScreenContext context = window.shell.context();
     Check check = Checks.find("pushrod-roll").orElseThrow();
-    desk.navigator().open(() -> new WordsScreen(desk, check.title(), CheckWords.of(check)));
+    context.navigator().open(() -> new WordsScreen(context, check.title(), CheckWords.of(check)));
   }
 }

@@ -22,8 +22,8 @@ class JudgingFlowTest {
     SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
     return Toolkit.on(
         () -> {
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(screen);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(screen);
           window.layOut();
           ((Scannable) window.shell.current()).scan(sample.tag("pushrod@3EX"));
           window.layOut();
@@ -152,7 +152,7 @@ class JudgingFlowTest {
     SampleWindow window = open(ScreenId.MEASURE);
     Toolkit.on(
         () -> {
-          window.shell.desk().navigator().open(() -> new ToolsScreen(window.shell.desk()));
+          window.shell.context().navigator().open(() -> new ToolsScreen(window.shell.context()));
           window.layOut();
           window.pressBelow("Check a printed pair");
           gauge(window, "0.004");

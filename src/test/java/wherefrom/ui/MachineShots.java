@@ -3,8 +3,8 @@ package wherefrom.ui;
 import java.util.List;
 import java.util.function.Function;
 import wherefrom.job.image.Camera;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleWindow;
 import wherefrom.ui.settings.AboutScreen;
@@ -24,7 +24,7 @@ final class MachineShots {
         new Shot(
             "settings",
             SettingsScreen.class,
-            window -> window.shell.desk().navigator().show(ScreenId.SETTINGS)),
+            window -> window.shell.context().navigator().show(ScreenId.SETTINGS)),
         shot("settings-sound", SoundScreen.class, SoundScreen::new),
         shot("settings-about", AboutScreen.class, AboutScreen::new),
         new Shot("settings-license", LicenseScreen.class, MachineShots::license),
@@ -35,13 +35,15 @@ final class MachineShots {
   }
 
   private static Shot shot(
-      String name, Class<? extends Screen> screen, Function<Desk, ? extends Screen> maker) {
+      String name,
+      Class<? extends Screen> screen,
+      Function<ScreenContext, ? extends Screen> maker) {
     return new Shot(name, screen, window -> open(window, maker));
   }
 
-  private static void open(SampleWindow window, Function<Desk, ? extends Screen> maker) {
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> maker.apply(desk));
+  private static void open(SampleWindow window, Function<ScreenContext, ? extends Screen> maker) {
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> maker.apply(context));
   }
 
   private static void license(SampleWindow window) {
@@ -51,8 +53,8 @@ final class MachineShots {
   }
 
   private static void cameras(SampleWindow window) {
-    window.equipment.cameras.add(new Camera("0", "Camera over the bench"));
-    window.equipment.cameras.add(new Camera("1", "Built in"));
+    window.services.cameras.add(new Camera("0", "Camera over the bench"));
+    window.services.cameras.add(new Camera("1", "Built in"));
     open(window, CameraScreen::new);
   }
 }

@@ -12,8 +12,8 @@ import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Dimension;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.measure.ClearanceScreen;
 import wherefrom.ui.measure.CompareScreen;
@@ -57,18 +57,18 @@ final class MeasureShots {
         screen,
         window -> {
           SampleJob sample = SampleJob.apart();
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           arrange.accept(window, sample);
         });
   }
 
   private static void show(SampleWindow window) {
-    window.shell.desk().navigator().show(ScreenId.MEASURE);
+    window.shell.context().navigator().show(ScreenId.MEASURE);
   }
 
   private static void open(SampleWindow window, Subject subject, String plan) {
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new ReadingsScreen(desk, subject, plan));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new ReadingsScreen(context, subject, plan));
   }
 
   private static void journal(SampleWindow window, SampleJob sample) {
@@ -127,8 +127,8 @@ final class MeasureShots {
     Instruments tools = new Instruments(sample.job);
     tools.list("Calliper 150", Dimension.LENGTH, "0.01 mm", "0.02 mm", "0.01 mm");
     tools.zero("MIC 2-3", "0.0000");
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new ToolsScreen(desk));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new ToolsScreen(context));
   }
 
   private static void limits(SampleWindow window, SampleJob sample) {
@@ -136,14 +136,14 @@ final class MeasureShots {
     tools.limit("main-journal", "clearance", "0.0010", "0.0025", "Manual, page 6-12");
     tools.limit("pushrod-runout", "value", "", "0.002", "common practice, no source");
     tools.size("bore", "3.8700", "Manual, page 6-3");
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new LimitsScreen(desk));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new LimitsScreen(context));
   }
 
   private static void size(SampleWindow window, SampleJob sample) {
     mic(sample);
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new ToolsScreen(desk));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new ToolsScreen(context));
     window.layOut();
     window.press("MIC 2-3");
   }
@@ -173,8 +173,8 @@ final class MeasureShots {
     }
     new Instruments(sample.job)
         .limit("main-journal", "clearance", "0.0010", "0.0025", "Manual, page 6-12");
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new ClearanceScreen(desk));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new ClearanceScreen(context));
   }
 
   private static void studs(SampleWindow window, SampleJob sample) {
@@ -204,7 +204,9 @@ final class MeasureShots {
   }
 
   private static void compare(SampleWindow window, String plan) {
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new CompareScreen(desk, ReadingPlans.find(plan).orElseThrow()));
+    ScreenContext context = window.shell.context();
+    context
+        .navigator()
+        .open(() -> new CompareScreen(context, ReadingPlans.find(plan).orElseThrow()));
   }
 }

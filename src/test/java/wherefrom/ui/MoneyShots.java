@@ -37,8 +37,8 @@ final class MoneyShots {
             "money-none",
             MoneyScreen.class,
             window -> {
-              window.shell.desk().open(SampleJob.apart().job);
-              window.shell.desk().navigator().show(ScreenId.MONEY);
+              window.shell.context().open(SampleJob.apart().job);
+              window.shell.context().navigator().show(ScreenId.MONEY);
             }));
     shots.add(shot("money", MoneyScreen.class, ScreenId.MONEY, window -> {}));
     shots.add(
@@ -85,8 +85,8 @@ final class MoneyShots {
         window -> {
           SampleJob sample = SampleJob.apart();
           spend(sample);
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(id);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(id);
           window.layOut();
           arrange.accept(window);
         });

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
 import wherefrom.parts.PartKind;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.engine.EngineScreen;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.sample.SampleWindow;
@@ -35,11 +35,11 @@ class NewJobFlowTest {
           return 0;
         });
     assertThat(window.shell.current()).isInstanceOf(JobHomeScreen.class);
-    Layout layout = window.shell.desk().state().layout();
-    assertThat(window.shell.desk().state().name()).isEqualTo("My 8");
+    Layout layout = window.shell.context().state().layout();
+    assertThat(window.shell.context().state().name()).isEqualTo("My 8");
     assertThat(layout.name()).isEqualTo("v8-odd-even-b");
     assertThat(layout.thrustMain()).isEqualTo(3);
-    assertThat(window.shell.desk().state().kinds())
+    assertThat(window.shell.context().state().kinds())
         .contains(PartKind.MAIN_CAP)
         .containsAll(PartKind.alwaysOn())
         .hasSize(6);
@@ -63,17 +63,17 @@ class NewJobFlowTest {
     SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
     Layout first = ReadyLayouts.find("inline-6").orElseThrow();
     Layout changed = first.copyAs(first.name(), "Six of mine");
-    window.equipment.shelf.keepLayout(first, false);
+    window.services.shelf.keepLayout(first, false);
     Toolkit.on(
         () -> {
-          Desk desk = window.shell.desk();
-          desk.navigator().open(() -> new EngineScreen(desk, changed, used -> {}));
+          ScreenContext context = window.shell.context();
+          context.navigator().open(() -> new EngineScreen(context, changed, used -> {}));
           window.layOut();
           pressAll(window, "Keep on the shelf");
           return 0;
         });
     assertThat(window.words()).contains("The layout inline-6 is there", "Keep both", "Replace it");
-    assertThat(window.equipment.shelf.listLayouts()).containsExactly(first);
+    assertThat(window.services.shelf.listLayouts()).containsExactly(first);
     Toolkit.on(
         () -> {
           pressAll(window, "Keep both");
@@ -81,14 +81,14 @@ class NewJobFlowTest {
         });
     assertThat(window.shell.message())
         .isEqualTo("Six of mine is kept on the shelf for other jobs, as inline-6-2.");
-    assertThat(window.equipment.shelf.listLayouts())
+    assertThat(window.services.shelf.listLayouts())
         .containsExactly(first, first.copyAs("inline-6-2", "Six of mine"));
     Toolkit.on(
         () -> {
           pressAll(window, "Keep on the shelf", "Replace it");
           return 0;
         });
-    assertThat(window.equipment.shelf.listLayouts()).contains(changed).doesNotContain(first);
+    assertThat(window.services.shelf.listLayouts()).contains(changed).doesNotContain(first);
   }
 
   @Test
@@ -105,7 +105,7 @@ class NewJobFlowTest {
           pressAll(window, "Begin the job");
           return 0;
         });
-    assertThat(window.shell.desk().state().name()).isEqualTo("My");
+    assertThat(window.shell.context().state().name()).isEqualTo("My");
   }
 
   @Test

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.function.Function;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.engine.DrawnScreen;
 import wherefrom.ui.engine.EngineScreen;
@@ -37,34 +37,39 @@ final class NewJobShots {
             sound.rockers());
     return List.of(
         new Shot("new-job", NewJobScreen.class, NewJobShots::newJob),
-        shot("engine", EngineScreen.class, desk -> new EngineScreen(desk, sound, layout -> {})),
+        shot(
+            "engine",
+            EngineScreen.class,
+            context -> new EngineScreen(context, sound, layout -> {})),
         shot(
             "engine-wrong",
             EngineScreen.class,
-            desk -> new EngineScreen(desk, wrong, layout -> {})),
-        shot("engine-drawn", DrawnScreen.class, desk -> new DrawnScreen(desk, sound)),
+            context -> new EngineScreen(context, wrong, layout -> {})),
+        shot("engine-drawn", DrawnScreen.class, context -> new DrawnScreen(context, sound)),
         new Shot("kinds", KindsScreen.class, NewJobShots::kinds));
   }
 
   private static Shot shot(
-      String name, Class<? extends Screen> screen, Function<Desk, ? extends Screen> maker) {
+      String name,
+      Class<? extends Screen> screen,
+      Function<ScreenContext, ? extends Screen> maker) {
     return new Shot(
         name,
         screen,
         window -> {
-          Desk desk = window.shell.desk();
-          desk.navigator().open(() -> maker.apply(desk));
+          ScreenContext context = window.shell.context();
+          context.navigator().open(() -> maker.apply(context));
         });
   }
 
   private static void newJob(SampleWindow window) {
-    window.shell.desk().navigator().show(ScreenId.NEW_JOB);
+    window.shell.context().navigator().show(ScreenId.NEW_JOB);
   }
 
   private static void kinds(SampleWindow window) {
     newJob(window);
     window.layOut();
-    if (window.shell.desk().touch().isLarge()) {
+    if (window.shell.context().touch().isLarge()) {
       window.press("More");
     }
     window.pressOnSomePage("Tags for");

@@ -21,8 +21,8 @@ class NumbersFlowTest {
 
   private SampleWindow open() {
     SampleWindow window = new SampleWindow(96, 100);
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(ScreenId.NUMBERS);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(ScreenId.NUMBERS);
     window.layOut();
     return window;
   }

@@ -59,8 +59,8 @@ final class NumbersShots {
         name,
         screen,
         window -> {
-          window.shell.desk().open(SampleJob.apart().job);
-          window.shell.desk().navigator().show(ScreenId.NUMBERS);
+          window.shell.context().open(SampleJob.apart().job);
+          window.shell.context().navigator().show(ScreenId.NUMBERS);
           window.layOut();
           arrange.accept(window);
           for (String press : presses) {
@@ -82,8 +82,8 @@ final class NumbersShots {
   }
 
   private static void ratio(SampleWindow window) {
-    var desk = window.shell.desk();
-    WorkingBook book = new WorkingBook(new CompressionRatio(), desk.job());
+    var context = window.shell.context();
+    WorkingBook book = new WorkingBook(new CompressionRatio(), context.job());
     NumbersSample.figures()
         .forEach(
             (key, text) -> {
@@ -91,7 +91,7 @@ final class NumbersShots {
                 book.set(key, text);
               }
             });
-    desk.navigator().open(() -> new WorkingScreen(desk, new CompressionRatio()));
+    context.navigator().open(() -> new WorkingScreen(context, new CompressionRatio()));
     window.layOut();
   }
 
@@ -100,8 +100,8 @@ final class NumbersShots {
         name,
         screen,
         window -> {
-          var desk = window.shell.desk();
-          PlanBook book = new PlanBook(desk.getJob());
+          var context = window.shell.context();
+          PlanBook book = new PlanBook(context.getJob());
           NumbersSample.now(book);
           book.add(1);
           book.set(1, "target", "9.5");
@@ -116,11 +116,11 @@ final class NumbersShots {
   }
 
   private static void clearances(SampleWindow window) {
-    var desk = window.shell.desk();
-    desk.open(PlotSample.measured());
-    new Instruments(desk.getJob())
+    var context = window.shell.context();
+    context.open(PlotSample.measured());
+    new Instruments(context.getJob())
         .limit("main-journal", "clearance", "0.0010", "0.0025", "manual, page 6-12");
-    desk.navigator().open(() -> PlotsScreen.ofRecord(desk));
+    context.navigator().open(() -> PlotsScreen.ofRecord(context));
     window.layOut();
   }
 
@@ -134,7 +134,7 @@ final class NumbersShots {
   /** Figures typed for a working wait to be taken into the plan. */
   private static void toTakeOver(SampleWindow window) {
     ratio(window);
-    window.shell.desk().navigator().back();
+    window.shell.context().navigator().back();
     window.layOut();
     window.press("The plan");
     window.pressBelow("Figures");

@@ -24,8 +24,8 @@ class OneTouchFlowTest {
 
   private SampleWindow open(ScreenId screen) {
     SampleWindow window = new SampleWindow(96, 100);
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(screen);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(screen);
     window.layOut();
     return window;
   }
@@ -68,8 +68,8 @@ class OneTouchFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = new SampleWindow(96, 150);
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.TAKE_APART);
           ((Scannable) window.shell.current()).scan(sample.tag("rocker@1IN"));
           window.pressRail("Help");
           assertThat(window.words()).contains("UNDO would take back 1 IN rocker came out");

@@ -54,7 +54,7 @@ class OneTouchTest {
 
   private static SampleWindow again(Shot shot, SampleWindow window) {
     // The camera of a test runs on the window's thread: it is not begun a second time.
-    if (!isUp(window, shot) && !window.shell.desk().settings().cameraOn()) {
+    if (!isUp(window, shot) && !window.shell.context().settings().cameraOn()) {
       window.shell.back();
       window.layOut();
     }
@@ -63,7 +63,7 @@ class OneTouchTest {
 
   /** Whether there was such a key. */
   private boolean pressed(Shot shot, SampleWindow window, int at, List<String> faults) {
-    if (window.shell.desk().job().isEmpty() || at >= keys(window).size()) {
+    if (window.shell.context().job().isEmpty() || at >= keys(window).size()) {
       return false;
     }
     press(shot, window, keys(window).get(at), faults);
@@ -82,7 +82,7 @@ class OneTouchTest {
   }
 
   private void press(Shot shot, SampleWindow window, Node key, List<String> faults) {
-    OpenJob job = window.shell.desk().getJob();
+    OpenJob job = window.shell.context().getJob();
     int before = job.history().size();
     try {
       window.press(key);

@@ -9,8 +9,8 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.inspect.CardScreen;
 import wherefrom.ui.photos.PhotoScreen;
@@ -43,7 +43,7 @@ final class PhotoShots {
         screen,
         window -> {
           SampleJob sample = SampleJob.apart();
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           Photographing photos = new Photographing(sample.job);
           photos.add(Optional.of(LOBE), "", "p1.png", "the nose, flat at its rear edge");
           photos.add(Optional.of(LOBE), "lobe-look", "tall2.png", "");
@@ -59,20 +59,20 @@ final class PhotoShots {
       String name = (at % 3 == 0 ? "tall" : "p") + at + ".png";
       new Photographing(sample.job).add(Optional.of(LOBE), "", name, "");
     }
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> PhotosScreen.of(desk, LOBE, "3 EX cam lobe"));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> PhotosScreen.of(context, LOBE, "3 EX cam lobe"));
   }
 
   private static void none(SampleWindow window, SampleJob sample) {
-    Desk desk = window.shell.desk();
+    ScreenContext context = window.shell.context();
     Subject bore = new Subject.AFeature(Feature.LIFTER_BORE, "3EX");
-    desk.navigator().open(() -> PhotosScreen.of(desk, bore, "3 EX lifter bore"));
+    context.navigator().open(() -> PhotosScreen.of(context, bore, "3 EX lifter bore"));
   }
 
   private static void index(SampleWindow window, SampleJob sample) {
-    window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
+    window.shell.context().navigator().show(ScreenId.BENCH_MAP);
     window.layOut();
-    if (window.shell.desk().touch().isLarge()) {
+    if (window.shell.context().touch().isLarge()) {
       window.press("Do more");
       window.pressOnSomePage("Photo");
       return;
@@ -81,9 +81,11 @@ final class PhotoShots {
   }
 
   private static void large(SampleWindow window, int number) {
-    Desk desk = window.shell.desk();
-    desk.navigator()
-        .open(() -> new PhotoScreen(desk, () -> Photograph.listOf(desk.state(), LOBE), number));
+    ScreenContext context = window.shell.context();
+    context
+        .navigator()
+        .open(
+            () -> new PhotoScreen(context, () -> Photograph.listOf(context.state(), LOBE), number));
   }
 
   private static void card(SampleWindow window, SampleJob sample) {
@@ -92,7 +94,7 @@ final class PhotoShots {
     Photographing photos = new Photographing(sample.job);
     photos.add(Optional.of(lifter), "lifter-foot", "p.png", "");
     photos.add(Optional.of(lifter), "lifter-foot", "tall.png", "");
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new CardScreen(desk, lifter, List.of()));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new CardScreen(context, lifter, List.of()));
   }
 }

@@ -31,8 +31,8 @@ class RecordFlowTest {
     Toolkit.on(
         () -> {
           window.workers = Runnable::run;
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(ScreenId.BUILD_RECORD);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.BUILD_RECORD);
           window.layOut();
           return 0;
         });
@@ -48,15 +48,15 @@ class RecordFlowTest {
     press("Before");
     assertThat(words()).contains("Page 2 of 3");
     press("Print");
-    assertThat(window.equipment.printedFiles).hasSize(1);
-    assertThat(window.equipment.printedFiles.get(0)).endsWith("Build record");
+    assertThat(window.services.printedFiles).hasSize(1);
+    assertThat(window.services.printedFiles.get(0)).endsWith("Build record");
     assertThat(words()).contains("Printed: 1 page.");
   }
 
   @Test
   void whatThePrinterRefusesIsSaid() {
     open();
-    window.equipment.fileOutcome = new PrintOutcome.Cancelled();
+    window.services.fileOutcome = new PrintOutcome.Cancelled();
     press("Look and print", "Print");
     assertThat(words()).contains("Not printed.");
   }
@@ -67,6 +67,6 @@ class RecordFlowTest {
     press("Bench sheets", "Rack plan", "A3");
     assertThat(words()).contains("Rack plan", "Page 1 of 3");
     press("Print");
-    assertThat(window.equipment.printedFiles.get(0)).endsWith("Rack plan");
+    assertThat(window.services.printedFiles.get(0)).endsWith("Rack plan");
   }
 }

@@ -44,12 +44,12 @@ class SavingFlowTest {
                     100,
                     Optional.empty(),
                     work -> work.run(),
-                    equipment -> {
-                      equipment.settings = equipment.settings.withLastSaved(folder);
-                      equipment.ownArchives = Optional.of(archives());
-                      equipment.drives = drives();
+                    services -> {
+                      services.settings = services.settings.withLastSaved(folder);
+                      services.ownArchives = Optional.of(archives());
+                      services.drives = drives();
                     }));
-    in(() -> window.shell.desk().open(sample.job));
+    in(() -> window.shell.context().open(sample.job));
   }
 
   private Archives archives() {
@@ -118,7 +118,7 @@ class SavingFlowTest {
 
   @Test
   void aTableThatIsThereIsReplacedOnlyWhereThePersonSaysSo() throws IOException {
-    in(() -> window.shell.desk().navigator().show(ScreenId.MONEY));
+    in(() -> window.shell.context().navigator().show(ScreenId.MONEY));
     press("Export table", "papers (folder)", "Choose this folder");
     assertThat(onlyName()).isEqualTo("launch-v8-money.csv");
     Path table = papers.resolve(onlyName());

@@ -73,7 +73,7 @@ final class ShopShots {
             (window, sample) -> {
               new Planning(sample.job)
                   .make(new Change(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in"));
-              NewPartAsking.ask(window.shell.desk(), sample.part("rod-shell@R3U"), part -> {});
+              NewPartAsking.ask(window.shell.context(), sample.part("rod-shell@R3U"), part -> {});
             }));
     shots.add(
         away(
@@ -165,8 +165,8 @@ final class ShopShots {
 
   private static void show(
       SampleWindow window, SampleJob sample, BiConsumer<SampleWindow, SampleJob> arrange) {
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(ScreenId.MACHINE_SHOP);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(ScreenId.MACHINE_SHOP);
     window.layOut();
     arrange.accept(window, sample);
   }
@@ -200,6 +200,6 @@ final class ShopShots {
 
   private static void scan(SampleWindow window, String digits) {
     ((Scannable) window.shell.current()).scan(digits);
-    window.shell.desk().navigator().changed();
+    window.shell.context().navigator().changed();
   }
 }

@@ -18,8 +18,8 @@ class ShopWorkFlowTest {
 
   private SampleWindow visit() {
     SampleWindow window = new SampleWindow(96, 100);
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(ScreenId.MACHINE_SHOP);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(ScreenId.MACHINE_SHOP);
     window.layOut();
     window.press("New visit");
     window.pressBelow("No tag");
@@ -74,8 +74,8 @@ class ShopWorkFlowTest {
     Toolkit.on(
         () -> {
           SampleWindow window = new SampleWindow(96, 100);
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(ScreenId.PART, old.item());
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.PART, old.item());
           window.layOut();
           window.press("More");
           window.pressOnSomePage("A new part instead");

@@ -18,8 +18,8 @@ class SlipFlowTest {
 
   private SampleWindow visit() {
     SampleWindow window = new SampleWindow(96, 100);
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(ScreenId.MACHINE_SHOP);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(ScreenId.MACHINE_SHOP);
     window.layOut();
     return window;
   }
@@ -45,9 +45,9 @@ class SlipFlowTest {
               return shown;
             });
     settle();
-    assertThat(window.equipment.printedFiles).containsExactly("Launch V8: machine shop, visit 1");
-    assertThat(window.equipment.reported).hasSize(1);
-    assertThat(Files.exists(Path.of(window.equipment.reported.get(0).toString()))).isFalse();
+    assertThat(window.services.printedFiles).containsExactly("Launch V8: machine shop, visit 1");
+    assertThat(window.services.reported).hasSize(1);
+    assertThat(Files.exists(Path.of(window.services.reported.get(0).toString()))).isFalse();
     assertThat(words(window)).contains("The slip is printed");
   }
 
@@ -58,7 +58,7 @@ class SlipFlowTest {
         Toolkit.on(
             () -> {
               SampleWindow shown = visit();
-              shown.equipment.fileOutcome =
+              shown.services.fileOutcome =
                   new PrintOutcome.Refused(List.of("The system knows no printer."));
               shown.pressOnSomePage("Visit 1");
               shown.pressBelow("Print the slip");
@@ -79,6 +79,6 @@ class SlipFlowTest {
               return shown;
             });
     assertThat(words(window)).contains("Nothing is on the slip yet");
-    assertThat(window.equipment.printedFiles).isEmpty();
+    assertThat(window.services.printedFiles).isEmpty();
   }
 }

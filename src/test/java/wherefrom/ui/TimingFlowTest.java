@@ -23,8 +23,8 @@ class TimingFlowTest {
     SampleWindow fresh = Toolkit.on(() -> new SampleWindow(96, 100));
     return Toolkit.on(
         () -> {
-          fresh.shell.desk().open(sample.job);
-          fresh.shell.desk().navigator().show(ScreenId.TIMING);
+          fresh.shell.context().open(sample.job);
+          fresh.shell.context().navigator().show(ScreenId.TIMING);
           fresh.layOut();
           return fresh;
         });
@@ -73,7 +73,7 @@ class TimingFlowTest {
     Toolkit.on(
         () -> {
           TimingShots.read(sample.job);
-          window.shell.desk().navigator().changed();
+          window.shell.context().navigator().changed();
           window.layOut();
           window.pressOnSomePage("Cylinder 1");
           window.pressOnSomePage("Exhaust center");

@@ -51,8 +51,8 @@ final class TimingShots {
           if (read) {
             read(sample.job);
           }
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(ScreenId.TIMING);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.TIMING);
           window.layOut();
           for (String press : presses) {
             press(window, press);

@@ -88,10 +88,10 @@ final class TogetherShots {
     return shot(
         name,
         (window, sample) -> {
-          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
           window.layOut();
           arrange.accept(window, sample);
-          window.shell.desk().navigator().changed();
+          window.shell.context().navigator().changed();
         });
   }
 
@@ -101,7 +101,7 @@ final class TogetherShots {
         name,
         (window, sample) -> {
           before.accept(new PutTogether(sample.job, SampleJob.NAMES), sample);
-          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
         });
   }
 
@@ -111,7 +111,7 @@ final class TogetherShots {
         PutTogetherScreen.class,
         window -> {
           SampleJob sample = SampleJob.apart();
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           arrange.accept(window, sample);
         });
   }
@@ -179,7 +179,7 @@ final class TogetherShots {
 
   private static void turned(SampleWindow window, SampleJob sample) {
     pair(window, sample, "pushrod@3EX", "3EX");
-    window.shell.desk().navigator().changed();
+    window.shell.context().navigator().changed();
     window.layOut();
     press(window, "I held it", "Turned");
   }
@@ -214,7 +214,7 @@ final class TogetherShots {
 
   /** A key that has a short word where the person's text is large. */
   private static void press(SampleWindow window, String words, String brief) {
-    double factor = window.shell.desk().scale().textFactor();
+    double factor = window.shell.context().scale().textFactor();
     if (factor >= 2 && !brief.equals("Turned")) {
       window.press("Ways");
       window.press(words);

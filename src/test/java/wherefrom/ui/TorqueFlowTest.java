@@ -54,8 +54,8 @@ class TorqueFlowTest {
     SampleWindow fresh = Toolkit.on(() -> new SampleWindow(96, 100, shelf()));
     return Toolkit.on(
         () -> {
-          fresh.shell.desk().open(fresh.shell.desk().shelf().open(job));
-          fresh.shell.desk().navigator().show(ScreenId.TORQUE);
+          fresh.shell.context().open(fresh.shell.context().shelf().open(job));
+          fresh.shell.context().navigator().show(ScreenId.TORQUE);
           fresh.layOut();
           return fresh;
         });
@@ -81,7 +81,7 @@ class TorqueFlowTest {
   }
 
   private KeptCard card() {
-    return new TorqueBook(window.shell.desk().getJob()).find(1).orElseThrow();
+    return new TorqueBook(window.shell.context().getJob()).find(1).orElseThrow();
   }
 
   private void write() {
@@ -142,7 +142,7 @@ class TorqueFlowTest {
   }
 
   private List<RecordSection.Row> record() {
-    return BuildRecord.of(window.shell.desk().getJob()).sections().stream()
+    return BuildRecord.of(window.shell.context().getJob()).sections().stream()
         .filter(section -> section.title().equals("Torque cards"))
         .findFirst()
         .orElseThrow()

@@ -105,8 +105,8 @@ final class TorqueShots {
         window -> {
           SampleJob sample = SampleJob.apart();
           arrange.accept(sample.job);
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(ScreenId.TORQUE);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.TORQUE);
           window.layOut();
           for (String press : presses) {
             press(window, press);

@@ -8,7 +8,7 @@ import wherefrom.job.reader.Corner;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.Unread;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 import wherefrom.ui.tray.TrayPurpose;
@@ -39,9 +39,9 @@ final class TrayShots {
   }
 
   private static void show(SampleWindow window, SampleJob sample, TrayPurpose purpose) {
-    Desk desk = window.shell.desk();
-    desk.open(sample.job);
-    desk.navigator().open(() -> new TrayScreen(desk, purpose, picture(), reading(sample)));
+    ScreenContext context = window.shell.context();
+    context.open(sample.job);
+    context.navigator().open(() -> new TrayScreen(context, purpose, picture(), reading(sample)));
   }
 
   private static GreyImage picture() {

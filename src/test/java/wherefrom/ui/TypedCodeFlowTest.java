@@ -20,8 +20,8 @@ class TypedCodeFlowTest {
   private SampleWindow takingApart() {
     PaperShelf shelf = new PaperShelf().put("launch", sample.job).share("Grey six", typed);
     SampleWindow window = new SampleWindow(96, 100, shelf);
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(ScreenId.TAKE_APART);
     window.layOut();
     window.press("Type code");
     typed.chars().forEach(digit -> window.pressExactly(Character.toString(digit)));

@@ -22,9 +22,9 @@ import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
 import wherefrom.ui.part.PartScreen;
@@ -53,8 +53,8 @@ final class WorkShots {
             "section",
             SectionScreen.class,
             (window, sample) -> {
-              Desk desk = window.shell.desk();
-              desk.navigator().open(() -> new SectionScreen(desk, Section.MAINS));
+              ScreenContext context = window.shell.context();
+              context.navigator().open(() -> new SectionScreen(context, Section.MAINS));
             }));
     shots.add(
         shot(
@@ -63,8 +63,8 @@ final class WorkShots {
             SampleJob::whole,
             (window, sample) -> {
               new Planning(sample.job).make(Change.of(ChangeKind.HOT_TANKED));
-              Desk desk = window.shell.desk();
-              desk.navigator().open(() -> new SectionScreen(desk, Section.MAINS));
+              ScreenContext context = window.shell.context();
+              context.navigator().open(() -> new SectionScreen(context, Section.MAINS));
             }));
     shots.add(
         shot(
@@ -72,8 +72,8 @@ final class WorkShots {
             WayOutScreen.class,
             (window, sample) -> {
               missing(window, sample);
-              Desk desk = window.shell.desk();
-              desk.navigator().open(() -> new WayOutScreen(desk));
+              ScreenContext context = window.shell.context();
+              context.navigator().open(() -> new WayOutScreen(context));
             }));
     shots.addAll(bench());
     return shots;
@@ -86,14 +86,14 @@ final class WorkShots {
             "take-apart",
             TakeApartScreen.class,
             WorkShots::begun,
-            (window, sample) -> window.shell.desk().navigator().show(ScreenId.TAKE_APART)));
+            (window, sample) -> window.shell.context().navigator().show(ScreenId.TAKE_APART)));
     shots.add(
         shot(
             "take-apart-out",
             TakeApartScreen.class,
             WorkShots::begun,
             (window, sample) -> {
-              window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+              window.shell.context().navigator().show(ScreenId.TAKE_APART);
               scan(window, sample.tag("pushrod@3EX"));
             }));
     shots.add(
@@ -102,7 +102,7 @@ final class WorkShots {
             TakeApartScreen.class,
             WorkShots::begun,
             (window, sample) -> {
-              window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+              window.shell.context().navigator().show(ScreenId.TAKE_APART);
               window.layOut();
               tapPushrod5Ex(window);
             }));
@@ -111,15 +111,15 @@ final class WorkShots {
             "take-apart-shell",
             TakeApartScreen.class,
             WorkShots::shellsLeft,
-            (window, sample) -> window.shell.desk().navigator().show(ScreenId.TAKE_APART)));
+            (window, sample) -> window.shell.context().navigator().show(ScreenId.TAKE_APART)));
     shots.add(
         shot(
             "cautions",
             CautionScreen.class,
             SampleJob::whole,
             (window, sample) -> {
-              Desk desk = window.shell.desk();
-              desk.navigator().open(() -> new CautionScreen(desk, Caution.atWashing()));
+              ScreenContext context = window.shell.context();
+              context.navigator().open(() -> new CautionScreen(context, Caution.atWashing()));
             }));
     shots.add(to("bench-map", BenchMapScreen.class, ScreenId.BENCH_MAP, 0));
     shots.add(
@@ -128,7 +128,7 @@ final class WorkShots {
             BenchMapScreen.class,
             WorkShots::scattered,
             (window, sample) -> {
-              window.shell.desk().navigator().show(ScreenId.BENCH_MAP);
+              window.shell.context().navigator().show(ScreenId.BENCH_MAP);
               scan(window, new TagCode(TagType.BASKET, SampleJob.ENGINE, 4, 1).digits());
             }));
     shots.add(to("part", PartScreen.class, ScreenId.PART, 20));
@@ -138,7 +138,11 @@ final class WorkShots {
             PartScreen.class,
             WorkShots::scattered,
             (window, sample) ->
-                window.shell.desk().navigator().show(ScreenId.PART, item(sample, "rocker@7EX"))));
+                window
+                    .shell
+                    .context()
+                    .navigator()
+                    .show(ScreenId.PART, item(sample, "rocker@7EX"))));
     shots.add(to("print-tags", PrintTagsScreen.class, ScreenId.PRINT_TAGS, 0));
     shots.add(
         shot(
@@ -146,7 +150,7 @@ final class WorkShots {
             NudgeScreen.class,
             SampleJob::whole,
             (window, sample) -> {
-              window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+              window.shell.context().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
               paper(window, "Nudge");
             }));
@@ -171,7 +175,7 @@ final class WorkShots {
             TrackScreen.class,
             SampleJob::whole,
             (window, sample) -> {
-              window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+              window.shell.context().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
               window.press("What");
               window.pressOnSomePage("Track more kinds of part");
@@ -182,7 +186,7 @@ final class WorkShots {
             SheetScreen.class,
             SampleJob::whole,
             (window, sample) -> {
-              window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+              window.shell.context().navigator().show(ScreenId.PRINT_TAGS);
               window.layOut();
               paper(window, "Start");
             }));
@@ -191,7 +195,7 @@ final class WorkShots {
 
   /** Looks at the first page before it is printed, on a half-used sheet, moved. */
   private static void preview(SampleWindow window, int start, int steps) {
-    window.shell.desk().navigator().show(ScreenId.PRINT_TAGS);
+    window.shell.context().navigator().show(ScreenId.PRINT_TAGS);
     window.layOut();
     paper(window, "Start");
     window.press(Integer.toString(start));
@@ -201,8 +205,8 @@ final class WorkShots {
       window.press("Down");
     }
     window.pressRail("Back");
-    Desk desk = window.shell.desk();
-    if (desk.touch().isLarge()) {
+    ScreenContext context = window.shell.context();
+    if (context.touch().isLarge()) {
       window.press("See it");
     } else {
       window.targets().stream()
@@ -213,7 +217,7 @@ final class WorkShots {
 
   /** A key of the paper's, which large text has on a page of its own. */
   private static void paper(SampleWindow window, String words) {
-    if (window.shell.desk().touch().isLarge()) {
+    if (window.shell.context().touch().isLarge()) {
       window.press("Paper");
       window.pressOnSomePage(words);
     } else {
@@ -283,7 +287,7 @@ final class WorkShots {
         screen,
         WorkShots::scattered,
         (window, sample) -> {
-          window.shell.desk().navigator().show(id, item);
+          window.shell.context().navigator().show(id, item);
           window.layOut();
         });
   }
@@ -327,7 +331,7 @@ final class WorkShots {
         screen,
         window -> {
           SampleJob sample = job.get();
-          window.shell.desk().open(sample.job);
+          window.shell.context().open(sample.job);
           arrange.accept(window, sample);
         });
   }
@@ -336,8 +340,8 @@ final class WorkShots {
     onPurpose(sample, "pushrod@1EX", "3EX");
     onPurpose(sample, "pushrod@3EX", "5EX");
     onPurpose(sample, "pushrod@5EX", "1EX");
-    Desk desk = window.shell.desk();
-    desk.navigator().open(() -> new MissingScreen(desk));
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new MissingScreen(context));
   }
 
   private static void onPurpose(SampleJob sample, String part, String spot) {

@@ -2,7 +2,7 @@ package wherefrom.workings;
 
 import java.util.HashMap;
 import java.util.Map;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** Runs a working's formula again and again on plain figures in base units. */
 public final class Evaluations {
@@ -16,8 +16,8 @@ public final class Evaluations {
   }
 
   public Evaluation evaluate(Map<String, Double> inBase) {
-    Map<String, Dual> duals = new HashMap<>();
-    inBase.forEach((key, figure) -> duals.put(key, Dual.of(figure)));
+    Map<String, DualNumber> duals = new HashMap<>();
+    inBase.forEach((key, figure) -> duals.put(key, DualNumber.of(figure)));
     return working.evaluate(terms.withFigures(duals));
   }
 }

@@ -51,7 +51,7 @@ public final class Reidentification {
    *     that all readings may be off by one amount: of a complete group that amount is taken out
    * @throws IllegalArgumentException when {@link #findFault} names a fault
    */
-  public static List<Match> of(
+  public static List<PartMatch> of(
       List<Fingerprint> found, List<Fingerprint> recorded, boolean otherTool) {
     int features = recorded.isEmpty() ? 0 : recorded.get(0).values().size();
     return of(found, recorded, java.util.Collections.nCopies(features, otherTool));
@@ -63,7 +63,7 @@ public final class Reidentification {
    * @param otherTool for each feature whether its instrument is another one than that of the
    *     records
    */
-  public static List<Match> of(
+  public static List<PartMatch> of(
       List<Fingerprint> found, List<Fingerprint> recorded, List<Boolean> otherTool) {
     findFault(found, recorded)
         .ifPresent(
@@ -74,7 +74,7 @@ public final class Reidentification {
     double[][] cost = cost(rows, recorded);
     int[] best = Assignment.cheapest(cost);
     double[][] shares = Marginals.of(weights(cost));
-    List<Match> matches = new ArrayList<>();
+    List<PartMatch> matches = new ArrayList<>();
     for (int row = 0; row < found.size(); row++) {
       matches.add(match(found.get(row), recorded, best[row], shares[row], cost[row][best[row]]));
     }
@@ -134,7 +134,7 @@ public final class Reidentification {
     return weights;
   }
 
-  private static Match match(
+  private static PartMatch match(
       Fingerprint found, List<Fingerprint> recorded, int best, double[] shares, double cost) {
     int next = -1;
     for (int column = 0; column < shares.length; column++) {
@@ -143,7 +143,7 @@ public final class Reidentification {
       }
     }
     boolean far = cost > FARTHEST * FARTHEST * found.values().size();
-    return new Match(
+    return new PartMatch(
         found.name(),
         recorded.get(best).name(),
         shares[best],
@@ -152,13 +152,13 @@ public final class Reidentification {
         certainty(shares[best], far));
   }
 
-  private static Match.Certainty certainty(double share, boolean far) {
+  private static PartMatch.Certainty certainty(double share, boolean far) {
     if (far) {
-      return Match.Certainty.MATCHES_NONE;
+      return PartMatch.Certainty.MATCHES_NONE;
     }
     if (share >= CERTAIN) {
-      return Match.Certainty.CERTAIN;
+      return PartMatch.Certainty.CERTAIN;
     }
-    return share >= LIKELY ? Match.Certainty.LIKELY : Match.Certainty.CANNOT_TELL;
+    return share >= LIKELY ? PartMatch.Certainty.LIKELY : PartMatch.Certainty.CANNOT_TELL;
   }
 }

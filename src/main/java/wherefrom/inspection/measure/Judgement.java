@@ -2,14 +2,14 @@ package wherefrom.inspection.measure;
 
 import wherefrom.inspection.Look;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.accept.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
 /**
  * A result held against its limit.
  *
  * @param probability the chance that the true value lies within the limit, 0 to 1
  */
-public record Judgement(ResultValue value, Limit limit, Decision decision, double probability) {
+public record Judgement(ResultValue value, Limit limit, Ruling decision, double probability) {
 
   /** As an answer of a look: undecided is suspect. */
   public Look look() {

@@ -9,9 +9,9 @@ import java.util.Set;
 import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
 import wherefrom.job.EntryFold;
+import wherefrom.job.FigureParser;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.StandingRule;
-import wherefrom.job.Typed;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.parts.Part;
@@ -102,7 +102,7 @@ public final class Bought {
   }
 
   private boolean isOfSize(PartReplaced bought, String detail) {
-    return SizeText.read(detail, Typed.usual(job.units(), Dimension.LENGTH))
+    return SizeText.read(detail, FigureParser.usual(job.units(), Dimension.LENGTH))
         .flatMap(wanted -> bought.size().map(has -> isSame(wanted, has)))
         .orElse(false);
   }

@@ -21,7 +21,7 @@ final class OpenPlans {
           .on(ChangeMade.class, (plans, made) -> plans.open.remove(made.plan()));
 
   private final Function<Change, List<Consequence>> preview;
-  private final Map<Integer, Plan> open = new LinkedHashMap<>();
+  private final Map<Integer, PlannedChange> open = new LinkedHashMap<>();
 
   private OpenPlans(Function<Change, List<Consequence>> preview) {
     this.preview = preview;
@@ -32,7 +32,7 @@ final class OpenPlans {
    *
    * @param preview what a change would mean for the engine
    */
-  static List<Plan> of(EngineJob job, Function<Change, List<Consequence>> preview) {
+  static List<PlannedChange> of(EngineJob job, Function<Change, List<Consequence>> preview) {
     OpenPlans plans = new OpenPlans(preview);
     job.standing().forEach(logged -> READS.take(plans, logged));
     return List.copyOf(plans.open.values());
@@ -40,6 +40,6 @@ final class OpenPlans {
 
   private void plan(ChangePlanned planned) {
     Change change = new Change(planned.change(), planned.where(), planned.detail());
-    open.put(planned.plan(), new Plan(planned.plan(), change, preview.apply(change)));
+    open.put(planned.plan(), new PlannedChange(planned.plan(), change, preview.apply(change)));
   }
 }

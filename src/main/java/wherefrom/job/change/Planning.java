@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wherefrom.inspection.Look;
+import wherefrom.job.FigureParser;
 import wherefrom.job.MadeChange;
 import wherefrom.job.MadeChanges;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
-import wherefrom.job.Typed;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
 import wherefrom.job.entry.CheckAnswered;
@@ -32,7 +32,7 @@ public final class Planning {
   /** What became of a request. */
   public sealed interface Answer {
     /** Planned; nothing binds. */
-    record Planned(Plan plan) implements Answer {}
+    record Planned(PlannedChange plan) implements Answer {}
 
     /** Recorded; what follows from it binds from now on. */
     record Made(Change change, List<Consequence> consequences) implements Answer {
@@ -91,7 +91,7 @@ public final class Planning {
     }
     int number = nextPlan();
     job.record(new ChangePlanned(number, change.kind(), change.where(), change.detail()));
-    return new Answer.Planned(new Plan(number, change, preview(change)));
+    return new Answer.Planned(new PlannedChange(number, change, preview(change)));
   }
 
   /** Drops a plan again. */
@@ -144,7 +144,7 @@ public final class Planning {
   }
 
   /** The plans that are neither dropped nor carried out. */
-  public List<Plan> plans() {
+  public List<PlannedChange> plans() {
     return OpenPlans.of(job.state(), this::preview);
   }
 
@@ -172,7 +172,7 @@ public final class Planning {
                     + ") speaks against it: the engine takes one cam. Drop one of the two.");
   }
 
-  public Optional<Plan> findPlan(int number) {
+  public Optional<PlannedChange> findPlan(int number) {
     return plans().stream().filter(plan -> plan.number() == number).findFirst();
   }
 
@@ -200,7 +200,8 @@ public final class Planning {
     boolean readable =
         change.detail().isBlank()
             || CutSurface.find(change.kind()).isEmpty()
-            || SizeText.read(change.detail(), Typed.usual(job.state().units(), Dimension.LENGTH))
+            || SizeText.read(
+                    change.detail(), FigureParser.usual(job.state().units(), Dimension.LENGTH))
                 .isPresent();
     return readable
         ? Optional.empty()

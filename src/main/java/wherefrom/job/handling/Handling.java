@@ -36,9 +36,9 @@ public final class Handling {
   }
 
   /** Tag off, part into a basket: only a part that lies on the bench. */
-  public Handled offForWashing(int item, int basket) {
+  public HandlingOutcome offForWashing(int item, int basket) {
     if (basket < 1 || basket > TagCode.MOST_ITEM) {
-      return new Handled.Refused("Baskets are numbered from 1. Choose one.");
+      return new HandlingOutcome.Refused("Baskets are numbered from 1. Choose one.");
     }
     return require(
         item,
@@ -48,7 +48,7 @@ public final class Handling {
   }
 
   /** The part is back, its tag on again. */
-  public Handled backFromWashing(int item) {
+  public HandlingOutcome backFromWashing(int item) {
     return require(
         item,
         EnumSet.of(Whereabouts.WASHING),
@@ -56,7 +56,7 @@ public final class Handling {
         new BackFromWashing(item));
   }
 
-  public Handled lost(int item, String note) {
+  public HandlingOutcome lost(int item, String note) {
     return require(
         item,
         EnumSet.of(Whereabouts.OUT, Whereabouts.WASHING, Whereabouts.AT_SHOP),
@@ -64,7 +64,7 @@ public final class Handling {
         new PartLost(item, note.strip()));
   }
 
-  public Handled found(int item) {
+  public HandlingOutcome found(int item) {
     return require(
         item,
         EnumSet.of(Whereabouts.LOST),
@@ -73,7 +73,7 @@ public final class Handling {
   }
 
   /** A fitted part was taken out again by hand. */
-  public Handled tookOut(int item, String reason) {
+  public HandlingOutcome tookOut(int item, String reason) {
     return require(
         item,
         EnumSet.of(Whereabouts.FITTED),
@@ -82,7 +82,7 @@ public final class Handling {
   }
 
   /** A new part takes the place of this one; nobody says its size. */
-  public Handled replace(int item, String reason) {
+  public HandlingOutcome replace(int item, String reason) {
     return replace(item, reason, NewPart.LIKE_THE_OLD);
   }
 
@@ -91,25 +91,25 @@ public final class Handling {
    *
    * @return the new part, whose tag can be printed
    */
-  public Handled replace(int item, String reason, NewPart part) {
+  public HandlingOutcome replace(int item, String reason, NewPart part) {
     if (reason.isBlank()) {
-      return new Handled.Refused("Say why the part is replaced.");
+      return new HandlingOutcome.Refused("Say why the part is replaced.");
     }
     int fresh = job.nextItem();
     if (fresh > TagCode.MOST_ITEM) {
-      return new Handled.Refused("All part numbers of this job are used up.");
+      return new HandlingOutcome.Refused("All part numbers of this job are used up.");
     }
     return part.read(
         job.state(),
         job.state().getPart(item).part(),
         size -> replace(new PartReplaced(item, fresh, reason.strip(), size, part.plainSort())),
-        Handled.Refused::new);
+        HandlingOutcome.Refused::new);
   }
 
-  private Handled replace(PartReplaced entry) {
+  private HandlingOutcome replace(PartReplaced entry) {
     // Fitted on purpose all the same, it is replaced still.
     boolean replaced = job.state().bench().findReplacement(entry.oldItem()).isPresent();
-    Handled done =
+    HandlingOutcome done =
         require(
             entry.oldItem(),
             replaced
@@ -117,19 +117,19 @@ public final class Handling {
                 : EnumSet.complementOf(EnumSet.of(Whereabouts.RETIRED)),
             "The part is replaced already",
             entry);
-    return done instanceof Handled.Logged
-        ? new Handled.Logged(job.state().getPart(entry.newItem()))
+    return done instanceof HandlingOutcome.Logged
+        ? new HandlingOutcome.Logged(job.state().getPart(entry.newItem()))
         : done;
   }
 
   /** The part's tag is lost or spoilt: the next issue counts, the older ones are retired. */
-  public Handled reissue(int item, String reason) {
+  public HandlingOutcome reissue(int item, String reason) {
     int issue = job.nextIssue(item);
     if (reason.isBlank()) {
-      return new Handled.Refused("Say why the tag is printed again.");
+      return new HandlingOutcome.Refused("Say why the tag is printed again.");
     }
     if (issue > TagCode.MOST_ISSUE) {
-      return new Handled.Refused("This tag was printed again too often. Replace the part.");
+      return new HandlingOutcome.Refused("This tag was printed again too often. Replace the part.");
     }
     return require(
         item,
@@ -139,28 +139,29 @@ public final class Handling {
   }
 
   /** How many small pieces hang on the part's one tag. */
-  public Handled pieces(int item, int count) {
+  public HandlingOutcome pieces(int item, int count) {
     return count < 1 || count > 99
-        ? new Handled.Refused("1 to 99 pieces can hang on one tag.")
+        ? new HandlingOutcome.Refused("1 to 99 pieces can hang on one tag.")
         : log(item, new PiecesCounted(item, count));
   }
 
-  public Handled note(int item, String text) {
+  public HandlingOutcome note(int item, String text) {
     return text.isBlank()
-        ? new Handled.Refused("The note is empty.")
+        ? new HandlingOutcome.Refused("The note is empty.")
         : log(item, new NoteAdded(item, text.strip()));
   }
 
   /** A photograph that is kept in the job's folder already. */
-  public Handled photo(int item, String file, String caption) {
+  public HandlingOutcome photo(int item, String file, String caption) {
     return log(item, new PhotoAdded(item, file, caption.strip()));
   }
 
-  private Handled require(int item, Set<Whereabouts> wanted, String rule, JobEntry entry) {
+  private HandlingOutcome require(int item, Set<Whereabouts> wanted, String rule, JobEntry entry) {
     PartRecord part = job.state().getPart(item);
     return wanted.contains(part.where())
         ? log(item, entry)
-        : new Handled.Refused(rule + ". This one is " + part.where().words() + "." + found(part));
+        : new HandlingOutcome.Refused(
+            rule + ". This one is " + part.where().words() + "." + found(part));
   }
 
   /** A lost part that someone holds is found. */
@@ -168,8 +169,8 @@ public final class Handling {
     return part.where() == Whereabouts.LOST ? " If it is in your hand, say that it is found." : "";
   }
 
-  private Handled log(int item, JobEntry entry) {
+  private HandlingOutcome log(int item, JobEntry entry) {
     job.record(entry);
-    return new Handled.Logged(job.state().getPart(item));
+    return new HandlingOutcome.Logged(job.state().getPart(item));
   }
 }

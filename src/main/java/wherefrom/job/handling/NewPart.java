@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import wherefrom.engine.LifterType;
 import wherefrom.job.EngineJob;
+import wherefrom.job.FigureParser;
 import wherefrom.job.FittingSize;
 import wherefrom.job.SurfaceSizes;
-import wherefrom.job.Typed;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.Amount;
@@ -79,7 +79,7 @@ public record NewPart(String size, String sort) {
   }
 
   private Optional<Amount> typed(EngineJob job) {
-    return SizeText.read(size, Typed.usual(job.units(), Dimension.LENGTH))
+    return SizeText.read(size, FigureParser.usual(job.units(), Dimension.LENGTH))
         .filter(amount -> !SizeText.isDiameter(amount));
   }
 

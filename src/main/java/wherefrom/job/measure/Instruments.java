@@ -9,8 +9,8 @@ import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.job.FigureParser;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Typed;
 import wherefrom.job.entry.LimitTyped;
 import wherefrom.job.entry.SizeTyped;
 import wherefrom.job.entry.ToolListed;
@@ -179,6 +179,6 @@ public final class Instruments {
   }
 
   private Answer amount(String text, Dimension dimension, Function<Amount, Answer> then) {
-    return Typed.read(text, job.state().units(), dimension, then, Answer.Refused::new);
+    return FigureParser.read(text, job.state().units(), dimension, then, Answer.Refused::new);
   }
 }

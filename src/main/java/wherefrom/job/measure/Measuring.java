@@ -14,10 +14,10 @@ import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Sample;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.job.FigureParser;
 import wherefrom.job.MeasureBook;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Typed;
 import wherefrom.job.entry.ReadingsTaken;
 import wherefrom.job.entry.TakenReading;
 import wherefrom.parts.PartKind;
@@ -137,7 +137,7 @@ public final class Measuring {
       }
       for (String text : one.getValue()) {
         Optional<String> fault =
-            Typed.read(
+            FigureParser.read(
                 text,
                 job.state().units(),
                 station.get().dimension(),

@@ -1,7 +1,7 @@
 package wherefrom.job.money;
 
+import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
-import wherefrom.quantity.Tender;
 
 /**
  * The budget line.
@@ -61,7 +61,7 @@ public record Budget(
 
   /** An amount in the job's currency. */
   public String text(Money money) {
-    return Tender.find(currency)
+    return JobCurrency.find(currency)
         .map(tender -> tender.text(money))
         .orElseGet(() -> (money.text() + " " + currency).strip());
   }

@@ -11,15 +11,15 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import wherefrom.job.OpenJob;
-import wherefrom.job.change.Plan;
+import wherefrom.job.change.PlannedChange;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.BudgetSet;
 import wherefrom.job.entry.CostDropped;
 import wherefrom.job.entry.CostNoted;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.entry.PriceNoted;
+import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
-import wherefrom.quantity.Tender;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.Consequence;
 
@@ -80,11 +80,11 @@ public final class MoneyBook {
   }
 
   private int decimals() {
-    return findTender().map(Tender::decimals).orElse(2);
+    return findTender().map(JobCurrency::decimals).orElse(2);
   }
 
   private Answer noAmount(String amount) {
-    String example = findTender().map(Tender::example).orElse("12.50");
+    String example = findTender().map(JobCurrency::example).orElse("12.50");
     return new Answer.Refused("\"" + amount + "\" is not an amount. Type it like " + example + ".");
   }
 
@@ -114,7 +114,7 @@ public final class MoneyBook {
 
   /** Sets the budget; the currency by its three letters (ISO 4217). */
   public Answer setBudget(String amount, int contingencyPercent, String currency) {
-    Optional<Tender> tender = Tender.find(currency);
+    Optional<JobCurrency> tender = JobCurrency.find(currency);
     if (tender.isEmpty()) {
       return new Answer.Refused("The currency is three capital letters, such as USD.");
     }
@@ -157,13 +157,13 @@ public final class MoneyBook {
   }
 
   /** The currency of the job; empty while nobody typed an amount. */
-  public Optional<Tender> findTender() {
-    return entries().findBudget().flatMap(set -> Tender.find(set.currency()));
+  public Optional<JobCurrency> findTender() {
+    return entries().findBudget().flatMap(set -> JobCurrency.find(set.currency()));
   }
 
   /** The job's currency, or else the one of the person's country. */
-  public Tender tender(Locale locale) {
-    return findTender().orElseGet(() -> Tender.of(locale));
+  public JobCurrency tender(Locale locale) {
+    return findTender().orElseGet(() -> JobCurrency.of(locale));
   }
 
   /**
@@ -174,7 +174,7 @@ public final class MoneyBook {
     return job.asOne(
         () -> {
           if (entries().findBudget().isEmpty()) {
-            job.record(new BudgetSet(0, CONTINGENCY, Tender.of(locale).letters()));
+            job.record(new BudgetSet(0, CONTINGENCY, JobCurrency.of(locale).letters()));
           }
           return amount.get();
         },
@@ -183,13 +183,13 @@ public final class MoneyBook {
 
   /** The budget line as it is now. */
   public Budget budget() {
-    return budget(Foreseen.sum(toBuy()));
+    return budget(CostForecast.sum(toBuy()));
   }
 
   private Budget budget(Money toBuy) {
     Map<CostState, Money> sums = new LinkedHashMap<>();
     Set<Integer> open =
-        new Planning(job).plans().stream().map(Plan::number).collect(Collectors.toSet());
+        new Planning(job).plans().stream().map(PlannedChange::number).collect(Collectors.toSet());
     Money planned = Money.ZERO;
     for (CostLine line : lines()) {
       if (open.contains(line.plan()) && line.state() != CostState.AVOIDED) {
@@ -198,7 +198,7 @@ public final class MoneyBook {
         sums.merge(line.state(), line.amount(), Money::plus);
       }
     }
-    Foreseen foreseen = new Foreseen(job);
+    CostForecast foreseen = new CostForecast(job);
     BudgetSet set = entries().findBudget().orElse(new BudgetSet(0, 0, ""));
     Money quoted = sums.getOrDefault(CostState.QUOTED, Money.ZERO);
     Money committed = sums.getOrDefault(CostState.COMMITTED, Money.ZERO);
@@ -219,7 +219,7 @@ public final class MoneyBook {
 
   /** Rounded half up to the currency's smallest coin. */
   private static Money percent(Money of, BudgetSet set) {
-    int decimals = Tender.find(set.currency()).map(Tender::decimals).orElse(2);
+    int decimals = JobCurrency.find(set.currency()).map(JobCurrency::decimals).orElse(2);
     BigDecimal share =
         BigDecimal.valueOf(of.cents(), 2)
             .multiply(BigDecimal.valueOf(set.contingencyPercent(), 2))
@@ -243,19 +243,19 @@ public final class MoneyBook {
   private PlanCost cost(List<Consequence> consequences) {
     CostList list = CostList.of(job.state()).with(consequences);
     List<CostItem> items = list.items(prices());
-    Foreseen foreseen = new Foreseen(job);
+    CostForecast foreseen = new CostForecast(job);
     boolean atLeast = items.stream().anyMatch(foreseen::isUncounted);
     return new PlanCost(
         items,
         list.perhaps(prices()),
-        Foreseen.sum(items),
+        CostForecast.sum(items),
         atLeast,
-        budget(Foreseen.sum(foreseen.toBuy(consequences))));
+        budget(CostForecast.sum(foreseen.toBuy(consequences))));
   }
 
   /** What decisions, changes and open plans ask for and no cost line speaks of. */
   public List<CostItem> toBuy() {
-    return new Foreseen(job).toBuy(List.of());
+    return new CostForecast(job).toBuy(List.of());
   }
 
   /** The prices typed, by what they are for. */

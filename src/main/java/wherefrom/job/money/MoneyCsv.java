@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import wherefrom.files.Csv;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.CostState;
+import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
-import wherefrom.quantity.Tender;
 
 /** Cost lines out to a table and in again. */
 public final class MoneyCsv {
@@ -32,7 +32,7 @@ public final class MoneyCsv {
     List<List<String>> rows = new ArrayList<>();
     rows.add(HEADER);
     MoneyBook book = new MoneyBook(job);
-    String currency = book.findTender().map(Tender::letters).orElse("");
+    String currency = book.findTender().map(JobCurrency::letters).orElse("");
     for (CostLine line : book.lines()) {
       rows.add(
           List.of(
@@ -84,7 +84,7 @@ public final class MoneyCsv {
   }
 
   private static Optional<String> findFault(
-      List<String> row, int columns, Optional<Tender> tender) {
+      List<String> row, int columns, Optional<JobCurrency> tender) {
     if (row.size() != columns) {
       return Optional.of("is wrong: it has " + row.size() + " columns, not " + columns + ".");
     }
@@ -101,7 +101,7 @@ public final class MoneyCsv {
     }
     String amount = row.get(3);
     if (tender.map(one -> one.read(amount)).orElseGet(() -> Money.find(amount)).isEmpty()) {
-      String example = tender.map(Tender::example).orElse("12.50");
+      String example = tender.map(JobCurrency::example).orElse("12.50");
       return Optional.of(
           "is wrong: \"" + amount + "\" is not an amount; write it like " + example + ".");
     }

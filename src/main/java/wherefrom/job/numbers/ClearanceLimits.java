@@ -56,15 +56,16 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
    * Keeps one of them; an empty text takes it out. As soon as the source is known they also judge
    * the bearings.
    */
-  public static Kept set(OpenJob job, Bearings bearings, Field what, String text) {
-    return job.asOne(() -> keep(job, bearings, what, text), kept -> kept instanceof Kept.Done);
+  public static FigureOutcome set(OpenJob job, Bearings bearings, Field what, String text) {
+    return job.asOne(
+        () -> keep(job, bearings, what, text), kept -> kept instanceof FigureOutcome.Done);
   }
 
-  private static Kept keep(OpenJob job, Bearings bearings, Field what, String text) {
+  private static FigureOutcome keep(OpenJob job, Bearings bearings, Field what, String text) {
     if (what != Field.SOURCE
         && !text.isEmpty()
         && AmountText.read(text) instanceof AmountReading.NotUnderstood not) {
-      return new Kept.Refused(not.sentence());
+      return new FigureOutcome.Refused(not.sentence());
     }
     Sheet sheet = of(job, bearings).sheet(bearings).with(what.id(), text);
     ClearanceLimits then = of(sheet);
@@ -76,16 +77,16 @@ public record ClearanceLimits(Optional<Amount> lower, Optional<Amount> upper, St
               .limit(
                   bearings.plan(), RESULT, words(then.lower()), words(then.upper()), then.source());
       if (answer instanceof Instruments.Answer.Refused refused) {
-        return new Kept.Refused(refused.sentence());
+        return new FigureOutcome.Refused(refused.sentence());
       }
       new Sheets(job).drop(bearings.sheet());
-      return new Kept.Done();
+      return new FigureOutcome.Done();
     }
     if (judging) {
-      return new Kept.Refused("These limits judge bearings. Type the manual and page.");
+      return new FigureOutcome.Refused("These limits judge bearings. Type the manual and page.");
     }
     new Sheets(job).keep(bearings.sheet(), sheet);
-    return new Kept.Done();
+    return new FigureOutcome.Done();
   }
 
   /** {@code 0.0010 in to 0.0025 in (manual, page 6-12)}. */

@@ -11,10 +11,10 @@ import wherefrom.workings.Inputs;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.compression.ChamberForRatio;
 import wherefrom.workings.catalogue.compression.RatioAfterCut;
-import wherefrom.workings.plan.Plan;
 import wherefrom.workings.plan.PlanAnswer;
 import wherefrom.workings.plan.PlanWorking;
 import wherefrom.workings.plan.WhatIf;
+import wherefrom.workings.plan.WhatIfPlan;
 
 /** The plan that the job keeps: column 0 is how things are now, 1 to 3 are what-ifs. */
 public final class PlanBook {
@@ -45,7 +45,7 @@ public final class PlanBook {
   /** The columns that there are; now is always among them. */
   public List<Integer> columns() {
     List<Integer> columns = new ArrayList<>(List.of(0));
-    for (int column = 1; column <= Plan.MOST_WHAT_IFS; column++) {
+    for (int column = 1; column <= WhatIfPlan.MOST_WHAT_IFS; column++) {
       if (sheets.find(key(column)).isPresent()) {
         columns.add(column);
       }
@@ -64,7 +64,7 @@ public final class PlanBook {
   /** The column for another what-if; empty where all three are there. */
   public Optional<Integer> findFree() {
     List<Integer> taken = columns();
-    for (int column = 1; column <= Plan.MOST_WHAT_IFS; column++) {
+    for (int column = 1; column <= WhatIfPlan.MOST_WHAT_IFS; column++) {
       if (!taken.contains(column)) {
         return Optional.of(column);
       }
@@ -87,15 +87,15 @@ public final class PlanBook {
   }
 
   /** Keeps a figure as typed; an empty text takes it out. */
-  public Kept set(int column, String input, String text) {
+  public FigureOutcome set(int column, String input, String text) {
     if (!text.isEmpty()
         && InputText.readEntry(CARD, input, text) instanceof EntryReading.NotUnderstood not) {
-      return new Kept.Refused(not.sentence());
+      return new FigureOutcome.Refused(not.sentence());
     }
     Sheet changed = sheet(column).with(input, text);
     String other = EITHER.getOrDefault(input, "");
     sheets.keep(key(column), text.isEmpty() ? changed : changed.with(other, ""));
-    return new Kept.Done();
+    return new FigureOutcome.Done();
   }
 
   /** Keeps a whole column as one step. */
@@ -113,13 +113,13 @@ public final class PlanBook {
     return SheetInputs.of(CARD, sheet(column));
   }
 
-  public Plan plan() {
+  public WhatIfPlan plan() {
     List<WhatIf> whatIfs =
         columns().stream()
             .filter(column -> column > 0)
             .map(column -> new WhatIf(sheet(column).name(), own(column)))
             .toList();
-    return new Plan(own(0), whatIfs);
+    return new WhatIfPlan(own(0), whatIfs);
   }
 
   /** Every column worked out, in the order of {@link #columns()}. */

@@ -6,8 +6,8 @@ import wherefrom.engine.LifterType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.Setting;
-import wherefrom.workings.plan.Consequence;
 import wherefrom.workings.plan.PlanColumn;
+import wherefrom.workings.plan.WhatIfEffect;
 
 /** What a column of the plan does to the engine, as changes that the consequence rules know. */
 final class PlanChanges {
@@ -16,7 +16,7 @@ final class PlanChanges {
   /** The changes, each at every place of the engine that it is done at. */
   static List<Change> of(PlanColumn column, Setting setting) {
     List<Change> changes = new ArrayList<>();
-    for (Consequence consequence : column.consequences()) {
+    for (WhatIfEffect consequence : column.consequences()) {
       for (ChangeKind kind : kinds(consequence, setting)) {
         for (String where : kind.reach().where(setting.layout())) {
           changes.add(new Change(kind, where, detail(kind, column)));
@@ -27,7 +27,7 @@ final class PlanChanges {
   }
 
   /** Empty where no rule speaks of it. */
-  private static List<ChangeKind> kinds(Consequence consequence, Setting setting) {
+  private static List<ChangeKind> kinds(WhatIfEffect consequence, Setting setting) {
     return switch (consequence) {
       case HEAD_MILLED -> List.of(ChangeKind.HEAD_MILLED);
       case DECK_MILLED -> List.of(ChangeKind.DECK_MILLED);

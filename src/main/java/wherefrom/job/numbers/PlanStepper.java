@@ -60,19 +60,19 @@ public final class PlanStepper {
   }
 
   /** One step up or down. */
-  public Kept step(int column, Stepped figure, int direction) {
+  public FigureOutcome step(int column, Stepped figure, int direction) {
     if (column == 0 && PlanGroup.isChange(figure.key())) {
-      return new Kept.Refused("Choose an idea. The column Now stays as it is.");
+      return new FigureOutcome.Refused("Choose an idea. The column Now stays as it is.");
     }
     Optional<Amount> start = find(column, figure).or(() -> start(column, figure));
     if (start.isEmpty()) {
-      return new Kept.Refused("Type this figure once. Then the steps move it.");
+      return new FigureOutcome.Refused("Type this figure once. Then the steps move it.");
     }
     Amount from = start.get();
     BigDecimal moved =
         from.number().add(figure.step(from.unit()).multiply(BigDecimal.valueOf(direction)));
     if (moved.signum() < 0) {
-      return new Kept.Refused("It cannot be less than 0.");
+      return new FigureOutcome.Refused("It cannot be less than 0.");
     }
     return book.set(column, figure.key(), new Amount(moved, from.unit()).text());
   }

@@ -67,14 +67,14 @@ public final class WorkingBook {
   }
 
   /** Keeps a figure as typed; an empty text takes it out. */
-  public Kept set(String key, String text) {
+  public FigureOutcome set(String key, String text) {
     if (!text.isEmpty()
         && InputText.readEntry(working.card(), key, text)
             instanceof EntryReading.NotUnderstood not) {
-      return new Kept.Refused(not.sentence());
+      return new FigureOutcome.Refused(not.sentence());
     }
     keep(sheet().with(key, text));
-    return new Kept.Done();
+    return new FigureOutcome.Done();
   }
 
   /** Takes every figure out. */

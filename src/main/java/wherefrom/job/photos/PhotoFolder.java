@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import wherefrom.files.Progress;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Part;
 
@@ -104,7 +104,7 @@ public final class PhotoFolder {
   private List<Part> parts(List<String> codes) {
     Set<Part> parts = new LinkedHashSet<>();
     for (String code : codes) {
-      if (tags.find(code) instanceof Found.APart found) {
+      if (tags.find(code) instanceof CodeLookup.APart found) {
         parts.add(found.part().part());
       }
     }

@@ -8,11 +8,11 @@ public final class Tidying {
   private Tidying() {}
 
   /** To be done once at the start; only what is old and surely ours goes. */
-  public static void all(Equipment equipment) {
-    Settings settings = equipment.settings().load();
-    Instant now = equipment.clock().instant();
-    equipment.shelves().apply(settings.shop()).tidy();
-    equipment.settings().tidy(now);
-    settings.secondCopy().ifPresent(second -> equipment.backups().tidy(second, now));
+  public static void all(Services services) {
+    Settings settings = services.settings().load();
+    Instant now = services.clock().instant();
+    services.shelves().apply(settings.shop()).tidy();
+    services.settings().tidy(now);
+    settings.secondCopy().ifPresent(second -> services.backups().tidy(second, now));
   }
 }

@@ -118,7 +118,7 @@ final class Judging {
    *
    * @return what there is to say; empty where nothing stands in the way
    */
-  Optional<Step> tookOut() {
+  Optional<FitOutcome> tookOut() {
     return hand.stop()
         .flatMap(
             stop ->
@@ -127,13 +127,13 @@ final class Judging {
                     : makeRoom(stop));
   }
 
-  private Step tookOutAlone(Part part) {
+  private FitOutcome tookOutAlone(Part part) {
     job.record(new PartUnfitted(part.item(), "something stands against it"));
     drop();
-    return new Step.Said("Taken out: " + part.words() + ". Its place is open.");
+    return new FitOutcome.Said("Taken out: " + part.words() + ". Its place is open.");
   }
 
-  private Optional<Step> makeRoom(Verdict stop) {
+  private Optional<FitOutcome> makeRoom(Verdict stop) {
     if (stop instanceof Verdict.PlaceTaken taken) {
       return Optional.of(tookOut(taken.fitted(), "made room for another part"));
     }
@@ -143,9 +143,10 @@ final class Judging {
   }
 
   /** One act where the part then fits; a stop that comes instead stands for itself. */
-  private Step tookOut(Part there, String reason) {
+  private FitOutcome tookOut(Part there, String reason) {
     Part part = hand.part().orElseThrow();
-    return new Step.Judged(judged(fitting.tookOut(there, reason, part, hand.spot().orElseThrow())));
+    return new FitOutcome.Judged(
+        judged(fitting.tookOut(there, reason, part, hand.spot().orElseThrow())));
   }
 
   /** What fitting the part on purpose would un-mate; empty where it is at home. */

@@ -4,35 +4,35 @@ import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.Unmated;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 
 /** What to tell the person to do next while putting together. */
 record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
 
-  Step next() {
+  FitOutcome next() {
     if (hand.stop().isPresent()) {
-      return new Step.Judged(hand.stop().get());
+      return new FitOutcome.Judged(hand.stop().get());
     }
     return switch (mode) {
       case FOLLOW_THE_LIST ->
           target
-              .<Step>map(Step.Next::new)
-              .orElseGet(() -> new Step.Said("Nothing is left to fit."));
-      case SCAN_BOTH -> new Step.Said("Scan a part or its place card.");
-      case WHERE_DOES_THIS_GO -> new Step.Said("Scan a part: its place is shown.");
+              .<FitOutcome>map(FitOutcome.Next::new)
+              .orElseGet(() -> new FitOutcome.Said("Nothing is left to fit."));
+      case SCAN_BOTH -> new FitOutcome.Said("Scan a part or its place card.");
+      case WHERE_DOES_THIS_GO -> new FitOutcome.Said("Scan a part: its place is shown.");
     };
   }
 
   /** What to do whatever was answered last: a half that waits is named. */
-  Step due(EngineJob job) {
+  FitOutcome due(EngineJob job) {
     if (!hand.isHalf()) {
       return next();
     }
     return hand.part()
-        .<Step>map(part -> new Step.WaitingForSpot(job.getPart(part.item()), false))
-        .orElseGet(() -> new Step.WaitingForPart(hand.spot().orElseThrow(), false));
+        .<FitOutcome>map(part -> new FitOutcome.WaitingForSpot(job.getPart(part.item()), false))
+        .orElseGet(() -> new FitOutcome.WaitingForPart(hand.spot().orElseThrow(), false));
   }
 
   String help() {
@@ -56,8 +56,9 @@ record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target) {
   }
 
   /** What to say to a code of a basket, which no part is fitted with. */
-  Step aside(Found.ABasket basket) {
-    return new Step.Said("Basket " + basket.number() + " is for washing. Scan a part or a place.");
+  FitOutcome aside(CodeLookup.ABasket basket) {
+    return new FitOutcome.Said(
+        "Basket " + basket.number() + " is for washing. Scan a part or a place.");
   }
 
   String neverOnPurpose() {

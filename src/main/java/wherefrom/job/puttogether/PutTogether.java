@@ -8,7 +8,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
 import wherefrom.job.entry.StopGiven;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
@@ -39,7 +39,7 @@ public final class PutTogether {
   private final Judging judging;
   private final FollowedList list;
   private Mode mode = Mode.SCAN_BOTH;
-  private Step last = new Step.Said("Scan a part or its place card.");
+  private FitOutcome last = new FitOutcome.Said("Scan a part or its place card.");
 
   /** Goes on where the job was left, a standing stop included. */
   public PutTogether(OpenJob job, JobNames names) {
@@ -51,7 +51,7 @@ public final class PutTogether {
   }
 
   private void resume(StopGiven given) {
-    last = new Step.Judged(judging.resume(given));
+    last = new FitOutcome.Judged(judging.resume(given));
   }
 
   private InHand hand() {
@@ -63,7 +63,7 @@ public final class PutTogether {
   }
 
   /** Changes the mode; a half that waits is dropped, a stop stands on. */
-  public Step choose(Mode chosen) {
+  public FitOutcome choose(Mode chosen) {
     mode = chosen;
     if (hand().stop().isEmpty()) {
       judging.drop();
@@ -81,12 +81,12 @@ public final class PutTogether {
     return hand().findReason();
   }
 
-  public Step last() {
+  public FitOutcome last() {
     return last;
   }
 
   /** What the person is to do now, whatever was answered last; a half that waits is named. */
-  public Step due() {
+  public FitOutcome due() {
     return prompts().due(job.state());
   }
 
@@ -106,12 +106,12 @@ public final class PutTogether {
   }
 
   /** Takes a scanned or typed code. */
-  public Step scan(String code) {
+  public FitOutcome scan(String code) {
     return scan(new TagBook(job.state(), names).find(code));
   }
 
   /** Takes a code that was looked up. */
-  public Step scan(Found found) {
+  public FitOutcome scan(CodeLookup found) {
     return found.match(
         scanned -> remember(takePart(scanned.part())),
         scanned -> tap(scanned.spot()),
@@ -121,20 +121,20 @@ public final class PutTogether {
   }
 
   /** Takes a spot that was tapped on the drawn engine or scanned from its card. */
-  public Step tap(Spot tapped) {
+  public FitOutcome tap(Spot tapped) {
     return remember(takeSpot(tapped));
   }
 
-  private Step refuse(Verdict verdict) {
+  private FitOutcome refuse(Verdict verdict) {
     if (mode != Mode.WHERE_DOES_THIS_GO) {
       judging.refuse(verdict);
     }
-    return new Step.Judged(verdict);
+    return new FitOutcome.Judged(verdict);
   }
 
-  private Step takePart(PartRecord scanned) {
+  private FitOutcome takePart(PartRecord scanned) {
     if (mode == Mode.WHERE_DOES_THIS_GO) {
-      return new Step.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
+      return new FitOutcome.Shown(scanned, WhereTo.words(job.state(), scanned.part()));
     }
     boolean replaced = hand().part().filter(part -> !part.equals(scanned.part())).isPresent();
     judging.take(scanned.part());
@@ -146,12 +146,12 @@ public final class PutTogether {
     }
     // A part of this job in the hand answers the tag that stood for none.
     judging.solved();
-    return new Step.WaitingForSpot(scanned, replaced);
+    return new FitOutcome.WaitingForSpot(scanned, replaced);
   }
 
-  private Step takeSpot(Spot scanned) {
+  private FitOutcome takeSpot(Spot scanned) {
     if (mode == Mode.WHERE_DOES_THIS_GO) {
-      return new Step.Said(WhereTo.words(job.state(), scanned));
+      return new FitOutcome.Said(WhereTo.words(job.state(), scanned));
     }
     boolean replaced = hand().spot().filter(spot -> !spot.equals(scanned)).isPresent();
     judging.take(scanned);
@@ -160,12 +160,12 @@ public final class PutTogether {
     }
     return hand()
         .stop()
-        .<Step>map(Step.Judged::new)
-        .orElseGet(() -> new Step.WaitingForPart(scanned, replaced));
+        .<FitOutcome>map(FitOutcome.Judged::new)
+        .orElseGet(() -> new FitOutcome.WaitingForPart(scanned, replaced));
   }
 
-  private Step judge(boolean turned) {
-    return new Step.Judged(judging.fit(turned, wanted()));
+  private FitOutcome judge(boolean turned) {
+    return new FitOutcome.Judged(judging.fit(turned, wanted()));
   }
 
   /** Where the list names the spot, it names the kind, too. */
@@ -176,10 +176,10 @@ public final class PutTogether {
   }
 
   /** The person says that the part that was just fitted went in turned: the fit is taken back. */
-  public Step turned() {
-    if (!(last instanceof Step.Judged judged)
+  public FitOutcome turned() {
+    if (!(last instanceof FitOutcome.Judged judged)
         || !(judged.verdict() instanceof Verdict.RightPlace right)) {
-      return remember(new Step.Said("Scan the part first."));
+      return remember(new FitOutcome.Said("Scan the part first."));
     }
     judging.takeBack(right);
     return remember(judge(true));
@@ -189,9 +189,9 @@ public final class PutTogether {
    * The person has taken out what stands in the way of the stopped part: the part that fills the
    * place, or the part itself where it was fitted before. Then it is judged anew.
    */
-  public Step tookOut() {
+  public FitOutcome tookOut() {
     return remember(
-        judging.tookOut().orElseGet(() -> new Step.Said("Nothing stands in the way here.")));
+        judging.tookOut().orElseGet(() -> new FitOutcome.Said("Nothing stands in the way here.")));
   }
 
   /** The part that a stop speaks of; empty where none stands, or its tag stood for no part. */
@@ -200,22 +200,22 @@ public final class PutTogether {
   }
 
   /** Judges the scan that was stopped again, once what led to the stop was seen to. */
-  public Step again() {
+  public FitOutcome again() {
     if (!hand().isStopped()) {
       return last;
     }
     Verdict now = judging.judge(wanted());
     boolean same = hand().stop().equals(Optional.of(now));
-    return remember(same ? new Step.Judged(now) : judge(false));
+    return remember(same ? new FitOutcome.Judged(now) : judge(false));
   }
 
   /** Chooses why a part is fitted against the stop. */
-  public Step chooseReason(int index) {
+  public FitOutcome chooseReason(int index) {
     if (hand().stop().isEmpty()) {
-      return remember(new Step.Said("Nothing is stopped."));
+      return remember(new FitOutcome.Said("Nothing is stopped."));
     }
     judging.chooseReason(index);
-    return new Step.Said(Prompts.reason(hand().findReason().orElseThrow(), unmates()));
+    return new FitOutcome.Said(Prompts.reason(hand().findReason().orElseThrow(), unmates()));
   }
 
   /** Whether the stop can be overruled: never by a part of another kind, or one that is retired. */
@@ -229,56 +229,57 @@ public final class PutTogether {
   }
 
   /** Fits the stopped part on purpose, for the reason that is chosen or these words. */
-  public Step fitOnPurpose(String words) {
+  public FitOutcome fitOnPurpose(String words) {
     if (!hand().isStopped()) {
-      return remember(new Step.Said("There is no part here to fit on purpose."));
+      return remember(new FitOutcome.Said("There is no part here to fit on purpose."));
     }
     if (!canFitOnPurpose()) {
-      return new Step.Said(prompts().neverOnPurpose());
+      return new FitOutcome.Said(prompts().neverOnPurpose());
     }
     Place place = hand().place();
     String told = prompts().onPurpose(words, unmates());
     judging.fitOnPurpose(words);
-    return remember(new Step.FittedOnPurpose(place, told));
+    return remember(new FitOutcome.FittedOnPurpose(place, told));
   }
 
   /** Does what an action card says. */
-  public Step act(Action action) {
+  public FitOutcome act(Action action) {
     return switch (action) {
       case UNDO -> remember(undo());
       case SKIP -> remember(skip());
       case NEXT -> hand().stop().isPresent() ? chooseReason(hand().reason() + 1) : remember(skip());
       case REPEAT -> last;
-      case HELP -> new Step.Said(prompts().help());
-      case YES -> reason().map(this::fitOnPurpose).orElseGet(() -> new Step.Said(prompts().yes()));
+      case HELP -> new FitOutcome.Said(prompts().help());
+      case YES ->
+          reason().map(this::fitOnPurpose).orElseGet(() -> new FitOutcome.Said(prompts().yes()));
     };
   }
 
-  private Step undo() {
+  private FitOutcome undo() {
     boolean half = isHalf();
     judging.drop();
     if (half) {
-      return new Step.TookBack("the half that waited is dropped.");
+      return new FitOutcome.TookBack("the half that waited is dropped.");
     }
-    Step step = takeBack();
+    FitOutcome step = takeBack();
     // What was taken back may have covered, or solved, a stop that then stands again.
     job.state().standingStop().ifPresent(this::resume);
     return step;
   }
 
-  private Step takeBack() {
+  private FitOutcome takeBack() {
     Optional<LoggedEntry> stop = job.takeBackStop();
     if (stop.isPresent()) {
-      return new Step.TookBack(EntryWords.of(job.state(), stop.get().entry()) + ".");
+      return new FitOutcome.TookBack(EntryWords.of(job.state(), stop.get().entry()) + ".");
     }
     return job.undo()
         .match(
-            back -> new Step.TookBack(back.words() + "."),
-            kept -> new Step.Said(kept.sentence()),
-            nothing -> new Step.Said(nothing.sentence()));
+            back -> new FitOutcome.TookBack(back.words() + "."),
+            kept -> new FitOutcome.Said(kept.sentence()),
+            nothing -> new FitOutcome.Said(nothing.sentence()));
   }
 
-  private Step skip() {
+  private FitOutcome skip() {
     if (mode == Mode.FOLLOW_THE_LIST && hand().stop().isEmpty()) {
       list.skip();
     }
@@ -289,7 +290,7 @@ public final class PutTogether {
     return new Prompts(mode, hand(), target());
   }
 
-  private Step remember(Step step) {
+  private FitOutcome remember(FitOutcome step) {
     last = step;
     return step;
   }

@@ -11,7 +11,7 @@ import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.ShopChanges;
-import wherefrom.job.change.Plan;
+import wherefrom.job.change.PlannedChange;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.ChangeMade;
 import wherefrom.job.entry.ChangePlanned;
@@ -35,7 +35,8 @@ final class RecordChanges {
 
   RecordChanges(OpenJob job) {
     this.state = job.state();
-    this.planned = new Planning(job).plans().stream().map(Plan::number).collect(Collectors.toSet());
+    this.planned =
+        new Planning(job).plans().stream().map(PlannedChange::number).collect(Collectors.toSet());
   }
 
   RecordSection section() {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import wherefrom.job.EntryRows;
 import wherefrom.job.EntryTable;
+import wherefrom.job.FigureParser;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.Typed;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.SentToShop;
 import wherefrom.job.entry.ShopLineAdded;
@@ -209,6 +209,7 @@ public final class MachineShop {
   }
 
   private Answer read(String text, java.util.function.Function<Amount, Answer> then) {
-    return Typed.read(text, job.state().units(), Dimension.LENGTH, then, Answer.Refused::new);
+    return FigureParser.read(
+        text, job.state().units(), Dimension.LENGTH, then, Answer.Refused::new);
   }
 }

@@ -11,22 +11,22 @@ import java.util.Optional;
 import java.util.Set;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.match.Fingerprint;
-import wherefrom.inspection.match.Match;
+import wherefrom.inspection.match.PartMatch;
 import wherefrom.inspection.match.Reidentification;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Shape;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.job.FigureParser;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.Typed;
 import wherefrom.job.entry.BackFromShop;
 import wherefrom.job.entry.BackFromWashing;
 import wherefrom.job.entry.PartFound;
 import wherefrom.job.entry.Reidentified;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
@@ -40,7 +40,7 @@ public final class Retagging {
   /** What became of a request. */
   public sealed interface Answer {
     /** Proposals for the person to accept one by one; nothing is recorded. */
-    record Proposed(List<Match> matches) implements Answer {
+    record Proposed(List<PartMatch> matches) implements Answer {
       public Proposed {
         matches = List.copyOf(matches);
       }
@@ -214,7 +214,7 @@ public final class Retagging {
     for (ReadingPlan plan : plans) {
       Tool tool = job.state().measures().findTool(tools.getOrDefault(plan.key(), "")).orElseThrow();
       Optional<String> fault =
-          Typed.read(
+          FigureParser.read(
               texts.getOrDefault(plan.key(), ""),
               job.state().units(),
               plan.stations().get(0).dimension(),
@@ -242,7 +242,7 @@ public final class Retagging {
    * The person says yes: this untagged part is that one. It is back, and gets a new issue of its
    * tag; all of it is one act.
    */
-  public Answer accept(Match match, int item) {
+  public Answer accept(PartMatch match, int item) {
     Optional<PartRecord> part = job.state().findPart(item);
     if (part.isEmpty() || part.get().where() == Whereabouts.RETIRED) {
       return new Answer.Refused("There is no such part to come back.");
@@ -251,7 +251,8 @@ public final class Retagging {
         () -> {
           job.record(new Reidentified(item, match.found(), match.sentence()));
           back(item, part.get().where());
-          return new Handling(job).reissue(item, "tag lost") instanceof Handled.Refused refused
+          return new Handling(job).reissue(item, "tag lost")
+                  instanceof HandlingOutcome.Refused refused
               ? new Answer.Refused(refused.sentence())
               : new Answer.Accepted(job.state().getPart(item).part());
         },

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import wherefrom.job.EngineJob;
-import wherefrom.job.Typed;
+import wherefrom.job.FigureParser;
 import wherefrom.job.entry.ShopLineAdded;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
@@ -68,7 +68,7 @@ public record ShopOrder(
     if (tolerance.isBlank()) {
       return done.apply(line(visit, line, Optional.of(size), Optional.empty()));
     }
-    return Typed.read(
+    return FigureParser.read(
         tolerance,
         job.units(),
         Dimension.LENGTH,
@@ -88,9 +88,10 @@ public record ShopOrder(
   private <T> T sized(EngineJob job, Function<Amount, T> then, Function<String, T> refused) {
     Optional<CutSurface> surface = work.change().flatMap(CutSurface::find);
     if (surface.isEmpty()) {
-      return Typed.read(target, job.units(), Dimension.LENGTH, then, refused);
+      return FigureParser.read(target, job.units(), Dimension.LENGTH, then, refused);
     }
-    Optional<Amount> size = SizeText.read(target, Typed.usual(job.units(), Dimension.LENGTH));
+    Optional<Amount> size =
+        SizeText.read(target, FigureParser.usual(job.units(), Dimension.LENGTH));
     if (size.isEmpty()) {
       return refused.apply(
           "\""

@@ -12,8 +12,8 @@ import wherefrom.job.pages.TidyTable;
 import wherefrom.job.shop.MachineShop;
 import wherefrom.job.shop.ShopVisit;
 import wherefrom.quantity.Amount;
+import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
-import wherefrom.quantity.Tender;
 
 /** What it costs, and what was at the machine shop. */
 final class WorkTables {
@@ -27,7 +27,7 @@ final class WorkTables {
         new Rows(
             "costs", "number", "what", "about", "state", "amount", "currency", "pieces", "note");
     MoneyBook book = new MoneyBook(job);
-    TidyCell currency = TidyCell.of(book.findTender().map(Tender::letters).orElse(""));
+    TidyCell currency = TidyCell.of(book.findTender().map(JobCurrency::letters).orElse(""));
     for (CostLine line : book.lines()) {
       rows.add(
           TidyCell.of(line.number()),

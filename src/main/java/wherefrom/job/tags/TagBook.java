@@ -71,74 +71,74 @@ public final class TagBook {
    *
    * @param text sixteen digits as read, or the six that a person types, spaces allowed
    */
-  public Found find(String text) {
+  public CodeLookup find(String text) {
     String digits = text.replaceAll("\\s", "");
     if (digits.matches("[0-9]{6}")) {
       return findTyped(digits);
     }
     if (!TagCode.isSixteenDigits(digits)) {
-      return new Found.Refused(new CodeVerdict.NotOneOfOurs(text, false));
+      return new CodeLookup.Refused(new CodeVerdict.NotOneOfOurs(text, false));
     }
     return TagCode.find(digits)
         .map(this::find)
-        .orElseGet(() -> new Found.Refused(new CodeVerdict.DigitsDisagree(digits)));
+        .orElseGet(() -> new CodeLookup.Refused(new CodeVerdict.DigitsDisagree(digits)));
   }
 
   /** What a tag stands for. */
-  public Found find(TagCode code) {
+  public CodeLookup find(TagCode code) {
     if (code.type() == TagType.ACTION_CARD && code.engine() == 0) {
       return Action.find(code.item())
-          .<Found>map(Found.AnAction::new)
+          .<CodeLookup>map(CodeLookup.AnAction::new)
           .orElseGet(() -> notIssued(code));
     }
     if (code.engine() != job.engine()) {
-      return new Found.Refused(
+      return new CodeLookup.Refused(
           new CodeVerdict.WrongEngine(code.engine(), names.find(code.engine())));
     }
     return switch (code.type()) {
       case PART -> findPart(code);
       case PLACE_CARD -> findSpot(code);
-      case BASKET -> new Found.ABasket(code.item());
+      case BASKET -> new CodeLookup.ABasket(code.item());
       case ACTION_CARD -> notIssued(code);
     };
   }
 
-  private Found findPart(TagCode code) {
+  private CodeLookup findPart(TagCode code) {
     Optional<PartRecord> part = job.findPart(code.item());
     if (part.isEmpty() || code.issue() > part.get().part().issue()) {
       return notIssued(code);
     }
     if (code.issue() < part.get().part().issue()) {
-      return new Found.Refused(
+      return new CodeLookup.Refused(
           new Verdict.Retired(part.get().part(), Optional.of(part.get().part())));
     }
-    return new Found.APart(part.get());
+    return new CodeLookup.APart(part.get());
   }
 
-  private Found findSpot(TagCode code) {
+  private CodeLookup findSpot(TagCode code) {
     List<Spot> spots = job.cards();
     return code.item() <= spots.size() && code.issue() == 1
-        ? new Found.ASpot(spots.get(code.item() - 1))
+        ? new CodeLookup.ASpot(spots.get(code.item() - 1))
         : notIssued(code);
   }
 
-  private static Found notIssued(TagCode code) {
-    return new Found.Refused(new CodeVerdict.NotOneOfOurs(code.digits(), true));
+  private static CodeLookup notIssued(TagCode code) {
+    return new CodeLookup.Refused(new CodeVerdict.NotOneOfOurs(code.digits(), true));
   }
 
   /** A current tag goes before an older issue that happens to share the six digits. */
-  private Found findTyped(String digits) {
+  private CodeLookup findTyped(String digits) {
     List<TagCode> matches = matches(digits);
     List<TagCode> current =
-        matches.stream().filter(code -> !(find(code) instanceof Found.Refused)).toList();
+        matches.stream().filter(code -> !(find(code) instanceof CodeLookup.Refused)).toList();
     List<String> others = current.isEmpty() ? List.of() : names.listTyped(digits, job.engine());
     if (current.size() > 1 || !others.isEmpty()) {
-      return new Found.Refused(alsoFits(current, others));
+      return new CodeLookup.Refused(alsoFits(current, others));
     }
     return Stream.concat(current.stream(), matches.stream())
         .findFirst()
         .map(this::find)
-        .orElseGet(() -> new Found.Refused(new CodeVerdict.DigitsDisagree(digits)));
+        .orElseGet(() -> new CodeLookup.Refused(new CodeVerdict.DigitsDisagree(digits)));
   }
 
   private CodeVerdict alsoFits(List<TagCode> here, List<String> others) {

@@ -7,7 +7,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.StopGiven;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Whereabouts;
@@ -47,7 +47,7 @@ public final class TakeApart {
     record Refused(Verdict verdict) implements Answer {}
 
     /** A card or a basket, which has its own meaning elsewhere. */
-    record NoPart(Found found) implements Answer {}
+    record NoPart(CodeLookup found) implements Answer {}
   }
 
   private final OpenJob job;
@@ -60,11 +60,11 @@ public final class TakeApart {
 
   /** Logs the part with this code as out. */
   public Answer out(String code) {
-    Found found = new TagBook(job.state(), names).find(code);
-    if (found instanceof Found.APart part) {
+    CodeLookup found = new TagBook(job.state(), names).find(code);
+    if (found instanceof CodeLookup.APart part) {
       return out(part.part());
     }
-    if (found instanceof Found.Refused refused) {
+    if (found instanceof CodeLookup.Refused refused) {
       Verdict verdict = refused.verdict();
       job.record(new StopGiven(0, "", verdict.name(), verdict.sentence(), false));
       return new Answer.Refused(verdict);

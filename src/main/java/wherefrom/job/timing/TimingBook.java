@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import wherefrom.engine.Spots;
 import wherefrom.engine.ValveSpot;
 import wherefrom.job.OpenJob;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.Sheet;
 import wherefrom.job.numbers.Sheets;
 import wherefrom.quantity.Amount;
@@ -87,21 +87,21 @@ public final class TimingBook {
    * @param degrees as typed; degrees where no unit is named
    * @param lift as typed, in the job's unit of length where none is named
    */
-  public Kept read(ValveSpot lobe, String degrees, String lift) {
+  public FigureOutcome read(ValveSpot lobe, String degrees, String lift) {
     AmountReading wheel = AmountText.read(degrees, Unit.DEGREE);
     AmountReading dial = AmountText.read(lift, job.state().units().unit(Dimension.LENGTH));
     Optional<String> fault = fault(wheel, Dimension.ANGLE).or(() -> fault(dial, Dimension.LENGTH));
     if (fault.isPresent()) {
-      return new Kept.Refused(fault.get());
+      return new FigureOutcome.Refused(fault.get());
     }
     Amount angle = amount(wheel);
     if (angle.inBase().abs().compareTo(MOST_DEGREES) > 0) {
-      return new Kept.Refused(
+      return new FigureOutcome.Refused(
           angle.text() + " is over two turns from top dead center. Read the wheel again.");
     }
     String key = key(angle);
     sheets.keep(sheet(lobe), find(sheet(lobe), name(lobe)).with(key, amount(dial).text()));
-    return new Kept.Done();
+    return new FigureOutcome.Done();
   }
 
   private static Optional<String> fault(AmountReading reading, Dimension wanted) {
@@ -125,19 +125,19 @@ public final class TimingBook {
   }
 
   /** Takes the reading at this angle out. */
-  public Kept remove(ValveSpot lobe, String degrees) {
+  public FigureOutcome remove(ValveSpot lobe, String degrees) {
     AmountReading wheel = AmountText.read(degrees, Unit.DEGREE);
     Optional<String> fault = fault(wheel, Dimension.ANGLE);
     if (fault.isPresent()) {
-      return new Kept.Refused(fault.get());
+      return new FigureOutcome.Refused(fault.get());
     }
     Sheet now = find(sheet(lobe), name(lobe));
     String key = key(amount(wheel));
     if (!now.figures().containsKey(key)) {
-      return new Kept.Refused("There is no reading at " + key + " on " + name(lobe) + ".");
+      return new FigureOutcome.Refused("There is no reading at " + key + " on " + name(lobe) + ".");
     }
     sheets.keep(sheet(lobe), now.with(key, ""));
-    return new Kept.Done();
+    return new FigureOutcome.Done();
   }
 
   /** A setting as typed; empty where it was not. */
@@ -146,20 +146,21 @@ public final class TimingBook {
         .map(TimingBook::amount);
   }
 
-  public Kept set(TimingSetting setting, String text) {
+  public FigureOutcome set(TimingSetting setting, String text) {
     AmountReading reading = AmountText.read(text, job.state().units().unit(setting.dimension()));
     Optional<String> fault = fault(reading, setting.dimension());
     if (fault.isPresent()) {
-      return new Kept.Refused(fault.get());
+      return new FigureOutcome.Refused(fault.get());
     }
     boolean lift = setting == TimingSetting.STATED_LIFT;
     int sign = amount(reading).number().signum();
     if (sign < 0 || (lift && sign == 0)) {
-      return new Kept.Refused(setting.words() + ": " + amount(reading).text() + " cannot be.");
+      return new FigureOutcome.Refused(
+          setting.words() + ": " + amount(reading).text() + " cannot be.");
     }
     Sheet now = find(SETTINGS, "the timing check");
     sheets.keep(SETTINGS, now.with(setting.key(), amount(reading).text()));
-    return new Kept.Done();
+    return new FigureOutcome.Done();
   }
 
   /** What the cam card states, in degrees; events from top dead centre. */
@@ -174,25 +175,25 @@ public final class TimingBook {
   }
 
   /** Keeps a figure of the card; it needs the card's source first. */
-  public Kept card(TimingValue value, String degrees) {
+  public FigureOutcome card(TimingValue value, String degrees) {
     if (cardSource().isEmpty()) {
-      return new Kept.Refused("First say where the card's figures come from.");
+      return new FigureOutcome.Refused("First say where the card's figures come from.");
     }
     AmountReading reading = AmountText.read(degrees, Unit.DEGREE);
     Optional<String> fault = fault(reading, Dimension.ANGLE);
     if (fault.isPresent()) {
-      return new Kept.Refused(fault.get());
+      return new FigureOutcome.Refused(fault.get());
     }
     Sheet now = find(CARD, "the cam card");
     sheets.keep(CARD, now.with(value.key(), amount(reading).text()));
-    return new Kept.Done();
+    return new FigureOutcome.Done();
   }
 
-  public Kept cardSource(String words) {
+  public FigureOutcome cardSource(String words) {
     if (words.isBlank()) {
-      return new Kept.Refused("Say where the card's figures come from.");
+      return new FigureOutcome.Refused("Say where the card's figures come from.");
     }
     sheets.keep(CARD, find(CARD, "the cam card").with(SOURCE, words.strip()));
-    return new Kept.Done();
+    return new FigureOutcome.Done();
   }
 }

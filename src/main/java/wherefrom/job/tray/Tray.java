@@ -9,7 +9,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.Unread;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Whereabouts;
@@ -42,8 +42,8 @@ public record Tray(List<Lying> parts, List<Other> others, List<Unread> unread) {
     List<Other> others = new ArrayList<>();
     Set<Integer> items = new HashSet<>();
     for (Sighting sighting : reading.sightings()) {
-      Found found = book.find(sighting.text());
-      if (!(found instanceof Found.APart part)) {
+      CodeLookup found = book.find(sighting.text());
+      if (!(found instanceof CodeLookup.APart part)) {
         others.add(new Other(words(found), sighting));
       } else if (items.add(part.part().part().item())) {
         parts.add(new Lying(part.part(), sighting));
@@ -52,12 +52,12 @@ public record Tray(List<Lying> parts, List<Other> others, List<Unread> unread) {
     return new Tray(parts, others, reading.unread());
   }
 
-  private static String words(Found found) {
+  private static String words(CodeLookup found) {
     return found.match(
         part -> part.part().part().words(),
-        Found.ASpot::words,
+        CodeLookup.ASpot::words,
         action -> "action card: " + action.action().words(),
-        Found.ABasket::words,
+        CodeLookup.ABasket::words,
         refused -> refused.verdict().sentence());
   }
 

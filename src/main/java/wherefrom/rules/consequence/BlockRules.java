@@ -1,6 +1,6 @@
 package wherefrom.rules.consequence;
 
-import static wherefrom.rules.consequence.Cover.ALL;
+import static wherefrom.rules.consequence.PlaceScope.ALL;
 import static wherefrom.rules.consequence.Severity.WARN;
 
 import java.util.List;
@@ -32,7 +32,7 @@ final class BlockRules {
           Rule.of("R19", "Honed only", ChangeKind.HONED)
               .work("honing", Count.PER_CYLINDER, Goods.HONING)
               .buy("rings", Count.PER_CYLINDER, Goods.RING_SETS)
-              .first("piston-clearance", Cover.HERE, PISTONS, "Measure piston to bore.")
+              .first("piston-clearance", PlaceScope.HERE, PISTONS, "Measure piston to bore.")
               .after("ring-gap", "Set every ring gap in its own bore."),
           Rule.of("R27", "Always new", ChangeKind.TAKEN_APART)
               .buy("gaskets", Count.ONE, Goods.GASKET_SET)

@@ -6,7 +6,7 @@ import static wherefrom.rules.consequence.ChangeKind.GEOMETRY_CHANGED;
 import static wherefrom.rules.consequence.ChangeKind.NEW_FLAT_CAM;
 import static wherefrom.rules.consequence.ChangeKind.NEW_ROLLER_CAM;
 import static wherefrom.rules.consequence.ChangeKind.ROLLER_TO_FLAT;
-import static wherefrom.rules.consequence.Cover.ALL;
+import static wherefrom.rules.consequence.PlaceScope.ALL;
 import static wherefrom.rules.consequence.Severity.BLOCK;
 import static wherefrom.rules.consequence.Severity.WARN;
 

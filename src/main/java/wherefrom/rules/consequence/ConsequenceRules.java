@@ -61,7 +61,7 @@ public final class ConsequenceRules {
   private static void apply(
       Rule rule, List<Change> chain, Setting setting, Map<String, Consequence> found) {
     Change cause = chain.get(chain.size() - 1);
-    for (Then then : rule.thens()) {
+    for (ConsequenceTemplate then : rule.thens()) {
       if (then.speaksOf(setting, cause)) {
         Consequence consequence = then.apply(rule, chain, setting);
         found.putIfAbsent(consequence.key() + consequence.effect(), consequence);

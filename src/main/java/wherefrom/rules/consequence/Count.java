@@ -18,7 +18,7 @@ enum Count {
   PER_MAIN;
 
   /** Where each is, as far as the change covers it. */
-  List<String> at(Cover cover, Change change, Setting setting) {
+  List<String> at(PlaceScope cover, Change change, Setting setting) {
     return switch (this) {
       case ONE -> List.of("");
       case PER_BANK -> spread(PartKind.PISTON, cover, change, setting, bank(setting));
@@ -34,7 +34,11 @@ enum Count {
   }
 
   private static List<String> spread(
-      PartKind kind, Cover cover, Change change, Setting setting, Function<Spot, String> name) {
+      PartKind kind,
+      PlaceScope cover,
+      Change change,
+      Setting setting,
+      Function<Spot, String> name) {
     return setting.listAll(Set.of(kind), cover, change).stream()
         .map(Place::spot)
         .map(name)

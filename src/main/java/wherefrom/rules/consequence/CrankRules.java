@@ -1,7 +1,7 @@
 package wherefrom.rules.consequence;
 
-import static wherefrom.rules.consequence.Cover.ALL;
-import static wherefrom.rules.consequence.Cover.HERE;
+import static wherefrom.rules.consequence.PlaceScope.ALL;
+import static wherefrom.rules.consequence.PlaceScope.HERE;
 import static wherefrom.rules.consequence.Severity.BLOCK;
 import static wherefrom.rules.consequence.Severity.WARN;
 

@@ -1,7 +1,7 @@
 package wherefrom.rules.consequence;
 
-import static wherefrom.rules.consequence.Cover.ALL;
-import static wherefrom.rules.consequence.Cover.MATES;
+import static wherefrom.rules.consequence.PlaceScope.ALL;
+import static wherefrom.rules.consequence.PlaceScope.MATES;
 import static wherefrom.rules.consequence.Severity.WARN;
 
 import java.util.EnumSet;

@@ -1,6 +1,6 @@
 package wherefrom.rules.consequence;
 
-import static wherefrom.rules.consequence.Cover.ALL;
+import static wherefrom.rules.consequence.PlaceScope.ALL;
 import static wherefrom.rules.consequence.Severity.WARN;
 
 import java.util.List;

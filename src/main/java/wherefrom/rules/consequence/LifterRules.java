@@ -6,10 +6,10 @@ import static wherefrom.rules.consequence.ChangeKind.LIFTER_REPLACED;
 import static wherefrom.rules.consequence.ChangeKind.LIFTER_REUSED;
 import static wherefrom.rules.consequence.ChangeKind.LOBE_FAILED;
 import static wherefrom.rules.consequence.ChangeKind.SLOT_UNKNOWN;
-import static wherefrom.rules.consequence.Cover.ALL;
-import static wherefrom.rules.consequence.Cover.HERE;
-import static wherefrom.rules.consequence.Cover.MATES;
-import static wherefrom.rules.consequence.Cover.SELF;
+import static wherefrom.rules.consequence.PlaceScope.ALL;
+import static wherefrom.rules.consequence.PlaceScope.HERE;
+import static wherefrom.rules.consequence.PlaceScope.MATES;
+import static wherefrom.rules.consequence.PlaceScope.SELF;
 import static wherefrom.rules.consequence.Severity.BLOCK;
 import static wherefrom.rules.consequence.Severity.WARN;
 
@@ -93,7 +93,7 @@ final class LifterRules {
           Rule.of("R5", "Cam lobe failed", LOBE_FAILED)
               .mustBeNew(
                   BLOCK, ALL, LIFTERS, "A lobe has failed. Replace cam and lifters together.")
-              .buy("cam", Cover.ALL, Count.ONE, Goods.CAM)
+              .buy("cam", PlaceScope.ALL, Count.ONE, Goods.CAM)
               .first("lifter-bores", ALL, LIFTERS, "Look at every lifter bore first.")
               .leadsTo(ChangeKind.DEBRIS_LOOSE));
 

@@ -22,7 +22,7 @@ public record Rule(
     String title,
     Set<ChangeKind> when,
     Predicate<Setting> only,
-    List<Then> thens,
+    List<ConsequenceTemplate> thens,
     List<ChangeKind> leadsTo,
     String source) {
 
@@ -58,73 +58,85 @@ public record Rule(
     return new Rule(number, title, when, only, thens, more, source);
   }
 
-  Rule then(Then then) {
-    List<Then> more = new ArrayList<>(thens);
+  Rule then(ConsequenceTemplate then) {
+    List<ConsequenceTemplate> more = new ArrayList<>(thens);
     more.add(then);
     return new Rule(number, title, when, only, more, leadsTo, source);
   }
 
   /** Bans used parts; {@code severity} says how hard. */
-  Rule mustBeNew(Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
+  Rule mustBeNew(Severity severity, PlaceScope cover, Set<PartKind> kinds, String sentence) {
     return mustBeNew("new", severity, cover, kinds, sentence);
   }
 
   /** Bans used parts, under a name that no other rule of this number has. */
   Rule mustBeNew(
-      String name, Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(Then.ofParts(name, severity, Effect.MUST_BE_NEW, cover, kinds, sentence));
+      String name, Severity severity, PlaceScope cover, Set<PartKind> kinds, String sentence) {
+    return then(
+        ConsequenceTemplate.ofParts(name, severity, Effect.MUST_BE_NEW, cover, kinds, sentence));
   }
 
   /** Bans used parts unless the check of this name is passed. */
-  Rule forbid(String unless, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(Then.ofParts(unless, Severity.BLOCK, Effect.FORBIDDEN, cover, kinds, sentence));
+  Rule forbid(String unless, PlaceScope cover, Set<PartKind> kinds, String sentence) {
+    return then(
+        ConsequenceTemplate.ofParts(
+            unless, Severity.BLOCK, Effect.FORBIDDEN, cover, kinds, sentence));
   }
 
   /** A thing that carries no tag, wherever the change is made. */
   Rule buy(String name, Count count, Goods what) {
-    return buy(name, Cover.HERE, count, what);
+    return buy(name, PlaceScope.HERE, count, what);
   }
 
-  Rule buy(String name, Cover cover, Count count, Goods what) {
+  Rule buy(String name, PlaceScope cover, Count count, Goods what) {
     return then(
-        Then.ofThing(name, Effect.BUY, cover, count, what, "Buy new: " + what.words() + "."));
+        ConsequenceTemplate.ofThing(
+            name, Effect.BUY, cover, count, what, "Buy new: " + what.words() + "."));
   }
 
   /** The parts that the change itself brings in. */
-  Rule brings(PartKind kind, Cover cover) {
+  Rule brings(PartKind kind, PlaceScope cover) {
     String sentence = "Buy new: " + kind.plural() + ".";
-    return then(Then.ofParts("part", Severity.WARN, Effect.BUY, cover, Set.of(kind), sentence));
+    return then(
+        ConsequenceTemplate.ofParts(
+            "part", Severity.WARN, Effect.BUY, cover, Set.of(kind), sentence));
   }
 
   /** Work that is paid for, wherever the change is made. */
   Rule work(String name, Count count, Goods what) {
-    return work(name, Cover.HERE, count, what);
+    return work(name, PlaceScope.HERE, count, what);
   }
 
-  Rule work(String name, Cover cover, Count count, Goods what) {
+  Rule work(String name, PlaceScope cover, Count count, Goods what) {
     return then(
-        Then.ofThing(
+        ConsequenceTemplate.ofThing(
             name, Effect.WORK, cover, count, what, "Work to pay for: " + what.words() + "."));
   }
 
   /** A check that parts of these kinds wait for. */
-  Rule first(String name, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(Then.ofParts(name, Severity.CHECK, Effect.CHECK_FIRST, cover, kinds, sentence));
+  Rule first(String name, PlaceScope cover, Set<PartKind> kinds, String sentence) {
+    return then(
+        ConsequenceTemplate.ofParts(
+            name, Severity.CHECK, Effect.CHECK_FIRST, cover, kinds, sentence));
   }
 
   /** A check of these parts that none of them waits for. */
-  Rule later(String name, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(Then.ofParts(name, Severity.CHECK, Effect.CHECK_AFTER, cover, kinds, sentence));
+  Rule later(String name, PlaceScope cover, Set<PartKind> kinds, String sentence) {
+    return then(
+        ConsequenceTemplate.ofParts(
+            name, Severity.CHECK, Effect.CHECK_AFTER, cover, kinds, sentence));
   }
 
   /** A check that no part waits for. */
   Rule after(String name, String sentence) {
     return then(
-        Then.ofParts(name, Severity.CHECK, Effect.CHECK_AFTER, Cover.HERE, Set.of(), sentence));
+        ConsequenceTemplate.ofParts(
+            name, Severity.CHECK, Effect.CHECK_AFTER, PlaceScope.HERE, Set.of(), sentence));
   }
 
-  Rule know(String name, Severity severity, Cover cover, Set<PartKind> kinds, String sentence) {
-    return then(Then.ofParts(name, severity, Effect.KNOW, cover, kinds, sentence));
+  Rule know(
+      String name, Severity severity, PlaceScope cover, Set<PartKind> kinds, String sentence) {
+    return then(ConsequenceTemplate.ofParts(name, severity, Effect.KNOW, cover, kinds, sentence));
   }
 
   /** What the last consequence buys is of another sort than the old. */
@@ -152,8 +164,8 @@ public record Rule(
     return last(then -> then.only(condition));
   }
 
-  private Rule last(UnaryOperator<Then> changed) {
-    List<Then> more = new ArrayList<>(thens);
+  private Rule last(UnaryOperator<ConsequenceTemplate> changed) {
+    List<ConsequenceTemplate> more = new ArrayList<>(thens);
     more.set(more.size() - 1, changed.apply(more.get(more.size() - 1)));
     return new Rule(number, title, when, only, more, leadsTo, source);
   }

@@ -68,21 +68,22 @@ public record Setting(
   }
 
   /** The tracked places of these kinds that the change covers in this way. */
-  List<Place> listPlaces(Set<PartKind> kinds, Cover cover, Change change) {
+  List<Place> listPlaces(Set<PartKind> kinds, PlaceScope cover, Change change) {
     return in(places, kinds, cover, change).toList();
   }
 
   /** Whether the engine has a place of these kinds that the change covers, tracked or not. */
-  boolean hasAny(Set<PartKind> kinds, Cover cover, Change change) {
+  boolean hasAny(Set<PartKind> kinds, PlaceScope cover, Change change) {
     return in(every, kinds, cover, change).findAny().isPresent();
   }
 
   /** Every place of these kinds that the change covers, tracked or not. */
-  List<Place> listAll(Set<PartKind> kinds, Cover cover, Change change) {
+  List<Place> listAll(Set<PartKind> kinds, PlaceScope cover, Change change) {
     return in(every, kinds, cover, change).toList();
   }
 
-  private Stream<Place> in(Collection<Place> all, Set<PartKind> kinds, Cover cover, Change change) {
+  private Stream<Place> in(
+      Collection<Place> all, Set<PartKind> kinds, PlaceScope cover, Change change) {
     Predicate<Place> covered = cover.of(change, layout);
     return all.stream().filter(place -> kinds.contains(place.kind()) && covered.test(place));
   }

@@ -1,8 +1,8 @@
 package wherefrom.rules.consequence;
 
-import static wherefrom.rules.consequence.Cover.BANK;
-import static wherefrom.rules.consequence.Cover.HERE;
-import static wherefrom.rules.consequence.Cover.SIDE;
+import static wherefrom.rules.consequence.PlaceScope.BANK;
+import static wherefrom.rules.consequence.PlaceScope.HERE;
+import static wherefrom.rules.consequence.PlaceScope.SIDE;
 import static wherefrom.rules.consequence.Severity.BLOCK;
 import static wherefrom.rules.consequence.Severity.WARN;
 

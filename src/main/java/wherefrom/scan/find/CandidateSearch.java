@@ -26,7 +26,7 @@ public final class CandidateSearch {
 
   private final LabelPattern pattern;
   private final PatternFit fit;
-  private final Map<Cut, Runs> buffers = new HashMap<>();
+  private final Map<Threshold, Runs> buffers = new HashMap<>();
   private final Components components = new Components();
   private final FinderScan finderScan = new FinderScan();
   private final FramePoses framePoses;
@@ -38,7 +38,7 @@ public final class CandidateSearch {
   }
 
   /** The candidates one cut of the picture gives, best first. */
-  public List<Candidate> search(Pyramid pyramid, Cut cut, int most) {
+  public List<Candidate> search(Pyramid pyramid, Threshold cut, int most) {
     Level level = pyramid.level(cut.level());
     Runs runs = buffers.computeIfAbsent(cut, made -> new Runs(made.reach(), made.below()));
     runs.cut(level, cut.firstRow(level.height()), cut.endRow(level.height()));

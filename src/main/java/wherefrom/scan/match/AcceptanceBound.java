@@ -53,7 +53,7 @@ public final class AcceptanceBound {
    *
    * @param pattern fit of the pattern of every label, to 1
    */
-  public static boolean accepts(Match match, double pattern) {
+  public static boolean accepts(SymbolMatch match, double pattern) {
     return match.issued() && margin(match, pattern) >= 0;
   }
 
@@ -63,7 +63,7 @@ public final class AcceptanceBound {
    *
    * @param pattern fit of the pattern of every label, to 1
    */
-  public static double margin(Match match, double pattern) {
+  public static double margin(SymbolMatch match, double pattern) {
     double least = pattern >= PATTERN ? EVIDENCE_IN_PATTERN : EVIDENCE;
     return Math.min(match.evidence() - least, match.lead() - LEAD);
   }

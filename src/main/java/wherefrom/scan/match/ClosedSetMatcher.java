@@ -14,7 +14,7 @@ public final class ClosedSetMatcher {
   }
 
   /** The best match; empty when nothing was issued or the grid says nothing. */
-  public Optional<Match> find(SoftGrid grid) {
+  public Optional<SymbolMatch> find(SoftGrid grid) {
     double squares = 0;
     for (int bit = 0; bit < SymbolLayout.DATA_BITS; bit++) {
       squares += grid.darkness(bit) * grid.darkness(bit);
@@ -41,7 +41,7 @@ public final class ClosedSetMatcher {
     }
     double lead = second < 0 ? Double.POSITIVE_INFINITY : lead(grid, best, second);
     return Optional.of(
-        new Match(
+        new SymbolMatch(
             symbols.code(best), symbols.isIssued(best), bestScore / Math.sqrt(squares), lead));
   }
 

@@ -6,14 +6,14 @@ import wherefrom.ui.controls.FigurePad;
 
 /** Asks one thing on a pad, goes back to where it was asked, and hands the answer over. */
 public abstract class Asking implements Screen, Typable {
-  protected final Desk desk;
+  protected final ScreenContext context;
   private final String title;
   private final FigurePad pad;
   private final Consumer<String> done;
   private Region view = new Region();
 
-  protected Asking(Desk desk, String title, FigurePad pad, Consumer<String> done) {
-    this.desk = desk;
+  protected Asking(ScreenContext context, String title, FigurePad pad, Consumer<String> done) {
+    this.context = context;
     this.title = title;
     this.pad = pad;
     this.done = done;
@@ -26,7 +26,7 @@ public abstract class Asking implements Screen, Typable {
 
   /** Goes back, then hands an answer over, so that what it leads to comes up after. */
   protected final void answer(String answer) {
-    desk.navigator().back();
+    context.navigator().back();
     done.accept(answer);
   }
 
@@ -34,7 +34,7 @@ public abstract class Asking implements Screen, Typable {
   protected final boolean isEmpty() {
     boolean empty = pad.typed().isEmpty();
     if (empty) {
-      desk.say("Type the figure first.");
+      context.say("Type the figure first.");
     }
     return empty;
   }

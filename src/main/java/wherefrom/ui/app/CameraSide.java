@@ -14,7 +14,7 @@ final class CameraSide implements LiveCamera.Listener {
   private static final double PANE_MM = 66;
   private static final double LARGEST_TEXT = 2;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Supplier<Screen> current;
   private final Scans scans;
   private final LiveCamera.Maker maker;
@@ -23,8 +23,8 @@ final class CameraSide implements LiveCamera.Listener {
   private boolean running;
   private boolean lent;
 
-  CameraSide(Desk desk, Supplier<Screen> current, Scans scans, LiveCamera.Maker maker) {
-    this.desk = desk;
+  CameraSide(ScreenContext context, Supplier<Screen> current, Scans scans, LiveCamera.Maker maker) {
+    this.context = context;
     this.current = current;
     this.scans = scans;
     this.maker = maker;
@@ -32,16 +32,16 @@ final class CameraSide implements LiveCamera.Listener {
   }
 
   private LiveCamera make() {
-    return maker.make(desk, this);
+    return maker.make(context, this);
   }
 
   /** Whether a screen can be worked with the camera. */
   boolean offered(Screen screen) {
-    return screen instanceof Scannable && screen.onJob() && desk.job().isPresent();
+    return screen instanceof Scannable && screen.onJob() && context.job().isPresent();
   }
 
   boolean on() {
-    return desk.settings().cameraOn();
+    return context.settings().cameraOn();
   }
 
   private boolean wanted(Screen screen) {
@@ -50,7 +50,7 @@ final class CameraSide implements LiveCamera.Listener {
 
   /** The screen's contents, with the camera's pane beside them where it is on. */
   Region around(Screen screen) {
-    Scale scale = desk.scale();
+    Scale scale = context.scale();
     return wanted(screen)
         ? new Beside(
             screen.view(),
@@ -78,7 +78,7 @@ final class CameraSide implements LiveCamera.Listener {
   }
 
   void toggle() {
-    desk.change(desk.settings().withCameraOn(!on()));
+    context.change(context.settings().withCameraOn(!on()));
   }
 
   /** Somebody else needs the device for a moment, or has given it back. */

@@ -12,28 +12,29 @@ public final class ChoiceScreen<T> extends Page {
   /**
    * @param done is given what was chosen; Back leaves without
    */
-  public ChoiceScreen(Desk desk, String title, List<Choice<T>> choices, Consumer<T> done) {
-    super(desk, title, false);
-    Touch touch = desk.touch();
+  public ChoiceScreen(
+      ScreenContext context, String title, List<Choice<T>> choices, Consumer<T> done) {
+    super(context, title, false);
+    Touch touch = context.touch();
     boolean told = choices.stream().anyMatch(choice -> !choice.more().isEmpty());
     Pager<Choice<T>> list =
-        Pager.list(touch, choice -> told ? row(desk, choice, done) : key(desk, choice, done));
+        Pager.list(touch, choice -> told ? row(context, choice, done) : key(context, choice, done));
     list.setItems(choices);
     lay(list);
   }
 
-  private static <T> Region key(Desk desk, Choice<T> choice, Consumer<T> done) {
-    return desk.touch().key(choice.words(), () -> choose(desk, choice, done)).left();
+  private static <T> Region key(ScreenContext context, Choice<T> choice, Consumer<T> done) {
+    return context.touch().key(choice.words(), () -> choose(context, choice, done)).left();
   }
 
   /** Where more is said of one of them, all have their names in the same letters. */
-  private static <T> Region row(Desk desk, Choice<T> choice, Consumer<T> done) {
+  private static <T> Region row(ScreenContext context, Choice<T> choice, Consumer<T> done) {
     List<String> more = choice.more().isEmpty() ? List.of() : List.of(choice.more());
-    return ListRow.key(desk.touch(), choice.words(), more, () -> choose(desk, choice, done));
+    return ListRow.key(context.touch(), choice.words(), more, () -> choose(context, choice, done));
   }
 
-  private static <T> void choose(Desk desk, Choice<T> choice, Consumer<T> done) {
-    desk.navigator().back();
+  private static <T> void choose(ScreenContext context, Choice<T> choice, Consumer<T> done) {
+    context.navigator().back();
     done.accept(choice.value());
   }
 }

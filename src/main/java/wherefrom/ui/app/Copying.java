@@ -36,7 +36,7 @@ public final class Copying {
 
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final SecondCopies copies;
   private final LongWorks works;
   private final Executor workers;
@@ -58,25 +58,25 @@ public final class Copying {
   /**
    * @param told is run on the window's thread when there is news of a copy
    */
-  Copying(Desk desk, LongWorks works, Executor workers, Runnable told) {
-    this.desk = desk;
+  Copying(ScreenContext context, LongWorks works, Executor workers, Runnable told) {
+    this.context = context;
     this.works = works;
-    this.copies = new SecondCopies(desk.equipment().backups(), desk.equipment().clock());
+    this.copies = new SecondCopies(context.services().backups(), context.services().clock());
     this.workers = workers;
     this.told = told;
   }
 
   /** A job was put away. */
   void left(Path job) {
-    desk.settings().secondCopy().ifPresent(second -> begin(job, second));
+    context.settings().secondCopy().ifPresent(second -> begin(job, second));
   }
 
   /** To be asked every now and then: copies the open job when nobody has worked on it lately. */
   void idle() {
-    Optional<Path> second = desk.settings().secondCopy();
-    if (second.isPresent() && desk.job().isPresent() && line.isDone()) {
-      OpenJob job = desk.job().get();
-      if (quiet.is(job, desk.equipment().clock().instant()) && isWanted(job)) {
+    Optional<Path> second = context.settings().secondCopy();
+    if (second.isPresent() && context.job().isPresent() && line.isDone()) {
+      OpenJob job = context.job().get();
+      if (quiet.is(job, context.services().clock().instant()) && isWanted(job)) {
         tried.put(job.folder(), job.sequence());
         begin(job.folder(), second.get());
       }
@@ -127,7 +127,7 @@ public final class Copying {
 
   /** Takes in what has come of the copies. */
   private void take() {
-    Settings before = desk.settings();
+    Settings before = context.settings();
     Settings now = before;
     for (Done next = done.poll(); next != null; next = done.poll()) {
       if (next.outcome() instanceof Outcome.Made made) {
@@ -139,7 +139,7 @@ public final class Copying {
       }
     }
     if (!now.equals(before)) {
-      desk.change(now);
+      context.change(now);
     }
   }
 
@@ -172,12 +172,13 @@ public final class Copying {
    */
   public Optional<String> words(Path job, long sequence) {
     take();
-    return desk.settings().secondCopy().map(second -> standing(job, second, sequence));
+    return context.settings().secondCopy().map(second -> standing(job, second, sequence));
   }
 
   /** Whether the last try to copy a job failed, or the next would: the USB drive is not there. */
   public boolean isTroubled(Path job, long sequence) {
-    return desk.settings()
+    return context
+        .settings()
         .secondCopy()
         .flatMap(second -> findTrouble(job, second, sequence))
         .isPresent();
@@ -191,14 +192,14 @@ public final class Copying {
 
   /** By what was copied, never by the time of day: a clock that was put right says nothing. */
   private boolean isBehind(Path job, long sequence) {
-    return desk.settings().findCopied(job).filter(copy -> copy.upTo() >= sequence).isEmpty();
+    return context.settings().findCopied(job).filter(copy -> copy.upTo() >= sequence).isEmpty();
   }
 
   private String standing(Path job, Path second, long sequence) {
-    Optional<Settings.Copy> copied = desk.settings().findCopied(job);
+    Optional<Settings.Copy> copied = context.settings().findCopied(job);
     String last =
         copied
-            .map(copy -> "Last copied " + Dates.ago(copy.time(), desk.equipment().clock()) + ".")
+            .map(copy -> "Last copied " + Dates.ago(copy.time(), context.services().clock()) + ".")
             .orElse("Not copied yet.");
     String since = copied.isPresent() ? last + since(job, sequence) : last;
     return findTrouble(job, second, sequence).map(trouble -> trouble + " " + since).orElse(since);

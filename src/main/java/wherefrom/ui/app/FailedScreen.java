@@ -15,8 +15,8 @@ public final class FailedScreen extends ListPage {
   /**
    * @param all how many there were with those that went well
    */
-  public FailedScreen(Desk desk, List<Failed> failed, int all) {
-    super(desk, failed.size() + " of " + all + " failed; the others are done", false);
+  public FailedScreen(ScreenContext context, List<Failed> failed, int all) {
+    super(context, failed.size() + " of " + all + " failed; the others are done", false);
     this.failed = List.copyOf(failed);
   }
 

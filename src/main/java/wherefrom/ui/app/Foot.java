@@ -24,11 +24,11 @@ public final class Foot extends Region {
   /**
    * @param keys the further keys; may be none
    */
-  public Foot(Desk desk, TagKey tag, KeyRow keys) {
+  public Foot(ScreenContext context, TagKey tag, KeyRow keys) {
     this.tag = tag;
     this.keys = keys;
-    this.gap = desk.scale().gap();
-    this.usual = desk.scale().px(Math.max(KEY_MM, Scale.KEY_MM));
+    this.gap = context.scale().gap();
+    this.usual = context.scale().px(Math.max(KEY_MM, Scale.KEY_MM));
     getChildren().setAll(tag, keys);
   }
 

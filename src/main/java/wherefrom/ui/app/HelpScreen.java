@@ -25,17 +25,17 @@ public final class HelpScreen implements Screen, Scannable {
    * @param said the message that was shown last, whole; may be empty
    * @param next takes the next scan, on the screen that this is about
    */
-  HelpScreen(Desk desk, Screen about, String said, Consumer<String> next) {
+  HelpScreen(ScreenContext context, Screen about, String said, Consumer<String> next) {
     this.next = next;
-    Touch touch = desk.touch();
+    Touch touch = context.touch();
     Pager<Region> rows = Pager.list(touch, row -> row);
     List<Region> lines = new ArrayList<>();
     if (!said.isEmpty()) {
       lines.add(ListRow.told(touch, "Said last", said));
     }
     about.help().sentences().forEach(sentence -> lines.add(ListRow.told(touch, "", sentence)));
-    if (about.onJob() && desk.job().isPresent()) {
-      lines.add(ListRow.told(touch, "UNDO would take back", about.undoes(desk)));
+    if (about.onJob() && context.job().isPresent()) {
+      lines.add(ListRow.told(touch, "UNDO would take back", about.undoes(context)));
     }
     rows.setItems(lines);
     view = touch.isLarge() ? rows : withPicture(touch, rows);

@@ -30,7 +30,7 @@ public final class KeyFilter {
   /** The six digits under a symbol, or the sixteen in it, or what of them was typed. */
   private static final Pattern CODE = Pattern.compile("[0-9]{1,16}");
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Supplier<Screen> current;
   private final Scans scans;
   private final BurstDecoder decoder;
@@ -41,13 +41,18 @@ public final class KeyFilter {
   private final PauseTransition pause = new PauseTransition(Duration.millis(BurstDecoder.PAUSE_MS));
   private final PauseTransition end = new PauseTransition(Duration.millis(BurstDecoder.END_MS));
 
-  KeyFilter(Desk desk, Supplier<Screen> current, Scans scans, FocusWalk walk, Steering steering) {
-    this.desk = desk;
+  KeyFilter(
+      ScreenContext context,
+      Supplier<Screen> current,
+      Scans scans,
+      FocusWalk walk,
+      Steering steering) {
+    this.context = context;
     this.walk = walk;
     this.steering = steering;
     this.scans = scans;
     this.current = current;
-    this.decoder = new BurstDecoder(setup(desk.settings()));
+    this.decoder = new BurstDecoder(setup(context.settings()));
     pause.setOnFinished(event -> paused());
     end.setOnFinished(event -> paused());
   }
@@ -76,7 +81,7 @@ public final class KeyFilter {
 
   /** Reads as the settings say from now on. */
   void setUp() {
-    decoder.use(setup(desk.settings()));
+    decoder.use(setup(context.settings()));
   }
 
   private static ScannerSetup setup(Settings settings) {
@@ -85,7 +90,7 @@ public final class KeyFilter {
   }
 
   private long now() {
-    return desk.nanos().getAsLong() / 1_000_000;
+    return context.nanos().getAsLong() / 1_000_000;
   }
 
   private void typed(String character) {
@@ -167,7 +172,7 @@ public final class KeyFilter {
     if (ended) {
       scans.hand(digits);
     } else {
-      TypedCode.begun(desk, digits, scans::hand);
+      TypedCode.begun(context, digits, scans::hand);
     }
   }
 
@@ -196,11 +201,12 @@ public final class KeyFilter {
 
   private void learn(ScannerSetup setup) {
     decoder.use(setup);
-    desk.change(
-        desk.settings()
+    context.change(
+        context
+            .settings()
             .withScanner(
                 new Settings.Scanner(setup.prefix(), setup.suffix(), setup.learnedDigits())));
-    desk.say("The scanner's digits are learned. Scan any tag to try it.");
-    desk.navigator().changed();
+    context.say("The scanner's digits are learned. Scan any tag to try it.");
+    context.navigator().changed();
   }
 }

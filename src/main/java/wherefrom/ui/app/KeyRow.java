@@ -18,31 +18,31 @@ public final class KeyRow extends Region {
   /** A key: its words and what it does. */
   public record Act(String words, Runnable run) {}
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final int mostRows;
   private final double gap;
   private final Tiles tiles;
   private List<Act> acts;
   private int shown = -1;
 
-  private KeyRow(Desk desk, int mostRows, List<Act> acts) {
-    this.desk = desk;
+  private KeyRow(ScreenContext context, int mostRows, List<Act> acts) {
+    this.context = context;
     this.mostRows = mostRows;
-    this.gap = desk.scale().gap();
+    this.gap = context.scale().gap();
     this.acts = List.copyOf(acts);
-    this.tiles = Tiles.row(desk.scale());
+    this.tiles = Tiles.row(context.scale());
     getChildren().setAll(tiles);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
 
   /** One row. */
-  public static KeyRow of(Desk desk, Act... acts) {
-    return new KeyRow(desk, 1, List.of(acts));
+  public static KeyRow of(ScreenContext context, Act... acts) {
+    return new KeyRow(context, 1, List.of(acts));
   }
 
   /** Up to so many rows. */
-  public static KeyRow of(Desk desk, int mostRows, List<Act> acts) {
-    return new KeyRow(desk, mostRows, acts);
+  public static KeyRow of(ScreenContext context, int mostRows, List<Act> acts) {
+    return new KeyRow(context, mostRows, acts);
   }
 
   /** Has other keys from now on. */
@@ -53,13 +53,15 @@ public final class KeyRow extends Region {
   }
 
   private TouchKey key(Act act) {
-    return desk.touch().key(act.words(), act.run());
+    return context.touch().key(act.words(), act.run());
   }
 
   private void showRest(List<Act> rest) {
     List<Choice<Act>> choices =
         rest.stream().map(act -> new Choice<>(act, act.words(), "")).toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, REST, choices, act -> act.run().run()));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, REST, choices, act -> act.run().run()));
   }
 
   /** How many cells there is room for. */
@@ -107,7 +109,7 @@ public final class KeyRow extends Region {
     acts.subList(0, first).forEach(act -> keys.add(key(act)));
     if (first < acts.size()) {
       List<Act> rest = acts.subList(first, acts.size());
-      keys.add(desk.touch().key(REST, () -> showRest(rest)));
+      keys.add(context.touch().key(REST, () -> showRest(rest)));
     }
     int columns = (keys.size() + mostRows - 1) / mostRows;
     tiles.setCells(keys, Math.max(1, Math.max(columns, Math.min(keys.size(), room / mostRows))));
@@ -134,7 +136,7 @@ public final class KeyRow extends Region {
 
   @Override
   protected double computeMinWidth(double height) {
-    return desk.scale().px(2 * wherefrom.ui.controls.Scale.KEY_MM) + gap;
+    return context.scale().px(2 * wherefrom.ui.controls.Scale.KEY_MM) + gap;
   }
 
   @Override

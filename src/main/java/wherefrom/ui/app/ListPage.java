@@ -22,22 +22,22 @@ public abstract class ListPage extends Page {
   private final Pager<Region> list;
 
   /** A list of things of the open job. */
-  protected ListPage(Desk desk, String title) {
-    this(desk, title, true);
+  protected ListPage(ScreenContext context, String title) {
+    this(context, title, true);
   }
 
   /**
    * @param onJob whether it works on the open job
    */
-  protected ListPage(Desk desk, String title, boolean onJob) {
-    super(desk, title, onJob);
-    list = Pager.list(desk.touch(), row -> row);
+  protected ListPage(ScreenContext context, String title, boolean onJob) {
+    super(context, title, onJob);
+    list = Pager.list(context.touch(), row -> row);
     layOut(List.of(), List.of());
   }
 
   /** Puts something above the list and below it; once, while the screen is made. */
   protected final void layOut(List<? extends Node> above, List<? extends Node> below) {
-    VBox column = Panes.column(desk.scale());
+    VBox column = Panes.column(context.scale());
     column.getChildren().addAll(above);
     column.getChildren().add(list);
     column.getChildren().addAll(below);
@@ -76,7 +76,7 @@ public abstract class ListPage extends Page {
   /** What is to be read under a heading: in one row, or in several where letters are large. */
   protected final List<Region> said(String heading, String words) {
     List<Region> rows = new ArrayList<>();
-    int most = (int) (LETTERS / Math.pow(desk.scale().textFactor(), LETTERS_SHRINK));
+    int most = (int) (LETTERS / Math.pow(context.scale().textFactor(), LETTERS_SHRINK));
     String first = heading;
     if (heading.length() > most / 2 && touch().isLarge()) {
       pieces(heading, most).forEach(piece -> rows.add(told(piece)));

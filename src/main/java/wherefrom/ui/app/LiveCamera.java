@@ -8,7 +8,7 @@ public interface LiveCamera {
   /** Makes one, not yet running. */
   @FunctionalInterface
   interface Maker {
-    LiveCamera make(Desk desk, Listener listener);
+    LiveCamera make(ScreenContext context, Listener listener);
   }
 
   /** Told on the window's thread what the camera sees. */

@@ -14,10 +14,10 @@ final class LongWorks {
   /** How often work that tells nothing is looked after. */
   private static final long LOOK_MS = 250;
 
-  private final Front front;
+  private final WindowFrame front;
   private final LongSupplier nanos;
 
-  LongWorks(Front front, LongSupplier nanos) {
+  LongWorks(WindowFrame front, LongSupplier nanos) {
     this.front = front;
     this.nanos = nanos;
   }

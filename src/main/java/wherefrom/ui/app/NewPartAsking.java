@@ -17,19 +17,19 @@ import wherefrom.rules.size.CutSurface;
 public final class NewPartAsking {
   private static final String OTHER = "?";
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Consumer<NewPart> done;
 
-  private NewPartAsking(Desk desk, Consumer<NewPart> done) {
-    this.desk = desk;
+  private NewPartAsking(ScreenContext context, Consumer<NewPart> done) {
+    this.context = context;
     this.done = done;
   }
 
   /** Asks what must be known of the new part that takes the place of an old one. */
-  public static void ask(Desk desk, Part old, Consumer<NewPart> done) {
-    NewPartAsking asking = new NewPartAsking(desk, done);
+  public static void ask(ScreenContext context, Part old, Consumer<NewPart> done) {
+    NewPartAsking asking = new NewPartAsking(context, done);
     Optional<CutSurface> surface = CutSurface.find(old.kind());
-    Optional<String> sort = NewPart.findSortWanted(desk.state(), old);
+    Optional<String> sort = NewPart.findSortWanted(context.state(), old);
     if (surface.isPresent()) {
       asking.size(surface.get(), old);
     } else if (sort.isPresent()) {
@@ -41,20 +41,21 @@ public final class NewPartAsking {
 
   private void size(CutSurface surface, Part old) {
     List<Choice<String>> choices = new ArrayList<>();
-    listed(desk.state(), old).ifPresent(choices::add);
+    listed(context.state(), old).ifPresent(choices::add);
     choices.add(new Choice<>("standard", "Standard", ""));
-    boolean inch = desk.state().units() == UnitSystem.INCH;
+    boolean inch = context.state().units() == UnitSystem.INCH;
     surface
         .steps()
         .list(inch ? Unit.INCH : Unit.MILLIMETRE)
         .forEach(step -> choices.add(new Choice<>(step.text(), surface.said(step), "")));
     choices.add(new Choice<>(OTHER, "Another figure", ""));
     choices.add(new Choice<>("", "Not known", "its size is not checked then"));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk, "Size of the new part", choices, size -> sized(size, inch)));
+                    context, "Size of the new part", choices, size -> sized(size, inch)));
   }
 
   private static Optional<Choice<String>> listed(EngineJob job, Part old) {
@@ -70,11 +71,12 @@ public final class NewPartAsking {
       return;
     }
     String unit = inch ? "in" : "mm";
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 NumberEntryScreen.size(
-                    desk,
+                    context,
                     "Size of the new part",
                     "How far from standard, in " + unit + "?",
                     7,
@@ -87,11 +89,12 @@ public final class NewPartAsking {
         List.of(
             new Choice<>(wanted, "A " + wanted + " one", "as the rules want"),
             new Choice<>("", "Like the old one", ""));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     "Sort of the new part",
                     choices,
                     sort -> done.accept(new NewPart("", sort))));

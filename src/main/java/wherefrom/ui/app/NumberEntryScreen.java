@@ -13,36 +13,42 @@ public final class NumberEntryScreen extends Asking {
   private static final int MOST_SIGNED = 9;
 
   private NumberEntryScreen(
-      Desk desk, String title, String question, Keypad pad, boolean signed, Consumer<String> done) {
-    super(desk, title, pad, done);
-    VBox side = Panes.column(desk.scale(), Panes.grow(desk.touch().text(question)));
+      ScreenContext context,
+      String title,
+      String question,
+      Keypad pad,
+      boolean signed,
+      Consumer<String> done) {
+    super(context, title, pad, done);
+    VBox side = Panes.column(context.scale(), Panes.grow(context.touch().text(question)));
     if (signed) {
-      side.getChildren().add(desk.touch().key(Keypad.SIGN, pad::turnSign));
+      side.getChildren().add(context.touch().key(Keypad.SIGN, pad::turnSign));
     }
-    side.getChildren().add(desk.touch().tag("Done", "", this::enter));
-    lay(new Split(desk.scale(), pad, side));
+    side.getChildren().add(context.touch().tag("Done", "", this::enter));
+    lay(new Split(context.scale(), pad, side));
   }
 
   /** Asks for whole figures, such as the six digits of a tag. */
   public static NumberEntryScreen digits(
-      Desk desk, String title, String question, int most, Consumer<String> done) {
+      ScreenContext context, String title, String question, int most, Consumer<String> done) {
     return new NumberEntryScreen(
-        desk, title, question, Keypad.digits(desk.touch(), most), false, done);
+        context, title, question, Keypad.digits(context.touch(), most), false, done);
   }
 
   /** Asks for a size, with the decimal mark of the person's language. */
   public static NumberEntryScreen size(
-      Desk desk, String title, String question, int most, Consumer<String> done) {
-    return new NumberEntryScreen(desk, title, question, decimal(desk, most), false, done);
+      ScreenContext context, String title, String question, int most, Consumer<String> done) {
+    return new NumberEntryScreen(context, title, question, decimal(context, most), false, done);
   }
 
   /** Asks for a figure that can be less than nothing, such as an angle before top dead centre. */
   public static NumberEntryScreen signed(
-      Desk desk, String title, String question, Consumer<String> done) {
-    return new NumberEntryScreen(desk, title, question, decimal(desk, MOST_SIGNED), true, done);
+      ScreenContext context, String title, String question, Consumer<String> done) {
+    return new NumberEntryScreen(
+        context, title, question, decimal(context, MOST_SIGNED), true, done);
   }
 
-  private static Keypad decimal(Desk desk, int most) {
-    return Keypad.decimal(desk.touch(), most, Locale.getDefault(Locale.Category.FORMAT));
+  private static Keypad decimal(ScreenContext context, int most) {
+    return Keypad.decimal(context.touch(), most, Locale.getDefault(Locale.Category.FORMAT));
   }
 }

@@ -10,21 +10,21 @@ import wherefrom.ui.controls.Touch;
  * it comes up and when the job changes under it.
  */
 public abstract class Page implements Screen {
-  protected final Desk desk;
+  protected final ScreenContext context;
   private final String title;
   private final boolean onJob;
   private Region view = new Region();
 
   /** A page that works on the open job. */
-  protected Page(Desk desk, String title) {
-    this(desk, title, true);
+  protected Page(ScreenContext context, String title) {
+    this(context, title, true);
   }
 
   /**
    * @param onJob whether it works on the open job
    */
-  protected Page(Desk desk, String title, boolean onJob) {
-    this.desk = desk;
+  protected Page(ScreenContext context, String title, boolean onJob) {
+    this.context = context;
     this.title = title;
     this.onJob = onJob;
   }
@@ -38,17 +38,17 @@ public abstract class Page implements Screen {
   protected void refresh() {}
 
   protected final Touch touch() {
-    return desk.touch();
+    return context.touch();
   }
 
   /** Leads to another screen; Back returns to this one. */
   protected final void open(Supplier<? extends Screen> maker) {
-    desk.navigator().open(maker);
+    context.navigator().open(maker);
   }
 
   /** The tag, its words to be set by {@link TagKey#setWords}. */
   protected final TagKey tag(Runnable act) {
-    return desk.touch().tag("", "", act);
+    return context.touch().tag("", "", act);
   }
 
   /** A further key. */

@@ -18,19 +18,19 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
 import wherefrom.ui.app.FailedScreen.Failed;
-import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /** Reads the tags on picture files that are dropped on the window; a job's folder is opened. */
 public final class PictureDrop {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Scans scans;
 
-  PictureDrop(Desk desk, Scans scans) {
-    this.desk = desk;
+  PictureDrop(ScreenContext context, Scans scans) {
+    this.context = context;
     this.scans = scans;
   }
 
@@ -58,20 +58,20 @@ public final class PictureDrop {
   /** Reads picture files, and those in folders, as if they were dropped; a job is opened. */
   public void read(List<Path> files) {
     List<Path> jobs =
-        files.stream().flatMap(each -> desk.shelf().findJob(each).stream()).distinct().toList();
+        files.stream().flatMap(each -> context.shelf().findJob(each).stream()).distinct().toList();
     if (jobs.isEmpty()) {
       readPictures(files);
     } else if (files.size() == 1) {
-      desk.attempt(() -> desk.open(jobs.get(0)));
+      context.attempt(() -> context.open(jobs.get(0)));
     } else {
       // Its logbook's files are no pictures: reading them could free the job for another program.
-      desk.say("There is a job among them. Drop its folder alone, and it opens.");
+      context.say("There is a job among them. Drop its folder alone, and it opens.");
     }
   }
 
   private void readPictures(List<Path> files) {
-    Collection<TagCode> issued = desk.issued();
-    desk.longWork("Reading pictures", () -> readAll(files, issued), this::take);
+    Collection<TagCode> issued = context.issued();
+    context.longWork("Reading pictures", () -> readAll(files, issued), this::take);
   }
 
   private Read readAll(List<Path> dropped, Collection<TagCode> issued) throws IOException {
@@ -82,8 +82,8 @@ public final class PictureDrop {
     Read read = new Read(new ArrayList<>(), new ArrayList<>());
     for (Path file : files) {
       try {
-        GreyImage picture = desk.equipment().pictures().load(file);
-        read.readings().add(desk.equipment().reader().read(picture, issued));
+        GreyImage picture = context.services().pictures().load(file);
+        read.readings().add(context.services().reader().read(picture, issued));
       } catch (IOException e) {
         read.failed().add(failed(file, String.valueOf(e.getMessage())));
       }
@@ -108,7 +108,7 @@ public final class PictureDrop {
   private void take(Read read) {
     int all = read.readings().size() + read.failed().size();
     if (all == 1 && read.readings().isEmpty()) {
-      desk.say(read.failed().get(0).why());
+      context.say(read.failed().get(0).why());
       return;
     }
     // First what was read: it is the business of the screen that is up now. That a picture shows no
@@ -118,7 +118,7 @@ public final class PictureDrop {
       take(read.readings());
     }
     if (!read.failed().isEmpty()) {
-      desk.navigator().open(() -> new FailedScreen(desk, read.failed(), all));
+      context.navigator().open(() -> new FailedScreen(context, read.failed(), all));
     }
   }
 
@@ -130,7 +130,7 @@ public final class PictureDrop {
     if (texts.size() == 1) {
       scans.hand(texts.iterator().next());
     } else if (texts.isEmpty()) {
-      desk.refuse(Answer.notRead(hint(readings), "No tag was read on the picture."));
+      context.refuse(ScreenAnswer.notRead(hint(readings), "No tag was read on the picture."));
     } else {
       choose(List.copyOf(texts));
     }
@@ -147,11 +147,12 @@ public final class PictureDrop {
   private void choose(List<String> texts) {
     List<Choice<String>> choices =
         texts.stream().map(text -> new Choice<>(text, words(text), "")).toList();
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     choices.size() + " tags on the picture: which one?",
                     choices,
                     scans::hand));
@@ -159,17 +160,17 @@ public final class PictureDrop {
 
   /** What a code stands for in the open job, or the code itself. */
   private String words(String text) {
-    if (desk.job().isEmpty()) {
+    if (context.job().isEmpty()) {
       return text;
     }
-    OpenJob job = desk.getJob();
-    return new TagBook(job.state(), desk.shelf())
+    OpenJob job = context.getJob();
+    return new TagBook(job.state(), context.shelf())
         .find(text)
         .match(
-            Found.APart::words,
-            Found.ASpot::words,
+            CodeLookup.APart::words,
+            CodeLookup.ASpot::words,
             card -> card.action().words(),
-            Found.ABasket::words,
+            CodeLookup.ABasket::words,
             refused -> text);
   }
 }

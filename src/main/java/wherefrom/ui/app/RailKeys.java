@@ -7,13 +7,13 @@ import wherefrom.ui.controls.Icon;
 
 /** Which keys the rail has for a screen. */
 final class RailKeys {
-  private final Desk desk;
+  private final ScreenContext context;
   private final CameraSide camera;
   private final Runnable turnCamera;
   private final Runnable help;
 
-  RailKeys(Desk desk, CameraSide camera, Runnable turnCamera, Runnable help) {
-    this.desk = desk;
+  RailKeys(ScreenContext context, CameraSide camera, Runnable turnCamera, Runnable help) {
+    this.context = context;
     this.camera = camera;
     this.turnCamera = turnCamera;
     this.help = help;
@@ -38,11 +38,11 @@ final class RailKeys {
   }
 
   private StandardRail standard(Screen screen, int depth) {
-    Navigator navigator = desk.navigator();
+    Navigator navigator = context.navigator();
     RailKey back = new RailKey(Icon.BACK, "Back", navigator::back);
     RailKey bench = new RailKey(Icon.BENCH, "Bench", () -> navigator.show(ScreenId.BENCH_MAP));
     RailKey looking = new RailKey(Icon.CAMERA, "Camera", turnCamera).select(camera.on());
-    boolean onJob = screen.onJob() && desk.job().isPresent();
+    boolean onJob = screen.onJob() && context.job().isPresent();
     return new StandardRail(
         Optional.of(back).filter(key -> depth > 0),
         Optional.of(bench).filter(key -> onJob),

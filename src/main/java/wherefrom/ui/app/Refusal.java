@@ -3,11 +3,11 @@ package wherefrom.ui.app;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.rules.Cue;
 import wherefrom.rules.PartNames;
 import wherefrom.rules.Verdict;
-import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /** What a code that a screen cannot take is answered with. */
 final class Refusal {
@@ -16,7 +16,7 @@ final class Refusal {
   /**
    * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
    */
-  static Answer of(Found found, String wanted) {
+  static ScreenAnswer of(CodeLookup found, String wanted) {
     return found.match(
         part -> answer(Cue.ASK, "a part's tag", wanted),
         card -> answer(Cue.ASK, "place card " + card.spot().figures(), wanted),
@@ -25,11 +25,12 @@ final class Refusal {
         refused -> answer(refused.verdict()));
   }
 
-  private static Answer answer(Verdict verdict) {
+  private static ScreenAnswer answer(Verdict verdict) {
     return answer(verdict.cue(), verdict.word(), verdict.words(PartNames.NUMBERS).told());
   }
 
-  private static Answer answer(Cue cue, String headline, String small) {
-    return new Answer(Optional.of(cue), headline, List.of(), small, Optional.empty(), Set.of());
+  private static ScreenAnswer answer(Cue cue, String headline, String small) {
+    return new ScreenAnswer(
+        Optional.of(cue), headline, List.of(), small, Optional.empty(), Set.of());
   }
 }

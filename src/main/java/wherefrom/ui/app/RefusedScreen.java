@@ -3,29 +3,29 @@ package wherefrom.ui.app;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /**
  * A code that was read and means nothing here. Its answer takes the whole screen, so that nothing
  * that was said of another part can be taken for it; the next scan goes on where this one was made.
  */
 public final class RefusedScreen implements Screen, Scannable {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Consumer<String> next;
   private final VBox view;
 
-  RefusedScreen(Desk desk, Answer answer, Consumer<String> next) {
-    this.desk = desk;
+  RefusedScreen(ScreenContext context, ScreenAnswer answer, Consumer<String> next) {
+    this.context = context;
     this.next = next;
-    AnswerCard card = new AnswerCard(desk.touch());
+    AnswerCard card = new AnswerCard(context.touch());
     card.show(answer);
     view =
         Panes.column(
-            desk.scale(),
+            context.scale(),
             card,
-            desk.touch().tag("OK", "or scan the next tag", desk.navigator()::back));
+            context.touch().tag("OK", "or scan the next tag", context.navigator()::back));
   }
 
   @Override
@@ -40,7 +40,7 @@ public final class RefusedScreen implements Screen, Scannable {
 
   @Override
   public void hidden() {
-    desk.sounds().hush();
+    context.sounds().hush();
   }
 
   @Override

@@ -1,7 +1,7 @@
 package wherefrom.ui.app;
 
 import java.util.Optional;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.rules.CodeVerdict;
 
 /**
@@ -10,13 +10,13 @@ import wherefrom.rules.CodeVerdict;
  * @param text sixteen digits as a rule; anything else as it came
  * @param found what it stands for in the open job; empty where none is open
  */
-public record Scanned(String text, Optional<Found> found) {
+public record Scanned(String text, Optional<CodeLookup> found) {
 
   /** What a person has to say first: the code may be another engine's. */
   Optional<CodeVerdict.AlsoFits> question() {
     return found.flatMap(
         what ->
-            what instanceof Found.Refused refused
+            what instanceof CodeLookup.Refused refused
                     && refused.verdict() instanceof CodeVerdict.AlsoFits question
                 ? Optional.of(question)
                 : Optional.empty());

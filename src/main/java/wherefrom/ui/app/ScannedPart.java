@@ -2,7 +2,7 @@ package wherefrom.ui.app;
 
 import java.util.Optional;
 import java.util.function.IntConsumer;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 
 /** The part whose tag was scanned, for screens that take nothing else. */
@@ -10,20 +10,20 @@ public final class ScannedPart {
   private ScannedPart() {}
 
   /** The part's item number; where the code is no part's tag, it is answered over the screen. */
-  public static Optional<Integer> find(Desk desk, String text, String wanted) {
-    Found found = new TagBook(desk.state(), desk.shelf()).find(text);
-    if (found instanceof Found.APart part) {
+  public static Optional<Integer> find(ScreenContext context, String text, String wanted) {
+    CodeLookup found = new TagBook(context.state(), context.shelf()).find(text);
+    if (found instanceof CodeLookup.APart part) {
       return Optional.of(part.part().part().item());
     }
-    desk.refuse(found, wanted);
+    context.refuse(found, wanted);
     return Optional.empty();
   }
 
   /** Asks for the six digits of a tag instead of a scan. */
-  public static void type(Desk desk, String wanted, IntConsumer done) {
+  public static void type(ScreenContext context, String wanted, IntConsumer done) {
     TypedCode.ask(
-        desk,
+        context,
         "The six digits on the tag.",
-        typed -> desk.attempt(() -> find(desk, typed, wanted).ifPresent(done::accept)));
+        typed -> context.attempt(() -> find(context, typed, wanted).ifPresent(done::accept)));
   }
 }

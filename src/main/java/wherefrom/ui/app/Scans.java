@@ -3,7 +3,7 @@ package wherefrom.ui.app;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
@@ -14,16 +14,16 @@ import wherefrom.parts.TagType;
  * it has been taken.
  */
 final class Scans {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Supplier<Screen> current;
   private final Runnable help;
 
   /**
    * @param help shows what to do now: its card does so on every screen
    */
-  Scans(Desk desk, Supplier<Screen> current, Runnable help) {
+  Scans(ScreenContext context, Supplier<Screen> current, Runnable help) {
     this.help = help;
-    this.desk = desk;
+    this.context = context;
     this.current = current;
   }
 
@@ -37,14 +37,14 @@ final class Scans {
     hand(text, TagCode.find(text), book -> book.find(text));
   }
 
-  private void hand(String text, Optional<TagCode> code, Function<TagBook, Found> look) {
-    desk.superseded();
+  private void hand(String text, Optional<TagCode> code, Function<TagBook, CodeLookup> look) {
+    context.superseded();
     if (code.filter(Scans::isHelp).isPresent() && !(current.get() instanceof HelpScreen)) {
       help.run();
     } else if (current.get() instanceof Scannable screen) {
-      hand(screen, TypedCode.lookUp(desk, text, look));
+      hand(screen, TypedCode.lookUp(context, text, look));
     } else {
-      desk.say("A tag was scanned, but this screen takes none.");
+      context.say("A tag was scanned, but this screen takes none.");
     }
   }
 
@@ -55,11 +55,11 @@ final class Scans {
 
   private void hand(Scannable screen, Scanned scanned) {
     TypedCode.settle(
-        desk,
+        context,
         scanned,
         sure -> {
-          desk.attempt(() -> screen.scan(sure));
-          desk.navigator().changed();
+          context.attempt(() -> screen.scan(sure));
+          context.navigator().changed();
         });
   }
 }

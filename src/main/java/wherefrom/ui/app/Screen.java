@@ -55,12 +55,12 @@ public interface Screen {
   }
 
   /** What the UNDO key would take back here, in few words. */
-  default String undoes(Desk desk) {
-    return UndoWords.next(desk.getJob());
+  default String undoes(ScreenContext context) {
+    return UndoWords.next(context.getJob());
   }
 
   /** What the UNDO key does here. */
-  default void undo(Desk desk) {
-    desk.takeBack();
+  default void undo(ScreenContext context) {
+    context.takeBack();
   }
 }

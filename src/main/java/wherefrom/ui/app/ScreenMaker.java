@@ -8,5 +8,5 @@ public interface ScreenMaker {
    *
    * @param item the part that the screen is about; 0 where none is meant
    */
-  Screen make(Desk desk, int item);
+  Screen make(ScreenContext context, int item);
 }

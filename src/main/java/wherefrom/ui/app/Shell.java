@@ -6,11 +6,11 @@ import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import javafx.scene.layout.StackPane;
-import wherefrom.job.ports.Equipment;
-import wherefrom.ui.controls.Answer;
+import wherefrom.job.ports.Services;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /** The window's contents: its frame with the screen that is up, and the way between screens. */
-public final class Shell extends StackPane implements Front {
+public final class Shell extends StackPane implements WindowFrame {
   /** Nobody has read a sentence so soon: it may well be about the way to the next screen. */
   private static final long UNREAD_NANOS = 1_000_000_000L;
 
@@ -18,7 +18,7 @@ public final class Shell extends StackPane implements Front {
   private static final double MIDDLE = 1.5;
 
   private final Map<ScreenId, ScreenMaker> screens;
-  private final Desk desk;
+  private final ScreenContext context;
   private final KeyFilter keys;
   private final PictureDrop pictures;
   private final CameraSide camera;
@@ -40,25 +40,26 @@ public final class Shell extends StackPane implements Front {
   public Shell(
       Map<ScreenId, ScreenMaker> screens,
       LiveCamera.Maker cameras,
-      Equipment equipment,
+      Services services,
       LongSupplier nanos,
       Sounds sounds,
       Executor workers) {
     this.screens = Map.copyOf(screens);
-    this.desk = new Desk(equipment, nanos, sounds, workers, this, equipment.settings().load());
-    this.scans = new Scans(desk, this::current, this::help);
+    this.context =
+        new ScreenContext(services, nanos, sounds, workers, this, services.settings().load());
+    this.scans = new Scans(context, this::current, this::help);
     this.walk = new FocusWalk(this);
     Steering steering = new Steering(walk, this::current, this::back, this::help, this);
-    this.keys = new KeyFilter(desk, this::current, scans, walk, steering);
-    this.pictures = new PictureDrop(desk, scans);
+    this.keys = new KeyFilter(context, this::current, scans, walk, steering);
+    this.pictures = new PictureDrop(context, scans);
     pictures.attach(this);
-    this.camera = new CameraSide(desk, this::current, scans, cameras);
-    this.railKeys = new RailKeys(desk, camera, this::turnCamera, this::help);
-    this.dress = new WindowDress(this, desk, walk, this::rail, this::refit);
-    desk.touch().beforeEach(this::turned);
+    this.camera = new CameraSide(context, this::current, scans, cameras);
+    this.railKeys = new RailKeys(context, camera, this::turnCamera, this::help);
+    this.dress = new WindowDress(this, context, walk, this::rail, this::refit);
+    context.touch().beforeEach(this::turned);
     dress.put(this::told);
     push(maker(ScreenId.JOBS, 0));
-    List<String> faults = equipment.settings().faults();
+    List<String> faults = services.settings().faults();
     if (!faults.isEmpty()) {
       say(String.join(" ", faults));
     }
@@ -66,7 +67,7 @@ public final class Shell extends StackPane implements Front {
 
   private Rail rail() {
     return new Rail(
-        desk.touch(), this::undo, others -> open(() -> new RestOfRailScreen(desk, others)));
+        context.touch(), this::undo, others -> open(() -> new RestOfRailScreen(context, others)));
   }
 
   private void told(TitleRow title) {
@@ -84,8 +85,8 @@ public final class Shell extends StackPane implements Front {
     dress.systemLook(dark);
   }
 
-  public Desk desk() {
-    return desk;
+  public ScreenContext context() {
+    return context;
   }
 
   /** Takes the keys of the window. */
@@ -113,11 +114,11 @@ public final class Shell extends StackPane implements Front {
     if (maker == null) {
       throw new IllegalStateException("no such screen: " + id);
     }
-    return () -> maker.make(desk, item);
+    return () -> maker.make(context, item);
   }
 
   private void push(Supplier<? extends Screen> maker) {
-    desk.letters(set());
+    context.letters(set());
     stack.push(maker, set());
     turned();
     up();
@@ -125,12 +126,12 @@ public final class Shell extends StackPane implements Front {
 
   /** The size of letters that the person has set, as a factor. */
   private double set() {
-    return desk.settings().textPercent() / 100.0;
+    return context.settings().textPercent() / 100.0;
   }
 
   /** A sentence is about what was done last, on the screen on which it came up. */
   private void turned() {
-    boolean unread = !message().isEmpty() && desk.nanos().getAsLong() - saidAt < UNREAD_NANOS;
+    boolean unread = !message().isEmpty() && context.nanos().getAsLong() - saidAt < UNREAD_NANOS;
     if (!unread) {
       dress.title().say("");
     }
@@ -139,7 +140,7 @@ public final class Shell extends StackPane implements Front {
   private void help() {
     Screen about = current();
     String said = saidLast;
-    open(() -> new HelpScreen(desk, about, said, this::scanAgain));
+    open(() -> new HelpScreen(context, about, said, this::scanAgain));
   }
 
   private void up() {
@@ -147,8 +148,8 @@ public final class Shell extends StackPane implements Front {
     if (dress.letters() != set()) {
       dress.reframe(set(), this::told);
     }
-    desk.letters(stack.letters());
-    desk.touch().settle();
+    context.letters(stack.letters());
+    context.touch().settle();
     arrange();
     Screen screen = current();
     screen.shown();
@@ -168,7 +169,7 @@ public final class Shell extends StackPane implements Front {
     if (letters > 1 && !dress.frame().fits()) {
       double smaller = letters > MIDDLE ? MIDDLE : 1;
       down();
-      desk.letters(smaller);
+      context.letters(smaller);
       stack.remakeTop(smaller);
       up();
     } else if (dress.letters() > 1 && !dress.frame().fits()) {
@@ -203,13 +204,13 @@ public final class Shell extends StackPane implements Front {
   public void close() {
     down();
     camera.stop();
-    desk.closeJob();
-    desk.copying().finish();
+    context.closeJob();
+    context.copying().finish();
   }
 
   /** To be called every now and then: nobody may have worked for a while. */
   public void idle() {
-    desk.copying().idle();
+    context.copying().idle();
   }
 
   @Override
@@ -219,7 +220,7 @@ public final class Shell extends StackPane implements Front {
     dress.title().work(works.newest());
     if (offered != works.stoppable().isPresent()) {
       label();
-      desk.touch().settle();
+      context.touch().settle();
     }
   }
 
@@ -279,13 +280,13 @@ public final class Shell extends StackPane implements Front {
   @Override
   public void home() {
     down();
-    stack.keep(desk.job().isPresent() ? 1 : 0);
-    push(maker(desk.job().isPresent() ? ScreenId.JOB_HOME : ScreenId.JOBS, 0));
+    stack.keep(context.job().isPresent() ? 1 : 0);
+    push(maker(context.job().isPresent() ? ScreenId.JOB_HOME : ScreenId.JOBS, 0));
   }
 
   @Override
   public void jobs() {
-    desk.closeJob();
+    context.closeJob();
     home();
   }
 
@@ -300,14 +301,14 @@ public final class Shell extends StackPane implements Front {
   }
 
   private void undo() {
-    current().undo(desk);
-    desk.touch().once();
+    current().undo(context);
+    context.touch().once();
     changed();
   }
 
   @Override
   public void say(String sentence) {
-    saidAt = desk.nanos().getAsLong();
+    saidAt = context.nanos().getAsLong();
     saidLast = sentence;
     dress.title().say(sentence);
     label();
@@ -319,9 +320,9 @@ public final class Shell extends StackPane implements Front {
   }
 
   @Override
-  public void refuse(Answer answer) {
-    answer.cue().ifPresent(desk.sounds()::play);
-    open(() -> new RefusedScreen(desk, answer, this::scanAgain));
+  public void refuse(ScreenAnswer answer) {
+    answer.cue().ifPresent(context.sounds()::play);
+    open(() -> new RefusedScreen(context, answer, this::scanAgain));
   }
 
   /** The next scan is the business of the screen that was up before the refusal. */
@@ -334,7 +335,7 @@ public final class Shell extends StackPane implements Front {
   public void rescale() {
     down();
     camera.rescale();
-    desk.touch().beforeEach(this::turned);
+    context.touch().beforeEach(this::turned);
     dress.reframe(set(), this::told);
     stack.remake(set());
     up();

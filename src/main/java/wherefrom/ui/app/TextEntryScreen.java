@@ -9,7 +9,7 @@ import wherefrom.ui.controls.Panes;
 public final class TextEntryScreen implements Screen, Typable {
   private static final int MOST = 120;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final String title;
   private final Consumer<String> done;
   private final LetterBoard board;
@@ -18,8 +18,9 @@ public final class TextEntryScreen implements Screen, Typable {
   /**
    * @param done is given the words when Done is pressed; Back leaves without
    */
-  public TextEntryScreen(Desk desk, String title, String initial, Consumer<String> done) {
-    this(desk, title, initial, done, false);
+  public TextEntryScreen(
+      ScreenContext context, String title, String initial, Consumer<String> done) {
+    this(context, title, initial, done, false);
   }
 
   /**
@@ -28,19 +29,19 @@ public final class TextEntryScreen implements Screen, Typable {
    * @param done is given the words when Done or Back is pressed, or another screen comes up
    */
   public static TextEntryScreen keeping(
-      Desk desk, String title, String initial, Consumer<String> done) {
-    return new TextEntryScreen(desk, title, initial, done, true);
+      ScreenContext context, String title, String initial, Consumer<String> done) {
+    return new TextEntryScreen(context, title, initial, done, true);
   }
 
   private TextEntryScreen(
-      Desk desk, String title, String initial, Consumer<String> done, boolean keeping) {
-    this.desk = desk;
+      ScreenContext context, String title, String initial, Consumer<String> done, boolean keeping) {
+    this.context = context;
     this.keeping = keeping;
     this.title = title;
     this.done = done;
-    board = Panes.grow(new LetterBoard(desk.touch(), title, initial, MOST));
-    board.back(desk.touch().key("Back", desk.navigator()::back));
-    board.done(desk.touch().tag("Done", "", this::enter));
+    board = Panes.grow(new LetterBoard(context.touch(), title, initial, MOST));
+    board.back(context.touch().key("Back", context.navigator()::back));
+    board.done(context.touch().tag("Done", "", this::enter));
   }
 
   @Override
@@ -76,7 +77,7 @@ public final class TextEntryScreen implements Screen, Typable {
 
   @Override
   public void enter() {
-    desk.navigator().back();
+    context.navigator().back();
     if (!keeping) {
       done.accept(board.typed().strip());
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.rules.CodeVerdict;
 
@@ -17,27 +17,29 @@ public final class TypedCode {
    *
    * @param taker is given them, or the tag's sixteen digits where the person had to confirm
    */
-  public static void ask(Desk desk, String question, Consumer<String> taker) {
-    look(desk, question, sure -> taker.accept(sure.text()));
+  public static void ask(ScreenContext context, String question, Consumer<String> taker) {
+    look(context, question, sure -> taker.accept(sure.text()));
   }
 
   /** The same; the taker is given what was found, too. */
-  public static void look(Desk desk, String question, Consumer<Scanned> taker) {
-    desk.navigator()
+  public static void look(ScreenContext context, String question, Consumer<Scanned> taker) {
+    context
+        .navigator()
         .open(
             () ->
                 NumberEntryScreen.digits(
-                    desk,
+                    context,
                     "Type a code",
                     question,
                     6,
-                    typed -> settle(desk, lookUp(desk, typed, book -> book.find(typed)), taker)));
+                    typed ->
+                        settle(context, lookUp(context, typed, book -> book.find(typed)), taker)));
   }
 
   /** Goes on with the digits of a code that a person has begun to type. */
-  static void begun(Desk desk, String digits, Consumer<String> taker) {
-    ask(desk, "The six digits on the tag.", taker);
-    if (desk.navigator().current() instanceof Typable pad) {
+  static void begun(ScreenContext context, String digits, Consumer<String> taker) {
+    ask(context, "The six digits on the tag.", taker);
+    if (context.navigator().current() instanceof Typable pad) {
       digits.codePoints().mapToObj(Character::toString).forEach(pad::type);
     }
   }
@@ -45,43 +47,45 @@ public final class TypedCode {
   /**
    * Hands a code on; where it may be another engine's, only once the person said that it is not.
    */
-  public static void settle(Desk desk, String code, Consumer<String> taker) {
-    Scanned scanned = lookUp(desk, code, book -> book.find(code));
-    settle(desk, scanned, sure -> taker.accept(sure.text()));
+  public static void settle(ScreenContext context, String code, Consumer<String> taker) {
+    Scanned scanned = lookUp(context, code, book -> book.find(code));
+    settle(context, scanned, sure -> taker.accept(sure.text()));
   }
 
   /** Looks a code up in the open job. */
-  static Scanned lookUp(Desk desk, String text, Function<TagBook, Found> look) {
+  static Scanned lookUp(ScreenContext context, String text, Function<TagBook, CodeLookup> look) {
     return new Scanned(
-        text, desk.job().map(job -> look.apply(new TagBook(job.state(), desk.shelf()))));
+        text, context.job().map(job -> look.apply(new TagBook(job.state(), context.shelf()))));
   }
 
   /** The same of a code that was looked up. */
-  static void settle(Desk desk, Scanned scanned, Consumer<Scanned> taker) {
+  static void settle(ScreenContext context, Scanned scanned, Consumer<Scanned> taker) {
     scanned
         .question()
-        .ifPresentOrElse(asked -> ask(desk, asked, taker), () -> taker.accept(scanned));
+        .ifPresentOrElse(asked -> ask(context, asked, taker), () -> taker.accept(scanned));
   }
 
-  private static void ask(Desk desk, CodeVerdict.AlsoFits asked, Consumer<Scanned> taker) {
+  private static void ask(
+      ScreenContext context, CodeVerdict.AlsoFits asked, Consumer<Scanned> taker) {
     List<Choice<String>> choices = new ArrayList<>();
     asked
         .here()
         .forEach((digits, words) -> choices.add(new Choice<>(digits, "Yes, this engine's", words)));
     choices.add(new Choice<>("", "No, or not sure", "then scan the tag"));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk, asked.sentence(), choices, digits -> take(desk, digits, taker)));
+                    context, asked.sentence(), choices, digits -> take(context, digits, taker)));
   }
 
-  private static void take(Desk desk, String digits, Consumer<Scanned> taker) {
+  private static void take(ScreenContext context, String digits, Consumer<Scanned> taker) {
     if (digits.isEmpty()) {
-      desk.say("Nothing was recorded. Scan the tag.");
+      context.say("Nothing was recorded. Scan the tag.");
     } else {
-      taker.accept(lookUp(desk, digits, book -> book.find(digits)));
+      taker.accept(lookUp(context, digits, book -> book.find(digits)));
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

@@ -13,7 +13,7 @@ final class WindowDress {
   private static final String LOOKS = "/wherefrom/ui/wherefrom.css";
 
   private final Pane window;
-  private final Desk desk;
+  private final ScreenContext context;
   private final FocusWalk walk;
   private final Supplier<Rail> rails;
   private final Runnable resized;
@@ -28,9 +28,10 @@ final class WindowDress {
    * @param rails makes the rail in the letters of the moment
    * @param resized is run after the window got another size
    */
-  WindowDress(Pane window, Desk desk, FocusWalk walk, Supplier<Rail> rails, Runnable resized) {
+  WindowDress(
+      Pane window, ScreenContext context, FocusWalk walk, Supplier<Rail> rails, Runnable resized) {
     this.window = window;
-    this.desk = desk;
+    this.context = context;
     this.walk = walk;
     this.rails = rails;
     this.resized = resized;
@@ -38,10 +39,10 @@ final class WindowDress {
     window
         .getStylesheets()
         .add(Objects.requireNonNull(WindowDress.class.getResource(LOOKS)).toExternalForm());
-    letters = desk.scale().textFactor();
-    title = new TitleRow(desk.touch());
+    letters = context.scale().textFactor();
+    title = new TitleRow(context.touch());
     rail = rails.get();
-    frame = new Frame(desk.touch(), rail, title);
+    frame = new Frame(context.touch(), rail, title);
   }
 
   TitleRow title() {
@@ -68,21 +69,21 @@ final class WindowDress {
   /** The frame with letters of another size; what it says stays. */
   void reframe(double factor, Consumer<TitleRow> told) {
     String said = title.said();
-    double before = desk.scale().textFactor();
-    desk.letters(factor);
+    double before = context.scale().textFactor();
+    context.letters(factor);
     letters = factor;
-    title = new TitleRow(desk.touch());
+    title = new TitleRow(context.touch());
     rail = rails.get();
-    frame = new Frame(desk.touch(), rail, title);
+    frame = new Frame(context.touch(), rail, title);
     put(told);
     frame.resize(window.getWidth(), window.getHeight());
     title.say(said);
-    desk.letters(before);
+    context.letters(before);
   }
 
   /** Takes the colors that the settings say. */
   void look() {
-    WindowLook.put(window, desk.settings().look(), systemDark);
+    WindowLook.put(window, context.settings().look(), systemDark);
   }
 
   /** Says whether the system is set to dark colors. */
@@ -93,7 +94,7 @@ final class WindowDress {
 
   /** What stands round the screen, as things are now. */
   void label(Screen screen, int depth, RailKeys keys, RunningWorks works) {
-    boolean onJob = screen.onJob() && desk.job().isPresent();
+    boolean onJob = screen.onJob() && context.job().isPresent();
     if (screen.onJob() && !onJob) {
       // The job is being closed under it.
       return;
@@ -102,11 +103,11 @@ final class WindowDress {
     title.work(works.newest());
     rail.show(
         keys.of(screen, depth, title.isCut(), works.stoppable()),
-        onJob ? Optional.of(screen.undoes(desk)) : Optional.empty());
+        onJob ? Optional.of(screen.undoes(context)) : Optional.empty());
   }
 
   private String name() {
-    OpenJob open = desk.getJob();
+    OpenJob open = context.getJob();
     return open.condition().writable() ? open.state().name() : "for reading only";
   }
 }

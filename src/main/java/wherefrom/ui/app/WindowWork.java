@@ -29,12 +29,12 @@ public abstract class WindowWork {
 
   private static final Logger LOGGER = Logger.getLogger("wherefrom");
 
-  private final Front front;
+  private final WindowFrame front;
   private final Executor workers;
   private final LongWorks works;
   private final Lock cameraTurn = new ReentrantLock();
 
-  WindowWork(Front front, LongSupplier nanos, Executor workers) {
+  WindowWork(WindowFrame front, LongSupplier nanos, Executor workers) {
     this.front = front;
     this.workers = workers;
     this.works = new LongWorks(front, nanos);

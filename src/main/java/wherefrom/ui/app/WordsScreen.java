@@ -11,8 +11,8 @@ public final class WordsScreen extends ListPage {
 
   private final List<Line> lines;
 
-  public WordsScreen(Desk desk, String title, List<Line> lines) {
-    super(desk, title);
+  public WordsScreen(ScreenContext context, String title, List<Line> lines) {
+    super(context, title);
     this.lines = List.copyOf(lines);
   }
 

@@ -9,18 +9,18 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.engine.EngineIndex;
 
 /** The kind that the bench shows, on the engine: a tap does what a scan of the part would. */
 final class BenchIndex implements EngineIndex {
-  private final Desk desk;
+  private final ScreenContext context;
   private final BenchMapModel model;
   private final PartKind kind;
   private final Consumer<Optional<Cue>> answered;
 
-  BenchIndex(Desk desk, BenchMapModel model, Consumer<Optional<Cue>> answered) {
-    this.desk = desk;
+  BenchIndex(ScreenContext context, BenchMapModel model, Consumer<Optional<Cue>> answered) {
+    this.context = context;
     this.model = model;
     this.kind = model.kind();
     this.answered = answered;
@@ -38,7 +38,7 @@ final class BenchIndex implements EngineIndex {
 
   @Override
   public Collection<Place> places() {
-    return desk.state().places();
+    return context.state().places();
   }
 
   @Override

@@ -16,9 +16,9 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.PlaceState;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
-import wherefrom.job.tags.Found;
+import wherefrom.job.handling.HandlingOutcome;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
@@ -51,7 +51,7 @@ final class BenchMapModel {
   private int basket = 1;
   private PartKind kind;
   private Optional<Integer> opened = Optional.empty();
-  private Optional<Found> refused = Optional.empty();
+  private Optional<CodeLookup> refused = Optional.empty();
   private String said = "";
 
   BenchMapModel(OpenJob job, JobNames names) {
@@ -88,8 +88,8 @@ final class BenchMapModel {
   }
 
   /** The code that stands for nothing here and is to be answered; asked once. */
-  Optional<Found> takeRefused() {
-    Optional<Found> found = refused;
+  Optional<CodeLookup> takeRefused() {
+    Optional<CodeLookup> found = refused;
     refused = Optional.empty();
     return found;
   }
@@ -248,7 +248,7 @@ final class BenchMapModel {
 
   /** Takes a scanned or typed code and says what to sound. */
   Optional<Cue> scan(String code) {
-    Found found = new TagBook(state(), names).find(code);
+    CodeLookup found = new TagBook(state(), names).find(code);
     return found.match(
         part -> take(part.part()),
         spot -> scanned(spot.spot()),
@@ -263,12 +263,12 @@ final class BenchMapModel {
     return Place.canLive(before, spot) ? tapAs(before, spot) : tap(spot);
   }
 
-  private Optional<Cue> scanned(Found.ABasket chosen) {
+  private Optional<Cue> scanned(CodeLookup.ABasket chosen) {
     wash(chosen.number());
     return Optional.empty();
   }
 
-  private Optional<Cue> refuse(Found found) {
+  private Optional<Cue> refuse(CodeLookup found) {
     refused = Optional.of(found);
     said = "";
     return Optional.empty();
@@ -296,8 +296,9 @@ final class BenchMapModel {
     }
     Handling handling = new Handling(job);
     boolean back = part.where() == Whereabouts.WASHING;
-    Handled done = back ? handling.backFromWashing(item) : handling.offForWashing(item, basket);
-    if (done instanceof Handled.Refused refused) {
+    HandlingOutcome done =
+        back ? handling.backFromWashing(item) : handling.offForWashing(item, basket);
+    if (done instanceof HandlingOutcome.Refused refused) {
       said = refused.sentence();
       return Optional.of(Cue.ASK);
     }

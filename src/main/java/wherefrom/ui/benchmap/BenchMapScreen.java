@@ -11,18 +11,18 @@ import wherefrom.drawing.Holder;
 import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
 import wherefrom.job.Caution;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.TypedCode;
@@ -53,24 +53,24 @@ public final class BenchMapScreen implements Screen, Scannable {
   /** Two places beside each other. */
   private static final double HOLDERS_MM = 55.5;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final BenchMapModel model;
   private final VBox view;
   private EnginePages pages;
   private EngineView engine;
   private PartKind drawnKind;
 
-  public BenchMapScreen(Desk desk) {
-    this.desk = desk;
-    model = new BenchMapModel(desk.getJob(), desk.shelf());
-    view = Panes.column(desk.scale());
+  public BenchMapScreen(ScreenContext context) {
+    this.context = context;
+    model = new BenchMapModel(context.getJob(), context.shelf());
+    view = Panes.column(context.scale());
     pages = pages();
     engine = pages.view();
     drawnKind = model.kind();
   }
 
   private EnginePages pages() {
-    return new EnginePages(desk, new BenchIndex(desk, model, this::answer));
+    return new EnginePages(context, new BenchIndex(context, model, this::answer));
   }
 
   @Override
@@ -90,7 +90,7 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   @Override
   public void hidden() {
-    desk.sounds().hush();
+    context.sounds().hush();
   }
 
   @Override
@@ -104,27 +104,27 @@ public final class BenchMapScreen implements Screen, Scannable {
   }
 
   private void answer(Optional<Cue> cue) {
-    cue.ifPresent(desk.sounds()::play);
+    cue.ifPresent(context.sounds()::play);
     Optional<Integer> opened = model.takeOpened();
-    Optional<Found> refused = model.takeRefused();
+    Optional<CodeLookup> refused = model.takeRefused();
     if (refused.isPresent()) {
-      desk.refuse(refused.get(), "");
+      context.refuse(refused.get(), "");
     } else if (opened.isPresent()) {
-      desk.navigator().show(ScreenId.PART, opened.get());
+      context.navigator().show(ScreenId.PART, opened.get());
     } else {
       told();
-      desk.navigator().changed();
+      context.navigator().changed();
     }
   }
 
   private void told() {
     if (!model.said().isEmpty()) {
-      desk.say(model.said());
+      context.say(model.said());
     }
   }
 
   private Layout layout() {
-    return desk.state().layout();
+    return context.state().layout();
   }
 
   private void draw() {
@@ -134,8 +134,8 @@ public final class BenchMapScreen implements Screen, Scannable {
       drawnKind = model.kind();
     }
     pages.show(engine);
-    EngineBeside middle = new EngineBeside(desk.scale(), engine, holders(), HOLDERS_MM);
-    if (desk.touch().isLarge()) {
+    EngineBeside middle = new EngineBeside(context.scale(), engine, holders(), HOLDERS_MM);
+    if (context.touch().isLarge()) {
       view.getChildren().setAll(keysWhereLarge(), middle);
     } else {
       view.getChildren().setAll(kinds(), middle, keys());
@@ -144,33 +144,33 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   private Tiles kinds() {
     return KindKey.row(
-        desk.touch(), layout(), model.kinds(), Optional.of(model.kind()), this::show);
+        context.touch(), layout(), model.kinds(), Optional.of(model.kind()), this::show);
   }
 
   /** Large words leave no room for the kinds' shapes and the row of keys. */
   private Tiles keysWhereLarge() {
     String plural = Words.capital(model.kind().plural());
     return Tiles.row(
-        desk.scale(),
-        desk.touch().key(plural, this::chooseKind),
-        desk.touch().key("Do more", () -> more(ways())));
+        context.scale(),
+        context.touch().key(plural, this::chooseKind),
+        context.touch().key("Do more", () -> more(ways())));
   }
 
   private void chooseKind() {
     List<Choice<PartKind>> kinds =
         model.kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Bench", kinds, this::show));
+    context.navigator().open(() -> new ChoiceScreen<>(context, "Bench", kinds, this::show));
   }
 
   private Tiles holders() {
     List<Node> plates = new ArrayList<>();
     Arrays.stream(Holder.values()).map(this::holder).forEach(plates::add);
-    return new Tiles(desk.scale(), 2, Scale.GAP_MM, plates);
+    return new Tiles(context.scale(), 2, Scale.GAP_MM, plates);
   }
 
   private HolderKey holder(Holder holder) {
     int many = model.lying(holder).size();
-    return HolderKey.of(desk.touch(), layout(), model.kind(), holder, many, () -> list(holder));
+    return HolderKey.of(context.touch(), layout(), model.kind(), holder, many, () -> list(holder));
   }
 
   private void list(Holder holder) {
@@ -181,24 +181,24 @@ public final class BenchMapScreen implements Screen, Scannable {
   }
 
   private void list(String title, String none, java.util.function.Supplier<List<Place>> places) {
-    EngineIndex index = new BenchIndex(desk, model, this::answer);
+    EngineIndex index = new BenchIndex(context, model, this::answer);
     String capital = Words.capital(title);
-    desk.navigator().open(() -> new PlaceListScreen(desk, index, capital, none, places));
+    context.navigator().open(() -> new PlaceListScreen(context, index, capital, none, places));
   }
 
   private Tiles keys() {
     TouchKey[] keys = ways().stream().map(way -> key(way)).toArray(TouchKey[]::new);
-    return Tiles.row(desk.scale(), keys);
+    return Tiles.row(context.scale(), keys);
   }
 
   private TouchKey key(Way way) {
-    return desk.touch().key(way.words(), way.act());
+    return context.touch().key(way.words(), way.act());
   }
 
   private List<Way> ways() {
     List<Way> ways = new ArrayList<>();
     Way type = new Way("Type code", this::typeCode);
-    Way tray = new Way("Check tray", () -> TrayTaking.ask(desk, TrayPurpose.CHECK));
+    Way tray = new Way("Check tray", () -> TrayTaking.ask(context, TrayPurpose.CHECK));
     if (model.mode() == BenchMapModel.Mode.WASH) {
       ways.add(new Way("Washing: done", this::washed));
       ways.add(new Way("Cautions", this::cautions));
@@ -207,7 +207,7 @@ public final class BenchMapScreen implements Screen, Scannable {
     }
     ways.addAll(List.of(new Way("To wash", this::washing), tray, type));
     ways.add(new Way("Debris", this::debris));
-    ways.add(new Way("Photos", () -> PhotoIndex.open(desk)));
+    ways.add(new Way("Photos", () -> PhotoIndex.open(context)));
     if (model.flags() > 0) {
       String flags = model.flags() + " not mated";
       ways.add(new Way(flags, this::notMated));
@@ -218,7 +218,7 @@ public final class BenchMapScreen implements Screen, Scannable {
   private void more(List<Way> ways) {
     List<Choice<Runnable>> choices = new ArrayList<>();
     ways.forEach(way -> choices.add(new Choice<>(way.act(), way.words(), "")));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Bench", choices, Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, "Bench", choices, Runnable::run));
   }
 
   private void notMated() {
@@ -228,20 +228,21 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   private void show(PartKind kind) {
     model.show(kind);
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void washed() {
     model.look();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void washing() {
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 NumberEntryScreen.digits(
-                    desk,
+                    context,
                     "To wash",
                     "The basket's number. Or go back and scan the basket's tag.",
                     3,
@@ -252,24 +253,24 @@ public final class BenchMapScreen implements Screen, Scannable {
     int number = typed.isEmpty() ? 0 : Integer.parseInt(typed);
     if (number > 0) {
       model.wash(number);
-      desk.say(model.prompt());
+      context.say(model.prompt());
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void debris() {
-    desk.navigator().open(() -> new DebrisScreen(desk));
+    context.navigator().open(() -> new DebrisScreen(context));
   }
 
   private void cautions() {
-    desk.navigator().open(() -> new CautionScreen(desk, Caution.atWashing()));
+    context.navigator().open(() -> new CautionScreen(context, Caution.atWashing()));
   }
 
   private void typeCode() {
     TypedCode.ask(
-        desk,
+        context,
         "The six digits on the tag.",
-        digits -> desk.attempt(() -> answer(model.scan(digits))));
+        digits -> context.attempt(() -> answer(model.scan(digits))));
   }
 
   @Override
@@ -288,6 +289,6 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   /** The whole engine, all kinds. */
   private void engine() {
-    PartIndex.pages(desk).open(View.ABOVE);
+    PartIndex.pages(context).open(View.ABOVE);
   }
 }

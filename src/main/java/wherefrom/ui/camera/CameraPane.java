@@ -14,8 +14,8 @@ import wherefrom.job.reader.LiveReader;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.reader.Unread;
 import wherefrom.parts.TagCode;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.LiveCamera;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 
@@ -24,7 +24,7 @@ import wherefrom.ui.controls.Panes;
  * screen comes up and stop it when the screen goes.
  */
 public final class CameraPane extends VBox implements LiveCamera {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Listener listener;
   private final Preview preview = new Preview();
   private final FitText hint;
@@ -34,11 +34,11 @@ public final class CameraPane extends VBox implements LiveCamera {
   private @Nullable LiveReader followed;
 
   /** Makes the pane, not yet running. */
-  public CameraPane(Desk desk, Listener listener) {
-    super(desk.scale().px(1));
-    this.desk = desk;
+  public CameraPane(ScreenContext context, Listener listener) {
+    super(context.scale().px(1));
+    this.context = context;
     this.listener = listener;
-    hint = Panes.grow(desk.touch().text("").align(Pos.TOP_LEFT));
+    hint = Panes.grow(context.touch().text("").align(Pos.TOP_LEFT));
     getChildren().addAll(preview, hint);
     getStyleClass().add("camera");
     Panes.grow(this);
@@ -54,11 +54,11 @@ public final class CameraPane extends VBox implements LiveCamera {
     stop();
     hint.setWords("The camera is being opened.");
     show(true);
-    CameraFeed started = new CameraFeed(desk.equipment().cameras(), desk.cameraTurn());
+    CameraFeed started = new CameraFeed(context.services().cameras(), context.cameraTurn());
     feed = started;
-    String id = desk.settings().camera();
-    List<TagCode> now = desk.issued();
-    desk.background(() -> run(started, id, now), ended -> ended(started, ended));
+    String id = context.settings().camera();
+    List<TagCode> now = context.issued();
+    context.background(() -> run(started, id, now), ended -> ended(started, ended));
   }
 
   /** A camera that fails says so here, beside the work, and not over it. */
@@ -80,7 +80,7 @@ public final class CameraPane extends VBox implements LiveCamera {
     if (before != null && now.equals(issued)) {
       return before;
     }
-    LiveReader fresh = desk.equipment().reader().live(now);
+    LiveReader fresh = context.services().reader().live(now);
     issued = now;
     followed = fresh;
     return fresh;

@@ -13,29 +13,31 @@ import wherefrom.rules.consequence.Reach;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.EngineSide;
 
 /** Asks what is changed, where and by how much, one question at a time, then shows the change. */
 final class ChangeQuestions {
-  private final Desk desk;
+  private final ScreenContext context;
 
-  ChangeQuestions(Desk desk) {
-    this.desk = desk;
+  ChangeQuestions(ScreenContext context) {
+    this.context = context;
   }
 
   private Layout layout() {
-    return desk.state().layout();
+    return context.state().layout();
   }
 
   void ask(ChangesModel.Group group) {
     List<Choice<ChangeKind>> kinds =
-        new ChangesModel(desk.getJob())
+        new ChangesModel(context.getJob())
             .kinds(group).stream()
                 .map(kind -> new Choice<>(kind, Words.capital(kind.words()), ""))
                 .toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, group.question(), kinds, this::askWhere));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, group.question(), kinds, this::askWhere));
   }
 
   private void askWhere(ChangeKind kind) {
@@ -52,15 +54,16 @@ final class ChangeQuestions {
   /** A place is a kind at a spot: first the kind, then the spot. */
   private void askKind(ChangeKind kind) {
     List<Choice<PartKind>> kinds =
-        desk.state().kinds().stream()
+        context.state().kinds().stream()
             .sorted()
             .map(each -> new Choice<>(each, Words.capital(each.word()), ""))
             .toList();
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     "Which kind of part?",
                     kinds,
                     each ->
@@ -74,11 +77,11 @@ final class ChangeQuestions {
   private void pick(
       ChangeKind kind, EngineSide side, List<WhereRows.Row> rows, Consumer<String> done) {
     String title = Words.capital(kind.words()) + ": where?";
-    desk.navigator().open(() -> new WhereScreen(desk, title, side, rows, done));
+    context.navigator().open(() -> new WhereScreen(context, title, side, rows, done));
   }
 
   private void askSize(ChangeKind kind, String where) {
-    boolean inch = desk.state().units() == UnitSystem.INCH;
+    boolean inch = context.state().units() == UnitSystem.INCH;
     List<String> steps = UsualSizes.steps(kind, inch);
     if (steps.isEmpty()) {
       show(kind, where, "");
@@ -90,11 +93,12 @@ final class ChangeQuestions {
       String words = step.equals(UsualSizes.OTHER) ? "Another figure" : step;
       choices.add(new Choice<>(step, words, ""));
     }
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     UsualSizes.question(kind),
                     choices,
                     size -> sized(kind, where, size, inch)));
@@ -106,11 +110,12 @@ final class ChangeQuestions {
       return;
     }
     String unit = inch ? "in" : "mm";
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 NumberEntryScreen.size(
-                    desk,
+                    context,
                     UsualSizes.question(kind),
                     "In " + (inch ? "inches" : "millimeters") + ".",
                     7,
@@ -123,6 +128,6 @@ final class ChangeQuestions {
 
   private void show(ChangeKind kind, String where, String detail) {
     Change change = new Change(kind, where, detail);
-    desk.navigator().open(() -> ChangeScreen.fresh(desk, change));
+    context.navigator().open(() -> ChangeScreen.fresh(context, change));
   }
 }

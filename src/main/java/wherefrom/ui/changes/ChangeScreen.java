@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import javafx.scene.layout.Region;
-import wherefrom.job.change.Plan;
+import wherefrom.job.change.PlannedChange;
 import wherefrom.rules.consequence.Change;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.TagKey;
 
@@ -21,16 +21,16 @@ public final class ChangeScreen extends ListPage {
   private final String standing;
   private boolean offersWork;
 
-  private ChangeScreen(Desk desk, Change change, String standing) {
-    super(desk, Words.capital(change.words()));
+  private ChangeScreen(ScreenContext context, Change change, String standing) {
+    super(context, Words.capital(change.words()));
     this.change = change;
     this.standing = standing;
-    model = new ChangesModel(desk.getJob());
+    model = new ChangesModel(context.getJob());
   }
 
   /** A change that nothing is recorded of yet. */
-  public static ChangeScreen fresh(Desk desk, Change change) {
-    ChangeScreen screen = new ChangeScreen(desk, change, "not recorded yet");
+  public static ChangeScreen fresh(ScreenContext context, Change change) {
+    ChangeScreen screen = new ChangeScreen(context, change, "not recorded yet");
     if (ChangesModel.isFinding(change)) {
       screen.offer("Record it", "this then follows", model -> model.make(change));
     } else {
@@ -43,8 +43,8 @@ public final class ChangeScreen extends ListPage {
     return screen;
   }
 
-  public static ChangeScreen planned(Desk desk, Plan plan) {
-    ChangeScreen screen = new ChangeScreen(desk, plan.change(), "only a plan");
+  public static ChangeScreen planned(ScreenContext context, PlannedChange plan) {
+    ChangeScreen screen = new ChangeScreen(context, plan.change(), "only a plan");
     screen.offer(
         "It is done",
         "all this then follows",
@@ -55,8 +55,8 @@ public final class ChangeScreen extends ListPage {
   }
 
   /** A change that was recorded. */
-  public static ChangeScreen made(Desk desk, Change change) {
-    return new ChangeScreen(desk, change, "recorded");
+  public static ChangeScreen made(ScreenContext context, Change change) {
+    return new ChangeScreen(context, change, "recorded");
   }
 
   private KeyRow.Act act(String words, Function<ChangesModel, String> deed) {
@@ -68,14 +68,14 @@ public final class ChangeScreen extends ListPage {
     offersWork = true;
     TagKey tag = tag(() -> does(deed));
     tag.setWords(words, touch().brief(more, ""));
-    layOut(new Foot(desk, tag, KeyRow.of(desk, others)));
+    layOut(new Foot(context, tag, KeyRow.of(context, others)));
   }
 
   private void does(Function<ChangesModel, String> deed) {
-    if (desk.attempt(() -> desk.say(deed.apply(model)))) {
-      desk.navigator().back();
+    if (context.attempt(() -> context.say(deed.apply(model)))) {
+      context.navigator().back();
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   @Override
@@ -97,7 +97,7 @@ public final class ChangeScreen extends ListPage {
           .ifPresent(words -> rows.add(whole("Another plan contradicts it", words)));
     }
     model.cost(change).ifPresent(words -> rows.add(whole("Money", words)));
-    model.preview(change).forEach(consequence -> rows.add(RuleRows.of(desk, consequence)));
+    model.preview(change).forEach(consequence -> rows.add(RuleRows.of(context, consequence)));
     return rows;
   }
 
@@ -107,6 +107,8 @@ public final class ChangeScreen extends ListPage {
     int end = words.indexOf('.') + 1;
     String first = end > 0 ? words.substring(0, end) : words;
     return key(
-        heading, touch().brief(first, ""), () -> open(() -> new WordsScreen(desk, title(), lines)));
+        heading,
+        touch().brief(first, ""),
+        () -> open(() -> new WordsScreen(context, title(), lines)));
   }
 }

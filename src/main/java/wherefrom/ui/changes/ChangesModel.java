@@ -12,7 +12,7 @@ import wherefrom.inspection.Look;
 import wherefrom.job.EngineJob;
 import wherefrom.job.OpenJob;
 import wherefrom.job.StandingRule;
-import wherefrom.job.change.Plan;
+import wherefrom.job.change.PlannedChange;
 import wherefrom.job.change.Planning;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.PlanCost;
@@ -87,7 +87,7 @@ final class ChangesModel {
     return group(change.kind()) == Group.FINDING;
   }
 
-  List<Plan> plans() {
+  List<PlannedChange> plans() {
     return planning.plans();
   }
 

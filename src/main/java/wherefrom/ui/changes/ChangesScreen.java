@@ -3,15 +3,15 @@ package wherefrom.ui.changes;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import wherefrom.job.change.Plan;
+import wherefrom.job.change.PlannedChange;
 import wherefrom.rules.consequence.Change;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
 
 /** Plans, changes and findings; what follows from them; what stands for a scanned part. */
@@ -22,16 +22,16 @@ public final class ChangesScreen extends ListPage implements Scannable {
   private final TagKey tag;
   private final Foot foot;
 
-  public ChangesScreen(Desk desk) {
-    super(desk, "Changes");
-    model = new ChangesModel(desk.getJob());
-    tag = tag(() -> open(() -> StandingScreen.openChecks(desk)));
+  public ChangesScreen(ScreenContext context) {
+    super(context, "Changes");
+    model = new ChangesModel(context.getJob());
+    tag = tag(() -> open(() -> StandingScreen.openChecks(context)));
     List<KeyRow.Act> acts = new ArrayList<>();
     for (ChangesModel.Group group : ChangesModel.Group.values()) {
-      acts.add(act(group.key(), () -> new ChangeQuestions(desk).ask(group)));
+      acts.add(act(group.key(), () -> new ChangeQuestions(context).ask(group)));
     }
-    acts.add(act("Type a code", () -> ScannedPart.type(desk, WANTED, this::stands)));
-    foot = new Foot(desk, tag, KeyRow.of(desk, 1, acts));
+    acts.add(act("Type a code", () -> ScannedPart.type(context, WANTED, this::stands)));
+    foot = new Foot(context, tag, KeyRow.of(context, 1, acts));
     layOut(foot);
   }
 
@@ -57,31 +57,31 @@ public final class ChangesScreen extends ListPage implements Scannable {
         key(
             "Everything that applies: " + model.standing().size(),
             touch().brief("Forbidden, must be new, to be checked", ""),
-            () -> open(() -> StandingScreen.all(desk))));
+            () -> open(() -> StandingScreen.all(context))));
     model.made().forEach(change -> rows.add(row(change)));
     return rows;
   }
 
-  private Region row(Plan plan) {
+  private Region row(PlannedChange plan) {
     return key(
         "Plan " + plan.number() + ": " + plan.change().words(),
         touch().brief(ChangesModel.standing(model.findContradiction(plan.change())), ""),
-        () -> open(() -> ChangeScreen.planned(desk, plan)));
+        () -> open(() -> ChangeScreen.planned(context, plan)));
   }
 
   private Region row(Change change) {
     return key(
         Words.capital(change.words()),
         touch().brief(ChangesModel.isFinding(change) ? "Found" : "Done", ""),
-        () -> open(() -> ChangeScreen.made(desk, change)));
+        () -> open(() -> ChangeScreen.made(context, change)));
   }
 
   private void stands(int item) {
-    open(() -> StandingScreen.of(desk, item));
+    open(() -> StandingScreen.of(context, item));
   }
 
   @Override
   public void scan(String text) {
-    ScannedPart.find(desk, text, WANTED).ifPresent(this::stands);
+    ScannedPart.find(context, text, WANTED).ifPresent(this::stands);
   }
 }

@@ -9,10 +9,10 @@ import wherefrom.job.StandingRule;
 import wherefrom.job.entry.CheckAnswered;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.TagKey;
 
@@ -22,18 +22,18 @@ public final class ConsequenceScreen extends ListPage {
   private final ChangesModel model;
   private final Foot answers;
 
-  public ConsequenceScreen(Desk desk, Consequence consequence) {
-    super(desk, Words.capital(consequence.ruleWords()) + ": " + consequence.effect().words());
+  public ConsequenceScreen(ScreenContext context, Consequence consequence) {
+    super(context, Words.capital(consequence.ruleWords()) + ": " + consequence.effect().words());
     this.consequence = consequence;
-    model = new ChangesModel(desk.getJob());
+    model = new ChangesModel(context.getJob());
     TagKey pass = tag(() -> answer(Look.PASS, ""));
     pass.setWords("Pass", "");
     answers =
         new Foot(
-            desk,
+            context,
             pass,
             KeyRow.of(
-                desk,
+                context,
                 act("Fail", () -> note(Look.FAIL)),
                 act("Pass, note", () -> note(Look.PASS))));
     layOut(answers);
@@ -85,14 +85,14 @@ public final class ConsequenceScreen extends ListPage {
   }
 
   private void note(Look look) {
-    open(() -> new TextEntryScreen(desk, "What was seen?", "", typed -> answer(look, typed)));
+    open(() -> new TextEntryScreen(context, "What was seen?", "", typed -> answer(look, typed)));
   }
 
   private void answer(Look look, String words) {
-    boolean went = desk.attempt(() -> desk.say(model.answer(consequence.key(), look, words)));
+    boolean went = context.attempt(() -> context.say(model.answer(consequence.key(), look, words)));
     if (went && look == Look.PASS) {
-      desk.navigator().back();
+      context.navigator().back();
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

@@ -6,7 +6,7 @@ import wherefrom.inspection.Look;
 import wherefrom.job.StandingRule;
 import wherefrom.rules.consequence.Consequence;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 
 /** Consequences as rows: what, why, under which rule; pressed, a row shows all of it. */
@@ -14,21 +14,21 @@ final class RuleRows {
   private RuleRows() {}
 
   /** A consequence that is only looked at. */
-  static Region of(Desk desk, Consequence consequence) {
+  static Region of(ScreenContext context, Consequence consequence) {
     return ListRow.key(
-        desk.touch(),
+        context.touch(),
         Words.capital(consequence.headline()),
-        lines(desk, consequence),
-        () -> desk.navigator().open(() -> new ConsequenceScreen(desk, consequence)));
+        lines(context, consequence),
+        () -> context.navigator().open(() -> new ConsequenceScreen(context, consequence)));
   }
 
   /** A consequence that stands in the job, with what was answered. */
-  static Region of(Desk desk, StandingRule rule) {
+  static Region of(ScreenContext context, StandingRule rule) {
     return ListRow.key(
-        desk.touch(),
+        context.touch(),
         heading(rule),
-        lines(desk, rule.consequence()),
-        () -> desk.navigator().open(() -> new ConsequenceScreen(desk, rule.consequence())));
+        lines(context, rule.consequence()),
+        () -> context.navigator().open(() -> new ConsequenceScreen(context, rule.consequence())));
   }
 
   static String heading(StandingRule rule) {
@@ -42,7 +42,7 @@ final class RuleRows {
   }
 
   /** Large text leaves room for the heading alone; all the rest is one press away. */
-  private static List<String> lines(Desk desk, Consequence consequence) {
-    return List.of(desk.touch().brief(consequence.sentence(), ""));
+  private static List<String> lines(ScreenContext context, Consequence consequence) {
+    return List.of(context.touch().brief(consequence.sentence(), ""));
   }
 }

@@ -5,8 +5,8 @@ import java.util.function.Function;
 import javafx.scene.layout.Region;
 import wherefrom.job.StandingRule;
 import wherefrom.parts.Part;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 
 /** What stands: all of it, the open checks alone, or what concerns one part. */
 public final class StandingScreen extends ListPage {
@@ -15,27 +15,31 @@ public final class StandingScreen extends ListPage {
   private final ChangesModel model;
 
   private StandingScreen(
-      Desk desk, String title, String none, Function<ChangesModel, List<StandingRule>> wanted) {
-    super(desk, title);
+      ScreenContext context,
+      String title,
+      String none,
+      Function<ChangesModel, List<StandingRule>> wanted) {
+    super(context, title);
     this.none = none;
     this.wanted = wanted;
-    model = new ChangesModel(desk.getJob());
+    model = new ChangesModel(context.getJob());
   }
 
-  public static StandingScreen all(Desk desk) {
+  public static StandingScreen all(ScreenContext context) {
     return new StandingScreen(
-        desk, "Everything that applies", "Nothing applies yet.", ChangesModel::standing);
+        context, "Everything that applies", "Nothing applies yet.", ChangesModel::standing);
   }
 
-  public static StandingScreen openChecks(Desk desk) {
-    return new StandingScreen(desk, "Open checks", "No check is open.", ChangesModel::openChecks);
+  public static StandingScreen openChecks(ScreenContext context) {
+    return new StandingScreen(
+        context, "Open checks", "No check is open.", ChangesModel::openChecks);
   }
 
   /** What stands for one part, at the place that it came out of. */
-  public static StandingScreen of(Desk desk, int item) {
-    Part part = desk.state().getPart(item).part();
+  public static StandingScreen of(ScreenContext context, int item) {
+    Part part = context.state().getPart(item).part();
     return new StandingScreen(
-        desk,
+        context,
         part.home().figures() + " " + part.kind().word(),
         "No change or finding concerns this part.",
         model -> model.standingFor(item));
@@ -54,6 +58,6 @@ public final class StandingScreen extends ListPage {
 
   @Override
   protected List<Region> rows() {
-    return wanted.apply(model).stream().map(rule -> RuleRows.of(desk, rule)).toList();
+    return wanted.apply(model).stream().map(rule -> RuleRows.of(context, rule)).toList();
   }
 }

@@ -7,8 +7,8 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.EngineSide;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
@@ -24,18 +24,22 @@ public final class WhereScreen extends Page {
   private final Consumer<String> done;
 
   WhereScreen(
-      Desk desk, String title, EngineSide side, List<WhereRows.Row> rows, Consumer<String> done) {
-    super(desk, title, false);
+      ScreenContext context,
+      String title,
+      EngineSide side,
+      List<WhereRows.Row> rows,
+      Consumer<String> done) {
+    super(context, title, false);
     this.done = done;
-    Pager<WhereRows.Row> list = Pager.stretched(desk.touch(), this::row);
+    Pager<WhereRows.Row> list = Pager.stretched(context.touch(), this::row);
     list.setItems(rows);
-    FitText front = desk.touch().small("FRONT");
-    FitText rear = desk.touch().small("FLYWHEEL").align(Pos.CENTER_RIGHT);
+    FitText front = context.touch().small("FRONT");
+    FitText rear = context.touch().small("FLYWHEEL").align(Pos.CENTER_RIGHT);
     front.setMinWidth(Region.USE_PREF_SIZE);
     rear.setMinWidth(Region.USE_PREF_SIZE);
-    FitText seen = Panes.grow(desk.touch().small(side.seen()).centred());
-    HBox caption = Panes.row(desk.scale(), front, seen, rear);
-    lay(Panes.column(desk.scale(), caption, list));
+    FitText seen = Panes.grow(context.touch().small(side.seen()).centred());
+    HBox caption = Panes.row(context.scale(), front, seen, rear);
+    lay(Panes.column(context.scale(), caption, list));
   }
 
   private Region row(WhereRows.Row row) {
@@ -44,18 +48,18 @@ public final class WhereScreen extends Page {
       String words = cell.words().replace(' ', UNBROKEN);
       keys.add(touch().key(words, () -> chosen(cell.where())));
     }
-    Tiles tiles = Panes.grow(new Tiles(desk.scale(), keys.size(), Scale.GAP_MM, keys));
+    Tiles tiles = Panes.grow(new Tiles(context.scale(), keys.size(), Scale.GAP_MM, keys));
     if (row.words().isEmpty()) {
       return tiles;
     }
-    FitText name = desk.touch().small(row.words());
-    name.setMinWidth(Math.max(desk.scale().px(NAME_MM), name.minWidth(-1)));
+    FitText name = context.touch().small(row.words());
+    name.setMinWidth(Math.max(context.scale().px(NAME_MM), name.minWidth(-1)));
     name.setMaxWidth(name.getMinWidth());
-    return Panes.row(desk.scale(), name, tiles);
+    return Panes.row(context.scale(), name, tiles);
   }
 
   private void chosen(String where) {
-    desk.navigator().back();
+    context.navigator().back();
     done.accept(where);
   }
 }

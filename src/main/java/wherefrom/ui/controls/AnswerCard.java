@@ -10,7 +10,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
 
-/** An {@link Answer}: as a verdict where there is one, else in large plain words. */
+/** An {@link ScreenAnswer}: as a verdict where there is one, else in large plain words. */
 public final class AnswerCard extends StackPane {
   private static final double MARK_MM = 14;
 
@@ -32,7 +32,7 @@ public final class AnswerCard extends StackPane {
     Panes.grow(this);
   }
 
-  public void show(Answer answer) {
+  public void show(ScreenAnswer answer) {
     Optional<Cue> cue = answer.cue();
     if (cue.isPresent() && !isBeside()) {
       verdict.show(cue.get(), answer.headline(), answer.lines(), answer.small());
@@ -48,27 +48,27 @@ public final class AnswerCard extends StackPane {
   }
 
   /** A small verdict: its figure, then its words. */
-  private Region marked(Cue cue, Answer answer) {
+  private Region marked(Cue cue, ScreenAnswer answer) {
     VBox words = column(answer.headline().toUpperCase(Locale.ROOT), answer);
     words.getChildren().add(0, CueMark.of(cue, touch.scale().px(MARK_MM)));
     words.getStyleClass().setAll("card", "card-" + cue.name().toLowerCase(Locale.ROOT));
     return words;
   }
 
-  private FitText lines(Answer answer) {
+  private FitText lines(ScreenAnswer answer) {
     String lines = String.join("\n", answer.lines());
     return isBeside()
         ? touch.fit(lines, Scale.LEAST_VERDICT_MM, leastMm, true)
         : touch.verdict(lines);
   }
 
-  private Region words(Answer answer) {
+  private Region words(ScreenAnswer answer) {
     VBox column = column(answer.headline(), answer);
     column.getStyleClass().add("row");
     return column;
   }
 
-  private VBox column(String headline, Answer answer) {
+  private VBox column(String headline, ScreenAnswer answer) {
     List<FitText> words = new ArrayList<>();
     if (!headline.isEmpty()) {
       words.add(touch.heading(headline));

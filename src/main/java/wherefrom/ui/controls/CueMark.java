@@ -39,9 +39,9 @@ public final class CueMark {
   }
 
   private static Node stop(double side) {
-    Shape octagon = Outline.regular(8, 0.5, side);
+    Shape octagon = FigureOutline.regular(8, 0.5, side);
     octagon.getStyleClass().add("octagon");
-    Shape rim = Outline.regular(8, 0.5, side * 0.86);
+    Shape rim = FigureOutline.regular(8, 0.5, side * 0.86);
     rim.getStyleClass().add("octagon-rim");
     rim.setStrokeWidth(side * 0.03);
     rim.relocate(side * 0.07 - side * 0.015, side * 0.07 - side * 0.015);

@@ -8,10 +8,10 @@ import wherefrom.rules.debris.DebrisMap;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.rules.debris.Opening;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.subject.Cell;
@@ -28,20 +28,20 @@ public final class DebrisScreen extends Page {
   private final TagKey tag;
   private final KeyRow keys;
 
-  public DebrisScreen(Desk desk) {
-    super(desk, "Debris: tap where it lies");
-    model = new DebrisModel(desk.getJob());
+  public DebrisScreen(ScreenContext context) {
+    super(context, "Debris: tap where it lies");
+    model = new DebrisModel(context.getJob());
     drawing = new OilDrawing(touch(), this::look);
     list = new CellGrid(touch(), COLUMNS);
-    tag = tag(() -> open(() -> new NextScreen(desk)));
-    keys = KeyRow.of(desk);
+    tag = tag(() -> open(() -> new NextScreen(context)));
+    keys = KeyRow.of(context);
     // Large letters leave the drawing's cells no room for a word.
     Region places = touch().isLarge() ? list.view() : drawing;
-    lay(Panes.column(desk.scale(), places, new Foot(desk, tag, keys)));
+    lay(Panes.column(context.scale(), places, new Foot(context, tag, keys)));
   }
 
   private void look(DebrisPlace place) {
-    open(() -> new LookScreen(desk, place));
+    open(() -> new LookScreen(context, place));
   }
 
   @Override
@@ -64,8 +64,10 @@ public final class DebrisScreen extends Page {
         first(map.openings()));
     keys.setActs(
         List.of(
-            act(DebrisModel.words(map.question(), true), () -> open(() -> new MainsScreen(desk))),
-            act("Cautions", () -> open(() -> new CautionScreen(desk, Caution.atOil())))));
+            act(
+                DebrisModel.words(map.question(), true),
+                () -> open(() -> new MainsScreen(context))),
+            act("Cautions", () -> open(() -> new CautionScreen(context, Caution.atOil())))));
   }
 
   private String first(List<Opening> openings) {

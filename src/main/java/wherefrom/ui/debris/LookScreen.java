@@ -7,9 +7,9 @@ import javafx.scene.layout.Region;
 import wherefrom.rules.debris.DebrisLook;
 import wherefrom.rules.debris.DebrisPlace;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -27,13 +27,13 @@ public final class LookScreen extends Page {
   private final TouchKey note;
   private String noted = "";
 
-  public LookScreen(Desk desk, DebrisPlace place) {
-    super(desk, Words.capital(place.words()) + ": what is it?");
+  public LookScreen(ScreenContext context, DebrisPlace place) {
+    super(context, Words.capital(place.words()) + ": what is it?");
     this.place = place;
-    model = new DebrisModel(desk.getJob());
-    keys = KeyRow.of(desk);
+    model = new DebrisModel(context.getJob());
+    keys = KeyRow.of(context);
     note = touch().key("", this::note);
-    lay(touch().isLarge() ? Panes.column(desk.scale(), paged(), keys) : atOnce());
+    lay(touch().isLarge() ? Panes.column(context.scale(), paged(), keys) : atOnce());
   }
 
   /** The note stands in the row of the last looks. */
@@ -41,7 +41,7 @@ public final class LookScreen extends Page {
     Stream<TouchKey> looks = Stream.of(DebrisLook.values()).map(this::key);
     return Panes.grow(
         Tiles.of(
-            desk.scale(), PER_ROW, Stream.concat(looks, Stream.of(note)).toArray(Node[]::new)));
+            context.scale(), PER_ROW, Stream.concat(looks, Stream.of(note)).toArray(Node[]::new)));
   }
 
   /** Large letters: a look in each row. */
@@ -55,7 +55,7 @@ public final class LookScreen extends Page {
     TouchKey key =
         touch()
             .key(Words.capital(look.brief()), () -> found(look))
-            .draw(LookDrawing.of(look, desk.scale().px(DRAWN_MM)));
+            .draw(LookDrawing.of(look, context.scale().px(DRAWN_MM)));
     key.setAccessibleText(look.words());
     return key;
   }
@@ -68,13 +68,15 @@ public final class LookScreen extends Page {
   }
 
   private void note() {
-    open(() -> new TextEntryScreen(desk, "Note on what was found", noted, typed -> noted = typed));
+    open(
+        () ->
+            new TextEntryScreen(context, "Note on what was found", noted, typed -> noted = typed));
   }
 
   private void found(DebrisLook look) {
-    if (desk.attempt(() -> desk.say(model.found(place, look, noted)))) {
-      desk.navigator().back();
-      open(() -> new NextScreen(desk));
+    if (context.attempt(() -> context.say(model.found(place, look, noted)))) {
+      context.navigator().back();
+      open(() -> new NextScreen(context));
     }
   }
 }

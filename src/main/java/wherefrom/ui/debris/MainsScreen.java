@@ -6,27 +6,28 @@ import javafx.scene.layout.Region;
 import wherefrom.rules.debris.MainsQuestion;
 import wherefrom.rules.debris.Opening;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
 
 /** Did it reach the mains? What asks it, what answers it, what is still to be looked at. */
 public final class MainsScreen extends ListPage {
   private final DebrisModel model;
 
-  public MainsScreen(Desk desk) {
-    super(desk, "Did it reach the mains?");
-    model = new DebrisModel(desk.getJob());
-    TagKey tag = tag(() -> NextScreen.ask(desk, Opening.FIRST_BEARINGS));
+  public MainsScreen(ScreenContext context) {
+    super(context, "Did it reach the mains?");
+    model = new DebrisModel(context.getJob());
+    TagKey tag = tag(() -> NextScreen.ask(context, Opening.FIRST_BEARINGS));
     tag.setWords("First bearings", touch().brief("one main cap at a time", ""));
     layOut(
         new Foot(
-            desk,
+            context,
             tag,
             KeyRow.of(
-                desk, act("All bearings", () -> NextScreen.ask(desk, Opening.ALL_BEARINGS)))));
+                context,
+                act("All bearings", () -> NextScreen.ask(context, Opening.ALL_BEARINGS)))));
   }
 
   @Override

@@ -9,16 +9,16 @@ import wherefrom.rules.debris.Opening;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 
 /** What to open next, the cheapest first, and what the finds point to. */
 public final class NextScreen extends ListPage {
   private final DebrisModel model;
 
-  public NextScreen(Desk desk) {
-    super(desk, "What to open next");
-    model = new DebrisModel(desk.getJob());
+  public NextScreen(ScreenContext context) {
+    super(context, "What to open next");
+    model = new DebrisModel(context.getJob());
   }
 
   @Override
@@ -46,7 +46,7 @@ public final class NextScreen extends ListPage {
         key(
             DebrisModel.words(map.question(), touch().isLarge()),
             List.of(),
-            () -> open(() -> new MainsScreen(desk))));
+            () -> open(() -> new MainsScreen(context))));
     map.suspects().forEach(suspect -> rows.addAll(row(suspect)));
     return rows;
   }
@@ -61,26 +61,27 @@ public final class NextScreen extends ListPage {
     return key(
         number + ". " + opening.title(),
         touch().brief(opening.sentence(), ""),
-        () -> ask(desk, opening));
+        () -> ask(context, opening));
   }
 
   /** Asks what was seen after something was opened. */
-  static void ask(Desk desk, Opening opening) {
-    DebrisModel model = new DebrisModel(desk.getJob());
+  static void ask(ScreenContext context, Opening opening) {
+    DebrisModel model = new DebrisModel(context.getJob());
     List<Choice<Look>> choices =
         DebrisModel.answers(opening).stream()
             .map(seen -> new Choice<>(seen.look(), seen.words(), seen.more()))
             .toList();
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     opening.title() + ": what was seen?",
                     choices,
                     look -> {
-                      desk.attempt(() -> desk.say(model.opened(opening, look)));
-                      desk.navigator().changed();
+                      context.attempt(() -> context.say(model.opened(opening, look)));
+                      context.navigator().changed();
                     }));
   }
 }

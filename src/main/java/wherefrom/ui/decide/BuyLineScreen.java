@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.money.Replacement;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.TagKey;
 
@@ -18,13 +18,13 @@ public final class BuyLineScreen extends ListPage {
   private final Replacement line;
   private final DecideModel model;
 
-  BuyLineScreen(Desk desk, Replacement line) {
-    super(desk, title(line));
+  BuyLineScreen(ScreenContext context, Replacement line) {
+    super(context, title(line));
     this.line = line;
-    model = new DecideModel(desk.getJob());
+    model = new DecideModel(context.getJob());
     TagKey tag = tag(this::takeOn);
     tag.setWords("They are here", touch().brief("the old ones are retired", ""));
-    layOut(new Foot(desk, tag, KeyRow.of(desk)));
+    layOut(new Foot(context, tag, KeyRow.of(context)));
   }
 
   /** {@code 16 rod shells}. */
@@ -41,9 +41,9 @@ public final class BuyLineScreen extends ListPage {
   }
 
   private void takeOn() {
-    if (desk.attempt(() -> desk.say(model.takeOn(line)))) {
-      desk.navigator().back();
-      desk.navigator().show(ScreenId.PRINT_TAGS);
+    if (context.attempt(() -> context.say(model.takeOn(line)))) {
+      context.navigator().back();
+      context.navigator().show(ScreenId.PRINT_TAGS);
     }
   }
 }

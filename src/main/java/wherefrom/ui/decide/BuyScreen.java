@@ -5,8 +5,8 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.money.Purchase;
 import wherefrom.job.money.Replacement;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.app.WordsScreen.Line;
 
@@ -14,9 +14,9 @@ import wherefrom.ui.app.WordsScreen.Line;
 public final class BuyScreen extends ListPage {
   private final DecideModel model;
 
-  public BuyScreen(Desk desk) {
-    super(desk, "What to buy");
-    model = new DecideModel(desk.getJob());
+  public BuyScreen(ScreenContext context) {
+    super(context, "What to buy");
+    model = new DecideModel(context.getJob());
   }
 
   @Override
@@ -42,7 +42,7 @@ public final class BuyScreen extends ListPage {
     return key(
         BuyLineScreen.title(line),
         touch().brief("Press when it is here.", ""),
-        () -> open(() -> new BuyLineScreen(desk, line)));
+        () -> open(() -> new BuyLineScreen(context, line)));
   }
 
   private Region row(Purchase thing) {
@@ -56,6 +56,6 @@ public final class BuyScreen extends ListPage {
     return key(
         title,
         touch().brief("It carries no tag: note it under Money.", ""),
-        () -> open(() -> new WordsScreen(desk, title, lines)));
+        () -> open(() -> new WordsScreen(context, title, lines)));
   }
 }

@@ -9,8 +9,8 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.decide.Proposal;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.money.Purchase;
 import wherefrom.job.money.Replacement;
@@ -190,8 +190,8 @@ final class DecideModel {
                 old.stream()
                     .map(PartRecord::part)
                     .map(part -> handling.replace(part.item(), line.reason(), fresh(part)))
-                    .filter(Handled.Refused.class::isInstance)
-                    .map(done -> ((Handled.Refused) done).sentence())
+                    .filter(HandlingOutcome.Refused.class::isInstance)
+                    .map(done -> ((HandlingOutcome.Refused) done).sentence())
                     .findFirst(),
             Optional::isEmpty);
     return refused.orElse("New parts: " + old.size() + ". Print their tags.");

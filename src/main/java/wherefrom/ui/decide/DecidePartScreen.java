@@ -7,13 +7,13 @@ import javafx.scene.layout.Region;
 import wherefrom.inspection.Decision;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
-import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.TagKey;
@@ -30,23 +30,23 @@ public final class DecidePartScreen extends ListPage implements Scannable {
   /**
    * @param item the part's number, which must be one of the open job's
    */
-  public DecidePartScreen(Desk desk, int item) {
-    this(desk, item, false);
+  public DecidePartScreen(ScreenContext context, int item) {
+    this(context, item, false);
   }
 
   /** Goes back once it is decided, to where the decision was wanted. */
-  public static DecidePartScreen once(Desk desk, int item) {
-    return new DecidePartScreen(desk, item, true);
+  public static DecidePartScreen once(ScreenContext context, int item) {
+    return new DecidePartScreen(context, item, true);
   }
 
-  private DecidePartScreen(Desk desk, int item, boolean once) {
-    super(desk, "");
+  private DecidePartScreen(ScreenContext context, int item, boolean once) {
+    super(context, "");
     this.once = once;
     this.item = item;
-    model = new DecidePartModel(desk.getJob(), item);
+    model = new DecidePartModel(context.getJob(), item);
     tag = tag(() -> first.run());
-    keys = KeyRow.of(desk);
-    layOut(new Foot(desk, tag, keys));
+    keys = KeyRow.of(context);
+    layOut(new Foot(context, tag, keys));
   }
 
   @Override
@@ -63,14 +63,14 @@ public final class DecidePartScreen extends ListPage implements Scannable {
   protected void refresh() {
     super.refresh();
     Optional<Decision> proposed = model.proposed();
-    Optional<Part> next = new DecideModel(desk.getJob()).next(item);
+    Optional<Part> next = new DecideModel(context.getJob()).next(item);
     if (model.decision().isPresent() && next.isPresent()) {
       turn("Next: " + DecideModel.title(next.get()), "", () -> goOn(next.get().item()));
     } else if (model.decision().isEmpty() && proposed.isPresent()) {
       String word = Words.capital(proposed.get().word());
       turn(word, "proposed", () -> ask(proposed.get()));
     } else {
-      turn("Inspect it", "", () -> desk.navigator().show(ScreenId.INSPECT, item));
+      turn("Inspect it", "", () -> context.navigator().show(ScreenId.INSPECT, item));
     }
     boolean named = model.decision().isEmpty();
     List<KeyRow.Act> acts = new ArrayList<>();
@@ -79,7 +79,7 @@ public final class DecidePartScreen extends ListPage implements Scannable {
         acts.add(act(Words.capital(decision.word()), () -> ask(decision)));
       }
     }
-    acts.add(act("Its page", () -> desk.navigator().show(ScreenId.PART, item)));
+    acts.add(act("Its page", () -> context.navigator().show(ScreenId.PART, item)));
     keys.setActs(acts);
   }
 
@@ -103,7 +103,7 @@ public final class DecidePartScreen extends ListPage implements Scannable {
             key(
                 line.heading(),
                 touch().brief(line.words(), ""),
-                () -> open(() -> new WordsScreen(desk, title(), whole))));
+                () -> open(() -> new WordsScreen(context, title(), whole))));
       }
     }
     return rows;
@@ -111,25 +111,25 @@ public final class DecidePartScreen extends ListPage implements Scannable {
 
   @Override
   public void scan(String text) {
-    ScannedPart.find(desk, text, DecideScreen.WANTED).ifPresent(this::goOn);
+    ScannedPart.find(context, text, DecideScreen.WANTED).ifPresent(this::goOn);
   }
 
   private void goOn(int other) {
-    desk.navigator().back();
-    open(() -> new DecidePartScreen(desk, other));
+    context.navigator().back();
+    open(() -> new DecidePartScreen(context, other));
   }
 
   private void ask(Decision decision) {
     String title = "Why " + decision.word() + " it?";
-    Reasons.ask(desk, title, model.reasons(decision), words -> decide(decision, words));
+    ReasonAsking.ask(context, title, model.reasons(decision), words -> decide(decision, words));
   }
 
   private void decide(Decision decision, String reason) {
-    boolean went = desk.attempt(() -> desk.say(model.decide(decision, reason)));
+    boolean went = context.attempt(() -> context.say(model.decide(decision, reason)));
     boolean decided = went && model.decision().equals(Optional.of(decision));
     if (once && decided) {
-      desk.navigator().back();
+      context.navigator().back();
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import wherefrom.parts.Part;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.subject.Cell;
@@ -28,14 +28,14 @@ public final class DecideScreen extends Page implements Scannable {
   private final KeyRow keys;
   private final Foot foot;
 
-  public DecideScreen(Desk desk) {
-    super(desk, "Decide");
-    model = new DecideModel(desk.getJob());
+  public DecideScreen(ScreenContext context) {
+    super(context, "Decide");
+    model = new DecideModel(context.getJob());
     grid = new CellGrid(touch(), COLUMNS);
     tag = tag(() -> model.next().ifPresent(part -> decide(part.item())));
-    keys = KeyRow.of(desk);
-    foot = new Foot(desk, tag, keys);
-    lay(Panes.column(desk.scale(), grid.view(), foot));
+    keys = KeyRow.of(context);
+    foot = new Foot(context, tag, keys);
+    lay(Panes.column(context.scale(), grid.view(), foot));
   }
 
   @Override
@@ -52,9 +52,9 @@ public final class DecideScreen extends Page implements Scannable {
         part -> tag.setWords("Next: " + DecideModel.title(part), touch().brief(standing(), "")));
     keys.setActs(
         List.of(
-            act("What to buy", () -> open(() -> new BuyScreen(desk))),
+            act("What to buy", () -> open(() -> new BuyScreen(context))),
             act(model.isAskedOfAll() ? "Ask less" : "Ask of all", this::ask),
-            act("Type a code", () -> ScannedPart.type(desk, WANTED, this::decide))));
+            act("Type a code", () -> ScannedPart.type(context, WANTED, this::decide))));
   }
 
   private String standing() {
@@ -65,22 +65,22 @@ public final class DecideScreen extends Page implements Scannable {
     return new Cell(
         Words.capital(group.kind().plural()),
         group.undecided() == 0 ? "all decided" : group.undecided() + " undecided",
-        () -> open(() -> new DecideSetScreen(desk, group.kind())),
-        Optional.of(Pictures.of(desk, group.kind())),
+        () -> open(() -> new DecideSetScreen(context, group.kind())),
+        Optional.of(Pictures.of(context, group.kind())),
         OptionalDouble.of(1 - (double) group.undecided() / group.parts()));
   }
 
   @Override
   public void scan(String text) {
-    ScannedPart.find(desk, text, WANTED).ifPresent(this::decide);
+    ScannedPart.find(context, text, WANTED).ifPresent(this::decide);
   }
 
   private void decide(int item) {
-    open(() -> new DecidePartScreen(desk, item));
+    open(() -> new DecidePartScreen(context, item));
   }
 
   private void ask() {
-    desk.attempt(model::turnAsking);
-    desk.navigator().changed();
+    context.attempt(model::turnAsking);
+    context.navigator().changed();
   }
 }

@@ -10,13 +10,13 @@ import wherefrom.inspection.Decision;
 import wherefrom.job.decide.Deciding.SetProposal;
 import wherefrom.job.decide.Proposal;
 import wherefrom.parts.PartKind;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
-import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScannedPart;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.PictureKey;
 import wherefrom.ui.controls.TagKey;
@@ -29,13 +29,13 @@ public final class DecideSetScreen extends ListPage implements Scannable {
   private final TagKey tag;
   private final KeyRow keys;
 
-  public DecideSetScreen(Desk desk, PartKind kind) {
-    super(desk, "Decide: " + kind.plural());
+  public DecideSetScreen(ScreenContext context, PartKind kind) {
+    super(context, "Decide: " + kind.plural());
     this.kind = kind;
-    model = new DecideModel(desk.getJob());
+    model = new DecideModel(context.getJob());
     tag = tag(() -> ask(first()));
-    keys = KeyRow.of(desk);
-    layOut(new Foot(desk, tag, keys));
+    keys = KeyRow.of(context);
+    layOut(new Foot(context, tag, keys));
   }
 
   private Optional<SetProposal> proposal() {
@@ -84,7 +84,7 @@ public final class DecideSetScreen extends ListPage implements Scannable {
     String decided = line.decided().map(what -> what.word()).orElse("undecided");
     return PictureKey.of(
         touch(),
-        Optional.of(Pictures.of(desk, line.part().home())),
+        Optional.of(Pictures.of(context, line.part().home())),
         line.part().home().figures() + ": " + decided,
         touch().brief(line.proposed(), ""),
         OptionalDouble.empty(),
@@ -97,25 +97,25 @@ public final class DecideSetScreen extends ListPage implements Scannable {
     for (Proposal.Reason reason : set.reasons()) {
       lines.add(new WordsScreen.Line(reason.sentence(), "Source: " + reason.source() + "."));
     }
-    return new WordsScreen(desk, "Why " + set.decision().word() + " the set", lines);
+    return new WordsScreen(context, "Why " + set.decision().word() + " the set", lines);
   }
 
   private void decide(int item) {
-    open(() -> new DecidePartScreen(desk, item));
+    open(() -> new DecidePartScreen(context, item));
   }
 
   @Override
   public void scan(String text) {
-    ScannedPart.find(desk, text, DecideScreen.WANTED).ifPresent(this::decide);
+    ScannedPart.find(context, text, DecideScreen.WANTED).ifPresent(this::decide);
   }
 
   private void ask(Decision decision) {
     String title = String.format(Locale.ROOT, "Why %s the %s?", decision.word(), kind.plural());
-    Reasons.ask(desk, title, DecideReasons.of(decision), words -> decide(decision, words));
+    ReasonAsking.ask(context, title, DecideReasons.of(decision), words -> decide(decision, words));
   }
 
   private void decide(Decision decision, String reason) {
-    desk.attempt(() -> desk.say(model.decideSet(kind, decision, reason)));
-    desk.navigator().changed();
+    context.attempt(() -> context.say(model.decideSet(kind, decision, reason)));
+    context.navigator().changed();
   }
 }

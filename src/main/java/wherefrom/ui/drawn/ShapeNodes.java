@@ -17,9 +17,9 @@ import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextBoundsType;
 import wherefrom.drawing.Bounds;
+import wherefrom.drawing.PathStep;
 import wherefrom.drawing.Role;
 import wherefrom.drawing.Shape;
-import wherefrom.drawing.Step;
 import wherefrom.ui.controls.Fonts;
 import wherefrom.ui.controls.Scale;
 
@@ -93,25 +93,25 @@ final class ShapeNodes {
   }
 
   /** Adds the elements of steps to those of a path. */
-  private record Elements(List<PathElement> all) implements Step.Pen<RuntimeException> {
+  private record Elements(List<PathElement> all) implements PathStep.Pen<RuntimeException> {
     @Override
-    public void move(Step.Move move) {
+    public void move(PathStep.Move move) {
       all.add(new MoveTo(move.x(), move.y()));
     }
 
     @Override
-    public void line(Step.Line line) {
+    public void line(PathStep.Line line) {
       all.add(new LineTo(line.x(), line.y()));
     }
 
     @Override
-    public void curve(Step.Curve curve) {
+    public void curve(PathStep.Curve curve) {
       all.add(
           new CubicCurveTo(curve.x1(), curve.y1(), curve.x2(), curve.y2(), curve.x(), curve.y()));
     }
 
     @Override
-    public void close(Step.Close close) {
+    public void close(PathStep.Close close) {
       all.add(new ClosePath());
     }
   }

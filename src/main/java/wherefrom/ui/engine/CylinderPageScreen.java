@@ -8,9 +8,9 @@ import wherefrom.drawing.Glass;
 import wherefrom.drawing.Target;
 import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.Drawn;
 import wherefrom.ui.drawn.DrawnEngine;
 
@@ -26,20 +26,20 @@ public final class CylinderPageScreen implements Screen, Scannable {
   private final PlaceRows list;
   private final Either view;
 
-  CylinderPageScreen(Desk desk, EnginePages pages, int cylinder) {
+  CylinderPageScreen(ScreenContext context, EnginePages pages, int cylinder) {
     this.pages = pages;
     this.cylinder = cylinder;
-    glass = Glass.screen(desk.scale().pixelsPerMm(), desk.scale().textFactor());
-    Drawn maker = new Drawn(pages.layout(), pages.asked(), desk.scale());
+    glass = Glass.screen(context.scale().pixelsPerMm(), context.scale().textFactor());
+    Drawn maker = new Drawn(pages.layout(), pages.asked(), context.scale());
     drawing =
         DrawnEngine.keyed(
-            desk.touch(),
+            context.touch(),
             pages.layout(),
             pages.asked(),
             maker.cylinder(cylinder, kind()),
             pages::tapped);
     drawing.live(target -> !pages.places(target).isEmpty());
-    list = new PlaceRows(desk, pages.index());
+    list = new PlaceRows(context, pages.index());
     view = new Either(this::suiting);
   }
 

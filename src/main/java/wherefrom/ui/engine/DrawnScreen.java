@@ -8,9 +8,9 @@ import wherefrom.drawing.Foot;
 import wherefrom.drawing.PartState;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
@@ -21,11 +21,11 @@ public final class DrawnScreen implements Screen {
   private final EngineView engine;
   private final VBox view;
 
-  public DrawnScreen(Desk desk, Layout layout) {
-    engine = EngineView.shown(desk.touch(), layout, PartKind.all());
+  public DrawnScreen(ScreenContext context, Layout layout) {
+    engine = EngineView.shown(context.touch(), layout, PartKind.all());
     engine.foot(Foot.NAMES);
     engine.show(place -> PartState.IN, Set.of());
-    view = Panes.column(desk.scale(), engine);
+    view = Panes.column(context.scale(), engine);
   }
 
   @Override

@@ -10,10 +10,10 @@ import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.parts.Home;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
@@ -22,20 +22,20 @@ import wherefrom.ui.drawn.EngineView;
 
 /** The engine from above or below at full width: a cylinder opens large, a main with all mains. */
 public final class EnginePageScreen implements Screen, Scannable {
-  private final Desk desk;
+  private final ScreenContext context;
   private final EnginePages pages;
   private final EngineView engine;
   private final VBox view;
 
-  EnginePageScreen(Desk desk, EnginePages pages, View side) {
-    this.desk = desk;
+  EnginePageScreen(ScreenContext context, EnginePages pages, View side) {
+    this.context = context;
     this.pages = pages;
-    engine = EngineView.keyed(desk.touch(), pages.layout(), pages.kinds(), this::tapped);
+    engine = EngineView.keyed(context.touch(), pages.layout(), pages.kinds(), this::tapped);
     engine.live(pages::leadsOn);
     pages.index().kind().ifPresent(engine::choose);
     engine.foot(hasMains() ? Foot.KEYS : Foot.NONE);
     engine.look(side);
-    view = Panes.column(desk.scale(), engine);
+    view = Panes.column(context.scale(), engine);
     rows().forEach(view.getChildren()::add);
   }
 
@@ -49,18 +49,18 @@ public final class EnginePageScreen implements Screen, Scannable {
     if (!cams.isEmpty()) {
       List<Node> keys = new ArrayList<>();
       cams.forEach(place -> keys.add(cam(place)));
-      rows.add(new Tiles(desk.scale(), keys.size(), wherefrom.ui.controls.Scale.GAP_MM, keys));
+      rows.add(new Tiles(context.scale(), keys.size(), wherefrom.ui.controls.Scale.GAP_MM, keys));
     }
     return rows;
   }
 
   private Node cam(Place place) {
-    return desk.touch().key(place.spot().figures(), () -> pages.index().open(place));
+    return context.touch().key(place.spot().figures(), () -> pages.index().open(place));
   }
 
   private void turn() {
     engine.turnOver();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   @Override

@@ -19,8 +19,8 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.EngineView;
 
 /**
@@ -28,17 +28,17 @@ import wherefrom.ui.drawn.EngineView;
  * place. Where a tap can mean one place only, that opens at once.
  *
  * <pre>
- *   EnginePages pages = new EnginePages(desk, index);
+ *   EnginePages pages = new EnginePages(context, index);
  *   EngineView view = pages.view();      // of any size, for a screen of one's own
  *   pages.open(View.BELOW);              // or the page at full width
  * </pre>
  */
 public final class EnginePages {
-  private final Desk desk;
+  private final ScreenContext context;
   private final EngineIndex index;
 
-  public EnginePages(Desk desk, EngineIndex index) {
-    this.desk = desk;
+  public EnginePages(ScreenContext context, EngineIndex index) {
+    this.context = context;
     this.index = index;
   }
 
@@ -47,12 +47,12 @@ public final class EnginePages {
   }
 
   Layout layout() {
-    return desk.state().layout();
+    return context.state().layout();
   }
 
   /** The kinds that are drawn as tracked: the job's, and the one that is meant. */
   Set<PartKind> kinds() {
-    Set<PartKind> kinds = EnumSet.copyOf(desk.state().kinds());
+    Set<PartKind> kinds = EnumSet.copyOf(context.state().kinds());
     index.kind().ifPresent(kinds::add);
     return kinds;
   }
@@ -65,7 +65,8 @@ public final class EnginePages {
   public EngineView view() {
     EngineView[] made = new EngineView[1];
     made[0] =
-        EngineView.keyed(desk.touch(), layout(), kinds(), target -> tapped(made[0].side(), target));
+        EngineView.keyed(
+            context.touch(), layout(), kinds(), target -> tapped(made[0].side(), target));
     made[0].live(this::leadsOn);
     index.kind().ifPresent(made[0]::choose);
     return made[0];
@@ -78,7 +79,7 @@ public final class EnginePages {
 
   /** Opens this side of the engine at full width. */
   public void open(View side) {
-    desk.navigator().open(() -> new EnginePageScreen(desk, this, side));
+    context.navigator().open(() -> new EnginePageScreen(context, this, side));
   }
 
   /** Opens the side where the meant kind is; the top where all are. */
@@ -101,7 +102,7 @@ public final class EnginePages {
     if (places.size() == 1) {
       index.open(places.get(0));
     } else if (index.isOfParts()) {
-      page(target).ifPresentOrElse(desk.navigator()::open, () -> chooseAny(places));
+      page(target).ifPresentOrElse(context.navigator()::open, () -> chooseAny(places));
     } else {
       chooseAny(places);
     }
@@ -117,9 +118,9 @@ public final class EnginePages {
   private Optional<Supplier<Screen>> page(Target target) {
     return target.match(
         whole -> Optional.empty(),
-        cylinder -> Optional.of(() -> new CylinderPageScreen(desk, this, cylinder.number())),
-        main -> Optional.of(() -> new MainsPageScreen(desk, this, main.number())),
-        mains -> Optional.of(() -> new MainsPageScreen(desk, this, 1)),
+        cylinder -> Optional.of(() -> new CylinderPageScreen(context, this, cylinder.number())),
+        main -> Optional.of(() -> new MainsPageScreen(context, this, main.number())),
+        mains -> Optional.of(() -> new MainsPageScreen(context, this, 1)),
         parts -> Optional.empty());
   }
 
@@ -130,7 +131,9 @@ public final class EnginePages {
         places.stream()
             .map(place -> new Choice<>(place, words(place), states.apply(place).words()))
             .toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, index.title(), choices, index::open));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, index.title(), choices, index::open));
   }
 
   private String words(Place place) {
@@ -157,7 +160,9 @@ public final class EnginePages {
             .filter(this::leadsOn)
             .map(target -> new Choice<>(target, words(target), ""))
             .toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, index.title(), choices, this::tapped));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, index.title(), choices, this::tapped));
   }
 
   private static String words(Target target) {

@@ -9,8 +9,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.engine.Layout;
 import wherefrom.files.Outgoing;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -23,7 +23,7 @@ import wherefrom.ui.files.Saving;
 public final class EngineScreen implements Screen {
   private static final List<String> JSON = List.of(".json");
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final LayoutDraft draft;
   private final LayoutEditor editor;
   private final Consumer<Layout> done;
@@ -35,19 +35,19 @@ public final class EngineScreen implements Screen {
    *
    * @param done is given the layout when it is to be used; Back leaves without
    */
-  public EngineScreen(Desk desk, Layout start, Consumer<Layout> done) {
-    this.desk = desk;
+  public EngineScreen(ScreenContext context, Layout start, Consumer<Layout> done) {
+    this.context = context;
     this.draft = new LayoutDraft(start);
-    this.editor = new LayoutEditor(desk, draft);
+    this.editor = new LayoutEditor(context, draft);
     this.done = done;
-    Touch touch = desk.touch();
+    Touch touch = context.touch();
     list = Pager.list(touch, this::row);
     view =
         Panes.column(
-            desk.scale(),
+            context.scale(),
             list,
             Tiles.of(
-                desk.scale(),
+                context.scale(),
                 5,
                 touch.key("See it drawn", this::draw),
                 touch.key("Keep on the shelf", this::keep),
@@ -60,7 +60,7 @@ public final class EngineScreen implements Screen {
   private Region row(LayoutFields.Row row) {
     List<String> lines = new ArrayList<>(List.of(row.value()));
     row.faults().forEach(fault -> lines.add("Wrong: " + fault));
-    return ListRow.key(desk.touch(), row.heading(), lines, () -> edit(row));
+    return ListRow.key(context.touch(), row.heading(), lines, () -> edit(row));
   }
 
   private void edit(LayoutFields.Row row) {
@@ -70,7 +70,7 @@ public final class EngineScreen implements Screen {
 
   private void draw() {
     Layout layout = draft.layout();
-    desk.navigator().open(() -> new DrawnScreen(desk, layout));
+    context.navigator().open(() -> new DrawnScreen(context, layout));
   }
 
   private boolean sound() {
@@ -78,7 +78,7 @@ public final class EngineScreen implements Screen {
         .findFirst()
         .map(
             fault -> {
-              desk.say("Not yet: " + fault.sentence());
+              context.say("Not yet: " + fault.sentence());
               return false;
             })
         .orElse(true);
@@ -86,14 +86,14 @@ public final class EngineScreen implements Screen {
 
   private void use() {
     if (sound()) {
-      desk.navigator().back();
+      context.navigator().back();
       done.accept(draft.layout());
     }
   }
 
   private void keep() {
     if (sound()) {
-      new LayoutKeeping(desk, draft.layout()).keep();
+      new LayoutKeeping(context, draft.layout()).keep();
     }
   }
 
@@ -101,26 +101,28 @@ public final class EngineScreen implements Screen {
     if (sound()) {
       Layout layout = draft.layout();
       new Saving<>(
-              desk,
+              context,
               "Where to save the layout",
               layout.name() + ".json",
               out -> write(layout, out),
-              (file, written) -> desk.say("The layout is saved as " + file + "."))
+              (file, written) -> context.say("The layout is saved as " + file + "."))
           .ask();
     }
   }
 
   private Layout write(Layout layout, Outgoing out) throws IOException {
-    desk.equipment().layouts().write(layout, out);
+    context.services().layouts().write(layout, out);
     return layout;
   }
 
   private void load() {
-    desk.navigator().open(() -> FilesScreen.file(desk, "Load a layout", JSON, this::loadFrom));
+    context
+        .navigator()
+        .open(() -> FilesScreen.file(context, "Load a layout", JSON, this::loadFrom));
   }
 
   private void loadFrom(Path file) {
-    desk.attempt(() -> draft.replace(desk.equipment().layouts().read(file)));
+    context.attempt(() -> draft.replace(context.services().layouts().read(file)));
     changed();
   }
 

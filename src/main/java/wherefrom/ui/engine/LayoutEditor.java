@@ -10,8 +10,8 @@ import wherefrom.engine.LifterType;
 import wherefrom.engine.RockerMount;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 
 /** Opens the right entry for a field and puts what was entered into the draft. */
@@ -19,11 +19,11 @@ final class LayoutEditor {
   private static final int MOST_DIGITS = 2;
   private static final int VEE_DIGITS = 3;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final LayoutDraft draft;
 
-  LayoutEditor(Desk desk, LayoutDraft draft) {
-    this.desk = desk;
+  LayoutEditor(ScreenContext context, LayoutDraft draft) {
+    this.context = context;
     this.draft = draft;
   }
 
@@ -55,9 +55,10 @@ final class LayoutEditor {
   }
 
   private void text(LayoutFields.Row row, Consumer<String> set) {
-    Consumer<String> done = words -> desk.attempt(() -> set.accept(words));
-    desk.navigator()
-        .open(() -> new TextEntryScreen(desk, row.heading(), row.value(), refreshed(done)));
+    Consumer<String> done = words -> context.attempt(() -> set.accept(words));
+    context
+        .navigator()
+        .open(() -> new TextEntryScreen(context, row.heading(), row.value(), refreshed(done)));
   }
 
   private void number(LayoutFields.Row row, LayoutDraft.Count which) {
@@ -71,11 +72,12 @@ final class LayoutEditor {
             set.accept(Integer.parseInt(digits));
           }
         };
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 NumberEntryScreen.digits(
-                    desk,
+                    context,
                     row.heading(),
                     "Now: " + row.value() + ". Type the new number.",
                     mostDigits,
@@ -83,13 +85,15 @@ final class LayoutEditor {
   }
 
   private <T> void choose(LayoutFields.Row row, List<Choice<T>> choices, Consumer<T> set) {
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, row.heading(), choices, refreshed(set)));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, row.heading(), choices, refreshed(set)));
   }
 
   private <T> Consumer<T> refreshed(Consumer<T> set) {
     return value -> {
       set.accept(value);
-      desk.navigator().changed();
+      context.navigator().changed();
     };
   }
 

@@ -5,20 +5,20 @@ import java.util.stream.IntStream;
 import wherefrom.engine.Layout;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 
 /**
  * Keeps a layout on the shelf; an older one of its name stays unless the person lets it go.
  *
  * @param layout is sound
  */
-record LayoutKeeping(Desk desk, Layout layout) {
+record LayoutKeeping(ScreenContext context, Layout layout) {
   private static final int MOST_NAME = 40;
 
   void keep() {
-    if (desk.shelf().listLayouts().contains(layout)) {
+    if (context.shelf().listLayouts().contains(layout)) {
       said(layout);
-    } else if (desk.shelf().isLayoutTaken(layout.name())) {
+    } else if (context.shelf().isLayoutTaken(layout.name())) {
       ask();
     } else {
       keep(layout, false);
@@ -32,18 +32,19 @@ record LayoutKeeping(Desk desk, Layout layout) {
             new Choice<>(() -> keep(other, false), "Keep both", "the new one is " + other.name()),
             new Choice<>(
                 () -> keep(layout, true), "Replace it", "the layout that is there is lost"));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk, "The layout " + layout.name() + " is there", ways, Runnable::run));
+                    context, "The layout " + layout.name() + " is there", ways, Runnable::run));
   }
 
   /** The first name behind this one that is free, such as {@code my-v8-2}. */
   private String freeName() {
     return IntStream.iterate(2, number -> number + 1)
         .mapToObj(this::numbered)
-        .filter(name -> !desk.shelf().isLayoutTaken(name))
+        .filter(name -> !context.shelf().isLayoutTaken(name))
         .findFirst()
         .orElseThrow();
   }
@@ -55,12 +56,12 @@ record LayoutKeeping(Desk desk, Layout layout) {
   }
 
   private void keep(Layout kept, boolean replace) {
-    if (desk.attempt(() -> desk.shelf().keepLayout(kept, replace))) {
+    if (context.attempt(() -> context.shelf().keepLayout(kept, replace))) {
       said(kept);
     }
   }
 
   private void said(Layout kept) {
-    desk.say(kept.title() + " is kept on the shelf for other jobs, as " + kept.name() + ".");
+    context.say(kept.title() + " is kept on the shelf for other jobs, as " + kept.name() + ".");
   }
 }

@@ -6,9 +6,9 @@ import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.MainsPage;
 import wherefrom.drawing.Target;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.drawn.Drawn;
@@ -19,7 +19,7 @@ import wherefrom.ui.drawn.DrawnEngine;
  * large text leaves the drawing no room their parts are listed.
  */
 public final class MainsPageScreen implements Screen, Scannable {
-  private final Desk desk;
+  private final ScreenContext context;
   private final EnginePages pages;
   private final Glass glass;
   private final PlaceRows list;
@@ -30,17 +30,17 @@ public final class MainsPageScreen implements Screen, Scannable {
   private int first = 1;
   private int fitting;
 
-  MainsPageScreen(Desk desk, EnginePages pages, int main) {
-    this.desk = desk;
+  MainsPageScreen(ScreenContext context, EnginePages pages, int main) {
+    this.context = context;
     this.pages = pages;
     this.asked = main;
-    glass = Glass.screen(desk.scale().pixelsPerMm(), desk.scale().textFactor());
-    list = new PlaceRows(desk, pages.index());
-    more = desk.touch().key("", this::turn);
+    glass = Glass.screen(context.scale().pixelsPerMm(), context.scale().textFactor());
+    list = new PlaceRows(context, pages.index());
+    more = context.touch().key("", this::turn);
     more.managedProperty().bind(more.visibleProperty());
     more.setVisible(false);
     room = new Either(this::suiting);
-    view = Panes.column(desk.scale(), room, more);
+    view = Panes.column(context.scale(), room, more);
     fitting = mains();
   }
 
@@ -79,10 +79,10 @@ public final class MainsPageScreen implements Screen, Scannable {
   }
 
   private DrawnEngine draw() {
-    Drawn maker = new Drawn(pages.layout(), pages.asked(), desk.scale());
+    Drawn maker = new Drawn(pages.layout(), pages.asked(), context.scale());
     DrawnEngine drawing =
         DrawnEngine.keyed(
-            desk.touch(), pages.layout(), pages.asked(), maker.mains(first), pages::tapped);
+            context.touch(), pages.layout(), pages.asked(), maker.mains(first), pages::tapped);
     drawing.live(target -> !pages.places(target).isEmpty());
     drawing.show(pages.index().states(), pages.index().here());
     return drawing;

@@ -8,36 +8,36 @@ import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PlaceState;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartStates;
 
 /** The engine as it stands: a tap on a part opens the part's page. */
 public final class PartIndex implements EngineIndex {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Optional<PartKind> kind;
 
   /**
    * @param kind the one that is meant, or all
    */
-  public PartIndex(Desk desk, Optional<PartKind> kind) {
-    this.desk = desk;
+  public PartIndex(ScreenContext context, Optional<PartKind> kind) {
+    this.context = context;
     this.kind = kind;
   }
 
   /** The pages of all parts. */
-  public static EnginePages pages(Desk desk) {
-    return new EnginePages(desk, new PartIndex(desk, Optional.empty()));
+  public static EnginePages pages(ScreenContext context) {
+    return new EnginePages(context, new PartIndex(context, Optional.empty()));
   }
 
   private EngineJob job() {
-    return desk.state();
+    return context.state();
   }
 
   @Override
@@ -84,16 +84,16 @@ public final class PartIndex implements EngineIndex {
     job()
         .findSeated(place)
         .or(() -> job().findOwner(place))
-        .ifPresent(part -> desk.navigator().show(ScreenId.PART, part.item()));
+        .ifPresent(part -> context.navigator().show(ScreenId.PART, part.item()));
   }
 
   @Override
   public void scan(String text) {
-    Found found = new TagBook(job(), desk.shelf()).find(text);
-    if (found instanceof Found.APart part) {
-      desk.navigator().show(ScreenId.PART, part.part().part().item());
+    CodeLookup found = new TagBook(job(), context.shelf()).find(text);
+    if (found instanceof CodeLookup.APart part) {
+      context.navigator().show(ScreenId.PART, part.part().part().item());
     } else {
-      desk.refuse(found, "Scan the tag on a part: its page opens.");
+      context.refuse(found, "Scan the tag on a part: its page opens.");
     }
   }
 }

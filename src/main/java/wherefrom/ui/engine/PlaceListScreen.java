@@ -5,9 +5,9 @@ import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 
@@ -25,14 +25,18 @@ public final class PlaceListScreen implements Screen, Scannable {
    * @param places asked anew each time that it comes up
    */
   public PlaceListScreen(
-      Desk desk, EngineIndex index, String title, String empty, Supplier<List<Place>> places) {
+      ScreenContext context,
+      EngineIndex index,
+      String title,
+      String empty,
+      Supplier<List<Place>> places) {
     this.index = index;
     this.title = title;
     this.places = places;
-    none = desk.touch().text(empty);
+    none = context.touch().text(empty);
     none.managedProperty().bind(none.visibleProperty());
-    rows = new PlaceRows(desk, index);
-    view = Panes.column(desk.scale(), none, rows.view());
+    rows = new PlaceRows(context, index);
+    view = Panes.column(context.scale(), none, rows.view());
   }
 
   @Override

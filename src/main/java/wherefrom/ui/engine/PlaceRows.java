@@ -5,20 +5,20 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Tiles;
 
 /** Places of an index as rows, two beside each other where words are not large. */
 final class PlaceRows {
-  private final Desk desk;
+  private final ScreenContext context;
   private final EngineIndex index;
   private final Pager<List<Place>> rows;
 
-  PlaceRows(Desk desk, EngineIndex index) {
-    this.desk = desk;
+  PlaceRows(ScreenContext context, EngineIndex index) {
+    this.context = context;
     this.index = index;
-    rows = Pager.list(desk.touch(), this::row);
+    rows = Pager.list(context.touch(), this::row);
   }
 
   Pager<List<Place>> view() {
@@ -35,7 +35,7 @@ final class PlaceRows {
   }
 
   private int across() {
-    return desk.touch().isLarge() ? 1 : 2;
+    return context.touch().isLarge() ? 1 : 2;
   }
 
   private Region row(List<Place> pair) {
@@ -44,15 +44,15 @@ final class PlaceRows {
     while (keys.size() < across()) {
       keys.add(new Region());
     }
-    return Tiles.row(desk.scale(), keys.toArray(Node[]::new));
+    return Tiles.row(context.scale(), keys.toArray(Node[]::new));
   }
 
   private Node key(Place place) {
     return PlaceRow.of(
-        desk.touch(),
-        desk.state().layout(),
+        context.touch(),
+        context.state().layout(),
         place,
-        EnginePages.name(desk.state().layout(), place),
+        EnginePages.name(context.state().layout(), place),
         index.states().apply(place),
         () -> index.open(place));
   }

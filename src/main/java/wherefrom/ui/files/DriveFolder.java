@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import wherefrom.job.ports.Drives;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 
 /**
  * Asks where a copy goes: a drive that is plugged in, or any folder; warns where the copy would be
@@ -17,14 +17,14 @@ import wherefrom.ui.app.Desk;
  * @param original what is copied
  * @param done is given the folder
  */
-public record DriveFolder(Desk desk, String title, Path original, Consumer<Path> done) {
+public record DriveFolder(ScreenContext context, String title, Path original, Consumer<Path> done) {
   private static final double GIGABYTE = 1e9;
   private static final double MEGABYTE = 1e6;
 
   /** Asks for the drive. */
   public void ask() {
     List<Choice<Runnable>> ways = new ArrayList<>();
-    for (Drives.Drive drive : desk.equipment().drives().list()) {
+    for (Drives.Drive drive : context.services().drives().list()) {
       Runnable there = () -> chosen(drive.folder());
       ways.add(new Choice<>(there, drive.folder().toString(), free(drive.freeBytes())));
     }
@@ -40,15 +40,15 @@ public record DriveFolder(Desk desk, String title, Path original, Consumer<Path>
   }
 
   private void choose(String question, List<Choice<Runnable>> ways) {
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, question, ways, Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, question, ways, Runnable::run));
   }
 
   private void askFolder() {
-    desk.navigator().open(() -> FilesScreen.folder(desk, title, this::chosen));
+    context.navigator().open(() -> FilesScreen.folder(context, title, this::chosen));
   }
 
   private void chosen(Path folder) {
-    if (!desk.equipment().drives().isSameDisk(original, folder)) {
+    if (!context.services().drives().isSameDisk(original, folder)) {
       done.accept(folder);
       return;
     }

@@ -11,8 +11,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -25,38 +25,44 @@ public final class FilesScreen extends Page {
   private final FitText here;
 
   private FilesScreen(
-      Desk desk, String title, FilesModel model, boolean folderWanted, Consumer<Path> done) {
-    super(desk, title, false);
+      ScreenContext context,
+      String title,
+      FilesModel model,
+      boolean folderWanted,
+      Consumer<Path> done) {
+    super(context, title, false);
     this.model = model;
     this.done = done;
-    here = desk.touch().small("");
-    list = Pager.list(desk.touch(), this::row);
+    here = context.touch().small("");
+    list = Pager.list(context.touch(), this::row);
     HBox row =
         Panes.row(
-            desk.scale(),
-            desk.touch().key("Folder above", this::up),
-            desk.touch().key("Other drive", this::drives));
+            context.scale(),
+            context.touch().key("Folder above", this::up),
+            context.touch().key("Other drive", this::drives));
     if (folderWanted) {
       row.getChildren()
           .add(
-              Panes.grow(desk.touch().tag("Choose this folder", "", () -> choose(model.folder()))));
+              Panes.grow(
+                  context.touch().tag("Choose this folder", "", () -> choose(model.folder()))));
     }
-    lay(Panes.column(desk.scale(), here, list, row));
+    lay(Panes.column(context.scale(), here, list, row));
   }
 
   /** Asks for a folder, beginning at one that has to do with it. */
-  public static FilesScreen folder(Desk desk, String title, Path start, Consumer<Path> done) {
-    return new FilesScreen(desk, title, new FilesModel(start, List.of()), true, done);
+  public static FilesScreen folder(
+      ScreenContext context, String title, Path start, Consumer<Path> done) {
+    return new FilesScreen(context, title, new FilesModel(start, List.of()), true, done);
   }
 
   /** Asks for a folder to save in, beginning where the last file was saved or chosen. */
-  public static FilesScreen folder(Desk desk, String title, Consumer<Path> done) {
+  public static FilesScreen folder(ScreenContext context, String title, Consumer<Path> done) {
     return folder(
-        desk,
+        context,
         title,
-        LastPlace.of(desk),
+        LastPlace.of(context),
         folder -> {
-          LastPlace.keep(desk, folder);
+          LastPlace.keep(context, folder);
           done.accept(folder);
         });
   }
@@ -67,22 +73,22 @@ public final class FilesScreen extends Page {
    * @param endings of the files that can be chosen, in small letters, such as {@code .png}
    */
   public static FilesScreen file(
-      Desk desk, String title, List<String> endings, Consumer<Path> done) {
-    FilesModel model = new FilesModel(LastPlace.of(desk), endings);
+      ScreenContext context, String title, List<String> endings, Consumer<Path> done) {
+    FilesModel model = new FilesModel(LastPlace.of(context), endings);
     return new FilesScreen(
-        desk,
+        context,
         title,
         model,
         false,
         file -> {
-          LastPlace.keep(desk, model.folder());
+          LastPlace.keep(context, model.folder());
           done.accept(file);
         });
   }
 
   private Region row(FilesModel.Line line) {
     String words = line.folder() ? line.words() + " (folder)" : line.words();
-    return desk.touch().key(words, () -> press(line)).left();
+    return context.touch().key(words, () -> press(line)).left();
   }
 
   private void press(FilesModel.Line line) {
@@ -95,7 +101,7 @@ public final class FilesScreen extends Page {
   }
 
   private void choose(Path path) {
-    desk.navigator().back();
+    context.navigator().back();
     done.accept(path);
   }
 
@@ -115,11 +121,12 @@ public final class FilesScreen extends Page {
         roots.add(new Choice<>(folder, mounts, "USB drives and other disks"));
       }
     }
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     "Other drive",
                     roots,
                     root -> {
@@ -135,7 +142,7 @@ public final class FilesScreen extends Page {
       list.setItems(model.list());
     } catch (IOException | SecurityException e) {
       list.setItems(List.of());
-      desk.say("This folder cannot be read: " + model.folder() + ".");
+      context.say("This folder cannot be read: " + model.folder() + ".");
     }
   }
 }

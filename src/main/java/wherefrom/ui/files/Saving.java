@@ -9,7 +9,7 @@ import wherefrom.files.FileNames;
 import wherefrom.files.Outgoing;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 
 /**
  * Saves a file where the person says, beginning where the last one was saved. A file of that name
@@ -20,7 +20,7 @@ import wherefrom.ui.app.Desk;
  * @param done is given the file and what came of it
  */
 public record Saving<T>(
-    Desk desk, String title, String name, Work<T> work, BiConsumer<Path, T> done) {
+    ScreenContext context, String title, String name, Work<T> work, BiConsumer<Path, T> done) {
 
   /** Writes a file. */
   @FunctionalInterface
@@ -30,7 +30,7 @@ public record Saving<T>(
 
   /** Asks for the folder. */
   public void ask() {
-    desk.navigator().open(() -> FilesScreen.folder(desk, title, this::into));
+    context.navigator().open(() -> FilesScreen.folder(context, title, this::into));
   }
 
   private void into(Path folder) {
@@ -51,15 +51,16 @@ public record Saving<T>(
         List.of(
             new Choice<>(both, "Keep both", "the new one is " + free.getFileName()),
             new Choice<>(replace, "Replace it", "the file that is there is lost"));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk, "The file " + name + " is there already", ways, Runnable::run));
+                    context, "The file " + name + " is there already", ways, Runnable::run));
   }
 
   private void write(Outgoing out, Path file) {
-    desk.longWork(
+    context.longWork(
         "Writing " + file.getFileName(), () -> work.write(out), came -> done.accept(file, came));
   }
 }

@@ -8,10 +8,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.decide.Deciding;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.Panes;
@@ -24,12 +24,12 @@ import wherefrom.ui.engine.PartIndex;
 public final class BetweenScreen implements Screen, Scannable {
   private static final double PADDING_MM = 2.6;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final StackPane view = Panes.grow(new StackPane());
   private List<BetweenModel.Area> areas = List.of();
 
-  public BetweenScreen(Desk desk) {
-    this.desk = desk;
+  public BetweenScreen(ScreenContext context) {
+    this.context = context;
   }
 
   @Override
@@ -39,13 +39,13 @@ public final class BetweenScreen implements Screen, Scannable {
 
   @Override
   public String aside() {
-    int open = new Deciding(desk.getJob()).listUndecided().size();
+    int open = new Deciding(context.getJob()).listUndecided().size();
     return open == 0 ? "" : Words.count(open, "part") + " open";
   }
 
   @Override
   public List<RailKey> rail(StandardRail standard) {
-    return standard.with(new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open()));
+    return standard.with(new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(context).open()));
   }
 
   @Override
@@ -55,28 +55,29 @@ public final class BetweenScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    areas = new BetweenModel(desk.getJob()).areas();
+    areas = new BetweenModel(context.getJob()).areas();
     BetweenModel.Kind next = BetweenModel.next(areas);
     List<Region> keys = new ArrayList<>();
     areas.forEach(area -> keys.add(key(area, area.kind() == next)));
-    view.getChildren().setAll(new AreaView(desk.touch(), keys));
+    view.getChildren().setAll(new AreaView(context.touch(), keys));
   }
 
   private Region key(BetweenModel.Area area, boolean next) {
-    Touch touch = desk.touch();
+    Touch touch = context.touch();
     AreaFace face = new AreaFace(touch, area);
     String spoken = area.kind().word() + ", " + area.line();
-    Region key = next ? new TagPlate(desk.scale(), face, true, spoken) : plain(face, spoken);
-    return touch.target(key, () -> desk.navigator().show(area.kind().screen()));
+    Region key = next ? new TagPlate(context.scale(), face, true, spoken) : plain(face, spoken);
+    return touch.target(key, () -> context.navigator().show(area.kind().screen()));
   }
 
   private Region plain(AreaFace face, String spoken) {
     StackPane plate = new StackPane(face);
-    plate.setPadding(new Insets(desk.scale().px(PADDING_MM)));
+    plate.setPadding(new Insets(context.scale().px(PADDING_MM)));
     plate.getStyleClass().addAll("key", "plain");
     plate.setMinHeight(
         Math.max(
-            desk.scale().px(Scale.KEY_MM), face.minHeight(-1) + 2 * desk.scale().px(PADDING_MM)));
+            context.scale().px(Scale.KEY_MM),
+            face.minHeight(-1) + 2 * context.scale().px(PADDING_MM)));
     plate.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
     plate.setAccessibleRole(AccessibleRole.BUTTON);
     plate.setAccessibleText(spoken);
@@ -85,7 +86,7 @@ public final class BetweenScreen implements Screen, Scannable {
 
   @Override
   public void scan(String text) {
-    HomeScan.take(desk, text, () -> desk.navigator().show(BetweenModel.next(areas).screen()));
+    HomeScan.take(context, text, () -> context.navigator().show(BetweenModel.next(areas).screen()));
   }
 
   @Override

@@ -8,7 +8,7 @@ import java.util.Locale;
 import wherefrom.files.ExportedJobs;
 import wherefrom.files.FileNames;
 import wherefrom.job.ports.Damage;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.DriveFolder;
 
 /** Copies the whole open job into one file, as on a USB drive. */
@@ -19,23 +19,24 @@ final class CopyOut {
   private CopyOut() {}
 
   /** Asks where to, and copies. */
-  static void ask(Desk desk) {
-    Path job = desk.getJob().folder();
-    String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
-    String name = FileNames.of(desk.state().name(), "job " + stamp, ExportedJobs.OURS);
-    new DriveFolder(desk, "Where to copy the job to", job, folder -> copy(desk, job, folder, name))
+  static void ask(ScreenContext context) {
+    Path job = context.getJob().folder();
+    String stamp = STAMP.format(ZonedDateTime.now(context.services().clock()));
+    String name = FileNames.of(context.state().name(), "job " + stamp, ExportedJobs.OURS);
+    new DriveFolder(
+            context, "Where to copy the job to", job, folder -> copy(context, job, folder, name))
         .ask();
   }
 
-  private static void copy(Desk desk, Path job, Path folder, String name) {
+  private static void copy(ScreenContext context, Path job, Path folder, String name) {
     Path file = FileNames.beside(folder.resolve(name));
-    desk.longWork(
+    context.longWork(
         "Copying the job",
         () -> {
-          desk.equipment().archives().export(job, file);
-          return Damage.of(desk.equipment().checks(), job);
+          context.services().archives().export(job, file);
+          return Damage.of(context.services().checks(), job);
         },
-        damage -> desk.say(copied(file, damage)));
+        damage -> context.say(copied(file, damage)));
   }
 
   /** A copy of a damaged job is not to be taken for a sound one. */

@@ -10,10 +10,10 @@ import wherefrom.drawing.View;
 import wherefrom.job.OpenJob;
 import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.NextDeed;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.controls.Icon;
@@ -32,7 +32,7 @@ public final class JobHomeScreen implements Screen, Scannable {
   private static final double SHAPE_MM = 15;
   private static final double STOP_MM = 15;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final EngineView engine;
   private final PlaceCounts counts;
   private final TagKey tag;
@@ -41,10 +41,10 @@ public final class JobHomeScreen implements Screen, Scannable {
   private Optional<NextDeed> next = Optional.empty();
   private boolean troubled;
 
-  public JobHomeScreen(Desk desk) {
-    this.desk = desk;
-    Touch touch = desk.touch();
-    engine = PartIndex.pages(desk).view();
+  public JobHomeScreen(ScreenContext context) {
+    this.context = context;
+    Touch touch = context.touch();
+    engine = PartIndex.pages(context).view();
     counts = new PlaceCounts(touch);
     tag = touch.tag("Go on", "", this::goOn);
     days = new DaysRow(touch, this::to);
@@ -53,7 +53,8 @@ public final class JobHomeScreen implements Screen, Scannable {
   }
 
   private JobHomeModel model() {
-    return new JobHomeModel(desk.getJob(), desk.settings().outOrder(), desk.touch().isLarge());
+    return new JobHomeModel(
+        context.getJob(), context.settings().outOrder(), context.touch().isLarge());
   }
 
   @Override
@@ -61,33 +62,34 @@ public final class JobHomeScreen implements Screen, Scannable {
     List<RailKey> keys = new ArrayList<>();
     standard.back().ifPresent(back -> keys.add(new RailKey(Icon.JOBS, "Jobs", back.act())));
     standard.bench().ifPresent(keys::add);
-    keys.add(new RailKey(Icon.MORE, more(), () -> MoreScreen.open(desk)));
-    if (desk.touch().isLarge()) {
-      keys.add(new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(desk).open(engine.side())));
+    keys.add(new RailKey(Icon.MORE, more(), () -> MoreScreen.open(context)));
+    if (context.touch().isLarge()) {
+      keys.add(
+          new RailKey(Icon.ENGINE, "Engine", () -> PartIndex.pages(context).open(engine.side())));
     }
     return keys;
   }
 
   @Override
   public String title() {
-    return desk.job().map(job -> job.state().name()).orElse("");
+    return context.job().map(job -> job.state().name()).orElse("");
   }
 
   /** A copy that could not be made is told before all else. */
   @Override
   public String aside() {
-    return desk.job().map(this::aside).orElse("");
+    return context.job().map(this::aside).orElse("");
   }
 
   /** Large text has a key More of the rail's own, whatever letters this screen found room for. */
   private String more() {
-    return desk.settings().textPercent() > 100 ? "Other" : "More";
+    return context.settings().textPercent() > 100 ? "Other" : "More";
   }
 
   private String aside(OpenJob job) {
-    return desk.copying().isTroubled(job.folder(), job.sequence())
+    return context.copying().isTroubled(job.folder(), job.sequence())
         ? "not copied: see " + more()
-        : model().aside(desk.equipment().clock());
+        : model().aside(context.services().clock());
   }
 
   @Override
@@ -118,13 +120,13 @@ public final class JobHomeScreen implements Screen, Scannable {
     dress(deed);
     counts.show(model.counts());
     days.show(model.standing());
-    engine.show(PartStates.of(desk.state()), model.here());
+    engine.show(PartStates.of(context.state()), model.here());
     view.lead(deed.next().place());
   }
 
   /** The part's shape behind the words; the octagon before them where a stop waits. */
   private void dress(JobHomeModel.Deed deed) {
-    Scale scale = desk.scale();
+    Scale scale = context.scale();
     tag.clear();
     tag.getStyleClass().remove("stop");
     if (deed.isStop()) {
@@ -136,7 +138,7 @@ public final class JobHomeScreen implements Screen, Scannable {
         .place()
         .map(
             place ->
-                new PartShape(scale, desk.state().layout(), place, scale.px(SHAPE_MM), Look.IN))
+                new PartShape(scale, context.state().layout(), place, scale.px(SHAPE_MM), Look.IN))
         .ifPresent(tag::after);
   }
 
@@ -148,7 +150,8 @@ public final class JobHomeScreen implements Screen, Scannable {
   private void goOn() {
     next.ifPresent(
         deed ->
-            desk.navigator()
+            context
+                .navigator()
                 .show(
                     switch (deed.kind()) {
                       case PRINT_TAGS -> ScreenId.PRINT_TAGS;
@@ -160,7 +163,8 @@ public final class JobHomeScreen implements Screen, Scannable {
   }
 
   private void to(JobDay day) {
-    desk.navigator()
+    context
+        .navigator()
         .show(
             switch (day) {
               case TAGS -> ScreenId.PRINT_TAGS;
@@ -173,15 +177,15 @@ public final class JobHomeScreen implements Screen, Scannable {
 
   @Override
   public void scan(String text) {
-    HomeScan.take(desk, text, this::goOn);
+    HomeScan.take(context, text, this::goOn);
   }
 
   /** Says in full how the copy stands while it cannot be made, and once when it can again. */
   private void tellOfCopy() {
-    OpenJob job = desk.getJob();
-    boolean now = desk.copying().isTroubled(job.folder(), job.sequence());
+    OpenJob job = context.getJob();
+    boolean now = context.copying().isTroubled(job.folder(), job.sequence());
     if (now || troubled) {
-      desk.copying().words(job.folder(), job.sequence()).ifPresent(desk::say);
+      context.copying().words(job.folder(), job.sequence()).ifPresent(context::say);
     }
     troubled = now;
   }
@@ -189,7 +193,7 @@ public final class JobHomeScreen implements Screen, Scannable {
   @Override
   public void copied() {
     tellOfCopy();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   @Override

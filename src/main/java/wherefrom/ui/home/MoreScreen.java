@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.OpenJob;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -15,24 +15,24 @@ public final class MoreScreen implements Screen {
 
   private record Row(String words, String more, Runnable press) {}
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Pager<Row> list;
 
-  MoreScreen(Desk desk) {
-    this.desk = desk;
+  MoreScreen(ScreenContext context) {
+    this.context = context;
     list =
         Pager.list(
-            desk.touch(),
-            row -> ListRow.key(desk.touch(), row.words(), List.of(row.more()), row.press()));
+            context.touch(),
+            row -> ListRow.key(context.touch(), row.words(), List.of(row.more()), row.press()));
   }
 
-  static void open(Desk desk) {
-    desk.navigator().open(() -> new MoreScreen(desk));
+  static void open(ScreenContext context) {
+    context.navigator().open(() -> new MoreScreen(context));
   }
 
   private List<Row> rows() {
     List<Row> rows = new ArrayList<>();
-    rows.add(new Row("Copy to USB drive", copy(), () -> CopyOut.ask(desk)));
+    rows.add(new Row("Copy to USB drive", copy(), () -> CopyOut.ask(context)));
     rows.add(to("Torque cards", "each bolt in its order", ScreenId.TORQUE));
     rows.add(to("Money", "what it has cost and will", ScreenId.MONEY));
     rows.add(to("Settings", "text, look, scanner, camera, sound", ScreenId.SETTINGS));
@@ -40,13 +40,16 @@ public final class MoreScreen implements Screen {
   }
 
   private Row to(String words, String more, ScreenId id) {
-    return new Row(words, more, () -> desk.navigator().show(id));
+    return new Row(words, more, () -> context.navigator().show(id));
   }
 
   /** How the copy in the second folder stands; what the key does where none is wanted. */
   private String copy() {
-    OpenJob job = desk.getJob();
-    return desk.copying().words(job.folder(), job.sequence()).orElse("the whole job in one file");
+    OpenJob job = context.getJob();
+    return context
+        .copying()
+        .words(job.folder(), job.sequence())
+        .orElse("the whole job in one file");
   }
 
   @Override

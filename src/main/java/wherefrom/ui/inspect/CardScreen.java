@@ -14,11 +14,11 @@ import wherefrom.inspection.Subject;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.CueMark;
@@ -36,15 +36,15 @@ public final class CardScreen extends Page implements Scannable {
   private static final double ANSWERS_MM = 106;
   private static final double MARK_MM = 10;
 
-  private final CardModel model;
+  private final LookCardModel model;
   private final StackPane view = Panes.grow(new StackPane());
 
   /**
    * @param round what is looked at one after the other; empty where one alone is
    */
-  public CardScreen(Desk desk, Subject subject, List<Subject> round) {
-    super(desk, "");
-    model = new CardModel(desk.getJob(), subject, round);
+  public CardScreen(ScreenContext context, Subject subject, List<Subject> round) {
+    super(context, "");
+    model = new LookCardModel(context.getJob(), subject, round);
     lay(view);
   }
 
@@ -62,7 +62,7 @@ public final class CardScreen extends Page implements Scannable {
 
   @Override
   public void scan(String text) {
-    Tagged.find(desk, text).ifPresent(model::turnTo);
+    Tagged.find(context, text).ifPresent(model::turnTo);
   }
 
   @Override
@@ -79,10 +79,10 @@ public final class CardScreen extends Page implements Scannable {
     acts.add(act("Read on", this::readOn));
     acts.addAll(ways());
     return Panes.column(
-        desk.scale(),
+        context.scale(),
         touch().heading(check.title()),
         new SketchView(touch(), check),
-        new Foot(desk, tag, KeyRow.of(desk, 1, acts)));
+        new Foot(context, tag, KeyRow.of(context, 1, acts)));
   }
 
   private void answers(Check check) {
@@ -92,7 +92,7 @@ public final class CardScreen extends Page implements Scannable {
             new Choice<>(Look.SUSPECT, "Suspect", check.suspect()),
             new Choice<>(Look.FAIL, "Fail", check.fail()),
             new Choice<>(Look.NOT_LOOKED, "Not looked at", ""));
-    open(() -> new ChoiceScreen<>(desk, check.title(), choices, this::offer));
+    open(() -> new ChoiceScreen<>(context, check.title(), choices, this::offer));
   }
 
   private Region atOnce(Check check) {
@@ -100,22 +100,22 @@ public final class CardScreen extends Page implements Scannable {
     pass.setWords("Pass", check.pass());
     VBox answers =
         Panes.column(
-            desk.scale(),
+            context.scale(),
             Panes.grow(pass),
             Panes.grow(key(Cue.ASK, "Suspect", check.suspect(), Look.SUSPECT)),
             Panes.grow(key(Cue.STOP, "Fail", check.fail(), Look.FAIL)));
-    answers.setMinWidth(desk.scale().px(ANSWERS_MM));
+    answers.setMinWidth(context.scale().px(ANSWERS_MM));
     List<KeyRow.Act> acts = new ArrayList<>(ways());
     acts.add(act("Read on", this::readOn));
     if (model.card().look() != Look.NOT_LOOKED) {
       acts.add(act("No answer", () -> offer(Look.NOT_LOOKED)));
     }
-    Split both = new Split(desk.scale(), words(check), answers);
-    return Panes.column(desk.scale(), both, KeyRow.of(desk, 1, acts));
+    Split both = new Split(context.scale(), words(check), answers);
+    return Panes.column(context.scale(), both, KeyRow.of(context, 1, acts));
   }
 
   private Region words(Check check) {
-    VBox words = new VBox(desk.scale().px(1));
+    VBox words = new VBox(context.scale().px(1));
     words
         .getChildren()
         .addAll(
@@ -138,7 +138,7 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   private Region mark(Cue cue) {
-    return new StackPane(CueMark.of(cue, desk.scale().px(MARK_MM)));
+    return new StackPane(CueMark.of(cue, context.scale().px(MARK_MM)));
   }
 
   /** What else can be done with a card than answering it, what is done most first. */
@@ -177,58 +177,59 @@ public final class CardScreen extends Page implements Scannable {
             answer(look);
           }
         };
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, question, choices, done));
+    context.navigator().open(() -> new ChoiceScreen<>(context, question, choices, done));
   }
 
   private void answer(Look look) {
-    desk.attempt(
+    context.attempt(
         () -> {
           String follows = model.answer(look);
           boolean more = model.goOn();
           String last = "That was the last test of " + model.title() + ". Scan the next part.";
           String said = more ? model.said() : last;
-          desk.say(follows.isEmpty() ? said : follows);
+          context.say(follows.isEmpty() ? said : follows);
         });
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void next() {
     model.next();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void before() {
     model.before();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void note() {
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new TextEntryScreen(
-                    desk, "Note: " + model.title(), model.card().note(), this::keepNote));
+                    context, "Note: " + model.title(), model.card().note(), this::keepNote));
   }
 
   private void keepNote(String words) {
-    desk.attempt(() -> model.note(words));
-    desk.navigator().changed();
+    context.attempt(() -> model.note(words));
+    context.navigator().changed();
   }
 
   private void photo() {
-    PhotoTaking.ask(desk, Optional.of(model.subject()), model.card().check().key());
+    PhotoTaking.ask(context, Optional.of(model.subject()), model.card().check().key());
   }
 
   private void open(int number) {
-    desk.navigator().open(() -> new PhotoScreen(desk, model::photos, number));
+    context.navigator().open(() -> new PhotoScreen(context, model::photos, number));
   }
 
   private void measure(String plan) {
-    desk.navigator().open(() -> new ReadingsScreen(desk, model.subject(), plan));
+    context.navigator().open(() -> new ReadingsScreen(context, model.subject(), plan));
   }
 
   private void readOn() {
     Check check = model.card().check();
-    desk.navigator().open(() -> new WordsScreen(desk, check.title(), CheckWords.of(check)));
+    context.navigator().open(() -> new WordsScreen(context, check.title(), CheckWords.of(check)));
   }
 }

@@ -8,12 +8,12 @@ import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
 import wherefrom.job.inspect.Inspecting.Unlooked;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.engine.EnginePages;
@@ -36,21 +36,21 @@ public final class InspectScreen extends Page implements Scannable {
   private final KeyRow keys;
   private final Foot foot;
 
-  public InspectScreen(Desk desk) {
-    super(desk, "Inspect");
-    model = new InspectModel(desk.getJob());
+  public InspectScreen(ScreenContext context) {
+    super(context, "Inspect");
+    model = new InspectModel(context.getJob());
     grid = new CellGrid(touch(), COLUMNS);
     tag = tag(this::next);
-    keys = KeyRow.of(desk);
-    foot = new Foot(desk, tag, keys);
-    lay(Panes.column(desk.scale(), grid.view(), foot));
+    keys = KeyRow.of(context);
+    foot = new Foot(context, tag, keys);
+    lay(Panes.column(context.scale(), grid.view(), foot));
   }
 
   /** The screen for the whole engine, or the first open card of one part. */
-  public static Screen of(Desk desk, int item) {
+  public static Screen of(ScreenContext context, int item) {
     return item > 0
-        ? new CardScreen(desk, Subject.ofPart(item), List.of())
-        : new InspectScreen(desk);
+        ? new CardScreen(context, Subject.ofPart(item), List.of())
+        : new InspectScreen(context);
   }
 
   @Override
@@ -68,7 +68,7 @@ public final class InspectScreen extends Page implements Scannable {
         .ifPresent(
             one ->
                 tag.setWords(
-                    "Next: " + Named.title(desk.state(), one.subject()),
+                    "Next: " + Named.title(context.state(), one.subject()),
                     dirty == 0 ? "" : touch().brief("before washing: " + dirty, "")));
     List<KeyRow.Act> acts = new ArrayList<>();
     acts.add(act("Not looked at", this::unlooked));
@@ -93,8 +93,8 @@ public final class InspectScreen extends Page implements Scannable {
 
   private Optional<Region> picture(Group group) {
     return InspectModel.kind(group)
-        .map(kind -> Pictures.of(desk, kind))
-        .or(() -> InspectModel.sketch(group).map(sketch -> new SketchPicture(desk, sketch)));
+        .map(kind -> Pictures.of(context, kind))
+        .or(() -> InspectModel.sketch(group).map(sketch -> new SketchPicture(context, sketch)));
   }
 
   /** Looks at everything that is due, one after the other. */
@@ -105,11 +105,11 @@ public final class InspectScreen extends Page implements Scannable {
 
   @Override
   public void scan(String text) {
-    Tagged.find(desk, text).ifPresent(subject -> card(subject, List.of()));
+    Tagged.find(context, text).ifPresent(subject -> card(subject, List.of()));
   }
 
   private void card(Subject subject, List<Subject> round) {
-    open(() -> new CardScreen(desk, subject, round));
+    open(() -> new CardScreen(context, subject, round));
   }
 
   private void open(Group group) {
@@ -118,14 +118,14 @@ public final class InspectScreen extends Page implements Scannable {
       card(all.get(0), List.of());
       return;
     }
-    SubjectIndex.of(desk, group.words(), all, model::standing, one -> card(one, all))
+    SubjectIndex.of(context, group.words(), all, model::standing, one -> card(one, all))
         .ifPresentOrElse(
-            index -> new EnginePages(desk, index).open(),
+            index -> new EnginePages(context, index).open(),
             () -> list(group.words(), "", false, group::subjects));
   }
 
   private void list(String title, String none, boolean mixed, Supplier<List<Subject>> subjects) {
-    open(() -> new GridScreen(desk, title, none, () -> cells(mixed, subjects.get())));
+    open(() -> new GridScreen(context, title, none, () -> cells(mixed, subjects.get())));
   }
 
   private List<Cell> cells(boolean mixed, List<Subject> subjects) {
@@ -133,7 +133,9 @@ public final class InspectScreen extends Page implements Scannable {
         .map(
             subject ->
                 new Cell(
-                    mixed ? Named.title(desk.state(), subject) : Named.place(desk.state(), subject),
+                    mixed
+                        ? Named.title(context.state(), subject)
+                        : Named.place(context.state(), subject),
                     model.state(subject),
                     () -> card(subject, subjects)))
         .toList();
@@ -148,7 +150,7 @@ public final class InspectScreen extends Page implements Scannable {
   }
 
   private void open(String title, String none, Supplier<List<Unlooked>> list) {
-    open(() -> new GridScreen(desk, title, none, () -> waiting(list.get())));
+    open(() -> new GridScreen(context, title, none, () -> waiting(list.get())));
   }
 
   private List<Cell> waiting(List<Unlooked> list) {
@@ -157,7 +159,7 @@ public final class InspectScreen extends Page implements Scannable {
         .map(
             one ->
                 new Cell(
-                    Named.title(desk.state(), one.subject()),
+                    Named.title(context.state(), one.subject()),
                     InspectModel.titles(one.checks()),
                     () -> card(one.subject(), round)))
         .toList();

@@ -4,14 +4,14 @@ import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.SVGPath;
 import javafx.scene.transform.Scale;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 
 /** A sketch as a small picture, without its rings and words. It takes no touch. */
 final class SketchPicture extends Region {
   private static final double WIDE_MM = 20;
 
-  SketchPicture(Desk desk, Sketch sketch) {
-    double wide = desk.scale().px(WIDE_MM);
+  SketchPicture(ScreenContext context, Sketch sketch) {
+    double wide = context.scale().px(WIDE_MM);
     double factor = wide / SketchView.WIDE;
     for (Sketch.Stroke stroke : sketch.strokes()) {
       SVGPath path = new SVGPath();

@@ -5,14 +5,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.ports.Damage;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 
 /** Brings exported jobs back among the jobs, and opens the last of them. */
 public final class BringingBack {
-  private final Desk desk;
+  private final ScreenContext context;
 
-  public BringingBack(Desk desk) {
-    this.desk = desk;
+  public BringingBack(ScreenContext context) {
+    this.context = context;
   }
 
   /** A job that came back, and what is damaged in those that did. */
@@ -23,25 +23,25 @@ public final class BringingBack {
     if (files.isEmpty()) {
       return;
     }
-    Path shop = desk.settings().shop();
-    desk.longWork("Bringing the job back", () -> restore(files, shop), this::broughtBack);
+    Path shop = context.settings().shop();
+    context.longWork("Bringing the job back", () -> restore(files, shop), this::broughtBack);
   }
 
   private Back restore(List<Path> files, Path shop) throws IOException {
     Path job = shop;
     List<String> damage = new ArrayList<>();
     for (Path file : files) {
-      job = desk.equipment().archives().restore(file, shop);
-      damage.addAll(Damage.of(desk.equipment().checks(), job));
+      job = context.services().archives().restore(file, shop);
+      damage.addAll(Damage.of(context.services().checks(), job));
     }
     return new Back(job, damage);
   }
 
   /** A damaged job is not to be taken for a sound one; where it cannot be opened, it is listed. */
   private void broughtBack(Back back) {
-    desk.attempt(() -> desk.open(back.job()));
+    context.attempt(() -> context.open(back.job()));
     if (!back.damage().isEmpty()) {
-      desk.say(
+      context.say(
           "The job is brought back as "
               + back.job()
               + ", but it is damaged. "

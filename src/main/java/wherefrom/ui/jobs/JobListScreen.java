@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.layout.Region;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
@@ -13,13 +13,13 @@ import wherefrom.ui.controls.Pager;
 public final class JobListScreen implements Screen {
   private final Pager<JobsModel.Line> list;
 
-  JobListScreen(Desk desk, List<JobsModel.Line> jobs, Consumer<Path> open) {
+  JobListScreen(ScreenContext context, List<JobsModel.Line> jobs, Consumer<Path> open) {
     list =
         Pager.list(
-            desk.touch(),
+            context.touch(),
             job ->
                 ListRow.key(
-                    desk.touch(), job.name(), job.lines(), () -> open.accept(job.folder())));
+                    context.touch(), job.name(), job.lines(), () -> open.accept(job.folder())));
     list.setItems(jobs);
   }
 

@@ -15,9 +15,9 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagPlate;
@@ -34,19 +34,19 @@ public final class JobsScreen implements Screen, Scannable {
 
   private static final int SHOWN = 2;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final JobsModel model;
   private final StackPane view = Panes.grow(new StackPane());
   private List<JobsModel.Line> jobs = List.of();
   private int asked;
 
-  public JobsScreen(Desk desk) {
-    this.desk = desk;
-    model = new JobsModel(desk.equipment().clock(), desk.copying()::words);
+  public JobsScreen(ScreenContext context) {
+    this.context = context;
+    model = new JobsModel(context.services().clock(), context.copying()::words);
   }
 
   private Tiles keys() {
-    Touch touch = desk.touch();
+    Touch touch = context.touch();
     List<TouchKey> keys = new ArrayList<>();
     if (!jobs.isEmpty()) {
       keys.add(touch.key("New job", this::newJob));
@@ -56,57 +56,58 @@ public final class JobsScreen implements Screen, Scannable {
     } else {
       others().forEach(other -> keys.add(touch.key(other.words(), other.value())));
     }
-    return Tiles.row(desk.scale(), keys.toArray(Node[]::new));
+    return Tiles.row(context.scale(), keys.toArray(Node[]::new));
   }
 
   private List<Choice<Runnable>> others() {
     List<Choice<Runnable>> others = new ArrayList<>();
     others.add(new Choice<>(this::demo, "Open the demo", "an invented job to try it on"));
     others.add(new Choice<>(this::bringBack, "Import a job", "a copy from a USB drive"));
-    if (jobs.size() > (desk.touch().isLarge() ? 1 : SHOWN)) {
+    if (jobs.size() > (context.touch().isLarge() ? 1 : SHOWN)) {
       others.add(new Choice<>(this::all, "All jobs", "where each was left"));
     }
     others.add(
         new Choice<>(
-            () -> desk.navigator().show(ScreenId.SETTINGS), "Settings", "text, look, scanner"));
+            () -> context.navigator().show(ScreenId.SETTINGS), "Settings", "text, look, scanner"));
     return others;
   }
 
   /** Large text leaves room for two keys: the others stand on a page of their own. */
   private void more() {
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "More", others(), Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, "More", others(), Runnable::run));
   }
 
   private void newJob() {
-    desk.navigator().show(ScreenId.NEW_JOB);
+    context.navigator().show(ScreenId.NEW_JOB);
   }
 
   private void all() {
-    desk.navigator().open(() -> new JobListScreen(desk, jobs, this::open));
+    context.navigator().open(() -> new JobListScreen(context, jobs, this::open));
   }
 
   private void open(Path folder) {
-    desk.attempt(() -> desk.open(folder));
+    context.attempt(() -> context.open(folder));
   }
 
   private void demo() {
-    Path shop = desk.settings().shop();
-    desk.longWork("Copying the demo", () -> DemoJob.on(shop), this::openDemo);
+    Path shop = context.settings().shop();
+    context.longWork("Copying the demo", () -> DemoJob.on(shop), this::openDemo);
   }
 
   private void openDemo(Path folder) {
-    if (desk.attempt(() -> desk.open(folder))) {
-      desk.say(TRY);
+    if (context.attempt(() -> context.open(folder))) {
+      context.say(TRY);
     }
   }
 
   private void bringBack() {
-    desk.navigator()
-        .open(() -> FilesScreen.file(desk, "Import a job", ExportedJobs.ENDINGS, this::restore));
+    context
+        .navigator()
+        .open(() -> FilesScreen.file(context, "Import a job", ExportedJobs.ENDINGS, this::restore));
   }
 
   private void restore(Path file) {
-    new BringingBack(desk).all(List.of(file));
+    new BringingBack(context).all(List.of(file));
   }
 
   @Override
@@ -121,7 +122,7 @@ public final class JobsScreen implements Screen, Scannable {
 
   /** How the copy of the last job stands. */
   private String copy(JobsModel.Line last) {
-    return desk.copying().words(last.folder(), last.sequence()).orElse("");
+    return context.copying().words(last.folder(), last.sequence()).orElse("");
   }
 
   @Override
@@ -132,8 +133,8 @@ public final class JobsScreen implements Screen, Scannable {
   @Override
   public void shown() {
     int number = ++asked;
-    Shelf shelf = desk.shelf();
-    desk.longWork("Reading the list of jobs", shelf::list, found -> show(number, found));
+    Shelf shelf = context.shelf();
+    context.longWork("Reading the list of jobs", shelf::list, found -> show(number, found));
   }
 
   /** Shows the list that was asked for last. */
@@ -143,13 +144,13 @@ public final class JobsScreen implements Screen, Scannable {
     }
     jobs = model.lines(found);
     if (jobs.isEmpty()) {
-      view.getChildren().setAll(new NoJobsView(desk.touch(), this::newJob, keys()));
+      view.getChildren().setAll(new NoJobsView(context.touch(), this::newJob, keys()));
     } else {
-      JobsView tags = new JobsView(desk.touch(), keys(), copy(jobs.get(0)));
+      JobsView tags = new JobsView(context.touch(), keys(), copy(jobs.get(0)));
       tags.show(tags());
       view.getChildren().setAll(tags);
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private List<TagPlate> tags() {
@@ -157,8 +158,8 @@ public final class JobsScreen implements Screen, Scannable {
     for (JobsModel.Line job : jobs.subList(0, Math.min(SHOWN, jobs.size()))) {
       String spoken = String.join(", ", job.name(), job.sofar(), job.when());
       TagPlate tag =
-          new TagPlate(desk.scale(), new JobFace(desk.touch(), job), tags.isEmpty(), spoken);
-      tags.add(desk.touch().target(tag, () -> open(job.folder())));
+          new TagPlate(context.scale(), new JobFace(context.touch(), job), tags.isEmpty(), spoken);
+      tags.add(context.touch().target(tag, () -> open(job.folder())));
     }
     return tags;
   }
@@ -168,7 +169,7 @@ public final class JobsScreen implements Screen, Scannable {
   public void scan(String text) {
     Optional<TagCode> code = TagCode.find(text.replaceAll("\\s", ""));
     if (code.isEmpty()) {
-      desk.say("This is none of our tags whole. Scan the tag, or open its job first.");
+      context.say("This is none of our tags whole. Scan the tag, or open its job first.");
       return;
     }
     if (code.get().type() == TagType.ACTION_CARD) {
@@ -178,12 +179,12 @@ public final class JobsScreen implements Screen, Scannable {
     JobsModel.find(jobs, code.get().engine())
         .ifPresentOrElse(
             folder -> openAt(folder, text),
-            () -> desk.say("No job here has this tag. Import its job, or begin a new one."));
+            () -> context.say("No job here has this tag. Import its job, or begin a new one."));
   }
 
   private void openAt(Path folder, String text) {
-    if (desk.attempt(() -> desk.open(folder))) {
-      HomeScan.take(desk, text, () -> {});
+    if (context.attempt(() -> context.open(folder))) {
+      HomeScan.take(context, text, () -> {});
     }
   }
 
@@ -192,7 +193,7 @@ public final class JobsScreen implements Screen, Scannable {
     if (goesOn && !jobs.isEmpty()) {
       open(jobs.get(0).folder());
     } else {
-      desk.say("Press a job's tag, or scan any part of it.");
+      context.say("Press a job's tag, or scan any part of it.");
     }
   }
 

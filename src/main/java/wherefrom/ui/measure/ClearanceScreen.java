@@ -9,10 +9,10 @@ import wherefrom.job.BearingClearance;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.app.WordsScreen.Line;
 import wherefrom.ui.controls.TagKey;
@@ -21,12 +21,12 @@ import wherefrom.ui.controls.TagKey;
 public final class ClearanceScreen extends ListPage {
   private final MeasureModel model;
 
-  public ClearanceScreen(Desk desk) {
-    super(desk, "Oil clearance");
-    model = new MeasureModel(desk.getJob());
+  public ClearanceScreen(ScreenContext context) {
+    super(context, "Oil clearance");
+    model = new MeasureModel(context.getJob());
     TagKey tag = tag(this::limit);
     tag.setWords("Type the limit", touch().brief("as the engine's manual gives it", ""));
-    layOut(new Foot(desk, tag, KeyRow.of(desk)));
+    layOut(new Foot(context, tag, KeyRow.of(context)));
   }
 
   @Override
@@ -48,7 +48,7 @@ public final class ClearanceScreen extends ListPage {
     return key(
         name + ": " + standing(bearing),
         touch().brief(figures(bearing), ""),
-        () -> open(() -> new WordsScreen(desk, name, lines(bearing))));
+        () -> open(() -> new WordsScreen(context, name, lines(bearing))));
   }
 
   private static String standing(BearingClearance bearing) {
@@ -87,9 +87,9 @@ public final class ClearanceScreen extends ListPage {
     open(
         () ->
             new ChoiceScreen<>(
-                desk,
+                context,
                 "Limit of which clearance?",
                 choices,
-                plan -> LimitFlow.bounds(desk, plan, "clearance", "oil clearance")));
+                plan -> LimitFlow.bounds(context, plan, "clearance", "oil clearance")));
   }
 }

@@ -7,9 +7,9 @@ import javafx.scene.layout.VBox;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.job.measure.SetPicture;
 import wherefrom.job.measure.SetPictures;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.Panes;
 
@@ -19,9 +19,9 @@ public final class CompareScreen extends Page {
   private final StackPane view = Panes.grow(new StackPane());
   private int at;
 
-  public CompareScreen(Desk desk, ReadingPlan plan) {
-    super(desk, "Compare: " + plan.title());
-    model = new SetPictures(desk.getJob(), plan);
+  public CompareScreen(ScreenContext context, ReadingPlan plan) {
+    super(context, "Compare: " + plan.title());
+    model = new SetPictures(context.getJob(), plan);
     lay(view);
   }
 
@@ -43,13 +43,13 @@ public final class CompareScreen extends Page {
     view.getChildren()
         .setAll(
             pictures.isEmpty()
-                ? Panes.column(desk.scale(), touch().text("Nothing measured yet."))
+                ? Panes.column(context.scale(), touch().text("Nothing measured yet."))
                 : drawn(pictures));
   }
 
   private VBox drawn(List<SetPicture> pictures) {
     SetPicture picture = picture(pictures);
-    VBox column = Panes.column(desk.scale());
+    VBox column = Panes.column(context.scale());
     column
         .getChildren()
         .add(
@@ -67,7 +67,7 @@ public final class CompareScreen extends Page {
       acts.add(act("Other bank", this::turn));
     }
     if (!acts.isEmpty()) {
-      column.getChildren().add(KeyRow.of(desk, 1, acts));
+      column.getChildren().add(KeyRow.of(context, 1, acts));
     }
     return column;
   }
@@ -76,11 +76,13 @@ public final class CompareScreen extends Page {
     open(
         () ->
             new WordsScreen(
-                desk, title(), List.of(new WordsScreen.Line(picture.title(), picture.sentence()))));
+                context,
+                title(),
+                List.of(new WordsScreen.Line(picture.title(), picture.sentence()))));
   }
 
   private void turn() {
     at++;
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

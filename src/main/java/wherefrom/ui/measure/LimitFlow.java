@@ -8,54 +8,59 @@ import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 
 /** Asks for a limit of this engine step by step: of what, from, to, and where it stands. */
 final class LimitFlow {
   private static final String PRACTICE = "common practice, no source";
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final ReadingPlan plan;
 
-  private LimitFlow(Desk desk, ReadingPlan plan) {
-    this.desk = desk;
+  private LimitFlow(ScreenContext context, ReadingPlan plan) {
+    this.context = context;
     this.plan = plan;
   }
 
   /** Asks which result of a plan, then the rest. */
-  static void ask(Desk desk, ReadingPlan plan) {
+  static void ask(ScreenContext context, ReadingPlan plan) {
     List<ResultKeys.Bounded> results = ResultKeys.of(plan);
     if (results.size() == 1) {
-      bounds(desk, plan, results.get(0).key(), results.get(0).words());
+      bounds(context, plan, results.get(0).key(), results.get(0).words());
       return;
     }
     List<Choice<ResultKeys.Bounded>> choices =
         results.stream().map(result -> new Choice<>(result, result.words(), "")).toList();
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     plan.title() + ": limit of what?",
                     choices,
-                    result -> bounds(desk, plan, result.key(), result.words())));
+                    result -> bounds(context, plan, result.key(), result.words())));
   }
 
   /** Asks what the manual gives of a result: its most, its least or both; then its source. */
-  static void bounds(Desk desk, ReadingPlan plan, String result, String words) {
-    LimitFlow flow = new LimitFlow(desk, plan);
+  static void bounds(ScreenContext context, ReadingPlan plan, String result, String words) {
+    LimitFlow flow = new LimitFlow(context, plan);
     List<Choice<Runnable>> choices =
         List.of(
             new Choice<>(() -> flow.most(result, words, ""), "Upper limit", "one figure"),
             new Choice<>(() -> flow.least(result, words, false), "Lower limit", "one figure"),
             new Choice<>(() -> flow.least(result, words, true), "Both limits", "two figures"),
             new Choice<>(() -> flow.keep(result, "", "", "removed"), "No limit", "removes one"));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk, "What does the manual give for " + words + "?", choices, Runnable::run));
+                    context,
+                    "What does the manual give for " + words + "?",
+                    choices,
+                    Runnable::run));
   }
 
   private void least(String result, String words, boolean both) {
@@ -79,8 +84,8 @@ final class LimitFlow {
   }
 
   /** Asks for the size when new of what a plan measures. */
-  static void standard(Desk desk, ReadingPlan plan) {
-    LimitFlow flow = new LimitFlow(desk, plan);
+  static void standard(ScreenContext context, ReadingPlan plan) {
+    LimitFlow flow = new LimitFlow(context, plan);
     flow.size(
         "Size when new: " + plan.title(),
         "Type it as printed in this engine's manual. Wear and the next size follow from it.",
@@ -88,17 +93,19 @@ final class LimitFlow {
             flow.source(
                 source ->
                     ToolFlow.Answers.say(
-                        desk, new Instruments(desk.getJob()).size(plan.key(), size, source))));
+                        context,
+                        new Instruments(context.getJob()).size(plan.key(), size, source))));
   }
 
   private void size(String title, String question, Consumer<String> done) {
     Dimension dimension = plan.stations().get(0).dimension();
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 plan.least() < 0
-                    ? SizeScreen.signed(desk, title, question, dimension, done)
-                    : new SizeScreen(desk, title, question, dimension, done));
+                    ? SizeScreen.signed(context, title, question, dimension, done)
+                    : new SizeScreen(context, title, question, dimension, done));
   }
 
   private void source(Consumer<String> done) {
@@ -107,11 +114,12 @@ final class LimitFlow {
             new Choice<>("manual", "This engine's own manual", "type its name and the page"),
             new Choice<>("other", "Another published source", "type what and where"),
             new Choice<>(PRACTICE, "Common practice", "no source: the weakest of the three"));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     "Where is it printed?",
                     choices,
                     chosen -> {
@@ -124,12 +132,14 @@ final class LimitFlow {
   }
 
   private void type(String begun, Consumer<String> done) {
-    desk.navigator()
-        .open(() -> new TextEntryScreen(desk, "Where it is printed: book and page", begun, done));
+    context
+        .navigator()
+        .open(
+            () -> new TextEntryScreen(context, "Where it is printed: book and page", begun, done));
   }
 
   private void keep(String result, String low, String high, String source) {
     ToolFlow.Answers.say(
-        desk, new Instruments(desk.getJob()).limit(plan.key(), result, low, high, source));
+        context, new Instruments(context.getJob()).limit(plan.key(), result, low, high, source));
   }
 }

@@ -10,24 +10,24 @@ import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
 
 /** The limits and sizes typed for this engine, each with where it stands. */
 public final class LimitsScreen extends ListPage {
-  public LimitsScreen(Desk desk) {
-    super(desk, "Limits");
+  public LimitsScreen(ScreenContext context) {
+    super(context, "Limits");
     TagKey tag = tag(this::limit);
     tag.setWords("Type a limit", touch().brief("as your engine's manual gives it", ""));
-    layOut(new Foot(desk, tag, KeyRow.of(desk, act("Size when new", this::size))));
+    layOut(new Foot(context, tag, KeyRow.of(context, act("Size when new", this::size))));
   }
 
   @Override
   public String aside() {
-    return desk.state().measures().limits().size() + " typed";
+    return context.state().measures().limits().size() + " typed";
   }
 
   @Override
@@ -38,11 +38,12 @@ public final class LimitsScreen extends ListPage {
   @Override
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
-    for (Limit limit : desk.state().measures().limits()) {
+    for (Limit limit : context.state().measures().limits()) {
       ReadingPlans.find(limit.plan()).ifPresent(plan -> rows.add(row(plan, limit)));
     }
     for (ReadingPlan plan : ReadingPlans.all()) {
-      desk.state()
+      context
+          .state()
           .measures()
           .findSize(plan.key())
           .ifPresent(
@@ -51,7 +52,7 @@ public final class LimitsScreen extends ListPage {
                       key(
                           plan.title() + ", size when new: " + size.text(),
                           touch().brief("press to type it again", ""),
-                          () -> LimitFlow.standard(desk, plan))));
+                          () -> LimitFlow.standard(context, plan))));
     }
     return rows;
   }
@@ -63,24 +64,24 @@ public final class LimitsScreen extends ListPage {
     return key(
         of + ": " + limit.words(),
         touch().brief("Source: " + limit.source(), ""),
-        () -> LimitFlow.bounds(desk, plan, limit.result(), result));
+        () -> LimitFlow.bounds(context, plan, limit.result(), result));
   }
 
   private void limit() {
-    choose("Limit of which reading?", false, plan -> LimitFlow.ask(desk, plan));
+    choose("Limit of which reading?", false, plan -> LimitFlow.ask(context, plan));
   }
 
   private void size() {
-    choose("Size when new of what?", true, plan -> LimitFlow.standard(desk, plan));
+    choose("Size when new of what?", true, plan -> LimitFlow.standard(context, plan));
   }
 
   private void choose(String title, boolean sized, Consumer<ReadingPlan> done) {
-    MeasureModel model = new MeasureModel(desk.getJob());
+    MeasureModel model = new MeasureModel(context.getJob());
     List<Choice<ReadingPlan>> choices =
         model.plans().stream()
             .filter(plan -> !sized || plan.hasStandardSize())
             .map(plan -> new Choice<>(plan, model.name(plan), ""))
             .toList();
-    open(() -> new ChoiceScreen<>(desk, title, choices, done));
+    open(() -> new ChoiceScreen<>(context, title, choices, done));
   }
 }

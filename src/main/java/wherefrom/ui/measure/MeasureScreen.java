@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.ReadingPlan;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.engine.EnginePages;
@@ -32,49 +32,49 @@ public final class MeasureScreen extends Page implements Scannable {
   private final Foot foot;
   private Runnable first = () -> {};
 
-  public MeasureScreen(Desk desk) {
-    super(desk, "Measure");
-    model = new MeasureModel(desk.getJob());
+  public MeasureScreen(ScreenContext context) {
+    super(context, "Measure");
+    model = new MeasureModel(context.getJob());
     grid = new CellGrid(touch(), COLUMNS);
     tag = tag(() -> first.run());
     foot =
         new Foot(
-            desk,
+            context,
             tag,
             KeyRow.of(
-                desk,
-                act("Tools", () -> open(() -> new ToolsScreen(desk))),
-                act("Limits", () -> open(() -> new LimitsScreen(desk))),
-                act("Oil clearance", () -> open(() -> new ClearanceScreen(desk))),
+                context,
+                act("Tools", () -> open(() -> new ToolsScreen(context))),
+                act("Limits", () -> open(() -> new LimitsScreen(context))),
+                act("Oil clearance", () -> open(() -> new ClearanceScreen(context))),
                 act("Compare sets", this::compare)));
-    lay(Panes.column(desk.scale(), grid.view(), foot));
+    lay(Panes.column(context.scale(), grid.view(), foot));
   }
 
   /** The screen for the whole engine, or what can be measured on one part. */
-  public static Screen of(Desk desk, int item) {
+  public static Screen of(ScreenContext context, int item) {
     if (item == 0) {
-      return new MeasureScreen(desk);
+      return new MeasureScreen(context);
     }
     Subject subject = Subject.ofPart(item);
-    return plans(desk, subject);
+    return plans(context, subject);
   }
 
   /** A subject's readings by a plan where it suits, else what can be measured on it. */
-  static Screen of(Desk desk, Subject subject, ReadingPlan plan) {
-    boolean suits = new MeasureModel(desk.getJob()).plans(subject).contains(plan);
-    return suits ? new ReadingsScreen(desk, subject, plan.key()) : plans(desk, subject);
+  static Screen of(ScreenContext context, Subject subject, ReadingPlan plan) {
+    boolean suits = new MeasureModel(context.getJob()).plans(subject).contains(plan);
+    return suits ? new ReadingsScreen(context, subject, plan.key()) : plans(context, subject);
   }
 
   /** The plans for a subject; where there is one alone, its readings. */
-  private static Screen plans(Desk desk, Subject subject) {
-    MeasureModel model = new MeasureModel(desk.getJob());
+  private static Screen plans(ScreenContext context, Subject subject) {
+    MeasureModel model = new MeasureModel(context.getJob());
     List<ReadingPlan> plans = model.plans(subject);
     if (plans.size() == 1) {
-      return new ReadingsScreen(desk, subject, plans.get(0).key());
+      return new ReadingsScreen(context, subject, plans.get(0).key());
     }
-    String title = "Measure " + Named.title(desk.state(), subject);
+    String title = "Measure " + Named.title(context.state(), subject);
     return new GridScreen(
-        desk,
+        context,
         title,
         "There is nothing to measure on it. Use Inspect.",
         () ->
@@ -85,8 +85,9 @@ public final class MeasureScreen extends Page implements Scannable {
                             plan.title(),
                             model.state(plan, subject),
                             () ->
-                                desk.navigator()
-                                    .open(() -> new ReadingsScreen(desk, subject, plan.key()))))
+                                context
+                                    .navigator()
+                                    .open(() -> new ReadingsScreen(context, subject, plan.key()))))
                 .toList());
   }
 
@@ -108,7 +109,7 @@ public final class MeasureScreen extends Page implements Scannable {
       first = this::undecided;
     } else if (due.isPresent()) {
       tag.setWords(
-          "Next: " + Named.title(desk.state(), due.get().subject()),
+          "Next: " + Named.title(context.state(), due.get().subject()),
           touch().brief(due.get().plan().title(), ""));
       first = () -> read(due.get().subject(), due.get().plan());
     }
@@ -120,13 +121,14 @@ public final class MeasureScreen extends Page implements Scannable {
         model.name(plan),
         model.count(plan),
         () -> open(plan),
-        model.kind(plan).map(kind -> Pictures.of(desk, kind)),
+        model.kind(plan).map(kind -> Pictures.of(context, kind)),
         OptionalDouble.of(model.done(plan)));
   }
 
   @Override
   public void scan(String text) {
-    Tagged.find(desk, text).ifPresent(subject -> desk.navigator().open(() -> plans(desk, subject)));
+    Tagged.find(context, text)
+        .ifPresent(subject -> context.navigator().open(() -> plans(context, subject)));
   }
 
   private void open(ReadingPlan plan) {
@@ -136,18 +138,20 @@ public final class MeasureScreen extends Page implements Scannable {
       return;
     }
     SubjectIndex.of(
-            desk,
+            context,
             model.name(plan),
             subjects,
             subject -> model.standing(plan, subject),
             subject -> read(subject, plan))
-        .ifPresentOrElse(index -> new EnginePages(desk, index).open(), () -> list(plan, subjects));
+        .ifPresentOrElse(
+            index -> new EnginePages(context, index).open(), () -> list(plan, subjects));
   }
 
   /** Where the drawing has no place for them. */
   private void list(ReadingPlan plan, List<Subject> subjects) {
-    desk.navigator()
-        .open(() -> new GridScreen(desk, model.name(plan), "", () -> cells(plan, subjects)));
+    context
+        .navigator()
+        .open(() -> new GridScreen(context, model.name(plan), "", () -> cells(plan, subjects)));
   }
 
   private List<Cell> cells(ReadingPlan plan, List<Subject> subjects) {
@@ -155,22 +159,23 @@ public final class MeasureScreen extends Page implements Scannable {
         .map(
             subject ->
                 new Cell(
-                    Named.place(desk.state(), subject),
+                    Named.place(context.state(), subject),
                     model.state(plan, subject),
                     () -> read(subject, plan)))
         .toList();
   }
 
   private void read(Subject subject, ReadingPlan plan) {
-    desk.navigator().open(() -> new ReadingsScreen(desk, subject, plan.key()));
+    context.navigator().open(() -> new ReadingsScreen(context, subject, plan.key()));
   }
 
   private void compare() {
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new GridScreen(
-                    desk,
+                    context,
                     "Compare sets",
                     "Measure at least two of a kind, such as pushrod lengths. They are compared"
                         + " here.",
@@ -182,19 +187,21 @@ public final class MeasureScreen extends Page implements Scannable {
                                         model.name(plan),
                                         model.count(plan),
                                         () ->
-                                            desk.navigator()
-                                                .open(() -> new CompareScreen(desk, plan))))
+                                            context
+                                                .navigator()
+                                                .open(() -> new CompareScreen(context, plan))))
                             .toList()));
   }
 
   private void undecided() {
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new GridScreen(
-                    desk,
+                    context,
                     "Undecided",
                     "No result is undecided.",
-                    () -> new UndecidedCells(desk, model).list()));
+                    () -> new UndecidedCells(context, model).list()));
   }
 }

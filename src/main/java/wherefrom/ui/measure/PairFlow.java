@@ -3,7 +3,7 @@ package wherefrom.ui.measure;
 import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.UnitSystem;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 
 /**
  * Asks for a figure that a manual prints in inch and in millimetre, and says whether both are one
@@ -12,32 +12,35 @@ import wherefrom.ui.app.Desk;
 final class PairFlow {
   private PairFlow() {}
 
-  static void ask(Desk desk) {
-    desk.navigator()
+  static void ask(ScreenContext context) {
+    context
+        .navigator()
         .open(
             () ->
                 new SizeScreen(
-                    desk,
+                    context,
                     "Printed in inches",
                     "Manuals print many figures twice, and some disagree with themselves. Type"
                         + " the inches as printed, with every digit.",
                     Dimension.LENGTH,
                     UnitSystem.INCH,
-                    inch -> other(desk, inch)));
+                    inch -> other(context, inch)));
   }
 
-  private static void other(Desk desk, String inch) {
-    desk.navigator()
+  private static void other(ScreenContext context, String inch) {
+    context
+        .navigator()
         .open(
             () ->
                 new SizeScreen(
-                    desk,
+                    context,
                     inch + ": printed in millimeters",
                     "Now the millimeters printed beside it, with every digit.",
                     Dimension.LENGTH,
                     UnitSystem.METRIC,
                     millimetre ->
                         ToolFlow.Answers.say(
-                            desk, new Instruments(desk.getJob()).comparePair(inch, millimetre))));
+                            context,
+                            new Instruments(context.getJob()).comparePair(inch, millimetre))));
   }
 }

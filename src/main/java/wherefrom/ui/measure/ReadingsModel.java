@@ -13,9 +13,9 @@ import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.Sample;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
+import wherefrom.job.FigureParser;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OpenJob;
-import wherefrom.job.Typed;
 import wherefrom.job.measure.Measuring;
 import wherefrom.quantity.Amount;
 import wherefrom.ui.subject.Named;
@@ -213,7 +213,7 @@ final class ReadingsModel {
 
   /** Readings of other stations were confirmed when they were taken: they are not asked again. */
   private String question(String typed, Station station, List<Question> asked) {
-    Optional<Amount> figure = Typed.find(typed, job.state().units(), station.dimension());
+    Optional<Amount> figure = FigureParser.find(typed, job.state().units(), station.dimension());
     List<Question> own =
         asked.stream()
             .filter(question -> question.station().equals(station.key()))

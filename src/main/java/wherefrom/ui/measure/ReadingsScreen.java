@@ -13,12 +13,12 @@ import wherefrom.inspection.measure.Tool;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.app.WordsScreen;
@@ -37,13 +37,13 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   private final SizePad pad;
   private final StackPane view = Panes.grow(new StackPane());
 
-  public ReadingsScreen(Desk desk, Subject subject, String plan) {
-    super(desk, "");
-    model = new ReadingsModel(desk.getJob(), subject, plan);
+  public ReadingsScreen(ScreenContext context, Subject subject, String plan) {
+    super(context, "");
+    model = new ReadingsModel(context.getJob(), subject, plan);
     pad =
         new SizePad(
             touch(),
-            desk.state().units(),
+            context.state().units(),
             model.plan().stations().get(0).dimension(),
             model.plan().least() < 0);
     lay(view);
@@ -56,7 +56,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   /** With the largest letters the spot to measure has no other place. */
   @Override
   public String title() {
-    boolean spot = isReading() && desk.scale().textFactor() >= 2;
+    boolean spot = isReading() && context.scale().textFactor() >= 2;
     return spot
         ? model.station().map(Station::words).orElse("")
         : touch().brief(model.title(), model.name());
@@ -70,7 +70,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   /** With the largest letters the pad leaves the further keys no room. */
   @Override
   public List<RailKey> rail(StandardRail standard) {
-    return isReading() && desk.scale().textFactor() >= 2
+    return isReading() && context.scale().textFactor() >= 2
         ? standard.with(new RailKey(Icon.MORE, "Tool", this::more))
         : standard.all();
   }
@@ -90,32 +90,32 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     if (pad.isEmpty() || !model.questions().isEmpty()) {
       return;
     }
-    desk.attempt(() -> came(model.enter(pad.typed())));
+    context.attempt(() -> came(model.enter(pad.typed())));
   }
 
   /** The next part's tag: its readings by the same plan, or what can be measured on it. */
   @Override
   public void scan(String text) {
-    Tagged.find(desk, text)
+    Tagged.find(context, text)
         .ifPresent(
             subject -> {
-              desk.navigator().back();
-              desk.navigator().open(() -> MeasureScreen.of(desk, subject, model.plan()));
+              context.navigator().back();
+              context.navigator().open(() -> MeasureScreen.of(context, subject, model.plan()));
             });
   }
 
   private void came(String sentence) {
     if (!sentence.isEmpty()) {
-      desk.say(sentence);
+      context.say(sentence);
     }
     if (model.station().isEmpty()) {
       pad.clear();
     } else if (!sentence.isEmpty()) {
-      desk.navigator().changed();
+      context.navigator().changed();
     } else if (model.questions().isEmpty()) {
       pad.clear();
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   @Override
@@ -141,10 +141,12 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         .ifPresent(
             figure ->
                 acts.add(
-                    act("It is " + figure, () -> desk.attempt(() -> came(model.takeMeant())))));
-    acts.add(act("Keep it", () -> desk.attempt(() -> came(model.confirm()))));
+                    act("It is " + figure, () -> context.attempt(() -> came(model.takeMeant())))));
+    acts.add(act("Keep it", () -> context.attempt(() -> came(model.confirm()))));
     return Panes.column(
-        desk.scale(), asked(String.join(" ", said)), new Foot(desk, tag, KeyRow.of(desk, 1, acts)));
+        context.scale(),
+        asked(String.join(" ", said)),
+        new Foot(context, tag, KeyRow.of(context, 1, acts)));
   }
 
   private Region asked(String sentence) {
@@ -159,7 +161,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   private void again() {
     model.drop();
     pad.clear();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private Region withoutTool() {
@@ -173,18 +175,20 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     tag.setWords(none ? "List a tool" : "Choose the tool", "");
     String said = touch().brief(whole, "Which tool do you measure with?");
     return Panes.column(
-        desk.scale(), Panes.grow(touch().text(said)), new Foot(desk, tag, KeyRow.of(desk)));
+        context.scale(),
+        Panes.grow(touch().text(said)),
+        new Foot(context, tag, KeyRow.of(context)));
   }
 
   private Region reading(Station station) {
     TagKey tag = tag(this::enter);
     tag.setWords("Take it", "");
     List<KeyRow.Act> acts = ways().stream().map(way -> act(way.words(), way.value())).toList();
-    return pad.with(told(station), tag, KeyRow.of(desk, 1, acts));
+    return pad.with(told(station), tag, KeyRow.of(context, 1, acts));
   }
 
   private Region told(Station station) {
-    VBox told = new VBox(desk.scale().px(1));
+    VBox told = new VBox(context.scale().px(1));
     told.getChildren().add(touch().heading(station.words()));
     if (!touch().isLarge() && !model.plan().how().isEmpty()) {
       told.getChildren().add(touch().small(model.plan().how()));
@@ -212,21 +216,23 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   }
 
   private void more() {
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, model.name(), ways(), Runnable::run));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, model.name(), ways(), Runnable::run));
   }
 
   private void repeat(Station station) {
     model.again(station);
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void zero() {
-    model.tool().ifPresent(tool -> ToolFlow.zero(desk, tool));
+    model.tool().ifPresent(tool -> ToolFlow.zero(context, tool));
   }
 
   private void chooseTool() {
     if (model.tools().isEmpty()) {
-      ToolFlow.list(desk, model.plan().stations().get(0).dimension());
+      ToolFlow.list(context, model.plan().stations().get(0).dimension());
       return;
     }
     List<Choice<Optional<Tool>>> choices = new ArrayList<>();
@@ -234,34 +240,37 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
       choices.add(new Choice<>(Optional.of(tool), tool.name(), ToolFlow.words(tool)));
     }
     choices.add(new Choice<>(Optional.empty(), "Another tool", "list it first"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Which tool?", choices, this::chosen));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "Which tool?", choices, this::chosen));
   }
 
   private void chosen(Optional<Tool> tool) {
     if (tool.isPresent()) {
       model.choose(tool.get());
     } else {
-      ToolFlow.list(desk, model.plan().stations().get(0).dimension());
+      ToolFlow.list(context, model.plan().stations().get(0).dimension());
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private Region result() {
     Pager<ResultLines.Line> lines = Pager.list(touch(), this::row);
-    model.result().ifPresent(result -> lines.setItems(ResultLines.of(desk.getJob(), result)));
+    model.result().ifPresent(result -> lines.setItems(ResultLines.of(context.getJob(), result)));
     Optional<Subject> next = next();
     TagKey tag = tag(() -> next.ifPresentOrElse(this::goOn, this::compare));
     tag.setWords(
-        next.map(subject -> "Next: " + Named.title(desk.state(), subject))
+        next.map(subject -> "Next: " + Named.title(context.state(), subject))
             .orElse("Compare the set"),
         "");
     List<KeyRow.Act> acts =
         List.of(
-            act("Type a limit", () -> LimitFlow.ask(desk, model.plan())),
+            act("Type a limit", () -> LimitFlow.ask(context, model.plan())),
             act("Read one again", this::readOneAgain),
             act("Compare the set", this::compare),
             act("Measure again", this::anew));
-    return Panes.column(desk.scale(), lines, new Foot(desk, tag, KeyRow.of(desk, 1, acts)));
+    return Panes.column(
+        context.scale(), lines, new Foot(context, tag, KeyRow.of(context, 1, acts)));
   }
 
   private Region row(ResultLines.Line line) {
@@ -270,7 +279,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         touch(),
         line.heading(),
         List.of(touch().brief(line.words(), "")),
-        () -> open(() -> new WordsScreen(desk, model.name(), List.of(whole))));
+        () -> open(() -> new WordsScreen(context, model.name(), List.of(whole))));
   }
 
   private void readOneAgain() {
@@ -278,24 +287,26 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         model.plan().stations().stream()
             .map(station -> new Choice<>(station, station.words(), model.read(station)))
             .toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Which one?", stations, this::repeat));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "Which one?", stations, this::repeat));
   }
 
   private void anew() {
     model.startAnew();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void compare() {
-    desk.navigator().open(() -> new CompareScreen(desk, model.plan()));
+    context.navigator().open(() -> new CompareScreen(context, model.plan()));
   }
 
   private Optional<Subject> next() {
-    return new MeasureModel(desk.getJob()).next(model.plan(), model.subject());
+    return new MeasureModel(context.getJob()).next(model.plan(), model.subject());
   }
 
   private void goOn(Subject subject) {
-    desk.navigator().back();
-    desk.navigator().open(() -> new ReadingsScreen(desk, subject, model.plan().key()));
+    context.navigator().back();
+    context.navigator().open(() -> new ReadingsScreen(context, subject, model.plan().key()));
   }
 }

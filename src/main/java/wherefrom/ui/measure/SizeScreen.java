@@ -6,8 +6,8 @@ import javafx.scene.layout.Region;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Asking;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Help;
+import wherefrom.ui.app.ScreenContext;
 
 /** Asks for one size, in inch or millimetre as the person has it. */
 public final class SizeScreen extends Asking {
@@ -17,35 +17,44 @@ public final class SizeScreen extends Asking {
    * @param done is given the figure with its unit
    */
   public SizeScreen(
-      Desk desk, String title, String question, Dimension dimension, Consumer<String> done) {
-    this(desk, title, question, dimension, desk.state().units(), done);
+      ScreenContext context,
+      String title,
+      String question,
+      Dimension dimension,
+      Consumer<String> done) {
+    this(context, title, question, dimension, context.state().units(), done);
   }
 
   /** Asks for a size that can be less than nothing, such as what a tool shows at zero. */
   static SizeScreen signed(
-      Desk desk, String title, String question, Dimension dimension, Consumer<String> done) {
-    SizePad pad = new SizePad(desk.touch(), desk.state().units(), dimension, true);
-    return new SizeScreen(desk, title, question, pad, done);
+      ScreenContext context,
+      String title,
+      String question,
+      Dimension dimension,
+      Consumer<String> done) {
+    SizePad pad = new SizePad(context.touch(), context.state().units(), dimension, true);
+    return new SizeScreen(context, title, question, pad, done);
   }
 
   /**
    * @param units the unit that stands on the pad at first, whatever the job is in
    */
   SizeScreen(
-      Desk desk,
+      ScreenContext context,
       String title,
       String question,
       Dimension dimension,
       UnitSystem units,
       Consumer<String> done) {
-    this(desk, title, question, new SizePad(desk.touch(), units, dimension, false), done);
+    this(context, title, question, new SizePad(context.touch(), units, dimension, false), done);
   }
 
-  private SizeScreen(Desk desk, String title, String question, SizePad pad, Consumer<String> done) {
-    super(desk, title, pad, done);
+  private SizeScreen(
+      ScreenContext context, String title, String question, SizePad pad, Consumer<String> done) {
+    super(context, title, pad, done);
     this.question = question;
-    Region said = desk.touch().text(question);
-    lay(pad.with(said, desk.touch().tag("Done", "", this::enter), new Region()));
+    Region said = context.touch().text(question);
+    lay(pad.with(said, context.touch().tag("Done", "", this::enter), new Region()));
   }
 
   /** The question: with the largest letters it stands here alone. */

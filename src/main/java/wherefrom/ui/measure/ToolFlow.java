@@ -9,19 +9,19 @@ import wherefrom.job.measure.Instruments;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 
 /** Lists a tool step by step, and checks a tool's zero. */
 final class ToolFlow {
   private static final String TYPED = "";
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Dimension dimension;
   private final String name;
 
-  private ToolFlow(Desk desk, Dimension dimension, String name) {
-    this.desk = desk;
+  private ToolFlow(ScreenContext context, Dimension dimension, String name) {
+    this.context = context;
     this.dimension = dimension;
     this.name = name;
   }
@@ -37,26 +37,28 @@ final class ToolFlow {
   }
 
   /** Asks for name, smallest step, error and repeat. */
-  static void list(Desk desk, Dimension dimension) {
+  static void list(ScreenContext context, Dimension dimension) {
     String title =
         dimension == Dimension.FORCE ? "Name of the scale" : "Name of the tool, such as MIC 2-3";
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new TextEntryScreen(
-                    desk, title, "", words -> new ToolFlow(desk, dimension, words).step()));
+                    context, title, "", words -> new ToolFlow(context, dimension, words).step()));
   }
 
   private void step() {
     if (name.isBlank()) {
-      desk.say("Give the tool a name: you will choose it by its name.");
+      context.say("Give the tool a name: you will choose it by its name.");
       return;
     }
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new SizeScreen(
-                    desk,
+                    context,
                     name,
                     "What is the smallest step it shows? A vernier micrometer shows 0.0001 in. A"
                         + " caliper shows 0.0005 in or 0.01 mm.",
@@ -87,11 +89,12 @@ final class ToolFlow {
     choices.add(new Choice<>(step, "One step: ±" + step, "common practice, no source"));
     twice(step)
         .ifPresent(two -> choices.add(new Choice<>(two, "Two steps: ±" + two, "to be safe")));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     title,
                     choices,
                     chosen -> {
@@ -115,39 +118,40 @@ final class ToolFlow {
   }
 
   private void type(String title, Consumer<String> done) {
-    desk.navigator().open(() -> new SizeScreen(desk, name, title, dimension, done));
+    context.navigator().open(() -> new SizeScreen(context, name, title, dimension, done));
   }
 
   private void keep(String step, String off, String again) {
-    Answers.say(desk, new Instruments(desk.getJob()).list(name, dimension, step, off, again));
+    Answers.say(context, new Instruments(context.getJob()).list(name, dimension, step, off, again));
   }
 
   /** Asks what a tool shows at zero. */
-  static void zero(Desk desk, Tool tool) {
-    desk.navigator()
+  static void zero(ScreenContext context, Tool tool) {
+    context
+        .navigator()
         .open(
             () ->
                 SizeScreen.signed(
-                    desk,
+                    context,
                     "Zero of " + tool.name(),
                     "Clean the faces. Close it, or put it on its setting standard. How far is it"
                         + " off zero? Minus where it reads low.",
                     tool.dimension(),
                     shown ->
                         Answers.say(
-                            desk, new Instruments(desk.getJob()).zero(tool.name(), shown))));
+                            context, new Instruments(context.getJob()).zero(tool.name(), shown))));
   }
 
   /** Keeps what was asked for, or tells why not. */
   static final class Answers {
     private Answers() {}
 
-    static void say(Desk desk, Instruments.Answer answer) {
-      desk.say(
+    static void say(ScreenContext context, Instruments.Answer answer) {
+      context.say(
           answer instanceof Instruments.Answer.Kept kept
               ? kept.sentence()
               : ((Instruments.Answer.Refused) answer).sentence());
-      desk.navigator().changed();
+      context.navigator().changed();
     }
   }
 }

@@ -6,10 +6,10 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.quantity.Dimension;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
 
 /** The person's own tools: what they can do, and their zero. */
@@ -17,25 +17,25 @@ public final class ToolsScreen extends ListPage {
   private final TagKey tag;
   private final KeyRow keys;
 
-  public ToolsScreen(Desk desk) {
-    super(desk, "Tools");
-    tag = tag(() -> unchecked().ifPresentOrElse(tool -> ToolFlow.zero(desk, tool), this::list));
-    keys = KeyRow.of(desk);
-    layOut(new Foot(desk, tag, keys));
+  public ToolsScreen(ScreenContext context) {
+    super(context, "Tools");
+    tag = tag(() -> unchecked().ifPresentOrElse(tool -> ToolFlow.zero(context, tool), this::list));
+    keys = KeyRow.of(context);
+    layOut(new Foot(context, tag, keys));
   }
 
   private List<Tool> tools() {
-    return List.copyOf(desk.state().measures().tools());
+    return List.copyOf(context.state().measures().tools());
   }
 
   private Optional<Tool> unchecked() {
     return tools().stream()
-        .filter(tool -> desk.state().measures().findZero(tool.name()).isEmpty())
+        .filter(tool -> context.state().measures().findZero(tool.name()).isEmpty())
         .findFirst();
   }
 
   private void list() {
-    ToolFlow.list(desk, Dimension.LENGTH);
+    ToolFlow.list(context, Dimension.LENGTH);
   }
 
   @Override
@@ -57,8 +57,8 @@ public final class ToolsScreen extends ListPage {
     if (next.isPresent()) {
       acts.add(act("List a tool", this::list));
     }
-    acts.add(act("Check a printed pair", () -> PairFlow.ask(desk)));
-    acts.add(act("List a spring scale", () -> ToolFlow.list(desk, Dimension.FORCE)));
+    acts.add(act("Check a printed pair", () -> PairFlow.ask(context)));
+    acts.add(act("List a spring scale", () -> ToolFlow.list(context, Dimension.FORCE)));
     keys.setActs(acts);
   }
 
@@ -69,12 +69,13 @@ public final class ToolsScreen extends ListPage {
 
   private Region row(Tool tool) {
     String zero =
-        desk.state()
+        context
+            .state()
             .measures()
             .findZero(tool.name())
             .map(shown -> "Zero checked: it showed " + shown)
             .orElse("Zero not checked yet: press here");
     List<String> lines = touch().isLarge() ? List.of() : List.of(ToolFlow.words(tool), zero);
-    return key(tool.name(), lines, () -> ToolFlow.zero(desk, tool));
+    return key(tool.name(), lines, () -> ToolFlow.zero(context, tool));
   }
 }

@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.MeasuredResult;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.Named;
 
 /** Results that their uncertainty leaves open, to be opened and measured better. */
 final class UndecidedCells {
-  private final Desk desk;
+  private final ScreenContext context;
   private final MeasureModel model;
 
-  UndecidedCells(Desk desk, MeasureModel model) {
-    this.desk = desk;
+  UndecidedCells(ScreenContext context, MeasureModel model) {
+    this.context = context;
     this.model = model;
   }
 
@@ -23,19 +23,21 @@ final class UndecidedCells {
     for (MeasuredResult result : model.undecided()) {
       cells.add(
           new Cell(
-              Named.title(desk.state(), result.subject()),
+              Named.title(context.state(), result.subject()),
               result.plan().title(),
               () ->
-                  desk.navigator()
+                  context
+                      .navigator()
                       .open(
-                          () -> new ReadingsScreen(desk, result.subject(), result.plan().key()))));
+                          () ->
+                              new ReadingsScreen(context, result.subject(), result.plan().key()))));
     }
     for (BearingClearance bearing : model.undecidedClearances()) {
       cells.add(
           new Cell(
               bearing.words(),
               "oil clearance",
-              () -> desk.navigator().open(() -> new ClearanceScreen(desk))));
+              () -> context.navigator().open(() -> new ClearanceScreen(context))));
     }
     return cells;
   }

@@ -3,9 +3,9 @@ package wherefrom.ui.money;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import wherefrom.job.money.Budget;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
@@ -19,14 +19,14 @@ public final class BudgetScreen extends Page {
   private final TouchKey currency;
   private final FitText words;
 
-  BudgetScreen(Desk desk, MoneyModel model) {
-    super(desk, "Budget");
+  BudgetScreen(ScreenContext context, MoneyModel model) {
+    super(context, "Budget");
     this.model = model;
     limit = touch().key("", this::askLimit).left();
     contingency = touch().key("", this::askContingency).left();
     currency = touch().key("", this::askCurrency).left();
     words = touch().text("");
-    lay(Panes.column(desk.scale(), limit, contingency, currency, words, Panes.space()));
+    lay(Panes.column(context.scale(), limit, contingency, currency, words, Panes.space()));
   }
 
   @Override
@@ -40,7 +40,8 @@ public final class BudgetScreen extends Page {
             + " %");
     currency.setWords("Currency: " + model.tender().letters());
     words.setWords(
-        desk.touch()
+        context
+            .touch()
             .brief(
                 "15 to 20 % is a common reserve (from memory, no source). Is the total above"
                     + " a good used engine's price? Think again first.",
@@ -51,7 +52,7 @@ public final class BudgetScreen extends Page {
     open(
         () ->
             NumberEntryScreen.size(
-                desk,
+                context,
                 "Budget",
                 "How much may be spent, in " + model.tender().letters() + "?",
                 10,
@@ -62,7 +63,7 @@ public final class BudgetScreen extends Page {
     open(
         () ->
             NumberEntryScreen.digits(
-                desk,
+                context,
                 "Set aside for surprises",
                 "What percent of all costs?",
                 3,
@@ -73,7 +74,7 @@ public final class BudgetScreen extends Page {
     open(
         () ->
             new TextEntryScreen(
-                desk,
+                context,
                 "Currency: three letters",
                 "",
                 typed ->
@@ -82,8 +83,8 @@ public final class BudgetScreen extends Page {
 
   private Consumer<String> keep(Function<String, String> deed) {
     return typed -> {
-      desk.attempt(() -> desk.say(deed.apply(typed)));
-      desk.navigator().changed();
+      context.attempt(() -> context.say(deed.apply(typed)));
+      context.navigator().changed();
     };
   }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import wherefrom.job.OpenJob;
-import wherefrom.job.change.Plan;
+import wherefrom.job.change.PlannedChange;
 import wherefrom.job.change.Planning;
 import wherefrom.job.entry.CostState;
 import wherefrom.job.money.Budget;
@@ -17,8 +17,8 @@ import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyBook;
 import wherefrom.job.money.PlanCost;
 import wherefrom.parts.PartKind;
+import wherefrom.quantity.JobCurrency;
 import wherefrom.quantity.Money;
-import wherefrom.quantity.Tender;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 
@@ -55,7 +55,7 @@ final class MoneyModel {
     return new MoneyBook(job);
   }
 
-  Tender tender() {
+  JobCurrency tender() {
     return book().tender(locale);
   }
 
@@ -201,7 +201,7 @@ final class MoneyModel {
     return said(book.begin(locale, () -> book.setPrice(what, amount)));
   }
 
-  List<Plan> plans() {
+  List<PlannedChange> plans() {
     return new Planning(job).plans();
   }
 

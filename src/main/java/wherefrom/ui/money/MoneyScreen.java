@@ -13,10 +13,10 @@ import wherefrom.files.Outgoing;
 import wherefrom.files.TableFile;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyCsv;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -27,26 +27,26 @@ import wherefrom.ui.files.Saving;
 /** Money: where the budget stands, and the cost lines. */
 public final class MoneyScreen extends Page {
   private final MoneyModel model;
-  private final LineAsking asking;
+  private final CostLineAsking asking;
   private final FitText total;
   private final VBox bar = new VBox();
   private final Pager<Region> rows;
 
-  public MoneyScreen(Desk desk) {
-    super(desk, "Money");
-    model = new MoneyModel(desk.getJob(), Locale.getDefault());
-    asking = new LineAsking(desk, model);
+  public MoneyScreen(ScreenContext context) {
+    super(context, "Money");
+    model = new MoneyModel(context.getJob(), Locale.getDefault());
+    asking = new CostLineAsking(context, model);
     total = touch().heading("");
-    rows = Pager.list(desk.touch(), row -> row);
-    lay(Panes.column(desk.scale(), total, bar, rows, foot()));
+    rows = Pager.list(context.touch(), row -> row);
+    lay(Panes.column(context.scale(), total, bar, rows, foot()));
   }
 
   private Foot foot() {
     return new Foot(
-        desk,
+        context,
         touch().tag("Note a cost", "", asking::ask),
         KeyRow.of(
-            desk,
+            context,
             new KeyRow.Act("What if?", this::whatIf),
             new KeyRow.Act("Prices", this::prices),
             new KeyRow.Act("Budget", this::budget),
@@ -57,7 +57,7 @@ public final class MoneyScreen extends Page {
   @Override
   protected void refresh() {
     total.setWords(model.sentence());
-    bar.getChildren().setAll(new BudgetBar(desk.scale(), model.budget()));
+    bar.getChildren().setAll(new BudgetBar(context.scale(), model.budget()));
     boolean drawn = !touch().isLarge() && model.budget().total().cents() > 0;
     bar.setVisible(drawn);
     bar.setManaged(drawn);
@@ -86,7 +86,7 @@ public final class MoneyScreen extends Page {
       String plan = line.plan() == 0 ? "" : ", for plan " + line.plan();
       lines.add(
           ListRow.key(
-              desk.touch(),
+              context.touch(),
               line.what() + ": " + model.text(line.amount()),
               List.of(line.state().words() + plan + note),
               () -> asking.change(line)));
@@ -95,7 +95,7 @@ public final class MoneyScreen extends Page {
     if (lines.isEmpty()) {
       lines.add(
           ListRow.told(
-              desk.touch(),
+              context.touch(),
               "No cost is noted",
               "Set the budget. Type part prices. Note what is quoted and paid."));
     }
@@ -103,25 +103,25 @@ public final class MoneyScreen extends Page {
   }
 
   private void whatIf() {
-    open(() -> new WhatIfScreen(desk, model));
+    open(() -> new WhatIfScreen(context, model));
   }
 
   private void prices() {
-    open(() -> new PricesScreen(desk, model));
+    open(() -> new PricesScreen(context, model));
   }
 
   private void budget() {
-    open(() -> new BudgetScreen(desk, model));
+    open(() -> new BudgetScreen(context, model));
   }
 
   private void out() {
-    byte[] table = new MoneyCsv(desk.getJob()).write().getBytes(StandardCharsets.UTF_8);
+    byte[] table = new MoneyCsv(context.getJob()).write().getBytes(StandardCharsets.UTF_8);
     new Saving<>(
-            desk,
+            context,
             "Where to save the table",
-            FileNames.of(desk.state().name(), "money", ".csv"),
+            FileNames.of(context.state().name(), "money", ".csv"),
             out -> write(table, out),
-            (file, written) -> desk.say("The table is " + file + "."))
+            (file, written) -> context.say("The table is " + file + "."))
         .ask();
   }
 
@@ -131,19 +131,19 @@ public final class MoneyScreen extends Page {
   }
 
   private void in() {
-    open(() -> FilesScreen.file(desk, "Which table?", List.of(".csv"), this::read));
+    open(() -> FilesScreen.file(context, "Which table?", List.of(".csv"), this::read));
   }
 
   private void read(Path file) {
-    desk.attempt(
+    context.attempt(
         () -> {
           int before = model.lines().size();
           String text = TableFile.read(file);
-          desk.say(
-              new MoneyCsv(desk.getJob())
+          context.say(
+              new MoneyCsv(context.getJob())
                   .read(text)
                   .orElseGet(() -> "Lines added: " + (model.lines().size() - before) + "."));
         });
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

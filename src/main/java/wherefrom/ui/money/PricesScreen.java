@@ -3,9 +3,9 @@ package wherefrom.ui.money;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -18,11 +18,11 @@ public final class PricesScreen extends Page {
   private final MoneyModel model;
   private final Pager<Region> rows;
 
-  PricesScreen(Desk desk, MoneyModel model) {
-    super(desk, "Price of one piece");
+  PricesScreen(ScreenContext context, MoneyModel model) {
+    super(context, "Price of one piece");
     this.model = model;
-    rows = Pager.list(desk.touch(), row -> row);
-    lay(Panes.column(desk.scale(), rows, touch().tag("Another thing", "", this::another)));
+    rows = Pager.list(context.touch(), row -> row);
+    lay(Panes.column(context.scale(), rows, touch().tag("Another thing", "", this::another)));
   }
 
   @Override
@@ -34,7 +34,7 @@ public final class PricesScreen extends Page {
             (what, price) ->
                 lines.add(
                     ListRow.key(
-                        desk.touch(),
+                        context.touch(),
                         what + ": " + price.map(model::text).orElse("no price yet"),
                         List.of(),
                         () -> ask(what))));
@@ -45,7 +45,7 @@ public final class PricesScreen extends Page {
     open(
         () ->
             new TextEntryScreen(
-                desk,
+                context,
                 "What is it?",
                 "",
                 words -> {
@@ -59,13 +59,13 @@ public final class PricesScreen extends Page {
     open(
         () ->
             NumberEntryScreen.size(
-                desk,
+                context,
                 what,
                 "The price of one, in " + model.tender().letters() + ".",
                 MOST,
                 typed -> {
-                  desk.attempt(() -> desk.say(model.setPrice(what, typed)));
-                  desk.navigator().changed();
+                  context.attempt(() -> context.say(model.setPrice(what, typed)));
+                  context.navigator().changed();
                 }));
   }
 }

@@ -10,10 +10,10 @@ import wherefrom.rules.consequence.Change;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -28,23 +28,24 @@ public final class WhatIfScreen extends Page {
   private final TagKey change;
   private Optional<Change> chosen = Optional.empty();
 
-  WhatIfScreen(Desk desk, MoneyModel model) {
-    super(desk, "");
+  WhatIfScreen(ScreenContext context, MoneyModel model) {
+    super(context, "");
     this.model = model;
     words = touch().heading("");
-    rows = Pager.list(desk.touch(), row -> row);
+    rows = Pager.list(context.touch(), row -> row);
     change = touch().tag("Choose a change", "", this::choose);
     lay(
         Panes.column(
-            desk.scale(),
+            context.scale(),
             words,
             rows,
             new Foot(
-                desk,
+                context,
                 change,
                 KeyRow.of(
-                    desk,
-                    new KeyRow.Act("Prices", () -> open(() -> new PricesScreen(desk, model)))))));
+                    context,
+                    new KeyRow.Act(
+                        "Prices", () -> open(() -> new PricesScreen(context, model)))))));
   }
 
   @Override
@@ -59,7 +60,7 @@ public final class WhatIfScreen extends Page {
       words.setWords(model.sentence());
       lines.add(
           ListRow.told(
-              desk.touch(),
+              context.touch(),
               "Nothing is recorded here",
               "Choose a change. It is priced at the prices typed."));
     } else {
@@ -70,7 +71,7 @@ public final class WhatIfScreen extends Page {
       if (lines.isEmpty()) {
         lines.add(
             ListRow.told(
-                desk.touch(),
+                context.touch(),
                 "Nothing to buy follows from it",
                 "The work itself is noted as a cost."));
       }
@@ -81,7 +82,7 @@ public final class WhatIfScreen extends Page {
   private Region row(String sign, CostItem item, String more) {
     String amount = item.priced() ? model.text(item.amount()) : "no price typed";
     return ListRow.plain(
-        desk.touch(),
+        context.touch(),
         sign + item.pieces() + " " + item.what() + ": " + amount,
         List.of(Words.capital(item.because()) + more));
   }
@@ -92,12 +93,12 @@ public final class WhatIfScreen extends Page {
     open(
         () ->
             new ChoiceScreen<>(
-                desk,
+                context,
                 "What would be changed?",
                 choices,
                 each -> {
                   chosen = Optional.of(each);
-                  desk.navigator().changed();
+                  context.navigator().changed();
                 }));
   }
 }

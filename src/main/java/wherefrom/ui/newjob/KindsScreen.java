@@ -6,8 +6,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -18,19 +18,19 @@ import wherefrom.ui.controls.TouchKey;
 public final class KindsScreen implements Screen {
   private static final int IN_A_ROW = 3;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final NewJobModel model;
   private final Pager<List<PartKind>> list;
   private final FitText total;
   private final VBox view;
 
-  KindsScreen(Desk desk, NewJobModel model) {
-    this.desk = desk;
+  KindsScreen(ScreenContext context, NewJobModel model) {
+    this.context = context;
     this.model = model;
-    total = desk.touch().text("A tag for each part that must go back where it was.");
-    list = Pager.list(desk.touch(), this::row);
-    view = Panes.column(desk.scale(), list);
-    if (!desk.touch().isLarge()) {
+    total = context.touch().text("A tag for each part that must go back where it was.");
+    list = Pager.list(context.touch(), this::row);
+    view = Panes.column(context.scale(), list);
+    if (!context.touch().isLarge()) {
       view.getChildren().add(0, total);
     }
     list.setItems(rows());
@@ -47,17 +47,19 @@ public final class KindsScreen implements Screen {
   }
 
   private Region row(List<PartKind> kinds) {
-    return Tiles.row(desk.scale(), kinds.stream().map(this::key).toArray(TouchKey[]::new));
+    return Tiles.row(context.scale(), kinds.stream().map(this::key).toArray(TouchKey[]::new));
   }
 
   private TouchKey key(PartKind kind) {
     String words = model.count(kind) + " " + kind.plural();
     if (PartKind.alwaysOn().contains(kind)) {
-      return desk.touch()
-          .key(words + ": always", () -> desk.say("Every job tracks " + kind.plural() + "."))
+      return context
+          .touch()
+          .key(words + ": always", () -> context.say("Every job tracks " + kind.plural() + "."))
           .select(true);
     }
-    return desk.touch()
+    return context
+        .touch()
         .toggle(
             words,
             model.tracks(kind),
@@ -68,7 +70,7 @@ public final class KindsScreen implements Screen {
   }
 
   private void count() {
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   @Override

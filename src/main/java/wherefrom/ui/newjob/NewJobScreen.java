@@ -12,8 +12,8 @@ import wherefrom.job.print.Unprintable;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AskKey;
 import wherefrom.ui.controls.Panes;
@@ -27,7 +27,7 @@ import wherefrom.ui.engine.EngineScreen;
 /** Begins a job. */
 public final class NewJobScreen implements Screen {
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final NewJobModel model;
   private final AskKey name;
   private final AskKey layout;
@@ -37,10 +37,10 @@ public final class NewJobScreen implements Screen {
   private final StackPane view = Panes.grow(new StackPane());
   private View side = View.ABOVE;
 
-  public NewJobScreen(Desk desk) {
-    this.desk = desk;
-    model = desk.keep(NewJobModel.class, () -> fresh(desk));
-    Touch touch = desk.touch();
+  public NewJobScreen(ScreenContext context) {
+    this.context = context;
+    model = context.keep(NewJobModel.class, () -> fresh(context));
+    Touch touch = context.touch();
     name = AskKey.key(touch, "Name", this::name);
     layout = AskKey.key(touch, "Engine", this::layout);
     kinds = AskKey.key(touch, "Tags for", this::kinds);
@@ -48,33 +48,36 @@ public final class NewJobScreen implements Screen {
     tag = touch.tag("Begin the job", "", this::begin);
   }
 
-  private static NewJobModel fresh(Desk desk) {
-    Clock clock = desk.equipment().clock();
+  private static NewJobModel fresh(ScreenContext context) {
+    Clock clock = context.services().clock();
     LocalDate today = LocalDate.ofInstant(clock.instant(), clock.getZone());
-    return new NewJobModel(desk.settings().units(), today);
+    return new NewJobModel(context.settings().units(), today);
   }
 
   /** What was typed is kept whichever way the keys are left. */
   private void name() {
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 TextEntryScreen.keeping(
-                    desk, "A name you will know the job by", model.typed(), this::named));
+                    context, "A name you will know the job by", model.typed(), this::named));
   }
 
   private void named(String typed) {
     model.name(typed);
-    Unprintable.warning(desk.equipment().printer(), List.of(typed)).ifPresent(desk::say);
+    Unprintable.warning(context.services().printer(), List.of(typed)).ifPresent(context::say);
     refill();
   }
 
   private void layout() {
     List<Choice<Layout>> choices =
-        NewJobModel.layouts(desk.shelf()).stream()
+        NewJobModel.layouts(context.shelf()).stream()
             .map(each -> new Choice<>(each, each.title(), words(each)))
             .toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Engine layout", choices, this::laidOut));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "Engine layout", choices, this::laidOut));
   }
 
   private static String words(Layout layout) {
@@ -92,11 +95,11 @@ public final class NewJobScreen implements Screen {
 
   private void edit() {
     Layout start = model.layout();
-    desk.navigator().open(() -> new EngineScreen(desk, start, this::laidOut));
+    context.navigator().open(() -> new EngineScreen(context, start, this::laidOut));
   }
 
   private void kinds() {
-    desk.navigator().open(() -> new KindsScreen(desk, model));
+    context.navigator().open(() -> new KindsScreen(context, model));
   }
 
   private void units() {
@@ -105,11 +108,11 @@ public final class NewJobScreen implements Screen {
   }
 
   private void begin() {
-    desk.attempt(
+    context.attempt(
         () -> {
-          OpenJob begun = desk.shelf().create(model.begun());
-          desk.drop(NewJobModel.class);
-          desk.open(begun);
+          OpenJob begun = context.shelf().create(model.begun());
+          context.drop(NewJobModel.class);
+          context.open(begun);
         });
   }
 
@@ -119,8 +122,8 @@ public final class NewJobScreen implements Screen {
     layout.say(model.layout().title());
     kinds.say(model.count() + " parts");
     units.say(unitWords());
-    tag.setWords("Begin the job", desk.touch().brief("each part gets a tag", ""));
-    Touch touch = desk.touch();
+    tag.setWords("Begin the job", context.touch().brief("each part gets a tag", ""));
+    Touch touch = context.touch();
     EngineView engine = EngineView.shown(touch, model.layout(), model.kinds());
     engine.look(side);
     TouchKey turn = touch.key("Turn over", () -> turn(engine));
@@ -133,10 +136,10 @@ public final class NewJobScreen implements Screen {
       return List.of(
           name,
           Tiles.row(
-              desk.scale(), touch.key("Engine", this::layout), touch.key("More", this::more)));
+              context.scale(), touch.key("Engine", this::layout), touch.key("More", this::more)));
     }
     TouchKey edit = touch.key("Edit engine", this::edit);
-    return List.of(name, layout, kinds, Tiles.row(desk.scale(), units, edit));
+    return List.of(name, layout, kinds, Tiles.row(context.scale(), units, edit));
   }
 
   private void more() {
@@ -145,7 +148,7 @@ public final class NewJobScreen implements Screen {
             new Choice<>(this::kinds, "Tags for", model.count() + " parts"),
             new Choice<>(this::units, "Units", unitWords()),
             new Choice<>(this::edit, "Edit engine", model.layout().title()));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "More", more, Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, "More", more, Runnable::run));
   }
 
   private String unitWords() {

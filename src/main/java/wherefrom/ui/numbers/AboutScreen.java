@@ -2,8 +2,8 @@ package wherefrom.ui.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.workings.InputSpec;
@@ -14,10 +14,12 @@ public final class AboutScreen extends Page {
   private final String title;
   private final Pager<ResultRows.Row> rows;
 
-  AboutScreen(Desk desk, WorkingCard card) {
-    super(desk, "", false);
+  AboutScreen(ScreenContext context, WorkingCard card) {
+    super(context, "", false);
     title = card.title();
-    rows = Pager.list(desk.touch(), row -> ListRow.plain(desk.touch(), row.heading(), row.lines()));
+    rows =
+        Pager.list(
+            context.touch(), row -> ListRow.plain(context.touch(), row.heading(), row.lines()));
     lay(rows);
     List<ResultRows.Row> all = new ArrayList<>();
     all.add(ResultRows.Row.of("Formula", card.formula()));

@@ -3,10 +3,10 @@ package wherefrom.ui.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.workings.AmountInput;
 import wherefrom.workings.ChoiceInput;
 import wherefrom.workings.InputSpec;
@@ -20,9 +20,13 @@ final class Asking {
    * @param none what leaves it without: {@code Not known}, {@code As now}
    */
   static void open(
-      Desk desk, InputSpec input, String text, String none, Function<String, Kept> done) {
+      ScreenContext context,
+      InputSpec input,
+      String text,
+      String none,
+      Function<String, FigureOutcome> done) {
     if (input instanceof AmountInput amount) {
-      desk.navigator().open(() -> new FigureScreen(desk, amount, text, none, done));
+      context.navigator().open(() -> new FigureScreen(context, amount, text, none, done));
       return;
     }
     List<Choice<String>> choices = new ArrayList<>();
@@ -30,16 +34,17 @@ final class Asking {
       choices.add(new Choice<>(word, word, ""));
     }
     choices.add(new Choice<>("", none, ""));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     input.meaning(),
                     choices,
                     chosen -> {
-                      if (done.apply(chosen) instanceof Kept.Refused refused) {
-                        desk.say(refused.sentence());
+                      if (done.apply(chosen) instanceof FigureOutcome.Refused refused) {
+                        context.say(refused.sentence());
                       }
                     }));
   }

@@ -15,8 +15,8 @@ import wherefrom.ui.controls.Fonts;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
 import wherefrom.workings.chart.Chart;
+import wherefrom.workings.chart.ChartMark;
 import wherefrom.workings.chart.Drawing;
-import wherefrom.workings.chart.Mark;
 import wherefrom.workings.chart.Surface;
 
 /** Draws a chart in all the room that it is given. */
@@ -68,7 +68,7 @@ public final class ChartView extends Region {
     Surface surface =
         new Surface(getWidth() - 2 * pad, getHeight() - 2 * pad, capital, this::width);
     Nodes nodes = new Nodes();
-    for (Mark mark : Drawing.of(chart, surface)) {
+    for (ChartMark mark : Drawing.of(chart, surface)) {
       mark.draw(nodes);
     }
     for (Node node : nodes.made) {
@@ -81,16 +81,16 @@ public final class ChartView extends Region {
   }
 
   /** Makes the nodes of marks. */
-  private final class Nodes implements Mark.Pen<RuntimeException> {
+  private final class Nodes implements ChartMark.Pen<RuntimeException> {
     private final List<Node> made = new ArrayList<>();
 
     @Override
-    public void line(Mark.Line line) {
+    public void line(ChartMark.Line line) {
       made.add(node(line));
     }
 
     @Override
-    public void area(Mark.Area area) {
+    public void area(ChartMark.Area area) {
       Polygon polygon = new Polygon();
       area.corners().forEach(corner -> polygon.getPoints().addAll(corner.x(), corner.y()));
       polygon.getStyleClass().add("chart-band");
@@ -98,33 +98,33 @@ public final class ChartView extends Region {
     }
 
     @Override
-    public void dot(Mark.Dot dot) {
+    public void dot(ChartMark.Dot dot) {
       made.add(dot.odd() ? square(dot) : circle(dot));
     }
 
     @Override
-    public void words(Mark.Words words) {
+    public void words(ChartMark.Words words) {
       made.add(node(words));
     }
   }
 
-  private Node square(Mark.Dot dot) {
+  private Node square(ChartMark.Dot dot) {
     double half = scale.px(1.8);
     Rectangle square = new Rectangle(dot.x() - half, dot.y() - half, 2 * half, 2 * half);
     square.getStyleClass().add("chart-dot");
     return square;
   }
 
-  private Node circle(Mark.Dot dot) {
+  private Node circle(ChartMark.Dot dot) {
     Circle circle = new Circle(dot.x(), dot.y(), scale.px(1.3));
     circle.getStyleClass().add("chart-dot");
     return circle;
   }
 
-  private Node node(Mark.Line mark) {
+  private Node node(ChartMark.Line mark) {
     Line line = new Line(mark.x1(), mark.y1(), mark.x2(), mark.y2());
     line.getStyleClass().add("chart-line");
-    boolean thin = mark.look() == Mark.Look.THIN || mark.look() == Mark.Look.DOTTED;
+    boolean thin = mark.look() == ChartMark.Look.THIN || mark.look() == ChartMark.Look.DOTTED;
     line.setStrokeWidth(scale.px(thin ? THIN_MM : THICK_MM));
     switch (mark.look()) {
       case DASHED -> line.getStrokeDashArray().addAll(scale.px(3), scale.px(2));
@@ -134,7 +134,7 @@ public final class ChartView extends Region {
     return line;
   }
 
-  private Node node(Mark.Words mark) {
+  private Node node(ChartMark.Words mark) {
     Text text = new Text(fitted(mark.text()));
     text.setFont(font);
     text.getStyleClass().add("ink");

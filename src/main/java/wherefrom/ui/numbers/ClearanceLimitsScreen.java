@@ -5,10 +5,10 @@ import java.util.Optional;
 import wherefrom.job.numbers.Bearings;
 import wherefrom.job.numbers.ClearanceLimits;
 import wherefrom.job.numbers.ClearanceLimits.Field;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.quantity.Amount;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Touch;
@@ -30,9 +30,9 @@ public final class ClearanceLimitsScreen extends Page {
   private final Touch touch;
   private final Pager<Line> lines;
 
-  ClearanceLimitsScreen(Desk desk) {
-    super(desk, "Limits of the oil clearance");
-    this.touch = desk.touch();
+  ClearanceLimitsScreen(ScreenContext context) {
+    super(context, "Limits of the oil clearance");
+    this.touch = context.touch();
     lines = Pager.list(touch, line -> touch.key(words(line), () -> ask(line)).left());
     lay(lines);
     lines.setItems(LINES);
@@ -48,7 +48,7 @@ public final class ClearanceLimitsScreen extends Page {
   }
 
   private String text(Line line) {
-    ClearanceLimits limits = ClearanceLimits.of(desk.getJob(), line.bearing());
+    ClearanceLimits limits = ClearanceLimits.of(context.getJob(), line.bearing());
     Optional<Amount> limit = line.what() == Field.LOWER ? limits.lower() : limits.upper();
     return line.what() == Field.SOURCE ? limits.source() : limit.map(Amount::text).orElse("");
   }
@@ -57,27 +57,28 @@ public final class ClearanceLimitsScreen extends Page {
     if (line.what() == Field.SOURCE) {
       open(
           () ->
-              new TextEntryScreen(desk, "Manual and page", text(line), words -> keep(line, words)));
+              new TextEntryScreen(
+                  context, "Manual and page", text(line), words -> keep(line, words)));
       return;
     }
     AmountInput input =
         AmountInput.length(line.what().id() + "-limit", "From the engine's service information.");
     Asking.open(
-        desk,
+        context,
         input,
         text(line),
         "No limit",
         typed ->
             ClearanceLimits.set(
-                desk.getJob(), line.bearing(), line.what(), typed.split("±", 2)[0]));
+                context.getJob(), line.bearing(), line.what(), typed.split("±", 2)[0]));
   }
 
   private void keep(Line line, String words) {
-    desk.attempt(
+    context.attempt(
         () -> {
-          if (ClearanceLimits.set(desk.getJob(), line.bearing(), line.what(), words)
-              instanceof Kept.Refused refused) {
-            desk.say(refused.sentence());
+          if (ClearanceLimits.set(context.getJob(), line.bearing(), line.what(), words)
+              instanceof FigureOutcome.Refused refused) {
+            context.say(refused.sentence());
           }
         });
   }

@@ -6,11 +6,11 @@ import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.quantity.Unit;
 import wherefrom.quantity.UnitSystem;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Keypad;
@@ -28,7 +28,7 @@ public final class FigureScreen extends Page implements Typable {
   private final Touch touch;
   private final FigureModel model;
   private final String none;
-  private final Function<String, Kept> done;
+  private final Function<String, FigureOutcome> done;
   private final TouchKey value;
   private final TouchKey spread;
   private final TouchKey kind;
@@ -40,22 +40,26 @@ public final class FigureScreen extends Page implements Typable {
    * @param done is given the figure as typed, or an empty text; a refusal leaves the screen up
    */
   public FigureScreen(
-      Desk desk, AmountInput input, String text, String none, Function<String, Kept> done) {
-    super(desk, "", false);
-    this.touch = desk.touch();
+      ScreenContext context,
+      AmountInput input,
+      String text,
+      String none,
+      Function<String, FigureOutcome> done) {
+    super(context, "", false);
+    this.touch = context.touch();
     this.none = none;
     this.done = done;
-    model = new FigureModel(input, text, units(desk));
+    model = new FigureModel(input, text, units(context));
     value = touch.key("", () -> choose(false));
     spread = touch.key("", () -> choose(true));
     kind = touch.key("", this::turnKind);
-    units = new Tiles(desk.scale(), 3, Scale.GAP_MM, List.of());
-    lay(new Split(desk.scale(), pad(), side()));
+    units = new Tiles(context.scale(), 3, Scale.GAP_MM, List.of());
+    lay(new Split(context.scale(), pad(), side()));
     show();
   }
 
-  private static UnitSystem units(Desk desk) {
-    return desk.job().map(job -> job.state().units()).orElse(UnitSystem.INCH);
+  private static UnitSystem units(ScreenContext context) {
+    return context.job().map(job -> job.state().units()).orElse(UnitSystem.INCH);
   }
 
   private Region pad() {
@@ -64,8 +68,8 @@ public final class FigureScreen extends Page implements Typable {
       keys.add(touch.padKey(figure, () -> type(figure)));
     }
     keys.add(touch.padKey("Erase", this::erase));
-    Region fields = Tiles.row(desk.scale(), value, spread);
-    return Panes.grow(Panes.column(desk.scale(), fields, new PadKeys(touch, keys)));
+    Region fields = Tiles.row(context.scale(), value, spread);
+    return Panes.grow(Panes.column(context.scale(), fields, new PadKeys(touch, keys)));
   }
 
   private Region side() {
@@ -83,12 +87,12 @@ public final class FigureScreen extends Page implements Typable {
     ends.add(touch.tag("Done", "", this::enter));
     return Panes.grow(
         Panes.column(
-            desk.scale(),
+            context.scale(),
             touch.heading(input.words()),
             meaning,
             units,
-            new Tiles(desk.scale(), 2, Scale.GAP_MM, turns),
-            new VBox(desk.scale().gap(), ends.toArray(Node[]::new))));
+            new Tiles(context.scale(), 2, Scale.GAP_MM, turns),
+            new VBox(context.scale().gap(), ends.toArray(Node[]::new))));
   }
 
   private void show() {
@@ -148,12 +152,12 @@ public final class FigureScreen extends Page implements Typable {
   }
 
   private void finish(String text) {
-    desk.attempt(
+    context.attempt(
         () -> {
-          if (done.apply(text) instanceof Kept.Refused refused) {
-            desk.say(refused.sentence());
+          if (done.apply(text) instanceof FigureOutcome.Refused refused) {
+            context.say(refused.sentence());
           } else {
-            desk.navigator().back();
+            context.navigator().back();
           }
         });
   }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
@@ -20,15 +20,15 @@ public final class NumbersScreen extends Page {
 
   private final Touch touch;
 
-  public NumbersScreen(Desk desk) {
-    super(desk, "Numbers");
-    this.touch = desk.touch();
+  public NumbersScreen(ScreenContext context) {
+    super(context, "Numbers");
+    this.touch = context.touch();
     Pager<List<Working>> workings = Pager.list(touch, this::row);
     workings.setItems(inRows(touch.isLarge() ? 1 : ACROSS));
     lay(
         Panes.column(
-            desk.scale(),
-            touch.tag("The plan", "now beside ideas", () -> open(() -> new PlanScreen(desk))),
+            context.scale(),
+            touch.tag("The plan", "now beside ideas", () -> open(() -> new PlanScreen(context))),
             touch.small("Single workings"),
             workings));
   }
@@ -46,11 +46,11 @@ public final class NumbersScreen extends Page {
     List<Node> keys = new ArrayList<>();
     for (Working working : workings) {
       keys.add(
-          touch.key(working.card().title(), () -> open(() -> new WorkingScreen(desk, working))));
+          touch.key(working.card().title(), () -> open(() -> new WorkingScreen(context, working))));
     }
     while (keys.size() < ACROSS && !touch.isLarge()) {
       keys.add(new Region());
     }
-    return new Tiles(desk.scale(), ACROSS, Scale.GAP_MM, keys);
+    return new Tiles(context.scale(), ACROSS, Scale.GAP_MM, keys);
   }
 }

@@ -7,8 +7,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.PlanGroup;
 import wherefrom.job.numbers.TakenOver;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -30,15 +30,15 @@ public final class PlanFiguresScreen extends Page {
   private final TouchKey takeOver;
   private PlanGroup group;
 
-  PlanFiguresScreen(Desk desk, PlanModel model) {
-    super(desk, "");
-    this.touch = desk.touch();
+  PlanFiguresScreen(ScreenContext context, PlanModel model) {
+    super(context, "");
+    this.touch = context.touch();
     this.model = model;
     column = model.chosen();
     group = column == 0 ? PlanGroup.CYLINDER : PlanGroup.CUTS;
-    groups = new Tiles(desk.scale(), PlanGroup.values().length, Scale.GAP_MM, List.of());
+    groups = new Tiles(context.scale(), PlanGroup.values().length, Scale.GAP_MM, List.of());
     inputs = Pager.list(touch, this::row);
-    view = Panes.column(desk.scale(), groups, inputs);
+    view = Panes.column(context.scale(), groups, inputs);
     lay(view);
     takeOver = touch.key("", this::takeOver);
     if (column == 0) {
@@ -47,7 +47,7 @@ public final class PlanFiguresScreen extends Page {
       view.getChildren()
           .add(
               Tiles.row(
-                  desk.scale(),
+                  context.scale(),
                   touch.key("Name it", this::rename),
                   touch.key("Delete it", this::drop)));
     }
@@ -68,7 +68,7 @@ public final class PlanFiguresScreen extends Page {
   }
 
   private void takeOver() {
-    desk.attempt(() -> new TakenOver(model.book().job()).take());
+    context.attempt(() -> new TakenOver(model.book().job()).take());
     show();
   }
 
@@ -97,7 +97,7 @@ public final class PlanFiguresScreen extends Page {
     String none =
         column == 0 ? "Not known" : PlanGroup.isChange(input.key()) ? "No change" : "As now";
     Asking.open(
-        desk,
+        context,
         input,
         model.book().text(column, input.key()),
         none,
@@ -108,15 +108,15 @@ public final class PlanFiguresScreen extends Page {
     open(
         () ->
             new TextEntryScreen(
-                desk,
+                context,
                 "Name of the idea",
                 model.name(column),
-                name -> desk.attempt(() -> model.book().rename(column, name))));
+                name -> context.attempt(() -> model.book().rename(column, name))));
   }
 
   private void drop() {
-    if (desk.attempt(() -> model.book().drop(column))) {
-      desk.navigator().back();
+    if (context.attempt(() -> model.book().drop(column))) {
+      context.navigator().back();
     }
   }
 

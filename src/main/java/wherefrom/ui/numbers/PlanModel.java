@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wherefrom.job.OpenJob;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlanEffects;
 import wherefrom.job.numbers.PlanFollowing;
@@ -287,11 +287,11 @@ final class PlanModel {
         + stepper.find(chosen(), stepped).map(Amount::text).orElse("not said");
   }
 
-  Kept step(int direction) {
+  FigureOutcome step(int direction) {
     return stepper.step(chosen(), stepped, direction);
   }
 
-  Kept type(String text) {
+  FigureOutcome type(String text) {
     return book.set(chosen(), stepped.key(), text);
   }
 }

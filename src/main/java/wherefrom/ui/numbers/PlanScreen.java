@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.layout.HBox;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.PlanStepper.Stepped;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
@@ -23,30 +23,31 @@ public final class PlanScreen extends Page {
   private final PlanTable table;
   private final TouchKey stepped;
 
-  public PlanScreen(Desk desk) {
-    super(desk, "The plan");
-    this.touch = desk.touch();
-    model = new PlanModel(desk.getJob());
+  public PlanScreen(ScreenContext context) {
+    super(context, "The plan");
+    this.touch = context.touch();
+    model = new PlanModel(context.getJob());
     table = new PlanTable(touch);
     stepped = touch.key("", this::chooseStepped);
-    lay(Panes.column(desk.scale(), table, keys()));
+    lay(Panes.column(context.scale(), table, keys()));
     show();
   }
 
   private HBox keys() {
     KeyRow others =
         KeyRow.of(
-            desk,
+            context,
             new KeyRow.Act("Type it", this::type),
-            new KeyRow.Act("Figures", () -> open(() -> new PlanFiguresScreen(desk, model))),
+            new KeyRow.Act("Figures", () -> open(() -> new PlanFiguresScreen(context, model))),
             new KeyRow.Act("Details", () -> list("Details of " + name(), model.details())),
             new KeyRow.Act("Parts, money", () -> list("Follows from " + name(), model.effects())),
-            new KeyRow.Act("Plots", () -> open(() -> PlotsScreen.ofColumn(desk, model.chosen()))));
+            new KeyRow.Act(
+                "Plots", () -> open(() -> PlotsScreen.ofColumn(context, model.chosen()))));
     return Panes.row(
-        desk.scale(),
-        Panes.wide(touch.key("−", () -> step(-1)), Scale.KEY_MM, desk.scale()),
+        context.scale(),
+        Panes.wide(touch.key("−", () -> step(-1)), Scale.KEY_MM, context.scale()),
         Panes.grow(stepped),
-        Panes.wide(touch.key("+", () -> step(1)), Scale.KEY_MM, desk.scale()),
+        Panes.wide(touch.key("+", () -> step(1)), Scale.KEY_MM, context.scale()),
         Panes.grow(others));
   }
 
@@ -55,7 +56,7 @@ public final class PlanScreen extends Page {
   }
 
   private void list(String title, List<ResultRows.Row> rows) {
-    open(() -> new RowsScreen(desk, title, rows));
+    open(() -> new RowsScreen(context, title, rows));
   }
 
   private void show() {
@@ -77,18 +78,18 @@ public final class PlanScreen extends Page {
   }
 
   private void add() {
-    desk.attempt(model::add);
-    desk.navigator().changed();
+    context.attempt(model::add);
+    context.navigator().changed();
   }
 
   private void step(int direction) {
-    desk.attempt(() -> said(model.step(direction)));
+    context.attempt(() -> said(model.step(direction)));
     show();
   }
 
-  private Kept said(Kept kept) {
-    if (kept instanceof Kept.Refused refused) {
-      desk.say(refused.sentence());
+  private FigureOutcome said(FigureOutcome kept) {
+    if (kept instanceof FigureOutcome.Refused refused) {
+      context.say(refused.sentence());
     }
     return kept;
   }
@@ -98,7 +99,7 @@ public final class PlanScreen extends Page {
         Stream.of(Stepped.values())
             .map(figure -> new Choice<>(figure, PlanModel.inputName(figure.key()), ""))
             .toList();
-    open(() -> new ChoiceScreen<>(desk, "Step which figure?", choices, this::stepOther));
+    open(() -> new ChoiceScreen<>(context, "Step which figure?", choices, this::stepOther));
   }
 
   /** The screen is on again before the choice arrives. */
@@ -110,12 +111,12 @@ public final class PlanScreen extends Page {
   private void type() {
     String key = model.stepped().key();
     if (model.chosen() == 0 && wherefrom.job.numbers.PlanGroup.isChange(key)) {
-      desk.say("Choose an idea. The column Now stays as it is.");
+      context.say("Choose an idea. The column Now stays as it is.");
       return;
     }
     String text = model.book().text(model.chosen(), key);
     String none = model.chosen() == 0 ? "Not known" : "As now";
-    Asking.open(desk, PlanModel.input(key), text, none, model::type);
+    Asking.open(context, PlanModel.input(key), text, none, model::type);
   }
 
   @Override

@@ -8,10 +8,10 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.JobCharts;
 import wherefrom.job.pages.RecordPlot;
 import wherefrom.job.record.RecordPlots;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Touch;
@@ -29,26 +29,26 @@ public final class PlotsScreen extends Page {
   private int at;
 
   /** The plots of a column of the plan, and those of what was measured. */
-  static PlotsScreen ofColumn(Desk desk, int column) {
-    return new PlotsScreen(desk, () -> JobCharts.of(desk.getJob(), column));
+  static PlotsScreen ofColumn(ScreenContext context, int column) {
+    return new PlotsScreen(context, () -> JobCharts.of(context.getJob(), column));
   }
 
   /** Every plot of the build record. */
-  public static PlotsScreen ofRecord(Desk desk) {
-    return new PlotsScreen(desk, () -> RecordPlots.of(desk.getJob()));
+  public static PlotsScreen ofRecord(ScreenContext context) {
+    return new PlotsScreen(context, () -> RecordPlots.of(context.getJob()));
   }
 
-  private PlotsScreen(Desk desk, Supplier<List<RecordPlot>> plots) {
-    super(desk, "Plots");
-    this.touch = desk.touch();
+  private PlotsScreen(ScreenContext context, Supplier<List<RecordPlot>> plots) {
+    super(context, "Plots");
+    this.touch = context.touch();
     this.plots = plots;
     heading = touch.heading("").centred();
-    middle = Panes.grow(Panes.column(desk.scale()));
-    keys = KeyRow.of(desk);
-    foot = new Foot(desk, touch.tag("Next plot", "", () -> turn(1)), keys);
-    view = Panes.column(desk.scale(), heading, middle, foot);
+    middle = Panes.grow(Panes.column(context.scale()));
+    keys = KeyRow.of(context);
+    foot = new Foot(context, touch.tag("Next plot", "", () -> turn(1)), keys);
+    view = Panes.column(context.scale(), heading, middle, foot);
     lay(view);
-    if (desk.scale().textFactor() >= 2) {
+    if (context.scale().textFactor() >= 2) {
       // The axes need the room; they say what is drawn.
       view.getChildren().remove(heading);
     }
@@ -80,14 +80,14 @@ public final class PlotsScreen extends Page {
     if (!charts.isEmpty()) {
       acts.add(act("In words", this::tell));
     }
-    acts.add(act("Clearance limits", () -> open(() -> new ClearanceLimitsScreen(desk))));
+    acts.add(act("Clearance limits", () -> open(() -> new ClearanceLimitsScreen(context))));
     return acts;
   }
 
   private void tell() {
     RecordPlot plot = charts.get(at);
     ResultRows.Row row = ResultRows.Row.of(plot.title(), plot.sentence());
-    open(() -> new RowsScreen(desk, "The plot in words", List.of(row)));
+    open(() -> new RowsScreen(context, "The plot in words", List.of(row)));
   }
 
   private Node shownNode() {

@@ -1,8 +1,8 @@
 package wherefrom.ui.numbers;
 
 import java.util.List;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
@@ -11,10 +11,12 @@ public final class RowsScreen extends Page {
   private final String title;
   private final Pager<ResultRows.Row> rows;
 
-  RowsScreen(Desk desk, String title, List<ResultRows.Row> all) {
-    super(desk, title, false);
+  RowsScreen(ScreenContext context, String title, List<ResultRows.Row> all) {
+    super(context, title, false);
     this.title = title;
-    rows = Pager.list(desk.touch(), row -> ListRow.plain(desk.touch(), row.heading(), row.lines()));
+    rows =
+        Pager.list(
+            context.touch(), row -> ListRow.plain(context.touch(), row.heading(), row.lines()));
     lay(rows);
     rows.setItems(all);
   }

@@ -1,12 +1,12 @@
 package wherefrom.ui.numbers;
 
 import java.util.List;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.WorkingBook;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -27,9 +27,9 @@ public final class SolveScreen extends Page {
   private final TouchKey putIn;
   private final Pager<ResultRows.Row> rows;
 
-  SolveScreen(Desk desk, WorkingBook book) {
-    super(desk, "", false);
-    this.touch = desk.touch();
+  SolveScreen(ScreenContext context, WorkingBook book) {
+    super(context, "", false);
+    this.touch = context.touch();
     this.book = book;
     model = new SolveModel(book);
     find = touch.key("", this::chooseUnknown);
@@ -37,7 +37,9 @@ public final class SolveScreen extends Page {
     wanted = touch.key("", this::type);
     putIn = touch.key("Put it into the working", this::putIn);
     rows = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
-    lay(Panes.column(desk.scale(), Tiles.row(desk.scale(), find, result, wanted), rows, putIn));
+    lay(
+        Panes.column(
+            context.scale(), Tiles.row(context.scale(), find, result, wanted), rows, putIn));
     show();
   }
 
@@ -54,13 +56,13 @@ public final class SolveScreen extends Page {
   private void chooseUnknown() {
     List<Choice<AmountInput>> choices =
         model.unknowns().stream().map(input -> new Choice<>(input, input.words(), "")).toList();
-    open(() -> new ChoiceScreen<>(desk, "What figure?", choices, this::find));
+    open(() -> new ChoiceScreen<>(context, "What figure?", choices, this::find));
   }
 
   private void chooseResult() {
     List<Choice<ResultValue>> choices =
         model.results().stream().map(value -> new Choice<>(value, value.words(), "")).toList();
-    open(() -> new ChoiceScreen<>(desk, "Gives which result?", choices, this::want));
+    open(() -> new ChoiceScreen<>(context, "Gives which result?", choices, this::want));
   }
 
   /** The screen is on again before the choice arrives. */
@@ -80,13 +82,13 @@ public final class SolveScreen extends Page {
         .ifPresent(
             asked ->
                 Asking.open(
-                    desk,
+                    context,
                     asked,
                     model.wanted(),
                     "",
                     text -> {
                       model.want(text.split("±", 2)[0]);
-                      return new Kept.Done();
+                      return new FigureOutcome.Done();
                     }));
   }
 
@@ -95,10 +97,10 @@ public final class SolveScreen extends Page {
         .findText()
         .ifPresent(
             text ->
-                desk.attempt(
+                context.attempt(
                     () -> {
                       book.set(model.unknown().orElseThrow().key(), text);
-                      desk.navigator().back();
+                      context.navigator().back();
                     }));
   }
 

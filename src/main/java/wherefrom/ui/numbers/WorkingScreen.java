@@ -3,8 +3,8 @@ package wherefrom.ui.numbers;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.numbers.WorkingBook;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -20,7 +20,7 @@ public final class WorkingScreen implements Screen {
   /** So that a result stands in one line beside its figures. */
   private static final double RESULTS_MM = 75;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Touch touch;
   private final WorkingBook book;
   private final Pager<InputSpec> inputs;
@@ -29,15 +29,15 @@ public final class WorkingScreen implements Screen {
   private final VBox view;
   private boolean showsResult;
 
-  public WorkingScreen(Desk desk, Working working) {
-    this.desk = desk;
-    this.touch = desk.touch();
-    this.book = new WorkingBook(working, desk.job());
+  public WorkingScreen(ScreenContext context, Working working) {
+    this.context = context;
+    this.touch = context.touch();
+    this.book = new WorkingBook(working, context.job());
     inputs = Pager.list(touch, this::row);
     results = Pager.list(touch, row -> ListRow.plain(touch, row.heading(), row.lines()));
-    results.setMinWidth(desk.scale().px(RESULTS_MM));
-    middle = Panes.grow(Panes.column(desk.scale()));
-    view = Panes.column(desk.scale(), middle, keys());
+    results.setMinWidth(context.scale().px(RESULTS_MM));
+    middle = Panes.grow(Panes.column(context.scale()));
+    view = Panes.column(context.scale(), middle, keys());
     place();
     fill();
   }
@@ -45,13 +45,13 @@ public final class WorkingScreen implements Screen {
   private Tiles keys() {
     return touch.isLarge()
         ? Tiles.row(
-            desk.scale(),
+            context.scale(),
             touch.key("Figures", () -> turn(false)),
             touch.key("Result", () -> turn(true)),
             touch.key("Source", this::about),
             touch.key("Solve", this::solve))
         : Tiles.row(
-            desk.scale(),
+            context.scale(),
             touch.key("Formula and source", this::about),
             touch.key("Solve backwards", this::solve));
   }
@@ -65,7 +65,7 @@ public final class WorkingScreen implements Screen {
     if (touch.isLarge()) {
       middle.getChildren().setAll(showsResult ? results : inputs);
     } else {
-      middle.getChildren().setAll(new Split(desk.scale(), inputs, results));
+      middle.getChildren().setAll(new Split(context.scale(), inputs, results));
     }
   }
 
@@ -84,16 +84,16 @@ public final class WorkingScreen implements Screen {
   }
 
   private void ask(InputSpec input) {
-    Asking.open(desk, input, book.text(input), "Not known", text -> book.set(input.key(), text));
+    Asking.open(context, input, book.text(input), "Not known", text -> book.set(input.key(), text));
   }
 
   private void about() {
     WorkingCard card = book.working().card();
-    desk.navigator().open(() -> new AboutScreen(desk, card));
+    context.navigator().open(() -> new AboutScreen(context, card));
   }
 
   private void solve() {
-    desk.navigator().open(() -> new SolveScreen(desk, book));
+    context.navigator().open(() -> new SolveScreen(context, book));
   }
 
   @Override
@@ -108,7 +108,7 @@ public final class WorkingScreen implements Screen {
 
   @Override
   public boolean onJob() {
-    return desk.job().isPresent();
+    return context.job().isPresent();
   }
 
   @Override

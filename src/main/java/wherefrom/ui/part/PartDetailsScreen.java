@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.photos.PhotoLoader;
@@ -13,30 +13,30 @@ import wherefrom.ui.photos.PhotoStrip;
 
 /** All that is known of a part, as a list: tag, photographs, looks, readings, notes, history. */
 public final class PartDetailsScreen implements Screen {
-  private final Desk desk;
+  private final ScreenContext context;
   private final PartModel model;
   private final PhotoLoader loader;
   private final Pager<Supplier<Region>> lines;
 
-  PartDetailsScreen(Desk desk, PartModel model, PhotoLoader loader) {
-    this.desk = desk;
+  PartDetailsScreen(ScreenContext context, PartModel model, PhotoLoader loader) {
+    this.context = context;
     this.model = model;
     this.loader = loader;
-    lines = Pager.list(desk.touch(), Supplier::get);
+    lines = Pager.list(context.touch(), Supplier::get);
   }
 
   /** The list, as things stand now. */
   private void refill() {
     List<Supplier<Region>> rows = new ArrayList<>();
     model.first().forEach(line -> rows.add(() -> row(line)));
-    PhotoStrip.rows(desk, loader, model::photos, PhotoStrip.across(desk))
+    PhotoStrip.rows(context, loader, model::photos, PhotoStrip.across(context))
         .forEach(strip -> rows.add(() -> strip));
     model.more().forEach(line -> rows.add(() -> row(line)));
     lines.refill(rows);
   }
 
   private ListRow row(PartModel.Line line) {
-    return ListRow.plain(desk.touch(), line.heading(), List.of(line.words()));
+    return ListRow.plain(context.touch(), line.heading(), List.of(line.words()));
   }
 
   @Override

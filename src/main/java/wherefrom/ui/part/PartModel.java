@@ -16,8 +16,8 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.Remark;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.decide.Proposal;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.puttogether.WhereTo;
@@ -227,15 +227,15 @@ final class PartModel {
     return deeds;
   }
 
-  Handled note(String text) {
+  HandlingOutcome note(String text) {
     return new Handling(job).note(item, text);
   }
 
-  Handled pieces(String typed) {
+  HandlingOutcome pieces(String typed) {
     return new Handling(job).pieces(item, number(typed));
   }
 
-  Handled wash(String basket) {
+  HandlingOutcome wash(String basket) {
     return new Handling(job).offForWashing(item, number(basket));
   }
 
@@ -243,28 +243,28 @@ final class PartModel {
     return typed.isEmpty() ? 0 : Integer.parseInt(typed);
   }
 
-  Handled back() {
+  HandlingOutcome back() {
     return new Handling(job).backFromWashing(item);
   }
 
-  Handled tookOut() {
+  HandlingOutcome tookOut() {
     return new Handling(job).tookOut(item, "taken out again");
   }
 
-  Handled lost(String note) {
+  HandlingOutcome lost(String note) {
     return new Handling(job).lost(item, note);
   }
 
-  Handled found() {
+  HandlingOutcome found() {
     return new Handling(job).found(item);
   }
 
-  Handled reissue(String reason) {
+  HandlingOutcome reissue(String reason) {
     return new Handling(job).reissue(item, reason);
   }
 
   /** The answer names the new part. */
-  Handled replace(String reason, NewPart fresh) {
+  HandlingOutcome replace(String reason, NewPart fresh) {
     return new Handling(job).replace(item, reason, fresh);
   }
 }

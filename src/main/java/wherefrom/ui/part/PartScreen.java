@@ -8,18 +8,18 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.decide.Proposal;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
-import wherefrom.job.tags.Found;
+import wherefrom.job.handling.HandlingOutcome;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.NumberEntryScreen;
-import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.Panes;
@@ -43,7 +43,7 @@ public final class PartScreen implements Screen, Scannable {
   private static final List<PartModel.Deed> LOOK_AND_MEASURE =
       List.of(PartModel.Deed.INSPECT, PartModel.Deed.MEASURE);
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final PartModel model;
   private final PhotoLoader loader;
   private final VBox view;
@@ -51,11 +51,11 @@ public final class PartScreen implements Screen, Scannable {
   /**
    * @param item the part's number, which must be one of the open job's
    */
-  public PartScreen(Desk desk, int item) {
-    this.desk = desk;
-    model = new PartModel(desk.getJob(), desk.equipment().clock(), item);
-    loader = new PhotoLoader(desk);
-    view = Panes.column(desk.scale());
+  public PartScreen(ScreenContext context, int item) {
+    this.context = context;
+    model = new PartModel(context.getJob(), context.services().clock(), item);
+    loader = new PhotoLoader(context);
+    view = Panes.column(context.scale());
   }
 
   @Override
@@ -75,7 +75,7 @@ public final class PartScreen implements Screen, Scannable {
 
   @Override
   public void shown() {
-    view.getChildren().setAll(desk.touch().isLarge() ? brief() : told(), keys());
+    view.getChildren().setAll(context.touch().isLarge() ? brief() : told(), keys());
   }
 
   @Override
@@ -85,12 +85,12 @@ public final class PartScreen implements Screen, Scannable {
 
   @Override
   public void scan(String text) {
-    Found found = new TagBook(desk.state(), desk.shelf()).find(text);
-    if (found instanceof Found.APart part) {
-      desk.navigator().back();
-      desk.navigator().show(ScreenId.PART, part.part().part().item());
+    CodeLookup found = new TagBook(context.state(), context.shelf()).find(text);
+    if (found instanceof CodeLookup.APart part) {
+      context.navigator().back();
+      context.navigator().show(ScreenId.PART, part.part().part().item());
     } else {
-      desk.refuse(found, "Scan the tag on a part: its page opens.");
+      context.refuse(found, "Scan the tag on a part: its page opens.");
     }
   }
 
@@ -98,23 +98,23 @@ public final class PartScreen implements Screen, Scannable {
   private Region told() {
     PartHead head =
         new PartHead(
-            desk.touch(),
-            desk.state().layout(),
+            context.touch(),
+            context.state().layout(),
             model.part().kind(),
             model.matter(),
             model.where());
-    LifeLine life = new LifeLine(desk.touch(), model.life());
-    Sideways both = Panes.grow(new Sideways(desk.scale(), life, measured(), RIGHT_MM));
-    return Panes.grow(Panes.column(desk.scale(), head, both));
+    LifeLine life = new LifeLine(context.touch(), model.life());
+    Sideways both = Panes.grow(new Sideways(context.scale(), life, measured(), RIGHT_MM));
+    return Panes.grow(Panes.column(context.scale(), head, both));
   }
 
   /** Readings first, then as many photographs as stand in a row. */
   private Region measured() {
-    VBox right = Panes.column(desk.scale());
+    VBox right = Panes.column(context.scale());
     model.judgements().stream()
         .limit(READINGS)
-        .forEach(judged -> right.getChildren().add(new ReadingBar(desk.touch(), judged)));
-    PhotoStrip.rows(desk, loader, model::photos, PHOTOS).stream()
+        .forEach(judged -> right.getChildren().add(new ReadingBar(context.touch(), judged)));
+    PhotoStrip.rows(context, loader, model::photos, PHOTOS).stream()
         .limit(1)
         .forEach(right.getChildren()::add);
     return right;
@@ -124,75 +124,80 @@ public final class PartScreen implements Screen, Scannable {
   private Region keys() {
     List<PartModel.Deed> deeds = model.deeds();
     List<Node> keys = new ArrayList<>();
-    for (PartModel.Deed deed : desk.touch().isLarge() ? LOOK : LOOK_AND_MEASURE) {
+    for (PartModel.Deed deed : context.touch().isLarge() ? LOOK : LOOK_AND_MEASURE) {
       if (deeds.contains(deed)) {
-        keys.add(desk.touch().key(deed.brief(), () -> act(deed)));
+        keys.add(context.touch().key(deed.brief(), () -> act(deed)));
       }
     }
-    keys.add(desk.touch().key("More", this::more));
-    Tiles row = Tiles.row(desk.scale(), keys.toArray(Node[]::new));
+    keys.add(context.touch().key("More", this::more));
+    Tiles row = Tiles.row(context.scale(), keys.toArray(Node[]::new));
     return model
         .proposal()
-        .<Region>map(found -> new Sideways(desk.scale(), tag(found), row, KEYS_MM))
+        .<Region>map(found -> new Sideways(context.scale(), tag(found), row, KEYS_MM))
         .orElse(row);
   }
 
   private TagKey tag(Proposal proposal) {
     String what = proposal.decision().map(made -> "Decide: " + made.word()).orElse("Decide");
-    boolean told = proposal.decision().isPresent() && !desk.touch().isLarge();
+    boolean told = proposal.decision().isPresent() && !context.touch().isLarge();
     String why = told ? "it is proposed" : "";
-    return desk.touch().tag(what, why, () -> act(PartModel.Deed.DECIDE));
+    return context.touch().tag(what, why, () -> act(PartModel.Deed.DECIDE));
   }
 
   private void more() {
     List<Choice<Runnable>> ways = new ArrayList<>();
     ways.add(new Choice<>(this::all, "All that is known", "tag, notes, looks, history"));
     model.deeds().forEach(deed -> ways.add(new Choice<>(() -> act(deed), deed.words(), "")));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, model.title(), ways, Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, model.title(), ways, Runnable::run));
   }
 
   private void all() {
-    desk.navigator().open(() -> new PartDetailsScreen(desk, model, loader));
+    context.navigator().open(() -> new PartDetailsScreen(context, model, loader));
   }
 
   /** What is the matter and where it is, where large words leave no room for more. */
   private Region brief() {
     return Panes.grow(
         Panes.column(
-            desk.scale(),
-            desk.touch().small(model.where()).within(1),
-            desk.touch().fit(model.matter(), Scale.SMALL_MM, Scale.SMALL_MM, true).within(1)));
+            context.scale(),
+            context.touch().small(model.where()).within(1),
+            context.touch().fit(model.matter(), Scale.SMALL_MM, Scale.SMALL_MM, true).within(1)));
   }
 
   private void act(PartModel.Deed deed) {
     switch (deed) {
-      case INSPECT -> desk.navigator().show(ScreenId.INSPECT, model.part().item());
-      case MEASURE -> desk.navigator().show(ScreenId.MEASURE, model.part().item());
+      case INSPECT -> context.navigator().show(ScreenId.INSPECT, model.part().item());
+      case MEASURE -> context.navigator().show(ScreenId.MEASURE, model.part().item());
       case NOTE -> words("Note: " + model.title(), model::note);
-      case PHOTO -> PhotoTaking.ask(desk, model.part());
-      case DECIDE -> desk.navigator().show(ScreenId.DECIDE, model.part().item());
-      case REPRINT -> Reasons.ask(desk, "Why again?", Handling.REISSUE_REASONS, this::reissue);
+      case PHOTO -> PhotoTaking.ask(context, model.part());
+      case DECIDE -> context.navigator().show(ScreenId.DECIDE, model.part().item());
+      case REPRINT ->
+          ReasonAsking.ask(context, "Why again?", Handling.REISSUE_REASONS, this::reissue);
       case PIECES -> number("How many pieces hang on its wire, under one tag?", model::pieces);
       case WASH -> number("The basket's number.", model::wash);
       case BACK -> done(model::back);
       case TOOK_OUT -> done(model::tookOut);
       case LOST -> words("Where it was last seen", model::lost);
       case FOUND -> done(model::found);
-      case REPLACE -> Reasons.ask(desk, "Why a new part?", Handling.REPLACE_REASONS, this::replace);
+      case REPLACE ->
+          ReasonAsking.ask(context, "Why a new part?", Handling.REPLACE_REASONS, this::replace);
     }
   }
 
-  private void words(String title, Function<String, Handled> deed) {
-    desk.navigator()
-        .open(() -> new TextEntryScreen(desk, title, "", typed -> done(() -> deed.apply(typed))));
+  private void words(String title, Function<String, HandlingOutcome> deed) {
+    context
+        .navigator()
+        .open(
+            () -> new TextEntryScreen(context, title, "", typed -> done(() -> deed.apply(typed))));
   }
 
-  private void number(String question, Function<String, Handled> deed) {
-    desk.navigator()
+  private void number(String question, Function<String, HandlingOutcome> deed) {
+    context
+        .navigator()
         .open(
             () ->
                 NumberEntryScreen.digits(
-                    desk, model.title(), question, 3, typed -> done(() -> deed.apply(typed))));
+                    context, model.title(), question, 3, typed -> done(() -> deed.apply(typed))));
   }
 
   private void reissue(String reason) {
@@ -200,29 +205,29 @@ public final class PartScreen implements Screen, Scannable {
   }
 
   private void replace(String reason) {
-    NewPartAsking.ask(desk, model.part(), fresh -> print(() -> model.replace(reason, fresh)));
+    NewPartAsking.ask(context, model.part(), fresh -> print(() -> model.replace(reason, fresh)));
   }
 
   /** The tag that a deed calls for is printed at once. */
-  private void print(Supplier<Handled> deed) {
-    desk.attempt(
+  private void print(Supplier<HandlingOutcome> deed) {
+    context.attempt(
         () -> {
-          Handled came = deed.get();
-          if (came instanceof Handled.Logged logged) {
-            desk.navigator().show(ScreenId.PRINT_TAGS, logged.part().part().item());
+          HandlingOutcome came = deed.get();
+          if (came instanceof HandlingOutcome.Logged logged) {
+            context.navigator().show(ScreenId.PRINT_TAGS, logged.part().part().item());
           } else {
-            desk.say(((Handled.Refused) came).sentence());
+            context.say(((HandlingOutcome.Refused) came).sentence());
           }
         });
   }
 
-  private void done(Supplier<Handled> deed) {
-    desk.attempt(
+  private void done(Supplier<HandlingOutcome> deed) {
+    context.attempt(
         () -> {
-          if (deed.get() instanceof Handled.Refused refused) {
-            desk.say(refused.sentence());
+          if (deed.get() instanceof HandlingOutcome.Refused refused) {
+            context.say(refused.sentence());
           }
         });
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

@@ -11,7 +11,7 @@ import wherefrom.parts.TagCode;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 
 /**
@@ -19,35 +19,38 @@ import wherefrom.ui.files.FilesScreen;
  * person says whether they show the whole engine.
  */
 final class FolderReading {
-  private final Desk desk;
+  private final ScreenContext context;
   private final PhotoFolder photos;
 
-  private FolderReading(Desk desk) {
-    this.desk = desk;
-    List<TagCode> issued = desk.issued();
+  private FolderReading(ScreenContext context) {
+    this.context = context;
+    List<TagCode> issued = context.issued();
     this.photos =
         new PhotoFolder(
-            desk.getJob(),
-            new TagBook(desk.state(), desk.shelf()),
-            desk.equipment().photos(),
+            context.getJob(),
+            new TagBook(context.state(), context.shelf()),
+            context.services().photos(),
             file -> read(file, issued));
   }
 
-  static void ask(Desk desk) {
-    if (desk.attempt(() -> desk.getJob().requireWritable())) {
-      desk.navigator()
+  static void ask(ScreenContext context) {
+    if (context.attempt(() -> context.getJob().requireWritable())) {
+      context
+          .navigator()
           .open(
               () ->
                   FilesScreen.folder(
-                      desk, "Which photographs?", folder -> new FolderReading(desk).sort(folder)));
+                      context,
+                      "Which photographs?",
+                      folder -> new FolderReading(context).sort(folder)));
     }
   }
 
   private List<String> read(Path file, List<TagCode> issued) throws IOException {
-    return desk
-        .equipment()
+    return context
+        .services()
         .reader()
-        .read(desk.equipment().pictures().load(file), issued)
+        .read(context.services().pictures().load(file), issued)
         .sightings()
         .stream()
         .map(Sighting::text)
@@ -55,7 +58,7 @@ final class FolderReading {
   }
 
   private void sort(Path folder) {
-    desk.longWork("Reading the photographs", () -> photos.sort(folder), this::sorted);
+    context.longWork("Reading the photographs", () -> photos.sort(folder), this::sorted);
   }
 
   private void sorted(PhotoFolder.Sorted sorted) {
@@ -72,21 +75,22 @@ final class FolderReading {
       String tagged = Words.count(sorted.tagged().size(), "photograph", "photographs");
       ways.add(new Choice<>(sorted.tagged(), "Keep those with a tag", tagged + " go with parts"));
     }
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk, untagged + " without a tag", ways, kept -> keep(sorted, kept)));
+                    context, untagged + " without a tag", ways, kept -> keep(sorted, kept)));
   }
 
   private void keep(PhotoFolder.Sorted sorted, List<PhotoFolder.Seen> wanted) {
-    desk.longWork(
+    context.longWork(
         "Keeping the photographs",
         () -> photos.copy(wanted),
         copied -> {
           int fresh = photos.record(copied);
-          desk.say(Words.count(fresh, "photograph", "photographs") + " kept." + left(sorted));
-          desk.navigator().changed();
+          context.say(Words.count(fresh, "photograph", "photographs") + " kept." + left(sorted));
+          context.navigator().changed();
         });
   }
 

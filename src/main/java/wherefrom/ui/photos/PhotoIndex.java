@@ -7,7 +7,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.photos.Photograph;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.Cell;
@@ -21,45 +21,50 @@ public final class PhotoIndex {
   private PhotoIndex() {}
 
   /** Opens the list of everything that can be photographed. */
-  public static void open(Desk desk) {
-    desk.navigator().open(() -> new GridScreen(desk, "Photographs of", "", () -> groups(desk)));
+  public static void open(ScreenContext context) {
+    context
+        .navigator()
+        .open(() -> new GridScreen(context, "Photographs of", "", () -> groups(context)));
   }
 
-  private static List<Cell> groups(Desk desk) {
-    EngineJob job = desk.state();
+  private static List<Cell> groups(ScreenContext context) {
+    EngineJob job = context.state();
     List<Cell> cells = new ArrayList<>();
     int all = Photograph.listAll(job).size();
     cells.add(
         new Cell(
             "The whole engine",
             all == 0 ? "" : all + " in all",
-            () -> desk.navigator().open(() -> PhotosScreen.ofAll(desk))));
+            () -> context.navigator().open(() -> PhotosScreen.ofAll(context))));
     List<Cell> parts = new ArrayList<>();
     for (Group group : Group.of(job)) {
-      Cell cell = new Cell(group.words(), count(job, group.subjects()), () -> open(desk, group));
+      Cell cell = new Cell(group.words(), count(job, group.subjects()), () -> open(context, group));
       (group.subjects().get(0) instanceof Subject.APart ? parts : cells).add(cell);
     }
     cells.addAll(parts);
     return cells;
   }
 
-  private static void open(Desk desk, Group group) {
+  private static void open(ScreenContext context, Group group) {
     if (group.subjects().size() == 1) {
-      photos(desk, group.subjects().get(0));
+      photos(context, group.subjects().get(0));
       return;
     }
     SubjectIndex.of(
-            desk,
+            context,
             group.words(),
             group.subjects(),
-            subject -> standing(desk.state(), subject),
-            subject -> photos(desk, subject))
-        .ifPresentOrElse(index -> new EnginePages(desk, index).open(), () -> list(desk, group));
+            subject -> standing(context.state(), subject),
+            subject -> photos(context, subject))
+        .ifPresentOrElse(
+            index -> new EnginePages(context, index).open(), () -> list(context, group));
   }
 
   /** Where the drawing has no place for them. */
-  private static void list(Desk desk, Group group) {
-    desk.navigator().open(() -> new GridScreen(desk, group.words(), "", () -> places(desk, group)));
+  private static void list(ScreenContext context, Group group) {
+    context
+        .navigator()
+        .open(() -> new GridScreen(context, group.words(), "", () -> places(context, group)));
   }
 
   private static PartState standing(EngineJob job, Subject subject) {
@@ -67,20 +72,20 @@ public final class PhotoIndex {
     return count.isEmpty() ? PartStates.toDo("no photo") : PartStates.done(count);
   }
 
-  private static List<Cell> places(Desk desk, Group group) {
+  private static List<Cell> places(ScreenContext context, Group group) {
     return group.subjects().stream()
         .map(
             subject ->
                 new Cell(
-                    Named.place(desk.state(), subject),
-                    count(desk.state(), List.of(subject)),
-                    () -> photos(desk, subject)))
+                    Named.place(context.state(), subject),
+                    count(context.state(), List.of(subject)),
+                    () -> photos(context, subject)))
         .toList();
   }
 
-  private static void photos(Desk desk, Subject subject) {
-    String title = Named.title(desk.state(), subject);
-    desk.navigator().open(() -> PhotosScreen.of(desk, subject, title));
+  private static void photos(ScreenContext context, Subject subject) {
+    String title = Named.title(context.state(), subject);
+    context.navigator().open(() -> PhotosScreen.of(context, subject, title));
   }
 
   /** {@code 2 photos}; empty where there is none. */

@@ -6,14 +6,14 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Images;
 
 /** Opens kept photographs away from the window's thread, at the size in which they are shown. */
 public final class PhotoLoader {
   private static final int KEPT = 100;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Path folder;
   private final Map<String, Shown> kept =
       new LinkedHashMap<>() {
@@ -25,9 +25,9 @@ public final class PhotoLoader {
         }
       };
 
-  public PhotoLoader(Desk desk) {
-    this.desk = desk;
-    this.folder = desk.getJob().folder();
+  public PhotoLoader(ScreenContext context) {
+    this.context = context;
+    this.folder = context.getJob().folder();
   }
 
   /**
@@ -42,7 +42,7 @@ public final class PhotoLoader {
       done.accept(before);
       return;
     }
-    desk.background(
+    context.background(
         () -> open(file, longest),
         shown -> {
           kept.put(key, shown);
@@ -51,9 +51,9 @@ public final class PhotoLoader {
   }
 
   private Shown open(String name, int longest) {
-    Path file = desk.equipment().photos().locate(folder, name);
+    Path file = context.services().photos().locate(folder, name);
     try {
-      return new Shown.APicture(Images.of(desk.equipment().pictures().loadColour(file, longest)));
+      return new Shown.APicture(Images.of(context.services().pictures().loadColour(file, longest)));
     } catch (IOException e) {
       String fault =
           Files.exists(file)

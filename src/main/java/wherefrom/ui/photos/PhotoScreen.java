@@ -9,8 +9,8 @@ import javafx.scene.layout.Region;
 import wherefrom.job.photos.Photograph;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
@@ -21,7 +21,7 @@ public final class PhotoScreen implements Screen {
   /** About as many pixels as the picture's room in a window of 1920 by 1200 has. */
   private static final int LONGEST = 1600;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Supplier<List<Photograph>> photos;
   private final PhotoLoader loader;
   private final PictureView picture;
@@ -35,30 +35,30 @@ public final class PhotoScreen implements Screen {
    * @param photos those among which pages are turned, asked for anew when the job changes
    * @param at which one is shown first, from 0
    */
-  public PhotoScreen(Desk desk, Supplier<List<Photograph>> photos, int at) {
-    this.desk = desk;
+  public PhotoScreen(ScreenContext context, Supplier<List<Photograph>> photos, int at) {
+    this.context = context;
     this.photos = photos;
     this.at = at;
-    loader = new PhotoLoader(desk);
-    picture = Panes.grow(new PictureView(desk.touch().text("")));
-    words = Panes.grow(desk.touch().small(""));
-    before = desk.touch().primary("Before", () -> turn(-1));
-    next = desk.touch().primary("Next", () -> turn(1));
+    loader = new PhotoLoader(context);
+    picture = Panes.grow(new PictureView(context.touch().text("")));
+    words = Panes.grow(context.touch().small(""));
+    before = context.touch().primary("Before", () -> turn(-1));
+    next = context.touch().primary("Next", () -> turn(1));
     List<Node> below = new ArrayList<>(List.of(words));
     if (photos.get().size() > 1) {
       below.addAll(List.of(before, next));
     }
     before.setMinWidth(Region.USE_PREF_SIZE);
     next.setMinWidth(Region.USE_PREF_SIZE);
-    HBox told = Panes.row(desk.scale(), below.toArray(Node[]::new));
+    HBox told = Panes.row(context.scale(), below.toArray(Node[]::new));
     told.setMinHeight(Region.USE_PREF_SIZE);
-    view = Panes.column(desk.scale(), picture, told);
+    view = Panes.column(context.scale(), picture, told);
   }
 
   @Override
   public String title() {
     int all = photos.get().size();
-    String one = desk.touch().brief("Photograph", "Photo");
+    String one = context.touch().brief("Photograph", "Photo");
     return all > 1 ? one + " " + (at + 1) + " of " + all : one;
   }
 
@@ -102,18 +102,18 @@ public final class PhotoScreen implements Screen {
   }
 
   private String told(Photograph photo) {
-    String of = photo.words(desk.state());
+    String of = photo.words(context.state());
     String story = photo.story().equals(of) || photo.story().isEmpty() ? "" : ": " + photo.story();
     String end = story.endsWith("?") || story.endsWith(".") ? " " : ". ";
     return Words.capital(of)
         + story
         + end
-        + Words.capital(Dates.ago(photo.time(), desk.equipment().clock()))
+        + Words.capital(Dates.ago(photo.time(), context.services().clock()))
         + ".";
   }
 
   private void turn(int by) {
     at += by;
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

@@ -13,7 +13,7 @@ import wherefrom.job.photos.Photographing;
 import wherefrom.parts.Part;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 
 /** A photograph of a part or of anything else, from a picture file or from the camera. */
@@ -23,8 +23,8 @@ public final class PhotoTaking {
   private PhotoTaking() {}
 
   /** Asks where the photograph comes from, then keeps it with the part. */
-  public static void ask(Desk desk, Part part) {
-    ask(desk, Optional.of(Subject.ofPart(part.item())), "");
+  public static void ask(ScreenContext context, Part part) {
+    ask(context, Optional.of(Subject.ofPart(part.item())), "");
   }
 
   /**
@@ -33,75 +33,80 @@ public final class PhotoTaking {
    * @param subject what it shows; empty for the whole engine
    * @param check the quick test that it belongs to; may be empty
    */
-  public static void ask(Desk desk, Optional<Subject> subject, String check) {
-    ask(desk, new About(subject, check, Photograph.words(desk.state(), subject)));
+  public static void ask(ScreenContext context, Optional<Subject> subject, String check) {
+    ask(context, new About(subject, check, Photograph.words(context.state(), subject)));
   }
 
   /** What the photograph is to show, and its name. */
   private record About(Optional<Subject> subject, String check, String words) {}
 
-  private static void ask(Desk desk, About about) {
+  private static void ask(ScreenContext context, About about) {
     List<Choice<Runnable>> ways =
         List.of(
-            new Choice<>(() -> fromFile(desk, about), "From a picture file", "PNG or JPEG"),
-            new Choice<>(() -> fromCamera(desk, about), "From the camera", "taken at once"));
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "Photo: " + about.words(), ways, Runnable::run));
+            new Choice<>(() -> fromFile(context, about), "From a picture file", "PNG or JPEG"),
+            new Choice<>(() -> fromCamera(context, about), "From the camera", "taken at once"));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "Photo: " + about.words(), ways, Runnable::run));
   }
 
-  private static void fromFile(Desk desk, About about) {
-    desk.navigator()
+  private static void fromFile(ScreenContext context, About about) {
+    context
+        .navigator()
         .open(
             () ->
                 FilesScreen.file(
-                    desk, "Photo: " + about.words(), PICTURES, file -> keep(desk, about, file)));
+                    context,
+                    "Photo: " + about.words(),
+                    PICTURES,
+                    file -> keep(context, about, file)));
   }
 
-  private static void keep(Desk desk, About about, Path picture) {
-    OpenJob job = desk.getJob();
+  private static void keep(ScreenContext context, About about, Path picture) {
+    OpenJob job = context.getJob();
     Path folder = job.folder();
-    if (!desk.attempt(() -> new Photographing(job).require(about.subject()))) {
+    if (!context.attempt(() -> new Photographing(job).require(about.subject()))) {
       return;
     }
-    desk.longWork(
+    context.longWork(
         "Keeping the photograph",
-        () -> desk.equipment().photos().add(folder, picture),
-        name -> log(desk, job, about, name));
+        () -> context.services().photos().add(folder, picture),
+        name -> log(context, job, about, name));
   }
 
-  private static void log(Desk desk, OpenJob job, About about, String name) {
+  private static void log(ScreenContext context, OpenJob job, About about, String name) {
     boolean kept =
-        desk.attempt(() -> new Photographing(job).add(about.subject(), about.check(), name, ""));
+        context.attempt(() -> new Photographing(job).add(about.subject(), about.check(), name, ""));
     if (kept) {
-      desk.say("The photograph is kept with " + about.words() + ".");
+      context.say("The photograph is kept with " + about.words() + ".");
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
-  private static void fromCamera(Desk desk, About about) {
-    List<Camera> cameras = desk.equipment().cameras().list();
+  private static void fromCamera(ScreenContext context, About about) {
+    List<Camera> cameras = context.services().cameras().list();
     if (cameras.isEmpty()) {
-      desk.say("There is no camera here. Plug one in, or use a file.");
+      context.say("There is no camera here. Plug one in, or use a file.");
       return;
     }
     Camera camera =
         cameras.stream()
-            .filter(each -> each.id().equals(desk.settings().camera()))
+            .filter(each -> each.id().equals(context.settings().camera()))
             .findFirst()
             .orElse(cameras.get(0));
-    OpenJob job = desk.getJob();
+    OpenJob job = context.getJob();
     Path folder = job.folder();
-    if (!desk.attempt(() -> new Photographing(job).require(about.subject()))) {
+    if (!context.attempt(() -> new Photographing(job).require(about.subject()))) {
       return;
     }
-    desk.withCamera(() -> take(desk, camera, folder), name -> log(desk, job, about, name));
+    context.withCamera(() -> take(context, camera, folder), name -> log(context, job, about, name));
   }
 
-  private static String take(Desk desk, Camera camera, Path folder) throws IOException {
+  private static String take(ScreenContext context, Camera camera, Path folder) throws IOException {
     Path file = Files.createTempFile("photo", ".png");
     try {
-      Still.take(desk.equipment().cameras(), camera, file);
-      return desk.equipment().photos().add(folder, file);
+      Still.take(context.services().cameras(), camera, file);
+      return context.services().photos().add(folder, file);
     } finally {
       Files.deleteIfExists(file);
     }

@@ -6,8 +6,8 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.photos.Photograph;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 
 /** The photographs of a place as it was before: one press away where a part is fitted. */
 public final class PhotosOf {
@@ -28,9 +28,9 @@ public final class PhotosOf {
   }
 
   /** The oldest of them, large; empty where there is none. */
-  public static Optional<Screen> screen(Desk desk, Place place) {
-    return list(desk.state(), place).isEmpty()
+  public static Optional<Screen> screen(ScreenContext context, Place place) {
+    return list(context.state(), place).isEmpty()
         ? Optional.empty()
-        : Optional.of(new PhotoScreen(desk, () -> list(desk.state(), place), 0));
+        : Optional.of(new PhotoScreen(context, () -> list(context.state(), place), 0));
   }
 }

@@ -6,8 +6,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
 import wherefrom.job.photos.Photograph;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -15,7 +15,7 @@ import wherefrom.ui.controls.Tiles;
 
 /** The photographs of a part, of a place that carries no tag, or of the whole engine. */
 public final class PhotosScreen implements Screen {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Optional<Subject> subject;
   private final String title;
   private final PhotoLoader loader;
@@ -23,42 +23,45 @@ public final class PhotosScreen implements Screen {
   private final Pager<HBox> rows;
   private final Region view;
 
-  private PhotosScreen(Desk desk, Optional<Subject> subject, String title) {
-    this.desk = desk;
+  private PhotosScreen(ScreenContext context, Optional<Subject> subject, String title) {
+    this.context = context;
     this.subject = subject;
     this.title = title;
-    loader = new PhotoLoader(desk);
-    none = desk.touch().text("There is no photograph yet.");
+    loader = new PhotoLoader(context);
+    none = context.touch().text("There is no photograph yet.");
     none.managedProperty().bind(none.visibleProperty());
-    rows = Pager.list(desk.touch(), row -> row);
+    rows = Pager.list(context.touch(), row -> row);
     view =
         Panes.column(
-            desk.scale(),
+            context.scale(),
             none,
             rows,
             Tiles.row(
-                desk.scale(),
-                desk.touch().primary(desk.touch().brief("Add a photograph", "Add"), this::add),
-                desk.touch()
+                context.scale(),
+                context
+                    .touch()
+                    .primary(context.touch().brief("Add a photograph", "Add"), this::add),
+                context
+                    .touch()
                     .key(
-                        desk.touch().brief("Read a folder…", "Folder…"),
-                        () -> FolderReading.ask(desk))));
+                        context.touch().brief("Read a folder…", "Folder…"),
+                        () -> FolderReading.ask(context))));
   }
 
   /** Those of one part or place. */
-  public static PhotosScreen of(Desk desk, Subject subject, String title) {
-    return new PhotosScreen(desk, Optional.of(subject), title);
+  public static PhotosScreen of(ScreenContext context, Subject subject, String title) {
+    return new PhotosScreen(context, Optional.of(subject), title);
   }
 
   /** Every photograph of the job; what is added here shows the whole engine. */
-  public static PhotosScreen ofAll(Desk desk) {
-    return new PhotosScreen(desk, Optional.empty(), "All photographs");
+  public static PhotosScreen ofAll(ScreenContext context) {
+    return new PhotosScreen(context, Optional.empty(), "All photographs");
   }
 
   private List<Photograph> photos() {
     return subject
-        .map(of -> Photograph.listOf(desk.state(), of))
-        .orElseGet(() -> Photograph.listAll(desk.state()));
+        .map(of -> Photograph.listOf(context.state(), of))
+        .orElseGet(() -> Photograph.listAll(context.state()));
   }
 
   @Override
@@ -74,7 +77,7 @@ public final class PhotosScreen implements Screen {
   @Override
   public void shown() {
     none.setVisible(photos().isEmpty());
-    rows.refill(PhotoStrip.rows(desk, loader, this::photos, PhotoStrip.across(desk)));
+    rows.refill(PhotoStrip.rows(context, loader, this::photos, PhotoStrip.across(context)));
   }
 
   @Override
@@ -83,6 +86,6 @@ public final class PhotosScreen implements Screen {
   }
 
   private void add() {
-    PhotoTaking.ask(desk, subject, "");
+    PhotoTaking.ask(context, subject, "");
   }
 }

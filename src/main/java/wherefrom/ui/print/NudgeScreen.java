@@ -4,8 +4,8 @@ import java.util.Locale;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.print.Nudge;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
@@ -19,22 +19,22 @@ public final class NudgeScreen implements Screen {
   private final FitText now;
   private final VBox view;
 
-  NudgeScreen(Desk desk, PrintTagsModel model) {
+  NudgeScreen(ScreenContext context, PrintTagsModel model) {
     this.model = model;
-    Touch touch = desk.touch();
+    Touch touch = context.touch();
     now = touch.heading("").centred();
     FitText how =
         touch.text("Hold the test page against a sheet. Each press moves the print 0.5 mm.");
     Tiles keys =
         Panes.grow(
             Tiles.of(
-                desk.scale(),
+                context.scale(),
                 KEYS,
                 touch.key("Left", () -> move(-1, 0)),
                 touch.key("Up", () -> move(0, -1)),
                 touch.key("Down", () -> move(0, 1)),
                 touch.key("Right", () -> move(1, 0))));
-    view = Panes.column(desk.scale(), now, keys, touch.key("Not moved", this::reset));
+    view = Panes.column(context.scale(), now, keys, touch.key("Not moved", this::reset));
     if (!touch.isLarge()) {
       view.getChildren().add(0, how);
     }

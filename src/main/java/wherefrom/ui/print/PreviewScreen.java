@@ -4,8 +4,8 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.print.PrintOrder;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
 
@@ -18,11 +18,11 @@ public final class PreviewScreen implements Screen {
   private final TouchKey turn;
   private final VBox view;
 
-  PreviewScreen(Desk desk, PrintTagsModel model) {
+  PreviewScreen(ScreenContext context, PrintTagsModel model) {
     this.model = model;
-    sheet = Panes.grow(new SheetView(desk, LONGEST));
-    turn = desk.touch().key("Next page", this::turn);
-    view = Panes.column(desk.scale(), sheet);
+    sheet = Panes.grow(new SheetView(context, LONGEST));
+    turn = context.touch().key("Next page", this::turn);
+    view = Panes.column(context.scale(), sheet);
     if (!model.pageWords().isEmpty()) {
       view.getChildren().add(turn);
     }

@@ -15,8 +15,8 @@ import wherefrom.job.print.TagChoice;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.AskKey;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.TagKey;
@@ -31,7 +31,7 @@ public final class PrintTagsScreen implements Screen {
       DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
   private static final double SHEET_LONG_MM = 160;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final PrintTagsModel model;
   private final PrintChoices choices;
   private final AskKey what;
@@ -49,12 +49,13 @@ public final class PrintTagsScreen implements Screen {
   /**
    * @param item the part whose tag alone is meant; 0 for what is not printed yet
    */
-  public PrintTagsScreen(Desk desk, int item) {
-    this.desk = desk;
-    Touch touch = desk.touch();
+  public PrintTagsScreen(ScreenContext context, int item) {
+    this.context = context;
+    Touch touch = context.touch();
     model =
-        new PrintTagsModel(desk.getJob(), desk.equipment().printer(), item, Locale.getDefault());
-    choices = new PrintChoices(desk, model, this::shown);
+        new PrintTagsModel(
+            context.getJob(), context.services().printer(), item, Locale.getDefault());
+    choices = new PrintChoices(context, model, this::shown);
     what = AskKey.key(touch, "What", choices::what);
     stock = AskKey.key(touch, "Stock", choices::stock);
     places =
@@ -66,7 +67,7 @@ public final class PrintTagsScreen implements Screen {
     nudge = touch.key("Nudge", this::chooseNudge);
     page = touch.key("", this::turn);
     warning = touch.small("");
-    sheet = SheetView.key(desk, (int) desk.scale().px(SHEET_LONG_MM), this::preview);
+    sheet = SheetView.key(context, (int) context.scale().px(SHEET_LONG_MM), this::preview);
     tag = touch.tag("Print", "", this::press);
     TouchKey save = touch.key("Save PDF", () -> save(false));
     view = new PrintView(touch, sheet, page, rows(touch), warning, tag, save);
@@ -78,13 +79,15 @@ public final class PrintTagsScreen implements Screen {
       return List.of(
           what,
           Tiles.row(
-              desk.scale(), touch.key("See it", this::preview), touch.key("Paper", this::paper)));
+              context.scale(),
+              touch.key("See it", this::preview),
+              touch.key("Paper", this::paper)));
     }
     return List.of(
         what,
-        Tiles.row(desk.scale(), places, actions),
+        Tiles.row(context.scale(), places, actions),
         stock,
-        Tiles.row(desk.scale(), start, nudge, touch.key("Test page", this::testPage)));
+        Tiles.row(context.scale(), start, nudge, touch.key("Test page", this::testPage)));
   }
 
   private void paper() {
@@ -94,7 +97,7 @@ public final class PrintTagsScreen implements Screen {
             new Choice<>(this::chooseStart, "Start", "at label " + model.start()),
             new Choice<>(this::chooseNudge, "Nudge", NudgeScreen.words(model.nudge())),
             new Choice<>(this::testPage, "Test page", "outlines and a ruler"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Paper", ways, Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, "Paper", ways, Runnable::run));
   }
 
   private void testPage() {
@@ -102,11 +105,11 @@ public final class PrintTagsScreen implements Screen {
         List.of(
             new Choice<>(() -> print(true), "Print…", ""),
             new Choice<>(() -> save(true), "Save PDF…", ""));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Test page", ways, Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, "Test page", ways, Runnable::run));
   }
 
   private void preview() {
-    desk.navigator().open(() -> new PreviewScreen(desk, model));
+    context.navigator().open(() -> new PreviewScreen(context, model));
   }
 
   private void turn() {
@@ -117,10 +120,10 @@ public final class PrintTagsScreen implements Screen {
   /** Prints, or takes it that the saved file is on paper. */
   private void press() {
     if (model.isSaved()) {
-      desk.attempt(() -> desk.say(model.onPaper()));
-      desk.navigator().changed();
+      context.attempt(() -> context.say(model.onPaper()));
+      context.navigator().changed();
     } else if (model.labels() == 0) {
-      desk.navigator().back();
+      context.navigator().back();
     } else {
       print(false);
     }
@@ -133,7 +136,7 @@ public final class PrintTagsScreen implements Screen {
 
   @Override
   public String aside() {
-    return desk.touch().isLarge() ? "" : Words.count(model.labels(), "label");
+    return context.touch().isLarge() ? "" : Words.count(model.labels(), "label");
   }
 
   @Override
@@ -181,24 +184,26 @@ public final class PrintTagsScreen implements Screen {
         .stock()
         .ifPresent(
             sheet ->
-                desk.navigator()
-                    .open(() -> new SheetScreen(desk, sheet, model.start(), model::startAt)));
+                context
+                    .navigator()
+                    .open(() -> new SheetScreen(context, sheet, model.start(), model::startAt)));
   }
 
   private void chooseNudge() {
-    desk.navigator().open(() -> new NudgeScreen(desk, model));
+    context.navigator().open(() -> new NudgeScreen(context, model));
   }
 
   private Optional<PrintOrder> order(boolean testPage) {
     Optional<PrintOrder> order = model.order(testPage);
     if (order.isEmpty()) {
-      desk.say(model.count());
+      context.say(model.count());
     }
     return order;
   }
 
   private void print(boolean testPage) {
-    order(testPage).ifPresent(order -> work(order, () -> desk.equipment().printer().print(order)));
+    order(testPage)
+        .ifPresent(order -> work(order, () -> context.services().printer().print(order)));
   }
 
   private void save(boolean testPage) {
@@ -206,29 +211,29 @@ public final class PrintTagsScreen implements Screen {
   }
 
   private void save(PrintOrder order) {
-    String stamp = STAMP.format(ZonedDateTime.now(desk.equipment().clock()));
-    String name = FileNames.of(desk.state().name(), model.fileKind(order) + " " + stamp, ".pdf");
+    String stamp = STAMP.format(ZonedDateTime.now(context.services().clock()));
+    String name = FileNames.of(context.state().name(), model.fileKind(order) + " " + stamp, ".pdf");
     new Saving<>(
-            desk,
+            context,
             "Where to save the PDF",
             name,
-            out -> desk.equipment().printer().save(order, out),
+            out -> context.services().printer().save(order, out),
             (file, outcome) -> saved(order, outcome, " The file is " + file + "."))
         .ask();
   }
 
   private void work(PrintOrder order, Callable<PrintOutcome> work) {
-    desk.longWork("Printing", work, outcome -> printed(order, outcome));
+    context.longWork("Printing", work, outcome -> printed(order, outcome));
   }
 
   private void saved(PrintOrder order, PrintOutcome outcome, String where) {
     String said = model.saved(order, outcome);
-    desk.say(outcome instanceof PrintOutcome.Printed ? said + where : said);
-    desk.navigator().changed();
+    context.say(outcome instanceof PrintOutcome.Printed ? said + where : said);
+    context.navigator().changed();
   }
 
   private void printed(PrintOrder order, PrintOutcome outcome) {
-    desk.attempt(() -> desk.say(model.printed(order, outcome)));
-    desk.navigator().changed();
+    context.attempt(() -> context.say(model.printed(order, outcome)));
+    context.navigator().changed();
   }
 }

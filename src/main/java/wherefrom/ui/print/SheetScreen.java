@@ -6,32 +6,32 @@ import java.util.function.IntConsumer;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.job.print.Stock;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** A drawn sheet of labels: the first one to use is tapped. */
 public final class SheetScreen implements Screen {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Stock stock;
   private final int start;
   private final IntConsumer done;
   private final Region view;
 
-  SheetScreen(Desk desk, Stock stock, int start, IntConsumer done) {
-    this.desk = desk;
+  SheetScreen(ScreenContext context, Stock stock, int start, IntConsumer done) {
+    this.context = context;
     this.stock = stock;
     this.start = start;
     this.done = done;
-    Pager<Integer> rows = Pager.stretched(desk.touch(), this::row);
+    Pager<Integer> rows = Pager.stretched(context.touch(), this::row);
     List<Integer> numbers = new ArrayList<>();
     for (int row = 0; row < stock.rows(); row++) {
       numbers.add(row);
     }
     rows.setItems(numbers);
-    view = Panes.column(desk.scale(), desk.touch().text("Tap the first label to use."), rows);
+    view = Panes.column(context.scale(), context.touch().text("Tap the first label to use."), rows);
   }
 
   private Region row(int row) {
@@ -39,17 +39,18 @@ public final class SheetScreen implements Screen {
     for (int column = 0; column < stock.columns(); column++) {
       int label = row * stock.columns() + column + 1;
       labels.add(
-          desk.touch()
+          context
+              .touch()
               .key(
                   Integer.toString(label),
                   () -> {
-                    desk.navigator().back();
+                    context.navigator().back();
                     done.accept(label);
-                    desk.navigator().changed();
+                    context.navigator().changed();
                   })
               .select(label == start));
     }
-    return Panes.grow(Tiles.row(desk.scale(), labels.toArray(Node[]::new)));
+    return Panes.grow(Tiles.row(context.scale(), labels.toArray(Node[]::new)));
   }
 
   @Override

@@ -5,14 +5,14 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.image.Image;
 import javafx.scene.layout.Region;
 import wherefrom.job.print.PrintOrder;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Images;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureView;
 
 /** A page of what is to be printed, drawn away from the window's thread. */
 final class SheetView extends Region {
-  private final Desk desk;
+  private final ScreenContext context;
   private final int longest;
   private final PictureView picture;
   private final double rim;
@@ -22,22 +22,22 @@ final class SheetView extends Region {
   /**
    * @param longest of the drawn page, in pixels
    */
-  SheetView(Desk desk, int longest) {
-    this.desk = desk;
+  SheetView(ScreenContext context, int longest) {
+    this.context = context;
     this.longest = longest;
-    rim = Math.ceil(desk.scale().px(2));
-    picture = Panes.grow(new PictureView(desk.touch().small("")));
+    rim = Math.ceil(context.scale().px(2));
+    picture = Panes.grow(new PictureView(context.touch().small("")));
     getChildren().setAll(picture);
     setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
   }
 
   /** A sheet that is pressed to see it large. */
-  static SheetView key(Desk desk, int longest, Runnable act) {
-    SheetView view = new SheetView(desk, longest);
+  static SheetView key(ScreenContext context, int longest, Runnable act) {
+    SheetView view = new SheetView(context, longest);
     view.getStyleClass().addAll("key", "plain");
     view.setAccessibleRole(AccessibleRole.BUTTON);
     view.setAccessibleText("the page, large");
-    return desk.touch().target(view, act);
+    return context.touch().target(view, act);
   }
 
   /** Draws a page of an order, counted from 1; what was asked for before counts no more. */
@@ -51,8 +51,8 @@ final class SheetView extends Region {
       picture.say("Nothing to print. Press What for other tags and cards.");
       return;
     }
-    desk.background(
-        () -> desk.equipment().printer().preview(order.get(), number, longest).map(Images::of),
+    context.background(
+        () -> context.services().printer().preview(order.get(), number, longest).map(Images::of),
         drawn -> drawn(order, number, drawn));
   }
 
@@ -69,7 +69,7 @@ final class SheetView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return desk.scale().px(60);
+    return context.scale().px(60);
   }
 
   @Override

@@ -9,8 +9,8 @@ import javafx.scene.layout.VBox;
 import wherefrom.job.tags.Tracking;
 import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -21,20 +21,20 @@ import wherefrom.ui.controls.TouchKey;
 public final class TrackScreen implements Screen {
   private static final int IN_A_ROW = 3;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Tracking tracking;
   private final Set<PartKind> chosen = EnumSet.noneOf(PartKind.class);
   private final FitText total;
   private final VBox view;
   private int tags;
 
-  TrackScreen(Desk desk) {
-    this.desk = desk;
-    tracking = new Tracking(desk.getJob());
-    total = desk.touch().text("What is tracked stays so: it cannot be taken back.");
-    Pager<List<PartKind>> list = Pager.list(desk.touch(), this::row);
-    view = Panes.column(desk.scale(), list, desk.touch().tag("Track them", "", this::track));
-    if (!desk.touch().isLarge()) {
+  TrackScreen(ScreenContext context) {
+    this.context = context;
+    tracking = new Tracking(context.getJob());
+    total = context.touch().text("What is tracked stays so: it cannot be taken back.");
+    Pager<List<PartKind>> list = Pager.list(context.touch(), this::row);
+    view = Panes.column(context.scale(), list, context.touch().tag("Track them", "", this::track));
+    if (!context.touch().isLarge()) {
       view.getChildren().add(0, total);
     }
     list.setItems(rows());
@@ -50,11 +50,12 @@ public final class TrackScreen implements Screen {
   }
 
   private Region row(List<PartKind> kinds) {
-    return Tiles.row(desk.scale(), kinds.stream().map(this::key).toArray(TouchKey[]::new));
+    return Tiles.row(context.scale(), kinds.stream().map(this::key).toArray(TouchKey[]::new));
   }
 
   private TouchKey key(PartKind kind) {
-    return desk.touch()
+    return context
+        .touch()
         .toggle(
             tracking.offered().getOrDefault(kind, 0) + " " + kind.plural(),
             false,
@@ -71,18 +72,18 @@ public final class TrackScreen implements Screen {
   private void count() {
     int more = chosen.stream().mapToInt(kind -> tracking.offered().getOrDefault(kind, 0)).sum();
     tags = more;
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void track() {
-    desk.attempt(
+    context.attempt(
         () -> {
           Tracking.Answer came = tracking.track(chosen);
           if (came instanceof Tracking.Answer.Tracked tracked) {
-            desk.navigator().back();
-            desk.say(tracked.sentence());
+            context.navigator().back();
+            context.say(tracked.sentence());
           } else {
-            desk.say(((Tracking.Answer.Refused) came).sentence());
+            context.say(((Tracking.Answer.Refused) came).sentence());
           }
         });
   }

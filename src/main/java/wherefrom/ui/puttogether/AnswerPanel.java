@@ -8,9 +8,9 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import wherefrom.text.Words;
-import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.CueMark;
 import wherefrom.ui.controls.FitText;
+import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.Touch;
 
 /** An answer that is no verdict on a place: its figure where it asks, its lines, what to do. */
@@ -29,7 +29,7 @@ final class AnswerPanel extends Region {
   private final double wholeWide;
   private final FitText small;
 
-  AnswerPanel(Touch touch, Answer answer) {
+  AnswerPanel(Touch touch, ScreenAnswer answer) {
     pad = touch.scale().px(PAD_MM);
     usual = touch.scale().px(MARK_MM);
     leastMark = touch.scale().px(LEAST_MARK_MM);

@@ -8,20 +8,20 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
 import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
-import wherefrom.job.puttogether.Step;
+import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.VerdictWords;
 import wherefrom.text.Words;
-import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /** Steps of putting together, as they stand on the screen. */
 final class Answers {
   private Answers() {}
 
-  static Answer of(EngineJob job, Step step) {
+  static ScreenAnswer of(EngineJob job, FitOutcome step) {
     return step.match(
         judged -> judged(job, judged.verdict()),
         Answers::waiting,
@@ -29,20 +29,20 @@ final class Answers {
         shown -> place("It goes here", shown.part().part().home(), shown.sentence()),
         next -> place("Next place", next.place(), wanted(job, next.place())),
         fitted -> place("Fitted on purpose", fitted.place(), fitted.sentence()),
-        back -> Answer.said("Taken back", Words.capital(back.sentence())),
-        said -> Answer.said("", said.sentence()));
+        back -> ScreenAnswer.said("Taken back", Words.capital(back.sentence())),
+        said -> ScreenAnswer.said("", said.sentence()));
   }
 
-  private static Answer waiting(Step.WaitingForSpot waiting) {
+  private static ScreenAnswer waiting(FitOutcome.WaitingForSpot waiting) {
     Part part = waiting.part().part();
-    Answer answer =
+    ScreenAnswer answer =
         place("Part in hand", part.home(), "Now scan the place card by the hole, or tap it.");
     return waiting.replaced() ? answer.withCue(Cue.ASK) : answer;
   }
 
-  private static Answer waiting(Step.WaitingForPart waiting) {
-    Answer answer =
-        new Answer(
+  private static ScreenAnswer waiting(FitOutcome.WaitingForPart waiting) {
+    ScreenAnswer answer =
+        new ScreenAnswer(
             Optional.empty(),
             "Place",
             List.of(waiting.spot().figures()),
@@ -53,17 +53,17 @@ final class Answers {
   }
 
   /** What stands when the screen comes up: parts that cannot be fitted yet are counted first. */
-  static Answer start(int undecided, Answer prompt) {
+  static ScreenAnswer start(int undecided, ScreenAnswer prompt) {
     if (undecided == 0) {
       return prompt;
     }
     String waiting = undecided == 1 ? "1 part waits" : undecided + " parts wait";
-    return Answer.said(waiting + " for a decision", prompt.small());
+    return ScreenAnswer.said(waiting + " for a decision", prompt.small());
   }
 
   /** What the camera asks for; a half that waits is named, so that it is not forgotten. */
-  static Answer asking(String hint, Answer due) {
-    return Answer.notRead(hint, waiting(due));
+  static ScreenAnswer asking(String hint, ScreenAnswer due) {
+    return ScreenAnswer.notRead(hint, waiting(due));
   }
 
   /**
@@ -71,23 +71,23 @@ final class Answers {
    *
    * @param due what the person is to do, in the words that stand for it
    */
-  static Answer beside(Answer next, Answer due) {
+  static ScreenAnswer beside(ScreenAnswer next, ScreenAnswer due) {
     if (next.cue().isPresent()) {
       return next.saying((next.small() + " " + waiting(due)).strip());
     }
     return due.lines().isEmpty() ? next : due.saying(next.small());
   }
 
-  private static String waiting(Answer due) {
+  private static String waiting(ScreenAnswer due) {
     return due.lines().isEmpty()
         ? ""
         : due.headline() + ": " + String.join(", ", due.lines()) + ".";
   }
 
-  private static Answer judged(EngineJob job, Verdict verdict) {
+  private static ScreenAnswer judged(EngineJob job, Verdict verdict) {
     VerdictWords words = verdict.words(new JobPartNames(job));
     Marked marked = Marked.of(verdict);
-    return new Answer(
+    return new ScreenAnswer(
         Optional.of(verdict.cue()),
         verdict.word(),
         words.lines(),
@@ -97,11 +97,11 @@ final class Answers {
   }
 
   /** A stop that is about to be overruled: what is no longer mated then. The key says why. */
-  static Answer onPurpose(Answer stop, Unmated unmated) {
+  static ScreenAnswer onPurpose(ScreenAnswer stop, Unmated unmated) {
     String mates = unmated.mates();
     String then = "Then " + mates.substring(0, 1).toLowerCase(Locale.ROOT) + mates.substring(1);
     List<String> lines = List.of(then, unmated.opened());
-    return new Answer(
+    return new ScreenAnswer(
         stop.cue(),
         stop.headline(),
         lines.stream().filter(line -> !line.isEmpty()).toList(),
@@ -110,8 +110,8 @@ final class Answers {
         stop.lit());
   }
 
-  private static Answer place(String headline, Place place, String small) {
-    return new Answer(
+  private static ScreenAnswer place(String headline, Place place, String small) {
+    return new ScreenAnswer(
         Optional.empty(),
         headline,
         List.of(place.figures() + " " + place.kind().word()),

@@ -6,8 +6,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -15,14 +15,15 @@ import wherefrom.ui.controls.Panes;
 
 /** Every section is finished: cautions of the first start, and what is to be seen to before it. */
 public final class FirstStartScreen implements Screen {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Pager<Region> rows;
   private final VBox view;
 
-  public FirstStartScreen(Desk desk) {
-    this.desk = desk;
-    rows = Pager.list(desk.touch(), row -> row);
-    view = Panes.column(desk.scale(), rows, desk.touch().tag("Open checks", "", this::checks));
+  public FirstStartScreen(ScreenContext context) {
+    this.context = context;
+    rows = Pager.list(context.touch(), row -> row);
+    view =
+        Panes.column(context.scale(), rows, context.touch().tag("Open checks", "", this::checks));
   }
 
   @Override
@@ -41,7 +42,7 @@ public final class FirstStartScreen implements Screen {
     for (Caution caution : Caution.atFirstStart()) {
       lines.add(row("Caution", caution.sentence(), caution.source()));
     }
-    for (FirstStart.Point point : new FirstStart(desk.getJob()).points()) {
+    for (FirstStart.Point point : new FirstStart(context.getJob()).points()) {
       lines.add(row(point.heading(), point.words(), point.source()));
     }
     rows.refill(lines);
@@ -54,10 +55,10 @@ public final class FirstStartScreen implements Screen {
 
   private Region row(String heading, String words, String source) {
     String from = source.isEmpty() ? "" : "Source: " + source + ".";
-    return ListRow.plain(desk.touch(), heading, List.of(words, from));
+    return ListRow.plain(context.touch(), heading, List.of(words, from));
   }
 
   private void checks() {
-    desk.navigator().open(() -> StandingScreen.openChecks(desk));
+    context.navigator().open(() -> StandingScreen.openChecks(context));
   }
 }

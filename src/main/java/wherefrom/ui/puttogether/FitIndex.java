@@ -6,13 +6,13 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
 
 /** The engine that goes together: a tap on a place stands for its card. */
 final class FitIndex implements EngineIndex {
-  private final Desk desk;
+  private final ScreenContext context;
   private final PutTogetherModel model;
   private final Consumer<Place> tapped;
   private final Consumer<String> scanned;
@@ -21,8 +21,12 @@ final class FitIndex implements EngineIndex {
    * @param tapped told which place was tapped
    * @param scanned told of a code that was scanned on one of the pages
    */
-  FitIndex(Desk desk, PutTogetherModel model, Consumer<Place> tapped, Consumer<String> scanned) {
-    this.desk = desk;
+  FitIndex(
+      ScreenContext context,
+      PutTogetherModel model,
+      Consumer<Place> tapped,
+      Consumer<String> scanned) {
+    this.context = context;
     this.model = model;
     this.tapped = tapped;
     this.scanned = scanned;
@@ -35,12 +39,12 @@ final class FitIndex implements EngineIndex {
 
   @Override
   public Collection<Place> places() {
-    return desk.state().places();
+    return context.state().places();
   }
 
   @Override
   public Function<Place, PartState> states() {
-    return PartStates.of(desk.state());
+    return PartStates.of(context.state());
   }
 
   @Override

@@ -4,8 +4,8 @@ import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.JobPartNames;
+import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.PutTogether.Mode;
-import wherefrom.job.puttogether.Step;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
@@ -43,7 +43,7 @@ record Halves(Lines part, Lines place, boolean hasPart, boolean hasPlace, Option
   }
 
   /** Of what is due now: the part or the place that waits, the list's next place, or nothing. */
-  static Halves of(EngineJob job, Mode mode, Step due) {
+  static Halves of(EngineJob job, Mode mode, FitOutcome due) {
     return due.match(
         judged -> nothing(mode),
         waiting -> part(job, waiting.part().part()),

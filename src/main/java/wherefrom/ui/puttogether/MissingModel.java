@@ -9,8 +9,8 @@ import wherefrom.job.Caution;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.FirstStart;
 import wherefrom.job.puttogether.ToFit;
@@ -144,12 +144,12 @@ final class MissingModel {
         item ->
             attempt(
                 () -> {
-                  Handled done = new Handling(job).replace(item, reason, fresh);
-                  if (done instanceof Handled.Logged logged) {
+                  HandlingOutcome done = new Handling(job).replace(item, reason, fresh);
+                  if (done instanceof HandlingOutcome.Logged logged) {
                     taken[0] = logged.part().part().item();
                     return "";
                   }
-                  return ((Handled.Refused) done).sentence();
+                  return ((HandlingOutcome.Refused) done).sentence();
                 }));
     return taken[0] == 0 ? Optional.empty() : Optional.of(taken[0]);
   }
@@ -182,8 +182,9 @@ final class MissingModel {
   void takeOut(Part part) {
     attempt(
         () -> {
-          Handled done = new Handling(job).tookOut(part.item(), "something stands against it");
-          return done instanceof Handled.Refused refused ? refused.sentence() : "";
+          HandlingOutcome done =
+              new Handling(job).tookOut(part.item(), "something stands against it");
+          return done instanceof HandlingOutcome.Refused refused ? refused.sentence() : "";
         });
   }
 
@@ -212,8 +213,8 @@ final class MissingModel {
   void takeOut(Cycle.Move move) {
     attempt(
         () -> {
-          Handled done = new Handling(job).tookOut(move.part().item(), "put right");
-          return done instanceof Handled.Refused refused ? refused.sentence() : "";
+          HandlingOutcome done = new Handling(job).tookOut(move.part().item(), "put right");
+          return done instanceof HandlingOutcome.Refused refused ? refused.sentence() : "";
         });
   }
 

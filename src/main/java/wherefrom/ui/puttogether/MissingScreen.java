@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.controls.Icon;
@@ -18,7 +18,7 @@ import wherefrom.ui.engine.EnginePages;
 
 /** What is still missing, section by section, and parts that sit in each other's places. */
 public final class MissingScreen implements Screen {
-  private final Desk desk;
+  private final ScreenContext context;
   private final MissingModel model;
   private static final double ROWS_MM = 84;
 
@@ -27,13 +27,13 @@ public final class MissingScreen implements Screen {
   private final Pager<Region> rows;
   private final Region view;
 
-  public MissingScreen(Desk desk) {
-    this.desk = desk;
-    model = new MissingModel(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
-    pages = new EnginePages(desk, new ToFitIndex(desk, model));
+  public MissingScreen(ScreenContext context) {
+    this.context = context;
+    model = new MissingModel(context.getJob());
+    rows = Pager.list(context.touch(), row -> row);
+    pages = new EnginePages(context, new ToFitIndex(context, model));
     engine = pages.view();
-    view = new EngineBeside(desk.scale(), engine, rows, ROWS_MM);
+    view = new EngineBeside(context.scale(), engine, rows, ROWS_MM);
   }
 
   @Override
@@ -67,26 +67,26 @@ public final class MissingScreen implements Screen {
     if (!model.cycles().isEmpty()) {
       lines.add(
           ListRow.key(
-              desk.touch(),
+              context.touch(),
               "In each other's places: " + model.wrong(),
               List.of("The shortest way out, step by step"),
-              () -> desk.navigator().open(() -> new WayOutScreen(desk))));
+              () -> context.navigator().open(() -> new WayOutScreen(context))));
     }
     if (model.isFirstStartDue()) {
       lines.add(
           ListRow.key(
-              desk.touch(),
+              context.touch(),
               "Before the first start",
               List.of("Everything is finished: cautions, open checks, what is done by hand"),
-              () -> desk.navigator().open(() -> new FirstStartScreen(desk))));
+              () -> context.navigator().open(() -> new FirstStartScreen(context))));
     }
     model.sections().forEach(line -> lines.add(section(line)));
     lines.add(
         ListRow.key(
-            desk.touch(),
+            context.touch(),
             "Torque cards",
             List.of(model.torqueWords()),
-            () -> desk.navigator().show(ScreenId.TORQUE)));
+            () -> context.navigator().show(ScreenId.TORQUE)));
     rows.refill(lines);
   }
 
@@ -97,9 +97,9 @@ public final class MissingScreen implements Screen {
 
   private Region section(MissingModel.SectionLine line) {
     return ListRow.key(
-        desk.touch(),
+        context.touch(),
         Words.capital(line.section().words()),
         List.of(MissingModel.words(line)),
-        () -> desk.navigator().open(() -> new SectionScreen(desk, line.section())));
+        () -> context.navigator().open(() -> new SectionScreen(context, line.section())));
   }
 }

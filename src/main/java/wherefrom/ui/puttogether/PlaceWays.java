@@ -6,18 +6,18 @@ import wherefrom.job.handling.NewPart;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NewPartAsking;
-import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.ReasonAsking;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 
 /** What can be done with an open place: see its part, leave it empty, take a new part. */
 final class PlaceWays {
-  private final Desk desk;
+  private final ScreenContext context;
   private final MissingModel model;
 
-  PlaceWays(Desk desk, MissingModel model) {
-    this.desk = desk;
+  PlaceWays(ScreenContext context, MissingModel model) {
+    this.context = context;
     this.model = model;
   }
 
@@ -29,18 +29,19 @@ final class PlaceWays {
             new Choice<>(() -> excuse(place), "Leave it empty", "with a reason"),
             new Choice<>(
                 () -> replace(place), "A new part instead", "its tag is printed, marked NEW"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, place.words(), ways, Runnable::run));
+    context.navigator().open(() -> new ChoiceScreen<>(context, place.words(), ways, Runnable::run));
   }
 
   private void part(Place place) {
-    desk.state()
+    context
+        .state()
         .findOwner(place)
-        .ifPresent(part -> desk.navigator().show(ScreenId.PART, part.item()));
+        .ifPresent(part -> context.navigator().show(ScreenId.PART, part.item()));
   }
 
   private void excuse(Place place) {
-    Reasons.ask(
-        desk, "Why does it stay empty?", MissingModel.EXCUSES, words -> excuse(place, words));
+    ReasonAsking.ask(
+        context, "Why does it stay empty?", MissingModel.EXCUSES, words -> excuse(place, words));
   }
 
   private void excuse(Place place, String reason) {
@@ -49,27 +50,29 @@ final class PlaceWays {
   }
 
   private void replace(Place place) {
-    Reasons.ask(desk, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(place, words));
+    ReasonAsking.ask(
+        context, "Why a new part?", Handling.REPLACE_REASONS, words -> asked(place, words));
   }
 
   private void asked(Place place, String reason) {
-    desk.state()
+    context
+        .state()
         .findOwner(place)
-        .ifPresent(old -> NewPartAsking.ask(desk, old, part -> replace(place, reason, part)));
+        .ifPresent(old -> NewPartAsking.ask(context, old, part -> replace(place, reason, part)));
   }
 
   private void replace(Place place, String reason, NewPart part) {
     model
         .replace(place, reason, part)
-        .ifPresent(item -> desk.navigator().show(ScreenId.PRINT_TAGS, item));
+        .ifPresent(item -> context.navigator().show(ScreenId.PRINT_TAGS, item));
     told();
   }
 
   /** Says what went wrong, if anything did; what is shown is shown anew. */
   void told() {
     if (!model.trouble().isEmpty()) {
-      desk.say(model.trouble());
+      context.say(model.trouble());
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

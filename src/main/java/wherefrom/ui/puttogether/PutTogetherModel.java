@@ -8,11 +8,11 @@ import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PlaceState;
 import wherefrom.job.decide.Deciding;
+import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
-import wherefrom.job.puttogether.Step;
 import wherefrom.job.puttogether.ToFit;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
@@ -25,20 +25,20 @@ import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.app.UndoWords;
-import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /** What the screen for putting together shows and does. */
 final class PutTogetherModel {
 
-  private static final Answer PLAIN = Answer.said("", "");
+  private static final ScreenAnswer PLAIN = ScreenAnswer.said("", "");
 
   private final OpenJob job;
   private final JobNames names;
   private final PutTogether together;
   private final ToFit missing;
-  private final Answer start;
-  private Answer answer;
-  private Optional<Answer> beforeAsk = Optional.empty();
+  private final ScreenAnswer start;
+  private ScreenAnswer answer;
+  private Optional<ScreenAnswer> beforeAsk = Optional.empty();
   private Optional<Verdict> right = Optional.empty();
   private PartKind kind;
   private String ownReason = "";
@@ -71,7 +71,7 @@ final class PutTogetherModel {
   }
 
   /** What stands on the screen; once a reason is chosen, what would come of it. */
-  Answer answer() {
+  ScreenAnswer answer() {
     return stop()
         .flatMap(stopped -> reason())
         .flatMap(words -> together.unmates())
@@ -132,8 +132,8 @@ final class PutTogetherModel {
   }
 
   /** Takes a code that was looked up. */
-  Optional<Cue> scan(Found found) {
-    return found instanceof Found.AnAction card
+  Optional<Cue> scan(CodeLookup found) {
+    return found instanceof CodeLookup.AnAction card
         ? act(card.action())
         : take(() -> together.scan(found));
   }
@@ -146,7 +146,7 @@ final class PutTogetherModel {
     return act(action, () -> together.act(action));
   }
 
-  private Optional<Cue> act(Action action, Supplier<Step> deed) {
+  private Optional<Cue> act(Action action, Supplier<FitOutcome> deed) {
     boolean own = action == Action.YES && stop().isPresent() && !ownReason.isEmpty();
     if (action == Action.NEXT) {
       ownReason = "";
@@ -166,7 +166,7 @@ final class PutTogetherModel {
    * @param hint what would help; empty when that is over
    */
   Optional<Cue> ask(String hint) {
-    Optional<Answer> before = beforeAsk;
+    Optional<ScreenAnswer> before = beforeAsk;
     if (hint.isEmpty() || stop().isPresent()) {
       before.ifPresent(answered -> answer = answered);
       beforeAsk = Optional.empty();
@@ -272,17 +272,17 @@ final class PutTogetherModel {
     return ends ? "I held it upside down" : "I held it back to front";
   }
 
-  private Optional<Cue> take(Supplier<Step> deed) {
+  private Optional<Cue> take(Supplier<FitOutcome> deed) {
     try {
       trouble = "";
       beforeAsk.ifPresent(answered -> answer = answered);
       beforeAsk = Optional.empty();
-      Step step = deed.get();
+      FitOutcome step = deed.get();
       if (stop().isEmpty()) {
         ownReason = "";
       }
       right =
-          step instanceof Step.Judged judged && judged.verdict().cue() == Cue.RIGHT
+          step instanceof FitOutcome.Judged judged && judged.verdict().cue() == Cue.RIGHT
               ? Optional.of(judged.verdict())
               : Optional.empty();
       return show(step);
@@ -291,21 +291,21 @@ final class PutTogetherModel {
       if (stop().isPresent()) {
         trouble = why;
       } else {
-        answer = Answer.notKept(why);
+        answer = ScreenAnswer.notKept(why);
       }
       return Optional.of(Cue.ASK);
     }
   }
 
   /** What is to be done now, as it would stand on the screen by itself. */
-  private Answer due() {
+  private ScreenAnswer due() {
     return Answers.of(state(), together.due());
   }
 
-  private Optional<Cue> show(Step step) {
-    Answer next = Answers.of(state(), step);
+  private Optional<Cue> show(FitOutcome step) {
+    ScreenAnswer next = Answers.of(state(), step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
-      answer = Answers.of(state(), new Step.Judged(stop().orElseThrow()));
+      answer = Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow()));
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
@@ -315,9 +315,9 @@ final class PutTogetherModel {
   }
 
   /** Plain words, or a code that stands for nothing here: what waited goes on waiting. */
-  private static boolean isAside(Step step) {
-    return step instanceof Step.Said
-        || (step instanceof Step.Judged judged
+  private static boolean isAside(FitOutcome step) {
+    return step instanceof FitOutcome.Said
+        || (step instanceof FitOutcome.Judged judged
             && judged.verdict() instanceof CodeVerdict
             && judged.verdict().cue() == Cue.ASK);
   }

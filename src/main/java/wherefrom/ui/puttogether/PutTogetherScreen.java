@@ -15,10 +15,10 @@ import wherefrom.rules.Cue;
 import wherefrom.rules.WayOut;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
@@ -31,7 +31,7 @@ import wherefrom.ui.engine.EnginePages;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements Screen, Watching {
-  private final Desk desk;
+  private final ScreenContext context;
   private final PutTogetherModel model;
   private final EngineView engine;
   private final WorkView work;
@@ -40,20 +40,20 @@ public final class PutTogetherScreen implements Screen, Watching {
   private final StackPane view = Panes.grow(new StackPane());
   private boolean curing;
 
-  public PutTogetherScreen(Desk desk) {
-    this.desk = desk;
-    model = new PutTogetherModel(desk.getJob(), desk.shelf());
+  public PutTogetherScreen(ScreenContext context) {
+    this.context = context;
+    model = new PutTogetherModel(context.getJob(), context.shelf());
     EnginePages pages =
-        new EnginePages(desk, new FitIndex(desk, model, this::tap, this::scannedOnPage));
+        new EnginePages(context, new FitIndex(context, model, this::tap, this::scannedOnPage));
     engine = pages.view();
-    work = new WorkView(desk.touch(), pages, new WorkKeys(desk.touch(), new Deeds()), engine);
-    right = new RightView(desk.touch(), model, new RightKeys());
-    stop = new StopView(desk.touch(), new StopKeys(), desk.corner());
+    work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
+    right = new RightView(context.touch(), model, new RightKeys());
+    stop = new StopView(context.touch(), new StopKeys(), context.corner());
   }
 
   @Override
   public String aside() {
-    int left = new ToFit(desk.getJob()).places().size();
+    int left = new ToFit(context.getJob()).places().size();
     return (left == 0 ? "none" : left) + " to\u00a0fit";
   }
 
@@ -80,14 +80,14 @@ public final class PutTogetherScreen implements Screen, Watching {
       return;
     }
     if (model.stop().isPresent()) {
-      desk.sounds().play(Cue.STOP);
+      context.sounds().play(Cue.STOP);
     }
     draw();
   }
 
   @Override
   public void hidden() {
-    desk.sounds().hush();
+    context.sounds().hush();
   }
 
   @Override
@@ -112,17 +112,17 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   @Override
   public void ask(String hint) {
-    model.ask(hint).ifPresent(desk.sounds()::play);
+    model.ask(hint).ifPresent(context.sounds()::play);
     draw();
   }
 
   @Override
-  public String undoes(Desk over) {
+  public String undoes(ScreenContext over) {
     return model.undoes();
   }
 
   @Override
-  public void undo(Desk over) {
+  public void undo(ScreenContext over) {
     answer(model.act(Action.UNDO));
   }
 
@@ -133,28 +133,28 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   /** A place was tapped, on the drawing or on one of its pages. */
   private void tap(Place place) {
-    desk.navigator().backTo(this);
+    context.navigator().backTo(this);
     answer(model.tap(place.spot()));
   }
 
   private void scannedOnPage(String text) {
-    desk.navigator().backTo(this);
+    context.navigator().backTo(this);
     scan(text);
   }
 
   /** Sounds and shows what came of a deed. */
   private void answer(Optional<Cue> cue) {
     sound(cue);
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void sound(Optional<Cue> cue) {
     if (model.stop().isEmpty()) {
-      desk.sounds().hush();
+      context.sounds().hush();
     }
-    cue.ifPresent(desk.sounds()::play);
+    cue.ifPresent(context.sounds()::play);
     if (!model.trouble().isEmpty()) {
-      desk.say(model.trouble());
+      context.say(model.trouble());
     }
   }
 
@@ -175,7 +175,7 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    TypedCode.look(desk, question, typed -> answer(take(typed)));
+    TypedCode.look(context, question, typed -> answer(take(typed)));
   }
 
   private final class Deeds implements WorkKeys.Deeds {
@@ -191,7 +191,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
     @Override
     public void missing() {
-      desk.navigator().open(() -> new MissingScreen(desk));
+      context.navigator().open(() -> new MissingScreen(context));
     }
 
     @Override
@@ -213,17 +213,19 @@ public final class PutTogetherScreen implements Screen, Watching {
               new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
               new Choice<>(this::typeCode, "Type code", ""),
               new Choice<>(this::missing, "Missing", ""));
-      desk.navigator().open(() -> new ChoiceScreen<>(desk, "Put together", all, Runnable::run));
+      context
+          .navigator()
+          .open(() -> new ChoiceScreen<>(context, "Put together", all, Runnable::run));
     }
 
     @Override
     public void print() {
-      desk.navigator().show(ScreenId.PRINT_TAGS);
+      context.navigator().show(ScreenId.PRINT_TAGS);
     }
 
     @Override
     public void decide() {
-      desk.navigator().show(ScreenId.DECIDE);
+      context.navigator().show(ScreenId.DECIDE);
     }
   }
 
@@ -240,7 +242,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
     @Override
     public void finish() {
-      desk.navigator().open(() -> new MissingScreen(desk));
+      context.navigator().open(() -> new MissingScreen(context));
     }
 
     @Override
@@ -254,7 +256,7 @@ public final class PutTogetherScreen implements Screen, Watching {
     public void deed(WayOut deed) {
       switch (deed) {
         case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP -> answer(model.isHere(deed));
-        case DECIDE -> open(item -> DecidePartScreen.once(desk, item));
+        case DECIDE -> open(item -> DecidePartScreen.once(context, item));
         case DO_THE_CHECK -> open(this::check);
         case NEW_PART, PAGE -> page();
         case TAKE_OUT -> tookOut();
@@ -266,16 +268,16 @@ public final class PutTogetherScreen implements Screen, Watching {
       return model
           .stopped()
           .check()
-          .<Screen>map(rule -> new ConsequenceScreen(desk, rule.consequence()))
-          .orElseGet(() -> StandingScreen.of(desk, item));
+          .<Screen>map(rule -> new ConsequenceScreen(context, rule.consequence()))
+          .orElseGet(() -> StandingScreen.of(context, item));
     }
 
     private void page() {
-      about(item -> desk.navigator().show(ScreenId.PART, item));
+      about(item -> context.navigator().show(ScreenId.PART, item));
     }
 
     private void open(IntFunction<Screen> screen) {
-      about(item -> desk.navigator().open(() -> screen.apply(item)));
+      about(item -> context.navigator().open(() -> screen.apply(item)));
     }
 
     /** Another screen about the stopped part; the way back leads to the same scan. */
@@ -297,7 +299,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
     @Override
     public void chooseReason() {
-      Reasons.ask(desk, "Why does it go here?", OnPurpose.REASONS, this::chosen);
+      ReasonAsking.ask(context, "Why does it go here?", OnPurpose.REASONS, this::chosen);
     }
 
     private void chosen(String words) {

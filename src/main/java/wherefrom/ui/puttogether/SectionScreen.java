@@ -14,9 +14,9 @@ import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
-import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.ListRow;
@@ -30,7 +30,7 @@ import wherefrom.ui.takeapart.CautionScreen;
 
 /** The open places of a section; it is finished only when each is filled or excused. */
 public final class SectionScreen implements Screen {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Section section;
   private final MissingModel model;
   private final PlaceWays ways;
@@ -38,25 +38,25 @@ public final class SectionScreen implements Screen {
   private final TagKey close;
   private final VBox view;
 
-  public SectionScreen(Desk desk, Section section) {
-    this.desk = desk;
+  public SectionScreen(ScreenContext context, Section section) {
+    this.context = context;
     this.section = section;
-    model = new MissingModel(desk.getJob());
-    ways = new PlaceWays(desk, model);
-    rows = Pager.list(desk.touch(), row -> row);
-    Touch touch = desk.touch();
+    model = new MissingModel(context.getJob());
+    ways = new PlaceWays(context, model);
+    rows = Pager.list(context.touch(), row -> row);
+    Touch touch = context.touch();
     close = touch.tag("Finish section", "", this::close);
     Tiles keys =
         new Tiles(
-            desk.scale(),
+            context.scale(),
             2,
             Scale.GAP_MM,
             List.of(
                 touch.key("Cautions", this::cautions),
                 touch.key(
                     touch.brief("Torque cards", "Torque"),
-                    () -> desk.navigator().show(ScreenId.TORQUE))));
-    view = Panes.column(desk.scale(), rows, close, keys);
+                    () -> context.navigator().show(ScreenId.TORQUE))));
+    view = Panes.column(context.scale(), rows, close, keys);
   }
 
   @Override
@@ -72,7 +72,7 @@ public final class SectionScreen implements Screen {
   @Override
   public void shown() {
     List<Place> open = model.open(section);
-    boolean closed = desk.state().closedSections().contains(section.key());
+    boolean closed = context.state().closedSections().contains(section.key());
     List<Region> lines = new ArrayList<>();
     List<ToFit.FittedBut> against = model.fittedBut(section);
     against.forEach(one -> lines.add(row(one)));
@@ -81,7 +81,7 @@ public final class SectionScreen implements Screen {
     if (settled) {
       lines.add(
           ListRow.told(
-              desk.touch(),
+              context.touch(),
               "Every place is filled",
               closed
                   ? "The section is finished."
@@ -91,22 +91,22 @@ public final class SectionScreen implements Screen {
     rows.refill(lines);
     close.setWords(
         closed && settled ? "Finished" : "Finish section",
-        settled || desk.touch().isLarge() ? "" : left(open.size(), against.size()));
+        settled || context.touch().isLarge() ? "" : left(open.size(), against.size()));
   }
 
   /**
    * Checks hold no section up: some wait for the whole engine. They are named here all the same.
    */
   private Optional<Region> checks() {
-    int open = new Planning(desk.getJob()).openChecks().size();
+    int open = new Planning(context.getJob()).openChecks().size();
     return open == 0
         ? Optional.empty()
         : Optional.of(
             ListRow.key(
-                desk.touch(),
+                context.touch(),
                 "Open checks: " + open,
                 List.of("Some may be easier before more of the engine is shut"),
-                () -> desk.navigator().open(() -> StandingScreen.openChecks(desk))));
+                () -> context.navigator().open(() -> StandingScreen.openChecks(context))));
   }
 
   @Override
@@ -120,8 +120,8 @@ public final class SectionScreen implements Screen {
 
   private Region row(ToFit.FittedBut one) {
     return ListRow.key(
-        desk.touch(),
-        "! " + one.place().words() + ": " + desk.state().state(one.place()).words(),
+        context.touch(),
+        "! " + one.place().words() + ": " + context.state().state(one.place()).words(),
         List.of(one.sentence()),
         () -> choose(one));
   }
@@ -129,11 +129,13 @@ public final class SectionScreen implements Screen {
   private void choose(ToFit.FittedBut one) {
     List<Choice<Runnable>> ways = new ArrayList<>();
     ways.add(new Choice<>(() -> show(one.part().item()), "Show its part", "decide, inspect"));
-    if (desk.state().findFitted(one.place()).isPresent()) {
+    if (context.state().findFitted(one.place()).isPresent()) {
       ways.add(new Choice<>(() -> takeOut(one), "Take it out", "its place is open then"));
     }
     ways.add(new Choice<>(() -> leave(one), "Leave it as it is", "with a reason"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, one.place().words(), ways, Runnable::run));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, one.place().words(), ways, Runnable::run));
   }
 
   private void takeOut(ToFit.FittedBut one) {
@@ -142,8 +144,8 @@ public final class SectionScreen implements Screen {
   }
 
   private void leave(ToFit.FittedBut one) {
-    Reasons.ask(
-        desk,
+    ReasonAsking.ask(
+        context,
         "Why does it stay?",
         OnPurpose.REASONS,
         words -> {
@@ -153,28 +155,28 @@ public final class SectionScreen implements Screen {
   }
 
   private void show(int item) {
-    desk.navigator().show(ScreenId.PART, item);
+    context.navigator().show(ScreenId.PART, item);
   }
 
   private Region row(Place place) {
     return ListRow.key(
-        desk.touch(), place.words(), List.of(model.words(place)), () -> ways.choose(place));
+        context.touch(), place.words(), List.of(model.words(place)), () -> ways.choose(place));
   }
 
   private void close() {
     model.close(section);
     told();
-    boolean closed = desk.state().closedSections().contains(section.key());
-    if (closed && new FirstStart(desk.getJob()).isDue()) {
-      desk.navigator().open(() -> new FirstStartScreen(desk));
+    boolean closed = context.state().closedSections().contains(section.key());
+    if (closed && new FirstStart(context.getJob()).isDue()) {
+      context.navigator().open(() -> new FirstStartScreen(context));
     } else if (closed) {
-      desk.navigator().back();
-      desk.say(title() + ": finished.");
+      context.navigator().back();
+      context.say(title() + ": finished.");
     }
   }
 
   private void cautions() {
-    desk.navigator().open(() -> new CautionScreen(desk, model.cautions(section)));
+    context.navigator().open(() -> new CautionScreen(context, model.cautions(section)));
   }
 
   private void told() {

@@ -7,9 +7,9 @@ import javafx.geometry.Dimension2D;
 import javafx.scene.layout.Region;
 import wherefrom.rules.Verdict;
 import wherefrom.rules.WayOut;
-import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.controls.Touch;
@@ -44,7 +44,7 @@ final class StopView extends Region {
   private final Touch touch;
   private final Ways ways;
   private final Dimension2D corner;
-  private Optional<Answer> answer = Optional.empty();
+  private Optional<ScreenAnswer> answer = Optional.empty();
   private Optional<StopPanel> panel = Optional.empty();
   private Optional<Region> picture = Optional.empty();
   private Optional<Verdict> pictured = Optional.empty();
@@ -98,7 +98,7 @@ final class StopView extends Region {
   }
 
   private void fill() {
-    Answer said = answer.orElseThrow();
+    ScreenAnswer said = answer.orElseThrow();
     StopPanel words = new StopPanel(touch, said.lines(), said.small(), upright);
     panel = Optional.of(words);
     List<Region> shown = new ArrayList<>(List.of(words));

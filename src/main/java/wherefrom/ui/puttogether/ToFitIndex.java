@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartStates;
@@ -17,14 +17,14 @@ import wherefrom.ui.engine.EngineIndex;
 
 /** The places that are still open, on the engine: each opens what can be done with it. */
 final class ToFitIndex implements EngineIndex {
-  private final Desk desk;
+  private final ScreenContext context;
   private final MissingModel model;
   private final PlaceWays ways;
 
-  ToFitIndex(Desk desk, MissingModel model) {
-    this.desk = desk;
+  ToFitIndex(ScreenContext context, MissingModel model) {
+    this.context = context;
     this.model = model;
-    this.ways = new PlaceWays(desk, model);
+    this.ways = new PlaceWays(context, model);
   }
 
   @Override
@@ -47,7 +47,7 @@ final class ToFitIndex implements EngineIndex {
 
   @Override
   public Function<Place, PartState> states() {
-    return PartStates.of(desk.state());
+    return PartStates.of(context.state());
   }
 
   @Override
@@ -57,11 +57,11 @@ final class ToFitIndex implements EngineIndex {
 
   @Override
   public void scan(String text) {
-    Found found = new TagBook(desk.state(), desk.shelf()).find(text);
-    if (found instanceof Found.APart part) {
-      desk.navigator().show(ScreenId.PART, part.part().part().item());
+    CodeLookup found = new TagBook(context.state(), context.shelf()).find(text);
+    if (found instanceof CodeLookup.APart part) {
+      context.navigator().show(ScreenId.PART, part.part().part().item());
     } else {
-      desk.refuse(found, "Scan the tag on a part: its page opens.");
+      context.refuse(found, "Scan the tag on a part: its page opens.");
     }
   }
 }

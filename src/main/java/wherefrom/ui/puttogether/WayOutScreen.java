@@ -5,24 +5,24 @@ import java.util.List;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.rules.Cycle;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 
 /** Parts in each other's places: which to take out, in which order, and where each belongs. */
 public final class WayOutScreen implements Screen {
-  private final Desk desk;
+  private final ScreenContext context;
   private final MissingModel model;
   private final Pager<Region> rows;
   private final HBox view;
 
-  public WayOutScreen(Desk desk) {
-    this.desk = desk;
-    model = new MissingModel(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
-    view = Panes.row(desk.scale(), rows);
+  public WayOutScreen(ScreenContext context) {
+    this.context = context;
+    model = new MissingModel(context.getJob());
+    rows = Pager.list(context.touch(), row -> row);
+    view = Panes.row(context.scale(), rows);
   }
 
   @Override
@@ -48,7 +48,7 @@ public final class WayOutScreen implements Screen {
     if (lines.isEmpty()) {
       lines.add(
           ListRow.told(
-              desk.touch(), "Nothing", "No part sits in another one's place. Scan them in."));
+              context.touch(), "Nothing", "No part sits in another one's place. Scan them in."));
     }
     rows.refill(lines);
   }
@@ -61,7 +61,7 @@ public final class WayOutScreen implements Screen {
   private Region row(int step, Cycle.Move move, Cycle cycle) {
     String aside = cycle.closed() && step == 1 ? "Lay it aside: its place is still taken." : "";
     return ListRow.key(
-        desk.touch(),
+        context.touch(),
         step + ". " + MissingModel.words(move),
         List.of(aside, "Press when it is out."),
         () -> took(move));
@@ -70,8 +70,8 @@ public final class WayOutScreen implements Screen {
   private void took(Cycle.Move move) {
     model.takeOut(move);
     if (!model.trouble().isEmpty()) {
-      desk.say(model.trouble());
+      context.say(model.trouble());
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

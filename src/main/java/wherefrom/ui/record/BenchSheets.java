@@ -9,7 +9,7 @@ import wherefrom.job.pages.ToFit;
 import wherefrom.job.ports.Reports;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 
 /** The sheets that lie on the bench: which one, on what paper; then their pages. */
 public final class BenchSheets {
@@ -24,40 +24,44 @@ public final class BenchSheets {
   private BenchSheets() {}
 
   /** Asks which sheet, then on what paper. */
-  public static void ask(Desk desk) {
+  public static void ask(ScreenContext context) {
     List<Choice<Runnable>> sheets =
         List.of(
-            sheet(desk, "Bench plan", "the engine, to lay parts on", Reports::writeBenchPlan),
-            sheet(desk, "Rack plan", "a field for each part", Reports::writeRackPlan),
-            sheet(desk, "Still to fit", "a list with boxes to tick", Reports::writeToFit));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "Bench sheets", sheets, Runnable::run));
+            sheet(context, "Bench plan", "the engine, to lay parts on", Reports::writeBenchPlan),
+            sheet(context, "Rack plan", "a field for each part", Reports::writeRackPlan),
+            sheet(context, "Still to fit", "a list with boxes to tick", Reports::writeToFit));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "Bench sheets", sheets, Runnable::run));
   }
 
-  private static Choice<Runnable> sheet(Desk desk, String name, String what, Writing writing) {
-    return new Choice<>(() -> paper(desk, name, writing), name, what);
+  private static Choice<Runnable> sheet(
+      ScreenContext context, String name, String what, Writing writing) {
+    return new Choice<>(() -> paper(context, name, writing), name, what);
   }
 
-  private static void paper(Desk desk, String name, Writing writing) {
+  private static void paper(ScreenContext context, String name, Writing writing) {
     List<Choice<PaperSize>> papers =
         List.of(
             new Choice<>(PaperSize.A4, "A4", "210 by 297 mm"),
             new Choice<>(PaperSize.A3, "A3", "297 by 420 mm"),
             new Choice<>(PaperSize.LETTER, "Letter", "8½ by 11 in"));
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk, name + ": paper", papers, size -> open(desk, name, writing, size)));
+                    context, name + ": paper", papers, size -> open(context, name, writing, size)));
   }
 
-  private static void open(Desk desk, String name, Writing writing, PaperSize size) {
-    ToFit plan = ToFit.of(desk.state());
+  private static void open(ScreenContext context, String name, Writing writing, PaperSize size) {
+    ToFit plan = ToFit.of(context.state());
     Paper paper =
         new Paper(
             name,
             FileNames.of(plan.job(), name, ".pdf"),
-            pdf -> writing.write(desk.equipment().reports(), plan, size, pdf),
+            pdf -> writing.write(context.services().reports(), plan, size, pdf),
             Optional::empty);
-    desk.navigator().open(() -> new PaperScreen(desk, paper));
+    context.navigator().open(() -> new PaperScreen(context, paper));
   }
 }

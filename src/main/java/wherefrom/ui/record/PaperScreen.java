@@ -11,8 +11,8 @@ import wherefrom.files.Outgoing;
 import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.SheetPrinter;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Images;
 import wherefrom.ui.controls.Panes;
@@ -39,8 +39,8 @@ public final class PaperScreen extends Page {
   private int at = 1;
   private int pages;
 
-  public PaperScreen(Desk desk, Paper paper) {
-    super(desk, paper.title());
+  public PaperScreen(ScreenContext context, Paper paper) {
+    super(context, paper.title());
     this.paper = paper;
     picture = Panes.grow(new PictureView(touch().text("")));
     print = tag(this::print);
@@ -50,18 +50,18 @@ public final class PaperScreen extends Page {
     count = touch().small("");
     HBox keys =
         Panes.row(
-            desk.scale(),
+            context.scale(),
             print,
             Panes.grow(
-                Tiles.row(desk.scale(), before, next, touch().key("Save as PDF…", this::save))));
-    lay(Panes.column(desk.scale(), picture, count, keys));
+                Tiles.row(context.scale(), before, next, touch().key("Save as PDF…", this::save))));
+    lay(Panes.column(context.scale(), picture, count, keys));
   }
 
   @Override
   protected void refresh() {
     forget();
     picture.say("The pages are being drawn.");
-    desk.longWork("Drawing the pages", this::write, this::show);
+    context.longWork("Drawing the pages", this::write, this::show);
   }
 
   /** Writes the pages anew: the job may have changed. */
@@ -79,11 +79,11 @@ public final class PaperScreen extends Page {
   private void draw() {
     Path file = pdf.orElseThrow();
     int page = at;
-    desk.background(() -> drawn(file, page), this::show);
+    context.background(() -> drawn(file, page), this::show);
   }
 
   private Drawn drawn(Path file, int page) throws IOException {
-    SheetPrinter.PagePicture drawn = desk.equipment().printer().previewFile(file, page, LONGEST);
+    SheetPrinter.PagePicture drawn = context.services().printer().previewFile(file, page, LONGEST);
     return new Drawn(drawn.page(), drawn.pages(), Images.of(drawn.picture()));
   }
 
@@ -109,11 +109,11 @@ public final class PaperScreen extends Page {
       return;
     }
     Path file = pdf.get();
-    String title = desk.state().name() + ": " + paper.title();
-    desk.longWork(
+    String title = context.state().name() + ": " + paper.title();
+    context.longWork(
         "Printing",
-        () -> desk.equipment().printer().printFile(file, title),
-        outcome -> desk.say(said(outcome) + warning()));
+        () -> context.services().printer().printFile(file, title),
+        outcome -> context.say(said(outcome) + warning()));
   }
 
   private static String said(PrintOutcome outcome) {
@@ -129,14 +129,14 @@ public final class PaperScreen extends Page {
 
   private void save() {
     new Saving<>(
-            desk,
+            context,
             "Where to save it",
             paper.file(),
             out -> {
               paper.work().write(out);
               return paper;
             },
-            (file, written) -> desk.say("It is " + file + "." + warning()))
+            (file, written) -> context.say("It is " + file + "." + warning()))
         .ask();
   }
 

@@ -9,9 +9,9 @@ import wherefrom.job.print.Unprintable;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -21,38 +21,40 @@ import wherefrom.ui.numbers.PlotsScreen;
 /** The build record, section by section; to be printed and taken along. */
 public final class RecordScreen implements Screen {
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Pager<RecordSection> rows;
   private final VBox view;
 
-  public RecordScreen(Desk desk) {
-    this.desk = desk;
-    rows = Pager.list(desk.touch(), this::row);
-    TagKey print = desk.touch().tag("Look and print", "", () -> desk.navigator().open(this::pages));
+  public RecordScreen(ScreenContext context) {
+    this.context = context;
+    rows = Pager.list(context.touch(), this::row);
+    TagKey print =
+        context.touch().tag("Look and print", "", () -> context.navigator().open(this::pages));
     KeyRow further =
         KeyRow.of(
-            desk,
-            new KeyRow.Act("Tables…", () -> new TablesOut(desk).ask()),
-            new KeyRow.Act("Bench sheets…", () -> BenchSheets.ask(desk)));
-    view = Panes.column(desk.scale(), rows, Panes.row(desk.scale(), print, Panes.grow(further)));
+            context,
+            new KeyRow.Act("Tables…", () -> new TablesOut(context).ask()),
+            new KeyRow.Act("Bench sheets…", () -> BenchSheets.ask(context)));
+    view =
+        Panes.column(context.scale(), rows, Panes.row(context.scale(), print, Panes.grow(further)));
   }
 
   private Screen pages() {
     BuildRecord record =
-        BuildRecord.of(desk.getJob(), desk.equipment().photos())
-            .withPlots(RecordPlots.of(desk.getJob()));
+        BuildRecord.of(context.getJob(), context.services().photos())
+            .withPlots(RecordPlots.of(context.getJob()));
     return new PaperScreen(
-        desk,
+        context,
         new Paper(
             "Build record",
             FileNames.of(record.job(), "build record", ".pdf"),
-            pdf -> desk.equipment().reports().writeRecord(record, pdf),
-            () -> Unprintable.warning(desk.equipment().printer(), record)));
+            pdf -> context.services().reports().writeRecord(record, pdf),
+            () -> Unprintable.warning(context.services().printer(), record)));
   }
 
   @Override
   public String aside() {
-    int open = BuildRecord.countUnchecked(desk.getJob());
+    int open = BuildRecord.countUnchecked(context.getJob());
     return open == 0 ? "nothing open" : Words.count(open, "point", "points") + " open";
   }
 
@@ -68,7 +70,8 @@ public final class RecordScreen implements Screen {
 
   @Override
   public void shown() {
-    rows.refill(BuildRecord.of(desk.getJob()).withPlots(RecordPlots.of(desk.getJob())).sections());
+    rows.refill(
+        BuildRecord.of(context.getJob()).withPlots(RecordPlots.of(context.getJob())).sections());
   }
 
   @Override
@@ -78,17 +81,17 @@ public final class RecordScreen implements Screen {
 
   private Region row(RecordSection section) {
     return ListRow.key(
-        desk.touch(),
+        context.touch(),
         section.title(),
         List.of(words(section)),
-        () -> desk.navigator().open(() -> screen(section)));
+        () -> context.navigator().open(() -> screen(section)));
   }
 
   /** Plots are looked at, not read. */
   private Screen screen(RecordSection section) {
     return section.title().equals(BuildRecord.PLOTS) && !section.rows().isEmpty()
-        ? PlotsScreen.ofRecord(desk)
-        : new RecordTableScreen(desk, section);
+        ? PlotsScreen.ofRecord(context)
+        : new RecordTableScreen(context, section);
   }
 
   /** {@code 74 entries, 12 of them open}. */

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.pages.RecordSection;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
@@ -15,21 +15,21 @@ public final class RecordTableScreen implements Screen {
   private final RecordSection section;
   private final Pager<Region> rows;
 
-  RecordTableScreen(Desk desk, RecordSection section) {
+  RecordTableScreen(ScreenContext context, RecordSection section) {
     this.section = section;
-    rows = Pager.list(desk.touch(), row -> row);
+    rows = Pager.list(context.touch(), row -> row);
     List<Region> lines = new ArrayList<>();
     section.rows().stream()
         .sorted(Comparator.comparing(row -> !row.open()))
-        .forEach(row -> lines.add(row(desk, row)));
+        .forEach(row -> lines.add(row(context, row)));
     if (lines.isEmpty()) {
-      lines.add(ListRow.told(desk.touch(), section.title(), section.empty()));
+      lines.add(ListRow.told(context.touch(), section.title(), section.empty()));
     }
     rows.setItems(lines);
   }
 
   /** The first cell as the heading, the others with what they are. */
-  private ListRow row(Desk desk, RecordSection.Row row) {
+  private ListRow row(ScreenContext context, RecordSection.Row row) {
     List<String> rest = new ArrayList<>();
     for (int at = 1; at < row.cells().size(); at++) {
       if (!row.cells().get(at).isEmpty()) {
@@ -38,7 +38,8 @@ public final class RecordTableScreen implements Screen {
     }
     String mark = row.open() ? "■ " : "";
     ListRow line =
-        ListRow.plain(desk.touch(), mark + row.cells().get(0), List.of(String.join(" · ", rest)));
+        ListRow.plain(
+            context.touch(), mark + row.cells().get(0), List.of(String.join(" · ", rest)));
     if (row.open()) {
       line.getStyleClass().add("open-row");
     }

@@ -10,31 +10,34 @@ import wherefrom.files.Progress;
 import wherefrom.job.pages.TidyTable;
 import wherefrom.job.tables.JobTables;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 
 /** The job's tables, each a file, in a folder of their own where the person says. */
 final class TablesOut {
-  private final Desk desk;
+  private final ScreenContext context;
 
-  TablesOut(Desk desk) {
-    this.desk = desk;
+  TablesOut(ScreenContext context) {
+    this.context = context;
   }
 
   void ask() {
-    desk.navigator().open(() -> FilesScreen.folder(desk, "Where to save the tables", this::into));
+    context
+        .navigator()
+        .open(() -> FilesScreen.folder(context, "Where to save the tables", this::into));
   }
 
   /** A folder that is there already is left as it is; the new one stands beside it. */
   private void into(Path where) {
-    Path wanted = where.resolve(FileNames.of(desk.state().name(), "tables", ""));
+    Path wanted = where.resolve(FileNames.of(context.state().name(), "tables", ""));
     Path folder = Files.exists(wanted) ? FileNames.beside(wanted) : wanted;
-    List<TidyTable> tables = JobTables.of(desk.getJob());
-    desk.longWork(
+    List<TidyTable> tables = JobTables.of(context.getJob());
+    context.longWork(
         "Writing the tables",
         () -> write(tables, folder),
         written ->
-            desk.say(Words.count(tables.size(), "table", "tables") + " are in " + written + "."));
+            context.say(
+                Words.count(tables.size(), "table", "tables") + " are in " + written + "."));
   }
 
   private Path write(List<TidyTable> tables, Path folder) throws IOException {
@@ -42,7 +45,7 @@ final class TablesOut {
     for (int at = 0; at < tables.size(); at++) {
       TidyTable table = tables.get(at);
       Outgoing csv = Outgoing.to(folder.resolve(table.name() + ".csv"));
-      desk.equipment().reports().writeTable(table, csv);
+      context.services().reports().writeTable(table, csv);
       Progress.step(at + 1, tables.size());
     }
     return folder;

@@ -3,14 +3,14 @@ package wherefrom.ui.settings;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 
 /** What the program is, and under which terms it and its libraries come. */
 public final class AboutScreen extends ListPage {
-  public AboutScreen(Desk desk) {
-    super(desk, "About", false);
+  public AboutScreen(ScreenContext context) {
+    super(context, "About", false);
   }
 
   @Override
@@ -18,14 +18,15 @@ public final class AboutScreen extends ListPage {
     List<Region> rows = new ArrayList<>();
     rows.add(
         ListRow.plain(
-            desk.touch(),
-            "Wherefrom " + desk.equipment().program().version(),
+            context.touch(),
+            "Wherefrom " + context.services().program().version(),
             List.of(LicenseText.OUTRANKED, LicenseText.QR)));
     LicenseText.ALL.forEach(text -> rows.add(row(text)));
     return rows;
   }
 
   private Region row(LicenseText text) {
-    return key(text.title(), List.of(text.of()), () -> open(() -> new LicenseScreen(desk, text)));
+    return key(
+        text.title(), List.of(text.of()), () -> open(() -> new LicenseScreen(context, text)));
   }
 }

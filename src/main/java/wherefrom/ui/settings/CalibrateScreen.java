@@ -3,8 +3,8 @@ package wherefrom.ui.settings;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Split;
 import wherefrom.ui.controls.Tiles;
@@ -14,32 +14,32 @@ import wherefrom.ui.controls.Touch;
 public final class CalibrateScreen extends Page {
   private static final int COARSE_PX = 10;
 
-  private final CardModel model;
+  private final CardSizeModel model;
   private final Region card = new Region();
 
-  public CalibrateScreen(Desk desk) {
-    super(desk, "Measure the screen", false);
-    model = new CardModel(desk.scale().pixelsPerMm());
-    Touch touch = desk.touch();
+  public CalibrateScreen(ScreenContext context) {
+    super(context, "Measure the screen", false);
+    model = new CardSizeModel(context.scale().pixelsPerMm());
+    Touch touch = context.touch();
     card.getStyleClass().add("bank-card");
     card.setManaged(false);
     Pane table = Panes.grow(new Pane(card));
-    table.setMinSize(0, desk.scale().px(CardModel.HIGH_MM + 4));
+    table.setMinSize(0, context.scale().px(CardSizeModel.HIGH_MM + 4));
     VBox side =
         Panes.column(
-            desk.scale(),
+            context.scale(),
             touch.small("Hold a bank card to the left corner. Make the field as wide as the card."),
             Panes.grow(
                 Tiles.of(
-                    desk.scale(),
+                    context.scale(),
                     2,
                     touch.key("−", () -> step(-1)),
                     touch.key("+", () -> step(1)),
                     touch.key("− −", () -> step(-COARSE_PX)),
                     touch.key("+ +", () -> step(COARSE_PX)))),
             touch.tag("It fits", "", this::keep));
-    table.setMinWidth(desk.scale().px(CardModel.WIDE_MM + 2));
-    lay(new Split(desk.scale(), table, side));
+    table.setMinWidth(context.scale().px(CardSizeModel.WIDE_MM + 2));
+    lay(new Split(context.scale(), table, side));
     draw();
   }
 
@@ -53,8 +53,8 @@ public final class CalibrateScreen extends Page {
   }
 
   private void keep() {
-    desk.navigator().back();
-    desk.change(desk.settings().withPixelsPerMm(model.pixelsPerMm()));
-    desk.navigator().changed();
+    context.navigator().back();
+    context.change(context.settings().withPixelsPerMm(model.pixelsPerMm()));
+    context.navigator().changed();
   }
 }

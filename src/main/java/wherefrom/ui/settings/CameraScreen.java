@@ -3,9 +3,9 @@ package wherefrom.ui.settings;
 import java.util.List;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.image.Camera;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.LiveCamera;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.camera.CameraPane;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -18,33 +18,33 @@ public final class CameraScreen extends Page implements LiveCamera.Listener {
   private final Pager<Camera> list;
   private final StackPane view = Panes.grow(new StackPane());
 
-  public CameraScreen(Desk desk) {
-    super(desk, "Camera", false);
-    pane = new CameraPane(desk, this);
-    list = Pager.list(desk.touch(), this::row);
+  public CameraScreen(ScreenContext context) {
+    super(context, "Camera", false);
+    pane = new CameraPane(context, this);
+    list = Pager.list(context.touch(), this::row);
     view.getChildren().setAll(pane);
     lay(view);
   }
 
   private TouchKey row(Camera camera) {
-    boolean chosen = camera.id().equals(desk.settings().camera());
-    return desk.touch().key(camera.title(), () -> choose(camera)).left().select(chosen);
+    boolean chosen = camera.id().equals(context.settings().camera());
+    return context.touch().key(camera.title(), () -> choose(camera)).left().select(chosen);
   }
 
   private void choose(Camera camera) {
-    desk.change(desk.settings().withCamera(camera.id()));
+    context.change(context.settings().withCamera(camera.id()));
     shown();
   }
 
   private void found(List<Camera> cameras) {
     list.setItems(cameras);
     // Where there is none, what to do instead has all the room.
-    view.getChildren().setAll(cameras.isEmpty() ? pane : new Split(desk.scale(), list, pane));
+    view.getChildren().setAll(cameras.isEmpty() ? pane : new Split(context.scale(), list, pane));
   }
 
   @Override
   public void read(String text) {
-    desk.say("Read: " + text);
+    context.say("Read: " + text);
   }
 
   @Override
@@ -55,7 +55,7 @@ public final class CameraScreen extends Page implements LiveCamera.Listener {
 
   @Override
   public void shown() {
-    desk.background(() -> desk.equipment().cameras().list(), this::found);
+    context.background(() -> context.services().cameras().list(), this::found);
     pane.start();
   }
 

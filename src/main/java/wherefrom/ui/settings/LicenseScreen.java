@@ -2,16 +2,16 @@ package wherefrom.ui.settings;
 
 import java.util.List;
 import javafx.scene.layout.Region;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 
 /** One license, in pages. */
 public final class LicenseScreen extends ListPage {
   private final LicenseText text;
 
-  LicenseScreen(Desk desk, LicenseText text) {
-    super(desk, text.title(), false);
+  LicenseScreen(ScreenContext context, LicenseText text) {
+    super(context, text.title(), false);
     this.text = text;
   }
 

@@ -2,10 +2,10 @@ package wherefrom.ui.settings;
 
 import java.util.function.Consumer;
 import wherefrom.job.settings.Settings;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
@@ -16,14 +16,14 @@ public final class ScannerScreen extends Page implements Scannable {
   private final FitText now;
   private final FitText last;
 
-  public ScannerScreen(Desk desk) {
-    super(desk, "Scanner", false);
-    Touch touch = desk.touch();
+  public ScannerScreen(ScreenContext context) {
+    super(context, "Scanner", false);
+    Touch touch = context.touch();
     now = touch.text("");
     last = touch.heading("Scan any tag to try the scanner.");
     lay(
         Panes.column(
-            desk.scale(),
+            context.scale(),
             touch.text(
                 touch.brief(
                     "Most scanners that type like a keyboard need nothing set. Are the digits"
@@ -33,19 +33,19 @@ public final class ScannerScreen extends Page implements Scannable {
             Panes.grow(last),
             touch.tag("Teach the digits", "", this::teach),
             KeyRow.of(
-                desk,
+                context,
                 new KeyRow.Act("Type the prefix", this::prefix),
                 new KeyRow.Act("Type the suffix", this::suffix),
                 new KeyRow.Act("Forget all", () -> keep(Settings.Scanner.PLAIN)))));
   }
 
   private void teach() {
-    desk.expectSetUpCard();
+    context.expectSetUpCard();
     last.setWords("Now scan the set-up card. It is printed under Print tags.");
   }
 
   private Settings.Scanner typing() {
-    return desk.settings().scanner();
+    return context.settings().scanner();
   }
 
   private void prefix() {
@@ -63,12 +63,12 @@ public final class ScannerScreen extends Page implements Scannable {
   }
 
   private void type(String title, String before, Consumer<String> kept) {
-    desk.navigator().open(() -> new TextEntryScreen(desk, title, before, kept));
+    context.navigator().open(() -> new TextEntryScreen(context, title, before, kept));
   }
 
   private void keep(Settings.Scanner typing) {
-    desk.change(desk.settings().withScanner(typing));
-    desk.scannerChanged();
+    context.change(context.settings().withScanner(typing));
+    context.scannerChanged();
     refresh();
   }
 

@@ -11,64 +11,64 @@ import wherefrom.job.settings.Settings;
 import wherefrom.quantity.UnitSystem;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.DriveFolder;
 import wherefrom.ui.files.FilesScreen;
 
 /** Everything that can be set, each as a row with what it is now. */
 public final class SettingsScreen extends ListPage {
-  public SettingsScreen(Desk desk) {
-    super(desk, "Settings", false);
+  public SettingsScreen(ScreenContext context) {
+    super(context, "Settings", false);
   }
 
   private void press(SettingsModel.What what) {
     switch (what) {
       case TEXT -> choose("Text size", SettingsModel.TEXT, this::text);
       case LOOK -> choose("Look", SettingsModel.LOOKS, this::look);
-      case SCREEN -> open(() -> new CalibrateScreen(desk));
-      case SOUND -> open(() -> new SoundScreen(desk));
+      case SCREEN -> open(() -> new CalibrateScreen(context));
+      case SOUND -> open(() -> new SoundScreen(context));
       case UNITS -> choose("Units for new jobs", SettingsModel.UNITS, this::units);
-      case SCANNER -> open(() -> new ScannerScreen(desk));
-      case CAMERA -> open(() -> new CameraScreen(desk));
+      case SCANNER -> open(() -> new ScannerScreen(context));
+      case CAMERA -> open(() -> new CameraScreen(context));
       case COPY -> copy();
-      case REPORT -> new ReportSaving(desk).ask();
-      case ABOUT -> open(() -> new AboutScreen(desk));
-      case SHOP -> open(() -> FilesScreen.folder(desk, "Jobs folder", shop(), this::shop));
+      case REPORT -> new ReportSaving(context).ask();
+      case ABOUT -> open(() -> new AboutScreen(context));
+      case SHOP -> open(() -> FilesScreen.folder(context, "Jobs folder", shop(), this::shop));
     }
   }
 
   private <T> void choose(String title, List<Choice<T>> choices, Consumer<T> done) {
-    open(() -> new ChoiceScreen<>(desk, title, choices, done));
+    open(() -> new ChoiceScreen<>(context, title, choices, done));
   }
 
   private Path shop() {
-    return desk.settings().shop();
+    return context.settings().shop();
   }
 
   private void text(int percent) {
-    change(desk.settings().withTextPercent(percent));
+    change(context.settings().withTextPercent(percent));
   }
 
   private void look(Look look) {
-    change(desk.settings().withLook(look));
+    change(context.settings().withLook(look));
   }
 
   private void units(UnitSystem units) {
-    change(desk.settings().withUnits(units));
+    change(context.settings().withUnits(units));
   }
 
   private void shop(Path folder) {
-    change(desk.settings().withShop(folder));
+    change(context.settings().withShop(folder));
   }
 
   private void copy() {
-    if (desk.settings().secondCopy().isEmpty()) {
+    if (context.settings().secondCopy().isEmpty()) {
       copyFolder();
       return;
     }
     Runnable other = this::copyFolder;
-    Runnable none = () -> change(desk.settings().withSecondCopy(Optional.empty()));
+    Runnable none = () -> change(context.settings().withSecondCopy(Optional.empty()));
     List<Choice<Runnable>> choices =
         List.of(
             new Choice<>(other, "Another folder", "on a USB drive or another disk"),
@@ -77,26 +77,26 @@ public final class SettingsScreen extends ListPage {
   }
 
   private void copyFolder() {
-    new DriveFolder(desk, "Folder for the copies", shop(), this::copyTo).ask();
+    new DriveFolder(context, "Folder for the copies", shop(), this::copyTo).ask();
   }
 
   private void copyTo(Path folder) {
     Optional<String> fault = SecondCopies.findFault(shop(), folder);
     if (fault.isPresent()) {
-      desk.say(fault.get());
+      context.say(fault.get());
     } else {
-      change(desk.settings().withSecondCopy(Optional.of(folder)));
+      change(context.settings().withSecondCopy(Optional.of(folder)));
     }
   }
 
   private void change(Settings changed) {
-    desk.change(changed);
+    context.change(changed);
     refresh();
   }
 
   @Override
   protected List<Region> rows() {
-    return SettingsModel.lines(desk.settings()).stream()
+    return SettingsModel.lines(context.settings()).stream()
         .map(line -> key(line.heading(), List.of(line.now()), () -> press(line.what())))
         .toList();
   }

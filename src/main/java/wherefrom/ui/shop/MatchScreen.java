@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
-import wherefrom.inspection.match.Match;
+import wherefrom.inspection.match.PartMatch;
 import wherefrom.parts.Part;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
@@ -24,16 +24,16 @@ public final class MatchScreen extends Page {
 
   private final RetagModel model;
   private final FitText prompt;
-  private final Pager<Match> rows;
+  private final Pager<PartMatch> rows;
   private final TagKey print;
 
-  MatchScreen(Desk desk, RetagModel model) {
-    super(desk, "Which is which?");
+  MatchScreen(ScreenContext context, RetagModel model) {
+    super(context, "Which is which?");
     this.model = model;
     prompt = touch().text("");
-    rows = Pager.list(desk.touch(), this::row);
+    rows = Pager.list(context.touch(), this::row);
     print = touch().tag("Print the new tags", "", this::print);
-    lay(Panes.column(desk.scale(), prompt, rows, print));
+    lay(Panes.column(context.scale(), prompt, rows, print));
   }
 
   @Override
@@ -42,47 +42,50 @@ public final class MatchScreen extends Page {
     prompt.setWords(
         open == 0
             ? "No match is left to accept."
-                + desk.touch()
+                + context
+                    .touch()
                     .brief(" Where it stays unclear, measure better or add another reading.", "")
             : "Press a row to accept the match."
                 + touch().brief(" Nothing is recorded before that.", ""));
-    List<Match> ordered = new ArrayList<>(model.matches());
+    List<PartMatch> ordered = new ArrayList<>(model.matches());
     ordered.sort(Comparator.comparing(match -> !isOpen(match)));
     rows.refill(ordered);
     print.setVisible(model.acceptedCount() > 0);
   }
 
   /** Whether it waits for the person's word. */
-  private boolean isOpen(Match match) {
+  private boolean isOpen(PartMatch match) {
     return told(match) && model.accepted(match.found()).isEmpty();
   }
 
-  private static boolean told(Match match) {
-    return match.certainty() == Match.Certainty.CERTAIN
-        || match.certainty() == Match.Certainty.LIKELY;
+  private static boolean told(PartMatch match) {
+    return match.certainty() == PartMatch.Certainty.CERTAIN
+        || match.certainty() == PartMatch.Certainty.LIKELY;
   }
 
-  private Region row(Match match) {
+  private Region row(PartMatch match) {
     Optional<Part> agreed = model.accepted(match.found());
     String number = "Number " + match.found() + ": ";
     if (agreed.isPresent()) {
       return ListRow.plain(
-          desk.touch(), number + agreed.get().home().figures(), List.of("Accepted. Tag it again."));
+          context.touch(),
+          number + agreed.get().home().figures(),
+          List.of("Accepted. Tag it again."));
     }
-    if (match.certainty() == Match.Certainty.MATCHES_NONE) {
+    if (match.certainty() == PartMatch.Certainty.MATCHES_NONE) {
       return ListRow.plain(
-          desk.touch(),
+          context.touch(),
           number + "none of them",
           List.of("Its readings are far from every record."));
     }
     return told(match)
         ? ListRow.key(
-            desk.touch(),
+            context.touch(),
             number + name(match.best()),
             List.of(match.certainty().words() + ", " + shares(match)),
             () -> ask(match))
         : ListRow.plain(
-            desk.touch(),
+            context.touch(),
             number + match.certainty().words(),
             List.of(
                 "The readings are not exact enough: " + name(match.best()) + " " + shares(match)));
@@ -94,19 +97,23 @@ public final class MatchScreen extends Page {
   }
 
   /** {@code 97 %; next 5 IN pushrod 2 %}. */
-  private String shares(Match match) {
-    return Match.percent(match.confidence())
+  private String shares(PartMatch match) {
+    return PartMatch.percent(match.confidence())
         + match
             .runnerUp()
-            .map(item -> "; next " + name(item) + " " + Match.percent(match.runnerUpConfidence()))
+            .map(
+                item ->
+                    "; next " + name(item) + " " + PartMatch.percent(match.runnerUpConfidence()))
             .orElse("");
   }
 
-  private void ask(Match match) {
+  private void ask(PartMatch match) {
     List<Choice<String>> choices = new ArrayList<>();
     choices.add(
         new Choice<>(
-            match.best(), "Yes, it is " + name(match.best()), Match.percent(match.confidence())));
+            match.best(),
+            "Yes, it is " + name(match.best()),
+            PartMatch.percent(match.confidence())));
     match
         .runnerUp()
         .ifPresent(
@@ -115,22 +122,22 @@ public final class MatchScreen extends Page {
                     new Choice<>(
                         item,
                         "No, I know that it is " + name(item),
-                        Match.percent(match.runnerUpConfidence()))));
+                        PartMatch.percent(match.runnerUpConfidence()))));
     choices.add(new Choice<>(NONE, "Leave it open", ""));
     open(
         () ->
             new ChoiceScreen<>(
-                desk, "Number " + match.found(), choices, item -> agree(match, item)));
+                context, "Number " + match.found(), choices, item -> agree(match, item)));
   }
 
-  private void agree(Match match, String item) {
+  private void agree(PartMatch match, String item) {
     if (!item.equals(NONE)) {
-      desk.attempt(() -> desk.say(model.accept(match, item)));
+      context.attempt(() -> context.say(model.accept(match, item)));
     }
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void print() {
-    desk.navigator().show(ScreenId.PRINT_TAGS);
+    context.navigator().show(ScreenId.PRINT_TAGS);
   }
 }

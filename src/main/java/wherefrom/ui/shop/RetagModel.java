@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import wherefrom.inspection.match.Match;
+import wherefrom.inspection.match.PartMatch;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.Tool;
 import wherefrom.job.OpenJob;
@@ -26,7 +26,7 @@ final class RetagModel {
   private final Map<String, String> tools = new LinkedHashMap<>();
   private final Map<String, Map<String, String>> readings = new LinkedHashMap<>();
   private final Map<String, Part> accepted = new TreeMap<>();
-  private List<Match> matches = List.of();
+  private List<PartMatch> matches = List.of();
   private Optional<PartKind> kind;
   private String trouble = "";
 
@@ -185,7 +185,7 @@ final class RetagModel {
     return false;
   }
 
-  List<Match> matches() {
+  List<PartMatch> matches() {
     return matches;
   }
 
@@ -202,7 +202,7 @@ final class RetagModel {
   }
 
   /** The person agrees: the part is back, and its tag is to be printed anew. */
-  String accept(Match match, String item) {
+  String accept(PartMatch match, String item) {
     Part part = part(item);
     Retagging.Answer came = retagging().accept(match, part.item());
     if (came instanceof Retagging.Answer.Refused refused) {

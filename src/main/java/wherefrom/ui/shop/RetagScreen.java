@@ -13,9 +13,9 @@ import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -35,14 +35,14 @@ public final class RetagScreen extends Page {
   private final Tiles keys;
   private final TagKey measure;
 
-  RetagScreen(Desk desk, RetagModel model) {
-    super(desk, "Tags lost");
+  RetagScreen(ScreenContext context, RetagModel model) {
+    super(context, "Tags lost");
     this.model = model;
     prompt = touch().small("");
-    rows = Pager.list(desk.touch(), row -> row);
+    rows = Pager.list(context.touch(), row -> row);
     measure = touch().tag("", "", this::next);
-    keys = new Tiles(desk.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
-    lay(Panes.column(desk.scale(), prompt, rows, keys, measure));
+    keys = new Tiles(context.scale(), KEYS_PER_ROW, Scale.GAP_MM, List.of());
+    lay(Panes.column(context.scale(), prompt, rows, keys, measure));
   }
 
   @Override
@@ -52,7 +52,7 @@ public final class RetagScreen extends Page {
     for (RetagModel.Found found : model.found()) {
       lines.add(
           ListRow.key(
-              desk.touch(),
+              context.touch(),
               "Number " + found.mark() + ": " + found.readings(),
               List.of(),
               () -> change(found)));
@@ -75,7 +75,7 @@ public final class RetagScreen extends Page {
   }
 
   private List<Node> offered() {
-    Touch touch = desk.touch();
+    Touch touch = context.touch();
     List<Node> offered = new ArrayList<>();
     if (model.kind().isEmpty()) {
       return offered;
@@ -92,7 +92,7 @@ public final class RetagScreen extends Page {
               model.uses(plan.key()),
               on -> {
                 model.use(plan.key());
-                desk.navigator().changed();
+                context.navigator().changed();
               }));
     }
     offered.add(touch.key("Tools…", this::chooseTool));
@@ -107,18 +107,18 @@ public final class RetagScreen extends Page {
     model
         .kinds()
         .forEach(kind -> choices.add(new Choice<>(kind, kind.plural(), model.known(kind))));
-    open(() -> new ChoiceScreen<>(desk, "Which have lost their tags?", choices, this::kind));
+    open(() -> new ChoiceScreen<>(context, "Which have lost their tags?", choices, this::kind));
   }
 
   private void kind(PartKind kind) {
     model.choose(kind);
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void chooseTool() {
     List<Choice<String>> choices = new ArrayList<>();
     for (ReadingPlan plan : model.used()) {
-      for (Tool tool : desk.state().measures().tools()) {
+      for (Tool tool : context.state().measures().tools()) {
         String now = tool.name().equals(model.tool(plan.key())) ? "used now" : "";
         choices.add(
             new Choice<>(plan.key() + "\n" + tool.name(), plan.title() + ": " + tool.name(), now));
@@ -127,19 +127,19 @@ public final class RetagScreen extends Page {
     open(
         () ->
             new ChoiceScreen<>(
-                desk,
+                context,
                 "Measured with",
                 choices,
                 chosen -> {
                   List<String> pair = List.of(chosen.split("\n", 2));
                   model.tool(pair.get(0), pair.get(1));
-                  desk.navigator().changed();
+                  context.navigator().changed();
                 }));
   }
 
   private void next() {
     if (model.used().isEmpty()) {
-      desk.say("Choose at least one reading that is taken.");
+      context.say("Choose at least one reading that is taken.");
       return;
     }
     measure(model.nextMark(), 0, new LinkedHashMap<>());
@@ -158,14 +158,14 @@ public final class RetagScreen extends Page {
             measure(mark, at + 1, sizes);
           } else {
             model.read(mark, sizes);
-            desk.navigator().changed();
+            context.navigator().changed();
           }
         };
     open(
         () ->
             plan.least() < 0
-                ? NumberEntryScreen.signed(desk, title, question, taken)
-                : NumberEntryScreen.size(desk, title, question, 9, taken));
+                ? NumberEntryScreen.signed(context, title, question, taken)
+                : NumberEntryScreen.size(context, title, question, 9, taken));
   }
 
   private void change(RetagModel.Found found) {
@@ -176,7 +176,7 @@ public final class RetagScreen extends Page {
     open(
         () ->
             new ChoiceScreen<>(
-                desk,
+                context,
                 "Number " + found.mark(),
                 choices,
                 again -> {
@@ -184,18 +184,18 @@ public final class RetagScreen extends Page {
                     measure(found.mark(), 0, new LinkedHashMap<>());
                   } else {
                     model.forget(found.mark());
-                    desk.navigator().changed();
+                    context.navigator().changed();
                   }
                 }));
   }
 
   private void match() {
-    desk.attempt(
+    context.attempt(
         () -> {
           if (model.match()) {
-            open(() -> new MatchScreen(desk, model));
+            open(() -> new MatchScreen(context, model));
           } else {
-            desk.say(model.trouble());
+            context.say(model.trouble());
           }
         });
   }

@@ -9,10 +9,10 @@ import wherefrom.job.shop.ShopVisit;
 import wherefrom.job.shop.Washing;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -21,40 +21,40 @@ import wherefrom.ui.controls.Panes;
 public final class ShopScreen extends Page {
   private final Pager<Region> rows;
 
-  public ShopScreen(Desk desk) {
-    super(desk, "Machine shop");
-    rows = Pager.list(desk.touch(), row -> row);
+  public ShopScreen(ScreenContext context) {
+    super(context, "Machine shop");
+    rows = Pager.list(context.touch(), row -> row);
     Foot keys =
         new Foot(
-            desk,
+            context,
             touch().tag("New visit", "", this::fresh),
             KeyRow.of(
-                desk,
+                context,
                 new KeyRow.Act("Washing", this::washing),
                 new KeyRow.Act("Tags lost", this::lost)));
-    lay(Panes.column(desk.scale(), rows, keys));
+    lay(Panes.column(context.scale(), rows, keys));
   }
 
   @Override
   protected void refresh() {
     List<Region> lines = new ArrayList<>();
     int washing =
-        new Washing(desk.getJob()).baskets().stream().mapToInt(Washing.Basket::pieces).sum();
+        new Washing(context.getJob()).baskets().stream().mapToInt(Washing.Basket::pieces).sum();
     if (washing > 0) {
       lines.add(
           ListRow.key(
-              desk.touch(),
+              context.touch(),
               "Off for washing",
               List.of(Words.count(washing, "piece")),
               this::washing));
     }
-    List<ShopVisit> visits = new ArrayList<>(new MachineShop(desk.getJob()).visits());
+    List<ShopVisit> visits = new ArrayList<>(new MachineShop(context.getJob()).visits());
     Collections.reverse(visits);
     visits.forEach(visit -> lines.add(row(visit)));
     if (lines.isEmpty()) {
       lines.add(
           ListRow.told(
-              desk.touch(),
+              context.touch(),
               "Nothing is away",
               "A new visit gets a slip. It says what goes, what is wanted, what must not"
                   + " get lost."));
@@ -63,30 +63,30 @@ public final class ShopScreen extends Page {
   }
 
   private Region row(ShopVisit visit) {
-    String day = Dates.ago(visit.sent(), desk.equipment().clock());
+    String day = Dates.ago(visit.sent(), context.services().clock());
     return ListRow.key(
-        desk.touch(),
+        context.touch(),
         "Visit " + visit.number() + ": " + VisitModel.count(visit),
         List.of(day),
         () -> open(visit.number(), true));
   }
 
   private void fresh() {
-    open(new MachineShop(desk.getJob()).nextVisit(), false);
+    open(new MachineShop(context.getJob()).nextVisit(), false);
   }
 
   private void open(int number, boolean checkingIn) {
-    VisitModel model = new VisitModel(desk.getJob(), number, checkingIn);
-    open(() -> new VisitScreen(desk, model));
+    VisitModel model = new VisitModel(context.getJob(), number, checkingIn);
+    open(() -> new VisitScreen(context, model));
   }
 
   private void washing() {
-    WashModel model = new WashModel(desk.getJob());
-    open(() -> new WashScreen(desk, model));
+    WashModel model = new WashModel(context.getJob());
+    open(() -> new WashScreen(context, model));
   }
 
   private void lost() {
-    RetagModel model = new RetagModel(desk.getJob());
-    open(() -> new RetagScreen(desk, model));
+    RetagModel model = new RetagModel(context.getJob());
+    open(() -> new RetagScreen(context, model));
   }
 }

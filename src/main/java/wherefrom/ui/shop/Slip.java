@@ -11,16 +11,16 @@ import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.Unprintable;
 import wherefrom.job.shop.ShopSlip;
 import wherefrom.job.shop.ShopVisit;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.Saving;
 
 /** The slip of a visit: to the printer, or as PDF into a folder. */
 final class Slip {
-  private final Desk desk;
+  private final ScreenContext context;
   private final VisitModel model;
 
-  Slip(Desk desk, VisitModel model) {
-    this.desk = desk;
+  Slip(ScreenContext context, VisitModel model) {
+    this.context = context;
     this.model = model;
   }
 
@@ -28,12 +28,12 @@ final class Slip {
   void print() {
     use(
         visit ->
-            desk.longWork(
+            context.longWork(
                 "Printing the slip",
                 () -> print(visit),
                 outcome -> {
-                  desk.say(said(outcome) + warning(visit));
-                  desk.navigator().changed();
+                  context.say(said(outcome) + warning(visit));
+                  context.navigator().changed();
                 }));
   }
 
@@ -41,8 +41,8 @@ final class Slip {
     Path file = Files.createTempFile("slip-visit-" + visit.number() + "-", ".pdf");
     try {
       write(visit, Outgoing.replacing(file));
-      String title = desk.state().name() + ": machine shop, visit " + visit.number();
-      return desk.equipment().printer().printFile(file, title);
+      String title = context.state().name() + ": machine shop, visit " + visit.number();
+      return context.services().printer().printFile(file, title);
     } finally {
       Files.delete(file);
     }
@@ -57,7 +57,7 @@ final class Slip {
 
   /** What of it does not print, in a sentence behind another one. */
   private String warning(ShopVisit visit) {
-    return Unprintable.warning(desk.equipment().printer(), desk.state().name(), visit)
+    return Unprintable.warning(context.services().printer(), context.state().name(), visit)
         .map(said -> " " + said)
         .orElse("");
   }
@@ -66,12 +66,12 @@ final class Slip {
     use(
         visit ->
             new Saving<>(
-                    desk,
+                    context,
                     "Where to save the slip",
-                    FileNames.of(desk.state().name(), "slip visit " + visit.number(), ".pdf"),
+                    FileNames.of(context.state().name(), "slip visit " + visit.number(), ".pdf"),
                     out -> write(visit, out),
                     (file, written) ->
-                        desk.say(
+                        context.say(
                             "The slip is "
                                 + file
                                 + ". Print it at 100 % and send it along."
@@ -80,14 +80,14 @@ final class Slip {
   }
 
   private ShopVisit write(ShopVisit visit, Outgoing out) throws IOException {
-    desk.equipment().reports().writeSlip(ShopSlip.of(desk.state(), visit), out);
+    context.services().reports().writeSlip(ShopSlip.of(context.state(), visit), out);
     return visit;
   }
 
   private void use(Consumer<ShopVisit> deed) {
     Optional<ShopVisit> visit = model.visit();
     if (visit.isEmpty()) {
-      desk.say("Nothing is on the slip yet: scan the parts that go.");
+      context.say("Nothing is on the slip yet: scan the parts that go.");
     } else {
       deed.accept(visit.get());
     }

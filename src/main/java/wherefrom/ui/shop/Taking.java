@@ -3,23 +3,23 @@ package wherefrom.ui.shop;
 import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.PartRecord;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TypedCode;
 
 /** Hands codes and taps to a taker, and keeps what came of the last. */
 final class Taking {
-  private final Desk desk;
-  private final Taker taker;
+  private final ScreenContext context;
+  private final PartReceiver taker;
   private String said = "";
 
-  Taking(Desk desk, Taker taker) {
-    this.desk = desk;
+  Taking(ScreenContext context, PartReceiver taker) {
+    this.context = context;
     this.taker = taker;
   }
 
@@ -28,7 +28,7 @@ final class Taking {
     if (said.isEmpty()) {
       return taker.prompt();
     }
-    return desk.touch().isLarge() ? said : said + " " + taker.prompt();
+    return context.touch().isLarge() ? said : said + " " + taker.prompt();
   }
 
   void forget() {
@@ -37,7 +37,7 @@ final class Taking {
 
   /** Takes a scanned or typed code. */
   void scan(String code) {
-    Found found = new TagBook(desk.state(), desk.shelf()).find(code);
+    CodeLookup found = new TagBook(context.state(), context.shelf()).find(code);
     found
         .<Runnable>match(
             part -> () -> came(taker.take(part.part())),
@@ -48,13 +48,13 @@ final class Taking {
         .run();
   }
 
-  private void refuse(Found found) {
+  private void refuse(CodeLookup found) {
     forget();
-    desk.refuse(found, "Scan the tag on a part.");
+    context.refuse(found, "Scan the tag on a part.");
   }
 
   private void act(Action action) {
-    said = action == Action.UNDO ? desk.getJob().undo().sentence() : "";
+    said = action == Action.UNDO ? context.getJob().undo().sentence() : "";
   }
 
   /** Takes the part that belongs at a spot, or sits there. */
@@ -63,25 +63,25 @@ final class Taking {
         Optional.of(spot)
             .filter(at -> Place.canLive(kind, at))
             .map(at -> new Place(kind, at))
-            .flatMap(place -> desk.state().findOwner(place))
+            .flatMap(place -> context.state().findOwner(place))
             .map(Part::item)
-            .flatMap(desk.state()::findPart);
-    part.ifPresent(found -> desk.attempt(() -> came(taker.take(found))));
+            .flatMap(context.state()::findPart);
+    part.ifPresent(found -> context.attempt(() -> came(taker.take(found))));
   }
 
-  private void came(Came came) {
+  private void came(ScanOutcome came) {
     said = came.sentence();
-    desk.sounds().play(came.cue());
+    context.sounds().play(came.cue());
   }
 
   /** Asks for the six digits on a tag. */
   void askCode() {
     TypedCode.ask(
-        desk,
+        context,
         "The six digits on the tag.",
         digits -> {
-          desk.attempt(() -> scan(digits));
-          desk.navigator().changed();
+          context.attempt(() -> scan(digits));
+          context.navigator().changed();
         });
   }
 }

@@ -7,18 +7,18 @@ import wherefrom.drawing.PartState;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
 
 /** The parts of a kind on the engine: a tap does what a scan of the part would. */
 final class TapIndex implements EngineIndex {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Taking taking;
   private final PartKind kind;
 
-  TapIndex(Desk desk, Taking taking, PartKind kind) {
-    this.desk = desk;
+  TapIndex(ScreenContext context, Taking taking, PartKind kind) {
+    this.context = context;
     this.taking = taking;
     this.kind = kind;
   }
@@ -35,12 +35,12 @@ final class TapIndex implements EngineIndex {
 
   @Override
   public Collection<Place> places() {
-    return desk.state().places();
+    return context.state().places();
   }
 
   @Override
   public Function<Place, PartState> states() {
-    return PartStates.of(desk.state());
+    return PartStates.of(context.state());
   }
 
   @Override
@@ -56,7 +56,7 @@ final class TapIndex implements EngineIndex {
   }
 
   private void told() {
-    desk.navigator().changed();
-    desk.say(taking.words());
+    context.navigator().changed();
+    context.say(taking.words());
   }
 }

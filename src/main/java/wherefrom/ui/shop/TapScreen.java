@@ -8,9 +8,9 @@ import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
@@ -19,7 +19,7 @@ import wherefrom.ui.engine.EnginePages;
 
 /** The drawn engine, on which parts are tapped instead of scanned. */
 public final class TapScreen implements Screen, Scannable {
-  private final Desk desk;
+  private final ScreenContext context;
   private final String title;
   private final Taking taking;
   private final FitText said;
@@ -28,19 +28,19 @@ public final class TapScreen implements Screen, Scannable {
   private EnginePages pages;
   private EngineView engine;
 
-  TapScreen(Desk desk, String title, Taking taking) {
-    this.desk = desk;
+  TapScreen(ScreenContext context, String title, Taking taking) {
+    this.context = context;
     this.title = title;
     this.taking = taking;
     kind = kinds().get(0);
-    pages = new EnginePages(desk, new TapIndex(desk, taking, kind));
+    pages = new EnginePages(context, new TapIndex(context, taking, kind));
     engine = pages.view();
-    said = desk.touch().small("").within(2);
-    view = Panes.column(desk.scale());
+    said = context.touch().small("").within(2);
+    view = Panes.column(context.scale());
   }
 
   private List<PartKind> kinds() {
-    return desk.state().kinds().stream().sorted().toList();
+    return context.state().kinds().stream().sorted().toList();
   }
 
   @Override
@@ -50,25 +50,27 @@ public final class TapScreen implements Screen, Scannable {
 
   private void choose(PartKind chosen) {
     kind = chosen;
-    pages = new EnginePages(desk, new TapIndex(desk, taking, kind));
+    pages = new EnginePages(context, new TapIndex(context, taking, kind));
     engine = pages.view();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   /** The kinds as their shapes, or behind one key where words are large. */
   private Region kindKeys() {
-    if (!desk.touch().isLarge()) {
+    if (!context.touch().isLarge()) {
       return KindKey.row(
-          desk.touch(), desk.state().layout(), kinds(), Optional.of(kind), this::choose);
+          context.touch(), context.state().layout(), kinds(), Optional.of(kind), this::choose);
     }
     List<Choice<PartKind>> choices =
         kinds().stream().map(each -> new Choice<>(each, each.plural(), "")).toList();
-    return desk.touch()
+    return context
+        .touch()
         .key(
             Words.capital(kind.plural()),
             () ->
-                desk.navigator()
-                    .open(() -> new ChoiceScreen<>(desk, title, choices, this::choose)));
+                context
+                    .navigator()
+                    .open(() -> new ChoiceScreen<>(context, title, choices, this::choose)));
   }
 
   @Override

@@ -14,7 +14,7 @@ import wherefrom.parts.Part;
 import wherefrom.text.Words;
 
 /** One visit to the machine shop: what is put on it, and what of it is back. */
-final class VisitModel implements Taker {
+final class VisitModel implements PartReceiver {
 
   /**
    * A row of the visit.
@@ -94,37 +94,37 @@ final class VisitModel implements Taker {
   }
 
   @Override
-  public Came take(PartRecord part) {
+  public ScanOutcome take(PartRecord part) {
     if (checkingIn) {
       return came(shop().backByScan(part.part().item(), ""));
     }
     return wanted.work().isEmpty()
-        ? Came.ask("First say what is wanted.")
+        ? ScanOutcome.ask("First say what is wanted.")
         : came(
             shop().send(number, List.of(part.part().item()), wanted.words(), wanted.kind()),
             part.part().words() + " is on the slip.");
   }
 
-  private static Came came(MachineShop.Answer answer, String done) {
+  private static ScanOutcome came(MachineShop.Answer answer, String done) {
     return answer instanceof MachineShop.Answer.Refused refused
-        ? Came.ask(refused.sentence())
-        : Came.right(done);
+        ? ScanOutcome.ask(refused.sentence())
+        : ScanOutcome.right(done);
   }
 
-  private static Came came(MachineShop.Answer answer) {
+  private static ScanOutcome came(MachineShop.Answer answer) {
     if (answer instanceof MachineShop.Answer.Done wrong && !wrong.good()) {
-      return Came.ask(wrong.sentence());
+      return ScanOutcome.ask(wrong.sentence());
     }
     return answer instanceof MachineShop.Answer.Done done
         ? came(answer, done.sentence())
         : came(answer, "");
   }
 
-  Came add(ShopOrder order) {
+  ScanOutcome add(ShopOrder order) {
     return came(shop().add(number, order));
   }
 
-  Came back(int line, int count, String figure) {
+  ScanOutcome back(int line, int count, String figure) {
     return came(shop().backByCount(number, line, count, figure, ""));
   }
 

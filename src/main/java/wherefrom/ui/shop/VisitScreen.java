@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.job.shop.ShopOrder;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -29,17 +29,17 @@ public final class VisitScreen extends Page implements Scannable {
   private final KeyRow keys;
   private final Foot foot;
 
-  VisitScreen(Desk desk, VisitModel model) {
-    super(desk, "");
+  VisitScreen(ScreenContext context, VisitModel model) {
+    super(context, "");
     this.model = model;
-    taking = new Taking(desk, model);
-    slip = new Slip(desk, model);
+    taking = new Taking(context, model);
+    slip = new Slip(context, model);
     said = touch().small("");
-    rows = Pager.list(desk.touch(), this::row);
+    rows = Pager.list(context.touch(), this::row);
     want = touch().tag("", "", this::want);
-    keys = KeyRow.of(desk);
-    foot = new Foot(desk, want, keys);
-    lay(Panes.column(desk.scale(), said, rows, foot));
+    keys = KeyRow.of(context);
+    foot = new Foot(context, want, keys);
+    lay(Panes.column(context.scale(), said, rows, foot));
   }
 
   @Override
@@ -67,8 +67,8 @@ public final class VisitScreen extends Page implements Scannable {
         new KeyRow.Act("Check in", () -> turn(true)),
         new KeyRow.Act("Tap on the engine", this::tap),
         new KeyRow.Act("Type a code", taking::askCode),
-        new KeyRow.Act("No tag…", () -> WorkAsking.ask(desk, this::add)),
-        new KeyRow.Act("Do not lose…", () -> LineAsking.askSmall(desk, this::add)),
+        new KeyRow.Act("No tag…", () -> WorkAsking.ask(context, this::add)),
+        new KeyRow.Act("Do not lose…", () -> SlipLineAsking.askSmall(context, this::add)),
         new KeyRow.Act("Print the slip…", slip::print),
         new KeyRow.Act("Slip as PDF…", slip::save));
   }
@@ -85,12 +85,12 @@ public final class VisitScreen extends Page implements Scannable {
   private void turn(boolean checkingIn) {
     model.checkIn(checkingIn);
     taking.forget();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void want() {
     WantedAsking.ask(
-        desk,
+        context,
         wanted -> {
           model.want(wanted);
           taking.forget();
@@ -98,16 +98,16 @@ public final class VisitScreen extends Page implements Scannable {
   }
 
   private void tap() {
-    open(() -> new TapScreen(desk, title(), taking));
+    open(() -> new TapScreen(context, title(), taking));
   }
 
   private void add(ShopOrder order) {
-    desk.attempt(() -> desk.say(model.add(order).sentence()));
-    desk.navigator().changed();
+    context.attempt(() -> context.say(model.add(order).sentence()));
+    context.navigator().changed();
   }
 
   private Region row(VisitModel.Row row) {
-    Touch touch = desk.touch();
+    Touch touch = context.touch();
     return model.checkingIn() && row.away() > 0
         ? ListRow.key(touch, row.heading(), row.lines(), () -> back(row))
         : ListRow.plain(touch, row.heading(), row.lines());
@@ -115,15 +115,16 @@ public final class VisitScreen extends Page implements Scannable {
 
   private void back(VisitModel.Row row) {
     if (row.line() == 0) {
-      desk.attempt(() -> desk.say(model.take(desk.state().getPart(row.item())).sentence()));
-      desk.navigator().changed();
+      context.attempt(
+          () -> context.say(model.take(context.state().getPart(row.item())).sentence()));
+      context.navigator().changed();
     } else if (row.away() == 1) {
       measure(row, 1);
     } else {
       open(
           () ->
               NumberEntryScreen.digits(
-                  desk,
+                  context,
                   row.heading(),
                   "How many did you count?",
                   3,
@@ -140,7 +141,7 @@ public final class VisitScreen extends Page implements Scannable {
     open(
         () ->
             NumberEntryScreen.size(
-                desk,
+                context,
                 row.heading(),
                 "Wanted is " + target.get() + ". Measured? Done alone: not measured yet.",
                 9,
@@ -148,7 +149,7 @@ public final class VisitScreen extends Page implements Scannable {
   }
 
   private void counted(VisitModel.Row row, int count, String figure) {
-    desk.attempt(() -> desk.say(model.back(row.line(), count, figure).sentence()));
-    desk.navigator().changed();
+    context.attempt(() -> context.say(model.back(row.line(), count, figure).sentence()));
+    context.navigator().changed();
   }
 }

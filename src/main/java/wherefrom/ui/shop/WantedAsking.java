@@ -7,8 +7,8 @@ import wherefrom.quantity.UnitSystem;
 import wherefrom.rules.consequence.ShopWork;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 
 /** Asks what is wanted, with its figure where the work has one. */
@@ -44,18 +44,18 @@ final class WantedAsking {
     }
   }
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final Consumer<Wanted> done;
   private final String unit;
 
-  private WantedAsking(Desk desk, Consumer<Wanted> done) {
-    this.desk = desk;
+  private WantedAsking(ScreenContext context, Consumer<Wanted> done) {
+    this.context = context;
     this.done = done;
-    this.unit = desk.state().units() == UnitSystem.INCH ? "in" : "mm";
+    this.unit = context.state().units() == UnitSystem.INCH ? "in" : "mm";
   }
 
-  static void ask(Desk desk, Consumer<Wanted> done) {
-    new WantedAsking(desk, done).ask();
+  static void ask(ScreenContext context, Consumer<Wanted> done) {
+    new WantedAsking(context, done).ask();
   }
 
   private void ask() {
@@ -63,16 +63,19 @@ final class WantedAsking {
     for (Work work : Work.values()) {
       choices.add(new Choice<>(work, work.words + (work.sized ? "…" : ""), ""));
     }
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "What is wanted?", choices, this::chosen));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "What is wanted?", choices, this::chosen));
   }
 
   private void chosen(Work work) {
     if (work == Work.OTHER) {
-      desk.navigator()
+      context
+          .navigator()
           .open(
               () ->
                   new TextEntryScreen(
-                      desk, "What is wanted?", "", words -> finish(Wanted.of(words))));
+                      context, "What is wanted?", "", words -> finish(Wanted.of(words))));
     } else if (work.sized) {
       figure(
           work.words,
@@ -88,11 +91,11 @@ final class WantedAsking {
   }
 
   private void figure(String title, String question, Consumer<String> then) {
-    desk.navigator().open(() -> NumberEntryScreen.size(desk, title, question, 9, then));
+    context.navigator().open(() -> NumberEntryScreen.size(context, title, question, 9, then));
   }
 
   private void finish(Wanted wanted) {
     done.accept(wanted);
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

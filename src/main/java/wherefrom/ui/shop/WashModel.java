@@ -9,15 +9,15 @@ import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.shop.Washing;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Whereabouts;
 import wherefrom.text.Words;
 
 /** Washing: parts go into a numbered basket by scan, and come back by scan or by count. */
-final class WashModel implements Taker {
+final class WashModel implements PartReceiver {
 
   /** A basket, with what is in it in words. */
   record Row(int number, String heading, String contents) {}
@@ -45,9 +45,9 @@ final class WashModel implements Taker {
   }
 
   @Override
-  public Came basket(int number) {
+  public ScanOutcome basket(int number) {
     choose(number);
-    return Came.right("This is basket " + number + ".");
+    return ScanOutcome.right("This is basket " + number + ".");
   }
 
   @Override
@@ -56,20 +56,21 @@ final class WashModel implements Taker {
   }
 
   @Override
-  public Came take(PartRecord part) {
+  public ScanOutcome take(PartRecord part) {
     Handling handling = new Handling(job);
     int item = part.part().item();
     boolean back = part.where() == Whereabouts.WASHING;
-    Handled done = back ? handling.backFromWashing(item) : handling.offForWashing(item, basket);
-    if (done instanceof Handled.Refused refused) {
-      return Came.ask(refused.sentence());
+    HandlingOutcome done =
+        back ? handling.backFromWashing(item) : handling.offForWashing(item, basket);
+    if (done instanceof HandlingOutcome.Refused refused) {
+      return ScanOutcome.ask(refused.sentence());
     }
     if (back) {
-      return Came.right(part.part().words() + " is back: put its tag on again.");
+      return ScanOutcome.right(part.part().words() + " is back: put its tag on again.");
     }
     boolean unlooked =
         job.state().isInspecting() && job.state().bench().worst(item).look() == Look.NOT_LOOKED;
-    return Came.right(
+    return ScanOutcome.right(
         part.part().words()
             + " is in basket "
             + basket

@@ -9,12 +9,12 @@ import wherefrom.job.Caution;
 import wherefrom.job.shop.Washing;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -32,23 +32,23 @@ public final class WashScreen extends Page implements Scannable {
   private final TagKey basket;
   private final Pager<Region> rows;
 
-  WashScreen(Desk desk, WashModel model) {
-    super(desk, "Washing");
+  WashScreen(ScreenContext context, WashModel model) {
+    super(context, "Washing");
     this.model = model;
-    Touch touch = desk.touch();
-    taking = new Taking(desk, model);
+    Touch touch = context.touch();
+    taking = new Taking(context, model);
     said = touch.small("");
     basket = touch.tag("", "", this::chooseBasket);
     rows = Pager.list(touch, row -> row);
     KeyRow others =
         KeyRow.of(
-            desk,
+            context,
             new KeyRow.Act("Tap on the engine", this::tap),
             new KeyRow.Act("Type a code", taking::askCode),
             new KeyRow.Act("Count it back", this::count),
             new KeyRow.Act("Cautions", this::cautions));
-    Foot keys = new Foot(desk, basket, others);
-    lay(Panes.column(desk.scale(), said, rows, keys));
+    Foot keys = new Foot(context, basket, others);
+    lay(Panes.column(context.scale(), said, rows, keys));
   }
 
   @Override
@@ -60,7 +60,7 @@ public final class WashScreen extends Page implements Scannable {
     if (lines.isEmpty()) {
       lines.add(
           ListRow.told(
-              desk.touch(),
+              context.touch(),
               "No part is off for washing",
               "Take paper, plastic and string off first. Hang the tag on its hook."));
     }
@@ -74,13 +74,13 @@ public final class WashScreen extends Page implements Scannable {
 
   private Region row(WashModel.Row row) {
     return ListRow.key(
-        desk.touch(), row.heading(), List.of(row.contents()), () -> choose(row.number()));
+        context.touch(), row.heading(), List.of(row.contents()), () -> choose(row.number()));
   }
 
   private void choose(int number) {
     model.choose(number);
     taking.forget();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void chooseBasket() {
@@ -91,7 +91,7 @@ public final class WashScreen extends Page implements Scannable {
     open(
         () ->
             NumberEntryScreen.digits(
-                desk,
+                context,
                 "Basket " + model.basket(),
                 question,
                 3,
@@ -105,17 +105,17 @@ public final class WashScreen extends Page implements Scannable {
   }
 
   private void counted(int pieces, Optional<Boolean> tagsStayedOn) {
-    desk.attempt(
+    context.attempt(
         () -> {
           Washing.Answer answer = model.count(pieces, tagsStayedOn);
           if (answer instanceof Washing.Answer.Asked) {
             askTags(pieces);
           } else {
-            desk.say(answer.sentence());
+            context.say(answer.sentence());
           }
         });
     taking.forget();
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   /** A count alone does not tell parts of a kind apart. */
@@ -127,17 +127,17 @@ public final class WashScreen extends Page implements Scannable {
     open(
         () ->
             new ChoiceScreen<>(
-                desk,
+                context,
                 "Did the tags stay on in the wash?",
                 choices,
                 stayed -> counted(pieces, Optional.of(stayed))));
   }
 
   private void tap() {
-    open(() -> new TapScreen(desk, title(), taking));
+    open(() -> new TapScreen(context, title(), taking));
   }
 
   private void cautions() {
-    open(() -> new CautionScreen(desk, Caution.atWashing()));
+    open(() -> new CautionScreen(context, Caution.atWashing()));
   }
 }

@@ -12,45 +12,46 @@ import wherefrom.rules.consequence.ShopWork;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.ScreenContext;
 
 /** Asks for work on what carries no tag: its kind first, then where, then its size. */
 final class WorkAsking {
-  private final Desk desk;
+  private final ScreenContext context;
   private final Consumer<ShopOrder> done;
   private final String unit;
 
-  private WorkAsking(Desk desk, Consumer<ShopOrder> done) {
-    this.desk = desk;
+  private WorkAsking(ScreenContext context, Consumer<ShopOrder> done) {
+    this.context = context;
     this.done = done;
-    unit = desk.state().units() == UnitSystem.INCH ? "in" : "mm";
+    unit = context.state().units() == UnitSystem.INCH ? "in" : "mm";
   }
 
   /** Any other work, or such without a thing of its own, is asked for in words. */
-  static void ask(Desk desk, Consumer<ShopOrder> done) {
+  static void ask(ScreenContext context, Consumer<ShopOrder> done) {
     List<Choice<ShopWork>> choices =
         Arrays.stream(ShopWork.values())
             .map(work -> new Choice<>(work, Words.capital(work.words()), ""))
             .toList();
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     "Which work?",
                     choices,
                     work -> {
                       if (work.usualThing().isEmpty()) {
-                        LineAsking.ask(desk, work, done);
+                        SlipLineAsking.ask(context, work, done);
                       } else {
-                        new WorkAsking(desk, done).where(work);
+                        new WorkAsking(context, done).where(work);
                       }
                     }));
   }
 
   private void where(ShopWork work) {
-    Layout layout = desk.state().layout();
+    Layout layout = context.state().layout();
     List<String> known = work.listWhere(layout);
     if (known.size() == 1) {
       size(work, List.of(), 1);
@@ -62,11 +63,12 @@ final class WorkAsking {
       String words = Spots.find(place).map(spot -> spot.words()).orElse(place);
       choices.add(new Choice<>(List.of(place), Words.capital(words), ""));
     }
-    desk.navigator()
+    context
+        .navigator()
         .open(
             () ->
                 new ChoiceScreen<>(
-                    desk,
+                    context,
                     Words.capital(work.words()) + ": where?",
                     choices,
                     where -> size(work, where, work.countPieces(where))));
@@ -101,7 +103,7 @@ final class WorkAsking {
   }
 
   private void figure(String title, String question, Consumer<String> then) {
-    desk.navigator().open(() -> NumberEntryScreen.size(desk, title, question, 9, then));
+    context.navigator().open(() -> NumberEntryScreen.size(context, title, question, 9, then));
   }
 
   private void finish(ShopWork work, List<String> where, int pieces, String size, String within) {

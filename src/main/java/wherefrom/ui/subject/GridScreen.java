@@ -2,8 +2,8 @@ package wherefrom.ui.subject;
 
 import java.util.List;
 import java.util.function.Supplier;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 
 /** Keys that lead on, asked for anew each time the screen comes up. */
@@ -16,14 +16,14 @@ public final class GridScreen extends Page {
   /**
    * @param none what is said where there is nothing to choose
    */
-  public GridScreen(Desk desk, String title, String none, Supplier<List<Cell>> cells) {
-    super(desk, title);
+  public GridScreen(ScreenContext context, String title, String none, Supplier<List<Cell>> cells) {
+    super(context, title);
     this.cells = cells;
     grid = new CellGrid(touch(), COLUMNS);
     lay(
         cells.get().isEmpty()
-            ? Panes.column(desk.scale(), touch().text(none))
-            : Panes.column(desk.scale(), grid.view()));
+            ? Panes.column(context.scale(), touch().text(none))
+            : Panes.column(context.scale(), grid.view()));
   }
 
   @Override

@@ -4,7 +4,7 @@ import javafx.scene.layout.Region;
 import wherefrom.drawing.Look;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.KindShape;
 import wherefrom.ui.drawn.PartShape;
 
@@ -15,16 +15,16 @@ public final class Pictures {
   private Pictures() {}
 
   /** A kind of part as it is on the job's engine. */
-  public static Region of(Desk desk, PartKind kind) {
-    return new KindShape(desk.scale(), desk.state().layout(), kind, side(desk), Look.IN);
+  public static Region of(ScreenContext context, PartKind kind) {
+    return new KindShape(context.scale(), context.state().layout(), kind, side(context), Look.IN);
   }
 
   /** The part of a place as it lies there. */
-  public static Region of(Desk desk, Place place) {
-    return new PartShape(desk.scale(), desk.state().layout(), place, side(desk), Look.IN);
+  public static Region of(ScreenContext context, Place place) {
+    return new PartShape(context.scale(), context.state().layout(), place, side(context), Look.IN);
   }
 
-  private static double side(Desk desk) {
-    return desk.scale().px(SIDE_MM);
+  private static double side(ScreenContext context) {
+    return context.scale().px(SIDE_MM);
   }
 }

@@ -21,12 +21,12 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.engine.EngineIndex;
 
 /** All parts of a kind, or every place of a feature, found on the drawn engine. */
 public final class SubjectIndex implements EngineIndex {
-  private final Desk desk;
+  private final ScreenContext context;
   private final String title;
   private final PartKind kind;
   private final boolean parts;
@@ -35,13 +35,13 @@ public final class SubjectIndex implements EngineIndex {
   private final Consumer<Subject> opened;
 
   private SubjectIndex(
-      Desk desk,
+      ScreenContext context,
       String title,
       PartKind kind,
       boolean parts,
       Function<Subject, PartState> state,
       Consumer<Subject> opened) {
-    this.desk = desk;
+    this.context = context;
     this.title = title;
     this.kind = kind;
     this.parts = parts;
@@ -58,17 +58,17 @@ public final class SubjectIndex implements EngineIndex {
    * @return empty where the drawing has no place for them: banks, and what there is one of
    */
   public static Optional<SubjectIndex> of(
-      Desk desk,
+      ScreenContext context,
       String title,
       List<Subject> all,
       Function<Subject, PartState> state,
       Consumer<Subject> opened) {
-    EngineJob job = desk.state();
+    EngineJob job = context.state();
     Optional<Place> first = all.stream().findFirst().flatMap(one -> place(job, one));
     return first.map(
         one -> {
           boolean parts = all.get(0) instanceof Subject.APart;
-          SubjectIndex index = new SubjectIndex(desk, title, one.kind(), parts, state, opened);
+          SubjectIndex index = new SubjectIndex(context, title, one.kind(), parts, state, opened);
           all.forEach(subject -> index.add(job, subject));
           return index;
         });
@@ -158,13 +158,15 @@ public final class SubjectIndex implements EngineIndex {
     }
     List<Choice<Subject>> choices =
         all.stream()
-            .map(one -> new Choice<>(one, Named.title(desk.state(), one), state.apply(one).words()))
+            .map(
+                one ->
+                    new Choice<>(one, Named.title(context.state(), one), state.apply(one).words()))
             .toList();
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, title, choices, opened));
+    context.navigator().open(() -> new ChoiceScreen<>(context, title, choices, opened));
   }
 
   @Override
   public void scan(String text) {
-    Tagged.find(desk, text).ifPresent(opened);
+    Tagged.find(context, text).ifPresent(opened);
   }
 }

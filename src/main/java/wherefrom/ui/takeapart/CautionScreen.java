@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 
@@ -17,15 +17,15 @@ public final class CautionScreen implements Screen {
 
   private final Pager<Region> rows;
 
-  public CautionScreen(Desk desk, List<Caution> cautions) {
-    rows = Pager.list(desk.touch(), row -> row);
+  public CautionScreen(ScreenContext context, List<Caution> cautions) {
+    rows = Pager.list(context.touch(), row -> row);
     List<Region> lines = new ArrayList<>();
     cautions.forEach(
         caution ->
             lines.add(
                 ListRow.plain(
-                    desk.touch(), caution.sentence(), List.of("Source: " + caution.source()))));
-    lines.add(ListRow.plain(desk.touch(), "Before all", List.of(FIRST)));
+                    context.touch(), caution.sentence(), List.of("Source: " + caution.source()))));
+    lines.add(ListRow.plain(context.touch(), "Before all", List.of(FIRST)));
     rows.setItems(lines);
   }
 

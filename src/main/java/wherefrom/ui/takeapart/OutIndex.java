@@ -9,13 +9,13 @@ import wherefrom.drawing.PartState;
 import wherefrom.job.EngineJob;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
 
 /** The engine that is taken apart: a tap on a part says that it is out. */
 final class OutIndex implements EngineIndex {
-  private final Desk desk;
+  private final ScreenContext context;
   private final TakeApartModel model;
   private final Consumer<Place> tapped;
   private final Consumer<String> scanned;
@@ -24,15 +24,19 @@ final class OutIndex implements EngineIndex {
    * @param tapped told which place was tapped
    * @param scanned told of a code that was scanned on one of the pages
    */
-  OutIndex(Desk desk, TakeApartModel model, Consumer<Place> tapped, Consumer<String> scanned) {
-    this.desk = desk;
+  OutIndex(
+      ScreenContext context,
+      TakeApartModel model,
+      Consumer<Place> tapped,
+      Consumer<String> scanned) {
+    this.context = context;
     this.model = model;
     this.tapped = tapped;
     this.scanned = scanned;
   }
 
   private EngineJob job() {
-    return desk.state();
+    return context.state();
   }
 
   @Override

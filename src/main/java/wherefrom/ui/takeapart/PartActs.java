@@ -12,8 +12,8 @@ import wherefrom.parts.Part;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.photos.PhotoTaking;
@@ -22,15 +22,15 @@ import wherefrom.ui.tray.TrayTaking;
 
 /** What the keys of taking apart do with the part that is shown, and besides. */
 final class PartActs {
-  private final Desk desk;
+  private final ScreenContext context;
   private final TakeApartModel model;
   private final PartRemarks remarks;
   private final Consumer<Optional<Cue>> answered;
 
-  PartActs(Desk desk, TakeApartModel model, Consumer<Optional<Cue>> answered) {
-    this.desk = desk;
+  PartActs(ScreenContext context, TakeApartModel model, Consumer<Optional<Cue>> answered) {
+    this.context = context;
     this.model = model;
-    this.remarks = new PartRemarks(desk.getJob());
+    this.remarks = new PartRemarks(context.getJob());
     this.answered = answered;
   }
 
@@ -39,33 +39,34 @@ final class PartActs {
     model
         .subject()
         .ifPresentOrElse(
-            deed, () -> desk.say("Every part is out. Scan the part that you mean first."));
+            deed, () -> context.say("Every part is out. Scan the part that you mean first."));
   }
 
   private void told(Supplier<String> deed) {
-    desk.attempt(
+    context.attempt(
         () -> {
           String said = deed.get();
-          desk.navigator().changed();
-          desk.say(said);
+          context.navigator().changed();
+          context.say(said);
         });
   }
 
   void note() {
     onPart(
         part ->
-            desk.navigator()
+            context
+                .navigator()
                 .open(
                     () ->
                         new TextEntryScreen(
-                            desk,
+                            context,
                             "Note: " + model.name(part).words(),
                             "",
                             text -> told(() -> remarks.note(part, text)))));
   }
 
   void photo() {
-    onPart(part -> PhotoTaking.ask(desk, part));
+    onPart(part -> PhotoTaking.ask(context, part));
   }
 
   /** By which of its quick tests the part is suspect. */
@@ -76,11 +77,12 @@ final class PartActs {
               remarks.checks(part).stream()
                   .map(check -> new Choice<>(check, check.title(), ""))
                   .toList();
-          desk.navigator()
+          context
+              .navigator()
               .open(
                   () ->
                       new ChoiceScreen<>(
-                          desk,
+                          context,
                           "Suspect: " + model.name(part).words(),
                           choices,
                           check -> told(() -> remarks.suspect(part, check))));
@@ -89,19 +91,19 @@ final class PartActs {
 
   void typeCode() {
     TypedCode.ask(
-        desk,
+        context,
         "The six digits on the tag.",
-        digits -> desk.attempt(() -> answered.accept(model.scan(digits))));
+        digits -> context.attempt(() -> answered.accept(model.scan(digits))));
   }
 
   void sources() {
-    desk.navigator().open(() -> new CautionScreen(desk, model.cautions()));
+    context.navigator().open(() -> new CautionScreen(context, model.cautions()));
   }
 
   /** What has no key of its own. */
   void more() {
     List<Choice<Runnable>> more = new ArrayList<>();
-    if (desk.touch().isLarge()) {
+    if (context.touch().isLarge()) {
       more.add(new Choice<>(this::photo, "Photo", "of the part that is shown"));
       more.add(new Choice<>(this::typeCode, "Type code", "the six digits on the tag"));
       more.add(new Choice<>(this::sources, "Care!", "what can hurt at this step"));
@@ -109,10 +111,10 @@ final class PartActs {
     more.add(new Choice<>(this::later, "Later", "the next part waits, another is shown"));
     more.add(
         new Choice<>(
-            () -> TrayTaking.ask(desk, TrayPurpose.OUT), "Several in one photo", "all are out"));
+            () -> TrayTaking.ask(context, TrayPurpose.OUT), "Several in one photo", "all are out"));
     more.add(new Choice<>(this::pieces, "Pieces", "how many hang on its wire"));
-    more.add(new Choice<>(this::order, "Order", "now " + desk.settings().outOrder().words()));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, "More", more, Runnable::run));
+    more.add(new Choice<>(this::order, "Order", "now " + context.settings().outOrder().words()));
+    context.navigator().open(() -> new ChoiceScreen<>(context, "More", more, Runnable::run));
   }
 
   private void later() {
@@ -122,11 +124,12 @@ final class PartActs {
   private void pieces() {
     onPart(
         part ->
-            desk.navigator()
+            context
+                .navigator()
                 .open(
                     () ->
                         NumberEntryScreen.digits(
-                            desk,
+                            context,
                             "Pieces: " + model.name(part).words(),
                             "How many pieces hang on its wire, under one tag?",
                             2,
@@ -138,8 +141,9 @@ final class PartActs {
         List.of(OutOrder.values()).stream()
             .map(order -> new Choice<>(order, order.words(), told(order)))
             .toList();
-    desk.navigator()
-        .open(() -> new ChoiceScreen<>(desk, "What comes out next?", orders, this::ordered));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "What comes out next?", orders, this::ordered));
   }
 
   private static String told(OutOrder order) {
@@ -151,7 +155,7 @@ final class PartActs {
   }
 
   private void ordered(OutOrder order) {
-    desk.change(desk.settings().withOutOrder(order));
+    context.change(context.settings().withOutOrder(order));
     answered.accept(Optional.empty());
   }
 }

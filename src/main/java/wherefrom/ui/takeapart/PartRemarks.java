@@ -6,8 +6,8 @@ import wherefrom.inspection.Check;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.OpenJob;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.parts.Part;
@@ -40,8 +40,10 @@ final class PartRemarks {
         count + " pieces: " + name(part) + ".");
   }
 
-  private static String said(Part part, IntFunction<Handled> deed, String done) {
-    return deed.apply(part.item()) instanceof Handled.Refused refused ? refused.sentence() : done;
+  private static String said(Part part, IntFunction<HandlingOutcome> deed, String done) {
+    return deed.apply(part.item()) instanceof HandlingOutcome.Refused refused
+        ? refused.sentence()
+        : done;
   }
 
   /** The quick tests that a part can be found suspect by, in the order of doing them. */

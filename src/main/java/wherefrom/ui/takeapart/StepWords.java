@@ -10,7 +10,7 @@ import wherefrom.job.PartRecord;
 import wherefrom.parts.Part;
 import wherefrom.parts.Places;
 import wherefrom.rules.Cue;
-import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /** What to mind before a part comes out. */
 final class StepWords {
@@ -54,8 +54,8 @@ final class StepWords {
   }
 
   /** A question that stands over all else. */
-  static Answer ask(String line, String small) {
-    return new Answer(
+  static ScreenAnswer ask(String line, String small) {
+    return new ScreenAnswer(
         Optional.of(Cue.ASK), "Not the next", List.of(line), small, Optional.empty(), Set.of());
   }
 }

@@ -14,7 +14,7 @@ import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.PartOut;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.job.takeapart.NextOut;
@@ -27,7 +27,7 @@ import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
-import wherefrom.ui.controls.Answer;
+import wherefrom.ui.controls.ScreenAnswer;
 
 /** What the screen for taking apart shows and does. */
 final class TakeApartModel {
@@ -50,7 +50,7 @@ final class TakeApartModel {
   private final Set<Integer> later = new HashSet<>();
   private Optional<Integer> out = Optional.empty();
   private Optional<Doubt> doubt = Optional.empty();
-  private Optional<Answer> answer = Optional.empty();
+  private Optional<ScreenAnswer> answer = Optional.empty();
   private String said = "";
 
   /**
@@ -82,7 +82,7 @@ final class TakeApartModel {
   }
 
   /** What takes the place of all else: a question, a verdict; empty in the run of the work. */
-  Optional<Answer> answer() {
+  Optional<ScreenAnswer> answer() {
     return answer;
   }
 
@@ -127,8 +127,8 @@ final class TakeApartModel {
 
   /** Takes a scanned or typed code and says what to sound. */
   Optional<Cue> scan(String code) {
-    Found found = new TagBook(state(), names).find(code);
-    return found instanceof Found.AnAction action ? act(action.action()) : out(code);
+    CodeLookup found = new TagBook(state(), names).find(code);
+    return found instanceof CodeLookup.AnAction action ? act(action.action()) : out(code);
   }
 
   /** The next part is out. */
@@ -156,7 +156,7 @@ final class TakeApartModel {
     doubt = Optional.of(new Doubt(part, over));
     String name = name(part.part()).words();
     String next = next().map(record -> name(record.part()).words()).orElse("");
-    Answer asked =
+    ScreenAnswer asked =
         over.isEmpty()
             ? StepWords.ask(name + " is out?", "Next would be " + next + ".")
             : StepWords.ask(
@@ -195,7 +195,7 @@ final class TakeApartModel {
     try {
       return deed.get();
     } catch (LogbookException e) {
-      Answer failed = Answer.notKept(String.valueOf(e.getMessage()));
+      ScreenAnswer failed = ScreenAnswer.notKept(String.valueOf(e.getMessage()));
       answer = Optional.of(failed);
       return failed.cue();
     }
@@ -230,7 +230,7 @@ final class TakeApartModel {
     out = Optional.empty();
     answer =
         Optional.of(
-            new Answer(
+            new ScreenAnswer(
                 Optional.of(verdict.cue()),
                 verdict.word(),
                 List.of(),
@@ -293,7 +293,7 @@ final class TakeApartModel {
    */
   Optional<Cue> ask(String hint) {
     dismiss();
-    answer = hint.isEmpty() ? Optional.empty() : Optional.of(Answer.notRead(hint, ""));
-    return answer.flatMap(Answer::cue);
+    answer = hint.isEmpty() ? Optional.empty() : Optional.of(ScreenAnswer.notRead(hint, ""));
+    return answer.flatMap(ScreenAnswer::cue);
   }
 }

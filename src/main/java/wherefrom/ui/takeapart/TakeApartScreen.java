@@ -11,13 +11,13 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Watching;
-import wherefrom.ui.controls.Answer;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.ScreenAnswer;
 import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.controls.Tiles;
@@ -35,7 +35,7 @@ public final class TakeApartScreen implements Screen, Watching {
   private static final double SHAPE_MM = 30;
   private static final double SMALL_SHAPE_MM = 22;
 
-  private final Desk desk;
+  private final ScreenContext context;
   private final TakeApartModel model;
   private final PartActs acts;
   private final AnswerCard card;
@@ -48,13 +48,15 @@ public final class TakeApartScreen implements Screen, Watching {
   private final StackPane view = Panes.grow(new StackPane());
   private Optional<Ticker.Ticking> standing = Optional.empty();
 
-  public TakeApartScreen(Desk desk) {
-    this.desk = desk;
-    Touch touch = desk.touch();
-    model = new TakeApartModel(desk.getJob(), desk.shelf(), () -> desk.settings().outOrder());
-    acts = new PartActs(desk, model, this::answer);
+  public TakeApartScreen(ScreenContext context) {
+    this.context = context;
+    Touch touch = context.touch();
+    model =
+        new TakeApartModel(context.getJob(), context.shelf(), () -> context.settings().outOrder());
+    acts = new PartActs(context, model, this::answer);
     card = new AnswerCard(touch);
-    pages = new EnginePages(desk, new OutIndex(desk, model, this::tapped, this::scannedOnPage));
+    pages =
+        new EnginePages(context, new OutIndex(context, model, this::tapped, this::scannedOnPage));
     engine = pages.view();
     tag = touch.tag("It is out", "or scan its tag", this::press);
     next = new NextView(touch, tag, engine, keys(touch));
@@ -87,7 +89,7 @@ public final class TakeApartScreen implements Screen, Watching {
       keys.add(touch.key("Care!", acts::sources));
     }
     keys.add(touch.key("More", acts::more));
-    return Tiles.row(desk.scale(), keys.toArray(TouchKey[]::new));
+    return Tiles.row(context.scale(), keys.toArray(TouchKey[]::new));
   }
 
   @Override
@@ -112,7 +114,7 @@ public final class TakeApartScreen implements Screen, Watching {
 
   @Override
   public void hidden() {
-    desk.sounds().hush();
+    context.sounds().hush();
     standing.ifPresent(Ticker.Ticking::end);
   }
 
@@ -128,33 +130,33 @@ public final class TakeApartScreen implements Screen, Watching {
 
   @Override
   public void ask(String hint) {
-    model.ask(hint).ifPresent(desk.sounds()::play);
+    model.ask(hint).ifPresent(context.sounds()::play);
     draw();
   }
 
   @Override
-  public void undo(Desk over) {
-    desk.attempt(() -> answer(model.act(Action.UNDO)));
+  public void undo(ScreenContext over) {
+    context.attempt(() -> answer(model.act(Action.UNDO)));
   }
 
   /** From whatever page of the engine. */
   private void tapped(Place place) {
-    desk.navigator().backTo(this);
-    desk.attempt(() -> answer(model.tap(place)));
+    context.navigator().backTo(this);
+    context.attempt(() -> answer(model.tap(place)));
   }
 
   private void scannedOnPage(String text) {
-    desk.navigator().backTo(this);
+    context.navigator().backTo(this);
     scan(text);
   }
 
   private void answer(Optional<Cue> cue) {
-    desk.sounds().hush();
-    cue.ifPresent(desk.sounds()::play);
-    desk.navigator().changed();
+    context.sounds().hush();
+    cue.ifPresent(context.sounds()::play);
+    context.navigator().changed();
     String said = model.takeSaid();
     if (!said.isEmpty()) {
-      desk.say(said);
+      context.say(said);
     }
   }
 
@@ -177,7 +179,7 @@ public final class TakeApartScreen implements Screen, Watching {
   private void say(Optional<PartRecord> coming) {
     if (coming.isEmpty()) {
       tag.setWords("All are out", "go on: inspect");
-    } else if (NextView.isNamedOnTag(desk.touch())) {
+    } else if (NextView.isNamedOnTag(context.touch())) {
       tag.setWords(model.name(coming.get().part()).words(), "is out, or scan it");
     } else {
       tag.setWords("It is out", "or scan its tag");
@@ -189,7 +191,7 @@ public final class TakeApartScreen implements Screen, Watching {
     if (model.next().isPresent()) {
       answer(model.nextIsOut());
     } else {
-      desk.navigator().show(ScreenId.BETWEEN);
+      context.navigator().show(ScreenId.BETWEEN);
     }
   }
 
@@ -216,7 +218,7 @@ public final class TakeApartScreen implements Screen, Watching {
       Part part = coming.get().part();
       next.show(
           model.name(part),
-          StepWords.mark(desk.state().layout(), part),
+          StepWords.mark(context.state().layout(), part),
           StepWords.way(part),
           shape(part, SHAPE_MM));
     }
@@ -225,21 +227,21 @@ public final class TakeApartScreen implements Screen, Watching {
 
   private Region shape(Part part, double mm) {
     return new PartShape(
-        desk.scale(), desk.state().layout(), part.home(), desk.scale().px(mm), Look.HERE);
+        context.scale(), context.state().layout(), part.home(), context.scale().px(mm), Look.HERE);
   }
 
   /** A question or a verdict over all: what to answer it with. */
-  private Region asked(Answer answer) {
+  private Region asked(ScreenAnswer answer) {
     card.show(answer);
-    Touch touch = desk.touch();
+    Touch touch = context.touch();
     TouchKey away = touch.key(model.doubt().isPresent() ? "No: wrong place" : "Go on", this::away);
     if (model.doubt().isEmpty()) {
-      return Panes.column(desk.scale(), card, away);
+      return Panes.column(context.scale(), card, away);
     }
     boolean several = !model.doubt().get().over().isEmpty();
     TouchKey yes =
         touch.key(several ? "Yes: all are out" : "Yes: it is out", () -> answer(model.confirm()));
-    return Panes.column(desk.scale(), card, Tiles.row(desk.scale(), away, yes));
+    return Panes.column(context.scale(), card, Tiles.row(context.scale(), away, yes));
   }
 
   private void away() {

@@ -5,14 +5,14 @@ import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.engine.ValveSide;
 import wherefrom.engine.ValveSpot;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -25,17 +25,17 @@ public final class CylinderScreen extends Page {
   private final TimingBook book;
   private final Pager<Region> rows;
 
-  CylinderScreen(Desk desk, int cylinder) {
-    super(desk, "");
+  CylinderScreen(ScreenContext context, int cylinder) {
+    super(context, "");
     this.cylinder = cylinder;
-    book = new TimingBook(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
+    book = new TimingBook(context.getJob());
+    rows = Pager.list(context.touch(), row -> row);
     lay(
         Panes.column(
-            desk.scale(),
+            context.scale(),
             rows,
             KeyRow.of(
-                desk,
+                context,
                 lobe("Intake readings", ValveSide.INTAKE),
                 lobe("Exhaust readings", ValveSide.EXHAUST),
                 new KeyRow.Act("Card from", this::source))));
@@ -43,34 +43,34 @@ public final class CylinderScreen extends Page {
 
   private KeyRow.Act lobe(String words, ValveSide side) {
     return new KeyRow.Act(
-        words, () -> open(() -> new LobeScreen(desk, new ValveSpot(cylinder, side))));
+        words, () -> open(() -> new LobeScreen(context, new ValveSpot(cylinder, side))));
   }
 
   private void source() {
     open(
         () ->
             new TextEntryScreen(
-                desk,
+                context,
                 "Cam card: where its figures come from",
                 book.cardSource(),
                 words -> keep(() -> book.cardSource(words))));
   }
 
-  private void keep(java.util.function.Supplier<Kept> deed) {
-    desk.attempt(
+  private void keep(java.util.function.Supplier<FigureOutcome> deed) {
+    context.attempt(
         () -> {
-          if (deed.get() instanceof Kept.Refused refused) {
-            desk.say(refused.sentence());
+          if (deed.get() instanceof FigureOutcome.Refused refused) {
+            context.say(refused.sentence());
           }
         });
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void card(Comparison each) {
     open(
         () ->
             NumberEntryScreen.signed(
-                desk,
+                context,
                 "Card: " + each.value().words(),
                 "In degrees, as on the card. Events: after top dead center, minus before it."
                     + " After bottom dead center add 180.",
@@ -87,14 +87,14 @@ public final class CylinderScreen extends Page {
     TimingCheck check = new TimingCheck(book);
     List<Region> lines = new ArrayList<>();
     for (String open : check.open(cylinder)) {
-      lines.add(ListRow.told(desk.touch(), "Still open", open));
+      lines.add(ListRow.told(context.touch(), "Still open", open));
     }
     for (Comparison each : check.compare(cylinder)) {
       String heading = Words.capital(each.value().words());
       String beside = each.card().isPresent() ? "Card: " + each.cardWords() + ". " : "";
       lines.add(
           ListRow.key(
-              desk.touch(),
+              context.touch(),
               heading + ": " + each.foundWords(),
               List.of(beside + each.verdict()),
               () -> card(each)));
@@ -102,7 +102,7 @@ public final class CylinderScreen extends Page {
     String source = book.cardSource().isEmpty() ? "not said yet" : book.cardSource();
     lines.add(
         ListRow.plain(
-            desk.touch(),
+            context.touch(),
             "Card from: " + source,
             List.of(
                 "At "

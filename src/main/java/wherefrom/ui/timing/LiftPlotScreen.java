@@ -5,8 +5,8 @@ import javafx.scene.layout.VBox;
 import wherefrom.engine.ValveSpot;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.numbers.ChartView;
 
@@ -15,10 +15,10 @@ public final class LiftPlotScreen extends Page {
   private final ValveSpot lobe;
   private final VBox view;
 
-  LiftPlotScreen(Desk desk, ValveSpot lobe) {
-    super(desk, "");
+  LiftPlotScreen(ScreenContext context, ValveSpot lobe) {
+    super(context, "");
     this.lobe = lobe;
-    view = Panes.column(desk.scale());
+    view = Panes.column(context.scale());
     lay(view);
   }
 
@@ -29,11 +29,11 @@ public final class LiftPlotScreen extends Page {
 
   @Override
   protected void refresh() {
-    TimingCheck check = new TimingCheck(new TimingBook(desk.getJob()));
+    TimingCheck check = new TimingCheck(new TimingBook(context.getJob()));
     Node drawn =
         check
             .plot(lobe)
-            .<Node>map(chart -> Panes.grow(new ChartView(desk.touch(), chart)))
+            .<Node>map(chart -> Panes.grow(new ChartView(context.touch(), chart)))
             .orElseGet(() -> Panes.grow(touch().text("Take two readings at least.")));
     view.getChildren().setAll(drawn);
     if (!touch().isLarge()) {

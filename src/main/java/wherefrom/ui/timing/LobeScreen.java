@@ -3,7 +3,7 @@ package wherefrom.ui.timing;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.engine.ValveSpot;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.timing.LiftReading;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
@@ -11,11 +11,11 @@ import wherefrom.quantity.Dimension;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -32,27 +32,27 @@ public final class LobeScreen extends Page {
   private final Pager<LiftReading> rows;
   private final FitText words;
 
-  LobeScreen(Desk desk, ValveSpot lobe) {
-    super(desk, "");
+  LobeScreen(ScreenContext context, ValveSpot lobe) {
+    super(context, "");
     this.lobe = lobe;
-    book = new TimingBook(desk.getJob());
+    book = new TimingBook(context.getJob());
     model = new ReadingModel(book, lobe);
-    rows = Pager.list(desk.touch(), this::row);
+    rows = Pager.list(context.touch(), this::row);
     words = touch().small("");
     lay(
         Panes.column(
-            desk.scale(),
+            context.scale(),
             words,
             rows,
             new Foot(
-                desk,
+                context,
                 touch().tag("Add a reading", "", this::add),
-                KeyRow.of(desk, new KeyRow.Act("Plot", this::plot)))));
+                KeyRow.of(context, new KeyRow.Act("Plot", this::plot)))));
   }
 
   private Region row(LiftReading reading) {
     return ListRow.key(
-        desk.touch(),
+        context.touch(),
         reading.degrees().text() + "   lift " + reading.lift().text(),
         List.of(),
         () -> choose(reading));
@@ -63,7 +63,7 @@ public final class LobeScreen extends Page {
         List.of(
             new Choice<>(() -> correct(reading), "Correct the lift", ""),
             new Choice<>(() -> remove(reading), "Take it out", "UNDO brings it back"));
-    open(() -> new ChoiceScreen<>(desk, reading.degrees().text(), ways, Runnable::run));
+    open(() -> new ChoiceScreen<>(context, reading.degrees().text(), ways, Runnable::run));
   }
 
   private void correct(LiftReading reading) {
@@ -72,19 +72,19 @@ public final class LobeScreen extends Page {
   }
 
   private void remove(LiftReading reading) {
-    desk.attempt(() -> said(book.remove(lobe, reading.degrees().text())));
-    desk.navigator().changed();
+    context.attempt(() -> said(book.remove(lobe, reading.degrees().text())));
+    context.navigator().changed();
   }
 
-  private void said(Kept kept) {
-    if (kept instanceof Kept.Refused refused) {
-      desk.say(refused.sentence());
+  private void said(FigureOutcome kept) {
+    if (kept instanceof FigureOutcome.Refused refused) {
+      context.say(refused.sentence());
     }
   }
 
   private void add() {
     model.forget();
-    open(() -> NumberEntryScreen.signed(desk, title() + ": wheel", ANGLE, this::angle));
+    open(() -> NumberEntryScreen.signed(context, title() + ": wheel", ANGLE, this::angle));
   }
 
   private void angle(String typed) {
@@ -92,34 +92,34 @@ public final class LobeScreen extends Page {
     if (trouble.isEmpty()) {
       lift();
     } else {
-      desk.say(trouble);
+      context.say(trouble);
     }
   }
 
   private void lift() {
-    String unit = desk.state().units().unit(Dimension.LENGTH).symbol();
+    String unit = context.state().units().unit(Dimension.LENGTH).symbol();
     open(
         () ->
             NumberEntryScreen.signed(
-                desk,
+                context,
                 "Lift at " + model.degrees(),
                 "The dial, in " + unit + ". Zero with the valve shut.",
                 this::taken));
   }
 
   private void taken(String typed) {
-    desk.attempt(
+    context.attempt(
         () -> {
           String trouble = model.take(typed);
           if (!trouble.isEmpty()) {
-            desk.say(trouble);
+            context.say(trouble);
           }
         });
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 
   private void plot() {
-    open(() -> new LiftPlotScreen(desk, lobe));
+    open(() -> new LiftPlotScreen(context, lobe));
   }
 
   @Override

@@ -1,7 +1,7 @@
 package wherefrom.ui.timing;
 
 import wherefrom.engine.ValveSpot;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.timing.LiftReading;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.quantity.Unit;
@@ -39,9 +39,9 @@ final class ReadingModel {
       degrees = typed + " " + Unit.DEGREE.symbol();
       return "";
     }
-    Kept kept = book.read(lobe, degrees, typed);
+    FigureOutcome kept = book.read(lobe, degrees, typed);
     degrees = "";
-    return kept instanceof Kept.Refused refused ? refused.sentence() : "";
+    return kept instanceof FigureOutcome.Refused refused ? refused.sentence() : "";
   }
 
   /** Leaves the angle that stands. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.layout.Region;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.timing.TimingBook;
 import wherefrom.job.timing.TimingCheck;
 import wherefrom.job.timing.TimingRecord;
@@ -12,9 +12,9 @@ import wherefrom.job.timing.TimingSetting;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.numbers.WorkingScreen;
@@ -28,10 +28,10 @@ public final class TimingScreen extends Page {
   private final TimingBook book;
   private final Pager<Region> rows;
 
-  public TimingScreen(Desk desk) {
-    super(desk, "Timing check");
-    book = new TimingBook(desk.getJob());
-    rows = Pager.list(desk.touch(), row -> row);
+  public TimingScreen(ScreenContext context) {
+    super(context, "Timing check");
+    book = new TimingBook(context.getJob());
+    rows = Pager.list(context.touch(), row -> row);
     lay(rows);
   }
 
@@ -57,49 +57,51 @@ public final class TimingScreen extends Page {
   }
 
   private Region row(String heading, String words, Runnable press) {
-    return ListRow.key(desk.touch(), heading, List.of(words), press);
+    return ListRow.key(context.touch(), heading, List.of(words), press);
   }
 
   private Region working(String heading, Working working) {
     String now =
-        TimingRecord.value(desk.getJob(), working).map(ResultValue::text).orElse("not checked yet");
-    return row(heading, now, () -> open(() -> new WorkingScreen(desk, working)));
+        TimingRecord.value(context.getJob(), working)
+            .map(ResultValue::text)
+            .orElse("not checked yet");
+    return row(heading, now, () -> open(() -> new WorkingScreen(context, working)));
   }
 
   private void choose() {
     List<Choice<Integer>> cylinders =
-        desk.state().layout().cylinders().stream()
+        context.state().layout().cylinders().stream()
             .sorted()
             .map(number -> new Choice<>(number, "Cylinder " + number, ""))
             .collect(Collectors.toList());
-    open(() -> new ChoiceScreen<>(desk, "Which cylinder?", cylinders, this::cylinder));
+    open(() -> new ChoiceScreen<>(context, "Which cylinder?", cylinders, this::cylinder));
   }
 
   private void cylinder(int cylinder) {
-    open(() -> new CylinderScreen(desk, cylinder));
+    open(() -> new CylinderScreen(context, cylinder));
   }
 
   private void set(TimingSetting setting) {
     String unit =
         setting.dimension() == Dimension.ANGLE
             ? "degrees"
-            : desk.state().units().unit(Dimension.LENGTH).symbol();
+            : context.state().units().unit(Dimension.LENGTH).symbol();
     open(
         () ->
             NumberEntryScreen.signed(
-                desk,
+                context,
                 "Timing check",
                 setting.words() + ", in " + unit + ".",
                 typed -> keep(setting, typed)));
   }
 
   private void keep(TimingSetting setting, String typed) {
-    desk.attempt(
+    context.attempt(
         () -> {
-          if (book.set(setting, typed) instanceof Kept.Refused refused) {
-            desk.say(refused.sentence());
+          if (book.set(setting, typed) instanceof FigureOutcome.Refused refused) {
+            context.say(refused.sentence());
           }
         });
-    desk.navigator().changed();
+    context.navigator().changed();
   }
 }

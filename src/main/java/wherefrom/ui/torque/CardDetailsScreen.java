@@ -9,9 +9,9 @@ import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
-import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.ReasonAsking;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -26,31 +26,31 @@ public final class CardDetailsScreen extends Page {
   private final int number;
   private final Pager<Region> rows;
 
-  CardDetailsScreen(Desk desk, int number) {
-    super(desk, "");
+  CardDetailsScreen(ScreenContext context, int number) {
+    super(context, "");
     this.number = number;
-    rows = Pager.list(desk.touch(), row -> row);
+    rows = Pager.list(context.touch(), row -> row);
     lay(
         Panes.column(
-            desk.scale(),
+            context.scale(),
             rows,
-            Tiles.row(desk.scale(), touch().key("Drop the card", this::giveUp))));
+            Tiles.row(context.scale(), touch().key("Drop the card", this::giveUp))));
   }
 
   private void giveUp() {
-    Reasons.ask(
-        desk,
+    ReasonAsking.ask(
+        context,
         "Why does the card no longer hold?",
         REASONS,
         reason ->
-            desk.attempt(
+            context.attempt(
                 () -> {
-                  TorqueStep step = new TorqueBook(desk.getJob()).drop(number, reason);
+                  TorqueStep step = new TorqueBook(context.getJob()).drop(number, reason);
                   if (step instanceof TorqueStep.Done done) {
-                    desk.navigator().back();
-                    desk.say(done.sentence());
+                    context.navigator().back();
+                    context.say(done.sentence());
                   }
-                  desk.navigator().changed();
+                  context.navigator().changed();
                 }));
   }
 
@@ -61,7 +61,7 @@ public final class CardDetailsScreen extends Page {
 
   @Override
   protected void refresh() {
-    new TorqueBook(desk.getJob()).find(number).ifPresent(this::show);
+    new TorqueBook(context.getJob()).find(number).ifPresent(this::show);
   }
 
   private void show(KeptCard kept) {
@@ -92,6 +92,6 @@ public final class CardDetailsScreen extends Page {
   }
 
   private Region row(String heading, String... words) {
-    return ListRow.plain(desk.touch(), heading, List.of(words));
+    return ListRow.plain(context.touch(), heading, List.of(words));
   }
 }

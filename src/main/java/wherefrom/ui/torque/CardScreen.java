@@ -4,11 +4,11 @@ import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.rules.Cue;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AnswerCard;
 import wherefrom.ui.controls.Fold;
@@ -22,16 +22,16 @@ public final class CardScreen extends Page implements Scannable {
 
   private final Touch touch;
   private final int number;
-  private final CardModel model;
+  private final TorqueCardModel model;
   private final AnswerCard words;
   private final BoltGrid grid;
   private final VBox foot = new VBox();
 
-  CardScreen(Desk desk, int number) {
-    super(desk, "");
-    this.touch = desk.touch();
+  CardScreen(ScreenContext context, int number) {
+    super(context, "");
+    this.touch = context.touch();
     this.number = number;
-    model = new CardModel(desk.getJob(), desk.shelf(), number, desk.nanos());
+    model = new TorqueCardModel(context.getJob(), context.shelf(), number, context.nanos());
     words = new AnswerCard(touch, Scale.WORKING_MM);
     grid =
         new BoltGrid(
@@ -40,7 +40,7 @@ public final class CardScreen extends Page implements Scannable {
             model.card().spec().pattern().columns(),
             model::face,
             position -> model.boltAt(position).ifPresent(this::touched));
-    lay(Panes.column(desk.scale(), new Fold(touch, words, grid, "Show the bolts"), foot));
+    lay(Panes.column(context.scale(), new Fold(touch, words, grid, "Show the bolts"), foot));
   }
 
   private void touched(int bolt) {
@@ -56,8 +56,8 @@ public final class CardScreen extends Page implements Scannable {
     if (model.wantsPerson()) {
       ask(deed);
     } else {
-      desk.attempt(deed::run);
-      desk.navigator().changed();
+      context.attempt(deed::run);
+      context.navigator().changed();
     }
   }
 
@@ -66,25 +66,25 @@ public final class CardScreen extends Page implements Scannable {
     open(
         () ->
             new TextEntryScreen(
-                desk,
+                context,
                 title,
                 "",
                 typed -> {
                   model.person(typed);
                   if (!typed.isBlank()) {
-                    desk.attempt(then::run);
+                    context.attempt(then::run);
                   }
-                  desk.navigator().changed();
+                  context.navigator().changed();
                 }));
   }
 
   private void answer(Optional<Cue> cue) {
-    cue.ifPresent(desk.sounds()::play);
+    cue.ifPresent(context.sounds()::play);
   }
 
   private void draw() {
     if (!model.isThere()) {
-      desk.navigator().back();
+      context.navigator().back();
       return;
     }
     words.show(model.answer());
@@ -97,20 +97,20 @@ public final class CardScreen extends Page implements Scannable {
       String due = "Bolt " + model.question().get().due().number();
       String asked = "Bolt " + model.question().get().bolt().number();
       return new Foot(
-          desk,
+          context,
           touch.tag(due + " is next", "", this::dismiss),
-          KeyRow.of(desk, new KeyRow.Act(asked + " was done", this::confirm)));
+          KeyRow.of(context, new KeyRow.Act(asked + " was done", this::confirm)));
     }
     KeyRow.Act card = new KeyRow.Act("The card", this::details);
     if (model.kept().isDone()) {
-      return KeyRow.of(desk, card);
+      return KeyRow.of(context, card);
     }
     String person = model.person().isEmpty() ? "?" : model.person();
     int bolt = model.card().findDue("").orElseThrow().bolt();
     return new Foot(
-        desk,
+        context,
         touch.tag("Bolt " + bolt + (model.isCheck() ? " checked" : " done"), "", this::done),
-        KeyRow.of(desk, new KeyRow.Act("Who: " + person, () -> ask(() -> {})), card));
+        KeyRow.of(context, new KeyRow.Act("Who: " + person, () -> ask(() -> {})), card));
   }
 
   private void dismiss() {
@@ -119,32 +119,32 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   private void confirm() {
-    desk.attempt(() -> answer(model.confirm()));
-    desk.navigator().changed();
+    context.attempt(() -> answer(model.confirm()));
+    context.navigator().changed();
   }
 
   private void details() {
-    open(() -> new CardDetailsScreen(desk, number));
+    open(() -> new CardDetailsScreen(context, number));
   }
 
   @Override
   public void scan(String text) {
     if (model.wantsPerson()) {
-      desk.say("Press Who and enter your name.");
+      context.say("Press Who and enter your name.");
       return;
     }
     answer(model.scan(text));
     draw();
-    model.takeRefused().ifPresent(found -> desk.refuse(found, WANTED));
+    model.takeRefused().ifPresent(found -> context.refuse(found, WANTED));
   }
 
   @Override
-  public String undoes(Desk over) {
+  public String undoes(ScreenContext over) {
     return model.undoes();
   }
 
   @Override
-  public void undo(Desk over) {
+  public void undo(ScreenContext over) {
     over.attempt(model::undo);
     over.navigator().changed();
   }

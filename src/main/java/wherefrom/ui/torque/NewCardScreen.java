@@ -6,10 +6,10 @@ import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
-import wherefrom.ui.app.Reasons;
+import wherefrom.ui.app.ReasonAsking;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -24,18 +24,18 @@ public final class NewCardScreen extends Page {
   private final DraftModel model = new DraftModel();
   private final Pager<Line> list;
 
-  public NewCardScreen(Desk desk) {
-    super(desk, "New torque card", false);
+  public NewCardScreen(ScreenContext context) {
+    super(context, "New torque card", false);
     list =
         Pager.list(
-            desk.touch(),
+            context.touch(),
             line ->
                 ListRow.key(
-                    desk.touch(),
+                    context.touch(),
                     line.heading(),
                     List.of(line.now().isEmpty() ? UNSAID : line.now()),
                     line.press()));
-    lay(Panes.column(desk.scale(), list, touch().tag("Start the card", "", this::begin)));
+    lay(Panes.column(context.scale(), list, touch().tag("Start the card", "", this::begin)));
   }
 
   private List<Line> lines() {
@@ -49,7 +49,8 @@ public final class NewCardScreen extends Page {
   }
 
   private void fastener() {
-    Reasons.ask(desk, "Which bolts?", DraftModel.fasteners(desk.state().layout()), model::fastener);
+    ReasonAsking.ask(
+        context, "Which bolts?", DraftModel.fasteners(context.state().layout()), model::fastener);
   }
 
   private void rows() {
@@ -68,7 +69,7 @@ public final class NewCardScreen extends Page {
     open(
         () ->
             NumberEntryScreen.digits(
-                desk,
+                context,
                 title,
                 question,
                 2,
@@ -77,7 +78,7 @@ public final class NewCardScreen extends Page {
 
   private void order() {
     if (!model.hasSize()) {
-      desk.say("First press How they lie.");
+      context.say("First press How they lie.");
       return;
     }
     List<Choice<Runnable>> ways =
@@ -87,63 +88,63 @@ public final class NewCardScreen extends Page {
                 model::centreOutward,
                 "From the center outward",
                 "common practice, no source: service information decides"));
-    open(() -> new ChoiceScreen<>(desk, "In which order?", ways, Runnable::run));
+    open(() -> new ChoiceScreen<>(context, "In which order?", ways, Runnable::run));
   }
 
   private void touchInOrder() {
     open(
         () ->
             new SequenceScreen(
-                desk,
+                context,
                 model.rows(),
                 model.columns(),
                 order ->
-                    Reasons.ask(
-                        desk,
+                    ReasonAsking.ask(
+                        context,
                         "Where does this order come from?",
                         List.of("this engine's service information", "other"),
                         from -> model.order(order, from))));
   }
 
   private void threads() {
-    Reasons.ask(
-        desk,
+    ReasonAsking.ask(
+        context,
         "How are the threads prepared? The torque is right only for that.",
         DraftModel.THREADS,
         model::threads);
   }
 
   private void stages() {
-    open(() -> new StagesScreen(desk, model));
+    open(() -> new StagesScreen(context, model));
   }
 
   private void source() {
     open(
         () ->
             new TextEntryScreen(
-                desk, "Service information and page", model.source(), model::source));
+                context, "Service information and page", model.source(), model::source));
   }
 
   private void tell(String trouble) {
     if (!trouble.isEmpty()) {
-      desk.say(trouble);
+      context.say(trouble);
     }
     list.refill(lines());
   }
 
   private void open(int card) {
-    desk.navigator().back();
-    open(() -> new CardScreen(desk, card));
+    context.navigator().back();
+    open(() -> new CardScreen(context, card));
   }
 
   private void begin() {
-    desk.attempt(
+    context.attempt(
         () -> {
-          TorqueStep step = model.begin(new TorqueBook(desk.getJob()));
+          TorqueStep step = model.begin(new TorqueBook(context.getJob()));
           step.<Runnable>match(
                   done -> () -> open(done.card().number()),
-                  asked -> () -> desk.say(asked.question().sentence()),
-                  refused -> () -> desk.say(refused.sentence()))
+                  asked -> () -> context.say(asked.question().sentence()),
+                  refused -> () -> context.say(refused.sentence()))
               .run();
         });
   }

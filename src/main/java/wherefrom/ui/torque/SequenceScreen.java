@@ -3,10 +3,10 @@ package wherefrom.ui.torque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 
 /** The bolts are touched in the order of tightening; one that is not there is left out. */
@@ -15,24 +15,24 @@ public final class SequenceScreen extends Page {
   private final SequenceModel model = new SequenceModel();
   private final BoltGrid grid;
 
-  SequenceScreen(Desk desk, int rows, int columns, Consumer<List<Integer>> done) {
-    super(desk, "Touch the bolts in order", false);
+  SequenceScreen(ScreenContext context, int rows, int columns, Consumer<List<Integer>> done) {
+    super(context, "Touch the bolts in order", false);
     this.done = done;
     grid =
         new BoltGrid(
-            desk.touch(),
+            context.touch(),
             rows,
             columns,
             position -> Optional.of(model.face(position)),
             this::touched);
     lay(
         Panes.column(
-            desk.scale(),
+            context.scale(),
             grid,
             new Foot(
-                desk,
+                context,
                 touch().tag("That is all", "", this::finish),
-                KeyRow.of(desk, new KeyRow.Act("Undo one", this::back)))));
+                KeyRow.of(context, new KeyRow.Act("Undo one", this::back)))));
   }
 
   private void touched(int position) {
@@ -47,10 +47,10 @@ public final class SequenceScreen extends Page {
 
   private void finish() {
     if (model.order().isEmpty()) {
-      desk.say("Touch the bolts first, in the order of tightening.");
+      context.say("Touch the bolts first, in the order of tightening.");
       return;
     }
-    desk.navigator().back();
+    context.navigator().back();
     done.accept(model.order());
   }
 }

@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import javafx.scene.layout.Region;
 import wherefrom.quantity.Unit;
 import wherefrom.ui.app.Asking;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Keypad;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Split;
@@ -18,33 +18,34 @@ public final class StageScreen extends Asking {
 
   private final Keypad pad;
 
-  StageScreen(Desk desk, String title, Consumer<String> done) {
+  StageScreen(ScreenContext context, String title, Consumer<String> done) {
     this(
-        desk,
+        context,
         title,
-        Panes.grow(Keypad.decimal(desk.touch(), MOST, Locale.getDefault(Locale.Category.FORMAT))),
+        Panes.grow(
+            Keypad.decimal(context.touch(), MOST, Locale.getDefault(Locale.Category.FORMAT))),
         done);
   }
 
-  private StageScreen(Desk desk, String title, Keypad pad, Consumer<String> done) {
-    super(desk, title, pad, done);
+  private StageScreen(ScreenContext context, String title, Keypad pad, Consumer<String> done) {
+    super(context, title, pad, done);
     this.pad = pad;
     Region side =
         Panes.column(
-            desk.scale(),
-            Panes.grow(desk.touch().text("The figure, then its unit.")),
+            context.scale(),
+            Panes.grow(context.touch().text("The figure, then its unit.")),
             Panes.grow(
                 Tiles.of(
-                    desk.scale(),
+                    context.scale(),
                     1,
                     unit("N·m", Unit.NEWTON_METRE),
                     unit("lb·ft", Unit.POUND_FOOT),
                     unit("degrees on", Unit.DEGREE))));
-    lay(new Split(desk.scale(), pad, side));
+    lay(new Split(context.scale(), pad, side));
   }
 
   private TouchKey unit(String words, Unit unit) {
-    return desk.touch().key(words, () -> finish(unit));
+    return context.touch().key(words, () -> finish(unit));
   }
 
   private void finish(Unit unit) {
@@ -55,6 +56,6 @@ public final class StageScreen extends Asking {
 
   @Override
   public void enter() {
-    desk.say("Press the unit of the figure: N·m, lb·ft or degrees.");
+    context.say("Press the unit of the figure: N·m, lb·ft or degrees.");
   }
 }

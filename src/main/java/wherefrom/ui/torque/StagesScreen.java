@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.job.Caution;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -17,33 +17,33 @@ public final class StagesScreen extends Page {
   private final DraftModel model;
   private final Pager<Region> rows;
 
-  StagesScreen(Desk desk, DraftModel model) {
-    super(desk, "Stages", false);
+  StagesScreen(ScreenContext context, DraftModel model) {
+    super(context, "Stages", false);
     this.model = model;
-    rows = Pager.list(desk.touch(), row -> row);
+    rows = Pager.list(context.touch(), row -> row);
     lay(
         Panes.column(
-            desk.scale(),
+            context.scale(),
             rows,
             new Foot(
-                desk,
+                context,
                 touch().tag("Add a stage", "", this::add),
                 KeyRow.of(
-                    desk,
+                    context,
                     new KeyRow.Act("Remove the last", this::remove),
-                    new KeyRow.Act("Done", () -> desk.navigator().back())))));
+                    new KeyRow.Act("Done", () -> context.navigator().back())))));
   }
 
   private void add() {
     open(
         () ->
             new StageScreen(
-                desk,
+                context,
                 "Stage " + (model.stages().size() + 1),
                 typed -> {
                   String trouble = model.add(typed);
                   if (!trouble.isEmpty()) {
-                    desk.say(trouble);
+                    context.say(trouble);
                   }
                   shown();
                 }));
@@ -58,11 +58,11 @@ public final class StagesScreen extends Page {
   public void shown() {
     List<Region> lines = new ArrayList<>();
     for (String stage : model.stages()) {
-      lines.add(ListRow.told(desk.touch(), "Stage " + (lines.size() + 1), stage));
+      lines.add(ListRow.told(context.touch(), "Stage " + (lines.size() + 1), stage));
     }
     lines.add(
         ListRow.plain(
-            desk.touch(),
+            context.touch(),
             "Caution",
             List.of(Caution.TORQUE.sentence(), "Source: " + Caution.TORQUE.source())));
     rows.refill(lines);

@@ -6,8 +6,8 @@ import javafx.scene.layout.Region;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
@@ -16,26 +16,26 @@ import wherefrom.ui.controls.Panes;
 public final class TorqueScreen extends Page {
   private final Pager<Region> rows;
 
-  public TorqueScreen(Desk desk) {
-    super(desk, "Torque cards");
-    rows = Pager.list(desk.touch(), row -> row);
-    lay(Panes.column(desk.scale(), rows, touch().tag("New torque card", "", this::fresh)));
+  public TorqueScreen(ScreenContext context) {
+    super(context, "Torque cards");
+    rows = Pager.list(context.touch(), row -> row);
+    lay(Panes.column(context.scale(), rows, touch().tag("New torque card", "", this::fresh)));
   }
 
   private void fresh() {
-    open(() -> new NewCardScreen(desk));
+    open(() -> new NewCardScreen(context));
   }
 
   @Override
   protected void refresh() {
-    List<KeptCard> cards = new TorqueBook(desk.getJob()).cards();
+    List<KeptCard> cards = new TorqueBook(context.getJob()).cards();
     List<Region> lines = new ArrayList<>();
     cards.stream().filter(KeptCard::holds).forEach(card -> lines.add(key(card)));
     cards.stream().filter(card -> !card.holds()).forEach(card -> lines.add(told(card)));
     if (cards.isEmpty()) {
       lines.add(
           ListRow.told(
-              desk.touch(),
+              context.touch(),
               "No card yet",
               "A card leads through a set of bolts, stage by stage. Type the figures from"
                   + " your engine's service information. Wherefrom has no figures of its own."));
@@ -45,14 +45,14 @@ public final class TorqueScreen extends Page {
 
   private Region key(KeptCard card) {
     return ListRow.key(
-        desk.touch(),
+        context.touch(),
         name(card),
         List.of(card.state()),
-        () -> open(() -> new CardScreen(desk, card.number())));
+        () -> open(() -> new CardScreen(context, card.number())));
   }
 
   private Region told(KeptCard card) {
-    return ListRow.plain(desk.touch(), name(card), List.of(card.state()));
+    return ListRow.plain(context.touch(), name(card), List.of(card.state()));
   }
 
   private static String name(KeptCard card) {

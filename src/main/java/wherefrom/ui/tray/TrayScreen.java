@@ -9,10 +9,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.image.GreyImage;
 import wherefrom.job.reader.Reading;
-import wherefrom.ui.app.Desk;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -31,16 +31,17 @@ public final class TrayScreen extends Page {
   private final StackPane view = Panes.grow(new StackPane());
   private boolean pictureAlone;
 
-  public TrayScreen(Desk desk, TrayPurpose purpose, GreyImage photograph, Reading reading) {
-    super(desk, purpose.title());
-    model = new TrayModel(desk.getJob(), desk.shelf(), reading, purpose);
+  public TrayScreen(
+      ScreenContext context, TrayPurpose purpose, GreyImage photograph, Reading reading) {
+    super(context, purpose.title());
+    model = new TrayModel(context.getJob(), context.shelf(), reading, purpose);
     picture = Panes.grow(new TrayPicture(photograph));
     headline = touch().small("");
     list =
         Pager.list(touch(), line -> ListRow.plain(touch(), line.heading(), List.of(line.words())));
     tag = tag(this::log);
-    keys = KeyRow.of(desk);
-    foot = new Foot(desk, tag, keys);
+    keys = KeyRow.of(context);
+    foot = new Foot(context, tag, keys);
     lay(view);
   }
 
@@ -70,13 +71,14 @@ public final class TrayScreen extends Page {
     if (due.isPresent() || large) {
       all.add(foot);
     }
-    view.getChildren().setAll(Panes.column(desk.scale(), all.toArray(Node[]::new)));
+    view.getChildren().setAll(Panes.column(context.scale(), all.toArray(Node[]::new)));
   }
 
   /** The words on the left half, the picture on the right one; large letters show one of both. */
   private Region beside() {
     HBox row =
-        Panes.row(desk.scale(), Panes.grow(Panes.column(desk.scale(), headline, list)), picture);
+        Panes.row(
+            context.scale(), Panes.grow(Panes.column(context.scale(), headline, list)), picture);
     row.getChildren().forEach(half -> ((Region) half).setPrefWidth(1));
     return Panes.grow(row);
   }
@@ -87,10 +89,10 @@ public final class TrayScreen extends Page {
   }
 
   private void log() {
-    desk.attempt(() -> desk.sounds().play(model.log()));
+    context.attempt(() -> context.sounds().play(model.log()));
     refresh();
     if (touch().isLarge()) {
-      desk.say(model.headline());
+      context.say(model.headline());
     }
   }
 }

@@ -11,7 +11,7 @@ import wherefrom.job.reader.Reading;
 import wherefrom.parts.TagCode;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Desk;
+import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 import wherefrom.ui.photos.Still;
 
@@ -25,62 +25,68 @@ public final class TrayTaking {
   private TrayTaking() {}
 
   /** Asks where the photograph comes from. */
-  public static void ask(Desk desk, TrayPurpose purpose) {
+  public static void ask(ScreenContext context, TrayPurpose purpose) {
     List<Choice<Runnable>> ways =
         List.of(
             new Choice<>(
-                () -> fromFile(desk, purpose), "From a picture file", "a photograph reads best"),
-            new Choice<>(() -> fromCamera(desk, purpose), "From the camera", "taken at once"));
-    desk.navigator().open(() -> new ChoiceScreen<>(desk, purpose.title(), ways, Runnable::run));
+                () -> fromFile(context, purpose), "From a picture file", "a photograph reads best"),
+            new Choice<>(() -> fromCamera(context, purpose), "From the camera", "taken at once"));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, purpose.title(), ways, Runnable::run));
   }
 
-  private static void fromFile(Desk desk, TrayPurpose purpose) {
-    desk.navigator()
+  private static void fromFile(ScreenContext context, TrayPurpose purpose) {
+    context
+        .navigator()
         .open(
             () ->
                 FilesScreen.file(
-                    desk, purpose.title(), PICTURES, file -> read(desk, purpose, file)));
+                    context, purpose.title(), PICTURES, file -> read(context, purpose, file)));
   }
 
-  private static void read(Desk desk, TrayPurpose purpose, Path file) {
-    Collection<TagCode> issued = desk.issued();
-    desk.longWork(
+  private static void read(ScreenContext context, TrayPurpose purpose, Path file) {
+    Collection<TagCode> issued = context.issued();
+    context.longWork(
         "Reading the photograph",
-        () -> read(desk, file, issued),
-        taken -> open(desk, purpose, taken));
+        () -> read(context, file, issued),
+        taken -> open(context, purpose, taken));
   }
 
-  private static Taken read(Desk desk, Path file, Collection<TagCode> issued) throws IOException {
-    GreyImage picture = desk.equipment().pictures().load(file);
-    return new Taken(picture, desk.equipment().reader().read(picture, issued));
+  private static Taken read(ScreenContext context, Path file, Collection<TagCode> issued)
+      throws IOException {
+    GreyImage picture = context.services().pictures().load(file);
+    return new Taken(picture, context.services().reader().read(picture, issued));
   }
 
-  private static void open(Desk desk, TrayPurpose purpose, Taken taken) {
-    desk.navigator().open(() -> new TrayScreen(desk, purpose, taken.picture(), taken.reading()));
+  private static void open(ScreenContext context, TrayPurpose purpose, Taken taken) {
+    context
+        .navigator()
+        .open(() -> new TrayScreen(context, purpose, taken.picture(), taken.reading()));
   }
 
-  private static void fromCamera(Desk desk, TrayPurpose purpose) {
-    List<Camera> cameras = desk.equipment().cameras().list();
+  private static void fromCamera(ScreenContext context, TrayPurpose purpose) {
+    List<Camera> cameras = context.services().cameras().list();
     if (cameras.isEmpty()) {
-      desk.say("There is no camera here. Plug one in, or use a file.");
+      context.say("There is no camera here. Plug one in, or use a file.");
       return;
     }
     Camera camera =
         cameras.stream()
-            .filter(each -> each.id().equals(desk.settings().camera()))
+            .filter(each -> each.id().equals(context.settings().camera()))
             .findFirst()
             .orElse(cameras.get(0));
-    Collection<TagCode> issued = desk.issued();
-    desk.background(
+    Collection<TagCode> issued = context.issued();
+    context.background(
         () -> {
           Path file = Files.createTempFile("tray", ".png");
           try {
-            Still.take(desk.equipment().cameras(), camera, file);
-            return read(desk, file, issued);
+            Still.take(context.services().cameras(), camera, file);
+            return read(context, file, issued);
           } finally {
             Files.deleteIfExists(file);
           }
         },
-        taken -> open(desk, purpose, taken));
+        taken -> open(context, purpose, taken));
   }
 }

@@ -165,7 +165,7 @@ public final class Charts {
     return Chart.Column.ofValue(place, reach.value(), reach.low(), reach.high());
   }
 
-  private static String words(Acceptance.Decision decision) {
+  private static String words(Acceptance.Ruling decision) {
     return switch (decision) {
       case ACCEPT -> "yes";
       case UNDECIDED -> "?";

@@ -3,8 +3,8 @@ package wherefrom.workings.chart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import wherefrom.workings.chart.Mark.Look;
-import wherefrom.workings.chart.Mark.Side;
+import wherefrom.workings.chart.ChartMark.Look;
+import wherefrom.workings.chart.ChartMark.Side;
 
 /** Lays a chart out on a surface. */
 public final class Drawing {
@@ -13,7 +13,7 @@ public final class Drawing {
 
   private final Chart chart;
   private final Surface surface;
-  private final List<Mark> marks = new ArrayList<>();
+  private final List<ChartMark> marks = new ArrayList<>();
   private final double left;
   private final double right;
   private final double top;
@@ -76,7 +76,7 @@ public final class Drawing {
   }
 
   /** The marks in the order in which they are drawn. */
-  public static List<Mark> of(Chart chart, Surface surface) {
+  public static List<ChartMark> of(Chart chart, Surface surface) {
     Drawing drawing = new Drawing(chart, surface);
     drawing.bands();
     drawing.frame();
@@ -97,11 +97,11 @@ public final class Drawing {
   }
 
   private void line(double x1, double y1, double x2, double y2, Look look) {
-    marks.add(new Mark.Line(x1, y1, x2, y2, look));
+    marks.add(new ChartMark.Line(x1, y1, x2, y2, look));
   }
 
   private void words(double x, double y, Side side, String text) {
-    marks.add(new Mark.Words(x, y, side, text));
+    marks.add(new ChartMark.Words(x, y, side, text));
   }
 
   private void frame() {
@@ -186,24 +186,24 @@ public final class Drawing {
     for (Chart.Level level : chart.levels()) {
       if (level.high() > level.low()) {
         marks.add(
-            new Mark.Area(
+            new ChartMark.Area(
                 List.of(
-                    new Mark.Corner(left, y(level.high())),
-                    new Mark.Corner(right, y(level.high())),
-                    new Mark.Corner(right, y(level.low())),
-                    new Mark.Corner(left, y(level.low())))));
+                    new ChartMark.Corner(left, y(level.high())),
+                    new ChartMark.Corner(right, y(level.high())),
+                    new ChartMark.Corner(right, y(level.low())),
+                    new ChartMark.Corner(left, y(level.low())))));
       }
     }
     for (Chart.Trace trace : chart.traces()) {
-      List<Mark.Corner> corners = new ArrayList<>();
+      List<ChartMark.Corner> corners = new ArrayList<>();
       for (Chart.Point point : trace.points()) {
-        corners.add(new Mark.Corner(x(point.across()), y(point.high())));
+        corners.add(new ChartMark.Corner(x(point.across()), y(point.high())));
       }
       for (int at = trace.points().size() - 1; at >= 0; at--) {
         Chart.Point point = trace.points().get(at);
-        corners.add(new Mark.Corner(x(point.across()), y(point.low())));
+        corners.add(new ChartMark.Corner(x(point.across()), y(point.low())));
       }
-      marks.add(new Mark.Area(corners));
+      marks.add(new ChartMark.Area(corners));
     }
   }
 
@@ -252,7 +252,7 @@ public final class Drawing {
       line(x, y(column.low()), x, y(column.high()), Look.THIN);
       line(x - arm, y(column.low()), x + arm, y(column.low()), Look.THIN);
       line(x - arm, y(column.high()), x + arm, y(column.high()), Look.THIN);
-      marks.add(new Mark.Dot(x, y(column.value().getAsDouble()), column.odd()));
+      marks.add(new ChartMark.Dot(x, y(column.value().getAsDouble()), column.odd()));
     }
     if (!column.verdict().isEmpty()) {
       words(x, bottom + (1.5 + ROW * nameRows) * letter, Side.MIDDLE, column.verdict());

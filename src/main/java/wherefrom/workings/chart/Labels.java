@@ -13,7 +13,7 @@ final class Labels {
   private record Box(double left, double top, double right, double bottom) {}
 
   /** A place for words: where they begin or end, and half the height of a capital. */
-  record Spot(double x, double y, Mark.Side side) {}
+  record Spot(double x, double y, ChartMark.Side side) {}
 
   private final double capital;
   private final Box frame;
@@ -39,7 +39,7 @@ final class Labels {
   }
 
   private Box box(Spot spot, double wide) {
-    double left = spot.side() == Mark.Side.END ? spot.x() - wide : spot.x();
+    double left = spot.side() == ChartMark.Side.END ? spot.x() - wide : spot.x();
     double half = HALF * capital;
     return new Box(left, spot.y() - half, left + wide, spot.y() + half);
   }

@@ -6,14 +6,14 @@ package wherefrom.workings.maths;
  *
  * @param degrees as read, on whatever turn
  */
-public record WheelAngle(Dual degrees) {
+public record WheelAngle(DualNumber degrees) {
   private static final double TURN = 360;
 
   /** In degrees: marks nearer than this to half a turn apart may be taken either way round. */
   private static final double ALIKE = 1e-9;
 
   /** The way from the other mark to this one, the shorter way round: over −180° to 180°. */
-  public Dual from(WheelAngle other) {
+  public DualNumber from(WheelAngle other) {
     return near(degrees.minus(other.degrees), 0);
   }
 
@@ -26,15 +26,15 @@ public record WheelAngle(Dual degrees) {
    * The mark midway on the shorter way between both. On a wheel that was read in negative degrees
    * it is over −180° to 180°, else 0° to under 360°.
    */
-  public Dual midway(WheelAngle other) {
-    Dual middle = degrees.plus(other.from(this).times(0.5));
+  public DualNumber midway(WheelAngle other) {
+    DualNumber middle = degrees.plus(other.from(this).times(0.5));
     boolean signed = degrees.toDouble() < 0 || other.degrees.toDouble() < 0;
-    Dual near = near(middle, signed ? 0 : TURN / 2);
-    return near.toDouble() >= TURN ? near.minus(Dual.of(TURN)) : near;
+    DualNumber near = near(middle, signed ? 0 : TURN / 2);
+    return near.toDouble() >= TURN ? near.minus(DualNumber.of(TURN)) : near;
   }
 
-  private static Dual near(Dual angle, double about) {
-    return angle.minus(Dual.of(TURN * turns(angle.toDouble(), about)));
+  private static DualNumber near(DualNumber angle, double about) {
+    return angle.minus(DualNumber.of(TURN * turns(angle.toDouble(), about)));
   }
 
   /** The same mark within half a turn of another angle. */

@@ -31,7 +31,7 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
       Reach largest,
       OptionalDouble lowerLimit,
       OptionalDouble upperLimit,
-      Optional<Acceptance.Decision> decision) {}
+      Optional<Acceptance.Ruling> decision) {}
 
   /** The least and the most of a journal, limits in the same unit, and what was decided. */
   public record Reading(
@@ -40,7 +40,7 @@ public record ClearancePlot(Unit unit, List<Bar> bars) {
       ResultValue largest,
       OptionalDouble lowerLimit,
       OptionalDouble upperLimit,
-      Optional<Acceptance.Decision> decision) {}
+      Optional<Acceptance.Ruling> decision) {}
 
   public ClearancePlot {
     bars = List.copyOf(bars);

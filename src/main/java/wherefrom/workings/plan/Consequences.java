@@ -17,14 +17,14 @@ import wherefrom.workings.catalogue.valvetrain.ValveLift;
 final class Consequences {
   private final Inputs now;
   private final Inputs then;
-  private final Set<Consequence> found = EnumSet.noneOf(Consequence.class);
+  private final Set<WhatIfEffect> found = EnumSet.noneOf(WhatIfEffect.class);
 
   private Consequences(Inputs now, Inputs then) {
     this.now = now;
     this.then = then;
   }
 
-  static List<Consequence> of(Inputs now, Result resultNow, Inputs then, Result resultThen) {
+  static List<WhatIfEffect> of(Inputs now, Result resultNow, Inputs then, Result resultThen) {
     Consequences consequences = new Consequences(now, then);
     consequences.inputsChanged();
     consequences.resultsChanged(resultNow, resultThen);
@@ -32,27 +32,28 @@ final class Consequences {
   }
 
   private void inputsChanged() {
-    addIf(Consequence.DECK_MILLED, changed(RatioAfterCut.DECK_CUT));
-    addIf(Consequence.GASKET_CHANGED, changed(CombustionSpace.GASKET_THICKNESS));
+    addIf(WhatIfEffect.DECK_MILLED, changed(RatioAfterCut.DECK_CUT));
+    addIf(WhatIfEffect.GASKET_CHANGED, changed(CombustionSpace.GASKET_THICKNESS));
     addIf(
-        Consequence.CAM_CHANGED,
+        WhatIfEffect.CAM_CHANGED,
         changed(ValveLift.LOBE_LIFT) || changed(PushrodLength.BASE_RADIUS_LOSS));
-    addIf(Consequence.ROCKER_RATIO_CHANGED, changed(ValveLift.ROCKER_RATIO));
+    addIf(WhatIfEffect.ROCKER_RATIO_CHANGED, changed(ValveLift.ROCKER_RATIO));
     addIf(
-        Consequence.SEAT_WORK, changed(PistonToValve.SEAT_SINK) || changed(PushrodLength.TIP_RISE));
-    addIf(Consequence.SPRINGS_CHANGED, changed(CoilBind.SOLID));
-    addIf(Consequence.SPRINGS_SHIMMED, changed(CoilBind.INSTALLED));
-    addIf(Consequence.BORED, changed(CombustionSpace.BORE));
-    addIf(Consequence.CRANK_CHANGED, changed(CombustionSpace.STROKE));
-    addIf(Consequence.PISTONS_CHANGED, changed(CombustionSpace.PISTON_VOLUME));
+        WhatIfEffect.SEAT_WORK,
+        changed(PistonToValve.SEAT_SINK) || changed(PushrodLength.TIP_RISE));
+    addIf(WhatIfEffect.SPRINGS_CHANGED, changed(CoilBind.SOLID));
+    addIf(WhatIfEffect.SPRINGS_SHIMMED, changed(CoilBind.INSTALLED));
+    addIf(WhatIfEffect.BORED, changed(CombustionSpace.BORE));
+    addIf(WhatIfEffect.CRANK_CHANGED, changed(CombustionSpace.STROKE));
+    addIf(WhatIfEffect.PISTONS_CHANGED, changed(CombustionSpace.PISTON_VOLUME));
   }
 
   private void resultsChanged(Result before, Result after) {
     double cut = value(after, "head-cut");
-    addIf(Consequence.HEAD_MILLED, cut > value(before, "head-cut"));
-    addIf(Consequence.INTAKE_CORRECTED, value(after, "intake-face") != 0);
-    addIf(Consequence.PUSHROD_LENGTH_CHANGED, value(after, "pushrod-change") != 0);
-    addIf(Consequence.LIFT_INCREASED, value(after, "lift") > value(before, "lift"));
+    addIf(WhatIfEffect.HEAD_MILLED, cut > value(before, "head-cut"));
+    addIf(WhatIfEffect.INTAKE_CORRECTED, value(after, "intake-face") != 0);
+    addIf(WhatIfEffect.PUSHROD_LENGTH_CHANGED, value(after, "pushrod-change") != 0);
+    addIf(WhatIfEffect.LIFT_INCREASED, value(after, "lift") > value(before, "lift"));
   }
 
   private static double value(Result result, String key) {
@@ -71,7 +72,7 @@ final class Consequences {
         .orElse(0.0);
   }
 
-  private void addIf(Consequence consequence, boolean applies) {
+  private void addIf(WhatIfEffect consequence, boolean applies) {
     if (applies) {
       found.add(consequence);
     }

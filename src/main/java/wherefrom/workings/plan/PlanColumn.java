@@ -16,7 +16,11 @@ import wherefrom.workings.ResultValue;
  * @param consequences what the column changes against now; none for now itself
  */
 public record PlanColumn(
-    String name, Inputs inputs, Result result, List<Margin> margins, List<Consequence> consequences)
+    String name,
+    Inputs inputs,
+    Result result,
+    List<Margin> margins,
+    List<WhatIfEffect> consequences)
     implements PlanAnswer {
   public PlanColumn {
     margins = List.copyOf(margins);

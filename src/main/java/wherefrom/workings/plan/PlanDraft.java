@@ -13,7 +13,7 @@ import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.catalogue.basis.Gap;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** A column of the plan while it is being worked out, step by step. */
 final class PlanDraft {
@@ -44,26 +44,26 @@ final class PlanDraft {
     return false;
   }
 
-  Dual get(InputSpec input) {
+  DualNumber get(InputSpec input) {
     return terms.get(input);
   }
 
   /** The figure, or zero where the plan does not change it. */
-  Dual orZero(InputSpec input) {
-    return terms.find(input).orElseGet(() -> Dual.of(0));
+  DualNumber orZero(InputSpec input) {
+    return terms.find(input).orElseGet(() -> DualNumber.of(0));
   }
 
-  void length(String key, String words, Dual value) {
+  void length(String key, String words, DualNumber value) {
     add(key, words, terms.lengthUnit(), value);
   }
 
   /** A gap, and in plain words what touches where none is left. */
-  void gap(Gap gap, String words, Dual left) {
+  void gap(Gap gap, String words, DualNumber left) {
     length(gap.key(), words, left);
     gap.findTouch(left, terms.lengthUnit()).ifPresent(notes::add);
   }
 
-  void add(String key, String words, Unit unit, Dual value) {
+  void add(String key, String words, Unit unit, DualNumber value) {
     figures.add(new Figure(key, words, unit, value));
   }
 
@@ -71,7 +71,7 @@ final class PlanDraft {
     notes.add(note);
   }
 
-  Optional<Dual> find(String key) {
+  Optional<DualNumber> find(String key) {
     return figures.stream()
         .filter(figure -> figure.key().equals(key))
         .map(Figure::inBase)

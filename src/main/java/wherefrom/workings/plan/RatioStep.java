@@ -20,7 +20,7 @@ import wherefrom.workings.catalogue.basis.Geometry;
 import wherefrom.workings.catalogue.compression.ChamberForRatio;
 import wherefrom.workings.catalogue.compression.CombustionSpace;
 import wherefrom.workings.catalogue.compression.HeadCut;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** From the wanted ratio, or the cuts themselves, to the ratio and the lowering of the head. */
 final class RatioStep {
@@ -53,26 +53,26 @@ final class RatioStep {
               "The crevice needs its height and its gap, or neither."));
     }
     CombustionSpace space = CombustionSpace.of(draft.terms());
-    Dual deckCut = draft.orZero(DECK_CUT);
-    Dual slice = Geometry.cylinder(draft.get(BORE), deckCut);
-    Dual rest = space.withoutChamber().minus(slice);
+    DualNumber deckCut = draft.orZero(DECK_CUT);
+    DualNumber slice = Geometry.cylinder(draft.get(BORE), deckCut);
+    DualNumber rest = space.withoutChamber().minus(slice);
     draft.add("swept", "swept volume", Unit.CUBIC_CENTIMETRE, space.swept());
-    Optional<Dual> cut = findHeadCut(draft, space, rest);
-    Optional<Dual> chamber = cut.flatMap(known -> findChamber(draft, asMade(draft, known)));
+    Optional<DualNumber> cut = findHeadCut(draft, space, rest);
+    Optional<DualNumber> chamber = cut.flatMap(known -> findChamber(draft, asMade(draft, known)));
     if (chamber.isEmpty() || !isZero(cut.get()) || !isZero(deckCut)) {
       uncut(draft, space);
     }
     if (chamber.isPresent()) {
-      Dual clearance = chamber.get().plus(rest);
+      DualNumber clearance = chamber.get().plus(rest);
       if (!isPositive(chamber.get()) || !isPositive(clearance)) {
         return Optional.of(noRoom(draft));
       }
       draft.add("chamber", "chamber", Unit.CUBIC_CENTIMETRE, chamber.get());
-      Dual ratio = space.ratio(clearance);
+      DualNumber ratio = space.ratio(clearance);
       draft.add("ratio", "compression ratio", Unit.ONE, ratio);
       CombustionSpace.findOddRatio(ratio).ifPresent(draft::note);
     }
-    Dual deck = draft.get(DECK).minus(deckCut);
+    DualNumber deck = draft.get(DECK).minus(deckCut);
     cut.ifPresent(known -> draft.length("head-cut", "cut off the head", known));
     draft.length("deck", "deck", deck);
     draft.gap(Gap.PISTON_TO_HEAD, "piston to head", deck.plus(draft.get(GASKET_THICKNESS)));
@@ -81,14 +81,14 @@ final class RatioStep {
 
   /** What it is before anything is cut; it needs no opening of the chamber. */
   private static void uncut(PlanDraft draft, CombustionSpace space) {
-    Dual clearance = draft.get(CHAMBER).plus(space.withoutChamber());
+    DualNumber clearance = draft.get(CHAMBER).plus(space.withoutChamber());
     if (isPositive(clearance)) {
       draft.add("ratio-uncut", "ratio without the cut", Unit.ONE, space.ratio(clearance));
     }
   }
 
   /** After the cut; empty where nobody knows what a cut takes off it. */
-  private static Optional<Dual> findChamber(PlanDraft draft, Dual cut) {
+  private static Optional<DualNumber> findChamber(PlanDraft draft, DualNumber cut) {
     if (isZero(cut)) {
       return Optional.of(draft.get(CHAMBER));
     }
@@ -97,8 +97,8 @@ final class RatioStep {
         : Optional.empty();
   }
 
-  private static boolean isPositive(Dual dual) {
-    return Dual.of(0).isLessThan(dual);
+  private static boolean isPositive(DualNumber dual) {
+    return DualNumber.of(0).isLessThan(dual);
   }
 
   private static Nonsense noRoom(PlanDraft draft) {
@@ -108,7 +108,8 @@ final class RatioStep {
   }
 
   /** As entered; else what the wanted ratio asks for; else none. Empty where it is not known. */
-  private static Optional<Dual> findHeadCut(PlanDraft draft, CombustionSpace space, Dual rest) {
+  private static Optional<DualNumber> findHeadCut(
+      PlanDraft draft, CombustionSpace space, DualNumber rest) {
     if (draft.terms().has(HEAD_CUT) || !draft.terms().has(ChamberForRatio.TARGET)) {
       return Optional.of(draft.orZero(HEAD_CUT));
     }
@@ -117,16 +118,16 @@ final class RatioStep {
         : Optional.empty();
   }
 
-  private static Dual cutForTarget(PlanDraft draft, CombustionSpace space, Dual rest) {
-    Dual wanted = space.clearanceFor(draft.get(ChamberForRatio.TARGET)).minus(rest);
-    Dual cut = draft.get(CHAMBER).minus(wanted).dividedBy(draft.get(HeadCut.OPENING));
-    if (cut.isLessThan(Dual.of(0))) {
+  private static DualNumber cutForTarget(PlanDraft draft, CombustionSpace space, DualNumber rest) {
+    DualNumber wanted = space.clearanceFor(draft.get(ChamberForRatio.TARGET)).minus(rest);
+    DualNumber cut = draft.get(CHAMBER).minus(wanted).dividedBy(draft.get(HeadCut.OPENING));
+    if (cut.isLessThan(DualNumber.of(0))) {
       draft.note(
           Note.conclusion(
               "ratio-above-target",
               "The ratio is above the wanted one with no cut of the head.",
               Source.workedOut("the inputs given")));
-      return Dual.of(0);
+      return DualNumber.of(0);
     }
     return cut;
   }
@@ -135,31 +136,31 @@ final class RatioStep {
    * A cut that was worked out is made as shown: where it comes from too large a chamber, the ratio
    * after it is off as well, and says so with its band.
    */
-  private static Dual asMade(PlanDraft draft, Dual cut) {
+  private static DualNumber asMade(PlanDraft draft, DualNumber cut) {
     if (draft.terms().has(HEAD_CUT) || isZero(cut)) {
       return cut;
     }
     draft.note(PlanNotes.RATIO_OF_THE_CUT);
-    return Dual.of(cut.value());
+    return DualNumber.of(cut.value());
   }
 
-  private static boolean isZero(Dual dual) {
+  private static boolean isZero(DualNumber dual) {
     return dual.toDouble() == 0;
   }
 
   /** Left out where a ratio is wanted and the cut for it is not known. */
   private static void lowering(PlanDraft draft) {
-    Optional<Dual> cut = draft.find("head-cut").or(() -> draft.terms().find(HEAD_CUT));
+    Optional<DualNumber> cut = draft.find("head-cut").or(() -> draft.terms().find(HEAD_CUT));
     if (cut.isEmpty() && draft.terms().has(ChamberForRatio.TARGET)) {
       return;
     }
-    Dual gasket =
+    DualNumber gasket =
         draft
             .terms()
             .find(PlanInputs.GASKET_BEFORE)
             .flatMap(before -> draft.terms().find(GASKET_THICKNESS).map(before::minus))
-            .orElseGet(() -> Dual.of(0));
-    Dual known = cut.orElseGet(() -> Dual.of(0));
+            .orElseGet(() -> DualNumber.of(0));
+    DualNumber known = cut.orElseGet(() -> DualNumber.of(0));
     draft.length("lowering", "head comes down by", known.plus(draft.orZero(DECK_CUT)).plus(gasket));
   }
 }

@@ -7,7 +7,7 @@ import wherefrom.workings.Source;
 import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.catalogue.valvetrain.PistonToValve;
 import wherefrom.workings.catalogue.valvetrain.ValveLift;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** Piston to valve, as far as what was measured with the present parts still says it. */
 final class RoomAtValves {
@@ -16,16 +16,16 @@ final class RoomAtValves {
 
   private final PlanDraft draft;
   private final ClearanceBasis basis;
-  private final Dual lowering;
+  private final DualNumber lowering;
 
-  private RoomAtValves(PlanDraft draft, ClearanceBasis basis, Dual lowering) {
+  private RoomAtValves(PlanDraft draft, ClearanceBasis basis, DualNumber lowering) {
     this.draft = draft;
     this.basis = basis;
     this.lowering = lowering;
   }
 
   static void work(PlanDraft draft, ClearanceBasis basis) {
-    Optional<Dual> lowering = draft.find("lowering");
+    Optional<DualNumber> lowering = draft.find("lowering");
     if (lowering.isEmpty()) {
       draft.note(PlanNotes.CUT_NOT_KNOWN);
       return;
@@ -41,7 +41,7 @@ final class RoomAtValves {
     if (!draft.hasAll(words, clearance)) {
       return;
     }
-    Dual left = left(draft.get(clearance));
+    DualNumber left = left(draft.get(clearance));
     if (!basis.isStale(clearance)) {
       draft.gap(gap, words, left);
     } else if (basis.otherParts().isPresent()) {
@@ -51,8 +51,8 @@ final class RoomAtValves {
     }
   }
 
-  private void atLeast(Gap gap, String words, Dual left) {
-    Optional<Dual> gain = findGain();
+  private void atLeast(Gap gap, String words, DualNumber left) {
+    Optional<DualNumber> gain = findGain();
     if (gain.isEmpty()) {
       draft.note(notKnown(gap, words, ClearanceBasis.OTHER_LIFT));
       return;
@@ -64,20 +64,20 @@ final class RoomAtValves {
    * The most that the valve lifts farther at any angle: lift is lobe·ratio − lash, so the gain is
    * largest at one end of the lobe. Empty where a figure of one of both lifts misses.
    */
-  private Optional<Dual> findGain() {
+  private Optional<DualNumber> findGain() {
     if (!draft.terms().has(ValveLift.LOBE_LIFT)
         || !draft.terms().has(ValveLift.ROCKER_RATIO)
         || !draft.terms().has(ValveLift.LASH)) {
       return Optional.empty();
     }
-    Dual lobe = draft.get(ValveLift.LOBE_LIFT);
-    Dual ratio = draft.get(ValveLift.ROCKER_RATIO);
-    Dual lash = draft.get(ValveLift.LASH);
-    Dual ratioBefore = draft.terms().find(PlanInputs.RATIO_BEFORE).orElse(ratio);
-    Dual lashBefore = draft.terms().find(PlanInputs.LASH_BEFORE).orElse(lash);
-    Dual atHeel = lashBefore.minus(lash);
-    Dual atNose = lobe.times(ratio.minus(ratioBefore)).plus(atHeel);
-    return Optional.of(Dual.of(0).max(atHeel).max(atNose));
+    DualNumber lobe = draft.get(ValveLift.LOBE_LIFT);
+    DualNumber ratio = draft.get(ValveLift.ROCKER_RATIO);
+    DualNumber lash = draft.get(ValveLift.LASH);
+    DualNumber ratioBefore = draft.terms().find(PlanInputs.RATIO_BEFORE).orElse(ratio);
+    DualNumber lashBefore = draft.terms().find(PlanInputs.LASH_BEFORE).orElse(lash);
+    DualNumber atHeel = lashBefore.minus(lash);
+    DualNumber atNose = lobe.times(ratio.minus(ratioBefore)).plus(atHeel);
+    return Optional.of(DualNumber.of(0).max(atHeel).max(atNose));
   }
 
   private static Note notKnown(Gap gap, String words, String parts) {
@@ -87,9 +87,9 @@ final class RoomAtValves {
         Source.commonPractice());
   }
 
-  private Dual left(Dual now) {
+  private DualNumber left(DualNumber now) {
     boolean flat = draft.terms().getChoice(PistonToValve.CROWN).equals(PistonToValve.FLAT);
-    Dual sink = draft.orZero(PistonToValve.SEAT_SINK);
+    DualNumber sink = draft.orZero(PistonToValve.SEAT_SINK);
     return PistonToValve.left(now, lowering, draft.get(PistonToValve.VALVE_TILT), flat, sink);
   }
 }

@@ -7,27 +7,27 @@ import wherefrom.workings.catalogue.valvetrain.CoilBind;
 import wherefrom.workings.catalogue.valvetrain.PushrodLength;
 import wherefrom.workings.catalogue.valvetrain.RetainerToSeal;
 import wherefrom.workings.catalogue.valvetrain.ValveLift;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** From the lowering of the head to intake, pushrod and lift limits. */
 final class ValvetrainStep {
   private ValvetrainStep() {}
 
   static void work(PlanDraft draft) {
-    Optional<Dual> lowering = draft.find("lowering");
+    Optional<DualNumber> lowering = draft.find("lowering");
     lowering.ifPresent(known -> intake(draft, known));
     lowering.ifPresent(known -> pushrod(draft, known));
     lift(draft);
   }
 
-  private static void intake(PlanDraft draft, Dual lowering) {
+  private static void intake(PlanDraft draft, DualNumber lowering) {
     if (!draft.hasAll(
         "intake correction", IntakeCorrection.BANK_ANGLE, IntakeCorrection.FACE_ANGLE)) {
       return;
     }
-    Dual half = IntakeCorrection.halfOf(draft.get(IntakeCorrection.BANK_ANGLE));
-    Dual face = draft.get(IntakeCorrection.FACE_ANGLE);
-    if (!half.isLessThan(face) || !face.minus(half).isLessThan(Dual.of(90))) {
+    DualNumber half = IntakeCorrection.halfOf(draft.get(IntakeCorrection.BANK_ANGLE));
+    DualNumber face = draft.get(IntakeCorrection.FACE_ANGLE);
+    if (!half.isLessThan(face) || !face.minus(half).isLessThan(DualNumber.of(90))) {
       draft.note(PlanNotes.NO_INTAKE_CORRECTION);
       return;
     }
@@ -37,12 +37,13 @@ final class ValvetrainStep {
         "intake-rails", "off each end rail", IntakeCorrection.railRemoval(lowering, half, face));
   }
 
-  private static void pushrod(PlanDraft draft, Dual lowering) {
+  private static void pushrod(PlanDraft draft, DualNumber lowering) {
     if (!draft.hasAll("pushrod length", PushrodLength.TILT, ValveLift.ROCKER_RATIO)) {
       return;
     }
-    Dual tip = draft.orZero(PushrodLength.TIP_RISE).dividedBy(draft.get(ValveLift.ROCKER_RATIO));
-    Dual base = draft.orZero(PushrodLength.BASE_RADIUS_LOSS);
+    DualNumber tip =
+        draft.orZero(PushrodLength.TIP_RISE).dividedBy(draft.get(ValveLift.ROCKER_RATIO));
+    DualNumber base = draft.orZero(PushrodLength.BASE_RADIUS_LOSS);
     draft.length(
         "pushrod-change",
         "change of pushrod length",
@@ -53,26 +54,26 @@ final class ValvetrainStep {
     if (!draft.hasAll("valve lift", ValveLift.LOBE_LIFT, ValveLift.ROCKER_RATIO, ValveLift.LASH)) {
       return;
     }
-    Dual lift =
+    DualNumber lift =
         ValveLift.lift(
             draft.get(ValveLift.LOBE_LIFT),
             draft.get(ValveLift.ROCKER_RATIO),
             draft.get(ValveLift.LASH));
-    if (!Dual.of(0).isLessThan(lift)) {
+    if (!DualNumber.of(0).isLessThan(lift)) {
       draft.note(PlanNotes.NEVER_OPENS);
       return;
     }
     draft.length("lift", "valve lift", lift);
     if (draft.hasAll("coil bind", CoilBind.INSTALLED, CoilBind.SOLID)) {
-      Dual travel = draft.get(CoilBind.INSTALLED).minus(draft.get(CoilBind.SOLID));
+      DualNumber travel = draft.get(CoilBind.INSTALLED).minus(draft.get(CoilBind.SOLID));
       draft.gap(Gap.COIL_BIND, "left before coil bind", travel.minus(lift));
     }
     if (draft.hasAll("retainer to seal", RetainerToSeal.GAP)) {
-      Dual gap = draft.get(RetainerToSeal.GAP);
+      DualNumber gap = draft.get(RetainerToSeal.GAP);
       draft.gap(Gap.RETAINER_TO_SEAL, "retainer to seal", gap.minus(lift));
     }
     if (draft.hasAll("rocker slot", PlanInputs.SLOT_ROOM)) {
-      Dual room = draft.get(PlanInputs.SLOT_ROOM);
+      DualNumber room = draft.get(PlanInputs.SLOT_ROOM);
       draft.gap(Gap.ROCKER_SLOT, "left in the rocker's slot", room.minus(lift));
     }
   }

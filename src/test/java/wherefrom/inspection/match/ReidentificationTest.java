@@ -85,7 +85,7 @@ class ReidentificationTest {
     assertThat(Reidentification.of(found, recorded, false))
         .allSatisfy(
             match -> {
-              assertThat(match.certainty()).isEqualTo(Match.Certainty.CANNOT_TELL);
+              assertThat(match.certainty()).isEqualTo(PartMatch.Certainty.CANNOT_TELL);
               assertThat(match.confidence()).isCloseTo(0.25, within(1e-9));
               assertThat(match.runnerUpConfidence()).isCloseTo(0.25, within(1e-9));
             });
@@ -97,10 +97,10 @@ class ReidentificationTest {
         List.of(Fingerprint.of("1", 8.000, 0.0005), Fingerprint.of("2", 8.020, 0.0005));
     List<Fingerprint> found =
         List.of(Fingerprint.of("a", 8.0201, 0.0005), Fingerprint.of("b", 7.9, 0.0005));
-    List<Match> matches = Reidentification.of(found, recorded, false);
-    assertThat(matches.get(0).certainty()).isEqualTo(Match.Certainty.CERTAIN);
+    List<PartMatch> matches = Reidentification.of(found, recorded, false);
+    assertThat(matches.get(0).certainty()).isEqualTo(PartMatch.Certainty.CERTAIN);
     assertThat(matches.get(0).best()).isEqualTo("2");
-    assertThat(matches.get(1).certainty()).isEqualTo(Match.Certainty.MATCHES_NONE);
+    assertThat(matches.get(1).certainty()).isEqualTo(PartMatch.Certainty.MATCHES_NONE);
   }
 
   @Test
@@ -115,7 +115,7 @@ class ReidentificationTest {
     }
     assertThat(Reidentification.of(found, recorded, true))
         .allMatch(match -> match.best().equals(match.found()))
-        .allMatch(match -> match.certainty() == Match.Certainty.CERTAIN);
+        .allMatch(match -> match.certainty() == PartMatch.Certainty.CERTAIN);
   }
 
   @Test
@@ -148,9 +148,9 @@ class ReidentificationTest {
         found.add(print("p" + at, two, length, wall, u, normal, random));
       }
       Collections.shuffle(found, random);
-      for (Match match : Reidentification.of(found, recorded, false)) {
+      for (PartMatch match : Reidentification.of(found, recorded, false)) {
         all++;
-        if (match.certainty() == Match.Certainty.CERTAIN) {
+        if (match.certainty() == PartMatch.Certainty.CERTAIN) {
           certain++;
           wrong += match.best().equals(match.found()) ? 0 : 1;
         }

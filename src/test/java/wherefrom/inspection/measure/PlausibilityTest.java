@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.ResultValue;
-import wherefrom.workings.catalogue.accept.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 
 class PlausibilityTest {
   private static Tool tool(String step) {
@@ -103,7 +103,7 @@ class PlausibilityTest {
           find(Results.of(plan, samples, tool("0.0005"), Optional.empty()), result);
       assertThat(coarse.value()).isZero();
       assertThat(coarse.standardUncertainty()).isGreaterThan(0.0005 * 0.29 * Math.sqrt(2));
-      assertThat(limit.judge(coarse).decision()).isEqualTo(Decision.UNDECIDED);
+      assertThat(limit.judge(coarse).decision()).isEqualTo(Ruling.UNDECIDED);
     }
     // Either way round through the plan's other shapes: a spread, a lift.
     ReadingPlan stem = plan("stem-diameter");

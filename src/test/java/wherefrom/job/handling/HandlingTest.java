@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.job.puttogether.Fitting;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Part;
 import wherefrom.parts.Whereabouts;
@@ -31,7 +31,7 @@ class HandlingTest {
     int before = whole.job.history().size();
     assertThat(new Handling(whole.job).offForWashing(1, 1))
         .isEqualTo(
-            new Handled.Refused(
+            new HandlingOutcome.Refused(
                 "Only a part that is out can go off for washing." + " This one is in the engine."));
     assertThat(whole.job.history()).hasSize(before);
   }
@@ -42,18 +42,18 @@ class HandlingTest {
     assertThat(sample.record("pushrod@3EX").note()).isEqualTo("fell behind the bench");
     handling.found(item);
     assertThat(sample.record("pushrod@3EX").where()).isEqualTo(Whereabouts.OUT);
-    assertThat(handling.found(item)).isInstanceOf(Handled.Refused.class);
+    assertThat(handling.found(item)).isInstanceOf(HandlingOutcome.Refused.class);
   }
 
   @Test
   void aReplacedPartIsRetiredAndItsPlaceBelongsToTheNewOne() {
-    Handled done = handling.replace(item, "worn out");
-    Part fresh = ((Handled.Logged) done).part().part();
+    HandlingOutcome done = handling.replace(item, "worn out");
+    Part fresh = ((HandlingOutcome.Logged) done).part().part();
     assertThat(fresh.fresh()).isTrue();
     assertThat(fresh.item()).isEqualTo(75);
     assertThat(sample.part("pushrod@3EX")).isEqualTo(fresh);
     assertThat(sample.job.state().getPart(item).where()).isEqualTo(Whereabouts.RETIRED);
-    assertThat(handling.replace(item, "worn out")).isInstanceOf(Handled.Refused.class);
+    assertThat(handling.replace(item, "worn out")).isInstanceOf(HandlingOutcome.Refused.class);
   }
 
   @Test
@@ -63,16 +63,16 @@ class HandlingTest {
     TagBook book = new TagBook(sample.job.state(), SampleJob.NAMES);
     assertThat(book.find(older))
         .isInstanceOfSatisfying(
-            Found.Refused.class,
+            CodeLookup.Refused.class,
             refused -> assertThat(refused.verdict()).isInstanceOf(Verdict.Retired.class));
-    assertThat(book.find(sample.tag("pushrod@3EX"))).isInstanceOf(Found.APart.class);
+    assertThat(book.find(sample.tag("pushrod@3EX"))).isInstanceOf(CodeLookup.APart.class);
   }
 
   @Test
   void aReasonIsWanted() {
-    assertThat(handling.replace(item, " ")).isInstanceOf(Handled.Refused.class);
-    assertThat(handling.reissue(item, "")).isInstanceOf(Handled.Refused.class);
-    assertThat(handling.note(item, "  ")).isInstanceOf(Handled.Refused.class);
+    assertThat(handling.replace(item, " ")).isInstanceOf(HandlingOutcome.Refused.class);
+    assertThat(handling.reissue(item, "")).isInstanceOf(HandlingOutcome.Refused.class);
+    assertThat(handling.note(item, "  ")).isInstanceOf(HandlingOutcome.Refused.class);
   }
 
   @Test
@@ -80,6 +80,6 @@ class HandlingTest {
     new Fitting(sample.job).fit(sample.part("pushrod@3EX"), sample.spot("3EX"), false);
     handling.tookOut(item, "gasket forgotten");
     assertThat(sample.job.state().fitted()).isEmpty();
-    assertThat(handling.tookOut(item, "again")).isInstanceOf(Handled.Refused.class);
+    assertThat(handling.tookOut(item, "again")).isInstanceOf(HandlingOutcome.Refused.class);
   }
 }

@@ -18,13 +18,15 @@ class NewPartSizeTest {
   private final Handling handling = new Handling(bench.bench.job);
 
   private Part taken(String place, String size) {
-    Handled done = handling.replace(bench.bench.item(place), "must be new", new NewPart(size, ""));
-    return ((Handled.Logged) done).part().part();
+    HandlingOutcome done =
+        handling.replace(bench.bench.item(place), "must be new", new NewPart(size, ""));
+    return ((HandlingOutcome.Logged) done).part().part();
   }
 
   private String refused(String place, String size, String sort) {
-    Handled done = handling.replace(bench.bench.item(place), "worn", new NewPart(size, sort));
-    return ((Handled.Refused) done).sentence();
+    HandlingOutcome done =
+        handling.replace(bench.bench.item(place), "worn", new NewPart(size, sort));
+    return ((HandlingOutcome.Refused) done).sentence();
   }
 
   private Optional<String> objection(Part part) {

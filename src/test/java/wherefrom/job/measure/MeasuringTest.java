@@ -21,7 +21,7 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Dimension;
 import wherefrom.quantity.Unit;
-import wherefrom.workings.catalogue.accept.Acceptance.Decision;
+import wherefrom.workings.catalogue.accept.Acceptance.Ruling;
 import wherefrom.workings.catalogue.accept.UncertaintyBudget;
 
 class MeasuringTest {
@@ -193,7 +193,7 @@ class MeasuringTest {
             .orElseThrow()
             .judgements()
             .get(0);
-    assertThat(judged.decision()).isEqualTo(Decision.ACCEPT);
+    assertThat(judged.decision()).isEqualTo(Ruling.ACCEPT);
     assertThat(judged.limit().source()).isEqualTo("manual p. 12");
   }
 
@@ -202,7 +202,7 @@ class MeasuringTest {
     tools.limit("pushrod-runout", "value", "", "0.0020", "manual p. 12");
     MeasuredResult result =
         kept(take(part("pushrod@3EX"), "pushrod-runout", "caliper", "middle", "0.0020"));
-    assertThat(result.judgements().get(0).decision()).isEqualTo(Decision.UNDECIDED);
+    assertThat(result.judgements().get(0).decision()).isEqualTo(Ruling.UNDECIDED);
     assertThat(bench.verdict("pushrod@3EX").sentence()).contains("suspect");
     assertThat(new Deciding(bench.job).propose(bench.item("pushrod@3EX")).decision()).isEmpty();
   }

@@ -85,8 +85,9 @@ class JobChartsTest {
         .singleElement()
         .satisfies(clearance -> assertThat(clearance.look()).isEqualTo(Look.FAIL));
     assertThat(ClearanceLimits.set(job, Bearings.RODS, Field.SOURCE, ""))
-        .isInstanceOf(Kept.Refused.class);
-    assertThat(ClearanceLimits.set(job, Bearings.RODS, Field.UPPER, "")).isEqualTo(new Kept.Done());
+        .isInstanceOf(FigureOutcome.Refused.class);
+    assertThat(ClearanceLimits.set(job, Bearings.RODS, Field.UPPER, ""))
+        .isEqualTo(new FigureOutcome.Done());
     assertThat(ClearanceLimits.of(job, Bearings.RODS).upper()).isEmpty();
   }
 
@@ -106,14 +107,14 @@ class JobChartsTest {
   /** Main 2: 0.0019 in front and 0.0032 in at the rear, about 0.0026 in by the mean. */
   @Test
   void listRecordAndPlotGiveOneVerdict() {
-    oneVerdict("0.0010", "0.0032", Acceptance.Decision.UNDECIDED, "?");
-    oneVerdict("0.0010", "0.0028", Acceptance.Decision.REJECT, "no");
-    oneVerdict("0.0010", "0.0040", Acceptance.Decision.ACCEPT, "yes");
-    oneVerdict("0.0019", "0.0040", Acceptance.Decision.UNDECIDED, "?");
+    oneVerdict("0.0010", "0.0032", Acceptance.Ruling.UNDECIDED, "?");
+    oneVerdict("0.0010", "0.0028", Acceptance.Ruling.REJECT, "no");
+    oneVerdict("0.0010", "0.0040", Acceptance.Ruling.ACCEPT, "yes");
+    oneVerdict("0.0019", "0.0040", Acceptance.Ruling.UNDECIDED, "?");
   }
 
   private static void oneVerdict(
-      String lower, String upper, Acceptance.Decision decision, String plotted) {
+      String lower, String upper, Acceptance.Ruling decision, String plotted) {
     OpenJob job = PlotSample.measured();
     new Instruments(job).limit("main-journal", "clearance", lower, upper, "manual, p. 6-12");
     BearingClearance listed =
@@ -133,7 +134,7 @@ class JobChartsTest {
             row -> {
               assertThat(row.cells().get(1)).contains("least 0.00190", "most 0.00320");
               assertThat(row.cells().get(2)).contains(upper + " in: " + word);
-              assertThat(row.open()).isEqualTo(decision != Acceptance.Decision.ACCEPT);
+              assertThat(row.open()).isEqualTo(decision != Acceptance.Ruling.ACCEPT);
             });
     RecordPlot plot = find(RecordPlots.of(job), "Oil clearance of the main bearings");
     assertThat(plot.chart().columns().get(3).verdict()).isEqualTo(plotted);

@@ -38,7 +38,7 @@ public final class NumbersSample {
     figures()
         .forEach(
             (key, text) -> {
-              if (book.set(0, key, text) instanceof Kept.Refused refused) {
+              if (book.set(0, key, text) instanceof FigureOutcome.Refused refused) {
                 throw new AssertionError(refused.sentence());
               }
             });

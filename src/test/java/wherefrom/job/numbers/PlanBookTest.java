@@ -57,7 +57,7 @@ class PlanBookTest {
   void whatIsNoFigureIsRefusedAndNothingIsLost() {
     assertThat(book.set(0, "chamber", "72"))
         .isEqualTo(
-            new Kept.Refused(
+            new FigureOutcome.Refused(
                 "chamber: \"72\" has no unit. Add in or mm, cc, deg, lb, N or another."));
     assertThat(book.text(0, "chamber")).isEqualTo("63 cc±0.5 cc");
   }
@@ -97,15 +97,15 @@ class PlanBookTest {
   void stepsBeginAtNoCutAndAtThePresentRatio() {
     book.add(1);
     PlanStepper stepper = new PlanStepper(book);
-    assertThat(stepper.step(1, Stepped.RATIO, 1)).isEqualTo(new Kept.Done());
+    assertThat(stepper.step(1, Stepped.RATIO, 1)).isEqualTo(new FigureOutcome.Done());
     assertThat(book.text(1, "target")).isEqualTo("8.9");
     stepper.step(1, Stepped.HEAD_CUT, 1);
     stepper.step(1, Stepped.HEAD_CUT, 1);
     assertThat(book.text(1, "head-cut")).isEqualTo("0.002 in");
     stepper.step(1, Stepped.GASKET, -1);
     assertThat(book.text(1, "gasket-thickness")).isEqualTo("0.039 in");
-    assertThat(stepper.step(0, Stepped.HEAD_CUT, 1)).isInstanceOf(Kept.Refused.class);
-    assertThat(stepper.step(1, Stepped.DECK_CUT, -1)).isInstanceOf(Kept.Refused.class);
+    assertThat(stepper.step(0, Stepped.HEAD_CUT, 1)).isInstanceOf(FigureOutcome.Refused.class);
+    assertThat(stepper.step(1, Stepped.DECK_CUT, -1)).isInstanceOf(FigureOutcome.Refused.class);
   }
 
   @Test

@@ -42,9 +42,9 @@ class WorkingBookTest {
   @Test
   void whatIsRefusedLeavesTheFigureBeforeIt() {
     typeAll();
-    Kept kept = book.set("lift", "1,234.5 mm");
-    assertThat(kept).isInstanceOf(Kept.Refused.class);
-    assertThat(((Kept.Refused) kept).sentence()).contains("no thousands mark");
+    FigureOutcome kept = book.set("lift", "1,234.5 mm");
+    assertThat(kept).isInstanceOf(FigureOutcome.Refused.class);
+    assertThat(((FigureOutcome.Refused) kept).sentence()).contains("no thousands mark");
     assertThat(book.text(CoilBindInputs.find("lift"))).isEqualTo("11,43 mm±0,05");
   }
 

@@ -20,9 +20,9 @@ class PutTogetherStopsTest {
   private final SampleJob sample = SampleJob.apart();
   private final PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
 
-  private Verdict verdict(Step step) {
-    assertThat(step).isInstanceOf(Step.Judged.class);
-    return ((Step.Judged) step).verdict();
+  private Verdict verdict(FitOutcome step) {
+    assertThat(step).isInstanceOf(FitOutcome.Judged.class);
+    return ((FitOutcome.Judged) step).verdict();
   }
 
   @Test
@@ -41,7 +41,7 @@ class PutTogetherStopsTest {
     together.scan(sample.tag("pushrod@3EX"));
     together.scan(sample.card("5EX"));
     sample.job.record(new NoteAdded(3, "wipe"));
-    assertThat(together.act(Action.UNDO)).isInstanceOf(Step.TookBack.class);
+    assertThat(together.act(Action.UNDO)).isInstanceOf(FitOutcome.TookBack.class);
     assertThat(sample.job.state().standingStop()).isEmpty();
     assertThat(sample.job.state().getPart(3).remarks()).hasSize(1);
   }
@@ -83,7 +83,7 @@ class PutTogetherStopsTest {
 
   @Test
   void nothingIsTakenOutWhereNothingStandsInTheWay() {
-    assertThat(together.tookOut()).isInstanceOf(Step.Said.class);
+    assertThat(together.tookOut()).isInstanceOf(FitOutcome.Said.class);
   }
 
   /** The program was closed and started again on the same job. */
@@ -92,7 +92,7 @@ class PutTogetherStopsTest {
   }
 
   private static Verdict standing(PutTogether after) {
-    assertThat(((Step.Judged) after.last()).verdict()).isEqualTo(after.stop().orElseThrow());
+    assertThat(((FitOutcome.Judged) after.last()).verdict()).isEqualTo(after.stop().orElseThrow());
     return after.stop().orElseThrow();
   }
 
@@ -157,7 +157,7 @@ class PutTogetherStopsTest {
   void aStopThatStandsAfterARestartIsTakenBackByUndo() {
     together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
     PutTogether after = restarted();
-    assertThat(after.act(Action.UNDO)).isInstanceOf(Step.TookBack.class);
+    assertThat(after.act(Action.UNDO)).isInstanceOf(FitOutcome.TookBack.class);
     assertThat(after.stop()).isEmpty();
     assertThat(restarted().stop()).isEmpty();
   }
@@ -165,7 +165,8 @@ class PutTogetherStopsTest {
   @Test
   void aPartOfThisEngineAnswersAForeignTagForGood() {
     together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
-    assertThat(together.scan(sample.tag("pushrod@3EX"))).isInstanceOf(Step.WaitingForSpot.class);
+    assertThat(together.scan(sample.tag("pushrod@3EX")))
+        .isInstanceOf(FitOutcome.WaitingForSpot.class);
     assertThat(together.stop()).isEmpty();
     assertThat(restarted().stop()).isEmpty();
   }

@@ -28,16 +28,17 @@ class PutTogetherTest {
       engine -> engine == 42 ? Optional.of("Blue tractor") : Optional.empty();
   private final PutTogether together = new PutTogether(job, names);
 
-  private String word(Step step) {
-    assertThat(step).isInstanceOf(Step.Judged.class);
-    return ((Step.Judged) step).verdict().word();
+  private String word(FitOutcome step) {
+    assertThat(step).isInstanceOf(FitOutcome.Judged.class);
+    return ((FitOutcome.Judged) step).verdict().word();
   }
 
   @Test
   void partAndPlaceCardInEitherOrder() {
-    assertThat(together.scan(tag(job, "pushrod@3EX"))).isInstanceOf(Step.WaitingForSpot.class);
+    assertThat(together.scan(tag(job, "pushrod@3EX")))
+        .isInstanceOf(FitOutcome.WaitingForSpot.class);
     assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("right place");
-    assertThat(together.scan(card(job, "5EX"))).isInstanceOf(Step.WaitingForPart.class);
+    assertThat(together.scan(card(job, "5EX"))).isInstanceOf(FitOutcome.WaitingForPart.class);
     assertThat(word(together.scan(tag(job, "lifter@5EX")))).isEqualTo("right place");
   }
 
@@ -46,7 +47,7 @@ class PutTogetherTest {
     together.scan(tag(job, "pushrod@3EX"));
     assertThat(together.scan(tag(job, "pushrod@5EX")))
         .isInstanceOfSatisfying(
-            Step.WaitingForSpot.class, waiting -> assertThat(waiting.replaced()).isTrue());
+            FitOutcome.WaitingForSpot.class, waiting -> assertThat(waiting.replaced()).isTrue());
     assertThat(word(together.scan(card(job, "5EX")))).isEqualTo("right place");
   }
 
@@ -109,7 +110,7 @@ class PutTogetherTest {
     together.scan(card(job, "5EX"));
     assertThat(together.scan(Action.YES.code().digits()))
         .isInstanceOfSatisfying(
-            Step.Said.class, said -> assertThat(said.sentence()).contains("reason first"));
+            FitOutcome.Said.class, said -> assertThat(said.sentence()).contains("reason first"));
     assertThat(job.state().fitted()).isEmpty();
     together.scan(Action.NEXT.code().digits());
     together.scan(Action.NEXT.code().digits());
@@ -143,7 +144,7 @@ class PutTogetherTest {
     int before = job.history().size();
     assertThat(together.scan(tag(job, "lifter@7IN")))
         .isInstanceOfSatisfying(
-            Step.Shown.class,
+            FitOutcome.Shown.class,
             shown -> assertThat(shown.sentence()).contains("cylinder 7, intake, lifter"));
     together.scan("1234123412341234");
     together.scan(card(job, "3EX"));
@@ -163,7 +164,7 @@ class PutTogetherTest {
   void codesThatStandForNothingHereAreAnswered() {
     TagCode other = new TagCode(TagType.PART, 42, 3, 1);
     assertThat(word(together.scan(other.digits()))).isEqualTo("wrong engine");
-    assertThat(((Step.Judged) together.last()).verdict().sentence()).contains("Blue tractor");
+    assertThat(((FitOutcome.Judged) together.last()).verdict().sentence()).contains("Blue tractor");
     TagCode unknown = new TagCode(TagType.PART, Benches.ENGINE, 999, 1);
     assertThat(word(together.scan(unknown.digits()))).isEqualTo("not one of ours");
     assertThat(word(together.scan("https://example.org"))).isEqualTo("not one of ours");

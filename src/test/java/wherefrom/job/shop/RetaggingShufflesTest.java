@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Subject;
-import wherefrom.inspection.match.Match;
+import wherefrom.inspection.match.PartMatch;
 import wherefrom.job.BenchJob;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
@@ -58,7 +58,7 @@ class RetaggingShufflesTest {
       Map<String, String> now,
       Gauge first,
       Gauge second,
-      List<Match> matches) {}
+      List<PartMatch> matches) {}
 
   private int all;
   private int certain;
@@ -189,7 +189,7 @@ class RetaggingShufflesTest {
     }
     int[] chosen = new int[size];
     for (int row = 0; row < size; row++) {
-      Match match = group.matches().get(row);
+      PartMatch match = group.matches().get(row);
       chosen[row] = group.items().indexOf(Integer.parseInt(match.best()));
       assertThat(match.confidence()).isCloseTo(shares[row][chosen[row]] / likelihood, within(1e-5));
     }
@@ -205,10 +205,10 @@ class RetaggingShufflesTest {
   }
 
   private void count(Group group) {
-    for (Match match : group.matches()) {
+    for (PartMatch match : group.matches()) {
       int item = Integer.parseInt(match.best());
       all++;
-      if (match.certainty() == Match.Certainty.CERTAIN) {
+      if (match.certainty() == PartMatch.Certainty.CERTAIN) {
         certain++;
         wrong += group.truth().get(match.found()) == item ? 0 : 1;
       }
@@ -219,7 +219,7 @@ class RetaggingShufflesTest {
       if (twin) {
         twins++;
         assertThat(match.certainty())
-            .isIn(Match.Certainty.CANNOT_TELL, Match.Certainty.MATCHES_NONE);
+            .isIn(PartMatch.Certainty.CANNOT_TELL, PartMatch.Certainty.MATCHES_NONE);
       }
     }
   }

@@ -11,7 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Decision;
 import wherefrom.inspection.Subject;
-import wherefrom.inspection.match.Match;
+import wherefrom.inspection.match.PartMatch;
 import wherefrom.job.BenchJob;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.change.Planning;
@@ -112,15 +112,15 @@ class ShopAndMoneyTest {
     found.put("C", "7.9000");
     found.put("D", "7.9405");
     Retagging.Answer answer = retagging.propose(items, "pushrod-length", "caliper", found);
-    List<Match> matches = ((Retagging.Answer.Proposed) answer).matches();
+    List<PartMatch> matches = ((Retagging.Answer.Proposed) answer).matches();
     assertThat(matches.get(0).best()).isEqualTo(Integer.toString(items.get(1)));
     assertThat(matches)
-        .extracting(Match::certainty)
+        .extracting(PartMatch::certainty)
         .containsExactly(
-            Match.Certainty.CERTAIN,
-            Match.Certainty.CANNOT_TELL,
-            Match.Certainty.CERTAIN,
-            Match.Certainty.CANNOT_TELL);
+            PartMatch.Certainty.CERTAIN,
+            PartMatch.Certainty.CANNOT_TELL,
+            PartMatch.Certainty.CERTAIN,
+            PartMatch.Certainty.CANNOT_TELL);
     assertThat(bench.job.state().whereabouts(items.get(1))).isEqualTo(Whereabouts.WASHING);
     retagging.accept(matches.get(0), items.get(1));
     assertThat(bench.job.state().whereabouts(items.get(1))).isEqualTo(Whereabouts.OUT);

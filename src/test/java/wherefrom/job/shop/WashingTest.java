@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import wherefrom.job.BenchJob;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.PartLost;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.parts.Whereabouts;
 
 /** Baskets hold parts without tags: a count proves that all came back, never which is which. */
@@ -77,7 +77,7 @@ class WashingTest {
   void aLostPartInTheHandIsToBeSaidFound() {
     bench.record(new PartLost(bench.item("pushrod@3EX"), ""));
     assertThat(bench.verdict("pushrod@3EX").wayOut()).containsIgnoringCase("say that it is found");
-    Handled washed = new Handling(bench.job).offForWashing(bench.item("pushrod@3EX"), 1);
-    assertThat(((Handled.Refused) washed).sentence()).endsWith("say that it is found.");
+    HandlingOutcome washed = new Handling(bench.job).offForWashing(bench.item("pushrod@3EX"), 1);
+    assertThat(((HandlingOutcome.Refused) washed).sentence()).endsWith("say that it is found.");
   }
 }

@@ -13,8 +13,8 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.entry.OffForWashing;
 import wherefrom.job.entry.TagReissued;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.WhereTo;
 import wherefrom.parts.Action;
@@ -50,8 +50,8 @@ class TagBookTest {
     return new TagBook(job.state(), Benches.NO_NAMES);
   }
 
-  private static Verdict refused(Found found) {
-    return ((Found.Refused) found).verdict();
+  private static Verdict refused(CodeLookup found) {
+    return ((CodeLookup.Refused) found).verdict();
   }
 
   /** Baskets are numbered from 1: whatever its check digits, no typed code is of basket 0. */
@@ -60,9 +60,9 @@ class TagBookTest {
     TagBook book = book();
     for (int check = 0; check < 100; check++) {
       String typed = String.format(java.util.Locale.ROOT, "0000%02d", check);
-      assertThat(book.find(typed)).as(typed).isInstanceOf(Found.Refused.class);
+      assertThat(book.find(typed)).as(typed).isInstanceOf(CodeLookup.Refused.class);
     }
-    assertThat(book.find(book.basket(1).typed())).isEqualTo(new Found.ABasket(1));
+    assertThat(book.find(book.basket(1).typed())).isEqualTo(new CodeLookup.ABasket(1));
   }
 
   /** A V8 of the usual kinds: 74 parts, 42 places, six actions, twenty baskets. */
@@ -80,7 +80,7 @@ class TagBookTest {
     for (TagCode code : book.issued()) {
       assertThat(book.find(code.typed())).as(code.digits()).isEqualTo(book.find(code.digits()));
     }
-    assertThat(book.find(book.basket(25).typed())).isEqualTo(new Found.ABasket(25));
+    assertThat(book.find(book.basket(25).typed())).isEqualTo(new CodeLookup.ABasket(25));
     assertThat(book.find(book.of(Benches.spot("3EX")).typed()).words())
         .isEqualTo("place card: cylinder 3, exhaust");
   }
@@ -100,7 +100,7 @@ class TagBookTest {
     assertThat(refused(book.find(card))).isInstanceOf(CodeVerdict.NotOneOfOurs.class);
     TagCode action = new TagCode(TagType.ACTION_CARD, Benches.ENGINE, 1, 1);
     assertThat(refused(book.find(action))).isInstanceOf(CodeVerdict.NotOneOfOurs.class);
-    assertThat(book.find(Action.UNDO.code())).isEqualTo(new Found.AnAction(Action.UNDO));
+    assertThat(book.find(Action.UNDO.code())).isEqualTo(new CodeLookup.AnAction(Action.UNDO));
   }
 
   @Test
@@ -111,7 +111,7 @@ class TagBookTest {
     assertThat(asks.here())
         .containsOnlyKeys(twin.of(pushrod).digits())
         .containsValue(pushrod.words());
-    assertThat(twin.find(twin.of(pushrod).digits())).isInstanceOf(Found.APart.class);
+    assertThat(twin.find(twin.of(pushrod).digits())).isInstanceOf(CodeLookup.APart.class);
   }
 
   /** What stands for nothing here is no question, whatever another job has. */
@@ -185,17 +185,17 @@ class TagBookTest {
     Handling handling = new Handling(job);
     int item = pushrod.item();
     for (int pieces : new int[] {1, 99}) {
-      assertThat(handling.pieces(item, pieces)).isInstanceOf(Handled.Logged.class);
+      assertThat(handling.pieces(item, pieces)).isInstanceOf(HandlingOutcome.Logged.class);
     }
     for (int pieces : new int[] {0, 100}) {
-      assertThat(handling.pieces(item, pieces)).isInstanceOf(Handled.Refused.class);
+      assertThat(handling.pieces(item, pieces)).isInstanceOf(HandlingOutcome.Refused.class);
     }
-    assertThat(handling.offForWashing(item, 0)).isInstanceOf(Handled.Refused.class);
-    assertThat(handling.offForWashing(item, 10_000)).isInstanceOf(Handled.Refused.class);
-    assertThat(handling.offForWashing(item, 9_999)).isInstanceOf(Handled.Logged.class);
+    assertThat(handling.offForWashing(item, 0)).isInstanceOf(HandlingOutcome.Refused.class);
+    assertThat(handling.offForWashing(item, 10_000)).isInstanceOf(HandlingOutcome.Refused.class);
+    assertThat(handling.offForWashing(item, 9_999)).isInstanceOf(HandlingOutcome.Logged.class);
     job.record(new TagReissued(item, 98, "tag torn"));
-    assertThat(handling.reissue(item, "tag torn")).isInstanceOf(Handled.Logged.class);
-    assertThat(handling.reissue(item, "tag torn")).isInstanceOf(Handled.Refused.class);
+    assertThat(handling.reissue(item, "tag torn")).isInstanceOf(HandlingOutcome.Logged.class);
+    assertThat(handling.reissue(item, "tag torn")).isInstanceOf(HandlingOutcome.Refused.class);
   }
 
   @Test

@@ -16,8 +16,8 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.KindsTracked;
 import wherefrom.job.entry.PartReplaced;
-import wherefrom.job.handling.Handled;
 import wherefrom.job.handling.Handling;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.print.TagChoice;
 import wherefrom.job.print.TagPrinting;
 import wherefrom.job.takeapart.TakeApart;
@@ -53,8 +53,8 @@ class TrackingTest {
       assertThat(part.fresh()).isFalse();
       assertThat(job.state().whereabouts(part.item())).isEqualTo(Whereabouts.IN_ENGINE);
       String tag = part.code(Benches.ENGINE).digits();
-      Found found = new TagBook(job.state(), Benches.NO_NAMES).find(tag);
-      assertThat(found).isEqualTo(new Found.APart(job.state().getPart(part.item())));
+      CodeLookup found = new TagBook(job.state(), Benches.NO_NAMES).find(tag);
+      assertThat(found).isEqualTo(new CodeLookup.APart(job.state().getPart(part.item())));
     }
     assertThat(new OpenJob(logbook, Benches.CLOCK).state().parts())
         .containsExactlyElementsOf(job.state().parts());
@@ -112,8 +112,9 @@ class TrackingTest {
     new Handling(job).replace(Benches.part(job, "pushrod@3EX").item(), "worn out");
     job.undo();
     assertThat(((Tracking.Answer.Tracked) track(PartKind.VALVE)).first()).isEqualTo(76);
-    Handled next = new Handling(job).replace(Benches.part(job, "pushrod@3EX").item(), "worn out");
-    assertThat(((Handled.Logged) next).part().part().item()).isEqualTo(92);
+    HandlingOutcome next =
+        new Handling(job).replace(Benches.part(job, "pushrod@3EX").item(), "worn out");
+    assertThat(((HandlingOutcome.Logged) next).part().part().item()).isEqualTo(92);
   }
 
   @Test

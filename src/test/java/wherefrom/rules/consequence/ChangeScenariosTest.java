@@ -112,15 +112,17 @@ class ChangeScenariosTest {
             .ofSort(Goods.STUDS)
             .from("a book");
     assertThat(rule.thens())
-        .extracting(Then::sort)
+        .extracting(ConsequenceTemplate::sort)
         .containsExactly(Optional.empty(), Optional.of(Goods.STUDS));
-    assertThat(rule.thens()).extracting(Then::source).containsExactly("", "a book");
-    assertThat(rule.thens()).extracting(Then::renewal).containsOnly(Renewal.WEAR);
+    assertThat(rule.thens()).extracting(ConsequenceTemplate::source).containsExactly("", "a book");
+    assertThat(rule.thens()).extracting(ConsequenceTemplate::renewal).containsOnly(Renewal.WEAR);
     Rule banned =
         Rule.of("R0", "Test", ChangeKind.BORED)
-            .mustBeNew(Severity.BLOCK, Cover.ALL, Set.of(PartKind.LIFTER), "All new.")
+            .mustBeNew(Severity.BLOCK, PlaceScope.ALL, Set.of(PartKind.LIFTER), "All new.")
             .ofSort(Goods.ROLLER_LIFTERS);
-    assertThat(banned.thens()).extracting(Then::renewal).containsExactly(Renewal.SORT);
+    assertThat(banned.thens())
+        .extracting(ConsequenceTemplate::renewal)
+        .containsExactly(Renewal.SORT);
   }
 
   /** What a check may cost: the studs where it says so, else the parts that it looks at. */

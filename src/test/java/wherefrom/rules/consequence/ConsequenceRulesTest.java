@@ -40,7 +40,7 @@ class ConsequenceRulesTest {
   void everyRuleSaysWhereItComesFromAndEverySentenceEndsWithAStop() {
     for (Rule rule : ConsequenceRules.all()) {
       assertThat(rule.source()).as(rule.number()).isNotBlank();
-      for (Then then : rule.thens()) {
+      for (ConsequenceTemplate then : rule.thens()) {
         assertThat(then.sentence()).as(rule.number() + then.name()).matches("[A-Z].*[.?]");
       }
     }
@@ -81,7 +81,7 @@ class ConsequenceRulesTest {
     Change anywhere = Change.of(ChangeKind.NEW_FLAT_CAM);
     Setting setting = setting(ReadyLayouts.find("v8-odd-even").orElseThrow());
     for (Rule rule : ConsequenceRules.all()) {
-      for (Then then : rule.thens()) {
+      for (ConsequenceTemplate then : rule.thens()) {
         String name = rule.number() + ":" + then.name();
         met.add(name);
         assertThat(then.apply(rule, List.of(anywhere), setting).source())
@@ -113,7 +113,7 @@ class ConsequenceRulesTest {
   @Test
   void everyBanSaysWhyItRenews() {
     for (Rule rule : ConsequenceRules.all()) {
-      for (Then then : rule.thens()) {
+      for (ConsequenceTemplate then : rule.thens()) {
         String name = rule.number() + ":" + then.name();
         if (then.effect().bans()) {
           assertThat(then.renewal()).as(name).isEqualTo(RENEWALS.getOrDefault(name, Renewal.WEAR));
@@ -157,7 +157,7 @@ class ConsequenceRulesTest {
   void oneRuleNamesEachOfItsConsequencesOnce() {
     List<String> names = new ArrayList<>();
     for (Rule rule : ConsequenceRules.all()) {
-      for (Then then : rule.thens()) {
+      for (ConsequenceTemplate then : rule.thens()) {
         names.add(rule.number() + ":" + then.name() + " " + then.effect());
       }
     }

@@ -47,7 +47,7 @@ class ClosedSetMatcherTest {
   @Test
   void aClearTagHasAllTheEvidenceThereIs() {
     for (TagCode code : issued) {
-      Match match = matcher.find(grid(code, 1, 0)).orElseThrow();
+      SymbolMatch match = matcher.find(grid(code, 1, 0)).orElseThrow();
       assertThat(match.code()).isEqualTo(code);
       assertThat(match.issued()).isTrue();
       assertThat(match.evidence()).isCloseTo(CLEAREST, within(1e-3));
@@ -77,7 +77,7 @@ class ClosedSetMatcherTest {
     for (TagCode relative :
         List.of(part(14, 1), part(14, 3), part(5, 2), part(91, 1), part(300, 1), part(490, 1))) {
       for (double noise = 0; noise < 3; noise += 0.25) {
-        Match match = matcher.find(grid(relative, 0.5, noise)).orElseThrow();
+        SymbolMatch match = matcher.find(grid(relative, 0.5, noise)).orElseThrow();
         assertThat(AcceptanceBound.accepts(match, 1)).as("%s, noise %s", relative, noise).isFalse();
       }
     }
@@ -86,7 +86,7 @@ class ClosedSetMatcherTest {
   @Test
   void noiseAloneIsNeverAccepted() {
     for (int round = 0; round < 20_000; round++) {
-      Match match = matcher.find(grid(part(1, 1), 0, 1)).orElseThrow();
+      SymbolMatch match = matcher.find(grid(part(1, 1), 0, 1)).orElseThrow();
       assertThat(AcceptanceBound.accepts(match, 1)).isFalse();
     }
   }
@@ -94,7 +94,7 @@ class ClosedSetMatcherTest {
   @Test
   void evidenceThatIsEnoughWithThePatternIsNotEnoughWithoutIt() {
     double evidence = (AcceptanceBound.EVIDENCE + AcceptanceBound.EVIDENCE_IN_PATTERN) / 2;
-    Match match = new Match(issued.get(0), true, evidence, AcceptanceBound.LEAD + 1);
+    SymbolMatch match = new SymbolMatch(issued.get(0), true, evidence, AcceptanceBound.LEAD + 1);
     assertThat(AcceptanceBound.accepts(match, AcceptanceBound.PATTERN)).isTrue();
     assertThat(AcceptanceBound.accepts(match, AcceptanceBound.PATTERN - 0.01)).isFalse();
   }
@@ -103,9 +103,9 @@ class ClosedSetMatcherTest {
   void aRunnerUpThatIsNearOrATagThatWasNotIssuedIsRefused() {
     assertThat(
             AcceptanceBound.accepts(
-                new Match(issued.get(0), true, CLEAREST, AcceptanceBound.LEAD - 0.01), 1))
+                new SymbolMatch(issued.get(0), true, CLEAREST, AcceptanceBound.LEAD - 0.01), 1))
         .isFalse();
-    assertThat(AcceptanceBound.accepts(new Match(part(91, 1), false, CLEAREST, CLEAREST), 1))
+    assertThat(AcceptanceBound.accepts(new SymbolMatch(part(91, 1), false, CLEAREST, CLEAREST), 1))
         .isFalse();
   }
 

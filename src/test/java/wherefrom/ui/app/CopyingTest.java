@@ -66,17 +66,17 @@ class CopyingTest {
                   100,
                   Optional.of(shelf),
                   workers,
-                  equipment -> {
-                    equipment.clock = clock;
-                    equipment.backups = (from, to) -> backups.copy(from, to);
-                    equipment.settings =
-                        equipment
+                  services -> {
+                    services.clock = clock;
+                    services.backups = (from, to) -> backups.copy(from, to);
+                    services.settings =
+                        services
                             .settings
                             .withShop(folder.resolve("shop"))
                             .withSecondCopy(Optional.of(stick));
                   });
-          window.shell.desk().open(shelf.open(job));
-          window.shell.desk().getJob().record(new NoteAdded(1, "oil in it"));
+          window.shell.context().open(shelf.open(job));
+          window.shell.context().getJob().record(new NoteAdded(1, "oil in it"));
           return window;
         });
   }
@@ -96,7 +96,7 @@ class CopyingTest {
   }
 
   private static void leave(SampleWindow window) {
-    in(window, () -> window.shell.desk().navigator().jobs());
+    in(window, () -> window.shell.context().navigator().jobs());
   }
 
   /** The list of jobs is read away from the window, too: it is what waits last. */
@@ -138,10 +138,10 @@ class CopyingTest {
     isCopied();
     assertThat(words(window)).contains("Last copied 4 May 2026, today.");
     clock.pass(Duration.ofDays(90));
-    in(window, () -> window.shell.desk().open(shelf.open(job)));
+    in(window, () -> window.shell.context().open(shelf.open(job)));
     in(window, () -> window.pressRail("More"));
     assertThat(words(window)).contains("Copy to USB drive Last copied 4 May 2026, 90 days ago.");
-    assertThat(window.equipment.settings.findCopied(job)).isPresent();
+    assertThat(window.services.settings.findCopied(job)).isPresent();
   }
 
   @Test
@@ -218,7 +218,7 @@ class CopyingTest {
         });
     one.shutdownNow();
     isCopied();
-    assertThat(window.equipment.settings.findCopied(job)).isPresent();
+    assertThat(window.services.settings.findCopied(job)).isPresent();
   }
 
   @Test
@@ -233,7 +233,7 @@ class CopyingTest {
     Files.delete(files(stick).get(0));
     idleAfter(window, Duration.ofMinutes(5));
     assertThat(files(stick)).isEmpty();
-    in(window, () -> window.shell.desk().getJob().record(new NoteAdded(2, "a nick")));
+    in(window, () -> window.shell.context().getJob().record(new NoteAdded(2, "a nick")));
     idleAfter(window, Duration.ofMinutes(2));
     isCopied();
   }
@@ -244,9 +244,9 @@ class CopyingTest {
     SampleWindow window = window();
     leave(window);
     assertThat(words(window)).contains("Last copied 4 May 2026, today. Safe to pull out.");
-    in(window, () -> window.shell.desk().open(shelf.open(job)));
+    in(window, () -> window.shell.context().open(shelf.open(job)));
     clock.pass(Duration.ofDays(365));
-    in(window, () -> window.shell.desk().getJob().record(new NoteAdded(2, "a nick")));
+    in(window, () -> window.shell.context().getJob().record(new NoteAdded(2, "a nick")));
     clock.pass(Duration.ofDays(-365));
     in(window, window.shell::idle);
     assertThat(Files.size(stick.resolve("launch/logbook-0001.jsonl"))).isLessThan(size());
@@ -270,7 +270,7 @@ class CopyingTest {
     SampleWindow later = window();
     Toolkit.on(
         () -> {
-          later.shell.desk().change(window.shell.desk().settings());
+          later.shell.context().change(window.shell.context().settings());
           return 0;
         });
     leave(later);
@@ -287,7 +287,7 @@ class CopyingTest {
         .contains("The USB drive is not there: " + stick)
         .contains("Plug it in, and the copy is made by itself. Not copied yet.");
     assertThat(stick).doesNotExist();
-    in(window, () -> window.shell.desk().open(shelf.open(job)));
+    in(window, () -> window.shell.context().open(shelf.open(job)));
     assertThat(words(window)).contains("The USB drive is not there");
     Files.createDirectory(stick);
     idleAfter(window, Duration.ofMinutes(2));
@@ -310,8 +310,8 @@ class CopyingTest {
     leave(window);
     Files.move(stick, folder.resolve("pocket"));
     clock.pass(Duration.ofDays(3));
-    in(window, () -> window.shell.desk().open(shelf.open(job)));
-    in(window, () -> window.shell.desk().getJob().record(new NoteAdded(1, "a nick")));
+    in(window, () -> window.shell.context().open(shelf.open(job)));
+    in(window, () -> window.shell.context().getJob().record(new NoteAdded(1, "a nick")));
     leave(window);
     assertThat(words(window))
         .contains("The USB drive is not there", "Last copied 4 May 2026, 3 days");
@@ -326,7 +326,7 @@ class CopyingTest {
     SampleWindow later = window();
     Toolkit.on(
         () -> {
-          later.shell.desk().change(window.shell.desk().settings());
+          later.shell.context().change(window.shell.context().settings());
           return 0;
         });
     leave(later);
@@ -381,8 +381,8 @@ class CopyingTest {
     in(
         window,
         () -> {
-          Desk desk = window.shell.desk();
-          desk.change(desk.settings().withSecondCopy(Optional.empty()));
+          ScreenContext context = window.shell.context();
+          context.change(context.settings().withSecondCopy(Optional.empty()));
         });
     leave(window);
     assertThat(files(stick)).isEmpty();

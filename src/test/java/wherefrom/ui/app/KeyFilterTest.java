@@ -62,7 +62,7 @@ class KeyFilterTest {
 
   private static ScanScreen scanScreen(SampleWindow window) {
     ScanScreen screen = new ScanScreen();
-    window.shell.desk().navigator().open(() -> screen);
+    window.shell.context().navigator().open(() -> screen);
     return screen;
   }
 
@@ -102,8 +102,8 @@ class KeyFilterTest {
     Toolkit.on(
         () -> {
           SampleWindow window = new SampleWindow(96, 100);
-          Desk desk = window.shell.desk();
-          desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", done::add));
+          ScreenContext context = window.shell.context();
+          context.navigator().open(() -> new TextEntryScreen(context, "Name", "", done::add));
           type(window, "Launch V8x\b\r", PERSON_NANOS);
           return 0;
         });
@@ -117,8 +117,8 @@ class KeyFilterTest {
         Toolkit.on(
             () -> {
               SampleWindow window = new SampleWindow(96, 100);
-              Desk desk = window.shell.desk();
-              desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
+              ScreenContext context = window.shell.context();
+              context.navigator().open(() -> new TextEntryScreen(context, "Name", "", words -> {}));
               type(window, "Launch", PERSON_NANOS);
               window.nanos.addAndGet(3_000_000_000L);
               type(window, tag + "\r", SCANNER_NANOS);
@@ -133,12 +133,12 @@ class KeyFilterTest {
     Toolkit.on(
         () -> {
           SampleWindow window = new SampleWindow(96, 100);
-          Desk desk = window.shell.desk();
-          desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
+          ScreenContext context = window.shell.context();
+          context.navigator().open(() -> new TextEntryScreen(context, "Name", "", words -> {}));
           type(window, "Launch V8, 2nd engine", FAST_PERSON_NANOS);
           window.layOut();
           assertThat(window.words()).contains("2nd engine");
-          desk.navigator().back();
+          context.navigator().back();
           type(window, "\r", FAST_PERSON_NANOS);
           assertThat(window.shell.message()).isEmpty();
           return 0;
@@ -150,11 +150,11 @@ class KeyFilterTest {
     Toolkit.on(
         () -> {
           SampleWindow window = new SampleWindow(96, 100);
-          Desk desk = window.shell.desk();
+          ScreenContext context = window.shell.context();
           ScanScreen below = scanScreen(window);
-          desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
+          context.navigator().open(() -> new TextEntryScreen(context, "Name", "", words -> {}));
           type(window, "Launch engine", FAST_PERSON_NANOS);
-          desk.navigator().back();
+          context.navigator().back();
           type(window, "\r", FAST_PERSON_NANOS);
           assertThat(below.scans).isEmpty();
           type(window, "abcdefgh\r", SCANNER_NANOS);
@@ -170,8 +170,8 @@ class KeyFilterTest {
         Toolkit.on(
             () -> {
               SampleWindow window = new SampleWindow(96, 100);
-              Desk desk = window.shell.desk();
-              desk.navigator().open(() -> new TextEntryScreen(desk, "Name", "", words -> {}));
+              ScreenContext context = window.shell.context();
+              context.navigator().open(() -> new TextEntryScreen(context, "Name", "", words -> {}));
               type(window, tag + "\r", SCANNER_NANOS);
               return window.shell.message();
             });
@@ -202,9 +202,11 @@ class KeyFilterTest {
         Toolkit.on(
             () -> {
               SampleWindow window = new SampleWindow(96, 100);
-              Desk desk = window.shell.desk();
+              ScreenContext context = window.shell.context();
               ScanScreen screen = scanScreen(window);
-              desk.navigator().open(() -> NumberEntryScreen.digits(desk, "Code", "", 6, done::add));
+              context
+                  .navigator()
+                  .open(() -> NumberEntryScreen.digits(context, "Code", "", 6, done::add));
               type(window, "007633\r", PERSON_NANOS);
               for (String scan : List.of("5901234123457", "another barcode")) {
                 window.nanos.addAndGet(3_000_000_000L);

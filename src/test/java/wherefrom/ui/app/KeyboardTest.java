@@ -54,8 +54,8 @@ class KeyboardTest {
 
   private SampleWindow open() {
     SampleWindow window = new SampleWindow(96, 100);
-    window.shell.desk().open(SampleJob.apart().job);
-    window.shell.desk().navigator().open(() -> new Keys(window.shell.desk().touch()));
+    window.shell.context().open(SampleJob.apart().job);
+    window.shell.context().navigator().open(() -> new Keys(window.shell.context().touch()));
     window.layOut();
     window.moment();
     return window;

@@ -28,7 +28,7 @@ class LongWorkTest {
       Toolkit.on(
           () ->
               new SampleWindow(
-                  96, 100, Optional.empty(), CompletableFuture::runAsync, equipment -> {}));
+                  96, 100, Optional.empty(), CompletableFuture::runAsync, services -> {}));
   private final CountDownLatch half = new CountDownLatch(1);
   private final CountDownLatch goOn = new CountDownLatch(1);
   private final List<Integer> results = new ArrayList<>();
@@ -51,7 +51,7 @@ class LongWorkTest {
   private void begin(long nanosEach) throws Exception {
     Toolkit.on(
         () -> {
-          window.shell.desk().longWork("Counting", () -> count(nanosEach), results::add);
+          window.shell.context().longWork("Counting", () -> count(nanosEach), results::add);
           return 0;
         });
     assertThat(half.await(20, TimeUnit.SECONDS)).isTrue();
@@ -113,7 +113,7 @@ class LongWorkTest {
   void workOfOnePieceShowsThatItGoesOn() throws Exception {
     Toolkit.on(
         () -> {
-          window.shell.desk().longWork("Printing", this::onePiece, results::add);
+          window.shell.context().longWork("Printing", this::onePiece, results::add);
           return 0;
         });
     assertThat(half.await(20, TimeUnit.SECONDS)).isTrue();
@@ -163,7 +163,7 @@ class LongWorkTest {
         () -> {
           window
               .shell
-              .desk()
+              .context()
               .longWork(
                   "Counting",
                   () -> {

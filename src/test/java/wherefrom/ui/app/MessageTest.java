@@ -24,14 +24,14 @@ class MessageTest {
 
   private static SampleWindow open() {
     SampleWindow window = new SampleWindow(96, 100);
-    window.shell.desk().open(SampleJob.apart().job);
+    window.shell.context().open(SampleJob.apart().job);
     window.nanos.addAndGet(LATER_NANOS);
     window.layOut();
     return window;
   }
 
   private static void say(SampleWindow window, String sentence) {
-    window.shell.desk().say(sentence);
+    window.shell.context().say(sentence);
     window.layOut();
   }
 
@@ -51,7 +51,7 @@ class MessageTest {
     Toolkit.on(
         () -> {
           SampleWindow window = open();
-          window.shell.desk().navigator().show(screen);
+          window.shell.context().navigator().show(screen);
           window.nanos.addAndGet(LATER_NANOS);
           window.layOut();
           Map<String, Bounds> free = keys(window);
@@ -102,8 +102,8 @@ class MessageTest {
     Toolkit.on(
         () -> {
           SampleWindow window = open();
-          window.shell.desk().say("Kept.");
-          window.shell.desk().navigator().show(ScreenId.BETWEEN);
+          window.shell.context().say("Kept.");
+          window.shell.context().navigator().show(ScreenId.BETWEEN);
           assertThat(window.shell.message()).isEqualTo("Kept.");
           return 0;
         });

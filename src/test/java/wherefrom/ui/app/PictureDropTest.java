@@ -54,14 +54,15 @@ class PictureDropTest {
   }
 
   /** Drops a picture on which this is read; what comes back is given in a later moment. */
-  private static SampleWindow drop(ScanScreen screen, Reading reading, Consumer<Desk> before) {
+  private static SampleWindow drop(
+      ScanScreen screen, Reading reading, Consumer<ScreenContext> before) {
     SampleWindow window =
         Toolkit.on(
             () -> {
               SampleWindow opened = new SampleWindow(96, 100);
-              before.accept(opened.shell.desk());
-              opened.shell.desk().navigator().open(() -> screen);
-              opened.equipment.reading = reading;
+              before.accept(opened.shell.context());
+              opened.shell.context().navigator().open(() -> screen);
+              opened.services.reading = reading;
               opened.shell.pictures().read(List.of(Path.of("picture.png")));
               return opened;
             });
@@ -76,7 +77,7 @@ class PictureDropTest {
   @Test
   void oneTagOnThePictureIsAScan() {
     ScanScreen screen = new ScanScreen();
-    drop(screen, new Reading(List.of(sighting("1234")), List.of()), desk -> {});
+    drop(screen, new Reading(List.of(sighting("1234")), List.of()), context -> {});
     assertThat(screen.scans).containsExactly("1234");
   }
 
@@ -87,7 +88,7 @@ class PictureDropTest {
     Reading two =
         new Reading(
             List.of(sighting(sample.tag("pushrod@3EX")), sighting(sample.card("5EX"))), List.of());
-    SampleWindow window = drop(screen, two, desk -> desk.open(sample.job));
+    SampleWindow window = drop(screen, two, context -> context.open(sample.job));
     assertThat(screen.scans).isEmpty();
     Toolkit.on(
         () -> {
@@ -107,22 +108,22 @@ class PictureDropTest {
     Path log = job.resolve("logbook-0001.jsonl");
     SampleWindow window =
         Toolkit.on(() -> new SampleWindow(96, 100, Optional.of(shelf), Runnable::run, set -> {}));
-    window.equipment.ownPictureLoad = file -> wrong.add(file);
+    window.services.ownPictureLoad = file -> wrong.add(file);
     drop(window, List.of(job, other));
     assertThat(window.words()).contains("Drop its folder alone, and it opens.");
     drop(window, List.of(Path.of("picture.png"), log));
-    assertThat(window.shell.desk().job()).isEmpty();
+    assertThat(window.shell.context().job()).isEmpty();
     drop(window, List.of(other));
-    assertThat(window.shell.desk().getJob().folder()).isEqualTo(other);
+    assertThat(window.shell.context().getJob().folder()).isEqualTo(other);
     drop(window, List.of(log));
-    assertThat(window.shell.desk().getJob().folder()).isEqualTo(job);
+    assertThat(window.shell.context().getJob().folder()).isEqualTo(job);
     assertThat(window.shell.current().title()).isEqualTo("Barn six");
     drop(window, List.of(job));
-    assertThat(window.shell.desk().getJob().condition().writable()).isTrue();
+    assertThat(window.shell.context().getJob().condition().writable()).isTrue();
     assertThat(wrong).isEmpty();
     Toolkit.on(
         () -> {
-          window.shell.desk().closeJob();
+          window.shell.context().closeJob();
           return 0;
         });
   }
@@ -154,7 +155,7 @@ class PictureDropTest {
   void whereNothingIsReadItSaysWhatWouldHelp() {
     ScanScreen screen = new ScanScreen();
     Reading glare = new Reading(List.of(), List.of(new Unread(Unread.Cause.GLARE, List.of())));
-    SampleWindow window = drop(screen, glare, desk -> {});
+    SampleWindow window = drop(screen, glare, context -> {});
     assertThat(window.shell.current()).isInstanceOf(RefusedScreen.class);
     assertThat(window.words()).contains("NOT READ YET", Unread.Cause.GLARE.hint());
   }

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.tags.Found;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Place;
 import wherefrom.ui.Toolkit;
@@ -65,8 +65,8 @@ class VerdictBench {
   private static List<Scan> wholeEngine() {
     SampleWindow window = new SampleWindow(160, 100);
     SampleJob sample = SampleJob.apart();
-    window.shell.desk().open(sample.job);
-    window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+    window.shell.context().open(sample.job);
+    window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
     window.layOut();
     List<Scan> times = new ArrayList<>();
     for (Place place : List.copyOf(sample.job.state().places())) {
@@ -82,9 +82,9 @@ class VerdictBench {
     ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     long processor = threads.getCurrentThreadCpuTime();
     long start = System.nanoTime();
-    Found found = new TagBook(sample.job.state(), SampleJob.NAMES).find(digits);
+    CodeLookup found = new TagBook(sample.job.state(), SampleJob.NAMES).find(digits);
     ((Scannable) window.shell.current()).scan(new Scanned(digits, Optional.of(found)));
-    window.shell.desk().navigator().changed();
+    window.shell.context().navigator().changed();
     window.shell.applyCss();
     window.shell.layout();
     double ms = (System.nanoTime() - start) / 1e6;

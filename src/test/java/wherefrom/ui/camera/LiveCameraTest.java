@@ -65,14 +65,14 @@ class LiveCameraTest {
                     100,
                     Optional.empty(),
                     workers,
-                    equipment -> {
-                      equipment.ownCameras = Optional.of(camera);
-                      equipment.ownReader = Optional.of(new PipelineReader());
+                    services -> {
+                      services.ownCameras = Optional.of(camera);
+                      services.ownReader = Optional.of(new PipelineReader());
                     }));
     Toolkit.on(
         () -> {
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(screen);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(screen);
           window.layOut();
           window.press("Cam");
           return true;
@@ -203,14 +203,14 @@ class LiveCameraTest {
         .noneMatch(frame -> frame.screen().contains("Now scan the place card"));
     Toolkit.on(
         () -> {
-          window.shell.desk().navigator().show(ScreenId.SETTINGS);
+          window.shell.context().navigator().show(ScreenId.SETTINGS);
           return true;
         });
     assertThat(camera.isClosedWithin(3)).isTrue();
     Toolkit.on(
         () -> {
-          assertThat(window.shell.desk().settings().cameraOn()).isTrue();
-          window.shell.desk().navigator().show(ScreenId.TAKE_APART);
+          assertThat(window.shell.context().settings().cameraOn()).isTrue();
+          window.shell.context().navigator().show(ScreenId.TAKE_APART);
           return true;
         });
     int frames = camera.noted().size();

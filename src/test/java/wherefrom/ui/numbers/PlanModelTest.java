@@ -7,7 +7,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.OpenJob;
 import wherefrom.job.money.MoneyBook;
-import wherefrom.job.numbers.Kept;
+import wherefrom.job.numbers.FigureOutcome;
 import wherefrom.job.numbers.NumbersSample;
 import wherefrom.job.numbers.PlanBook;
 import wherefrom.job.numbers.PlanStepper.Stepped;
@@ -29,7 +29,7 @@ class PlanModelTest {
     if (!book.columns().contains(1)) {
       model.add();
     }
-    assertThat(book.set(1, input, text)).isEqualTo(new Kept.Done());
+    assertThat(book.set(1, input, text)).isEqualTo(new FigureOutcome.Done());
   }
 
   private PlanModel.Row row(String name) {
@@ -163,10 +163,10 @@ class PlanModelTest {
     model.type("10");
     assertThat(words("Ratio after the cut").get(1)).isEqualTo("10.000 ± 0.090");
     assertThat(words("Ratio, no cut").get(0)).isEqualTo("8.787 ± 0.059");
-    assertThat(model.type("ten")).isInstanceOf(Kept.Refused.class);
+    assertThat(model.type("ten")).isInstanceOf(FigureOutcome.Refused.class);
     assertThat(model.steppedWords()).isEqualTo("wanted ratio: 10");
     model.choose(0);
-    assertThat(model.step(1)).isInstanceOf(Kept.Refused.class);
+    assertThat(model.step(1)).isInstanceOf(FigureOutcome.Refused.class);
   }
 
   @Test

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.handling.Handled;
+import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.handling.NewPart;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.ui.part.PartModel.Deed;
@@ -38,8 +38,8 @@ class PartModelTest {
 
   @Test
   void theReplacementIsANewPartOfTheSamePlace() {
-    Handled done = model.replace("worn out", NewPart.LIKE_THE_OLD);
-    int fresh = ((Handled.Logged) done).part().part().item();
+    HandlingOutcome done = model.replace("worn out", NewPart.LIKE_THE_OLD);
+    int fresh = ((HandlingOutcome.Logged) done).part().part().item();
     assertThat(new PartModel(sample.job, SampleJob.CLOCK, fresh).title())
         .isEqualTo("3 EX new pushrod");
   }

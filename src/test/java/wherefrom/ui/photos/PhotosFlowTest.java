@@ -38,17 +38,16 @@ class PhotosFlowTest {
                     100,
                     Optional.empty(),
                     work -> work.run(),
-                    equipment ->
-                        equipment.settings =
-                            equipment.settings.withShop(shop).withLastSaved(shop)));
+                    services ->
+                        services.settings = services.settings.withShop(shop).withLastSaved(shop)));
   }
 
   private void at(ScreenId screen) throws IOException {
     Files.write(shop.resolve("nose.png"), new byte[] {1});
     in(
         open -> {
-          open.shell.desk().open(sample.job);
-          open.shell.desk().navigator().show(screen);
+          open.shell.context().open(sample.job);
+          open.shell.context().navigator().show(screen);
         });
   }
 
@@ -107,12 +106,12 @@ class PhotosFlowTest {
     in(
         open ->
             open.shell
-                .desk()
+                .context()
                 .navigator()
                 .open(
                     () ->
                         new PhotoScreen(
-                            open.shell.desk(),
+                            open.shell.context(),
                             () -> Photograph.listOf(sample.job.state(), LOBE),
                             0)));
     assertThat(words())
@@ -132,12 +131,12 @@ class PhotosFlowTest {
     in(
         open ->
             open.shell
-                .desk()
+                .context()
                 .navigator()
                 .open(
                     () ->
                         new PhotoScreen(
-                            open.shell.desk(),
+                            open.shell.context(),
                             () -> Photograph.listOf(sample.job.state(), LOBE),
                             0)));
     press("UNDO");

@@ -12,13 +12,13 @@ import wherefrom.job.print.PrintOutcome;
 import wherefrom.job.print.Stock;
 import wherefrom.job.print.TagChoice;
 import wherefrom.print.PdfSheetPrinter;
-import wherefrom.ui.sample.SampleEquipment;
 import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleServices;
 
 class PrintTagsModelTest {
   private final SampleJob sample = SampleJob.whole();
   private final PrintTagsModel model =
-      new PrintTagsModel(sample.job, new SampleEquipment().all().printer(), 0, Locale.UK);
+      new PrintTagsModel(sample.job, new SampleServices().all().printer(), 0, Locale.UK);
 
   @Test
   void saysHowManyLabelsOnHowManyPages() {

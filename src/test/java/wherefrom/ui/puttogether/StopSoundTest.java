@@ -24,8 +24,8 @@ class StopSoundTest {
   private SampleWindow opened() {
     SampleWindow made = new SampleWindow(96, 100);
     made.sounds = new CueSounds(heard, time);
-    made.shell.desk().open(sample.job);
-    made.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+    made.shell.context().open(sample.job);
+    made.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
     return made;
   }
 
@@ -89,9 +89,9 @@ class StopSoundTest {
   @Test
   void anotherScreenIsQuietAndComingBackItSoundsAgain() {
     stop();
-    inWindow(() -> window.shell.desk().navigator().show(ScreenId.BENCH_MAP));
+    inWindow(() -> window.shell.context().navigator().show(ScreenId.BENCH_MAP));
     isSilent();
-    inWindow(() -> window.shell.desk().navigator().back());
+    inWindow(() -> window.shell.context().navigator().back());
     assertThat(heard.take()).containsExactly(Cue.STOP);
     time.pass(3000);
     assertThat(heard.take()).containsExactly(Cue.STOP);

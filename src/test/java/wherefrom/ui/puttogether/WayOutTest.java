@@ -167,8 +167,8 @@ class WayOutTest {
     Toolkit.on(
         () -> {
           SampleWindow window = new SampleWindow(96, 100);
-          window.shell.desk().open(sample.job);
-          window.shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          window.shell.context().open(sample.job);
+          window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
           ((PutTogetherScreen) window.shell.current()).scan(sample.tag("pushrod@3EX"));
           ((PutTogetherScreen) window.shell.current()).scan(sample.card("3EX"));
           window.layOut();

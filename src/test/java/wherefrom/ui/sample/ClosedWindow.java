@@ -30,13 +30,13 @@ public final class ClosedWindow {
 
   public static void main(String[] arguments) {
     AtomicInteger pictures = new AtomicInteger();
-    SampleEquipment equipment = new SampleEquipment();
-    equipment.settings = equipment.settings.withCameraOn(true);
-    equipment.ownCameras = Optional.of(cameras(pictures));
+    SampleServices services = new SampleServices();
+    services.settings = services.settings.withCameraOn(true);
+    services.ownCameras = Optional.of(cameras(pictures));
     Thread person = new Thread(() -> person(pictures));
     person.setDaemon(true);
     person.start();
-    Start.run(equipment.all(), System::nanoTime, silent(), List.of());
+    Start.run(services.all(), System::nanoTime, silent(), List.of());
     System.out.println("closed after " + pictures.get() + " pictures");
   }
 
@@ -45,8 +45,8 @@ public final class ClosedWindow {
     Platform.runLater(
         () -> {
           Shell shell = (Shell) window().getScene().getRoot();
-          shell.desk().open(SampleJob.apart().job);
-          shell.desk().navigator().show(ScreenId.PUT_TOGETHER);
+          shell.context().open(SampleJob.apart().job);
+          shell.context().navigator().show(ScreenId.PUT_TOGETHER);
         });
     await(() -> pictures.get() >= PICTURES);
     Platform.runLater(

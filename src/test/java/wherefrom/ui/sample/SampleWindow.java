@@ -27,7 +27,7 @@ import wherefrom.ui.app.Sounds;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Touch;
 
-/** The whole window's contents over sample equipment, with a clock that the test turns. */
+/** The whole window's contents over sample services, with a clock that the test turns. */
 public final class SampleWindow {
   /** The keys that write several entries at one touch, each with its reason. */
   private static final Map<String, String> SEVERAL =
@@ -41,7 +41,7 @@ public final class SampleWindow {
           "measured good",
               "a decision; then the scan that waited for it, an act of its own before");
 
-  public final SampleEquipment equipment = new SampleEquipment();
+  public final SampleServices services = new SampleServices();
   public final AtomicLong nanos = new AtomicLong(1_000_000_000L);
 
   /** What is heard; silence unless a test listens. */
@@ -57,7 +57,7 @@ public final class SampleWindow {
    * @param dpi 96 for a window of 1280 by 800, 160 for one of 1920 by 1200
    */
   public SampleWindow(int dpi, int textPercent) {
-    this(dpi, textPercent, Optional.empty(), work -> work.run(), equipment -> {});
+    this(dpi, textPercent, Optional.empty(), work -> work.run(), services -> {});
   }
 
   /** On a piece of glass, in a look. */
@@ -67,26 +67,26 @@ public final class SampleWindow {
         textPercent,
         Optional.empty(),
         work -> work.run(),
-        equipment -> equipment.settings = equipment.settings.withLook(look));
+        services -> services.settings = services.settings.withLook(look));
   }
 
   /** Over a shelf of the test's own. */
   public SampleWindow(int dpi, int textPercent, Shelf shelf) {
-    this(dpi, textPercent, Optional.of(shelf), work -> work.run(), equipment -> {});
+    this(dpi, textPercent, Optional.of(shelf), work -> work.run(), services -> {});
   }
 
   /**
    * Over a shelf of the test's own.
    *
    * @param first does what is done away from the window's thread
-   * @param arranged changes the equipment before the window opens
+   * @param arranged changes the services before the window opens
    */
   public SampleWindow(
       int dpi,
       int textPercent,
       Optional<Shelf> shelf,
       Executor first,
-      Consumer<SampleEquipment> arranged) {
+      Consumer<SampleServices> arranged) {
     this(glass(dpi), textPercent, shelf, first, arranged);
   }
 
@@ -99,16 +99,16 @@ public final class SampleWindow {
       int textPercent,
       Optional<Shelf> shelf,
       Executor first,
-      Consumer<SampleEquipment> arranged) {
+      Consumer<SampleServices> arranged) {
     workers = first;
-    Settings fresh = equipment.settings;
-    equipment.settings = fresh.withPixelsPerMm(glass.pixelsPerMm()).withTextPercent(textPercent);
-    arranged.accept(equipment);
+    Settings fresh = services.settings;
+    services.settings = fresh.withPixelsPerMm(glass.pixelsPerMm()).withTextPercent(textPercent);
+    arranged.accept(services);
     shell =
         new Shell(
             Screens.all(),
             Screens::camera,
-            equipment.all(shelf),
+            services.all(shelf),
             nanos::get,
             heard(),
             work -> this.workers.execute(work));
@@ -285,7 +285,7 @@ public final class SampleWindow {
   /** Presses a target in its middle, however soon after the last press. */
   public void tap(Node target) {
     String words = words(target);
-    Optional<OpenJob> job = shell.desk().job();
+    Optional<OpenJob> job = shell.context().job();
     long before = job.map(SampleWindow::entries).orElse(0L);
     target.getOnMousePressed().handle(event(target, MouseEvent.MOUSE_PRESSED));
     target.getOnMouseReleased().handle(event(target, MouseEvent.MOUSE_RELEASED));

@@ -50,7 +50,7 @@ public final class ScannedWindow implements AutoCloseable {
                     100,
                     Optional.of(shelf),
                     Runnable::run,
-                    equipment -> equipment.settings = settings));
+                    services -> services.settings = settings));
     stage = Toolkit.on(this::shown);
     robot = Toolkit.on(Robot::new);
   }
@@ -72,13 +72,13 @@ public final class ScannedWindow implements AutoCloseable {
   }
 
   public void open(OpenJob job) {
-    inWindow(() -> window.shell.desk().open(job));
+    inWindow(() -> window.shell.context().open(job));
   }
 
   public void show(ScreenId id) {
     inWindow(
         () -> {
-          window.shell.desk().navigator().show(id);
+          window.shell.context().navigator().show(id);
           window.layOut();
         });
   }
@@ -144,12 +144,12 @@ public final class ScannedWindow implements AutoCloseable {
 
   /** The job that is open. */
   public OpenJob job() {
-    return Toolkit.on(() -> window.shell.desk().getJob());
+    return Toolkit.on(() -> window.shell.context().getJob());
   }
 
   /** Files that reports were written to. */
   public List<Outgoing> reported() {
-    return window.equipment.reported;
+    return window.services.reported;
   }
 
   /** All words on the screen, wrapped lines joined. */
@@ -158,7 +158,7 @@ public final class ScannedWindow implements AutoCloseable {
   }
 
   public List<PrintOrder> printed() {
-    return window.equipment.printed;
+    return window.services.printed;
   }
 
   @Override

@@ -25,9 +25,9 @@ class CopyFolderTest {
                   100,
                   Optional.empty(),
                   Runnable::run,
-                  equipment ->
-                      equipment.settings = equipment.settings.withShop(shop).withLastSaved(folder));
-          window.shell.desk().navigator().show(ScreenId.SETTINGS);
+                  services ->
+                      services.settings = services.settings.withShop(shop).withLastSaved(folder));
+          window.shell.context().navigator().show(ScreenId.SETTINGS);
           window.layOut();
           return window;
         });
@@ -49,11 +49,11 @@ class CopyFolderTest {
     Path stick = Files.createDirectories(folder.resolve("stick"));
     SampleWindow window = settings(shop);
     press(window, "Copy each job", "Another folder", "stick (folder)", "Choose this folder");
-    assertThat(window.equipment.settings.secondCopy()).contains(stick);
+    assertThat(window.services.settings.secondCopy()).contains(stick);
     String words = Toolkit.on(window::words);
     assertThat(words).contains(stick.toString());
     press(window, "Copy each job", "No more copies");
-    assertThat(window.equipment.settings.secondCopy()).isEmpty();
+    assertThat(window.services.settings.secondCopy()).isEmpty();
   }
 
   @Test
@@ -61,7 +61,7 @@ class CopyFolderTest {
     Path shop = Files.createDirectories(folder.resolve("shop"));
     SampleWindow window = settings(shop);
     press(window, "Copy each job", "Another folder", "shop (folder)", "Choose this folder");
-    assertThat(window.equipment.settings.secondCopy()).isEmpty();
+    assertThat(window.services.settings.secondCopy()).isEmpty();
     assertThat(window.shell.message()).contains("inside the jobs folder");
   }
 }

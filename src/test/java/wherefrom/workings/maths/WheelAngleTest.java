@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class WheelAngleTest {
   private static WheelAngle at(double degrees) {
-    return new WheelAngle(Dual.of(degrees));
+    return new WheelAngle(DualNumber.of(degrees));
   }
 
   /** The referee: the sum of two unit vectors points midway, their cross product says the way. */
@@ -49,12 +49,12 @@ class WheelAngleTest {
 
   @Test
   void uncertaintyIsCarriedThroughOverZero() {
-    Dual before = Dual.ofInput(DoubleDouble.of(340), 0, 2);
-    Dual after = Dual.ofInput(DoubleDouble.of(24), 1, 2);
-    Dual middle = new WheelAngle(before).midway(new WheelAngle(after));
+    DualNumber before = DualNumber.ofInput(DoubleDouble.of(340), 0, 2);
+    DualNumber after = DualNumber.ofInput(DoubleDouble.of(24), 1, 2);
+    DualNumber middle = new WheelAngle(before).midway(new WheelAngle(after));
     assertThat(middle.slope(0)).isEqualTo(0.5);
     assertThat(middle.slope(1)).isEqualTo(0.5);
-    Dual way = new WheelAngle(after).from(new WheelAngle(before));
+    DualNumber way = new WheelAngle(after).from(new WheelAngle(before));
     assertThat(way.slope(0)).isEqualTo(-1);
     assertThat(way.slope(1)).isEqualTo(1);
   }

@@ -75,7 +75,7 @@ class PlotTest {
 
   @Test
   void liftStandsBesideItsLimits() {
-    PlanColumn column = (PlanColumn) new Plan(COLUMN, List.of()).work().get(0);
+    PlanColumn column = (PlanColumn) new WhatIfPlan(COLUMN, List.of()).work().get(0);
     LiftPlot plot = LiftPlot.of(column).orElseThrow();
     assertThat(plot.lift()).isCloseTo(0.450, within(1e-12));
     assertThat(plot.bars())
@@ -94,7 +94,7 @@ class PlotTest {
         COLUMN
             .with("installed-height", measured("1.700 in±0.010 in"))
             .with("lobe-lift", measured("0.300 in±0.004 in"));
-    PlanColumn column = (PlanColumn) new Plan(measured, List.of()).work().get(0);
+    PlanColumn column = (PlanColumn) new WhatIfPlan(measured, List.of()).work().get(0);
     LiftPlot plot = LiftPlot.of(column).orElseThrow();
     assertThat(plot.band()).isCloseTo(2 * 0.006, within(1e-9));
     LiftPlot.Bar bind = plot.bars().get(0);
@@ -109,7 +109,7 @@ class PlotTest {
   @Test
   void aGapOverItsUsualLeastByLessThanItsBandIsUndecided() {
     Inputs near = COLUMN.with("installed-height", measured("1.665 in±0.010 in"));
-    PlanColumn column = (PlanColumn) new Plan(near, List.of()).work().get(0);
+    PlanColumn column = (PlanColumn) new WhatIfPlan(near, List.of()).work().get(0);
     Chart chart = Charts.of(LiftPlot.of(column).orElseThrow());
     assertThat(chart.columns().get(0).verdict()).isEqualTo("undecided");
     assertThat(chart.columns().get(1).verdict()).isEqualTo("clear");
@@ -126,7 +126,7 @@ class PlotTest {
                     clearance(largest),
                     OptionalDouble.of(0.0010),
                     OptionalDouble.of(0.0025),
-                    Optional.of(Acceptance.Decision.UNDECIDED))));
+                    Optional.of(Acceptance.Ruling.UNDECIDED))));
     return plot.bars().get(0);
   }
 
@@ -142,7 +142,7 @@ class PlotTest {
     assertThat(bar.largest().high() - bar.largest().low())
         .isCloseTo(4 * 0.000131 * 25.4, within(1e-9));
     assertThat(bar.upperLimit().orElseThrow()).isCloseTo(0.0635, within(1e-9));
-    assertThat(bar.decision()).contains(Acceptance.Decision.UNDECIDED);
+    assertThat(bar.decision()).contains(Acceptance.Ruling.UNDECIDED);
   }
 
   @Test

@@ -17,7 +17,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** Accept, undecided or reject, as {@link Acceptance} decides. */
 public final class AcceptReading implements Working {
@@ -83,8 +83,8 @@ public final class AcceptReading implements Working {
 
   private static Values values(Terms terms, Acceptance acceptance) {
     Unit unit = terms.lengthUnit();
-    Dual factor = Dual.of(Double.toString(Acceptance.GUARD_FACTOR));
-    Dual guard = terms.get(UNCERTAINTY).times(factor);
+    DualNumber factor = DualNumber.of(Double.toString(Acceptance.GUARD_FACTOR));
+    DualNumber guard = terms.get(UNCERTAINTY).times(factor);
     Values values =
         new Values(List.of(), List.of())
             .andLimit("guard-band", "guard band", unit, guard, Rounding.UP)
@@ -92,16 +92,16 @@ public final class AcceptReading implements Working {
                 "probability",
                 "chance to lie within",
                 Unit.PERCENT,
-                Dual.of(acceptance.probability()));
+                DualNumber.of(acceptance.probability()));
     if (terms.has(LOWER)) {
-      Dual lower = terms.get(LOWER);
+      DualNumber lower = terms.get(LOWER);
       values =
           values
               .andLimit("accept-from", "accept from", unit, lower.plus(guard), Rounding.UP)
               .andLimit("reject-below", "reject below", unit, lower.minus(guard), Rounding.DOWN);
     }
     if (terms.has(UPPER)) {
-      Dual upper = terms.get(UPPER);
+      DualNumber upper = terms.get(UPPER);
       values =
           values
               .andLimit("accept-to", "accept up to", unit, upper.minus(guard), Rounding.DOWN)
@@ -112,7 +112,7 @@ public final class AcceptReading implements Working {
         .noteIf(!acceptance.canAccept(), AcceptReading::tooCoarse);
   }
 
-  private static Note conclusion(Acceptance.Decision decision) {
+  private static Note conclusion(Acceptance.Ruling decision) {
     String text =
         switch (decision) {
           case ACCEPT -> "Accept: inside the limits, with the uncertainty.";

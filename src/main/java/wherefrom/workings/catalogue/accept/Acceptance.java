@@ -13,7 +13,7 @@ public record Acceptance(
   public static final double GUARD_FACTOR = 1.65;
 
   /** What may be said about a reading. */
-  public enum Decision {
+  public enum Ruling {
     ACCEPT,
     UNDECIDED,
     REJECT
@@ -35,13 +35,13 @@ public record Acceptance(
     return GUARD_FACTOR * standardUncertainty;
   }
 
-  public Decision decision() {
+  public Ruling decision() {
     double g = guardBand();
     if (value < lowest(lower) - g || value > highest(upper) + g) {
-      return Decision.REJECT;
+      return Ruling.REJECT;
     }
     boolean inside = value >= lowest(lower) + g && value <= highest(upper) - g;
-    return inside ? Decision.ACCEPT : Decision.UNDECIDED;
+    return inside ? Ruling.ACCEPT : Ruling.UNDECIDED;
   }
 
   /** Whether any reading at all could be accepted with this uncertainty. */

@@ -6,7 +6,7 @@ import wherefrom.quantity.Unit;
 import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.Values;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /**
  * A gap between two parts that must never meet. Where a working leaves none, it says in plain words
@@ -90,7 +90,7 @@ public enum Gap {
    *
    * @param unit to show it in
    */
-  public Values withNote(Values values, Dual left, Unit unit) {
+  public Values withNote(Values values, DualNumber left, Unit unit) {
     return findTouch(left, unit)
         .map(values::note)
         .orElseGet(() -> values.noteIf(least.isUndercutBy(left), this::near));
@@ -104,11 +104,11 @@ public enum Gap {
   }
 
   /** What would touch; empty where anything is left. */
-  public Optional<Note> findTouch(Dual left, Unit unit) {
-    return Dual.of(0).isLessThan(left) ? Optional.empty() : Optional.of(touches(left, unit));
+  public Optional<Note> findTouch(DualNumber left, Unit unit) {
+    return DualNumber.of(0).isLessThan(left) ? Optional.empty() : Optional.of(touches(left, unit));
   }
 
-  private Note touches(Dual left, Unit unit) {
+  private Note touches(DualNumber left, Unit unit) {
     Amount over = Amount.of(Math.abs(left.toDouble()), Unit.MILLIMETRE).to(unit);
     return Note.caution(
         key + "-touches",

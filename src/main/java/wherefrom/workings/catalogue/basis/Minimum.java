@@ -1,7 +1,7 @@
 package wherefrom.workings.catalogue.basis;
 
 import wherefrom.workings.Source;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /**
  * A least value of a gap or margin, with its source. It marks a result; it never stops one.
@@ -11,11 +11,11 @@ import wherefrom.workings.maths.Dual;
  */
 public record Minimum(String words, String millimetres, Source source) {
 
-  public Dual inBase() {
-    return Dual.of(millimetres);
+  public DualNumber inBase() {
+    return DualNumber.of(millimetres);
   }
 
-  public boolean isUndercutBy(Dual gap) {
+  public boolean isUndercutBy(DualNumber gap) {
     return gap.isLessThan(inBase());
   }
 }

@@ -9,7 +9,7 @@ import wherefrom.workings.AmountInput;
 import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /**
  * Readings of one surface. They differ by wear alone, so one that stands far from the rest may be a
@@ -44,7 +44,7 @@ public final class Sisters {
 
   /** A question for each reading that stands farther off than so many mm. */
   public static List<Note> ask(Terms terms, List<AmountInput> inputs, double far) {
-    double[] sizes = inputs.stream().map(terms::get).mapToDouble(Dual::toDouble).toArray();
+    double[] sizes = inputs.stream().map(terms::get).mapToDouble(DualNumber::toDouble).toArray();
     List<Note> questions = new ArrayList<>();
     for (int at = 0; at < sizes.length; at++) {
       double distance = distance(sizes, at);

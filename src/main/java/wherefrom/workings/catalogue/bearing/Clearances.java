@@ -7,7 +7,7 @@ import wherefrom.workings.Note;
 import wherefrom.workings.Source;
 import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** What the oil clearance workings share. */
 final class Clearances {
@@ -22,9 +22,9 @@ final class Clearances {
 
   private Clearances() {}
 
-  static Evaluation answer(Terms terms, Dual inside) {
-    Dual clearance = inside.minus(terms.get(JOURNAL));
-    if (!Dual.of(0).isLessThan(clearance)) {
+  static Evaluation answer(Terms terms, DualNumber inside) {
+    DualNumber clearance = inside.minus(terms.get(JOURNAL));
+    if (!DualNumber.of(0).isLessThan(clearance)) {
       return new Nonsense(
           JOURNAL.key(),
           "The journal ("

@@ -10,7 +10,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Geometry;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The gap from the width a deformable strip was pressed to. */
 public final class StripClearance implements Working {
@@ -38,12 +38,12 @@ public final class StripClearance implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual width = terms.get(WIDTH);
+    DualNumber width = terms.get(WIDTH);
     if (width.isLessThan(terms.get(STRAND))) {
       return new Nonsense(
           WIDTH.key(), "The pressed width cannot be less than the strip was before pressing.");
     }
-    Dual gap = Geometry.disc(terms.get(STRAND)).dividedBy(width);
+    DualNumber gap = Geometry.disc(terms.get(STRAND)).dividedBy(width);
     return Values.of("clearance", "clearance", terms.lengthUnit(), gap);
   }
 }

@@ -10,7 +10,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Geometry;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The width to expect of a deformable strip at a given gap. */
 public final class StripWidth implements Working {
@@ -33,8 +33,8 @@ public final class StripWidth implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual strand = terms.get(StripClearance.STRAND);
-    Dual width = Geometry.disc(strand).dividedBy(terms.get(CLEARANCE));
+    DualNumber strand = terms.get(StripClearance.STRAND);
+    DualNumber width = Geometry.disc(strand).dividedBy(terms.get(CLEARANCE));
     if (width.isLessThan(strand)) {
       return new Nonsense(
           CLEARANCE.key(),

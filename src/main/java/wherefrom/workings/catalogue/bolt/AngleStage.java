@@ -9,7 +9,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** How far an angle stage moves the bolt along its thread. */
 public final class AngleStage implements Working {
@@ -36,7 +36,7 @@ public final class AngleStage implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual turns = terms.get(ANGLE).dividedBy(Dual.of(360));
+    DualNumber turns = terms.get(ANGLE).dividedBy(DualNumber.of(360));
     return Values.of(
         "travel", "travel along the thread", terms.lengthUnit(), turns.times(terms.get(PITCH)));
   }

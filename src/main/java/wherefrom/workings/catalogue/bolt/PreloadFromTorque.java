@@ -11,7 +11,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Sources;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The preload a torque gives: F = T / (K·D). */
 public final class PreloadFromTorque implements Working {
@@ -44,8 +44,8 @@ public final class PreloadFromTorque implements Working {
     if (!terms.has(Lubricant.NUT_FACTOR)) {
       return new MissingInputs(List.of(Lubricant.NUT_FACTOR));
     }
-    Dual arm = terms.get(Lubricant.NUT_FACTOR).times(terms.get(TorqueForPreload.DIAMETER));
-    Dual preload = terms.get(TORQUE).dividedBy(arm);
+    DualNumber arm = terms.get(Lubricant.NUT_FACTOR).times(terms.get(TorqueForPreload.DIAMETER));
+    DualNumber preload = terms.get(TORQUE).dividedBy(arm);
     return Values.of("preload", "preload", terms.unit(Dimension.FORCE), preload)
         .note(TorqueForPreload.threads(terms));
   }

@@ -12,7 +12,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Sources;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The torque that gives a preload: T = K·D·F. */
 public final class TorqueForPreload implements Working {
@@ -47,7 +47,7 @@ public final class TorqueForPreload implements Working {
     if (!terms.has(Lubricant.NUT_FACTOR)) {
       return new MissingInputs(List.of(Lubricant.NUT_FACTOR));
     }
-    Dual arm = terms.get(Lubricant.NUT_FACTOR).times(terms.get(DIAMETER));
+    DualNumber arm = terms.get(Lubricant.NUT_FACTOR).times(terms.get(DIAMETER));
     return Values.of(
             "torque", "torque", terms.unit(Dimension.TORQUE), arm.times(terms.get(PRELOAD)))
         .note(threads(terms));

@@ -16,7 +16,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The chamber volume that gives a wanted ratio. */
 public final class ChamberForRatio implements Working {
@@ -46,8 +46,8 @@ public final class ChamberForRatio implements Working {
       return missing.get();
     }
     CombustionSpace space = CombustionSpace.of(terms);
-    Dual chamber = space.clearanceFor(terms.get(TARGET)).minus(space.withoutChamber());
-    if (!Dual.of(0).isLessThan(chamber)) {
+    DualNumber chamber = space.clearanceFor(terms.get(TARGET)).minus(space.withoutChamber());
+    if (!DualNumber.of(0).isLessThan(chamber)) {
       return new Nonsense(
           TARGET.key(),
           "A ratio of "

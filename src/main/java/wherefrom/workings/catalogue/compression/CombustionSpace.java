@@ -16,7 +16,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.catalogue.basis.Geometry;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /**
  * The terms of one cylinder's volume at top dead centre but for the chamber, in mm³.
@@ -27,7 +27,8 @@ import wherefrom.workings.maths.Dual;
  * @param piston dish and reliefs; negative for a dome
  * @param crevice round the piston above the top ring; zero where it is not counted
  */
-public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, Dual crevice) {
+public record CombustionSpace(
+    DualNumber swept, DualNumber gasket, DualNumber deck, DualNumber piston, DualNumber crevice) {
   public static final AmountInput BORE =
       AmountInput.length("bore", "The diameter of the cylinder.");
   public static final AmountInput STROKE =
@@ -95,7 +96,7 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
   }
 
   public static CombustionSpace of(Terms terms) {
-    Dual bore = terms.get(BORE);
+    DualNumber bore = terms.get(BORE);
     return new CombustionSpace(
         Geometry.cylinder(bore, terms.get(STROKE)),
         Geometry.cylinder(terms.get(GASKET_BORE), terms.get(GASKET_THICKNESS)),
@@ -105,28 +106,28 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
   }
 
   /** A ring of the given height: π/4·(B² − (B − 2r)²)·h. */
-  private static Dual crevice(Terms terms, Dual bore) {
+  private static DualNumber crevice(Terms terms, DualNumber bore) {
     if (!terms.has(CREVICE_HEIGHT)) {
-      return Dual.of(0);
+      return DualNumber.of(0);
     }
-    Dual land = bore.minus(terms.get(CREVICE_GAP).times(2));
-    Dual ring = Geometry.disc(bore).minus(Geometry.disc(land));
+    DualNumber land = bore.minus(terms.get(CREVICE_GAP).times(2));
+    DualNumber ring = Geometry.disc(bore).minus(Geometry.disc(land));
     return ring.times(terms.get(CREVICE_HEIGHT));
   }
 
   /** Everything above the piston but the chamber. */
-  public Dual withoutChamber() {
+  public DualNumber withoutChamber() {
     return gasket.plus(deck).plus(piston).plus(crevice);
   }
 
   /** (V_s + V_c) / V_c for the clearance volume V_c. */
-  public Dual ratio(Dual clearance) {
+  public DualNumber ratio(DualNumber clearance) {
     return swept.plus(clearance).dividedBy(clearance);
   }
 
   /** The clearance volume that gives the ratio: V_s / (CR − 1). */
-  public Dual clearanceFor(Dual ratio) {
-    return swept.dividedBy(ratio.minus(Dual.of(1)));
+  public DualNumber clearanceFor(DualNumber ratio) {
+    return swept.dividedBy(ratio.minus(DualNumber.of(1)));
   }
 
   /** What a negative cut means. */
@@ -138,18 +139,19 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
   }
 
   /** What is left between piston edge and head: deck and gasket. */
-  static Dual pistonToHead(Terms terms) {
+  static DualNumber pistonToHead(Terms terms) {
     return terms.get(DECK).plus(terms.get(GASKET_THICKNESS));
   }
 
   /** As {@link #withNotes}, and asks back where no petrol engine has such a ratio. */
-  static Values withRatioNotes(Terms terms, Dual pistonToHead, Dual ratio, Values values) {
+  static Values withRatioNotes(
+      Terms terms, DualNumber pistonToHead, DualNumber ratio, Values values) {
     Values noted = withNotes(terms, pistonToHead, values);
     return findOddRatio(ratio).map(noted::note).orElse(noted);
   }
 
   /** Asks back where no engine that burns petrol has such a ratio. */
-  public static Optional<Note> findOddRatio(Dual ratio) {
+  public static Optional<Note> findOddRatio(DualNumber ratio) {
     double size = ratio.toDouble();
     if (size >= LEAST_RATIO && size <= MOST_RATIO) {
       return Optional.empty();
@@ -166,7 +168,7 @@ public record CombustionSpace(Dual swept, Dual gasket, Dual deck, Dual piston, D
    * Says when the piston would hit the head or comes near it, when the crevice is left out, and
    * when the gasket would hang into the bore.
    */
-  static Values withNotes(Terms terms, Dual pistonToHead, Values values) {
+  static Values withNotes(Terms terms, DualNumber pistonToHead, Values values) {
     return Gap.PISTON_TO_HEAD
         .withNote(values, pistonToHead, terms.lengthUnit())
         .noteIf(

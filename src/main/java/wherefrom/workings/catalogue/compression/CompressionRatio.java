@@ -14,7 +14,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Sources;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The compression ratio with every term. */
 public final class CompressionRatio implements Working {
@@ -42,8 +42,8 @@ public final class CompressionRatio implements Working {
       return missing.get();
     }
     CombustionSpace space = CombustionSpace.of(terms);
-    Dual clearance = terms.get(CHAMBER).plus(space.withoutChamber());
-    if (!Dual.of(0).isLessThan(clearance)) {
+    DualNumber clearance = terms.get(CHAMBER).plus(space.withoutChamber());
+    if (!DualNumber.of(0).isLessThan(clearance)) {
       return noRoom(terms);
     }
     Values values =
@@ -56,7 +56,7 @@ public final class CompressionRatio implements Working {
 
   /** Nothing is left above the piston. */
   static Nonsense noRoom(Terms terms) {
-    if (terms.get(PISTON_VOLUME).isLessThan(Dual.of(0))) {
+    if (terms.get(PISTON_VOLUME).isLessThan(DualNumber.of(0))) {
       return new Nonsense(
           PISTON_VOLUME.key(),
           "The dome ("

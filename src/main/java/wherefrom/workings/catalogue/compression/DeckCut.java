@@ -17,7 +17,7 @@ import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.catalogue.basis.Geometry;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** How much to take off the block's deck for a wanted ratio, with the chamber as it is. */
 public final class DeckCut implements Working {
@@ -45,10 +45,10 @@ public final class DeckCut implements Working {
       return missing.get();
     }
     CombustionSpace space = CombustionSpace.of(terms);
-    Dual above = space.withoutChamber().minus(space.deck()).plus(terms.get(CHAMBER));
-    Dual needed = space.clearanceFor(terms.get(ChamberForRatio.TARGET)).minus(above);
-    Dual newDeck = needed.dividedBy(Geometry.disc(terms.get(BORE)));
-    Dual quench = newDeck.plus(terms.get(GASKET_THICKNESS));
+    DualNumber above = space.withoutChamber().minus(space.deck()).plus(terms.get(CHAMBER));
+    DualNumber needed = space.clearanceFor(terms.get(ChamberForRatio.TARGET)).minus(above);
+    DualNumber newDeck = needed.dividedBy(Geometry.disc(terms.get(BORE)));
+    DualNumber quench = newDeck.plus(terms.get(GASKET_THICKNESS));
     Unit unit = terms.lengthUnit();
     Values values =
         Values.of("cut", "cut of the deck", unit, terms.get(DECK).minus(newDeck))

@@ -11,7 +11,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** How much to mill off the head for a smaller chamber. */
 public final class HeadCut implements Working {
@@ -53,8 +53,8 @@ public final class HeadCut implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual removed = terms.get(CHAMBER_NOW).minus(terms.get(CHAMBER_WANTED));
-    if (removed.isLessThan(Dual.of(0))) {
+    DualNumber removed = terms.get(CHAMBER_NOW).minus(terms.get(CHAMBER_WANTED));
+    if (removed.isLessThan(DualNumber.of(0))) {
       return new Nonsense(
           CHAMBER_WANTED.key(),
           "The wanted chamber ("
@@ -63,10 +63,10 @@ public final class HeadCut implements Working {
               + terms.text(CHAMBER_NOW)
               + "). Milling only makes it smaller.");
     }
-    Dual cut = removed.dividedBy(terms.get(OPENING));
+    DualNumber cut = removed.dividedBy(terms.get(OPENING));
     return Values.of("cut", "cut", terms.lengthUnit(), cut)
         .noteIf(
-            Dual.of(MOST_USUAL).isLessThan(cut),
+            DualNumber.of(MOST_USUAL).isLessThan(cut),
             () ->
                 Note.question(
                     "cut-deep",

@@ -13,7 +13,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /**
  * What a V engine's intake faces and end rails must lose when the heads come down.
@@ -58,8 +58,8 @@ public final class IntakeCorrection implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual half = halfOf(terms.get(BANK_ANGLE));
-    Dual face = terms.get(FACE_ANGLE);
+    DualNumber half = halfOf(terms.get(BANK_ANGLE));
+    DualNumber face = terms.get(FACE_ANGLE);
     if (!half.isLessThan(face)) {
       return new Nonsense(
           FACE_ANGLE.key(),
@@ -67,13 +67,13 @@ public final class IntakeCorrection implements Working {
               + " manifold sit between the heads. This working does not fit other engines,"
               + " such as an opposed one.");
     }
-    if (!face.minus(half).isLessThan(Dual.of(90))) {
+    if (!face.minus(half).isLessThan(DualNumber.of(90))) {
       return new Nonsense(
           FACE_ANGLE.key(),
           "With these angles the intake faces would close in toward the top. They would"
               + " trap the manifold. Check how the face angle is measured.");
     }
-    Dual cut = terms.get(CUT);
+    DualNumber cut = terms.get(CUT);
     Unit unit = terms.lengthUnit();
     return Values.of("face", "off each intake face", unit, faceRemoval(cut, half, face))
         .and("rails", "off each end rail", unit, railRemoval(cut, half, face))
@@ -86,19 +86,19 @@ public final class IntakeCorrection implements Working {
   }
 
   /** β: half the bank angle, in degrees. */
-  public static Dual halfOf(Dual bankAngle) {
+  public static DualNumber halfOf(DualNumber bankAngle) {
     return bankAngle.times(0.5);
   }
 
-  public static Dual faceRemoval(Dual cut, Dual half, Dual face) {
+  public static DualNumber faceRemoval(DualNumber cut, DualNumber half, DualNumber face) {
     return cut.times(half.sineOfDegrees()).dividedBy(face.minus(half).sineOfDegrees());
   }
 
-  public static Dual railRemoval(Dual cut, Dual half, Dual face) {
+  public static DualNumber railRemoval(DualNumber cut, DualNumber half, DualNumber face) {
     return cut.times(face.sineOfDegrees()).dividedBy(face.minus(half).sineOfDegrees());
   }
 
-  public static Dual portSlide(Dual cut, Dual half, Dual face) {
+  public static DualNumber portSlide(DualNumber cut, DualNumber half, DualNumber face) {
     return cut.times(half.sineOfDegrees()).dividedBy(face.minus(half).cosineOfDegrees());
   }
 }

@@ -21,7 +21,7 @@ import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Gap;
 import wherefrom.workings.catalogue.basis.Geometry;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The ratio after milling head and deck. */
 public final class RatioAfterCut implements Working {
@@ -54,18 +54,18 @@ public final class RatioAfterCut implements Working {
       return missing.get();
     }
     CombustionSpace space = CombustionSpace.of(terms);
-    Dual chamber = terms.get(CHAMBER).minus(terms.get(HEAD_CUT).times(terms.get(OPENING)));
-    if (!Dual.of(0).isLessThan(chamber)) {
+    DualNumber chamber = terms.get(CHAMBER).minus(terms.get(HEAD_CUT).times(terms.get(OPENING)));
+    if (!DualNumber.of(0).isLessThan(chamber)) {
       return new Nonsense(
           HEAD_CUT.key(), "A head cut of " + terms.text(HEAD_CUT) + " leaves no chamber at all.");
     }
-    Dual deckSlice = Geometry.cylinder(terms.get(BORE), terms.get(DECK_CUT));
-    Dual clearance = chamber.plus(space.withoutChamber()).minus(deckSlice);
-    if (!Dual.of(0).isLessThan(clearance)) {
+    DualNumber deckSlice = Geometry.cylinder(terms.get(BORE), terms.get(DECK_CUT));
+    DualNumber clearance = chamber.plus(space.withoutChamber()).minus(deckSlice);
+    if (!DualNumber.of(0).isLessThan(clearance)) {
       return CompressionRatio.noRoom(terms);
     }
-    Dual deck = terms.get(DECK).minus(terms.get(DECK_CUT));
-    Dual gap = deck.plus(terms.get(GASKET_THICKNESS));
+    DualNumber deck = terms.get(DECK).minus(terms.get(DECK_CUT));
+    DualNumber gap = deck.plus(terms.get(GASKET_THICKNESS));
     Unit cc = Unit.CUBIC_CENTIMETRE;
     Values values =
         Values.of("ratio", "compression ratio", Unit.ONE, space.ratio(clearance))

@@ -10,7 +10,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** A piston ring's gap from a rule per bore. */
 public final class RingGap implements Working {
@@ -42,7 +42,7 @@ public final class RingGap implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual gap = terms.get(CombustionSpace.BORE).times(terms.get(PER_BORE));
+    DualNumber gap = terms.get(CombustionSpace.BORE).times(terms.get(PER_BORE));
     return Values.of("gap", "ring gap", terms.lengthUnit(), gap);
   }
 }

@@ -9,7 +9,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Geometry;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** How much a ring's gap opens when the bore grows: π times as much. */
 public final class RingGapChange implements Working {
@@ -33,7 +33,7 @@ public final class RingGapChange implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual change = Geometry.PI.times(terms.get(GROWTH));
+    DualNumber change = Geometry.PI.times(terms.get(GROWTH));
     return Values.of("change", "change of ring gap", terms.lengthUnit(), change);
   }
 }

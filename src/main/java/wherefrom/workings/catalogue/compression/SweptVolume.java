@@ -15,7 +15,7 @@ import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Geometry;
 import wherefrom.workings.catalogue.basis.Sources;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The volume one piston sweeps, and all of them together. */
 public final class SweptVolume implements Working {
@@ -39,8 +39,8 @@ public final class SweptVolume implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual one = Geometry.cylinder(terms.get(BORE), terms.get(STROKE));
-    Dual all = one.times(terms.get(CYLINDERS));
+    DualNumber one = Geometry.cylinder(terms.get(BORE), terms.get(STROKE));
+    DualNumber all = one.times(terms.get(CYLINDERS));
     boolean inch = terms.lengthUnit() == Unit.INCH;
     Unit unit = inch ? Unit.CUBIC_INCH : Unit.CUBIC_CENTIMETRE;
     return Values.of("cylinder", "swept volume of one cylinder", unit, one)

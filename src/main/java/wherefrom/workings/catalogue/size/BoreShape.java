@@ -17,7 +17,7 @@ import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Sisters;
 import wherefrom.workings.catalogue.basis.Spread;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** Out-of-round, taper and wear of a bore from three levels, two ways each. */
 public final class BoreShape implements Working {
@@ -64,14 +64,14 @@ public final class BoreShape implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    List<Dual> thrust = THRUST.stream().map(terms::get).toList();
-    List<Dual> axial = AXIAL.stream().map(terms::get).toList();
-    List<Dual> outOfRound =
+    List<DualNumber> thrust = THRUST.stream().map(terms::get).toList();
+    List<DualNumber> axial = AXIAL.stream().map(terms::get).toList();
+    List<DualNumber> outOfRound =
         IntStream.range(0, thrust.size())
             .mapToObj(i -> thrust.get(i).minus(axial.get(i)).abs())
             .toList();
-    Dual taper = Spread.range(thrust).max(Spread.range(axial));
-    Dual wear = Spread.largest(thrust).max(Spread.largest(axial)).minus(cut(terms));
+    DualNumber taper = Spread.range(thrust).max(Spread.range(axial));
+    DualNumber wear = Spread.largest(thrust).max(Spread.largest(axial)).minus(cut(terms));
     Unit unit = terms.lengthUnit();
     Values values =
         Values.of("out-of-round", "out-of-round", unit, Spread.largest(outOfRound))
@@ -86,7 +86,8 @@ public final class BoreShape implements Working {
         new ArrayList<>(
             Sisters.ask(
                 terms, Stream.concat(THRUST.stream(), AXIAL.stream()).toList(), Sisters.BORE));
-    List<Dual> readings = Stream.concat(THRUST.stream(), AXIAL.stream()).map(terms::get).toList();
+    List<DualNumber> readings =
+        Stream.concat(THRUST.stream(), AXIAL.stream()).map(terms::get).toList();
     if (Spread.largest(readings).isLessThan(terms.get(NOMINAL))) {
       questions.add(
           Note.question(
@@ -97,15 +98,16 @@ public final class BoreShape implements Working {
     return questions;
   }
 
-  private static Dual cut(Terms terms) {
+  private static DualNumber cut(Terms terms) {
     return terms.find(AS_CUT).orElseGet(() -> terms.get(NOMINAL));
   }
 
-  private static Values withOversize(Terms terms, Values values, Dual wear) {
+  private static Values withOversize(Terms terms, Values values, DualNumber wear) {
     Unit unit = terms.lengthUnit();
-    Dual cut = cut(terms);
-    Dual worn = wear.max(Dual.of(0)).times(2);
-    Optional<Dual> step = SizeSteps.OVERSIZES.findStep(cut.minus(terms.get(NOMINAL)), wear, unit);
+    DualNumber cut = cut(terms);
+    DualNumber worn = wear.max(DualNumber.of(0)).times(2);
+    Optional<DualNumber> step =
+        SizeSteps.OVERSIZES.findStep(cut.minus(terms.get(NOMINAL)), wear, unit);
     Values more = values.and("clean-up", "smallest clean bore", unit, cut.plus(worn));
     return step.map(s -> more.and("oversize", "next step over standard that cleans up", unit, s))
         .orElseGet(() -> more.note(pastLast()));

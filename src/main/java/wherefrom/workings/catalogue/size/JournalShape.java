@@ -13,7 +13,7 @@ import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Sisters;
 import wherefrom.workings.catalogue.basis.Spread;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** Out-of-round, taper and wear of a journal from two planes, two ways each. */
 public final class JournalShape implements Working {
@@ -50,16 +50,16 @@ public final class JournalShape implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual frontA = terms.get(FRONT_A);
-    Dual frontB = terms.get(FRONT_B);
-    Dual rearA = terms.get(REAR_A);
-    Dual rearB = terms.get(REAR_B);
-    Dual outOfRound = frontA.minus(frontB).abs().max(rearA.minus(rearB).abs());
-    Dual taper = frontA.minus(rearA).abs().max(frontB.minus(rearB).abs());
-    Dual smallest = Spread.smallest(List.of(frontA, frontB, rearA, rearB));
-    Dual standard = terms.get(NextUndersize.STANDARD);
-    Dual cut = terms.find(AS_CUT).orElse(standard);
-    Dual wear = cut.minus(smallest);
+    DualNumber frontA = terms.get(FRONT_A);
+    DualNumber frontB = terms.get(FRONT_B);
+    DualNumber rearA = terms.get(REAR_A);
+    DualNumber rearB = terms.get(REAR_B);
+    DualNumber outOfRound = frontA.minus(frontB).abs().max(rearA.minus(rearB).abs());
+    DualNumber taper = frontA.minus(rearA).abs().max(frontB.minus(rearB).abs());
+    DualNumber smallest = Spread.smallest(List.of(frontA, frontB, rearA, rearB));
+    DualNumber standard = terms.get(NextUndersize.STANDARD);
+    DualNumber cut = terms.find(AS_CUT).orElse(standard);
+    DualNumber wear = cut.minus(smallest);
     Unit unit = terms.lengthUnit();
     Values values =
         Values.of("out-of-round", "out-of-round", unit, outOfRound)
@@ -76,7 +76,7 @@ public final class JournalShape implements Working {
   public List<Note> questions(Terms terms) {
     List<AmountInput> inputs = List.of(FRONT_A, FRONT_B, REAR_A, REAR_B);
     List<Note> questions = new ArrayList<>(Sisters.ask(terms, inputs, Sisters.SHAFT));
-    Dual smallest = Spread.smallest(inputs.stream().map(terms::get).toList());
+    DualNumber smallest = Spread.smallest(inputs.stream().map(terms::get).toList());
     if (terms.get(NextUndersize.STANDARD).isLessThan(smallest)) {
       questions.add(NextUndersize.overStandard());
     }

@@ -12,7 +12,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The next standard undersize a worn journal can be ground to. */
 public final class NextUndersize implements Working {
@@ -45,10 +45,10 @@ public final class NextUndersize implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual standard = terms.get(STANDARD);
-    Dual cut = terms.find(AS_CUT).orElse(standard);
-    Dual wear = cut.minus(terms.get(SMALLEST));
-    Optional<Dual> step =
+    DualNumber standard = terms.get(STANDARD);
+    DualNumber cut = terms.find(AS_CUT).orElse(standard);
+    DualNumber wear = cut.minus(terms.get(SMALLEST));
+    Optional<DualNumber> step =
         SizeSteps.UNDERSIZES.findStep(standard.minus(cut), wear, terms.lengthUnit());
     if (step.isEmpty()) {
       return new Nonsense(
@@ -75,7 +75,8 @@ public final class NextUndersize implements Working {
         Source.commonPractice());
   }
 
-  private static Values withStep(Terms terms, Dual standard, Dual cleanUp, Dual step) {
+  private static Values withStep(
+      Terms terms, DualNumber standard, DualNumber cleanUp, DualNumber step) {
     Unit unit = terms.lengthUnit();
     return Values.of("undersize", "next step under standard", unit, step)
         .and("diameter", "journal afterwards", unit, standard.minus(step))

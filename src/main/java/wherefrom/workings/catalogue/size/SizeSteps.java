@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import wherefrom.quantity.Amount;
 import wherefrom.quantity.Unit;
 import wherefrom.workings.Source;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The usual steps parts are made in, over or under the standard size. */
 public enum SizeSteps {
@@ -21,7 +21,7 @@ public enum SizeSteps {
       "Steps count from the standard size, never from the last cut: ten under is 0.010 in under"
           + " standard.";
 
-  private static final Dual MM_PER_INCH = Dual.of("25.4");
+  private static final DualNumber MM_PER_INCH = DualNumber.of("25.4");
 
   /** A cut this near to a step is meant to be that step (common practice, no source). */
   private static final String NEAR_INCH = "0.002";
@@ -76,8 +76,8 @@ public enum SizeSteps {
   }
 
   /** The smallest step that is at least so much, in mm; zero where nothing is needed. */
-  Optional<Dual> findStep(Dual needed, Unit lengthUnit) {
-    Dual none = Dual.of(0);
+  Optional<DualNumber> findStep(DualNumber needed, Unit lengthUnit) {
+    DualNumber none = DualNumber.of(0);
     if (!none.isLessThan(needed)) {
       return Optional.of(none);
     }
@@ -92,26 +92,27 @@ public enum SizeSteps {
    * @param wear how far it is worn from there, in mm; taken as one-sided, so twice as much comes
    *     off
    */
-  Optional<Dual> findStep(Dual cut, Dual wear, Unit lengthUnit) {
-    Dual worn = wear.max(Dual.of(0)).times(2);
+  Optional<DualNumber> findStep(DualNumber cut, DualNumber wear, Unit lengthUnit) {
+    DualNumber worn = wear.max(DualNumber.of(0)).times(2);
     return findStep(meant(cut, lengthUnit).plus(worn), lengthUnit);
   }
 
   /** A journal ground to 2.2299 in from 2.2400 in is ten under, not eleven. */
-  private Dual meant(Dual cut, Unit lengthUnit) {
-    Dual near = inMillimetres(lengthUnit == Unit.INCH ? NEAR_INCH : NEAR_MILLIMETRE, lengthUnit);
-    return Stream.concat(Stream.of(Dual.of(0)), steps(lengthUnit).stream())
+  private DualNumber meant(DualNumber cut, Unit lengthUnit) {
+    DualNumber near =
+        inMillimetres(lengthUnit == Unit.INCH ? NEAR_INCH : NEAR_MILLIMETRE, lengthUnit);
+    return Stream.concat(Stream.of(DualNumber.of(0)), steps(lengthUnit).stream())
         .filter(step -> !near.isLessThan(step.minus(cut).abs()))
         .findFirst()
         .orElse(cut);
   }
 
-  private List<Dual> steps(Unit lengthUnit) {
+  private List<DualNumber> steps(Unit lengthUnit) {
     return texts(lengthUnit).stream().map(step -> inMillimetres(step, lengthUnit)).toList();
   }
 
-  private static Dual inMillimetres(String text, Unit lengthUnit) {
-    Dual figure = Dual.of(text);
+  private static DualNumber inMillimetres(String text, Unit lengthUnit) {
+    DualNumber figure = DualNumber.of(text);
     return lengthUnit == Unit.INCH ? figure.times(MM_PER_INCH) : figure;
   }
 }

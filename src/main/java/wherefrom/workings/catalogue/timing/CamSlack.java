@@ -12,7 +12,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 import wherefrom.workings.maths.WheelAngle;
 
 /** How far the crank turns before the cam follows. */
@@ -45,10 +45,11 @@ public final class CamSlack implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual slack = new WheelAngle(terms.get(FORWARD)).from(new WheelAngle(terms.get(BACKWARD))).abs();
+    DualNumber slack =
+        new WheelAngle(terms.get(FORWARD)).from(new WheelAngle(terms.get(BACKWARD))).abs();
     return Values.of("slack", "slack in crank degrees", Unit.DEGREE, slack)
         .noteIf(
-            Dual.of(5).isLessThan(slack),
+            DualNumber.of(5).isLessThan(slack),
             () ->
                 Note.caution(
                     "slack-large",

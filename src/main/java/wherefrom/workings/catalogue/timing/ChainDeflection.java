@@ -8,7 +8,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The whole play of the timing chain at mid-span. */
 public final class ChainDeflection implements Working {
@@ -34,7 +34,7 @@ public final class ChainDeflection implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual total = terms.get(OUTWARD).minus(terms.get(INWARD)).abs();
+    DualNumber total = terms.get(OUTWARD).minus(terms.get(INWARD)).abs();
     return Values.of("deflection", "deflection in all", terms.lengthUnit(), total);
   }
 }

@@ -14,7 +14,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Gap;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The travel left before the spring's coils touch. */
 public final class CoilBind implements Working {
@@ -45,7 +45,7 @@ public final class CoilBind implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Optional<Dual> solid =
+    Optional<DualNumber> solid =
         terms.find(SOLID).or(() -> terms.find(COILS).flatMap(n -> terms.find(WIRE).map(n::times)));
     if (solid.isEmpty()) {
       return new MissingInputs(terms.has(WIRE) ? List.of(COILS) : missing(terms));
@@ -57,7 +57,7 @@ public final class CoilBind implements Working {
               + terms.text(INSTALLED)
               + ": it is solid at that height.");
     }
-    Dual margin = terms.get(INSTALLED).minus(solid.get()).minus(terms.get(LIFT));
+    DualNumber margin = terms.get(INSTALLED).minus(solid.get()).minus(terms.get(LIFT));
     Unit unit = terms.lengthUnit();
     Values values =
         Values.of("margin", "left before coil bind", unit, margin)

@@ -13,7 +13,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Gap;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** What a cut leaves between piston and valve, along the valve. */
 public final class PistonToValve implements Working {
@@ -67,7 +67,7 @@ public final class PistonToValve implements Working {
   @Override
   public Evaluation evaluate(Terms terms) {
     boolean flat = terms.getChoice(CROWN).equals(FLAT);
-    Dual left =
+    DualNumber left =
         left(
             terms.get(CLEARANCE),
             terms.get(PushrodLength.LOWERING),
@@ -83,9 +83,10 @@ public final class PistonToValve implements Working {
    * The clearance along the valve after the head came down. A sunk seat moves the valve along its
    * own axis, so the whole of it is gained, on a flat crown as in a pocket.
    */
-  public static Dual left(Dual now, Dual lowering, Dual tilt, boolean flat, Dual sink) {
-    Dual cosine = tilt.cosineOfDegrees();
-    Dual lost = flat ? lowering.dividedBy(cosine) : lowering.times(cosine);
+  public static DualNumber left(
+      DualNumber now, DualNumber lowering, DualNumber tilt, boolean flat, DualNumber sink) {
+    DualNumber cosine = tilt.cosineOfDegrees();
+    DualNumber lost = flat ? lowering.dividedBy(cosine) : lowering.times(cosine);
     return now.minus(lost).plus(sink);
   }
 }

@@ -11,7 +11,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** How the pushrod's length must change: Δr − t·cos θ − Δv/R on a fixed pivot. */
 public final class PushrodLength implements Working {
@@ -55,7 +55,7 @@ public final class PushrodLength implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual change =
+    DualNumber change =
         change(
             terms.get(BASE_RADIUS_LOSS),
             terms.get(LOWERING),
@@ -71,7 +71,8 @@ public final class PushrodLength implements Working {
   }
 
   /** The tip's share is its rise already divided by the rocker ratio. */
-  public static Dual change(Dual baseRadiusLoss, Dual lowering, Dual tilt, Dual tipShare) {
+  public static DualNumber change(
+      DualNumber baseRadiusLoss, DualNumber lowering, DualNumber tilt, DualNumber tipShare) {
     return baseRadiusLoss.minus(lowering.times(tilt.cosineOfDegrees())).minus(tipShare);
   }
 }

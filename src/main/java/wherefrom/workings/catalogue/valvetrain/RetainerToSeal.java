@@ -10,7 +10,7 @@ import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
 import wherefrom.workings.catalogue.basis.Gap;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The room left between retainer and stem seal at full lift. */
 public final class RetainerToSeal implements Working {
@@ -33,7 +33,7 @@ public final class RetainerToSeal implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual margin = terms.get(GAP).minus(terms.get(CoilBind.LIFT));
+    DualNumber margin = terms.get(GAP).minus(terms.get(CoilBind.LIFT));
     Unit unit = terms.lengthUnit();
     return Gap.RETAINER_TO_SEAL.withNote(
         Values.of("margin", "retainer to seal at full lift", unit, margin), margin, unit);

@@ -10,7 +10,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** Seat load and open load from one known load and the rate. */
 public final class SpringLoads implements Working {
@@ -37,10 +37,10 @@ public final class SpringLoads implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual rate = terms.get(RATE);
-    Dual pressed = terms.get(AT).minus(terms.get(CoilBind.INSTALLED));
-    Dual seat = terms.get(LOAD).plus(rate.times(pressed));
-    if (seat.isLessThan(Dual.of(0))) {
+    DualNumber rate = terms.get(RATE);
+    DualNumber pressed = terms.get(AT).minus(terms.get(CoilBind.INSTALLED));
+    DualNumber seat = terms.get(LOAD).plus(rate.times(pressed));
+    if (seat.isLessThan(DualNumber.of(0))) {
       return new Nonsense(
           CoilBind.INSTALLED.key(),
           "At "
@@ -54,7 +54,7 @@ public final class SpringLoads implements Working {
               + terms.text(CoilBind.LIFT)
               + " would press the spring to nothing. Check lift and installed-height.");
     }
-    Dual open = seat.plus(rate.times(terms.get(CoilBind.LIFT)));
+    DualNumber open = seat.plus(rate.times(terms.get(CoilBind.LIFT)));
     return Values.of("seat", "seat load", terms.unit(Dimension.FORCE), seat)
         .and("open", "open load", terms.unit(Dimension.FORCE), open);
   }

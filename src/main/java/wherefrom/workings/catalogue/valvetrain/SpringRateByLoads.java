@@ -10,7 +10,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** A spring's rate from its loads at two heights. */
 public final class SpringRateByLoads implements Working {
@@ -38,14 +38,14 @@ public final class SpringRateByLoads implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual travel = terms.get(TALL).minus(terms.get(SHORT));
-    Dual gain = terms.get(HEAVY).minus(terms.get(LIGHT));
-    if (!Dual.of(0).isLessThan(travel)) {
+    DualNumber travel = terms.get(TALL).minus(terms.get(SHORT));
+    DualNumber gain = terms.get(HEAVY).minus(terms.get(LIGHT));
+    if (!DualNumber.of(0).isLessThan(travel)) {
       return new Nonsense(
           SHORT.key(),
           "height-2 must be shorter than height-1. The spring is pressed from 1 to 2.");
     }
-    if (!Dual.of(0).isLessThan(gain)) {
+    if (!DualNumber.of(0).isLessThan(gain)) {
       return new Nonsense(
           HEAVY.key(), "load-2 must be more than load-1. A shorter spring pushes harder.");
     }

@@ -11,7 +11,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** A spring's rate from its wire: G·d⁴ / (8·D³·N) with D the mean coil diameter. */
 public final class SpringRateByWire implements Working {
@@ -44,14 +44,14 @@ public final class SpringRateByWire implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual wire = terms.get(WIRE);
-    Dual mean = terms.get(OUTSIDE).minus(wire);
+    DualNumber wire = terms.get(WIRE);
+    DualNumber mean = terms.get(OUTSIDE).minus(wire);
     if (!wire.isLessThan(mean)) {
       return new Nonsense(
           OUTSIDE.key(), "No coil can be wound so tight. Outside must be over twice the wire.");
     }
-    Dual above = terms.get(MODULUS).times(wire.squared().squared());
-    Dual below = mean.squared().times(mean).times(8).times(terms.get(ACTIVE));
+    DualNumber above = terms.get(MODULUS).times(wire.squared().squared());
+    DualNumber below = mean.squared().times(mean).times(8).times(terms.get(ACTIVE));
     return Values.of(
         "rate", "spring rate", terms.unit(Dimension.SPRING_RATE), above.dividedBy(below));
   }

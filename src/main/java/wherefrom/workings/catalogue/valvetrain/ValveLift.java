@@ -11,7 +11,7 @@ import wherefrom.workings.Terms;
 import wherefrom.workings.Values;
 import wherefrom.workings.Working;
 import wherefrom.workings.WorkingCard;
-import wherefrom.workings.maths.Dual;
+import wherefrom.workings.maths.DualNumber;
 
 /** The lift at the valve. */
 public final class ValveLift implements Working {
@@ -39,15 +39,15 @@ public final class ValveLift implements Working {
 
   @Override
   public Evaluation evaluate(Terms terms) {
-    Dual lift = lift(terms.get(LOBE_LIFT), terms.get(ROCKER_RATIO), terms.get(LASH));
-    if (!Dual.of(0).isLessThan(lift)) {
+    DualNumber lift = lift(terms.get(LOBE_LIFT), terms.get(ROCKER_RATIO), terms.get(LASH));
+    if (!DualNumber.of(0).isLessThan(lift)) {
       return new Nonsense(
           LASH.key(), "With a lash of " + terms.text(LASH) + " the valve would never open.");
     }
     return Values.of("lift", "valve lift", terms.lengthUnit(), lift);
   }
 
-  public static Dual lift(Dual lobeLift, Dual ratio, Dual lash) {
+  public static DualNumber lift(DualNumber lobeLift, DualNumber ratio, DualNumber lash) {
     return lobeLift.times(ratio).minus(lash);
   }
 }

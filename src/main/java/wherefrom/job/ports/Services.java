@@ -1,0 +1,34 @@
+package wherefrom.job.ports;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.function.Function;
+import wherefrom.job.image.Cameras;
+import wherefrom.job.photos.Photos;
+import wherefrom.job.print.SheetPrinter;
+import wherefrom.job.reader.TagReader;
+import wherefrom.job.settings.SettingsStore;
+import wherefrom.job.shelf.Shelf;
+
+/**
+ * Everything outside that the window and the command line work with; put together in one place when
+ * the program starts.
+ *
+ * @param shelves opens the shelf in a folder
+ */
+public record Services(
+    Function<Path, Shelf> shelves,
+    LayoutFiles layouts,
+    Archives archives,
+    Photos photos,
+    SettingsStore settings,
+    TagReader reader,
+    Pictures pictures,
+    Cameras cameras,
+    SheetPrinter printer,
+    Reports reports,
+    JobChecks checks,
+    Backups backups,
+    Drives drives,
+    Program program,
+    Clock clock) {}

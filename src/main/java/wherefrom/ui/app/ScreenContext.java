@@ -1,0 +1,228 @@
+package wherefrom.ui.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+import javafx.geometry.Dimension2D;
+import wherefrom.job.EngineJob;
+import wherefrom.job.OpenJob;
+import wherefrom.job.ports.Services;
+import wherefrom.job.settings.Settings;
+import wherefrom.job.shelf.Shelf;
+import wherefrom.job.tags.CodeLookup;
+import wherefrom.job.tags.TagBook;
+import wherefrom.parts.TagCode;
+import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.ScreenAnswer;
+import wherefrom.ui.controls.Touch;
+
+/**
+ * What every screen works with: the services, the open job, the settings, the way to other screens.
+ * Used on the window's thread only, but for {@link #background}.
+ */
+public final class ScreenContext extends WindowWork {
+
+  private final Services services;
+  private final LongSupplier nanos;
+  private final Sounds sounds;
+  private final WindowFrame front;
+  private Settings settings;
+  private Touch touch;
+  private final Map<Class<?>, Object> kept = new HashMap<>();
+  private Optional<OpenJob> job = Optional.empty();
+  private final Copying copying;
+
+  ScreenContext(
+      Services services,
+      LongSupplier nanos,
+      Sounds sounds,
+      Executor workers,
+      WindowFrame front,
+      Settings settings) {
+    super(front, nanos, workers);
+    this.services = services;
+    this.nanos = nanos;
+    this.sounds = sounds;
+    this.front = front;
+    this.settings = settings;
+    this.touch = new Touch(Scale.of(settings), nanos);
+    this.copying = new Copying(this, works(), workers, front::copied);
+  }
+
+  /** The copies of jobs in a second folder. */
+  public Copying copying() {
+    return copying;
+  }
+
+  /**
+   * What a screen keeps while the window is open, so that it outlives Back: one thing of each kind.
+   *
+   * @param fresh makes it where there is none yet
+   */
+  public <T> T keep(Class<T> kind, Supplier<T> fresh) {
+    return kind.cast(kept.computeIfAbsent(kind, missing -> fresh.get()));
+  }
+
+  /** Lets go of what was kept. */
+  public void drop(Class<?> kind) {
+    kept.remove(kind);
+  }
+
+  public Services services() {
+    return services;
+  }
+
+  public Navigator navigator() {
+    return front;
+  }
+
+  public Touch touch() {
+    return touch;
+  }
+
+  /** Letters of another size, for a screen that has no room for those that are set. */
+  void letters(double factor) {
+    if (factor != touch.scale().textFactor()) {
+      touch = touch.withText(factor);
+    }
+  }
+
+  public Scale scale() {
+    return touch.scale();
+  }
+
+  /** A steady clock, in nanoseconds. */
+  public LongSupplier nanos() {
+    return nanos;
+  }
+
+  /** The sounds, or none where the person has turned them off. */
+  public Sounds sounds() {
+    return settings.sound() ? sounds : Sounds.NONE;
+  }
+
+  public Settings settings() {
+    return settings;
+  }
+
+  /** Keeps changed settings; where they cannot be kept they count until the program ends. */
+  public void change(Settings changed) {
+    boolean rescaled = !Scale.of(changed).equals(Scale.of(settings));
+    if (!changed.sound()) {
+      sounds.hush();
+    }
+    settings = changed;
+    attempt(() -> services.settings().save(changed));
+    front.look();
+    if (rescaled) {
+      touch = new Touch(Scale.of(changed), nanos);
+      front.rescale();
+    }
+  }
+
+  public Shelf shelf() {
+    return services.shelves().apply(settings.shop());
+  }
+
+  public Optional<OpenJob> job() {
+    return job;
+  }
+
+  /** The open job; only screens that work on a job may ask. */
+  public OpenJob getJob() {
+    return job.orElseThrow(() -> new IllegalStateException("no job is open"));
+  }
+
+  public EngineJob state() {
+    return getJob().state();
+  }
+
+  /** Puts a job on the bench, in place of the one before. */
+  public void open(OpenJob opened) {
+    closeJob();
+    job = Optional.of(opened);
+    String condition = opened.condition().sentence();
+    if (!condition.isEmpty()) {
+      say(condition);
+    }
+    front.home();
+  }
+
+  /** Puts the job in a folder on the bench; one that lies there already stays as it is. */
+  public void open(Path folder) throws IOException {
+    boolean here = job.filter(open -> open.condition().writable()).isPresent();
+    if (here && Files.isSameFile(getJob().folder(), folder)) {
+      front.home();
+    } else {
+      open(shelf().open(folder));
+    }
+  }
+
+  /** Puts the open job away. */
+  public void closeJob() {
+    sounds.hush();
+    Optional<Path> left = job.map(OpenJob::folder);
+    job.ifPresent(OpenJob::close);
+    job = Optional.empty();
+    left.ifPresent(copying::left);
+  }
+
+  /** Every tag that can be in view: those of the open job, and the cards; none without a job. */
+  public List<TagCode> issued() {
+    return job.map(open -> new TagBook(open.state(), shelf()).issued()).orElseGet(List::of);
+  }
+
+  /** Tells the person something in a sentence that stays until it is put away. */
+  @Override
+  public void say(String sentence) {
+    front.say(sentence);
+  }
+
+  /** Something else is scanned: what was said before is not about it. */
+  void superseded() {
+    front.superseded();
+  }
+
+  /**
+   * A code that the screen cannot take is answered over the whole screen, so that nothing on it can
+   * be taken for the answer.
+   *
+   * @param wanted what is to be scanned here, in a sentence, where the code is one of ours
+   */
+  public void refuse(CodeLookup found, String wanted) {
+    refuse(Refusal.of(found, wanted));
+  }
+
+  void refuse(ScreenAnswer answer) {
+    front.refuse(answer);
+  }
+
+  /** Takes the last step of the job back and says which it was. */
+  public void takeBack() {
+    attempt(() -> say(getJob().undo().sentence()));
+    front.changed();
+  }
+
+  /** What UNDO takes of a lower corner where a screen takes the whole glass, in pixels. */
+  public Dimension2D corner() {
+    Rail rail = new Rail(touch, () -> {}, rest -> {});
+    return new Dimension2D(rail.wide(), rail.high());
+  }
+
+  /** The next scan is the card that teaches the scanner's digits. */
+  public void expectSetUpCard() {
+    front.expectSetUpCard();
+  }
+
+  /** The scanner's settings were changed by hand. */
+  public void scannerChanged() {
+    front.scannerChanged();
+  }
+}
