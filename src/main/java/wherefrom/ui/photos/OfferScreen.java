@@ -103,8 +103,7 @@ public final class OfferScreen extends Page implements Scannable {
     cells.add(new Cell("The whole engine", "this one", () -> keep(Optional.empty(), 1)));
     int rest = model.rest().size();
     if (rest > 1) {
-      cells.add(
-          new Cell("The whole engine", "all " + rest, () -> keep(Optional.empty(), rest)));
+      cells.add(new Cell("The whole engine", "all " + rest, () -> keep(Optional.empty(), rest)));
     }
     cells.addAll(new SubjectChoice(context, this::chosen).cells());
     return cells;

@@ -59,9 +59,7 @@ final class SubjectChoice {
 
   /** Where the drawing has no place for them. */
   private void list(Group group) {
-    context
-        .navigator()
-        .open(() -> new GridScreen(context, group.words(), "", () -> places(group)));
+    context.navigator().open(() -> new GridScreen(context, group.words(), "", () -> places(group)));
   }
 
   private List<Cell> places(Group group) {

@@ -185,8 +185,7 @@ class PhotosFlowTest {
           open.services.reading =
               new Reading(
                   List.of(
-                      new Sighting(
-                          sample.tag("pushrod@3EX"), Sighting.Basis.DECODED, List.of())),
+                      new Sighting(sample.tag("pushrod@3EX"), Sighting.Basis.DECODED, List.of())),
                   List.of());
           open.shell.pictures().read(List.of(shop));
         });
