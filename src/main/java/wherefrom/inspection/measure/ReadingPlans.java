@@ -3,7 +3,6 @@ package wherefrom.inspection.measure;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.parts.PartKind;
 
@@ -19,15 +18,7 @@ public final class ReadingPlans {
   }
 
   public static List<ReadingPlan> of(PartKind kind) {
-    return of(kind.key());
-  }
-
-  public static List<ReadingPlan> of(Feature feature) {
-    return of(feature.key());
-  }
-
-  private static List<ReadingPlan> of(String what) {
-    return ALL.stream().filter(plan -> plan.of().equals(what)).toList();
+    return ALL.stream().filter(plan -> plan.of().equals(kind.key())).toList();
   }
 
   public static Optional<ReadingPlan> find(String key) {

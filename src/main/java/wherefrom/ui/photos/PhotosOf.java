@@ -1,13 +1,10 @@
 package wherefrom.ui.photos;
 
 import java.util.List;
-import java.util.Optional;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.photos.Photograph;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Screen;
-import wherefrom.ui.app.ScreenContext;
 
 /** The photographs of a place as it was before: one press away where a part is fitted. */
 public final class PhotosOf {
@@ -25,12 +22,5 @@ public final class PhotosOf {
       return job.findPart(part.item()).filter(one -> one.part().home().equals(place)).isPresent();
     }
     return ((Subject.AFeature) subject).where().equals(place.spot().key());
-  }
-
-  /** The oldest of them, large; empty where there is none. */
-  public static Optional<Screen> screen(ScreenContext context, Place place) {
-    return list(context.state(), place).isEmpty()
-        ? Optional.empty()
-        : Optional.of(new PhotoScreen(context, () -> list(context.state(), place), 0));
   }
 }

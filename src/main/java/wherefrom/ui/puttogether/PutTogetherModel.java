@@ -6,7 +6,6 @@ import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PlaceState;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.OnPurpose;
@@ -14,10 +13,8 @@ import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
-import wherefrom.parts.Orientation;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.parts.Places;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
@@ -95,24 +92,9 @@ final class PutTogetherModel {
     return kind;
   }
 
-  void show(PartKind shown) {
-    kind = shown;
-  }
-
   /** Whether the screen has just come up, and says how many parts wait for a decision. */
   boolean decisionsWait() {
     return answer.equals(start) && !answer.headline().isEmpty() && stop().isEmpty();
-  }
-
-  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
-  Optional<PlaceState> stateAt(Spot spot) {
-    return Place.canLive(kind, spot) && isTracked(new Place(kind, spot))
-        ? Optional.of(job.state().state(new Place(kind, spot)))
-        : Optional.empty();
-  }
-
-  private boolean isTracked(Place place) {
-    return job.state().places().contains(place);
   }
 
   Optional<Cue> choose(PutTogether.Mode mode) {
@@ -196,15 +178,6 @@ final class PutTogetherModel {
     return take(together::again);
   }
 
-  /** Whether the part that was just fitted could be in turned. */
-  boolean canBeTurned() {
-    return right
-        .filter(Verdict.RightPlace.class::isInstance)
-        .map(verdict -> ((Verdict.RightPlace) verdict).part().kind())
-        .filter(fitted -> Places.orientation(state().layout(), fitted) != Orientation.NONE)
-        .isPresent();
-  }
-
   /** Whether the stop can be overruled: never by a part of another kind, or by none. */
   boolean canFitOnPurpose() {
     return together.canFitOnPurpose();
@@ -231,36 +204,14 @@ final class PutTogetherModel {
   }
 
   /** The right place that stands until the next scan. */
-  Optional<Place> rightPlace() {
-    return right.flatMap(verdict -> Marked.of(verdict).place());
+  Optional<RightModel> right() {
+    return right.flatMap(verdict -> RightModel.of(state(), together, missing, verdict));
   }
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
   Optional<Halves> halves() {
     boolean plain = answer.cue().isEmpty() && (answer.equals(due()) || answer.equals(PLAIN));
     return plain ? Optional.of(Halves.of(state(), mode(), together.due())) : Optional.empty();
-  }
-
-  /** What is left after a right place: the list's next place, else how many of the kind. */
-  String leftWords(Place place) {
-    if (mode() == PutTogether.Mode.FOLLOW_THE_LIST) {
-      return together
-          .target()
-          .map(next -> "Next: " + next.brief() + " " + next.kind().word())
-          .orElse("Nothing is left to fit.");
-    }
-    long left = missing.places().stream().filter(at -> at.kind() == place.kind()).count();
-    PartKind fitted = place.kind();
-    return left == 0
-        ? "All " + fitted.plural() + " are fitted."
-        : left + " " + (left == 1 ? fitted.word() : fitted.plural()) + " to fit";
-  }
-
-  /** What a person says who had the part in turned. */
-  String turnedWords() {
-    boolean ends =
-        rightPlace().filter(at -> at.kind().orientation() == Orientation.TOP_END).isPresent();
-    return ends ? "I held it upside down" : "I held it back to front";
   }
 
   private Optional<Cue> take(Supplier<FitOutcome> deed) {

@@ -34,7 +34,7 @@ class PutTogetherModelTest {
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
     assertThat(model.missing()).isEqualTo(73);
     assertThat(model.kind()).isEqualTo(PartKind.PUSHROD);
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.FITTED);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED);
   }
 
   @Test
@@ -86,8 +86,8 @@ class PutTogetherModelTest {
     model.chooseReason("matched pair");
     model.act(Action.YES);
     assertThat(model.stop()).isEmpty();
-    assertThat(model.stateAt(sample.spot("5EX"))).contains(PlaceState.OTHER_FITTED);
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.OPEN);
+    assertThat(sample.state("pushrod@5EX")).isEqualTo(PlaceState.OTHER_FITTED);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.OPEN);
   }
 
   @Test
@@ -205,9 +205,9 @@ class PutTogetherModelTest {
   @Test
   void onlyWhatBindsCanBeTurned() {
     fit("lifter@3EX", "3EX");
-    assertThat(model.canBeTurned()).isFalse();
+    assertThat(model.right().orElseThrow().canBeTurned()).isFalse();
     fit("pushrod@3EX", "3EX");
-    assertThat(model.canBeTurned()).isTrue();
+    assertThat(model.right().orElseThrow().canBeTurned()).isTrue();
     assertThat(model.turned()).contains(Cue.STOP);
     assertThat(model.answer().lines())
         .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Band: at the rocker");
