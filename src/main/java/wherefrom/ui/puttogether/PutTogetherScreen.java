@@ -146,9 +146,9 @@ public final class PutTogetherScreen implements Screen, Watching {
       view.getChildren().setAll(stop);
       return;
     }
-    Optional<Place> place = model.rightPlace();
-    if (place.isPresent()) {
-      right.show(model, place.get());
+    Optional<RightModel> fitted = model.right();
+    if (fitted.isPresent()) {
+      right.show(model, fitted.get());
       view.getChildren().setAll(right);
     } else {
       work.show(model);
