@@ -308,4 +308,31 @@ class PutTogetherModelTest {
     sample.logbook.fail("");
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
   }
+
+  @Test
+  void aStopThatCannotBeTakenBackStands() {
+    fit("pushrod@3EX", "5EX");
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    assertThat(model.act(Action.UNDO)).contains(Cue.ASK);
+    assertThat(model.stop()).isPresent();
+    assertThat(model.answer().headline()).isEqualTo("wrong place");
+    assertThat(model.trouble()).isEqualTo("The disk is full. Make room, then scan again.");
+    sample.logbook.fail("");
+    model.act(Action.UNDO);
+    assertThat(model.stop()).isEmpty();
+  }
+
+  @Test
+  void aStopThatCannotBeSolvedForWantOfRoomStands() {
+    model.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()));
+    assertThat(model.stop()).isPresent();
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(sample.job.state().standingStop()).isPresent();
+    assertThat(model.stop()).isPresent();
+    sample.logbook.fail("");
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(sample.job.state().standingStop()).isEmpty();
+    assertThat(model.stop()).isEmpty();
+  }
 }
