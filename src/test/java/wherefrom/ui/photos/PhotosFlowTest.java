@@ -195,6 +195,23 @@ class PhotosFlowTest {
         .containsExactly(List.of("photo-of-nose.png", "cylinder 3, exhaust, pushrod"));
   }
 
+  /** At fitting the place as it was is one press away, before and after the part is in. */
+  @Test
+  void thePhotographOfBeforeIsOnePressAwayAtFitting() throws IOException {
+    Subject rocker = Subject.ofPart(sample.part("rocker@3EX").item());
+    new Photographing(sample.job).add(Optional.of(rocker), "", "before.png", "as it sat");
+    at(ScreenId.PUT_TOGETHER);
+    assertThat(words()).doesNotContain("Photo before");
+    scan(sample.tag("rocker@3EX"));
+    press("Photo before");
+    assertThat(words()).contains("Cylinder 3, exhaust, rocker: as it sat.");
+    press("Back");
+    scan(sample.card("3EX"));
+    assertThat(words()).contains("RIGHT PLACE");
+    press("Photo before");
+    assertThat(words()).contains("as it sat");
+  }
+
   @Test
   void oneIsShownLargeWithItsStoryAndTheNextIsAPressAway() throws IOException {
     Photographing photos = new Photographing(sample.job);
