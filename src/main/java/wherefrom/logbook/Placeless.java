@@ -88,9 +88,7 @@ final class Placeless {
   }
 
   private boolean tellsPlace(int from, int to) {
-    return tiff(from, to)
-        .map(Tiff::tellsPlace)
-        .orElseGet(() -> holds(bytes, from, to, GPS_WORDS));
+    return tiff(from, to).map(Tiff::tellsPlace).orElseGet(() -> holds(bytes, from, to, GPS_WORDS));
   }
 
   private Optional<Tiff> tiff(int from, int to) {

@@ -44,7 +44,8 @@ public final class PhotoTaking {
   private static void ask(ScreenContext context, About about) {
     List<Choice<Runnable>> ways =
         List.of(
-            new Choice<>(() -> fromFile(context, about), "From a picture file", "PNG or JPEG, not HEIC"),
+            new Choice<>(
+                () -> fromFile(context, about), "From a picture file", "PNG or JPEG, not HEIC"),
             new Choice<>(() -> fromCamera(context, about), "From the camera", "taken at once"));
     context
         .navigator()

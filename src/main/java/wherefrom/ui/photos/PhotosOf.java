@@ -32,8 +32,6 @@ public final class PhotosOf {
 
   /** Shows the oldest of them large; the others follow it. */
   public static void open(ScreenContext context, Place place) {
-    context
-        .navigator()
-        .open(() -> new PhotoScreen(context, () -> list(context.state(), place), 0));
+    context.navigator().open(() -> new PhotoScreen(context, () -> list(context.state(), place), 0));
   }
 }

@@ -225,11 +225,11 @@ public final class PutTogetherScreen implements Screen, Watching {
       List<Choice<Runnable>> all =
           new ArrayList<>(
               List.of(
-              new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
-              new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
-              new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
-              new Choice<>(this::typeCode, "Type code", ""),
-              new Choice<>(this::missing, "Missing", "")));
+                  new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
+                  new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
+                  new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
+                  new Choice<>(this::typeCode, "Type code", ""),
+                  new Choice<>(this::missing, "Missing", "")));
       if (hasPhoto()) {
         all.add(new Choice<>(this::photo, "Photo before", ""));
       }
