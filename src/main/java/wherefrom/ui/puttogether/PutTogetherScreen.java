@@ -36,7 +36,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   public PutTogetherScreen(ScreenContext context) {
     this.context = context;
-    model = new PutTogetherModel(context.getJob(), context.shelf());
+    model = new PutTogetherModel(context.getJob());
     EnginePages pages =
         new EnginePages(context, new FitIndex(context, model, this::tap, this::scannedOnPage));
     engine = pages.view();
@@ -90,18 +90,8 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   @Override
-  public void scan(String text) {
-    answer(model.scan(text));
-  }
-
-  /** The window is drawn once, by whoever handed the scan over. */
-  @Override
   public void scan(Scanned scanned) {
-    sound(take(scanned));
-  }
-
-  private Optional<Cue> take(Scanned scanned) {
-    return scanned.found().map(model::scan).orElseGet(() -> model.scan(scanned.text()));
+    sound(model.scan(scanned.getFound()));
   }
 
   @Override
@@ -131,9 +121,9 @@ public final class PutTogetherScreen implements Screen, Watching {
     answer(model.tap(place.spot()));
   }
 
-  private void scannedOnPage(String text) {
+  private void scannedOnPage(Scanned scanned) {
     context.navigator().backTo(this);
-    scan(text);
+    answer(model.scan(scanned.getFound()));
   }
 
   /** Sounds and shows what came of a deed. */
@@ -169,7 +159,7 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    TypedCode.look(context, question, typed -> answer(take(typed)));
+    TypedCode.ask(context, question, this::scan);
   }
 
   /** The place in question, where there is a photograph of it as it was. */
