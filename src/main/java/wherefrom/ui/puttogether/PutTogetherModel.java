@@ -50,9 +50,7 @@ final class PutTogetherModel {
     ScreenAnswer first = Answers.of(job.state(), together.last());
     first.kind().ifPresent(shown -> kind = shown);
     start =
-        stop().isPresent()
-            ? first
-            : Answers.start(new Deciding(job).listUndecided().size(), first);
+        stop().isPresent() ? first : Answers.start(new Deciding(job).listUndecided().size(), first);
     told = Told.words(start);
   }
 

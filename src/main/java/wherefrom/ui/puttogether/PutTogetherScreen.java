@@ -165,7 +165,8 @@ public final class PutTogetherScreen implements Screen, Watching {
   /** The place in question, where there is a photograph of it as it was. */
   private Optional<Place> photographed() {
     return model
-        .rightPlace()
+        .right()
+        .map(RightModel::place)
         .or(() -> model.halves().flatMap(Halves::here))
         .filter(place -> PhotosOf.isAny(context.state(), place));
   }

@@ -11,8 +11,8 @@ import wherefrom.rules.Verdict;
 import wherefrom.ui.controls.ScreenAnswer;
 
 /**
- * What was told last. Where that was a fit it is so only as long as the same part sits there, and as
- * much stands against it as did then: another screen can change both.
+ * What was told last. Where that was a fit it is so only as long as the same part sits there, and
+ * as much stands against it as did then: another screen can change both.
  *
  * @param right the verdict of a right place; empty where something else was told
  * @param place where a part was fitted; empty where none was
@@ -28,8 +28,7 @@ record Told(
 
   /** Words that speak of no fit. */
   static Told words(ScreenAnswer answer) {
-    return new Told(
-        answer, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    return new Told(answer, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /** What is said of a step, with the fit that it was. */
