@@ -92,12 +92,12 @@ final class Gallery {
         .put("launch", SampleJob.whole().job)
         .put("second", SampleJob.apart().job)
         .putDamaged("spoilt", "The logbook is damaged in line 12. Bring it back from its copy.");
-    window.shell.home();
+    window.shell.context().navigator().home();
   }
 
   private static void oneJob(SampleWindow window) {
     window.services.shelf.put("launch", SampleJob.apart().job);
-    window.shell.home();
+    window.shell.context().navigator().home();
   }
 
   private static void jobList(SampleWindow window) {
@@ -115,9 +115,9 @@ final class Gallery {
 
   private static void stopHome(SampleWindow window) {
     SampleJob sample = SampleJob.apart();
-    PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("5EX"));
+    PutTogether together = new PutTogether(sample.job);
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("5EX")));
     window.shell.context().open(sample.job);
   }
 

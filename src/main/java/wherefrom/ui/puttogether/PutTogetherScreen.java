@@ -1,33 +1,27 @@
 package wherefrom.ui.puttogether;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntConsumer;
-import java.util.function.IntFunction;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
-import wherefrom.rules.WayOut;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
-import wherefrom.ui.changes.ConsequenceScreen;
-import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.decide.DecidePartScreen;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements Screen, Watching {
@@ -35,20 +29,21 @@ public final class PutTogetherScreen implements Screen, Watching {
   private final PutTogetherModel model;
   private final EngineView engine;
   private final WorkView work;
+  private final StopWays ways;
   private final StopView stop;
   private final RightView right;
   private final StackPane view = Panes.grow(new StackPane());
-  private boolean curing;
 
   public PutTogetherScreen(ScreenContext context) {
     this.context = context;
-    model = new PutTogetherModel(context.getJob(), context.shelf());
+    model = new PutTogetherModel(context.getJob());
     EnginePages pages =
         new EnginePages(context, new FitIndex(context, model, this::tap, this::scannedOnPage));
     engine = pages.view();
     work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
     right = new RightView(context.touch(), model, new RightKeys());
-    stop = new StopView(context.touch(), new StopKeys(), context.corner());
+    ways = new StopWays(context, model, this::answer, this::typeCode);
+    stop = new StopView(context.touch(), ways, context.corner());
   }
 
   @Override
@@ -74,8 +69,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   @Override
   public void shown() {
-    if (curing) {
-      curing = false;
+    if (ways.isBack()) {
       answer(model.again());
       return;
     }
@@ -96,18 +90,8 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   @Override
-  public void scan(String text) {
-    answer(model.scan(text));
-  }
-
-  /** The window is drawn once, by whoever handed the scan over. */
-  @Override
   public void scan(Scanned scanned) {
-    sound(take(scanned));
-  }
-
-  private Optional<Cue> take(Scanned scanned) {
-    return scanned.found().map(model::scan).orElseGet(() -> model.scan(scanned.text()));
+    sound(model.scan(scanned.getFound()));
   }
 
   @Override
@@ -137,9 +121,9 @@ public final class PutTogetherScreen implements Screen, Watching {
     answer(model.tap(place.spot()));
   }
 
-  private void scannedOnPage(String text) {
+  private void scannedOnPage(Scanned scanned) {
     context.navigator().backTo(this);
-    scan(text);
+    answer(model.scan(scanned.getFound()));
   }
 
   /** Sounds and shows what came of a deed. */
@@ -175,7 +159,19 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    TypedCode.look(context, question, typed -> answer(take(typed)));
+    TypedCode.ask(context, question, this::scan);
+  }
+
+  /** The place in question, where there is a photograph of it as it was. */
+  private Optional<Place> photographed() {
+    return model
+        .rightPlace()
+        .or(() -> model.halves().flatMap(Halves::here))
+        .filter(place -> PhotosOf.isAny(context.state(), place));
+  }
+
+  private void photo() {
+    photographed().ifPresent(place -> PhotosOf.open(context, place));
   }
 
   private final class Deeds implements WorkKeys.Deeds {
@@ -205,14 +201,28 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
+    }
+
+    @Override
     public void ways() {
       List<Choice<Runnable>> all =
-          List.of(
-              new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
-              new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
-              new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
-              new Choice<>(this::typeCode, "Type code", ""),
-              new Choice<>(this::missing, "Missing", ""));
+          new ArrayList<>(
+              List.of(
+                  new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
+                  new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
+                  new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
+                  new Choice<>(this::typeCode, "Type code", ""),
+                  new Choice<>(this::missing, "Missing", "")));
+      if (hasPhoto()) {
+        all.add(new Choice<>(this::photo, "Photo before", ""));
+      }
       context
           .navigator()
           .open(() -> new ChoiceScreen<>(context, "Put together", all, Runnable::run));
@@ -246,70 +256,18 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
+    }
+
+    @Override
     public void more() {
       moveOn();
-    }
-  }
-
-  private final class StopKeys implements StopView.Ways {
-    @Override
-    public void deed(WayOut deed) {
-      switch (deed) {
-        case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP -> answer(model.isHere(deed));
-        case DECIDE -> open(item -> DecidePartScreen.once(context, item));
-        case DO_THE_CHECK -> open(this::check);
-        case NEW_PART, PAGE -> page();
-        case TAKE_OUT -> tookOut();
-        default -> typeCode("The six digits on the tag.");
-      }
-    }
-
-    private Screen check(int item) {
-      return model
-          .stopped()
-          .check()
-          .<Screen>map(rule -> new ConsequenceScreen(context, rule.consequence()))
-          .orElseGet(() -> StandingScreen.of(context, item));
-    }
-
-    private void page() {
-      about(item -> context.navigator().show(ScreenId.PART, item));
-    }
-
-    private void open(IntFunction<Screen> screen) {
-      about(item -> context.navigator().open(() -> screen.apply(item)));
-    }
-
-    /** Another screen about the stopped part; the way back leads to the same scan. */
-    private void about(IntConsumer way) {
-      model
-          .stopped()
-          .part()
-          .ifPresent(
-              part -> {
-                curing = true;
-                way.accept(part.item());
-              });
-    }
-
-    @Override
-    public void tookOut() {
-      answer(model.tookOut());
-    }
-
-    @Override
-    public void chooseReason() {
-      ReasonAsking.ask(context, "Why does it go here?", OnPurpose.REASONS, this::chosen);
-    }
-
-    private void chosen(String words) {
-      model.chooseReason(words);
-      draw();
-    }
-
-    @Override
-    public void onPurpose() {
-      answer(model.fitOnPurpose());
     }
   }
 }

@@ -22,6 +22,8 @@ import wherefrom.job.shelf.Shelf;
 import wherefrom.rules.Cue;
 import wherefrom.ui.Screens;
 import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
 import wherefrom.ui.controls.FitText;
@@ -139,6 +141,12 @@ public final class SampleWindow {
     }
   }
 
+  /** Hands a code to the screen that is up, as a reader's is handed. */
+  public void scan(String text) {
+    Scanned scanned = Scanned.of(shell.context(), text);
+    shell.context().perform(() -> ((Scannable) shell.current()).scan(scanned));
+  }
+
   /** A moment passes: enough for the next press to count. */
   public void moment() {
     nanos.addAndGet(550_000_000L);
@@ -246,7 +254,7 @@ public final class SampleWindow {
       if (found.isPresent()) {
         return found;
       }
-      shell.back();
+      shell.context().navigator().back();
       layOut();
     }
     return Optional.empty();
