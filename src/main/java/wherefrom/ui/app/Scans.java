@@ -7,7 +7,6 @@ import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
-import wherefrom.parts.TagType;
 
 /**
  * Hands what was read to the screen that is up: looked up once, and the window is drawn once when
@@ -16,13 +15,13 @@ import wherefrom.parts.TagType;
 final class Scans {
   private final ScreenContext context;
   private final Supplier<Screen> current;
-  private final Runnable help;
+  private final ActionCards cards;
 
   /**
-   * @param help shows what to do now: its card does so on every screen
+   * @param cards does what an action card says where the screen does not
    */
-  Scans(ScreenContext context, Supplier<Screen> current, Runnable help) {
-    this.help = help;
+  Scans(ScreenContext context, Supplier<Screen> current, ActionCards cards) {
+    this.cards = cards;
     this.context = context;
     this.current = current;
   }
@@ -38,19 +37,16 @@ final class Scans {
   }
 
   private void hand(String text, Optional<TagCode> code, Function<TagBook, CodeLookup> look) {
+    Optional<Action> card = code.flatMap(ActionCards::find);
+    if (card.filter(cards::take).isPresent()) {
+      return;
+    }
     context.superseded();
-    if (code.filter(Scans::isHelp).isPresent() && !(current.get() instanceof HelpScreen)) {
-      help.run();
-    } else if (current.get() instanceof Scannable screen) {
+    if (current.get() instanceof Scannable screen) {
       hand(screen, TypedCode.lookUp(context, text, look));
     } else {
       context.say("A tag was scanned, but this screen takes none.");
     }
-  }
-
-  private static boolean isHelp(TagCode code) {
-    return code.type() == TagType.ACTION_CARD
-        && Action.find(code.item()).filter(Action.HELP::equals).isPresent();
   }
 
   private void hand(Scannable screen, Scanned scanned) {

@@ -86,7 +86,7 @@ public final class BetweenScreen implements Screen, Scannable {
 
   @Override
   public void scan(String text) {
-    HomeScan.take(context, text, () -> context.navigator().show(BetweenModel.next(areas).screen()));
+    HomeScan.take(context, text);
   }
 
   @Override

@@ -177,7 +177,7 @@ public final class JobHomeScreen implements Screen, Scannable {
 
   @Override
   public void scan(String text) {
-    HomeScan.take(context, text, this::goOn);
+    HomeScan.take(context, text);
   }
 
   /** Says in full how the copy stands while it cannot be made, and once when it can again. */

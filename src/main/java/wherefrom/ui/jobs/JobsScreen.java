@@ -10,9 +10,7 @@ import javafx.scene.layout.StackPane;
 import wherefrom.demo.DemoJob;
 import wherefrom.files.ExportedJobs;
 import wherefrom.job.shelf.Shelf;
-import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
-import wherefrom.parts.TagType;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scannable;
@@ -172,10 +170,6 @@ public final class JobsScreen implements Screen, Scannable {
       context.say("This is none of our tags whole. Scan the tag, or open its job first.");
       return;
     }
-    if (code.get().type() == TagType.ACTION_CARD) {
-      act(Action.find(code.get().item()));
-      return;
-    }
     JobsModel.find(jobs, code.get().engine())
         .ifPresentOrElse(
             folder -> openAt(folder, text),
@@ -184,16 +178,7 @@ public final class JobsScreen implements Screen, Scannable {
 
   private void openAt(Path folder, String text) {
     if (context.attempt(() -> context.open(folder))) {
-      HomeScan.take(context, text, () -> {});
-    }
-  }
-
-  private void act(Optional<Action> card) {
-    boolean goesOn = card.filter(act -> act == Action.NEXT || act == Action.YES).isPresent();
-    if (goesOn && !jobs.isEmpty()) {
-      open(jobs.get(0).folder());
-    } else {
-      context.say("Press a job's tag, or scan any part of it.");
+      HomeScan.take(context, text);
     }
   }
 
