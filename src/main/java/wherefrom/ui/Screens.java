@@ -20,6 +20,7 @@ import wherefrom.ui.money.MoneyScreen;
 import wherefrom.ui.newjob.NewJobScreen;
 import wherefrom.ui.numbers.NumbersScreen;
 import wherefrom.ui.part.PartScreen;
+import wherefrom.ui.photos.PhotosScreen;
 import wherefrom.ui.print.PrintTagsScreen;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.record.RecordScreen;
@@ -40,6 +41,7 @@ public final class Screens {
     screens.put(ScreenId.TAKE_APART, (context, item) -> new TakeApartScreen(context));
     screens.put(ScreenId.BENCH_MAP, (context, item) -> new BenchMapScreen(context));
     screens.put(ScreenId.PART, PartScreen::new);
+    screens.put(ScreenId.PHOTOGRAPHS, (context, item) -> PhotosScreen.ofAll(context));
     screens.put(ScreenId.PRINT_TAGS, PrintTagsScreen::new);
     screens.put(ScreenId.BETWEEN, (context, item) -> new BetweenScreen(context));
     screens.put(ScreenId.CHANGES, (context, item) -> new ChangesScreen(context));

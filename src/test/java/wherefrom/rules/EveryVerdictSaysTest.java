@@ -103,7 +103,7 @@ class EveryVerdictSaysTest {
         .forEach(hold -> all.add(new Verdict.NotCleared(pushrod, here, hold, "it waits", "key")));
     all.add(mustBeNew());
     all.add(new Verdict.FittedBut(pushrod, here, mustBeNew()));
-    all.add(new Verdict.FittedBut(shell, shell.context().navigator().home(), wrongPlace()));
+    all.add(new Verdict.FittedBut(shell, shell.home(), wrongPlace()));
     all.add(new Verdict.Retired(pushrod, Optional.of(other)));
     all.add(new Verdict.Retired(pushrod, Optional.of(pushrod)));
     all.add(new Verdict.Retired(pushrod, Optional.empty()));
@@ -194,8 +194,7 @@ class EveryVerdictSaysTest {
         .isEqualTo(WayOut.SCAN_NEW_PART);
     assertThat(first(new Verdict.FittedBut(pushrod, pushrod.home(), mustBeNew())))
         .isEqualTo(WayOut.NEW_PART);
-    assertThat(
-            first(new Verdict.FittedBut(shell, shell.context().navigator().home(), wrongPlace())))
+    assertThat(first(new Verdict.FittedBut(shell, shell.home(), wrongPlace())))
         .isEqualTo(WayOut.PAGE);
     assertThat(first(new Verdict.NotCleared(pushrod, pushrod.home(), Hold.LOST, "lost", "")))
         .isEqualTo(WayOut.FOUND);

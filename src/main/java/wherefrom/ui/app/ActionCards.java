@@ -1,10 +1,7 @@
 package wherefrom.ui.app;
 
-import java.util.Optional;
 import java.util.function.Supplier;
 import wherefrom.parts.Action;
-import wherefrom.parts.TagCode;
-import wherefrom.parts.TagType;
 
 /**
  * What the action cards do on every screen that does nothing of its own with them, so that a job
@@ -35,11 +32,6 @@ final class ActionCards {
     this.undo = undo;
     this.help = help;
     this.said = said;
-  }
-
-  /** The action that a code stands for; empty where it is no action card of ours. */
-  static Optional<Action> find(TagCode code) {
-    return code.type() == TagType.ACTION_CARD ? Action.find(code.item()) : Optional.empty();
   }
 
   /**

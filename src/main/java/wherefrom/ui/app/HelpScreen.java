@@ -9,7 +9,6 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.parts.Action;
-import wherefrom.parts.TagCode;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -21,13 +20,13 @@ public final class HelpScreen implements Screen, Scannable {
   private static final double PICTURE_MM = 40;
 
   private final Region view;
-  private final Consumer<String> next;
+  private final Consumer<Scanned> next;
 
   /**
    * @param said the message that was shown last, whole; may be empty
    * @param next takes the next scan, on the screen that this is about
    */
-  HelpScreen(ScreenContext context, Screen about, String said, Consumer<String> next) {
+  HelpScreen(ScreenContext context, Screen about, String said, Consumer<Scanned> next) {
     this.next = next;
     Touch touch = context.touch();
     Pager<Region> rows = Pager.list(touch, row -> row);
@@ -58,9 +57,9 @@ public final class HelpScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    if (TagCode.find(text).flatMap(ActionCards::find).filter(Action.HELP::equals).isEmpty()) {
-      next.accept(text);
+  public void scan(Scanned scanned) {
+    if (scanned.card().filter(Action.HELP::equals).isEmpty()) {
+      next.accept(scanned);
     }
   }
 

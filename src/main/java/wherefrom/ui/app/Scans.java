@@ -1,26 +1,20 @@
 package wherefrom.ui.app;
 
-import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
-import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
 
-/**
- * Hands what was read to the screen that is up: looked up once, and the window is drawn once when
- * it has been taken.
- */
+/** Hands what was read to the screen that is up. */
 final class Scans {
   private final ScreenContext context;
   private final Supplier<Screen> current;
-  private final ActionCards cards;
+  private final Predicate<Action> cards;
 
   /**
-   * @param cards does what an action card says where the screen does not
+   * @param cards does what an action card says, and says whether it did: the screen may want it
    */
-  Scans(ScreenContext context, Supplier<Screen> current, ActionCards cards) {
+  Scans(ScreenContext context, Supplier<Screen> current, Predicate<Action> cards) {
     this.cards = cards;
     this.context = context;
     this.current = current;
@@ -28,34 +22,29 @@ final class Scans {
 
   /** A tag of ours, read whole. */
   void hand(TagCode code) {
-    hand(code.digits(), Optional.of(code), book -> book.find(code));
+    hand(Scanned.of(context, code));
   }
 
   /** Anything else that was read. */
   void hand(String text) {
-    hand(text, TagCode.find(text), book -> book.find(text));
+    hand(Scanned.of(context, text));
   }
 
-  private void hand(String text, Optional<TagCode> code, Function<TagBook, CodeLookup> look) {
-    Optional<Action> card = code.flatMap(ActionCards::find);
-    if (card.filter(cards::take).isPresent()) {
+  void hand(Scanned scanned) {
+    if (scanned.card().filter(cards).isPresent()) {
       return;
     }
     context.superseded();
     if (current.get() instanceof Scannable screen) {
-      hand(screen, TypedCode.lookUp(context, text, look));
+      TypedCode.settle(context, scanned, screen::scan);
     } else {
       context.say("A tag was scanned, but this screen takes none.");
     }
   }
 
-  private void hand(Scannable screen, Scanned scanned) {
-    TypedCode.settle(
-        context,
-        scanned,
-        sure -> {
-          context.attempt(() -> screen.scan(sure));
-          context.navigator().changed();
-        });
+  /** The business of the screen that was up before this one. */
+  void handBack(Scanned scanned) {
+    context.navigator().back();
+    hand(scanned);
   }
 }

@@ -39,7 +39,7 @@ public final class Shell extends StackPane implements WindowFrame {
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
     this.walk = new FocusWalk(this);
-    this.scans = new Scans(context, this::current, cards());
+    this.scans = new Scans(context, this::current, cards()::take);
     Steering steering = new Steering(walk, this::current, path::back, this::help, this);
     this.keys = new KeyFilter(context, this::current, scans, walk, steering);
     this.pictures = new PictureDrop(context, scans);
@@ -131,7 +131,7 @@ public final class Shell extends StackPane implements WindowFrame {
   private void help() {
     Screen about = current();
     String said = message.last();
-    path.open(() -> new HelpScreen(context, about, said, this::scanAgain));
+    path.open(() -> new HelpScreen(context, about, said, scans::handBack));
   }
 
   private void up() {
@@ -256,13 +256,7 @@ public final class Shell extends StackPane implements WindowFrame {
   @Override
   public void refuse(ScreenAnswer answer) {
     answer.cue().ifPresent(context.sounds()::play);
-    path.open(() -> new RefusedScreen(context, answer, this::scanAgain));
-  }
-
-  /** The next scan is the business of the screen that was up before the refusal. */
-  private void scanAgain(String text) {
-    path.back();
-    scans.hand(text);
+    path.open(() -> new RefusedScreen(context, answer, scans::handBack));
   }
 
   @Override

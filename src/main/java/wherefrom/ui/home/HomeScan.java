@@ -1,7 +1,7 @@
 package wherefrom.ui.home;
 
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 
@@ -10,8 +10,8 @@ public final class HomeScan {
   private HomeScan() {}
 
   /** Takes a code of the open job. */
-  public static void take(ScreenContext context, String text) {
-    CodeLookup found = new TagBook(context.state(), context.shelf()).find(text);
+  public static void take(ScreenContext context, Scanned scanned) {
+    CodeLookup found = scanned.getFound();
     if (found instanceof CodeLookup.APart part) {
       context.navigator().show(ScreenId.PART, part.part().part().item());
     } else {

@@ -36,6 +36,12 @@ final class RightView extends Region {
     /** Nothing is left to fit: the sections are finished. */
     void finish();
 
+    /** Whether there is a photograph of the place as it was. */
+    boolean hasPhoto();
+
+    /** Shows it large. */
+    void photo();
+
     /** Back to the keys of putting together. */
     void more();
   }
@@ -86,6 +92,9 @@ final class RightView extends Region {
     List<TouchKey> made = new ArrayList<>();
     if (model.canBeTurned()) {
       made.add(touch.key(touch.brief(model.turnedWords(), "Turned"), keys::turned));
+    }
+    if (!touch.isLarge() && keys.hasPhoto()) {
+      made.add(touch.key("Photo before", keys::photo));
     }
     if (model.missing() == 0) {
       made.add(touch.key("Finish", keys::finish));

@@ -6,6 +6,7 @@ import wherefrom.parts.Action;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.FitText;
@@ -80,8 +81,8 @@ public final class ScannerScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    last.setWords("Read: " + text);
+  public void scan(Scanned scanned) {
+    last.setWords("Read: " + scanned.text());
   }
 
   @Override

@@ -40,7 +40,7 @@ class NewPartSizeTest {
     bench.made(ChangeKind.ROD_JOURNALS_GROUND, "", "0.010 in");
     assertThat(objection(shell))
         .contains("This shell is standard; the journal was cut to 0.010 in under.");
-    assertThat(bench.sizes().isOfSize(shell.item(), shell.context().navigator().home())).isFalse();
+    assertThat(bench.sizes().isOfSize(shell.item(), shell.home())).isFalse();
   }
 
   @Test
@@ -51,7 +51,7 @@ class NewPartSizeTest {
     Part after = taken("rod-shell@R3L", "0.25 mm");
     for (Part shell : new Part[] {before, after}) {
       assertThat(objection(shell)).as(shell.words()).isEmpty();
-      assertThat(bench.sizes().isOfSize(shell.item(), shell.context().navigator().home())).isTrue();
+      assertThat(bench.sizes().isOfSize(shell.item(), shell.home())).isTrue();
     }
   }
 
@@ -70,8 +70,7 @@ class NewPartSizeTest {
     Part unknown = taken("main-shell@M2L", "0.010 in");
     for (Part shell : new Part[] {unsaid, unknown}) {
       assertThat(objection(shell)).isEmpty();
-      assertThat(bench.sizes().isOfSize(shell.item(), shell.context().navigator().home()))
-          .isFalse();
+      assertThat(bench.sizes().isOfSize(shell.item(), shell.home())).isFalse();
     }
     Place lifter = Place.find("lifter@3EX").orElseThrow();
     assertThat(bench.sizes().isOfSize(bench.bench.item("lifter@3EX"), lifter)).isFalse();

@@ -211,6 +211,11 @@ public final class SampleServices {
       }
 
       @Override
+      public String name(Path picture) {
+        return "photo-of-" + picture.getFileName();
+      }
+
+      @Override
       public Path locate(Path jobFolder, String name) {
         return jobFolder.resolve(name);
       }
