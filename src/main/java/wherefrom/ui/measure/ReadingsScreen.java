@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
@@ -266,7 +267,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         "");
     List<KeyRow.Act> acts =
         List.of(
-            act("Type a limit", () -> LimitFlow.ask(context, model.plan())),
+            act("Type a limit", () -> LimitFlow.ask(context, LimitTarget.of(model.plan()))),
             act("Read one again", this::readOneAgain),
             act("Compare the set", this::compare),
             act("Measure again", this::anew));
