@@ -130,6 +130,17 @@ final class PutTogetherModel {
         : take(() -> together.scan(found));
   }
 
+  /** Whether a card is about the parts here; the others work the keys. */
+  boolean takes(Action card) {
+    boolean reasons = stop().isPresent() && canFitOnPurpose();
+    return switch (card) {
+      case UNDO, SKIP, REPEAT -> true;
+      case NEXT -> reasons;
+      case YES -> reasons && (reason().isPresent() || stopped().first().isScan());
+      case HELP -> false;
+    };
+  }
+
   Optional<Cue> tap(Spot spot) {
     return take(() -> together.tap(spot));
   }

@@ -90,6 +90,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   @Override
+  public boolean takes(Action card) {
+    return model.takes(card);
+  }
+
+  @Override
   public void scan(Scanned scanned) {
     sound(model.scan(scanned.getFound()));
   }
@@ -247,8 +252,8 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
-    public void skip() {
-      answer(model.act(Action.SKIP));
+    public void typeCode() {
+      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
     }
 
     @Override
