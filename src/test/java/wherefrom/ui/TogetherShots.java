@@ -2,12 +2,14 @@ package wherefrom.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.change.Planning;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.photos.Photographing;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.parts.Action;
@@ -43,6 +45,13 @@ final class TogetherShots {
             "together-ask", (window, sample) -> scan(window, wrong(sample.tag("pushrod@3EX")))));
     shots.add(together("together-where", TogetherShots::where));
     shots.add(together("together-on-purpose", TogetherShots::onPurpose));
+    shots.add(
+        photographed(
+            "together-photo", (window, sample) -> scan(window, sample.tag("pushrod@3EX"))));
+    shots.add(
+        photographed(
+            "together-photo-right",
+            (window, sample) -> pair(window, sample, "pushrod@3EX", "3EX")));
     shots.addAll(stops());
     shots.addAll(moreStops());
     shots.add(resumed("together-resumed-engine", TogetherShots::otherEngine));
@@ -91,6 +100,17 @@ final class TogetherShots {
           window.layOut();
           arrange.accept(window, sample);
           window.shell.context().navigator().changed();
+        });
+  }
+
+  /** Of the place a photograph was taken before. */
+  private static Shot photographed(String name, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return together(
+        name,
+        (window, sample) -> {
+          Optional<Subject> pushrod = Optional.of(Subject.ofPart(item(sample, "pushrod@3EX")));
+          new Photographing(sample.job).add(pushrod, "", "before.png", "as it sat");
+          arrange.accept(window, sample);
         });
   }
 

@@ -38,8 +38,8 @@ public final class Shell extends StackPane implements WindowFrame {
     this.path = new ScreenPath(screens, this::context, screenChanges());
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
-    this.scans = new Scans(context, this::current, this::help);
     this.walk = new FocusWalk(this);
+    this.scans = new Scans(context, this::current, cards()::take);
     Steering steering = new Steering(walk, this::current, path::back, this::help, this);
     this.keys = new KeyFilter(context, this::current, scans, walk, steering);
     this.pictures = new PictureDrop(context, scans);
@@ -55,6 +55,11 @@ public final class Shell extends StackPane implements WindowFrame {
     if (!faults.isEmpty()) {
       say(String.join(" ", faults));
     }
+  }
+
+  private ActionCards cards() {
+    return new ActionCards(
+        context, this::current, walk, this::undo, this::help, () -> message.last());
   }
 
   private Rail rail() {

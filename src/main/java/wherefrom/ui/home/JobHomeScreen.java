@@ -178,7 +178,7 @@ public final class JobHomeScreen implements Screen, Scannable {
 
   @Override
   public void scan(Scanned scanned) {
-    HomeScan.take(context, scanned, this::goOn);
+    HomeScan.take(context, scanned);
   }
 
   /** Says in full how the copy stands while it cannot be made, and once when it can again. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.Station;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
@@ -39,7 +40,8 @@ final class ReadingsResult {
         "");
     List<KeyRow.Act> acts =
         List.of(
-            new KeyRow.Act("Type a limit", () -> LimitFlow.ask(context, model.plan())),
+            new KeyRow.Act(
+                "Type a limit", () -> LimitFlow.ask(context, LimitTarget.of(model.plan()))),
             new KeyRow.Act("Read one again", this::readOneAgain),
             new KeyRow.Act("Compare the set", this::compare),
             new KeyRow.Act("Measure again", this::anew));

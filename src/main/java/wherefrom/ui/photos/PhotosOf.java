@@ -5,6 +5,7 @@ import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.photos.Photograph;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.ScreenContext;
 
 /** The photographs of a place as it was before: one press away where a part is fitted. */
 public final class PhotosOf {
@@ -22,5 +23,15 @@ public final class PhotosOf {
       return job.findPart(part.item()).filter(one -> one.part().home().equals(place)).isPresent();
     }
     return ((Subject.AFeature) subject).where().equals(place.spot().key());
+  }
+
+  /** Whether there is one. */
+  public static boolean isAny(EngineJob job, Place place) {
+    return !list(job, place).isEmpty();
+  }
+
+  /** Shows the oldest of them large; the others follow it. */
+  public static void open(ScreenContext context, Place place) {
+    context.navigator().open(() -> new PhotoScreen(context, () -> list(context.state(), place), 0));
   }
 }

@@ -1,5 +1,6 @@
 package wherefrom.ui.puttogether;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
@@ -20,6 +21,7 @@ import wherefrom.ui.app.Watching;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements Screen, Watching {
@@ -85,6 +87,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   @Override
   public void changed() {
     draw();
+  }
+
+  @Override
+  public boolean takes(Action card) {
+    return model.takes(card);
   }
 
   @Override
@@ -160,6 +167,19 @@ public final class PutTogetherScreen implements Screen, Watching {
     TypedCode.ask(context, question, this::scan);
   }
 
+  /** The place in question, where there is a photograph of it as it was. */
+  private Optional<Place> photographed() {
+    return model
+        .right()
+        .map(RightModel::place)
+        .or(() -> model.halves().flatMap(Halves::here))
+        .filter(place -> PhotosOf.isAny(context.state(), place));
+  }
+
+  private void photo() {
+    photographed().ifPresent(place -> PhotosOf.open(context, place));
+  }
+
   private final class Deeds implements WorkKeys.Deeds {
     @Override
     public void choose(Mode mode) {
@@ -187,14 +207,28 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
+    }
+
+    @Override
     public void ways() {
       List<Choice<Runnable>> all =
-          List.of(
-              new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
-              new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
-              new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
-              new Choice<>(this::typeCode, "Type code", ""),
-              new Choice<>(this::missing, "Missing", ""));
+          new ArrayList<>(
+              List.of(
+                  new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
+                  new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
+                  new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
+                  new Choice<>(this::typeCode, "Type code", ""),
+                  new Choice<>(this::missing, "Missing", "")));
+      if (hasPhoto()) {
+        all.add(new Choice<>(this::photo, "Photo before", ""));
+      }
       context
           .navigator()
           .open(() -> new ChoiceScreen<>(context, "Put together", all, Runnable::run));
@@ -218,13 +252,23 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
-    public void skip() {
-      answer(model.act(Action.SKIP));
+    public void typeCode() {
+      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
     }
 
     @Override
     public void finish() {
       context.navigator().open(() -> new MissingScreen(context));
+    }
+
+    @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
     }
 
     @Override

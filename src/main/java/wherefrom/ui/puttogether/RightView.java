@@ -7,7 +7,6 @@ import java.util.Set;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Foot;
-import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
@@ -31,11 +30,17 @@ final class RightView extends Region {
     /** The part was in turned. */
     void turned();
 
-    /** The list goes on after the place that it names now. */
-    void skip();
+    /** The next code is typed, as it cannot be scanned. */
+    void typeCode();
 
     /** Nothing is left to fit: the sections are finished. */
     void finish();
+
+    /** Whether there is a photograph of the place as it was. */
+    boolean hasPhoto();
+
+    /** Shows it large. */
+    void photo();
 
     /** Back to the keys of putting together. */
     void more();
@@ -89,11 +94,13 @@ final class RightView extends Region {
     if (right.canBeTurned()) {
       made.add(touch.key(touch.brief(right.turnedWords(), "Turned"), keys::turned));
     }
+    if (!touch.isLarge() && keys.hasPhoto()) {
+      made.add(touch.key("Photo before", keys::photo));
+    }
     if (model.missing() == 0) {
       made.add(touch.key("Finish", keys::finish));
-    } else if (model.mode() == Mode.FOLLOW_THE_LIST) {
-      made.add(touch.key("Skip", keys::skip));
     } else {
+      made.add(touch.key(touch.brief("Type code", "Type"), keys::typeCode));
       made.add(touch.key("More", keys::more));
     }
     return made;
