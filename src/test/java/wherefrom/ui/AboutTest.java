@@ -13,7 +13,7 @@ class AboutTest {
     SampleWindow window = Toolkit.on(() -> new SampleWindow(96, 100));
     Toolkit.on(
         () -> {
-          window.shell.show(ScreenId.SETTINGS);
+          window.shell.context().navigator().show(ScreenId.SETTINGS);
           window.layOut();
           return 0;
         });

@@ -114,7 +114,7 @@ class FirstMinuteFlowTest {
     Toolkit.on(
         () -> {
           window.services.shelf.put("launch", sample.job);
-          window.shell.home();
+          window.shell.context().navigator().home();
           window.layOut();
           return 0;
         });

@@ -92,12 +92,12 @@ final class Gallery {
         .put("launch", SampleJob.whole().job)
         .put("second", SampleJob.apart().job)
         .putDamaged("spoilt", "The logbook is damaged in line 12. Bring it back from its copy.");
-    window.shell.home();
+    window.shell.context().navigator().home();
   }
 
   private static void oneJob(SampleWindow window) {
     window.services.shelf.put("launch", SampleJob.apart().job);
-    window.shell.home();
+    window.shell.context().navigator().home();
   }
 
   private static void jobList(SampleWindow window) {

@@ -55,7 +55,7 @@ class OneTouchTest {
   private static SampleWindow again(Shot shot, SampleWindow window) {
     // The camera of a test runs on the window's thread: it is not begun a second time.
     if (!isUp(window, shot) && !window.shell.context().settings().cameraOn()) {
-      window.shell.back();
+      window.shell.context().navigator().back();
       window.layOut();
     }
     return isUp(window, shot) ? window : open(shot);

@@ -33,6 +33,7 @@ public final class ScreenContext extends WindowWork {
   private final LongSupplier nanos;
   private final Sounds sounds;
   private final WindowFrame front;
+  private final Navigator navigator;
   private Settings settings;
   private Touch touch;
   private final Map<Class<?>, Object> kept = new HashMap<>();
@@ -45,12 +46,14 @@ public final class ScreenContext extends WindowWork {
       Sounds sounds,
       Executor workers,
       WindowFrame front,
+      Navigator navigator,
       Settings settings) {
     super(front, nanos, workers);
     this.services = services;
     this.nanos = nanos;
     this.sounds = sounds;
     this.front = front;
+    this.navigator = navigator;
     this.settings = settings;
     this.touch = new Touch(Scale.of(settings), nanos);
     this.copying = new Copying(this, works(), workers, front::copied);
@@ -80,7 +83,7 @@ public final class ScreenContext extends WindowWork {
   }
 
   public Navigator navigator() {
-    return front;
+    return navigator;
   }
 
   public Touch touch() {
@@ -152,14 +155,14 @@ public final class ScreenContext extends WindowWork {
     if (!condition.isEmpty()) {
       say(condition);
     }
-    front.home();
+    navigator.home();
   }
 
   /** Puts the job in a folder on the bench; one that lies there already stays as it is. */
   public void open(Path folder) throws IOException {
     boolean here = job.filter(open -> open.condition().writable()).isPresent();
     if (here && Files.isSameFile(getJob().folder(), folder)) {
-      front.home();
+      navigator.home();
     } else {
       open(shelf().open(folder));
     }
@@ -207,7 +210,7 @@ public final class ScreenContext extends WindowWork {
   /** Takes the last step of the job back and says which it was. */
   public void takeBack() {
     attempt(() -> say(getJob().undo().sentence()));
-    front.changed();
+    navigator.changed();
   }
 
   /** What UNDO takes of a lower corner where a screen takes the whole glass, in pixels. */

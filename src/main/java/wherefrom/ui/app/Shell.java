@@ -4,32 +4,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.ports.Services;
 import wherefrom.ui.controls.ScreenAnswer;
 
 /** The window's contents: its frame with the screen that is up, and the way between screens. */
 public final class Shell extends StackPane implements WindowFrame {
-  /** Nobody has read a sentence so soon: it may well be about the way to the next screen. */
-  private static final long UNREAD_NANOS = 1_000_000_000L;
-
-  /** Between the usual size of letters and twice that. */
-  private static final double MIDDLE = 1.5;
-
-  private final Map<ScreenId, ScreenMaker> screens;
   private final ScreenContext context;
   private final KeyFilter keys;
   private final PictureDrop pictures;
   private final CameraSide camera;
-  private final ScreenStack stack = new ScreenStack();
+  private final ScreenPath path;
+  private final Message message;
   private final RunningWorks works = new RunningWorks();
   private final FocusWalk walk;
   private final RailKeys railKeys;
   private final Scans scans;
   private final WindowDress dress;
-  private String saidLast = "";
-  private long saidAt;
 
   /**
    * Opens the list of jobs.
@@ -44,21 +35,22 @@ public final class Shell extends StackPane implements WindowFrame {
       LongSupplier nanos,
       Sounds sounds,
       Executor workers) {
-    this.screens = Map.copyOf(screens);
+    this.path = new ScreenPath(screens, this::context, screenChanges());
     this.context =
-        new ScreenContext(services, nanos, sounds, workers, this, services.settings().load());
+        new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
     this.scans = new Scans(context, this::current, this::help);
     this.walk = new FocusWalk(this);
-    Steering steering = new Steering(walk, this::current, this::back, this::help, this);
+    Steering steering = new Steering(walk, this::current, path::back, this::help, this);
     this.keys = new KeyFilter(context, this::current, scans, walk, steering);
     this.pictures = new PictureDrop(context, scans);
     pictures.attach(this);
     this.camera = new CameraSide(context, this::current, scans, cameras);
     this.railKeys = new RailKeys(context, camera, this::turnCamera, this::help);
     this.dress = new WindowDress(this, context, walk, this::rail, this::refit);
-    context.touch().beforeEach(this::turned);
+    this.message = new Message(nanos, dress::title);
+    context.touch().beforeEach(message::pass);
     dress.put(this::told);
-    push(maker(ScreenId.JOBS, 0));
+    path.begin();
     List<String> faults = services.settings().faults();
     if (!faults.isEmpty()) {
       say(String.join(" ", faults));
@@ -67,7 +59,9 @@ public final class Shell extends StackPane implements WindowFrame {
 
   private Rail rail() {
     return new Rail(
-        context.touch(), this::undo, others -> open(() -> new RestOfRailScreen(context, others)));
+        context.touch(),
+        this::undo,
+        others -> path.open(() -> new RestOfRailScreen(context, others)));
   }
 
   private void told(TitleRow title) {
@@ -99,56 +93,48 @@ public final class Shell extends StackPane implements WindowFrame {
     return pictures;
   }
 
-  @Override
+  /** The screen that is up. */
   public Screen current() {
-    return stack.current();
+    return path.current();
   }
 
   /** The message that is shown; empty when there is none. */
   public String message() {
-    return dress.title().said();
+    return message.shown();
   }
 
-  private Supplier<Screen> maker(ScreenId id, int item) {
-    ScreenMaker maker = screens.get(id);
-    if (maker == null) {
-      throw new IllegalStateException("no such screen: " + id);
-    }
-    return () -> maker.make(context, item);
-  }
+  private ScreenPath.Window screenChanges() {
+    return new ScreenPath.Window() {
+      @Override
+      public void leave() {
+        down();
+      }
 
-  private void push(Supplier<? extends Screen> maker) {
-    context.letters(set());
-    stack.push(maker, set());
-    turned();
-    up();
-  }
+      @Override
+      public void arrive() {
+        message.pass();
+        up();
+      }
 
-  /** The size of letters that the person has set, as a factor. */
-  private double set() {
-    return context.settings().textPercent() / 100.0;
-  }
-
-  /** A sentence is about what was done last, on the screen on which it came up. */
-  private void turned() {
-    boolean unread = !message().isEmpty() && context.nanos().getAsLong() - saidAt < UNREAD_NANOS;
-    if (!unread) {
-      dress.title().say("");
-    }
+      @Override
+      public void redraw() {
+        changed();
+      }
+    };
   }
 
   private void help() {
     Screen about = current();
-    String said = saidLast;
-    open(() -> new HelpScreen(context, about, said, this::scanAgain));
+    String said = message.last();
+    path.open(() -> new HelpScreen(context, about, said, this::scanAgain));
   }
 
   private void up() {
     walk.forget();
-    if (dress.letters() != set()) {
-      dress.reframe(set(), this::told);
+    if (dress.letters() != path.set()) {
+      dress.reframe(path.set(), this::told);
     }
-    context.letters(stack.letters());
+    context.letters(path.letters());
     context.touch().settle();
     arrange();
     Screen screen = current();
@@ -165,12 +151,9 @@ public final class Shell extends StackPane implements WindowFrame {
    * that nothing of it is cut.
    */
   private void refit() {
-    double letters = stack.letters();
-    if (letters > 1 && !dress.frame().fits()) {
-      double smaller = letters > MIDDLE ? MIDDLE : 1;
+    if (path.letters() > 1 && !dress.frame().fits()) {
       down();
-      context.letters(smaller);
-      stack.remakeTop(smaller);
+      path.smaller();
       up();
     } else if (dress.letters() > 1 && !dress.frame().fits()) {
       dress.reframe(1, this::told);
@@ -184,7 +167,7 @@ public final class Shell extends StackPane implements WindowFrame {
   }
 
   private void label() {
-    dress.label(current(), stack.depth(), railKeys, works);
+    dress.label(current(), path.depth(), railKeys, works);
   }
 
   private void turnCamera() {
@@ -239,59 +222,7 @@ public final class Shell extends StackPane implements WindowFrame {
     current().hidden();
   }
 
-  @Override
-  public void show(ScreenId id) {
-    show(id, 0);
-  }
-
-  @Override
-  public void show(ScreenId id, int item) {
-    down();
-    push(maker(id, item));
-  }
-
-  @Override
-  public void open(Supplier<? extends Screen> maker) {
-    down();
-    push(maker);
-  }
-
-  @Override
-  public void back() {
-    if (stack.depth() > 0) {
-      down();
-      stack.pop();
-      turned();
-      up();
-    }
-  }
-
-  @Override
-  public void backTo(Screen screen) {
-    if (!current().equals(screen)) {
-      down();
-      stack.popTo(screen);
-      turned();
-      up();
-    }
-  }
-
-  /** Leaves the list of jobs alone where a job's first screen comes on top of it. */
-  @Override
-  public void home() {
-    down();
-    stack.keep(context.job().isPresent() ? 1 : 0);
-    push(maker(context.job().isPresent() ? ScreenId.JOB_HOME : ScreenId.JOBS, 0));
-  }
-
-  @Override
-  public void jobs() {
-    context.closeJob();
-    home();
-  }
-
-  @Override
-  public void changed() {
+  private void changed() {
     current().changed();
     if (current().whole() != dress.frame().isWhole()) {
       arrange();
@@ -308,26 +239,24 @@ public final class Shell extends StackPane implements WindowFrame {
 
   @Override
   public void say(String sentence) {
-    saidAt = context.nanos().getAsLong();
-    saidLast = sentence;
-    dress.title().say(sentence);
+    message.say(sentence);
     label();
   }
 
   @Override
   public void superseded() {
-    dress.title().say("");
+    message.drop();
   }
 
   @Override
   public void refuse(ScreenAnswer answer) {
     answer.cue().ifPresent(context.sounds()::play);
-    open(() -> new RefusedScreen(context, answer, this::scanAgain));
+    path.open(() -> new RefusedScreen(context, answer, this::scanAgain));
   }
 
   /** The next scan is the business of the screen that was up before the refusal. */
   private void scanAgain(String text) {
-    back();
+    path.back();
     scans.hand(text);
   }
 
@@ -335,9 +264,9 @@ public final class Shell extends StackPane implements WindowFrame {
   public void rescale() {
     down();
     camera.rescale();
-    context.touch().beforeEach(this::turned);
-    dress.reframe(set(), this::told);
-    stack.remake(set());
+    context.touch().beforeEach(message::pass);
+    dress.reframe(path.set(), this::told);
+    path.remake();
     up();
   }
 

@@ -3,7 +3,7 @@ package wherefrom.ui.app;
 import wherefrom.ui.controls.ScreenAnswer;
 
 /** What the context needs of the window around it. */
-interface WindowFrame extends Navigator {
+interface WindowFrame {
   /** Shows a sentence that stays until it is put away, or something else is done. */
   void say(String sentence);
 

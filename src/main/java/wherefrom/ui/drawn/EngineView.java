@@ -1,6 +1,5 @@
 package wherefrom.ui.drawn;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,12 +8,11 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import javafx.geometry.Orientation;
 import javafx.geometry.Point2D;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Asked;
 import wherefrom.drawing.Bounds;
-import wherefrom.drawing.EngineGeometry;
 import wherefrom.drawing.Foot;
-import wherefrom.drawing.Glass;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
@@ -41,20 +39,8 @@ import wherefrom.ui.controls.TouchKey;
  * would be under 18 mm; {@code EnginePages} opens what follows.
  */
 public final class EngineView extends Region {
-  /** Below this pitch the drawing leaves, in mm. */
-  private static final double LEAST_PITCH_MM = 90 / Glass.UNITS_PER_MM;
-
-  private static final double GAP_MM = 1.6;
-
-  /** Drawn only where they are what is asked about. */
-  private static final Set<PartKind> ONLY_CHOSEN =
-      EnumSet.of(
-          PartKind.PIVOT,
-          PartKind.VALVE,
-          PartKind.RETAINER,
-          PartKind.KEEPERS,
-          PartKind.CAM_BEARING,
-          PartKind.PISTON);
+  /** What a drawing is made from; the same is not made twice. */
+  private record MadeFrom(Asked asked, View side, Foot foot) {}
 
   private final Touch touch;
   private final Layout layout;
@@ -62,18 +48,13 @@ public final class EngineView extends Region {
   private final Optional<Consumer<Target>> tapped;
   private final Captions captions;
   private final TouchKey key;
-  private final Glass glass;
+  private final EngineRoom room;
   private Optional<DrawnEngine> drawn = Optional.empty();
   private View side = View.ABOVE;
   private Foot foot = Foot.NAMES;
   private Optional<PartKind> kind = Optional.empty();
-  private Optional<Asked> drawnFor = Optional.empty();
-  private Optional<View> drawnFrom = Optional.empty();
-  private Optional<Foot> drawnFoot = Optional.empty();
-  private Function<Place, PartState> states = place -> PartState.IN;
-  private Set<Place> here = Set.of();
-  private Set<Place> wrong = Set.of();
-  private Set<Place> right = Set.of();
+  private Optional<MadeFrom> madeFrom = Optional.empty();
+  private ShownPlaces places = ShownPlaces.all();
   private boolean wired;
   private Predicate<Target> live = target -> true;
 
@@ -83,9 +64,8 @@ public final class EngineView extends Region {
     this.layout = layout;
     this.tracked = Set.copyOf(tracked);
     this.tapped = tapped;
-    Scale scale = touch.scale();
-    glass = Glass.screen(scale.pixelsPerMm(), scale.textFactor());
     captions = new Captions(touch);
+    room = new EngineRoom(touch.scale(), layout, captions);
     key = touch.key("Engine", () -> tap(new Target.Whole()));
     key.setManaged(false);
     getStyleClass().add("engine-view");
@@ -144,12 +124,6 @@ public final class EngineView extends Region {
     look(sideOf(chosen));
   }
 
-  /** No kind is meant more than another. */
-  public void chooseAll() {
-    kind = Optional.empty();
-    redraw();
-  }
-
   /**
    * Shows states.
    *
@@ -158,10 +132,7 @@ public final class EngineView extends Region {
    * @param newHere the places that this is about: amber, each with its ring or arrow
    */
   public void show(Function<Place, PartState> newStates, Set<Place> newHere) {
-    states = newStates;
-    here = Set.copyOf(newHere);
-    wrong = Set.of();
-    right = Set.of();
+    places = ShownPlaces.about(newStates, newHere);
     redraw();
   }
 
@@ -171,10 +142,7 @@ public final class EngineView extends Region {
    */
   public void stop(
       Function<Place, PartState> newStates, Set<Place> wrongPlaces, Set<Place> rightPlaces) {
-    states = newStates;
-    here = Set.of();
-    wrong = Set.copyOf(wrongPlaces);
-    right = Set.copyOf(rightPlaces);
+    places = ShownPlaces.stop(newStates, wrongPlaces, rightPlaces);
     redraw();
   }
 
@@ -186,14 +154,12 @@ public final class EngineView extends Region {
 
   /** Whether a room is large enough for the drawing, at least without its captions. */
   public boolean hasRoom(double width, double height) {
-    return width > 0 && height > 0 && isLargeEnough(geometry(width, height));
+    return room.has(side, foot, width, height);
   }
 
   /** How high it is with its captions where it is drawn as wide as this. */
   public double heightFor(double width) {
-    EngineGeometry at = geometry(width, Double.MAX_VALUE / 4);
-    double captioned = captions.height(Math.max(at.width(), captions.least()));
-    return at.height() + captioned + touch.scale().px(GAP_MM);
+    return room.heightFor(side, foot, width);
   }
 
   /** Whether there is room for the drawing; known once it was laid out. */
@@ -215,7 +181,7 @@ public final class EngineView extends Region {
   }
 
   /** The box that the drawing covers, in this view's coordinates; empty where it has left. */
-  public Optional<javafx.geometry.Rectangle2D> frame() {
+  public Optional<Rectangle2D> frame() {
     if (!isDrawn()) {
       return Optional.empty();
     }
@@ -224,7 +190,7 @@ public final class EngineView extends Region {
         .drawing()
         .map(
             made ->
-                new javafx.geometry.Rectangle2D(
+                new Rectangle2D(
                     engine.getLayoutX() + made.frame().x(),
                     engine.getLayoutY() + made.frame().y(),
                     made.frame().width(),
@@ -235,28 +201,15 @@ public final class EngineView extends Region {
     tapped.ifPresent(listener -> listener.accept(target));
   }
 
-  private Asked asked() {
-    Optional<PartKind> meant =
-        kind.or(() -> here.stream().map(Place::kind).filter(ONLY_CHOSEN::contains).findFirst());
-    return new Asked(tracked, meant);
-  }
-
   private void redraw() {
-    Asked asked = asked();
-    boolean same =
-        drawnFor.filter(asked::equals).isPresent()
-            && drawnFrom.filter(side::equals).isPresent()
-            && drawnFoot.filter(foot::equals).isPresent();
-    if (!same) {
-      drawnFor = Optional.of(asked);
-      drawnFrom = Optional.of(side);
-      drawnFoot = Optional.of(foot);
-      build(asked);
+    MadeFrom wanted = new MadeFrom(new Asked(tracked, kind.or(places::meant)), side, foot);
+    if (madeFrom.filter(wanted::equals).isEmpty()) {
+      madeFrom = Optional.of(wanted);
+      build(wanted.asked());
     }
     DrawnEngine engine = drawn.orElseThrow();
     engine.pointing(!wired);
-    engine.show(states, here);
-    engine.rings(wrong, right);
+    places.on(engine);
   }
 
   private void build(Asked asked) {
@@ -276,15 +229,6 @@ public final class EngineView extends Region {
       getChildren().add(key);
     }
     requestLayout();
-  }
-
-  private EngineGeometry geometry(double width, double height) {
-    Bounds room = new Bounds(0, 0, Math.max(1, width), Math.max(1, height));
-    return EngineGeometry.of(layout, side, room, glass, foot);
-  }
-
-  private boolean isLargeEnough(EngineGeometry at) {
-    return at.pitch() >= touch.scale().px(LEAST_PITCH_MM);
   }
 
   @Override
@@ -322,35 +266,17 @@ public final class EngineView extends Region {
     if (width <= 0 || height <= 0) {
       return;
     }
-    double above = captionRoom(width, height);
-    boolean told = isLargeEnough(geometry(width, height - above)) && captions.least() <= width;
-    EngineGeometry at = geometry(width, told ? height - above : height);
-    boolean fits = isLargeEnough(at);
+    EngineRoom.Fit fit = room.fit(side, foot, width, height);
     DrawnEngine engine = drawn.orElseThrow();
-    engine.setVisible(fits);
-    captions.setVisible(fits && told);
-    key.setVisible(!fits && tapped.isPresent());
-    if (fits) {
-      place(engine, at, told ? above : 0);
+    engine.setVisible(fit.isDrawn());
+    captions.setVisible(fit.isDrawn() && fit.isCaptioned());
+    key.setVisible(!fit.isDrawn() && tapped.isPresent());
+    if (fit.isDrawn()) {
+      engine.resizeRelocate(0, fit.above(), width, height - fit.above());
+      captions.over(fit.captioned(), width);
     } else {
       placeKey(width, height);
     }
-  }
-
-  /** How high captions and their gap are over a drawing that leaves them room. */
-  private double captionRoom(double width, double height) {
-    double gap = touch.scale().px(GAP_MM);
-    double one = captions.height(Double.MAX_VALUE);
-    EngineGeometry at = geometry(width, height - one - gap);
-    return captions.height(Math.max(at.width(), captions.least())) + gap;
-  }
-
-  private void place(DrawnEngine engine, EngineGeometry at, double above) {
-    engine.resizeRelocate(0, above, getWidth(), getHeight() - above);
-    Bounds box = at.bounds();
-    double gap = above > 0 ? touch.scale().px(GAP_MM) : 0;
-    captions.over(
-        new Bounds(box.x(), above + box.y() - gap, box.width(), box.height()), getWidth());
   }
 
   private void placeKey(double width, double height) {

@@ -2,30 +2,22 @@ package wherefrom.ui.puttogether;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntConsumer;
-import java.util.function.IntFunction;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.parts.Action;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
-import wherefrom.rules.WayOut;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
-import wherefrom.ui.changes.ConsequenceScreen;
-import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.Panes;
-import wherefrom.ui.decide.DecidePartScreen;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
 
@@ -35,10 +27,10 @@ public final class PutTogetherScreen implements Screen, Watching {
   private final PutTogetherModel model;
   private final EngineView engine;
   private final WorkView work;
+  private final StopWays ways;
   private final StopView stop;
   private final RightView right;
   private final StackPane view = Panes.grow(new StackPane());
-  private boolean curing;
 
   public PutTogetherScreen(ScreenContext context) {
     this.context = context;
@@ -48,7 +40,8 @@ public final class PutTogetherScreen implements Screen, Watching {
     engine = pages.view();
     work = new WorkView(context.touch(), pages, new WorkKeys(context.touch(), new Deeds()), engine);
     right = new RightView(context.touch(), model, new RightKeys());
-    stop = new StopView(context.touch(), new StopKeys(), context.corner());
+    ways = new StopWays(context, model, this::answer, this::typeCode);
+    stop = new StopView(context.touch(), ways, context.corner());
   }
 
   @Override
@@ -74,8 +67,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   @Override
   public void shown() {
-    if (curing) {
-      curing = false;
+    if (ways.isBack()) {
       answer(model.again());
       return;
     }
@@ -248,68 +240,6 @@ public final class PutTogetherScreen implements Screen, Watching {
     @Override
     public void more() {
       moveOn();
-    }
-  }
-
-  private final class StopKeys implements StopView.Ways {
-    @Override
-    public void deed(WayOut deed) {
-      switch (deed) {
-        case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP -> answer(model.isHere(deed));
-        case DECIDE -> open(item -> DecidePartScreen.once(context, item));
-        case DO_THE_CHECK -> open(this::check);
-        case NEW_PART, PAGE -> page();
-        case TAKE_OUT -> tookOut();
-        default -> typeCode("The six digits on the tag.");
-      }
-    }
-
-    private Screen check(int item) {
-      return model
-          .stopped()
-          .check()
-          .<Screen>map(rule -> new ConsequenceScreen(context, rule.consequence()))
-          .orElseGet(() -> StandingScreen.of(context, item));
-    }
-
-    private void page() {
-      about(item -> context.navigator().show(ScreenId.PART, item));
-    }
-
-    private void open(IntFunction<Screen> screen) {
-      about(item -> context.navigator().open(() -> screen.apply(item)));
-    }
-
-    /** Another screen about the stopped part; the way back leads to the same scan. */
-    private void about(IntConsumer way) {
-      model
-          .stopped()
-          .part()
-          .ifPresent(
-              part -> {
-                curing = true;
-                way.accept(part.item());
-              });
-    }
-
-    @Override
-    public void tookOut() {
-      answer(model.tookOut());
-    }
-
-    @Override
-    public void chooseReason() {
-      ReasonAsking.ask(context, "Why does it go here?", OnPurpose.REASONS, this::chosen);
-    }
-
-    private void chosen(String words) {
-      model.chooseReason(words);
-      draw();
-    }
-
-    @Override
-    public void onPurpose() {
-      answer(model.fitOnPurpose());
     }
   }
 }

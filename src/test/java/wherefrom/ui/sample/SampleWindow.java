@@ -246,7 +246,7 @@ public final class SampleWindow {
       if (found.isPresent()) {
         return found;
       }
-      shell.back();
+      shell.context().navigator().back();
       layOut();
     }
     return Optional.empty();

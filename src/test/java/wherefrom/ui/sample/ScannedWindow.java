@@ -124,7 +124,7 @@ public final class ScannedWindow implements AutoCloseable {
 
   /** To the job's first screen. */
   public void home() {
-    inWindow(() -> window.shell.home());
+    inWindow(() -> window.shell.context().navigator().home());
   }
 
   public void press(String words) {

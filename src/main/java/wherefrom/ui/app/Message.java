@@ -1,0 +1,51 @@
+package wherefrom.ui.app;
+
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+
+/** The sentence in the title row: what was done last, on the screen on which it came up. */
+final class Message {
+  /** Nobody has read a sentence so soon: it may well be about the way to the next screen. */
+  private static final long UNREAD_NANOS = 1_000_000_000L;
+
+  private final LongSupplier nanos;
+  private final Supplier<TitleRow> row;
+  private String last = "";
+  private long saidAt;
+
+  /**
+   * @param row the title row of the moment
+   */
+  Message(LongSupplier nanos, Supplier<TitleRow> row) {
+    this.nanos = nanos;
+    this.row = row;
+  }
+
+  void say(String sentence) {
+    saidAt = nanos.getAsLong();
+    last = sentence;
+    row.get().say(sentence);
+  }
+
+  /** The sentence that is shown; empty when there is none. */
+  String shown() {
+    return row.get().said();
+  }
+
+  /** The sentence that was shown last, whole. */
+  String last() {
+    return last;
+  }
+
+  /** Something else is done: a sentence that can have been read goes. */
+  void pass() {
+    if (shown().isEmpty() || nanos.getAsLong() - saidAt >= UNREAD_NANOS) {
+      drop();
+    }
+  }
+
+  /** It is about nothing any more. */
+  void drop() {
+    row.get().say("");
+  }
+}

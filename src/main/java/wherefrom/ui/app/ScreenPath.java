@@ -1,0 +1,141 @@
+package wherefrom.ui.app;
+
+import java.util.Map;
+import java.util.function.Supplier;
+
+/** The way between the screens: the one that is up is left, then the next is made and drawn. */
+final class ScreenPath implements Navigator {
+  /** Between the usual size of letters and twice that. */
+  private static final double MIDDLE = 1.5;
+
+  /** Draws the screens. */
+  interface Window {
+    /** The screen that is up goes. */
+    void leave();
+
+    /** Another screen has come up. */
+    void arrive();
+
+    /** The job has changed under the screen that is up. */
+    void redraw();
+  }
+
+  private final Map<ScreenId, ScreenMaker> screens;
+  private final Supplier<ScreenContext> context;
+  private final Window window;
+  private final ScreenStack stack = new ScreenStack();
+
+  /**
+   * @param context what the screens work with, once there is one
+   */
+  ScreenPath(Map<ScreenId, ScreenMaker> screens, Supplier<ScreenContext> context, Window window) {
+    this.screens = Map.copyOf(screens);
+    this.context = context;
+    this.window = window;
+  }
+
+  /** Comes up with the list of jobs. */
+  void begin() {
+    push(maker(ScreenId.JOBS, 0));
+  }
+
+  @Override
+  public Screen current() {
+    return stack.current();
+  }
+
+  /** How many screens lie below the one that is up. */
+  int depth() {
+    return stack.depth();
+  }
+
+  /** The size of the letters on the screen that is up, as a factor. */
+  double letters() {
+    return stack.letters();
+  }
+
+  /** The size of letters that the person has set, as a factor. */
+  double set() {
+    return context.get().settings().textPercent() / 100.0;
+  }
+
+  /** Makes the screen that is up once more, with the next smaller letters. */
+  void smaller() {
+    double factor = stack.letters() > MIDDLE ? MIDDLE : 1;
+    context.get().letters(factor);
+    stack.remakeTop(factor);
+  }
+
+  /** Makes all screens again in letters of the size that is set. */
+  void remake() {
+    stack.remake(set());
+  }
+
+  private Supplier<Screen> maker(ScreenId id, int item) {
+    ScreenMaker maker = screens.get(id);
+    if (maker == null) {
+      throw new IllegalStateException("no such screen: " + id);
+    }
+    return () -> maker.make(context.get(), item);
+  }
+
+  private void push(Supplier<? extends Screen> maker) {
+    context.get().letters(set());
+    stack.push(maker, set());
+    window.arrive();
+  }
+
+  @Override
+  public void show(ScreenId id) {
+    show(id, 0);
+  }
+
+  @Override
+  public void show(ScreenId id, int item) {
+    open(maker(id, item));
+  }
+
+  @Override
+  public void open(Supplier<? extends Screen> maker) {
+    window.leave();
+    push(maker);
+  }
+
+  @Override
+  public void back() {
+    if (depth() > 0) {
+      window.leave();
+      stack.pop();
+      window.arrive();
+    }
+  }
+
+  @Override
+  public void backTo(Screen screen) {
+    if (!current().equals(screen)) {
+      window.leave();
+      stack.popTo(screen);
+      window.arrive();
+    }
+  }
+
+  /** Leaves the list of jobs alone where a job's first screen comes on top of it. */
+  @Override
+  public void home() {
+    boolean job = context.get().job().isPresent();
+    window.leave();
+    stack.keep(job ? 1 : 0);
+    push(maker(job ? ScreenId.JOB_HOME : ScreenId.JOBS, 0));
+  }
+
+  @Override
+  public void jobs() {
+    context.get().closeJob();
+    home();
+  }
+
+  @Override
+  public void changed() {
+    window.redraw();
+  }
+}

@@ -1,0 +1,86 @@
+package wherefrom.ui.drawn;
+
+import wherefrom.drawing.Bounds;
+import wherefrom.drawing.EngineGeometry;
+import wherefrom.drawing.Foot;
+import wherefrom.drawing.Glass;
+import wherefrom.drawing.View;
+import wherefrom.engine.Layout;
+import wherefrom.ui.controls.Scale;
+
+/** How much of an engine a room has space for: all of it, the drawing alone, or nothing. */
+final class EngineRoom {
+  /** Below this pitch the drawing leaves, in mm. */
+  private static final double LEAST_PITCH_MM = 90 / Glass.UNITS_PER_MM;
+
+  private static final double GAP_MM = 1.6;
+
+  private final Scale scale;
+  private final Layout layout;
+  private final Captions captions;
+  private final Glass glass;
+
+  EngineRoom(Scale scale, Layout layout, Captions captions) {
+    this.scale = scale;
+    this.layout = layout;
+    this.captions = captions;
+    this.glass = Glass.screen(scale.pixelsPerMm(), scale.textFactor());
+  }
+
+  /**
+   * What a room shows, in its coordinates.
+   *
+   * @param isDrawn whether there is space for the drawing
+   * @param isCaptioned whether there is space for the captions too
+   * @param above how much is left free over the drawing, for the captions
+   * @param captioned the box over which the captions stand
+   */
+  record Fit(boolean isDrawn, boolean isCaptioned, double above, Bounds captioned) {}
+
+  /** What is shown in a room of this size. */
+  Fit fit(View side, Foot foot, double width, double height) {
+    double above = captionRoom(side, foot, width, height);
+    boolean told =
+        isLargeEnough(geometry(side, foot, width, height - above)) && captions.least() <= width;
+    double free = told ? above : 0;
+    EngineGeometry at = geometry(side, foot, width, height - free);
+    Bounds box = at.bounds();
+    double top = free + box.y() - (told ? gap() : 0);
+    return new Fit(
+        isLargeEnough(at), told, free, new Bounds(box.x(), top, box.width(), box.height()));
+  }
+
+  /** Whether a room is large enough for the drawing, at least without its captions. */
+  boolean has(View side, Foot foot, double width, double height) {
+    return width > 0 && height > 0 && isLargeEnough(geometry(side, foot, width, height));
+  }
+
+  /** How high the drawing is with its captions where it is drawn as wide as this. */
+  double heightFor(View side, Foot foot, double width) {
+    EngineGeometry at = geometry(side, foot, width, Double.MAX_VALUE / 4);
+    return at.height() + captionsOver(at) + gap();
+  }
+
+  /** How high captions and their gap are over a drawing that leaves them room. */
+  private double captionRoom(View side, Foot foot, double width, double height) {
+    double one = captions.height(Double.MAX_VALUE);
+    return captionsOver(geometry(side, foot, width, height - one - gap())) + gap();
+  }
+
+  private double captionsOver(EngineGeometry at) {
+    return captions.height(Math.max(at.width(), captions.least()));
+  }
+
+  private EngineGeometry geometry(View side, Foot foot, double width, double height) {
+    Bounds room = new Bounds(0, 0, Math.max(1, width), Math.max(1, height));
+    return EngineGeometry.of(layout, side, room, glass, foot);
+  }
+
+  private boolean isLargeEnough(EngineGeometry at) {
+    return at.pitch() >= scale.px(LEAST_PITCH_MM);
+  }
+
+  private double gap() {
+    return scale.px(GAP_MM);
+  }
+}

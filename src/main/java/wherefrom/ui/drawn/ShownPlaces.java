@@ -1,0 +1,60 @@
+package wherefrom.ui.drawn;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import wherefrom.drawing.PartState;
+import wherefrom.parts.PartKind;
+import wherefrom.parts.Place;
+
+/**
+ * What a drawn engine says of its places.
+ *
+ * @param states what is so at each
+ * @param here what this is about: amber, with ring or arrow
+ * @param wrong the wrong places of a stop
+ * @param right the right places of a stop
+ */
+record ShownPlaces(
+    Function<Place, PartState> states, Set<Place> here, Set<Place> wrong, Set<Place> right) {
+  /** Drawn only where they are what is asked about. */
+  private static final Set<PartKind> ONLY_CHOSEN =
+      EnumSet.of(
+          PartKind.PIVOT,
+          PartKind.VALVE,
+          PartKind.RETAINER,
+          PartKind.KEEPERS,
+          PartKind.CAM_BEARING,
+          PartKind.PISTON);
+
+  ShownPlaces {
+    here = Set.copyOf(here);
+    wrong = Set.copyOf(wrong);
+    right = Set.copyOf(right);
+  }
+
+  /** An engine with all its parts in it, about no place. */
+  static ShownPlaces all() {
+    return about(place -> PartState.IN, Set.of());
+  }
+
+  static ShownPlaces about(Function<Place, PartState> states, Set<Place> here) {
+    return new ShownPlaces(states, here, Set.of(), Set.of());
+  }
+
+  static ShownPlaces stop(Function<Place, PartState> states, Set<Place> wrong, Set<Place> right) {
+    return new ShownPlaces(states, Set.of(), wrong, right);
+  }
+
+  /** The kind that is meant where it would not be drawn otherwise. */
+  Optional<PartKind> meant() {
+    return here.stream().map(Place::kind).filter(ONLY_CHOSEN::contains).findFirst();
+  }
+
+  /** Says it on a drawing. */
+  void on(DrawnEngine engine) {
+    engine.show(states, here);
+    engine.rings(wrong, right);
+  }
+}

@@ -1,0 +1,103 @@
+package wherefrom.ui.puttogether;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
+import wherefrom.job.puttogether.OnPurpose;
+import wherefrom.rules.Cue;
+import wherefrom.rules.WayOut;
+import wherefrom.ui.app.ReasonAsking;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.changes.ConsequenceScreen;
+import wherefrom.ui.changes.StandingScreen;
+import wherefrom.ui.decide.DecidePartScreen;
+
+/** What the keys of a stop do: some solve it here, some lead to another screen and back. */
+final class StopWays implements StopView.Ways {
+  private final ScreenContext context;
+  private final PutTogetherModel model;
+  private final Consumer<Optional<Cue>> answer;
+  private final Consumer<String> typeCode;
+  private boolean away;
+
+  /**
+   * @param answer shows and sounds what came of a way that was gone
+   * @param typeCode asks for a code with this question
+   */
+  StopWays(
+      ScreenContext context,
+      PutTogetherModel model,
+      Consumer<Optional<Cue>> answer,
+      Consumer<String> typeCode) {
+    this.context = context;
+    this.model = model;
+    this.answer = answer;
+    this.typeCode = typeCode;
+  }
+
+  /** Whether a way led to another screen, and this is the way back; asked once. */
+  boolean isBack() {
+    boolean back = away;
+    away = false;
+    return back;
+  }
+
+  @Override
+  public void deed(WayOut deed) {
+    switch (deed) {
+      case FOUND, BACK_FROM_WASHING, BACK_FROM_SHOP -> answer.accept(model.isHere(deed));
+      case DECIDE -> open(item -> DecidePartScreen.once(context, item));
+      case DO_THE_CHECK -> open(this::check);
+      case NEW_PART, PAGE -> about(item -> context.navigator().show(ScreenId.PART, item));
+      case TAKE_OUT -> tookOut();
+      default -> typeCode.accept("The six digits on the tag.");
+    }
+  }
+
+  private Screen check(int item) {
+    return model
+        .stopped()
+        .check()
+        .<Screen>map(rule -> new ConsequenceScreen(context, rule.consequence()))
+        .orElseGet(() -> StandingScreen.of(context, item));
+  }
+
+  private void open(IntFunction<Screen> screen) {
+    about(item -> context.navigator().open(() -> screen.apply(item)));
+  }
+
+  /** Another screen about the stopped part; the way back leads to the same scan. */
+  private void about(IntConsumer way) {
+    model
+        .stopped()
+        .part()
+        .ifPresent(
+            part -> {
+              away = true;
+              way.accept(part.item());
+            });
+  }
+
+  @Override
+  public void tookOut() {
+    answer.accept(model.tookOut());
+  }
+
+  @Override
+  public void chooseReason() {
+    ReasonAsking.ask(context, "Why does it go here?", OnPurpose.REASONS, this::chosen);
+  }
+
+  private void chosen(String words) {
+    model.chooseReason(words);
+    answer.accept(Optional.empty());
+  }
+
+  @Override
+  public void onPurpose() {
+    answer.accept(model.fitOnPurpose());
+  }
+}
