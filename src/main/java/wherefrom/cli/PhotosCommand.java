@@ -24,6 +24,7 @@ final class PhotosCommand {
         .noting(
             "One line per picture: file, of what. A picture without a tag is listed and left,"
                 + " but with --engine.",
+            "To keep one of those with what it shows: photo CODE FILE, or photo FEATURE FILE.",
             "Exit status: 0 all were kept, 1 some were left.")
         .onJob(PhotosCommand::run);
   }
@@ -43,7 +44,7 @@ final class PhotosCommand {
     PhotoFolder photos =
         new PhotoFolder(
             bench.job(), bench.book(), call.services().photos(), file -> codes(bench, call, file));
-    PhotoFolder.Sorted sorted = photos.sort(folder);
+    PhotoFolder.Sorted sorted = photos.sort(List.of(folder));
     boolean engine = call.has(ENGINE);
     List<PhotoFolder.Seen> wanted = engine ? sorted.seen() : sorted.tagged();
     photos.record(photos.copy(wanted));
@@ -59,6 +60,9 @@ final class PhotosCommand {
               ? seen.parts().stream().map(Part::words).collect(Collectors.joining("; "))
               : engine ? "the whole engine" : "no tag: left";
       rows.add(new PictureRow(String.valueOf(seen.file().getFileName()), of, tagged || engine));
+    }
+    for (Path had : sorted.had()) {
+      rows.add(new PictureRow(String.valueOf(had.getFileName()), "kept before", true));
     }
     rows.forEach(answer::row);
     sorted.left().forEach(left -> answer.fault(left.why()));

@@ -35,22 +35,34 @@ public final class PhotoFiles implements Photos {
       throw new IOException(
           picture.getFileName() + " is of the job's own logbook. Use a PNG or JPEG file.");
     }
-    byte[] read = bytes(picture);
-    PictureType type =
-        PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
-    byte[] bytes = type == PictureType.JPEG ? Placeless.of(read) : read;
-    String name = Sums.digest(bytes) + "." + type.extension();
-    Path kept = locate(jobFolder, name);
+    ToKeep photo = toKeep(picture);
+    Path kept = locate(jobFolder, photo.name());
     if (!Files.exists(kept) || !isWhole(kept)) {
       try {
-        files.write(kept, bytes);
+        files.write(kept, photo.bytes());
         Folders.force(jobFolder);
       } catch (IOException e) {
         throw new IOException(
             "The photograph could not be kept: " + DiskErrors.andRemedy(e) + ".", e);
       }
     }
-    return name;
+    return photo.name();
+  }
+
+  @Override
+  public String name(Path picture) throws IOException {
+    return toKeep(picture).name();
+  }
+
+  /** A photograph as it goes into the job. */
+  private record ToKeep(String name, byte[] bytes) {}
+
+  private static ToKeep toKeep(Path picture) throws IOException {
+    byte[] read = bytes(picture);
+    PictureType type =
+        PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
+    byte[] bytes = type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
+    return new ToKeep(Sums.digest(bytes) + "." + type.extension(), bytes);
   }
 
   private static String refusal(Path picture, byte[] bytes) {

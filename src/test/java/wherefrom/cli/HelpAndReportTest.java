@@ -61,6 +61,11 @@ class HelpAndReportTest {
           }
 
           @Override
+          public String name(Path picture) {
+            return "";
+          }
+
+          @Override
           public Path locate(Path job, String name) {
             return job;
           }

@@ -1,5 +1,6 @@
 package wherefrom.ui;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -13,6 +14,7 @@ import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.inspect.CardScreen;
+import wherefrom.ui.photos.OfferScreen;
 import wherefrom.ui.photos.PhotoScreen;
 import wherefrom.ui.photos.PhotosScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -32,6 +34,7 @@ final class PhotoShots {
         shot("photos-none", PhotosScreen.class, PhotoShots::none),
         shot("photos-of", GridScreen.class, PhotoShots::index),
         shot("photo-large", PhotoScreen.class, (window, sample) -> large(window, 1)),
+        shot("photo-offer", OfferScreen.class, PhotoShots::offer),
         shot("photo-gone", PhotoScreen.class, (window, sample) -> large(window, 2)),
         shot("photo-card", CardScreen.class, PhotoShots::card));
   }
@@ -86,6 +89,12 @@ final class PhotoShots {
         .navigator()
         .open(
             () -> new PhotoScreen(context, () -> Photograph.listOf(context.state(), LOBE), number));
+  }
+
+  private static void offer(SampleWindow window, SampleJob sample) {
+    ScreenContext context = window.shell.context();
+    List<Path> files = List.of(Path.of("p9.png"), Path.of("tall9.png"));
+    context.navigator().open(() -> new OfferScreen(context, files, Optional.empty()));
   }
 
   private static void card(SampleWindow window, SampleJob sample) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wherefrom.job.settings.Look;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
@@ -60,7 +59,7 @@ class ResizedWindowTest {
             () -> {
               window.shell.context().open(sample.job);
               window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
-              ((Scannable) window.shell.current()).scan(sample.tag("pushrod@3EX"));
+              window.scan(sample.tag("pushrod@3EX"));
               window.layOut();
               return window.shell.current();
             });

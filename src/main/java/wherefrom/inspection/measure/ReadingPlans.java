@@ -3,6 +3,8 @@ package wherefrom.inspection.measure;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wherefrom.engine.Layout;
+import wherefrom.engine.RockerMount;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.parts.PartKind;
@@ -10,7 +12,9 @@ import wherefrom.parts.PartKind;
 /** Every plan of readings. */
 public final class ReadingPlans {
   private static final List<ReadingPlan> ALL =
-      Stream.of(ValvetrainPlans.ROWS, BottomEndPlans.ROWS).flatMap(List::stream).toList();
+      Stream.of(ValvetrainPlans.ROWS, BottomEndPlans.ROWS, ClearancePlans.ROWS)
+          .flatMap(List::stream)
+          .toList();
 
   private ReadingPlans() {}
 
@@ -32,6 +36,11 @@ public final class ReadingPlans {
 
   public static Optional<ReadingPlan> find(String key) {
     return ALL.stream().filter(plan -> plan.key().equals(key)).findFirst();
+  }
+
+  /** Whether an engine has what a plan reads: without a shaft no rocker has a bore for one. */
+  public static boolean existsIn(Layout layout, ReadingPlan plan) {
+    return !plan.key().equals("rocker-bore") || layout.rockers() == RockerMount.SHAFT;
   }
 
   /** Whether a plan can be used on a subject; {@code kind} is the part's, for a part. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.files.Progress;
 import wherefrom.inspection.Subject;
@@ -48,9 +49,15 @@ public final class PhotoFolder {
   /** A file that is left where it is, and why. */
   public record Left(Path file, String why) {}
 
-  /** A folder, sorted. */
-  public record Sorted(List<Seen> seen, List<Left> left) {
+  /**
+   * Pictures, sorted.
+   *
+   * @param left those that cannot be kept
+   * @param had those that the job has already
+   */
+  public record Sorted(List<Seen> seen, List<Left> left, List<Path> had) {
     public Sorted {
+      had = List.copyOf(had);
       seen = List.copyOf(seen);
       left = List.copyOf(left);
     }
@@ -81,24 +88,57 @@ public final class PhotoFolder {
     this.eye = eye;
   }
 
-  /** Reads every file of a folder, not of those in it; nothing is kept yet. */
-  public Sorted sort(Path folder) throws IOException {
-    List<Path> files;
-    try (Stream<Path> inside = Files.list(folder)) {
-      files = inside.filter(Files::isRegularFile).sorted().toList();
+  /**
+   * The files that are meant: each by itself, and those in folders, but not in folders within them
+   * nor what the system hides.
+   */
+  public static List<Path> files(List<Path> given) throws IOException {
+    List<Path> files = new ArrayList<>();
+    for (Path each : given) {
+      if (!Files.isDirectory(each)) {
+        files.add(each);
+        continue;
+      }
+      try (Stream<Path> inside = Files.list(each)) {
+        inside.filter(PhotoFolder::isShown).sorted().forEach(files::add);
+      }
     }
-    List<Seen> seen = new ArrayList<>();
-    List<Left> left = new ArrayList<>();
+    return List.copyOf(files);
+  }
+
+  private static boolean isShown(Path file) {
+    return Files.isRegularFile(file) && !String.valueOf(file.getFileName()).startsWith(".");
+  }
+
+  /** Reads every file; nothing is kept yet. What the job has already is not read again. */
+  public Sorted sort(List<Path> given) throws IOException {
+    List<Path> files = files(given);
+    Sorting sorting = new Sorting();
     for (int at = 0; at < files.size(); at++) {
-      Path file = files.get(at);
+      sorting.take(files.get(at));
+      Progress.step(at + 1, files.size());
+    }
+    return new Sorted(sorting.seen, sorting.left, sorting.had);
+  }
+
+  private final class Sorting {
+    private final Set<String> known =
+        Photograph.listAll(job.state()).stream().map(Photograph::file).collect(Collectors.toSet());
+    private final List<Seen> seen = new ArrayList<>();
+    private final List<Left> left = new ArrayList<>();
+    private final List<Path> had = new ArrayList<>();
+
+    void take(Path file) {
       try {
-        seen.add(new Seen(file, parts(eye.read(file))));
+        if (known.contains(photos.name(file))) {
+          had.add(file);
+        } else {
+          seen.add(new Seen(file, parts(eye.read(file))));
+        }
       } catch (IOException e) {
         left.add(new Left(file, String.valueOf(e.getMessage())));
       }
-      Progress.step(at + 1, files.size());
     }
-    return new Sorted(seen, left);
   }
 
   private List<Part> parts(List<String> codes) {

@@ -12,6 +12,13 @@ public interface Photos {
    */
   String add(Path jobFolder, Path picture) throws IOException;
 
+  /**
+   * The name that a picture file would be kept under; nothing is copied.
+   *
+   * @throws IOException with a plain sentence when it is none that can be kept
+   */
+  String name(Path picture) throws IOException;
+
   /** Where a kept photograph lies. */
   Path locate(Path jobFolder, String name);
 }

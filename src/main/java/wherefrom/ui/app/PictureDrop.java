@@ -24,7 +24,11 @@ import wherefrom.parts.TagCode;
 import wherefrom.ui.app.FailedScreen.Failed;
 import wherefrom.ui.controls.ScreenAnswer;
 
-/** Reads the tags on picture files that are dropped on the window; a job's folder is opened. */
+/**
+ * Picture files that are dropped on the window. One is read as a scanner would its tag; several are
+ * photographs of the job if the person says so, and always where photographs are looked at. A job's
+ * folder is opened.
+ */
 public final class PictureDrop {
   private final ScreenContext context;
   private final Scans scans;
@@ -60,12 +64,39 @@ public final class PictureDrop {
     List<Path> jobs =
         files.stream().flatMap(each -> context.shelf().findJob(each).stream()).distinct().toList();
     if (jobs.isEmpty()) {
-      readPictures(files);
+      pictures(files);
     } else if (files.size() == 1) {
       context.attempt(() -> context.open(jobs.get(0)));
     } else {
       // Its logbook's files are no pictures: reading them could free the job for another program.
       context.say("There is a job among them. Drop its folder alone, and it opens.");
+    }
+  }
+
+  private void pictures(List<Path> files) {
+    if (context.navigator().current() instanceof TakesPictures screen) {
+      screen.pictures(files);
+    } else if (context.job().isPresent() && (files.size() > 1 || Files.isDirectory(files.get(0)))) {
+      ask(files);
+    } else {
+      readPictures(files);
+    }
+  }
+
+  private void ask(List<Path> files) {
+    List<Choice<Runnable>> ways =
+        List.of(
+            new Choice<>(() -> keep(files), "Keep them", "as photographs of the job"),
+            new Choice<>(() -> readPictures(files), "Read their tags", "as if they were scanned"));
+    context
+        .navigator()
+        .open(() -> new ChoiceScreen<>(context, "What are the pictures?", ways, Runnable::run));
+  }
+
+  private void keep(List<Path> files) {
+    context.navigator().show(ScreenId.PHOTOGRAPHS);
+    if (context.navigator().current() instanceof TakesPictures screen) {
+      screen.pictures(files);
     }
   }
 

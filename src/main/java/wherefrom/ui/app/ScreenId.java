@@ -9,6 +9,7 @@ public enum ScreenId {
   TAKE_APART,
   BENCH_MAP,
   PART,
+  PHOTOGRAPHS,
   BETWEEN,
   INSPECT,
   MEASURE,

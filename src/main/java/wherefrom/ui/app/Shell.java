@@ -38,8 +38,8 @@ public final class Shell extends StackPane implements WindowFrame {
     this.path = new ScreenPath(screens, this::context, screenChanges());
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
-    this.scans = new Scans(context, this::current, this::help);
     this.walk = new FocusWalk(this);
+    this.scans = new Scans(context, this::current, cards()::take);
     Steering steering = new Steering(walk, this::current, path::back, this::help, this);
     this.keys = new KeyFilter(context, this::current, scans, walk, steering);
     this.pictures = new PictureDrop(context, scans);
@@ -55,6 +55,11 @@ public final class Shell extends StackPane implements WindowFrame {
     if (!faults.isEmpty()) {
       say(String.join(" ", faults));
     }
+  }
+
+  private ActionCards cards() {
+    return new ActionCards(
+        context, this::current, walk, this::undo, this::help, () -> message.last());
   }
 
   private Rail rail() {
@@ -126,7 +131,7 @@ public final class Shell extends StackPane implements WindowFrame {
   private void help() {
     Screen about = current();
     String said = message.last();
-    path.open(() -> new HelpScreen(context, about, said, this::scanAgain));
+    path.open(() -> new HelpScreen(context, about, said, scans::handBack));
   }
 
   private void up() {
@@ -272,13 +277,7 @@ public final class Shell extends StackPane implements WindowFrame {
   @Override
   public void refuse(ScreenAnswer answer) {
     answer.cue().ifPresent(context.sounds()::play);
-    path.open(() -> new RefusedScreen(context, answer, this::scanAgain));
-  }
-
-  /** The next scan is the business of the screen that was up before the refusal. */
-  private void scanAgain(String text) {
-    path.back();
-    scans.hand(text);
+    path.open(() -> new RefusedScreen(context, answer, scans::handBack));
   }
 
   @Override

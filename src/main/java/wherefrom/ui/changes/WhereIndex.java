@@ -9,6 +9,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
@@ -85,8 +86,8 @@ final class WhereIndex implements EngineIndex {
   }
 
   @Override
-  public void scan(String text) {
-    ScannedPart.find(context, text, WANTED)
+  public void scan(Scanned scanned) {
+    ScannedPart.find(context, scanned, WANTED)
         .flatMap(item -> context.state().findPart(item))
         .flatMap(part -> at(part.part().home()))
         .ifPresent(this::open);

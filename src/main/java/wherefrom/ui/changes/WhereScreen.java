@@ -8,6 +8,7 @@ import wherefrom.engine.Bank;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
@@ -56,7 +57,7 @@ public final class WhereScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    index.scan(text);
+  public void scan(Scanned scanned) {
+    index.scan(scanned);
   }
 }

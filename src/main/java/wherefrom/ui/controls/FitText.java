@@ -46,6 +46,8 @@ public final class FitText extends Region {
     this.wrapping = new Wrapping(words, bold);
     getStyleClass().add("words");
     shown.getStyleClass().add("ink");
+    // First of all: what is done to words without a font looks for the system's.
+    shown.setFont(Fonts.of(leastPx.getAsDouble(), bold));
     shown.setTextOrigin(VPos.TOP);
     shown.setManaged(false);
     getChildren().add(shown);

@@ -12,6 +12,7 @@ import wherefrom.drawing.Sign;
 import wherefrom.inspection.Decision;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
@@ -79,7 +80,7 @@ final class DecideIndex implements EngineIndex {
   }
 
   @Override
-  public void scan(String text) {
-    ScannedPart.find(context, text, DecideScreen.WANTED).ifPresent(opened::accept);
+  public void scan(Scanned scanned) {
+    ScannedPart.find(context, scanned, DecideScreen.WANTED).ifPresent(opened::accept);
   }
 }

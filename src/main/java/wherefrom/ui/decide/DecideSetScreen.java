@@ -15,6 +15,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
 import wherefrom.ui.controls.Pager;
@@ -117,8 +118,8 @@ public final class DecideSetScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    index.scan(text);
+  public void scan(Scanned scanned) {
+    index.scan(scanned);
   }
 
   private void ask(Decision decision) {

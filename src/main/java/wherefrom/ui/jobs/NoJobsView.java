@@ -74,7 +74,7 @@ final class NoJobsView extends Region {
       words = touch.fit("New job", FIGURE_MM / touch.scale().textFactor(), Scale.SMALL_MM, true);
       more = touch.small("choose the engine");
       least = touch.scale().px(20);
-      Layout layout = ReadyLayouts.find("v8-odd-even").orElseThrow();
+      Layout layout = ReadyLayouts.first();
       Asked asked = Asked.of(PartKind.alwaysOn());
       engine =
           DrawnEngine.shown(touch, layout, asked, new Drawn(layout, asked, touch.scale()).above());

@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.Question;
 import wherefrom.inspection.measure.Station;
 import wherefrom.inspection.measure.Tool;
@@ -18,6 +19,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.Typable;
@@ -98,8 +100,8 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
 
   /** The next part's tag: its readings by the same plan, or what can be measured on it. */
   @Override
-  public void scan(String text) {
-    Tagged.find(context, text)
+  public void scan(Scanned scanned) {
+    Tagged.find(context, scanned)
         .ifPresent(
             subject -> {
               context.navigator().back();
@@ -269,7 +271,7 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
         "");
     List<KeyRow.Act> acts =
         List.of(
-            act("Type a limit", () -> LimitFlow.ask(context, model.plan())),
+            act("Type a limit", () -> LimitFlow.ask(context, LimitTarget.of(model.plan()))),
             act("Read one again", this::readOneAgain),
             act("Compare the set", this::compare),
             act("Measure again", this::anew));

@@ -2,28 +2,29 @@ package wherefrom.ui.photos;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import wherefrom.inspection.Subject;
 import wherefrom.job.photos.PhotoFolder;
 import wherefrom.job.reader.Sighting;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.TagCode;
 import wherefrom.text.Words;
-import wherefrom.ui.app.Choice;
-import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.files.FilesScreen;
 
 /**
- * Reads a folder of photographs: those that show a tag are filed with its part, of the others the
- * person says whether they show the whole engine.
+ * Reads photographs, one by one or a folder of them: those that show a tag are filed with its part,
+ * of the others the person is asked one by one what they show.
  */
 final class FolderReading {
   private final ScreenContext context;
+  private final Optional<Subject> likely;
   private final PhotoFolder photos;
 
-  private FolderReading(ScreenContext context) {
+  private FolderReading(ScreenContext context, Optional<Subject> likely) {
     this.context = context;
+    this.likely = likely;
     List<TagCode> issued = context.issued();
     this.photos =
         new PhotoFolder(
@@ -33,7 +34,12 @@ final class FolderReading {
             file -> read(file, issued));
   }
 
-  static void ask(ScreenContext context) {
+  /**
+   * Asks which folder, and reads it.
+   *
+   * @param likely what those without a tag show most likely
+   */
+  static void ask(ScreenContext context, Optional<Subject> likely) {
     if (context.attempt(() -> context.getJob().requireWritable())) {
       context
           .navigator()
@@ -42,7 +48,14 @@ final class FolderReading {
                   FilesScreen.folder(
                       context,
                       "Which photographs?",
-                      folder -> new FolderReading(context).sort(folder)));
+                      folder -> new FolderReading(context, likely).sort(List.of(folder))));
+    }
+  }
+
+  /** Reads these, and those in folders among them. */
+  static void read(ScreenContext context, Optional<Subject> likely, List<Path> files) {
+    if (context.attempt(() -> context.getJob().requireWritable())) {
+      new FolderReading(context, likely).sort(files);
     }
   }
 
@@ -57,41 +70,33 @@ final class FolderReading {
         .toList();
   }
 
-  private void sort(Path folder) {
-    context.longWork("Reading the photographs", () -> photos.sort(folder), this::sorted);
+  private void sort(List<Path> files) {
+    context.longWork("Reading the photographs", () -> photos.sort(files), this::keep);
   }
 
-  private void sorted(PhotoFolder.Sorted sorted) {
-    if (sorted.untagged().isEmpty()) {
-      keep(sorted, sorted.tagged());
+  private void keep(PhotoFolder.Sorted sorted) {
+    if (sorted.tagged().isEmpty()) {
+      told(sorted, 0);
       return;
     }
-    List<Choice<List<PhotoFolder.Seen>>> ways = new ArrayList<>();
-    String untagged = Words.count(sorted.untagged().size(), "photograph", "photographs");
-    ways.add(
-        new Choice<>(
-            sorted.seen(), "Keep all", untagged + " without a tag go with the whole engine"));
-    if (!sorted.tagged().isEmpty()) {
-      String tagged = Words.count(sorted.tagged().size(), "photograph", "photographs");
-      ways.add(new Choice<>(sorted.tagged(), "Keep those with a tag", tagged + " go with parts"));
-    }
-    context
-        .navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    context, untagged + " without a tag", ways, kept -> keep(sorted, kept)));
-  }
-
-  private void keep(PhotoFolder.Sorted sorted, List<PhotoFolder.Seen> wanted) {
     context.longWork(
         "Keeping the photographs",
-        () -> photos.copy(wanted),
-        copied -> {
-          int fresh = photos.record(copied);
-          context.say(Words.count(fresh, "photograph", "photographs") + " kept." + left(sorted));
-          context.navigator().changed();
-        });
+        () -> photos.copy(sorted.tagged()),
+        copied -> told(sorted, photos.record(copied)));
+  }
+
+  private void told(PhotoFolder.Sorted sorted, int fresh) {
+    List<Path> untagged = sorted.untagged().stream().map(PhotoFolder.Seen::file).toList();
+    if (!untagged.isEmpty()) {
+      context.navigator().open(() -> new OfferScreen(context, untagged, likely));
+    }
+    String kept = fresh == 0 ? "" : Words.count(fresh, "photograph") + " kept with parts.";
+    String had = sorted.had().isEmpty() ? "" : " " + sorted.had().size() + " kept before.";
+    String said = (kept + had + left(sorted)).strip();
+    if (!said.isEmpty() || untagged.isEmpty()) {
+      context.say(said.isEmpty() ? "There is no photograph there." : said);
+    }
+    context.navigator().changed();
   }
 
   /** What could not be read, with why, of the first. */

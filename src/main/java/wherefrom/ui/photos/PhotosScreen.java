@@ -1,20 +1,21 @@
 package wherefrom.ui.photos;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.inspection.Subject;
 import wherefrom.job.photos.Photograph;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.app.TakesPictures;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Tiles;
 
 /** The photographs of a part, of a place that carries no tag, or of the whole engine. */
-public final class PhotosScreen implements Screen {
+public final class PhotosScreen implements TakesPictures {
   private final ScreenContext context;
   private final Optional<Subject> subject;
   private final String title;
@@ -45,7 +46,7 @@ public final class PhotosScreen implements Screen {
                     .touch()
                     .key(
                         context.touch().brief("Read a folder…", "Folder…"),
-                        () -> FolderReading.ask(context))));
+                        () -> FolderReading.ask(context, subject))));
   }
 
   /** Those of one part or place. */
@@ -83,6 +84,11 @@ public final class PhotosScreen implements Screen {
   @Override
   public void changed() {
     shown();
+  }
+
+  @Override
+  public void pictures(List<Path> files) {
+    FolderReading.read(context, subject, files);
   }
 
   private void add() {

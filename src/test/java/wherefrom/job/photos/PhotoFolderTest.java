@@ -29,6 +29,14 @@ class PhotoFolderTest {
         }
 
         @Override
+        public String name(Path picture) throws IOException {
+          if (picture.toString().endsWith(".txt")) {
+            throw new IOException(picture.getFileName() + " is not a picture that can be kept.");
+          }
+          return "kept-" + picture.getFileName();
+        }
+
+        @Override
         public Path locate(Path job, String name) {
           return job.resolve(name);
         }
@@ -63,7 +71,7 @@ class PhotoFolderTest {
 
   @Test
   void eachPictureIsSortedByTheTagsThatItShows() throws IOException {
-    PhotoFolder.Sorted sorted = reading.sort(folder);
+    PhotoFolder.Sorted sorted = reading.sort(List.of(folder));
     assertThat(sorted.tagged()).extracting(seen -> seen.parts().size()).containsExactly(1, 2);
     assertThat(sorted.untagged())
         .extracting(seen -> String.valueOf(seen.file().getFileName()))
@@ -74,7 +82,7 @@ class PhotoFolderTest {
 
   @Test
   void whatIsKeptIsOneStepAndNothingTwice() throws IOException {
-    PhotoFolder.Sorted sorted = reading.sort(folder);
+    PhotoFolder.Sorted sorted = reading.sort(List.of(folder));
     assertThat(reading.record(reading.copy(sorted.seen()))).isEqualTo(4);
     Subject pushrod = Subject.ofPart(bench.item("pushrod@3EX"));
     assertThat(Photograph.listOf(bench.job.state(), pushrod)).hasSize(2);
@@ -82,7 +90,11 @@ class PhotoFolderTest {
         .filteredOn(photo -> photo.subject().equals(Optional.empty()))
         .hasSize(1);
     assertThat(reading.record(reading.copy(sorted.seen()))).as("again").isZero();
+    PhotoFolder.Sorted again = reading.sort(List.of(folder));
+    assertThat(again.seen()).as("what is kept is offered no more").isEmpty();
+    assertThat(again.had()).hasSize(3);
     bench.job.undo();
+    assertThat(reading.sort(List.of(folder)).seen()).as("taken back").hasSize(3);
     assertThat(Photograph.listAll(bench.job.state())).isEmpty();
   }
 }

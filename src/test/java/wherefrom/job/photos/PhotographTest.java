@@ -98,6 +98,11 @@ class PhotographTest {
     }
 
     @Override
+    public String name(Path picture) {
+      return "x.png";
+    }
+
+    @Override
     public Path locate(Path jobFolder, String name) {
       return jobFolder.resolve(name);
     }

@@ -22,22 +22,31 @@ public final class JpegFiles {
   private JpegFiles() {}
 
   public static byte[] of(BufferedImage picture) throws IOException {
-    return write(new IIOImage(picture, null, null));
+    return of(picture, FINE);
+  }
+
+  /**
+   * A file of another quality.
+   *
+   * @param quality 0 to 1
+   */
+  public static byte[] of(BufferedImage picture, float quality) throws IOException {
+    return write(new IIOImage(picture, null, null), quality);
   }
 
   /** The samples as they are, whatever they mean. */
   static byte[] of(Raster samples) throws IOException {
-    return write(new IIOImage(samples, null, null));
+    return write(new IIOImage(samples, null, null), FINE);
   }
 
-  private static byte[] write(IIOImage image) throws IOException {
+  private static byte[] write(IIOImage image, float quality) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
       writer.setOutput(out);
       ImageWriteParam param = writer.getDefaultWriteParam();
       param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-      param.setCompressionQuality(FINE);
+      param.setCompressionQuality(quality);
       writer.write(null, image, param);
     } finally {
       writer.dispose();
@@ -66,7 +75,8 @@ public final class JpegFiles {
     return withSegment(jpeg, APP14, marker.array());
   }
 
-  private static byte[] withSegment(byte[] jpeg, int marker, byte[] body) {
+  /** With a segment right behind the file's first marker. */
+  public static byte[] withSegment(byte[] jpeg, int marker, byte[] body) {
     ByteBuffer with = ByteBuffer.allocate(jpeg.length + 4 + body.length);
     with.put(jpeg, 0, 2);
     with.put((byte) 0xFF).put((byte) marker).putShort((short) (body.length + 2)).put(body);

@@ -3,8 +3,10 @@ package wherefrom.ui.photos;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,6 +16,10 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
+import wherefrom.job.photos.Photos;
+import wherefrom.job.reader.Reading;
+import wherefrom.job.reader.Sighting;
+import wherefrom.logbook.PhotoFiles;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
@@ -30,6 +36,10 @@ class PhotosFlowTest {
 
   @BeforeEach
   void openTheWindow() {
+    openTheWindow(Optional.empty());
+  }
+
+  private void openTheWindow(Optional<Photos> photos) {
     window =
         Toolkit.on(
             () ->
@@ -38,8 +48,10 @@ class PhotosFlowTest {
                     100,
                     Optional.empty(),
                     work -> work.run(),
-                    services ->
-                        services.settings = services.settings.withShop(shop).withLastSaved(shop)));
+                    services -> {
+                      services.settings = services.settings.withShop(shop).withLastSaved(shop);
+                      services.ownPhotos = photos;
+                    }));
   }
 
   private void at(ScreenId screen) throws IOException {
@@ -94,6 +106,134 @@ class PhotosFlowTest {
     assertThat(words()).contains("The photograph is kept with cylinder 3, exhaust, cam lobe.");
     Photograph kept = Photograph.listOf(sample.job.state(), LOBE).get(0);
     assertThat(kept.check()).isEqualTo("lobe-look");
+  }
+
+  private void pictures(String... names) throws IOException {
+    for (String name : names) {
+      Files.write(shop.resolve(name), new byte[] {1});
+    }
+  }
+
+  private void scan(String digits) {
+    in(open -> open.scan(digits));
+  }
+
+  private List<String> shows(Photograph photo) {
+    return List.of(photo.file(), photo.words(sample.job.state()));
+  }
+
+  /** Choose, skip, scan: each picture of a folder that shows no tag. */
+  @Test
+  void photographsWithoutATagAreOfferedOneByOne() throws IOException {
+    pictures("a.png", "b.png", "c.png");
+    at(ScreenId.PHOTOGRAPHS);
+    press("Read a folder…", "Choose this folder");
+    assertThat(words()).contains("Which part or place is it?", "1 of 4");
+    press("Choose what it shows", "Cam lobe", "cylinder 3", "3 EX");
+    assertThat(words()).contains("kept with cylinder 3, exhaust, cam lobe.", "2 of 4");
+    press("Skip");
+    scan(sample.tag("pushrod@5IN"));
+    assertThat(words()).contains("kept with cylinder 5, intake, pushrod.", "4 of 4");
+    press("Later");
+    assertThat(words()).contains("1 photograph not filed yet. Read the folder again to go on.");
+    assertThat(Photograph.listAll(sample.job.state()))
+        .map(this::shows)
+        .containsExactly(
+            List.of("photo-of-a.png", "cylinder 3, exhaust, cam lobe"),
+            List.of("photo-of-c.png", "cylinder 5, intake, pushrod"));
+    press("Read a folder…", "Choose this folder");
+    assertThat(words()).as("what is kept is not asked again").contains("1 of 2", "2 kept before.");
+  }
+
+  @Test
+  void undoAsksAgainAndAllCanGoWithTheWholeEngine() throws IOException {
+    pictures("a.png", "b.png");
+    at(ScreenId.PHOTOGRAPHS);
+    press("Read a folder…", "Choose this folder");
+    scan(sample.card("5EX"));
+    press("5 EX pushrod");
+    assertThat(words()).contains("2 of 3");
+    press("UNDO");
+    assertThat(words()).contains("1 of 3");
+    assertThat(Photograph.listAll(sample.job.state())).isEmpty();
+    press("Choose what it shows", "The whole engine all 3");
+    assertThat(Photograph.listAll(sample.job.state()))
+        .map(photo -> photo.words(sample.job.state()))
+        .containsExactly("the whole engine", "the whole engine", "the whole engine");
+    assertThat(Toolkit.on(() -> window.shell.current())).isInstanceOf(PhotosScreen.class);
+  }
+
+  /** On the photographs of the lobe the lobe stands first. */
+  @Test
+  void picturesThatAreDroppedOnPhotographsAreFiledThere() throws IOException {
+    at(ScreenId.BENCH_MAP);
+    press("Photos", "Cam lobe", "cylinder 3", "3 EX");
+    in(open -> open.shell.pictures().read(List.of(shop.resolve("nose.png"))));
+    press("Choose what it shows", "3 EX cam lobe");
+    assertThat(Photograph.listOf(sample.job.state(), LOBE)).hasSize(1);
+  }
+
+  /** Elsewhere several pictures may be scans or photographs. */
+  @Test
+  void ofSeveralPicturesThatAreDroppedThePersonSaysWhatTheyAre() throws IOException {
+    pictures("a.png");
+    at(ScreenId.JOB_HOME);
+    in(
+        open ->
+            open.shell.pictures().read(List.of(shop.resolve("a.png"), shop.resolve("nose.png"))));
+    press("Keep them");
+    assertThat(words()).contains("Which part or place is it?", "1 of 2");
+  }
+
+  @Test
+  void aPictureThatShowsATagIsFiledUnderItsPart() throws IOException {
+    at(ScreenId.PHOTOGRAPHS);
+    in(
+        open -> {
+          open.services.reading =
+              new Reading(
+                  List.of(
+                      new Sighting(sample.tag("pushrod@3EX"), Sighting.Basis.DECODED, List.of())),
+                  List.of());
+          open.shell.pictures().read(List.of(shop));
+        });
+    assertThat(words()).contains("1 photograph kept with parts.");
+    assertThat(Photograph.listAll(sample.job.state()))
+        .map(this::shows)
+        .containsExactly(List.of("photo-of-nose.png", "cylinder 3, exhaust, pushrod"));
+  }
+
+  /** At fitting the place as it was is one press away, before and after the part is in. */
+  @Test
+  void thePhotographOfBeforeIsOnePressAwayAtFitting() throws IOException {
+    Subject rocker = Subject.ofPart(sample.part("rocker@3EX").item());
+    new Photographing(sample.job).add(Optional.of(rocker), "", "before.png", "as it sat");
+    at(ScreenId.PUT_TOGETHER);
+    assertThat(words()).doesNotContain("Photo before");
+    scan(sample.tag("rocker@3EX"));
+    press("Photo before");
+    assertThat(words()).contains("Cylinder 3, exhaust, rocker: as it sat.");
+    press("Back");
+    scan(sample.card("3EX"));
+    assertThat(words()).contains("RIGHT PLACE");
+    press("Photo before");
+    assertThat(words()).contains("as it sat");
+  }
+
+  /** Said where a picture is chosen, in the help, and of each file that is one. */
+  @Test
+  void ofHeicPicturesTheWindowSaysWhatToDo() throws IOException {
+    byte[] heic = "\0\0\0\u0018ftypheic\0\0\0\0".getBytes(StandardCharsets.ISO_8859_1);
+    Files.write(shop.resolve("phone.heic"), heic);
+    openTheWindow(Optional.of(new PhotoFiles()));
+    at(ScreenId.PHOTOGRAPHS);
+    Files.delete(shop.resolve("nose.png"));
+    press("Add a photograph");
+    assertThat(words()).contains("not HEIC");
+    press("From a picture file", "phone.heic");
+    assertThat(words()).contains("phone.heic is a HEIC picture. Set the phone's camera to JPEG");
+    press("Read a folder…", "Choose this folder");
+    assertThat(words()).contains("Left: phone.heic is a HEIC picture.");
   }
 
   @Test

@@ -1,0 +1,184 @@
+package wherefrom.ui.photos;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.image.Image;
+import wherefrom.files.Progress;
+import wherefrom.inspection.Subject;
+import wherefrom.job.OpenJob;
+import wherefrom.job.photos.Photograph;
+import wherefrom.job.photos.Photographing;
+import wherefrom.job.tags.CodeLookup;
+import wherefrom.text.Words;
+import wherefrom.ui.app.Choice;
+import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Page;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.ScreenContext;
+import wherefrom.ui.controls.Images;
+import wherefrom.ui.controls.Panes;
+import wherefrom.ui.controls.PictureView;
+import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.Tiles;
+import wherefrom.ui.subject.Cell;
+import wherefrom.ui.subject.GridScreen;
+import wherefrom.ui.subject.Named;
+
+/**
+ * Photographs that show no tag, each with the question which part or place it is: a tag is scanned,
+ * or it is chosen.
+ */
+public final class OfferScreen extends Page implements Scannable {
+  private static final int LONGEST = 1200;
+  private static final String QUESTION = "Which part or place is it?";
+
+  private final OfferModel model;
+  private final Optional<Subject> likely;
+  private final PictureView picture;
+  private Optional<Path> shown = Optional.empty();
+
+  /**
+   * @param files pictures that lie outside the job
+   * @param likely what they show most likely; it stands first
+   */
+  public OfferScreen(ScreenContext context, List<Path> files, Optional<Subject> likely) {
+    super(context, QUESTION);
+    this.model = new OfferModel(context.getJob(), files);
+    this.likely = likely;
+    picture = Panes.grow(new PictureView(touch().text("")));
+    TagKey choose = tag(this::choose);
+    choose.setWords(touch().brief("Choose what it shows", "Choose"), "or scan its tag");
+    lay(
+        Panes.column(
+            context.scale(),
+            picture,
+            Panes.row(
+                context.scale(),
+                choose,
+                Panes.grow(
+                    Tiles.row(
+                        context.scale(),
+                        touch().key("Skip", this::skip),
+                        touch().key("Later", this::later))))));
+  }
+
+  @Override
+  public String aside() {
+    return model.number() + " of " + model.all();
+  }
+
+  @Override
+  protected void refresh() {
+    model.changed();
+    Optional<Path> file = model.file();
+    if (file.isPresent() && !file.equals(shown)) {
+      shown = file;
+      picture.say("The photograph is being opened.");
+      context.background(() -> load(file.get()), image -> show(file.get(), image));
+    }
+  }
+
+  private Image load(Path file) throws IOException {
+    return Images.of(context.services().pictures().loadColour(file, LONGEST));
+  }
+
+  private void show(Path file, Image image) {
+    if (shown.filter(file::equals).isPresent()) {
+      picture.show(image);
+    }
+  }
+
+  private void choose() {
+    open(() -> new GridScreen(context, QUESTION, "", this::cells));
+  }
+
+  private List<Cell> cells() {
+    List<Cell> cells = new ArrayList<>();
+    likely.ifPresent(
+        of -> cells.add(new Cell(Named.title(context.state(), of), "", () -> chosen(of))));
+    cells.add(new Cell("The whole engine", "this one", () -> keep(Optional.empty(), 1)));
+    int rest = model.rest().size();
+    if (rest > 1) {
+      cells.add(new Cell("The whole engine", "all " + rest, () -> keep(Optional.empty(), rest)));
+    }
+    cells.addAll(new SubjectChoice(context, this::chosen).cells());
+    return cells;
+  }
+
+  private void chosen(Subject subject) {
+    keep(Optional.of(subject), 1);
+  }
+
+  @Override
+  public void scan(Scanned scanned) {
+    CodeLookup found = scanned.getFound();
+    if (found instanceof CodeLookup.APart part) {
+      chosen(Subject.ofPart(part.part().part().item()));
+    } else if (found instanceof CodeLookup.ASpot spot) {
+      at(model.at(spot.spot()));
+    } else {
+      context.refuse(found, "Scan a part's tag or a place card.");
+    }
+  }
+
+  /** A place card stands for all that is there. */
+  private void at(List<Subject> subjects) {
+    List<Choice<Subject>> choices =
+        subjects.stream()
+            .map(one -> new Choice<>(one, Named.title(context.state(), one), ""))
+            .toList();
+    open(() -> new ChoiceScreen<>(context, QUESTION, choices, this::chosen));
+  }
+
+  private void keep(Optional<Subject> subject, int count) {
+    context.navigator().backTo(this);
+    OpenJob job = context.getJob();
+    if (!context.attempt(() -> new Photographing(job).require(subject))) {
+      return;
+    }
+    List<Path> files = List.copyOf(model.rest().subList(0, count));
+    context.longWork(
+        "Keeping the photographs", () -> copied(job, files), names -> filed(subject, names));
+  }
+
+  private List<String> copied(OpenJob job, List<Path> files) throws IOException {
+    List<String> names = new ArrayList<>();
+    for (Path file : files) {
+      names.add(context.services().photos().add(job.folder(), file));
+      Progress.step(names.size(), files.size());
+    }
+    return names;
+  }
+
+  private void filed(Optional<Subject> subject, List<String> names) {
+    if (context.attempt(() -> model.file(subject, names))) {
+      String what = names.size() == 1 ? "The photograph is" : names.size() + " photographs are";
+      context.say(what + " kept with " + Photograph.words(context.state(), subject) + ".");
+    }
+    goOn();
+  }
+
+  private void skip() {
+    model.skip();
+    goOn();
+  }
+
+  private void goOn() {
+    if (model.file().isEmpty()) {
+      context.navigator().back();
+    }
+    context.navigator().changed();
+  }
+
+  private void later() {
+    int rest = model.rest().size();
+    context.navigator().back();
+    context.say(
+        Words.count(rest, "photograph", "photographs")
+            + " not filed yet. Read the folder again to go on.");
+  }
+}
