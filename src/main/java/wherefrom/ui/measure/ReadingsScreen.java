@@ -35,6 +35,9 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
   private final ReadingsResult result;
   private final StackPane view = Panes.grow(new StackPane());
 
+  /** So many letters leave room for more to be said beside the pad. */
+  private static final int MOST_SAID = 75;
+
   public ReadingsScreen(ScreenContext context, Subject subject, String plan) {
     super(context, "");
     model = new ReadingsModel(context.getJob(), subject, plan);
@@ -196,7 +199,8 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
     if (!before.isEmpty()) {
       told.getChildren().add(touch().small("So far here: " + before));
     }
-    if (model.zero().isEmpty() && !touch().isLarge()) {
+    boolean brief = station.words().length() + model.plan().how().length() <= MOST_SAID;
+    if (model.zero().isEmpty() && !touch().isLarge() && brief) {
       told.getChildren().add(touch().small("Zero not checked: check it first."));
     }
     return told;
