@@ -41,6 +41,7 @@ import wherefrom.job.takeapart.TakeApart;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.referee.Referee.Word;
+import wherefrom.rules.Attempt;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.rules.consequence.ShopWork;
@@ -195,8 +196,17 @@ class Program {
   }
 
   private boolean excuse(Act act) {
-    new ToFit(job).leave(places[act.slot()], "it can stay so");
-    return true;
+    return isTaken(() -> new ToFit(job).leave(places[act.slot()], "it can stay so"));
+  }
+
+  /** Whether the program does not refuse it. */
+  private static boolean isTaken(Runnable deed) {
+    try {
+      deed.run();
+      return true;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
   }
 
   private boolean look(Subject subject, Act act) {
@@ -214,19 +224,13 @@ class Program {
   }
 
   private boolean fit(Act act) {
-    new Fitting(job)
-        .fit(part(act.piece()), places[act.slot()].spot(), act.answer().equals("turned"));
+    new Fitting(job).fit(part(act.piece()), places[act.slot()].spot(), act.isTurned());
     return true;
   }
 
   private boolean fitOnPurpose(Act act) {
-    try {
-      new Fitting(job)
-          .fitOnPurpose(part(act.piece()), places[act.slot()].spot(), "measured, it suits");
-      return true;
-    } catch (IllegalArgumentException e) {
-      return false;
-    }
+    Attempt attempt = new Attempt(part(act.piece()), places[act.slot()].spot(), act.isTurned());
+    return isTaken(() -> new Fitting(job).fitOnPurpose(attempt, "measured, it suits"));
   }
 
   private boolean replace(Act act) {
