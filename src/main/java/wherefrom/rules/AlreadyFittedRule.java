@@ -20,8 +20,7 @@ final class AlreadyFittedRule implements VerdictRule {
       List<Objection> standing = bench.listAgainst(place);
       if (!standing.isEmpty()) {
         boolean canStay = standing.stream().allMatch(Objection::canBeSettled);
-        return new Verdict.FittedBut(
-            attempt.part(), place, standing.get(0).verdict(), canStay);
+        return new Verdict.FittedBut(attempt.part(), place, standing.get(0).verdict(), canStay);
       }
     }
     return new Verdict.AlreadyFitted(attempt.part(), place, fittedAt);

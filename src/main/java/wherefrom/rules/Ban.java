@@ -14,7 +14,9 @@ import wherefrom.rules.consequence.Consequence;
  */
 public record Ban(String rule, String reason, String source, long since, String check) {
 
-  /** {@code Have the housing machined again (rule 23; common practice, no source)}, no full stop. */
+  /**
+   * {@code Have the housing machined again (rule 23; common practice, no source)}, no full stop.
+   */
   public String words() {
     String why = reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason;
     return why + " (" + Consequence.ruleWords(rule) + "; " + source + ")";

@@ -124,8 +124,9 @@ class Program {
     return switch (act.verb()) {
       case OUT ->
           new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
-      case FIT -> fit(act);
-      case ON_PURPOSE -> fitOnPurpose(act);
+      case FIT -> isTaken(() -> new Fitting(job).fit(attempt(act)));
+      case ON_PURPOSE ->
+          isTaken(() -> new Fitting(job).fitOnPurpose(attempt(act), "measured, it suits"));
       case TAKE_OUT -> done(new Handling(job).tookOut(item(act), "again"));
       case REPLACE -> replace(act);
       case LOSE -> done(new Handling(job).lost(item(act), ""));
@@ -168,7 +169,7 @@ class Program {
           new Deciding(job).decide(item(act), Decision.valueOf(act.answer()), "so it is")
               instanceof Deciding.Answer.Decided;
       case ASK -> ask(act.answer().equals("every"));
-      default -> excuse(act);
+      default -> isTaken(() -> new ToFit(job).leave(places[act.slot()], "it can stay so"));
     };
   }
 
@@ -195,10 +196,6 @@ class Program {
         && done(shop.backByCount(9, line, 1, act.slot() == 10 ? Gauges.size(act) : "", ""));
   }
 
-  private boolean excuse(Act act) {
-    return isTaken(() -> new ToFit(job).leave(places[act.slot()], "it can stay so"));
-  }
-
   /** Whether the program does not refuse it. */
   private static boolean isTaken(Runnable deed) {
     try {
@@ -223,14 +220,8 @@ class Program {
         instanceof Measuring.Answer.Kept;
   }
 
-  private boolean fit(Act act) {
-    new Fitting(job).fit(part(act.piece()), places[act.slot()].spot(), act.isTurned());
-    return true;
-  }
-
-  private boolean fitOnPurpose(Act act) {
-    Attempt attempt = new Attempt(part(act.piece()), places[act.slot()].spot(), act.isTurned());
-    return isTaken(() -> new Fitting(job).fitOnPurpose(attempt, "measured, it suits"));
+  private Attempt attempt(Act act) {
+    return new Attempt(part(act.piece()), places[act.slot()].spot(), act.isTurned());
   }
 
   private boolean replace(Act act) {

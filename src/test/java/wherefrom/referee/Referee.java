@@ -138,8 +138,7 @@ final class Referee {
     Piece piece = scene.piece(number);
     if (piece.state == State.RETIRED) {
       return Word.RETIRED;
-    }
-    if (!motor.canLive(piece.kind, motor.slot(slot))) {
+    } else if (!motor.canLive(piece.kind, motor.slot(slot))) {
       return Word.WRONG_KIND;
     }
     if (piece.kind.isShell() && motor.slot(piece.home).isUpper() != motor.slot(slot).isUpper()) {

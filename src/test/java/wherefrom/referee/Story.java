@@ -110,10 +110,7 @@ final class Story {
     boolean plain = act.verb() == Verb.ON_PURPOSE && !stops;
     boolean turned = stops && word(act) == Word.WRONG_END;
     Act upright = Act.at(plain ? Verb.FIT : act.verb(), act.piece(), act.slot());
-    return new Fact(
-        fits && !turned ? upright : act,
-        acts,
-        act.verb() == Verb.FIT && stops);
+    return new Fact(fits && !turned ? upright : act, acts, act.verb() == Verb.FIT && stops);
   }
 
   /** What the referee says of a fit. */

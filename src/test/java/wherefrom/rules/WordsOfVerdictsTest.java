@@ -125,8 +125,7 @@ class WordsOfVerdictsTest {
   @Test
   void aNewPartThatDoesNotFitIsNotCalledTheOldOne() {
     Place here = place("rod-shell@R3U");
-    Ban ban =
-        new Ban("R16", "The journal is 0.010 under, the shell 0.020.", "own example", 7, "");
+    Ban ban = new Ban("R16", "The journal is 0.010 under, the shell 0.020.", "own example", 7, "");
     Verdict old = new Verdict.MustBeNew(part(9, "rod-shell@R3U", false), here, ban);
     Verdict fresh = new Verdict.MustBeNew(part(80, "rod-shell@R3U", true), here, ban);
     assertThat(old.words(PartNames.NUMBERS).lines()).contains("You hold: the old one");
@@ -135,8 +134,8 @@ class WordsOfVerdictsTest {
         .noneMatch(line -> line.contains("the old one"));
     assertThat(fresh.wayOut())
         .isEqualTo("Replace it with another new rod shell and print its tag.");
-    assertThat(fresh.sentence()).isEqualTo(
-            "The journal is 0.010 under, the shell 0.020 (rule 16; own example).");
+    assertThat(fresh.sentence())
+        .isEqualTo("The journal is 0.010 under, the shell 0.020 (rule 16; own example).");
   }
 
   /** Where the one that sits there is at home, the part in the hand is the wrong one. */

@@ -154,9 +154,7 @@ public final class Fitting {
 
   /** What stands against a part that sits there already is what the reason is given for. */
   private static VerdictName why(Verdict against) {
-    return against instanceof Verdict.FittedBut fitted
-        ? fitted.against().name()
-        : against.name();
+    return against instanceof Verdict.FittedBut fitted ? fitted.against().name() : against.name();
   }
 
   private void makeRoom(Place place, Part part) {

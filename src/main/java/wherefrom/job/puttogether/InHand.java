@@ -18,11 +18,7 @@ import wherefrom.rules.Verdict;
  * @param reason the number of the reason that is chosen for fitting on purpose; below 0 for none
  */
 record InHand(
-    Optional<Part> part,
-    Optional<Spot> spot,
-    boolean turned,
-    Optional<Verdict> stop,
-    int reason) {
+    Optional<Part> part, Optional<Spot> spot, boolean turned, Optional<Verdict> stop, int reason) {
   /** The number where no reason is chosen. */
   static final int NO_REASON = -1;
 

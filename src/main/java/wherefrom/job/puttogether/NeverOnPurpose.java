@@ -13,7 +13,11 @@ final class NeverOnPurpose {
   static String words(Verdict against, Attempt attempt) {
     String kind = attempt.part().kind().word();
     if (!Place.canLive(attempt.part().kind(), attempt.spot())) {
-      return "A " + kind + " cannot be fitted at " + attempt.spot().brief() + ", on purpose or not.";
+      return "A "
+          + kind
+          + " cannot be fitted at "
+          + attempt.spot().brief()
+          + ", on purpose or not.";
     }
     if (against instanceof LeftStanding) {
       return "Nothing stands against this " + kind + " any more. Scan it again.";

@@ -11,8 +11,7 @@ import wherefrom.parts.Place;
  *
  * @param never why the stop that stands cannot be overruled; empty where it can, or none stands
  */
-record Prompts(
-    PutTogether.Mode mode, InHand hand, Optional<Place> target, Optional<String> never) {
+record Prompts(PutTogether.Mode mode, InHand hand, Optional<Place> target, Optional<String> never) {
   /** What is said where a stop is to be overruled that speaks of no part at a spot. */
   static final String NO_PART = "There is no part here to fit on purpose.";
 

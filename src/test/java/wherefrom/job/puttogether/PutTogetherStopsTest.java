@@ -268,8 +268,10 @@ class PutTogetherStopsTest {
   @Test
   void aStopThatSpeaksOfNoPartSaysSo() {
     together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
-    assertThat(said(together.act(Action.NEXT))).isEqualTo("There is no part here to fit on purpose.");
-    assertThat(said(together.act(Action.YES))).isEqualTo("There is no part here to fit on purpose.");
+    assertThat(said(together.act(Action.NEXT)))
+        .isEqualTo("There is no part here to fit on purpose.");
+    assertThat(said(together.act(Action.YES)))
+        .isEqualTo("There is no part here to fit on purpose.");
     assertThat(together.reason()).isEmpty();
   }
 
