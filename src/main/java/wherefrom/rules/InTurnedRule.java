@@ -15,7 +15,7 @@ final class InTurnedRule implements ObjectionRule {
       return List.of();
     }
     Verdict turned =
-        new Verdict.WrongEnd(part, place, Places.orientation(bench.layout(), part.kind()));
+        new Misplaced.WrongEnd(part, place, Places.orientation(bench.layout(), part.kind()));
     return List.of(new Objection(turned, since));
   }
 }

@@ -115,7 +115,7 @@ class Program {
   private boolean takeBack() {
     int count = steps.isEmpty() ? 0 : steps.pop();
     for (int at = 0; at < count; at++) {
-      job.takeBack();
+      job.undo();
     }
     return count > 0;
   }
@@ -123,7 +123,7 @@ class Program {
   private boolean doIt(Act act) {
     return switch (act.verb()) {
       case OUT ->
-          new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
+          new TakeApart(job).out(Benches.read(job, tag(act))) instanceof TakeApart.Answer.CameOut;
       case FIT -> isTaken(() -> new Fitting(job).fit(attempt(act)));
       case ON_PURPOSE ->
           isTaken(() -> new Fitting(job).fitOnPurpose(attempt(act), "measured, it suits"));

@@ -7,7 +7,6 @@ import wherefrom.inspection.Look;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.part.PartScreen;
@@ -34,7 +33,7 @@ class FirstMinuteFlowTest {
   private void scan(String digits) {
     Toolkit.on(
         () -> {
-          ((Scannable) window.shell.current()).scan(digits);
+          window.scan(digits);
           window.layOut();
           return 0;
         });
@@ -60,7 +59,7 @@ class FirstMinuteFlowTest {
 
   @Test
   void theFirstSheetOfTagsIsFourPressesAway() {
-    press("New job", "Begin the job", "Print the tags first", "Print 2 sheets");
+    press("New job", "Begin the job", "Print the tags first", "Print 4 sheets");
     assertThat(presses).isLessThanOrEqualTo(4);
     assertThat(window.services.printed).hasSize(1);
     assertThat(window.words()).contains("All printed");

@@ -2,12 +2,14 @@ package wherefrom.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.change.Planning;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.photos.Photographing;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.parts.Action;
@@ -15,7 +17,6 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -44,6 +45,13 @@ final class TogetherShots {
             "together-ask", (window, sample) -> scan(window, wrong(sample.tag("pushrod@3EX")))));
     shots.add(together("together-where", TogetherShots::where));
     shots.add(together("together-on-purpose", TogetherShots::onPurpose));
+    shots.add(
+        photographed(
+            "together-photo", (window, sample) -> scan(window, sample.tag("pushrod@3EX"))));
+    shots.add(
+        photographed(
+            "together-photo-right",
+            (window, sample) -> pair(window, sample, "pushrod@3EX", "3EX")));
     shots.addAll(stops());
     shots.addAll(moreStops());
     shots.add(resumed("together-resumed-engine", TogetherShots::otherEngine));
@@ -95,12 +103,23 @@ final class TogetherShots {
         });
   }
 
+  /** Of the place a photograph was taken before. */
+  private static Shot photographed(String name, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return together(
+        name,
+        (window, sample) -> {
+          Optional<Subject> pushrod = Optional.of(Subject.ofPart(item(sample, "pushrod@3EX")));
+          new Photographing(sample.job).add(pushrod, "", "before.png", "as it sat");
+          arrange.accept(window, sample);
+        });
+  }
+
   /** A stop that was left standing when the program was closed. */
   private static Shot resumed(String name, BiConsumer<PutTogether, SampleJob> before) {
     return shot(
         name,
         (window, sample) -> {
-          before.accept(new PutTogether(sample.job, SampleJob.NAMES), sample);
+          before.accept(new PutTogether(sample.job), sample);
           window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
         });
   }
@@ -121,21 +140,21 @@ final class TogetherShots {
   }
 
   private static void otherEngine(PutTogether together, SampleJob sample) {
-    together.scan(otherEngineTag());
+    together.scan(sample.read(otherEngineTag()));
   }
 
   private static void olderTag(PutTogether together, SampleJob sample) {
     String older = sample.tag("pushrod@3EX");
     new Handling(sample.job).reissue(item(sample, "pushrod@3EX"), "soaked in oil");
-    together.scan(sample.card("3EX"));
-    together.scan(older);
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(older));
   }
 
   private static void settled(PutTogether together, SampleJob sample) {
     Handling handling = new Handling(sample.job);
     handling.offForWashing(item(sample, "pushrod@3EX"), 4);
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
     handling.backFromWashing(item(sample, "pushrod@3EX"));
   }
 
@@ -233,7 +252,7 @@ final class TogetherShots {
   }
 
   private static void scan(SampleWindow window, String digits) {
-    ((Scannable) window.shell.current()).scan(digits);
+    window.scan(digits);
   }
 
   /** The same digits with one of them changed. */

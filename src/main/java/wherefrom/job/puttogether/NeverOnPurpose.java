@@ -3,6 +3,7 @@ package wherefrom.job.puttogether;
 import wherefrom.parts.Place;
 import wherefrom.rules.Attempt;
 import wherefrom.rules.LeftStanding;
+import wherefrom.rules.Misplaced;
 import wherefrom.rules.Verdict;
 
 /** Why a part cannot be fitted on purpose, in a sentence. */
@@ -22,7 +23,7 @@ final class NeverOnPurpose {
     if (against instanceof LeftStanding) {
       return "Nothing stands against this " + kind + " any more. Scan it again.";
     }
-    return against instanceof Verdict.WrongKind || against instanceof Verdict.Retired
+    return against instanceof Misplaced.WrongKind || against instanceof Verdict.Retired
         ? "This " + kind + " is never fitted on purpose. Scan the right part."
         : "This " + kind + " must be new: it is never fitted on purpose.";
   }

@@ -17,6 +17,7 @@ public final class JobTables {
           "events",
           "costs",
           "shop",
+          "returns",
           "torque",
           "timing");
 
@@ -27,12 +28,13 @@ public final class JobTables {
     return List.of(
         PartTables.parts(job.state()),
         ReadingTables.results(job.state()),
-        ReadingTables.samples(job.state()),
+        ReadingTables.samples(job),
         FindingTables.findings(job.state()),
         PartTables.decisions(job.state()),
         FindingTables.events(job.state()),
         WorkTables.costs(job),
         WorkTables.shop(job),
+        WorkTables.returns(job.state()),
         TorqueTables.torque(job.state()),
         TorqueTables.timing(job));
   }

@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import wherefrom.parts.Action;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -19,13 +20,13 @@ public final class HelpScreen implements Screen, Scannable {
   private static final double PICTURE_MM = 40;
 
   private final Region view;
-  private final Consumer<String> next;
+  private final Consumer<Scanned> next;
 
   /**
    * @param said the message that was shown last, whole; may be empty
    * @param next takes the next scan, on the screen that this is about
    */
-  HelpScreen(ScreenContext context, Screen about, String said, Consumer<String> next) {
+  HelpScreen(ScreenContext context, Screen about, String said, Consumer<Scanned> next) {
     this.next = next;
     Touch touch = context.touch();
     Pager<Region> rows = Pager.list(touch, row -> row);
@@ -49,9 +50,17 @@ public final class HelpScreen implements Screen, Scannable {
     return Panes.row(touch.scale(), held, rows);
   }
 
+  /** What it says is done on the screen that it is about. */
   @Override
-  public void scan(String text) {
-    next.accept(text);
+  public boolean takes(Action card) {
+    return card != Action.SKIP;
+  }
+
+  @Override
+  public void scan(Scanned scanned) {
+    if (scanned.card().filter(Action.HELP::equals).isEmpty()) {
+      next.accept(scanned);
+    }
   }
 
   @Override

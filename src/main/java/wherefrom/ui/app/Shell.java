@@ -38,8 +38,8 @@ public final class Shell extends StackPane implements WindowFrame {
     this.path = new ScreenPath(screens, this::context, screenChanges());
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
-    this.scans = new Scans(context, this::current, this::help);
     this.walk = new FocusWalk(this);
+    this.scans = new Scans(context, this::current, cards()::take);
     Steering steering = new Steering(walk, this::current, path::back, this::help, this);
     this.keys = new KeyFilter(context, this::current, scans, walk, steering);
     this.pictures = new PictureDrop(context, scans);
@@ -55,6 +55,11 @@ public final class Shell extends StackPane implements WindowFrame {
     if (!faults.isEmpty()) {
       say(String.join(" ", faults));
     }
+  }
+
+  private ActionCards cards() {
+    return new ActionCards(
+        context, this::current, walk, this::undo, this::help, () -> message.last());
   }
 
   private Rail rail() {
@@ -126,7 +131,7 @@ public final class Shell extends StackPane implements WindowFrame {
   private void help() {
     Screen about = current();
     String said = message.last();
-    path.open(() -> new HelpScreen(context, about, said, this::scanAgain));
+    path.open(() -> new HelpScreen(context, about, said, scans::handBack));
   }
 
   private void up() {
@@ -134,7 +139,7 @@ public final class Shell extends StackPane implements WindowFrame {
     if (dress.letters() != path.set()) {
       dress.reframe(path.set(), this::told);
     }
-    context.letters(path.letters());
+    context.use(path.touch());
     context.touch().settle();
     arrange();
     Screen screen = current();
@@ -148,17 +153,37 @@ public final class Shell extends StackPane implements WindowFrame {
 
   /**
    * A screen that has no room for letters of the size that is set gets the next smaller ones, so
-   * that nothing of it is cut.
+   * that nothing of it is cut: made anew where nothing was done on it yet, else where it stands.
    */
   private void refit() {
-    if (path.letters() > 1 && !dress.frame().fits()) {
-      down();
-      path.smaller();
-      up();
-    } else if (dress.letters() > 1 && !dress.frame().fits()) {
+    if (dress.frame().fits()) {
+      return;
+    }
+    if (path.letters() > 1) {
+      smaller();
+    } else if (dress.letters() > 1) {
       dress.reframe(1, this::told);
       arrange();
+      refit();
+    } else if (path.isShrunk()) {
+      remakeSmaller();
     }
+  }
+
+  private void smaller() {
+    if (path.isFresh()) {
+      remakeSmaller();
+    } else {
+      path.shrink();
+      dress.frame().layAllOut();
+      refit();
+    }
+  }
+
+  private void remakeSmaller() {
+    down();
+    path.remakeSmaller();
+    up();
   }
 
   private void arrange() {
@@ -229,6 +254,7 @@ public final class Shell extends StackPane implements WindowFrame {
     } else {
       label();
     }
+    refit();
   }
 
   private void undo() {
@@ -251,13 +277,7 @@ public final class Shell extends StackPane implements WindowFrame {
   @Override
   public void refuse(ScreenAnswer answer) {
     answer.cue().ifPresent(context.sounds()::play);
-    path.open(() -> new RefusedScreen(context, answer, this::scanAgain));
-  }
-
-  /** The next scan is the business of the screen that was up before the refusal. */
-  private void scanAgain(String text) {
-    path.back();
-    scans.hand(text);
+    path.open(() -> new RefusedScreen(context, answer, scans::handBack));
   }
 
   @Override
@@ -267,7 +287,6 @@ public final class Shell extends StackPane implements WindowFrame {
     context.touch().beforeEach(message::pass);
     dress.reframe(path.set(), this::told);
     path.remake();
-    up();
   }
 
   @Override

@@ -1,12 +1,10 @@
 package wherefrom.ui.benchmap;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wherefrom.drawing.Holder;
 import wherefrom.drawing.PartState;
@@ -19,8 +17,6 @@ import wherefrom.job.PlaceState;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.JobNames;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -46,7 +42,6 @@ final class BenchMapModel {
   static final String NOT_MATED = "no longer mated";
 
   private final OpenJob job;
-  private final JobNames names;
   private Mode mode = Mode.LOOK;
   private int basket = 1;
   private PartKind kind;
@@ -54,9 +49,8 @@ final class BenchMapModel {
   private Optional<CodeLookup> refused = Optional.empty();
   private String said = "";
 
-  BenchMapModel(OpenJob job, JobNames names) {
+  BenchMapModel(OpenJob job) {
     this.job = job;
-    this.names = names;
     this.kind = kinds().get(0);
   }
 
@@ -66,10 +60,6 @@ final class BenchMapModel {
 
   Mode mode() {
     return mode;
-  }
-
-  int basket() {
-    return basket;
   }
 
   PartKind kind() {
@@ -102,11 +92,6 @@ final class BenchMapModel {
   /** The kinds that are tracked, in the order in which they come out. */
   List<PartKind> kinds() {
     return state().kinds().stream().sorted().toList();
-  }
-
-  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
-  Optional<PlaceState> stateAt(Spot spot) {
-    return place(spot).map(state()::state);
   }
 
   private Optional<Place> place(Spot spot) {
@@ -188,26 +173,6 @@ final class BenchMapModel {
     return state().places().stream().filter(unmated()::contains).toList();
   }
 
-  /** How many places of all kinds are in each state; states that none is in are left out. */
-  List<Count> counts() {
-    List<Count> counts = new ArrayList<>();
-    for (PlaceState each : PlaceState.values()) {
-      long places = state().places().stream().filter(at -> state().state(at) == each).count();
-      if (places > 0) {
-        counts.add(new Count(each, places));
-      }
-    }
-    return counts;
-  }
-
-  /** The spots where the kind that is shown is no longer worn in to its mates. */
-  Set<Spot> flagged() {
-    return unmated().stream()
-        .filter(place -> place.kind() == kind)
-        .map(Place::spot)
-        .collect(Collectors.toUnmodifiableSet());
-  }
-
   /** How many places of all kinds are so. */
   int flags() {
     return unmated().size();
@@ -247,8 +212,7 @@ final class BenchMapModel {
   }
 
   /** Takes a scanned or typed code and says what to sound. */
-  Optional<Cue> scan(String code) {
-    CodeLookup found = new TagBook(state(), names).find(code);
+  Optional<Cue> scan(CodeLookup found) {
     return found.match(
         part -> take(part.part()),
         spot -> scanned(spot.spot()),

@@ -3,19 +3,17 @@ package wherefrom.ui.jobs;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.demo.DemoJob;
 import wherefrom.files.ExportedJobs;
 import wherefrom.job.shelf.Shelf;
-import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
-import wherefrom.parts.TagType;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -166,34 +164,26 @@ public final class JobsScreen implements Screen, Scannable {
 
   /** A part's tag opens its page, in its job. */
   @Override
-  public void scan(String text) {
-    Optional<TagCode> code = TagCode.find(text.replaceAll("\\s", ""));
-    if (code.isEmpty()) {
-      context.say("This is none of our tags whole. Scan the tag, or open its job first.");
-      return;
-    }
-    if (code.get().type() == TagType.ACTION_CARD) {
-      act(Action.find(code.get().item()));
-      return;
-    }
-    JobsModel.find(jobs, code.get().engine())
+  public void scan(Scanned scanned) {
+    scanned
+        .tag()
         .ifPresentOrElse(
-            folder -> openAt(folder, text),
+            this::take,
+            () ->
+                context.say(
+                    "This is none of our tags whole. Scan the tag, or open its job first."));
+  }
+
+  private void take(TagCode code) {
+    JobsModel.find(jobs, code.engine())
+        .ifPresentOrElse(
+            folder -> openAt(folder, code),
             () -> context.say("No job here has this tag. Import its job, or begin a new one."));
   }
 
-  private void openAt(Path folder, String text) {
+  private void openAt(Path folder, TagCode code) {
     if (context.attempt(() -> context.open(folder))) {
-      HomeScan.take(context, text, () -> {});
-    }
-  }
-
-  private void act(Optional<Action> card) {
-    boolean goesOn = card.filter(act -> act == Action.NEXT || act == Action.YES).isPresent();
-    if (goesOn && !jobs.isEmpty()) {
-      open(jobs.get(0).folder());
-    } else {
-      context.say("Press a job's tag, or scan any part of it.");
+      HomeScan.take(context, Scanned.of(context, code));
     }
   }
 

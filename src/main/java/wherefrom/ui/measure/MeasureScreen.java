@@ -9,6 +9,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
@@ -45,7 +46,7 @@ public final class MeasureScreen extends Page implements Scannable {
                 context,
                 act("Tools", () -> open(() -> new ToolsScreen(context))),
                 act("Limits", () -> open(() -> new LimitsScreen(context))),
-                act("Oil clearance", () -> open(() -> new ClearanceScreen(context))),
+                act("Clearances", () -> open(() -> new ClearancesScreen(context))),
                 act("Compare sets", this::compare)));
     lay(Panes.column(context.scale(), grid.view(), foot));
   }
@@ -92,7 +93,9 @@ public final class MeasureScreen extends Page implements Scannable {
   }
 
   private int open() {
-    return model.undecided().size() + model.undecidedClearances().size();
+    return model.undecided().size()
+        + model.undecidedClearances().size()
+        + model.undecidedPairs().size();
   }
 
   @Override
@@ -126,8 +129,8 @@ public final class MeasureScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    Tagged.find(context, text)
+  public void scan(Scanned scanned) {
+    Tagged.find(context, scanned)
         .ifPresent(subject -> context.navigator().open(() -> plans(context, subject)));
   }
 

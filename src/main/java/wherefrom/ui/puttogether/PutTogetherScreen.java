@@ -1,5 +1,6 @@
 package wherefrom.ui.puttogether;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
@@ -20,6 +21,7 @@ import wherefrom.ui.app.Watching;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
 public final class PutTogetherScreen implements Screen, Watching {
@@ -34,7 +36,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   public PutTogetherScreen(ScreenContext context) {
     this.context = context;
-    model = new PutTogetherModel(context.getJob(), context.shelf());
+    model = new PutTogetherModel(context.getJob());
     EnginePages pages =
         new EnginePages(context, new FitIndex(context, model, this::tap, this::scannedOnPage));
     engine = pages.view();
@@ -88,18 +90,13 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   @Override
-  public void scan(String text) {
-    answer(model.scan(text));
+  public boolean takes(Action card) {
+    return model.takes(card);
   }
 
-  /** The window is drawn once, by whoever handed the scan over. */
   @Override
   public void scan(Scanned scanned) {
-    sound(take(scanned));
-  }
-
-  private Optional<Cue> take(Scanned scanned) {
-    return scanned.found().map(model::scan).orElseGet(() -> model.scan(scanned.text()));
+    sound(model.scan(scanned.getFound()));
   }
 
   @Override
@@ -129,9 +126,9 @@ public final class PutTogetherScreen implements Screen, Watching {
     answer(model.tap(place.spot()));
   }
 
-  private void scannedOnPage(String text) {
+  private void scannedOnPage(Scanned scanned) {
     context.navigator().backTo(this);
-    scan(text);
+    answer(model.scan(scanned.getFound()));
   }
 
   /** Sounds and shows what came of a deed. */
@@ -156,9 +153,9 @@ public final class PutTogetherScreen implements Screen, Watching {
       view.getChildren().setAll(stop);
       return;
     }
-    Optional<Place> place = model.rightPlace();
-    if (place.isPresent()) {
-      right.show(model, place.get());
+    Optional<RightModel> fitted = model.right();
+    if (fitted.isPresent()) {
+      right.show(model, fitted.get());
       view.getChildren().setAll(right);
     } else {
       work.show(model);
@@ -167,7 +164,20 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    TypedCode.look(context, question, typed -> answer(take(typed)));
+    TypedCode.ask(context, question, this::scan);
+  }
+
+  /** The place in question, where there is a photograph of it as it was. */
+  private Optional<Place> photographed() {
+    return model
+        .right()
+        .map(RightModel::place)
+        .or(() -> model.halves().flatMap(Halves::here))
+        .filter(place -> PhotosOf.isAny(context.state(), place));
+  }
+
+  private void photo() {
+    photographed().ifPresent(place -> PhotosOf.open(context, place));
   }
 
   private final class Deeds implements WorkKeys.Deeds {
@@ -197,14 +207,28 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
+    }
+
+    @Override
     public void ways() {
       List<Choice<Runnable>> all =
-          List.of(
-              new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
-              new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
-              new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
-              new Choice<>(this::typeCode, "Type code", ""),
-              new Choice<>(this::missing, "Missing", ""));
+          new ArrayList<>(
+              List.of(
+                  new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
+                  new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
+                  new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
+                  new Choice<>(this::typeCode, "Type code", ""),
+                  new Choice<>(this::missing, "Missing", "")));
+      if (hasPhoto()) {
+        all.add(new Choice<>(this::photo, "Photo before", ""));
+      }
       context
           .navigator()
           .open(() -> new ChoiceScreen<>(context, "Put together", all, Runnable::run));
@@ -228,13 +252,23 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
-    public void skip() {
-      answer(model.act(Action.SKIP));
+    public void typeCode() {
+      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
     }
 
     @Override
     public void finish() {
       context.navigator().open(() -> new MissingScreen(context));
+    }
+
+    @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
     }
 
     @Override

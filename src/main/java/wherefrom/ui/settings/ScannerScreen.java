@@ -2,9 +2,11 @@ package wherefrom.ui.settings;
 
 import java.util.function.Consumer;
 import wherefrom.job.settings.Settings;
+import wherefrom.parts.Action;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.FitText;
@@ -72,9 +74,15 @@ public final class ScannerScreen extends Page implements Scannable {
     refresh();
   }
 
+  /** Any card tries the scanner; SKIP goes back. */
   @Override
-  public void scan(String text) {
-    last.setWords("Read: " + text);
+  public boolean takes(Action card) {
+    return card != Action.SKIP;
+  }
+
+  @Override
+  public void scan(Scanned scanned) {
+    last.setWords("Read: " + scanned.text());
   }
 
   @Override

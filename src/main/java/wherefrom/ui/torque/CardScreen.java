@@ -3,11 +3,13 @@ package wherefrom.ui.torque;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.parts.Action;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AnswerCard;
@@ -31,7 +33,7 @@ public final class CardScreen extends Page implements Scannable {
     super(context, "");
     this.touch = context.touch();
     this.number = number;
-    model = new TorqueCardModel(context.getJob(), context.shelf(), number, context.nanos());
+    model = new TorqueCardModel(context.getJob(), number, context.nanos());
     words = new AnswerCard(touch, Scale.WORKING_MM);
     grid =
         new BoltGrid(
@@ -128,13 +130,17 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
+  public boolean takes(Action card) {
+    return card != Action.HELP && !model.wantsPerson();
+  }
+
+  @Override
+  public void scan(Scanned scanned) {
     if (model.wantsPerson()) {
       context.say("Press Who and enter your name.");
       return;
     }
-    answer(model.scan(text));
-    draw();
+    answer(model.scan(scanned.getFound()));
     model.takeRefused().ifPresent(found -> context.refuse(found, WANTED));
   }
 

@@ -23,7 +23,7 @@ import wherefrom.ui.sample.SampleJob;
 
 class PutTogetherStopsTest {
   private final SampleJob sample = SampleJob.apart();
-  private final PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
+  private final PutTogether together = new PutTogether(sample.job);
 
   private Verdict verdict(FitOutcome step) {
     assertThat(step).isInstanceOf(FitOutcome.Judged.class);
@@ -33,18 +33,20 @@ class PutTogetherStopsTest {
   @Test
   void aTagOfAnotherEngineStopsAndNoPlaceScansThrough() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
-    assertThat(verdict(together.scan(other)).word()).isEqualTo("wrong engine");
-    assertThat(verdict(together.scan(sample.card("3EX"))).word()).isEqualTo("wrong engine");
+    assertThat(verdict(together.scan(sample.read(other))).word()).isEqualTo("wrong engine");
+    assertThat(verdict(together.scan(sample.read(sample.card("3EX")))).word())
+        .isEqualTo("wrong engine");
     assertThat(together.stop()).isPresent();
-    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
     assertThat(together.stop()).isEmpty();
     assertThat(sample.job.state().standingStop()).isEmpty();
   }
 
   @Test
   void aStopIsTakenBackEvenWhenANoteWasWrittenSince() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("5EX"));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("5EX")));
     sample.job.record(new NoteAdded(3, "wipe"));
     assertThat(together.act(Action.UNDO)).isInstanceOf(FitOutcome.TookBack.class);
     assertThat(sample.job.state().standingStop()).isEmpty();
@@ -53,33 +55,35 @@ class PutTogetherStopsTest {
 
   @Test
   void aFilledPlaceIsFreedWhenItsPartIsTakenOut() {
-    together.scan(sample.tag("pushrod@5EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    together.scan(sample.read(sample.card("3EX")));
     together.fitOnPurpose("matched pair");
-    together.scan(sample.tag("pushrod@3EX"));
-    assertThat(verdict(together.scan(sample.card("3EX"))).word()).isEqualTo("place taken");
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(verdict(together.scan(sample.read(sample.card("3EX")))).word())
+        .isEqualTo("place taken");
     assertThat(verdict(together.tookOut()).word()).isEqualTo("right place");
     assertThat(sample.record("pushrod@5EX").where().state()).isEqualTo("out");
   }
 
   @Test
   void aPartThatMovedIsJudgedAnewWhereItIs() {
-    together.scan(sample.tag("pushrod@5EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    together.scan(sample.read(sample.card("3EX")));
     together.fitOnPurpose("matched pair");
-    together.scan(sample.tag("pushrod@5EX"));
-    assertThat(verdict(together.scan(sample.card("5EX"))).word()).isEqualTo("already fitted");
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    assertThat(verdict(together.scan(sample.read(sample.card("5EX")))).word())
+        .isEqualTo("already fitted");
     assertThat(verdict(together.tookOut()).word()).isEqualTo("right place");
     assertThat(sample.job.state().fitted()).hasSize(1);
   }
 
   @Test
   void aStopEndsWhenTheRightPartIsFoundToSitThereAlready() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
-    together.scan(sample.tag("pushrod@5EX"));
-    together.scan(sample.card("3EX"));
-    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).word())
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word())
         .isEqualTo("already fitted");
     assertThat(together.stop()).isEmpty();
     assertThat(sample.job.state().standingStop()).isEmpty();
@@ -93,7 +97,7 @@ class PutTogetherStopsTest {
 
   /** The program was closed and started again on the same job. */
   private PutTogether restarted() {
-    return new PutTogether(new OpenJob(sample.logbook, SampleJob.CLOCK), SampleJob.NAMES);
+    return new PutTogether(new OpenJob(sample.logbook, SampleJob.CLOCK));
   }
 
   private static Verdict standing(PutTogether after) {
@@ -110,7 +114,7 @@ class PutTogetherStopsTest {
   @Test
   void aTagOfAnotherEngineStandsAfterARestartInItsOwnWords() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
-    Verdict given = verdict(together.scan(other));
+    Verdict given = verdict(together.scan(sample.read(other)));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("wrong engine");
     assertThat(standing(after).sentence()).isEqualTo(given.sentence()).contains("Grey six");
@@ -121,7 +125,7 @@ class PutTogetherStopsTest {
 
   @Test
   void anOlderTagStandsAfterARestartInItsOwnWords() {
-    Verdict given = verdict(together.scan(older("pushrod@3EX")));
+    Verdict given = verdict(together.scan(sample.read(older("pushrod@3EX"))));
     assertThat(given.name()).isEqualTo(VerdictName.RETIRED);
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("retired");
@@ -134,11 +138,12 @@ class PutTogetherStopsTest {
 
   @Test
   void aStopAtAPlaceKeepsThePlaceAfterARestart() {
-    together.scan(sample.card("3EX"));
-    together.scan(older("pushrod@3EX"));
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(older("pushrod@3EX")));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("retired");
-    assertThat(verdict(after.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(verdict(after.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
     assertThat(after.stop()).isEmpty();
   }
 
@@ -146,21 +151,22 @@ class PutTogetherStopsTest {
   void aStopWhoseCauseIsGoneStandsUntilItIsScannedAgain() {
     int item = sample.part("pushrod@3EX").item();
     sample.job.record(new OffForWashing(item, 4));
-    together.scan(sample.tag("pushrod@3EX"));
-    Verdict given = verdict(together.scan(sample.card("3EX")));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    Verdict given = verdict(together.scan(sample.read(sample.card("3EX"))));
     assertThat(given.name()).isEqualTo(VerdictName.NOT_CLEARED);
     sample.job.record(new BackFromWashing(item));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("not cleared");
     assertThat(standing(after).sentence()).isEqualTo(given.sentence());
     assertThat(standing(after).wayOut()).contains("is settled", "Scan it again");
-    assertThat(verdict(after.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(verdict(after.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
     assertThat(after.stop()).isEmpty();
   }
 
   @Test
   void aStopThatStandsAfterARestartIsTakenBackByUndo() {
-    together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
+    together.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits()));
     PutTogether after = restarted();
     assertThat(after.act(Action.UNDO)).isInstanceOf(FitOutcome.TookBack.class);
     assertThat(after.stop()).isEmpty();
@@ -169,8 +175,8 @@ class PutTogetherStopsTest {
 
   @Test
   void aPartOfThisEngineAnswersAForeignTagForGood() {
-    together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
-    assertThat(together.scan(sample.tag("pushrod@3EX")))
+    together.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits()));
+    assertThat(together.scan(sample.read(sample.tag("pushrod@3EX"))))
         .isInstanceOf(FitOutcome.WaitingForSpot.class);
     assertThat(together.stop()).isEmpty();
     assertThat(restarted().stop()).isEmpty();
@@ -178,9 +184,9 @@ class PutTogetherStopsTest {
 
   @Test
   void theStopBeforeStandsAgainWhenTheLaterOneIsTakenBack() {
-    together.scan(sample.card("5EX"));
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.tag("pushrod@1EX"));
+    together.scan(sample.read(sample.card("5EX")));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.tag("pushrod@1EX")));
     together.act(Action.UNDO);
     assertThat(together.stop().orElseThrow().sentence()).contains("cylinder 3, exhaust");
     assertThat(restarted().stop()).isEqualTo(together.stop());
@@ -191,9 +197,9 @@ class PutTogetherStopsTest {
 
   @Test
   void aStopThatAFitSolvedStandsAgainWhenTheFitIsTakenBack() {
-    together.scan(sample.card("5EX"));
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.tag("pushrod@5EX"));
+    together.scan(sample.read(sample.card("5EX")));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
     assertThat(together.stop()).isEmpty();
     together.act(Action.UNDO);
     assertThat(together.stop()).isPresent().isEqualTo(restarted().stop());
@@ -201,12 +207,12 @@ class PutTogetherStopsTest {
 
   @Test
   void whatIsFoundFittedAlreadySolvesEveryStopBeforeIt() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
-    together.scan(sample.card("3EX"));
-    together.scan(sample.tag("pushrod@5EX"));
-    together.scan(sample.tag("pushrod@7EX"));
-    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).stops()).isFalse();
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    together.scan(sample.read(sample.tag("pushrod@7EX")));
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).stops()).isFalse();
     assertThat(restarted().stop()).isEmpty();
   }
 
@@ -216,8 +222,8 @@ class PutTogetherStopsTest {
 
   @Test
   void aPartThatWasSaidToBeInTurnedIsLoggedAsTurnedWhenFittedOnPurpose() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
     assertThat(verdict(together.turned()).word()).isEqualTo("wrong end");
     assertThat(together.canFitOnPurpose()).isTrue();
     together.fitOnPurpose("matched pair");
@@ -231,8 +237,8 @@ class PutTogetherStopsTest {
   /** The program was closed while the stop stood: the part is held turned still. */
   @Test
   void afterARestartItIsStillTurned() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
     together.turned();
     PutTogether after = restarted();
     after.fitOnPurpose("matched pair");
@@ -243,10 +249,10 @@ class PutTogetherStopsTest {
 
   @Test
   void turnedRoundAndScannedAgainItFits() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
     together.turned();
-    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word()).isEqualTo("right place");
     assertThat(sample.job.state().onPurpose()).isEmpty();
   }
 
@@ -254,8 +260,8 @@ class PutTogetherStopsTest {
   @Test
   void noReasonIsAskedForWhereNoneOverrules() {
     new Planning(sample.job).make(Change.at(ChangeKind.NEW_FLAT_CAM, ""));
-    together.scan(sample.tag("lifter@3EX"));
-    assertThat(verdict(together.scan(sample.card("5EX"))).word()).isEqualTo("wrong place");
+    together.scan(sample.read(sample.tag("lifter@3EX")));
+    assertThat(verdict(together.scan(sample.read(sample.card("5EX")))).word()).isEqualTo("wrong place");
     assertThat(together.canFitOnPurpose()).isFalse();
     assertThat(said(together.act(Action.HELP))).doesNotContain("On purpose");
     assertThat(said(together.act(Action.NEXT))).contains("must be new");
@@ -267,7 +273,7 @@ class PutTogetherStopsTest {
 
   @Test
   void aStopThatSpeaksOfNoPartSaysSo() {
-    together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
+    together.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits()));
     assertThat(said(together.act(Action.NEXT)))
         .isEqualTo("There is no part here to fit on purpose.");
     assertThat(said(together.act(Action.YES)))
@@ -280,8 +286,8 @@ class PutTogetherStopsTest {
   void aSettledStopIsNotOverruledButScannedAgain() {
     int item = sample.part("pushrod@3EX").item();
     sample.job.record(new OffForWashing(item, 1));
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
     sample.job.record(new BackFromWashing(item));
     PutTogether after = restarted();
     assertThat(standing(after)).isInstanceOf(LeftStanding.class);

@@ -3,6 +3,7 @@ package wherefrom.ui.photos;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,10 +16,11 @@ import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
+import wherefrom.job.photos.Photos;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
+import wherefrom.logbook.PhotoFiles;
 import wherefrom.ui.Toolkit;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -34,6 +36,10 @@ class PhotosFlowTest {
 
   @BeforeEach
   void openTheWindow() {
+    openTheWindow(Optional.empty());
+  }
+
+  private void openTheWindow(Optional<Photos> photos) {
     window =
         Toolkit.on(
             () ->
@@ -42,8 +48,10 @@ class PhotosFlowTest {
                     100,
                     Optional.empty(),
                     work -> work.run(),
-                    services ->
-                        services.settings = services.settings.withShop(shop).withLastSaved(shop)));
+                    services -> {
+                      services.settings = services.settings.withShop(shop).withLastSaved(shop);
+                      services.ownPhotos = photos;
+                    }));
   }
 
   private void at(ScreenId screen) throws IOException {
@@ -107,7 +115,7 @@ class PhotosFlowTest {
   }
 
   private void scan(String digits) {
-    in(open -> ((Scannable) open.shell.current()).scan(digits));
+    in(open -> open.scan(digits));
   }
 
   private List<String> shows(Photograph photo) {
@@ -193,6 +201,39 @@ class PhotosFlowTest {
     assertThat(Photograph.listAll(sample.job.state()))
         .map(this::shows)
         .containsExactly(List.of("photo-of-nose.png", "cylinder 3, exhaust, pushrod"));
+  }
+
+  /** At fitting the place as it was is one press away, before and after the part is in. */
+  @Test
+  void thePhotographOfBeforeIsOnePressAwayAtFitting() throws IOException {
+    Subject rocker = Subject.ofPart(sample.part("rocker@3EX").item());
+    new Photographing(sample.job).add(Optional.of(rocker), "", "before.png", "as it sat");
+    at(ScreenId.PUT_TOGETHER);
+    assertThat(words()).doesNotContain("Photo before");
+    scan(sample.tag("rocker@3EX"));
+    press("Photo before");
+    assertThat(words()).contains("Cylinder 3, exhaust, rocker: as it sat.");
+    press("Back");
+    scan(sample.card("3EX"));
+    assertThat(words()).contains("RIGHT PLACE");
+    press("Photo before");
+    assertThat(words()).contains("as it sat");
+  }
+
+  /** Said where a picture is chosen, in the help, and of each file that is one. */
+  @Test
+  void ofHeicPicturesTheWindowSaysWhatToDo() throws IOException {
+    byte[] heic = "\0\0\0\u0018ftypheic\0\0\0\0".getBytes(StandardCharsets.ISO_8859_1);
+    Files.write(shop.resolve("phone.heic"), heic);
+    openTheWindow(Optional.of(new PhotoFiles()));
+    at(ScreenId.PHOTOGRAPHS);
+    Files.delete(shop.resolve("nose.png"));
+    press("Add a photograph");
+    assertThat(words()).contains("not HEIC");
+    press("From a picture file", "phone.heic");
+    assertThat(words()).contains("phone.heic is a HEIC picture. Set the phone's camera to JPEG");
+    press("Read a folder…", "Choose this folder");
+    assertThat(words()).contains("Left: phone.heic is a HEIC picture.");
   }
 
   @Test

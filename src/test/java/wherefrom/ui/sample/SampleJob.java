@@ -11,8 +11,10 @@ import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
+import wherefrom.job.PlaceState;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
@@ -68,6 +70,11 @@ public final class SampleJob {
     return job.state().findOwner(Place.find(placeKey).orElseThrow()).orElseThrow();
   }
 
+  /** What is so at a place, by its key. */
+  public PlaceState state(String placeKey) {
+    return job.state().state(Place.find(placeKey).orElseThrow());
+  }
+
   public PartRecord record(String placeKey) {
     return job.state().getPart(part(placeKey).item());
   }
@@ -88,6 +95,11 @@ public final class SampleJob {
 
   public String action(Action action) {
     return action.code().digits();
+  }
+
+  /** What digits stand for in the job. */
+  public CodeLookup read(String digits) {
+    return book().find(digits);
   }
 
   private TagBook book() {
