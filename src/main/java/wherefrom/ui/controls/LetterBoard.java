@@ -40,6 +40,7 @@ public final class LetterBoard extends Region {
   private final TouchKey erase;
   private Region done = new Region();
   private Region back = new Region();
+  private String message = "";
   private boolean capitals;
   private boolean signs;
   private int columns;
@@ -105,8 +106,15 @@ public final class LetterBoard extends Region {
     return typed.toString();
   }
 
+  /** Shows a sentence in the field until the next letter; empty for none. */
+  public void message(String sentence) {
+    message = sentence;
+    show();
+  }
+
   /** Takes a typed character. */
   public void type(String character) {
+    message = "";
     if (typed.length() + character.length() <= most) {
       typed.append(character);
       if (capitals) {
@@ -117,6 +125,7 @@ public final class LetterBoard extends Region {
   }
 
   public void erase() {
+    message = "";
     if (!typed.isEmpty()) {
       typed.setLength(typed.offsetByCodePoints(typed.length(), -1));
       show();
@@ -235,6 +244,10 @@ public final class LetterBoard extends Region {
   /** Where there is not room for all, the end of what is typed is seen. */
   private void write(double left, double top, double width, double height) {
     field.resizeRelocate(left, top, width, height);
+    if (!message.isEmpty()) {
+      field.setWords(message);
+      return;
+    }
     String words = typed + "_";
     field.setWords(prompt + ": " + words);
     boolean whole = true;
