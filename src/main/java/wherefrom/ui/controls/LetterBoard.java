@@ -112,6 +112,14 @@ public final class LetterBoard extends Region {
     show();
   }
 
+  /** Shows these words in place of what is typed. */
+  public void show(String words) {
+    typed.setLength(0);
+    typed.append(words);
+    capitals(words.isEmpty());
+    show();
+  }
+
   /** Takes a typed character. */
   public void type(String character) {
     message = "";
@@ -244,17 +252,29 @@ public final class LetterBoard extends Region {
   /** Where there is not room for all, the end of what is typed is seen. */
   private void write(double left, double top, double width, double height) {
     field.resizeRelocate(left, top, width, height);
+    String words = typed + "_";
     if (!message.isEmpty()) {
-      field.setWords(message);
+      say(words, width, height);
       return;
     }
-    String words = typed + "_";
     field.setWords(prompt + ": " + words);
     boolean whole = true;
-    while (!field.fits(width - PADDING_PX, height - PADDING_PX / 2) && !words.isEmpty()) {
+    while (!fits(width, height) && !words.isEmpty()) {
       field.setWords(whole ? words : "…" + words);
       words = words.substring(words.offsetByCodePoints(0, whole ? 0 : 1));
       whole = false;
     }
+  }
+
+  /** A message goes with the next letter, so that what was typed may give way to it. */
+  private void say(String words, double width, double height) {
+    field.setWords(message + " " + words);
+    if (!fits(width, height)) {
+      field.setWords(message);
+    }
+  }
+
+  private boolean fits(double width, double height) {
+    return field.fits(width - PADDING_PX, height - PADDING_PX / 2);
   }
 }
