@@ -3,7 +3,7 @@ rem Starts Wherefrom with the Java that is installed, 17 or newer.
 setlocal
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
-"%JAVA%" -version >nul 2>&1
+"%JAVA%" -version 2>&1 | findstr /r /c:"version .1[7-9]" /c:"version .[2-9][0-9]" >nul
 if errorlevel 1 (
   echo Wherefrom needs Java 17 or newer, 64 bit. Install one, or set JAVA_HOME.
   pause
