@@ -55,7 +55,8 @@ setarch -R "$work/image/bin/java" -Xshare:dump -Xint -XX:+UseG1GC -Xmx512m \
   "-XX:SharedClassListFile=$work/wanted.lst" "-XX:SharedArchiveFile=$work/image/lib/server/classes.jsa" \
   -m empty/empty.EmptyWindow > /dev/null 2>&1
 if [ -n "$job" ]; then
-  "$whole/bin/java" "-Duser.home=$work" -m wherefrom/wherefrom.Main import --file "$job" > /dev/null
+  "$whole/bin/java" "-Duser.home=$work" -m wherefrom/wherefrom.Main \
+    import --folder "$work/data/wherefrom/jobs" "$job" > /dev/null
 fi
 
 # One of each that does not count.
