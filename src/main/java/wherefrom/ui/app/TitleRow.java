@@ -73,12 +73,18 @@ final class TitleRow extends StackPane {
     return touch.isLarge() ? 1 : 2;
   }
 
-  /** The height that it always has, in pixels. */
+  /** The height that it has with contents that have room, in pixels. */
   double high() {
-    Scale scale = touch.scale();
-    double factor = scale.textFactor();
-    double heading = scale.fontPx(Scale.WORKING_MM) * factor * LINE;
-    return Math.ceil(Math.max(heading, lines() * scale.fontPx(Scale.SMALL_MM) * factor * LINE));
+    return Math.max(least(), Math.ceil(lines() * line(Scale.SMALL_MM)));
+  }
+
+  /** The height of the title alone, in pixels. */
+  double least() {
+    return Math.ceil(line(Scale.WORKING_MM));
+  }
+
+  private double line(double capitalMm) {
+    return touch.scale().fontPx(capitalMm) * touch.scale().textFactor() * LINE;
   }
 
   void show(String heading, String beside) {
@@ -127,6 +133,6 @@ final class TitleRow extends StackPane {
 
   /** Whether the sentence is longer than its place. */
   boolean isCut() {
-    return !said().isEmpty() && !message.fits(getWidth() - touch.scale().px(ASIDE_MM), high());
+    return !said().isEmpty() && !message.fits(getWidth() - touch.scale().px(ASIDE_MM), getHeight());
   }
 }
