@@ -3,7 +3,7 @@
 #   twice.sh [COMMIT]
 # Packs the commit (the last one if none is named) in two fresh clones, in folders of different names,
 # and compares the jar, the Debian package and the ZIP files. Takes two whole builds without tests.
-# KEEP=FOLDER keeps both clones in that folder.
+# KEEP=FOLDER keeps both clones in that folder; OPTIONS are further words for Maven.
 set -euo pipefail
 project=$(git -C "$(dirname "$0")" rev-parse --show-toplevel)
 commit=$(git -C "$project" rev-parse "${1:-HEAD}")
@@ -14,7 +14,9 @@ mkdir -p "$work"
 pack() {
   git clone -q --no-hardlinks "$project" "$1"
   git -C "$1" checkout -q "$commit"
-  (cd "$1" && mvn -B -q -ntp -Pdist -DskipTests package > "$1.log" 2>&1) \
+  # Options are words.
+  # shellcheck disable=SC2086
+  (cd "$1" && mvn -B -q -ntp -Pdist -DskipTests ${OPTIONS:-} package > "$1.log" 2>&1) \
     || { tail -n 20 "$1.log"; exit 1; }
   (cd "$1/target" && sha256sum wherefrom.jar wherefrom_*.deb wherefrom-*.zip) > "$1.sums"
   (cd "$1/target/dist" && find wherefrom-linux -type f -print0 | sort -z | xargs -0 sha256sum) \
