@@ -7,6 +7,7 @@ import wherefrom.drawing.Look;
 import wherefrom.drawing.View;
 import wherefrom.files.Outgoing;
 import wherefrom.files.Progress;
+import wherefrom.job.pages.PaperSize;
 import wherefrom.job.pages.RecordEngine;
 import wherefrom.job.record.BuildRecord;
 import wherefrom.job.shop.ShopSlip;
@@ -37,9 +38,9 @@ final class SlipPaper {
     this.flow = flow;
   }
 
-  static void write(ShopSlip slip, Outgoing pdf) throws IOException {
+  static void write(ShopSlip slip, PaperSize size, Outgoing pdf) throws IOException {
     try (Book book = new Book("Machine shop, visit " + slip.visit().number() + ": " + slip.job())) {
-      SlipPaper paper = new SlipPaper(slip, new Flow(book));
+      SlipPaper paper = new SlipPaper(slip, new Flow(book, size));
       paper.begin();
       for (int at = 0; at < slip.rows().size(); at++) {
         paper.row(slip.rows().get(at));

@@ -72,7 +72,7 @@ class BenchPaperTest {
   void aSlipNamesCountsSizesSurfacesAndWhatMustNotGetLost() throws IOException {
     Path pdf = folder.resolve("slip.pdf");
     ShopSlip slip = slip();
-    reports.writeSlip(slip, Outgoing.to(pdf));
+    reports.writeSlip(slip, PaperSize.A4, Outgoing.to(pdf));
     assertThat(text(pdf))
         .contains("MACHINE SHOP, VISIT 1", "7 pieces in all", "3.8900 in, within 0.0005 in")
         .contains("rod 3, cap", slip.rows().get(0).tag(), "check for round")
