@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wherefrom.files.Outgoing;
+import wherefrom.inspection.Subject;
 import wherefrom.job.BenchJob;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.entry.ShopLineAdded;
@@ -87,6 +88,10 @@ class BenchPaperTest {
     ShopSlip slip = slip();
     assertThat(slip.engine().states().keySet())
         .containsExactly(Place.find("rod-cap@R3L").orElseThrow());
+    assertThat(slip.worked())
+        .extracting(Subject.AFeature::where)
+        .as("the bores of the block that goes")
+        .containsExactly("B1", "B2", "B3", "B4", "B5", "B6", "B7", "B8");
   }
 
   @ParameterizedTest
