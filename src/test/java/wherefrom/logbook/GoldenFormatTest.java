@@ -26,6 +26,9 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Section;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
+import wherefrom.inspection.measure.ClearancePair;
+import wherefrom.inspection.measure.ClearancePairs;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
@@ -121,6 +124,11 @@ class GoldenFormatTest {
     for (ReadingPlan plan : ReadingPlans.all()) {
       plan.stations().forEach(one -> keys.add("station: " + plan.key() + " " + one.key()));
       ResultKeys.of(plan).forEach(one -> keys.add("result: " + plan.key() + " " + one.key()));
+    }
+    for (ClearancePair pair : ClearancePairs.all()) {
+      LimitTarget.of(pair)
+          .results()
+          .forEach(one -> keys.add("result: " + pair.key() + " " + one.key()));
     }
     for (Working working : Workings.all()) {
       working.card().inputs().forEach(one -> keys.add("input: " + working.key() + " " + one.key()));

@@ -14,6 +14,8 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PairClearance;
+import wherefrom.job.PairClearances;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
 import wherefrom.job.timing.LiftReading;
@@ -58,7 +60,35 @@ final class ReadingTables {
       bearing.range().ifPresent(range -> table.clearance(bearing, range.smallest(), "least"));
       bearing.range().ifPresent(range -> table.clearance(bearing, range.largest(), "most"));
     }
+    for (PairClearance pair : new PairClearances(job).measured()) {
+      for (PairClearance.At at : pair.facings()) {
+        table.facing(pair, at.least(), at.facing().key() + "-least");
+        table.facing(pair, at.most(), at.facing().key() + "-most");
+      }
+    }
     return table.rows.table();
+  }
+
+  /** A row a facing and end; the verdict is of the pair at its place. */
+  private void facing(PairClearance pair, ResultValue value, String result) {
+    Optional<Judgement> judged = pair.judgement();
+    rows.add(
+        TidyCell.of(pair.pair().around().of()),
+        TidyCell.of(pair.where()),
+        TidyCell.of(pair.words()),
+        TidyCell.of(pair.pair().key()),
+        TidyCell.of(result),
+        TidyCell.of(value.value()),
+        TidyCell.of(value.unit().symbol()),
+        TidyCell.of(value.standardUncertainty()),
+        end(judged.flatMap(one -> one.limit().lower()), value),
+        end(judged.flatMap(one -> one.limit().upper()), value),
+        TidyCell.of(judged.map(Judgement::limit).map(Limit::source).orElse("")),
+        TidyCell.of(judged.map(ReadingTables::verdict).orElse("")),
+        TidyCell.NONE,
+        TidyCell.of("worked out"),
+        TidyCell.NONE,
+        TidyCell.NONE);
   }
 
   private void result(MeasuredResult result, ResultValue value) {
