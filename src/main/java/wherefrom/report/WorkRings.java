@@ -33,12 +33,12 @@ final class WorkRings {
     return new Shape.Disc(centre.x(), centre.y(), RADIUS * at.pitch(), Role.RING, width);
   }
 
-  /** Heads and decks are not seen from below. */
+  /** Heads, decks and cam bearings are not seen from below. */
   private static Optional<Point> centre(EngineGeometry at, Subject.AFeature surface) {
     return switch (surface.feature().reach()) {
       case CYLINDER -> Optional.of(cylinder(at, surface));
       case MAIN -> Optional.of(new Point(at.mainView(number(surface)).x(), at.axis()));
-      case VALVE, BANK, WHOLE -> Optional.empty();
+      case VALVE, CAM_BEARING, BANK, WHOLE -> Optional.empty();
     };
   }
 
