@@ -13,18 +13,18 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.app.WholeGlass;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
-public final class PutTogetherScreen implements Screen, Watching {
+public final class PutTogetherScreen implements WholeGlass, Watching {
   private final ScreenContext context;
   private final PutTogetherModel model;
   private final EngineView engine;
@@ -63,6 +63,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   @Override
+  public void message(String sentence) {
+    stop.message(sentence);
+  }
+
+  @Override
   public Region view() {
     return view;
   }
@@ -87,6 +92,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   @Override
   public void changed() {
     draw();
+  }
+
+  @Override
+  public boolean takes(Action card) {
+    return model.takes(card);
   }
 
   @Override
@@ -148,9 +158,9 @@ public final class PutTogetherScreen implements Screen, Watching {
       view.getChildren().setAll(stop);
       return;
     }
-    Optional<Place> place = model.rightPlace();
-    if (place.isPresent()) {
-      right.show(model, place.get());
+    Optional<RightModel> fitted = model.right();
+    if (fitted.isPresent()) {
+      right.show(model, fitted.get());
       view.getChildren().setAll(right);
     } else {
       work.show(model);
@@ -165,7 +175,8 @@ public final class PutTogetherScreen implements Screen, Watching {
   /** The place in question, where there is a photograph of it as it was. */
   private Optional<Place> photographed() {
     return model
-        .rightPlace()
+        .right()
+        .map(RightModel::place)
         .or(() -> model.halves().flatMap(Halves::here))
         .filter(place -> PhotosOf.isAny(context.state(), place));
   }
@@ -246,8 +257,8 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
-    public void skip() {
-      answer(model.act(Action.SKIP));
+    public void typeCode() {
+      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
     }
 
     @Override

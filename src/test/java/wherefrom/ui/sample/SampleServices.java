@@ -92,6 +92,7 @@ public final class SampleServices {
   public Optional<SettingsStore> ownSettings = Optional.empty();
   public Optional<Cameras> ownCameras = Optional.empty();
   public Optional<TagReader> ownReader = Optional.empty();
+  public Optional<SheetPrinter> ownPrinter = Optional.empty();
 
   public Services all() {
     return all(Optional.empty());
@@ -108,7 +109,7 @@ public final class SampleServices {
         ownReader.orElseGet(this::reader),
         pictures(),
         ownCameras.orElseGet(this::cameras),
-        printer(),
+        ownPrinter.orElseGet(this::printer),
         reports(),
         folder -> checks.check(folder),
         (folder, second) -> backups.copy(folder, second),
