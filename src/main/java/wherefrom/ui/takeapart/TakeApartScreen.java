@@ -219,6 +219,8 @@ public final class TakeApartScreen implements Screen, Watching {
     standing.ifPresent(Ticker.Ticking::end);
     model.settle();
     draw();
+    // The finger may be on its way to a key of the panel that has gone.
+    context.touch().settle();
   }
 
   private void drawNext(Optional<PartRecord> coming) {
