@@ -149,6 +149,26 @@ final class Judging {
         judged(fitting.tookOut(there, reason, part, hand.spot().orElseThrow())));
   }
 
+  /**
+   * Something is done about the stop, then the same scan is judged anew. Where it is right, both are
+   * one act; another stop that comes instead is an entry of its own, as it is solved alone.
+   *
+   * @param wanted the kind that the list names
+   */
+  Verdict after(Runnable deed, Optional<PartKind> wanted) {
+    Optional<Verdict> before = hand.stop();
+    Attempt attempt = attempt(false, wanted);
+    Verdict now =
+        job.asOne(
+            () -> {
+              deed.run();
+              Verdict anew = fitting.judge(attempt);
+              return anew.stops() ? anew : fitting.fit(attempt);
+            });
+    boolean other = now.stops() && !before.equals(Optional.of(now));
+    return judged(other ? fitting.fit(attempt) : now);
+  }
+
   /** What fitting the part on purpose would un-mate; empty where it is at home. */
   Optional<Unmated> findUnmated() {
     return hand.part().flatMap(held -> hand.spot().flatMap(at -> fitting.findUnmated(held, at)));

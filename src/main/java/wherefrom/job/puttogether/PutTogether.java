@@ -200,6 +200,15 @@ public final class PutTogether {
     return remember(same ? new FitOutcome.Judged(now) : judge(false));
   }
 
+  /** Does something about the stop and judges its scan again; one act where the part then fits. */
+  public FitOutcome after(Runnable deed) {
+    if (hand().isStopped()) {
+      return remember(new FitOutcome.Judged(judging.after(deed, wanted())));
+    }
+    deed.run();
+    return last;
+  }
+
   /** Chooses why a part is fitted against the stop. */
   public FitOutcome chooseReason(int index) {
     if (hand().stop().isEmpty()) {
@@ -261,11 +270,12 @@ public final class PutTogether {
   private FitOutcome takeBack() {
     Optional<LoggedEntry> stop = job.takeBackStop();
     if (stop.isPresent()) {
-      return new FitOutcome.TookBack(EntryWords.of(job.state(), stop.get().entry()) + ".");
+      return PlaceNow.tookBack(
+          job.state(), EntryWords.of(job.state(), stop.get().entry()), stop.get());
     }
     return job.undo()
         .match(
-            back -> new FitOutcome.TookBack(back.words() + "."),
+            back -> PlaceNow.tookBack(job.state(), back.words(), back.step()),
             kept -> new FitOutcome.Said(kept.sentence()),
             nothing -> new FitOutcome.Said(nothing.sentence()));
   }

@@ -36,7 +36,6 @@ public final class SampleWindow {
       Map.of(
           "Log ", "each part on the tray is a step of its own, taken back by itself",
           "It is taken out there", "what is stopped after that is a stop of its own",
-          "It is found", "the part is found; then the scan that waited for it, an act of its own",
           "Taken out", "what is stopped after that is a stop of its own",
           "Turned", "a fit that was none is taken back; the stop stands for itself",
           "I held it", "a fit that was none is taken back; the stop stands for itself",
