@@ -37,10 +37,6 @@ final class LineColumns {
     return Flow.LEFT + column * (wide + GAP);
   }
 
-  double wide() {
-    return wide;
-  }
-
   /**
    * Draws them; what does not fit goes to the next page.
    *

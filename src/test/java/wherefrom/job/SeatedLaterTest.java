@@ -96,10 +96,6 @@ class SeatedLaterTest {
     assertThat(Benches.fresh().state().state(place("piston@B1"))).isEqualTo(PlaceState.OPEN);
     assertThat(Benches.fresh().state().findSeat(1)).contains(place("rocker@1IN"));
     assertThat(state("pushrod@1IN").words()).isEqualTo("washing");
-    assertThat(state("pushrod@8IN").letter()).isEqualTo("X");
-    assertThat(state("pushrod@8IN").isAgainst()).isFalse();
-    assertThat(PlaceState.FITTED_BUT.isAgainst()).isTrue();
-    assertThat(PlaceState.IN_BUT.isAgainst()).isTrue();
     assertThat(job.state().name()).isEqualTo("Test engine");
   }
 

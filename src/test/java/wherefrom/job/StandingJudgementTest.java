@@ -112,7 +112,7 @@ class StandingJudgementTest {
     made(ChangeKind.NEW_FLAT_CAM, "");
     assertThat(fittedBut()).filteredOn(key -> key.startsWith("lifter@")).hasSize(16);
     assertThat(at("lifter@3EX", "3EX").word()).isEqualTo("fitted, but");
-    job.takeBack();
+    job.undo();
     assertThat(fittedBut()).isEmpty();
   }
 
@@ -254,7 +254,7 @@ class StandingJudgementTest {
     assertThat(job.state().state(place("lifter@5EX"))).isEqualTo(PlaceState.FITTED);
     assertThat(bench.part("lifter@3EX").item()).isEqualTo(five.item());
     assertThat(bench.word("lifter@3EX")).isEqualTo("right place");
-    job.takeBack();
+    job.undo();
     assertThat(bench.part("lifter@3EX").item()).isEqualTo(three.item());
   }
 

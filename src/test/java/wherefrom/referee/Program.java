@@ -114,7 +114,7 @@ class Program {
   private boolean takeBack() {
     int count = steps.isEmpty() ? 0 : steps.pop();
     for (int at = 0; at < count; at++) {
-      job.takeBack();
+      job.undo();
     }
     return count > 0;
   }

@@ -53,11 +53,11 @@ class WordsOfVerdictsTest {
     Optional<Part> old = Optional.of(part(5, "rod@R5U", false));
     Optional<Part> fresh = Optional.of(part(80, "rod@R5U", true));
     Place at = place("rod-cap@R5L");
-    assertThat(new Verdict.WrongMate(cap, at, own, old, Optional.empty()).sentence())
+    assertThat(new Misplaced.WrongMate(cap, at, own, old, Optional.empty()).sentence())
         .endsWith("it belongs with the rod from cylinder 3. The rod from cylinder 5 is here.");
-    assertThat(new Verdict.WrongMate(cap, at, own, fresh, Optional.empty()).sentence())
+    assertThat(new Misplaced.WrongMate(cap, at, own, fresh, Optional.empty()).sentence())
         .endsWith("The new rod for cylinder 5 is here.");
-    assertThat(new Verdict.WrongMate(cap, at, own, Optional.empty(), Optional.empty()).sentence())
+    assertThat(new Misplaced.WrongMate(cap, at, own, Optional.empty(), Optional.empty()).sentence())
         .endsWith("it belongs with the rod from cylinder 3, which was replaced.");
   }
 
@@ -99,14 +99,15 @@ class WordsOfVerdictsTest {
     Part other = part(61, "rod-shell@R3L", false);
     Part pushrod = part(9, "pushrod@3EX", false);
     Place lower = place("rod-shell@R3L");
-    Verdict kind = new Verdict.WrongKind(pushrod, lower.spot(), Optional.empty(), Optional.empty());
+    Verdict kind =
+        new Misplaced.WrongKind(pushrod, lower.spot(), Optional.empty(), Optional.empty());
     assertThat(kind.sentence())
         .isEqualTo("This is a pushrod from 3 EX. No pushrod belongs at rod 3, lower.");
     assertThat(kind.wayOut()).isEqualTo("It belongs at cylinder 3, exhaust, pushrod.");
-    Verdict half = new Verdict.WrongHalf(shell, lower, Optional.of(other));
+    Verdict half = new Misplaced.WrongHalf(shell, lower, Optional.of(other));
     assertThat(half.sentence()).endsWith("Upper and lower shells are never exchanged.");
     assertThat(half.wayOut()).isEqualTo("The right part is number 0061.");
-    Verdict end = new Verdict.WrongEnd(pushrod, place("pushrod@3EX"), Orientation.TOP_END);
+    Verdict end = new Misplaced.WrongEnd(pushrod, place("pushrod@3EX"), Orientation.TOP_END);
     assertThat(end.sentence()).endsWith("It is turned: " + Orientation.TOP_END.mark() + ".");
     assertThat(end.wayOut()).isEqualTo("Turn it round, then scan it again.");
     Ban ban = new Ban("R25", "Fit a new pushrod.", "common practice, no source", 7, "");

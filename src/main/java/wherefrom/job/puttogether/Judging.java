@@ -97,7 +97,6 @@ final class Judging {
 
   /** No stop stands any more, those before the last one included. */
   void solved() {
-    hand = hand.withoutStop();
     job.asOne(
         () -> {
           while (job.state().standingStop().isPresent()) {
@@ -105,6 +104,7 @@ final class Judging {
           }
           return hand;
         });
+    hand = hand.withoutStop();
   }
 
   /** A fit that was none is taken back: the part is in the hand again. */

@@ -256,12 +256,13 @@ public final class PutTogether {
   }
 
   private FitOutcome undo() {
-    boolean half = isHalf();
-    judging.drop();
-    if (half) {
+    if (isHalf()) {
+      judging.drop();
       return new FitOutcome.TookBack("the half that waited is dropped.");
     }
     FitOutcome step = takeBack();
+    // A stop is let go of only once the logbook has it that it is taken back.
+    judging.drop();
     // What was taken back may have covered, or solved, a stop that then stands again.
     job.state().standingStop().ifPresent(this::resume);
     return step;

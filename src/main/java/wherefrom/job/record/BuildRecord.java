@@ -127,13 +127,6 @@ public record BuildRecord(
         .orElse(new RecordSection(title, List.of(), List.of(), "Nothing is left open."));
   }
 
-  /** The record with more pictures behind those that it has. */
-  public BuildRecord with(List<RecordPicture> more) {
-    List<RecordPicture> all = new ArrayList<>(pictures);
-    all.addAll(more);
-    return new BuildRecord(job, engine, begun, asOf, sections, plots, all, sheets);
-  }
-
   /** The record with plots, and a table of what they say. */
   public BuildRecord withPlots(List<RecordPlot> more) {
     List<RecordSection> tables = new ArrayList<>(sections);

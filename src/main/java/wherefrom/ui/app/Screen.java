@@ -40,6 +40,11 @@ public interface Screen {
   /** The screen has gone: let go of cameras and sounds. */
   default void hidden() {}
 
+  /**
+   * It takes the place of a screen of its kind that had no room: what was typed there is not lost.
+   */
+  default void takeOver(Screen before) {}
+
   /** The job has changed under the screen, as by an undo. */
   default void changed() {}
 

@@ -139,7 +139,7 @@ public final class Shell extends StackPane implements WindowFrame {
     if (dress.letters() != path.set()) {
       dress.reframe(path.set(), this::told);
     }
-    context.letters(path.letters());
+    context.use(path.touch());
     context.touch().settle();
     arrange();
     Screen screen = current();
@@ -153,17 +153,37 @@ public final class Shell extends StackPane implements WindowFrame {
 
   /**
    * A screen that has no room for letters of the size that is set gets the next smaller ones, so
-   * that nothing of it is cut.
+   * that nothing of it is cut: made anew where nothing was done on it yet, else where it stands.
    */
   private void refit() {
-    if (path.letters() > 1 && !dress.frame().fits()) {
-      down();
-      path.smaller();
-      up();
-    } else if (dress.letters() > 1 && !dress.frame().fits()) {
+    if (dress.frame().fits()) {
+      return;
+    }
+    if (path.letters() > 1) {
+      smaller();
+    } else if (dress.letters() > 1) {
       dress.reframe(1, this::told);
       arrange();
+      refit();
+    } else if (path.isShrunk()) {
+      remakeSmaller();
     }
+  }
+
+  private void smaller() {
+    if (path.isFresh()) {
+      remakeSmaller();
+    } else {
+      path.shrink();
+      dress.frame().layAllOut();
+      refit();
+    }
+  }
+
+  private void remakeSmaller() {
+    down();
+    path.remakeSmaller();
+    up();
   }
 
   private void arrange() {
@@ -234,6 +254,7 @@ public final class Shell extends StackPane implements WindowFrame {
     } else {
       label();
     }
+    refit();
   }
 
   private void undo() {
@@ -266,7 +287,6 @@ public final class Shell extends StackPane implements WindowFrame {
     context.touch().beforeEach(message::pass);
     dress.reframe(path.set(), this::told);
     path.remake();
-    up();
   }
 
   @Override

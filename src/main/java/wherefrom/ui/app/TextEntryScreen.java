@@ -84,6 +84,13 @@ public final class TextEntryScreen implements Screen, Typable {
   }
 
   @Override
+  public void takeOver(Screen before) {
+    if (before instanceof TextEntryScreen same) {
+      board.show(same.board.typed());
+    }
+  }
+
+  @Override
   public void hidden() {
     if (keeping) {
       done.accept(board.typed().strip());

@@ -105,6 +105,14 @@ public final class LetterBoard extends Region {
     return typed.toString();
   }
 
+  /** Shows these words in place of what is typed. */
+  public void show(String words) {
+    typed.setLength(0);
+    typed.append(words);
+    capitals(words.isEmpty());
+    show();
+  }
+
   /** Takes a typed character. */
   public void type(String character) {
     if (typed.length() + character.length() <= most) {

@@ -153,9 +153,9 @@ public final class PutTogetherScreen implements Screen, Watching {
       view.getChildren().setAll(stop);
       return;
     }
-    Optional<Place> place = model.rightPlace();
-    if (place.isPresent()) {
-      right.show(model, place.get());
+    Optional<RightModel> fitted = model.right();
+    if (fitted.isPresent()) {
+      right.show(model, fitted.get());
       view.getChildren().setAll(right);
     } else {
       work.show(model);
@@ -170,7 +170,8 @@ public final class PutTogetherScreen implements Screen, Watching {
   /** The place in question, where there is a photograph of it as it was. */
   private Optional<Place> photographed() {
     return model
-        .rightPlace()
+        .right()
+        .map(RightModel::place)
         .or(() -> model.halves().flatMap(Halves::here))
         .filter(place -> PhotosOf.isAny(context.state(), place));
   }

@@ -65,15 +65,16 @@ final class RightView extends Region {
     Panes.grow(this);
   }
 
-  void show(PutTogetherModel model, Place place) {
+  void show(PutTogetherModel model, RightModel right) {
+    Place place = right.place();
     RightPanel words =
         new RightPanel(
             touch, model.answer().headline(), model.answer().lines(), model.answer().small());
     panel = Optional.of(words);
     engine.look(EngineView.sideOf(place.kind()));
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
-    left.setWords(model.leftWords(place));
-    made = keys(model);
+    left.setWords(right.leftWords());
+    made = keys(model, right);
     fill();
   }
 
@@ -88,10 +89,10 @@ final class RightView extends Region {
     return upright || touch.isLarge();
   }
 
-  private List<TouchKey> keys(PutTogetherModel model) {
+  private List<TouchKey> keys(PutTogetherModel model, RightModel right) {
     List<TouchKey> made = new ArrayList<>();
-    if (model.canBeTurned()) {
-      made.add(touch.key(touch.brief(model.turnedWords(), "Turned"), keys::turned));
+    if (right.canBeTurned()) {
+      made.add(touch.key(touch.brief(right.turnedWords(), "Turned"), keys::turned));
     }
     if (!touch.isLarge() && keys.hasPhoto()) {
       made.add(touch.key("Photo before", keys::photo));

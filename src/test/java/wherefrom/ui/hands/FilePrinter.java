@@ -45,8 +45,7 @@ final class FilePrinter implements SheetPrinter {
   }
 
   @Override
-  public Optional<ColourImage> preview(PrintOrder order, int page, int longest)
-      throws IOException {
+  public Optional<ColourImage> preview(PrintOrder order, int page, int longest) throws IOException {
     return real.preview(order, page, longest);
   }
 

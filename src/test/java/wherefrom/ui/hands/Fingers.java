@@ -62,15 +62,15 @@ final class Fingers extends Hand {
     return window.look(
         () ->
             window
-                .ringed()
-                .map(at -> middle(at).getCenterX() - middle(target).getCenterX())
-                .map(Math::abs)
-                .orElse(0.0)
-            + window
-                .ringed()
-                .map(at -> middle(at).getCenterY() - middle(target).getCenterY())
-                .map(Math::abs)
-                .orElse(0.0));
+                    .ringed()
+                    .map(at -> middle(at).getCenterX() - middle(target).getCenterX())
+                    .map(Math::abs)
+                    .orElse(0.0)
+                + window
+                    .ringed()
+                    .map(at -> middle(at).getCenterY() - middle(target).getCenterY())
+                    .map(Math::abs)
+                    .orElse(0.0));
   }
 
   private static Bounds middle(Node node) {

@@ -64,7 +64,10 @@ abstract class Hand {
     Optional<Node> target = find(words);
     while (target.isEmpty()) {
       Node down =
-          find("Down").orElseThrow(() -> new AssertionError(
+          find("Down")
+              .orElseThrow(
+                  () ->
+                      new AssertionError(
                           words + " is not among " + all() + ", said: " + window.message()));
       press(down);
       target = find(words);

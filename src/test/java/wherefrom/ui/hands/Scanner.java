@@ -26,8 +26,7 @@ final class Scanner extends Hand {
           digits
               .codePoints()
               .mapToObj(Character::toString)
-              .forEach(
-                  digit -> window.key(KeyCode.getKeyCode(digit), digit, false, KEY_NANOS));
+              .forEach(digit -> window.key(KeyCode.getKeyCode(digit), digit, false, KEY_NANOS));
           window.key(KeyCode.ENTER, "\r", false, KEY_NANOS);
         });
   }

@@ -65,7 +65,8 @@ final class Tally {
   /** One line a step: parts, scans, presses, and both for each part. */
   String table() {
     StringBuilder all = new StringBuilder();
-    all.append(String.format("%n%-34s %5s %5s %7s %9s%n", hand, "parts", "scans", "presses", "each"));
+    all.append(
+        String.format("%n%-34s %5s %5s %7s %9s%n", hand, "parts", "scans", "presses", "each"));
     for (Step step : steps) {
       all.append(
           String.format(

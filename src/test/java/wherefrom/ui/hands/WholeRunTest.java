@@ -198,7 +198,8 @@ class WholeRunTest {
     hand.tally.step("nothing to fit: finish", 1);
     hand.press("Finish");
     for (String section :
-        List.of("Main bearings", "Rods and pistons", "Valvetrain, left bank", "Valvetrain, right")) {
+        List.of(
+            "Main bearings", "Rods and pistons", "Valvetrain, left bank", "Valvetrain, right")) {
       hand.press(section, "Finish section");
     }
     shows("Before the first start");

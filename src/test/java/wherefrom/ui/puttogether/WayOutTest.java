@@ -39,7 +39,7 @@ class WayOutTest {
   }
 
   private PlaceState state() {
-    return model.stateAt(sample.spot("3EX")).orElseThrow();
+    return sample.state("pushrod@3EX");
   }
 
   private void fitted() {
