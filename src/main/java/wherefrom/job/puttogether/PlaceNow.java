@@ -17,7 +17,7 @@ record PlaceNow(Place place) {
 
   /** The place that a step is about; empty where it fits no part and stops none. */
   static Optional<PlaceNow> of(EngineJob job, LoggedEntry step) {
-    return step.each().stream()
+    return step.each()
         .map(LoggedEntry::entry)
         .flatMap(entry -> place(job, entry).stream())
         .reduce((earlier, later) -> later)
