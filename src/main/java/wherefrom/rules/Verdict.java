@@ -46,14 +46,6 @@ public sealed interface Verdict
     return words(PartNames.NUMBERS).advice();
   }
 
-  /** Whether the part may go in all the same, for a reason. */
-  default boolean canBeOverruled() {
-    return switch (name()) {
-      case WRONG_KIND, MUST_BE_NEW, RETIRED, WRONG_ENGINE -> false;
-      default -> stops();
-    };
-  }
-
   /** The key of the check that it waits for; empty where it waits for none. */
   default String openCheck() {
     return "";
@@ -130,8 +122,9 @@ public sealed interface Verdict
    * The part is fitted here, and something stands against it now.
    *
    * @param against the most serious of it
+   * @param canStay whether a reason can settle all of it
    */
-  record FittedBut(Part part, Place place, Verdict against) implements Verdict {
+  record FittedBut(Part part, Place place, Verdict against, boolean canStay) implements Verdict {
     @Override
     public VerdictName name() {
       return VerdictName.FITTED_BUT;

@@ -103,8 +103,8 @@ class EveryVerdictSaysTest {
     Stream.of(Hold.values())
         .forEach(hold -> all.add(new Verdict.NotCleared(pushrod, here, hold, "it waits", "key")));
     all.add(mustBeNew());
-    all.add(new Verdict.FittedBut(pushrod, here, mustBeNew()));
-    all.add(new Verdict.FittedBut(shell, shell.home(), wrongPlace()));
+    all.add(new Verdict.FittedBut(pushrod, here, mustBeNew(), false));
+    all.add(new Verdict.FittedBut(shell, shell.home(), wrongPlace(), true));
     all.add(new Verdict.Retired(pushrod, Optional.of(other)));
     all.add(new Verdict.Retired(pushrod, Optional.of(pushrod)));
     all.add(new Verdict.Retired(pushrod, Optional.empty()));
@@ -193,9 +193,9 @@ class EveryVerdictSaysTest {
     assertThat(first(mustBeNew())).isEqualTo(WayOut.NEW_PART);
     assertThat(first(new Verdict.Retired(pushrod, Optional.of(other))))
         .isEqualTo(WayOut.SCAN_NEW_PART);
-    assertThat(first(new Verdict.FittedBut(pushrod, pushrod.home(), mustBeNew())))
+    assertThat(first(new Verdict.FittedBut(pushrod, pushrod.home(), mustBeNew(), false)))
         .isEqualTo(WayOut.NEW_PART);
-    assertThat(first(new Verdict.FittedBut(shell, shell.home(), wrongPlace())))
+    assertThat(first(new Verdict.FittedBut(shell, shell.home(), wrongPlace(), true)))
         .isEqualTo(WayOut.PAGE);
     assertThat(first(new Verdict.NotCleared(pushrod, pushrod.home(), Hold.LOST, "lost", "")))
         .isEqualTo(WayOut.FOUND);
@@ -226,6 +226,5 @@ class EveryVerdictSaysTest {
     assertThat(wrong.words(NAMES).lines())
         .containsExactly("Here: rod 3, cap", "You hold: a pushrod", "Right part: 0034 49");
     assertThat(wrong.words(NAMES).small()).isEqualTo("The pushrod came from 3 EX.");
-    assertThat(wrong.canBeOverruled()).isFalse();
   }
 }

@@ -113,11 +113,30 @@ class WordsOfVerdictsTest {
     Ban ban = new Ban("R25", "Fit a new pushrod.", "common practice, no source", 7, "");
     Verdict must = new Verdict.MustBeNew(pushrod, place("pushrod@3EX"), ban);
     assertThat(must.wayOut()).isEqualTo("Replace it with a new pushrod and print its tag.");
-    Verdict but = new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must);
+    Verdict but = new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must, true);
     assertThat(but.sentence()).isEqualTo("It is fitted, but: " + must.sentence());
     assertThat(but.wayOut()).isEqualTo("Take it out, or say why it stays. " + must.wayOut());
+    assertThat(new Verdict.FittedBut(pushrod, place("pushrod@3EX"), must, false).wayOut())
+        .isEqualTo("Take it out. " + must.wayOut());
     assertThat(new Verdict.RightPlace(pushrod, place("pushrod@3EX"), "").sentence())
         .isEqualTo("Cylinder 3, exhaust, pushrod: this is where it belongs.");
+  }
+
+  /** A new part of the wrong size is no old one. */
+  @Test
+  void aNewPartThatDoesNotFitIsNotCalledTheOldOne() {
+    Place here = place("rod-shell@R3U");
+    Ban ban = new Ban("R16", "The journal is 0.010 under, the shell 0.020.", "own example", 7, "");
+    Verdict old = new Verdict.MustBeNew(part(9, "rod-shell@R3U", false), here, ban);
+    Verdict fresh = new Verdict.MustBeNew(part(80, "rod-shell@R3U", true), here, ban);
+    assertThat(old.words(PartNames.NUMBERS).lines()).contains("You hold: the old one");
+    assertThat(fresh.words(PartNames.NUMBERS).lines())
+        .contains("You hold: a new rod shell", "Wanted: another one")
+        .noneMatch(line -> line.contains("the old one"));
+    assertThat(fresh.wayOut())
+        .isEqualTo("Replace it with another new rod shell and print its tag.");
+    assertThat(fresh.sentence())
+        .isEqualTo("The journal is 0.010 under, the shell 0.020 (rule 16; own example).");
   }
 
   /** Where the one that sits there is at home, the part in the hand is the wrong one. */
