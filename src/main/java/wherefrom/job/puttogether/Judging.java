@@ -153,8 +153,8 @@ final class Judging {
    * @param wanted the kind that the list names
    */
   Verdict after(Runnable deed, Optional<PartKind> wanted) {
-    Optional<Verdict> before = hand.stop();
-    Attempt attempt = attempt(false, wanted);
+    InHand held = hand.heldTurned(false);
+    Attempt attempt = held.attempt(wanted);
     Verdict now =
         job.asOne(
             () -> {
@@ -162,7 +162,8 @@ final class Judging {
               Verdict anew = fitting.judge(attempt);
               return anew.stops() ? anew : fitting.fit(attempt);
             });
-    boolean other = now.stops() && !before.equals(Optional.of(now));
+    boolean other = now.stops() && !held.stop().equals(Optional.of(now));
+    hand = held;
     return judged(other ? fitting.fit(attempt) : now);
   }
 

@@ -3,7 +3,9 @@ package wherefrom.job.puttogether;
 import java.util.Optional;
 import wherefrom.engine.Spots;
 import wherefrom.job.EngineJob;
+import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
+import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.PartFitted;
@@ -42,12 +44,26 @@ record PlaceNow(Place place) {
                     .map(spot -> new Place(kind, spot)));
   }
 
+  /** Takes the stop that stands back, else the last step; says how its place stands then. */
+  static FitOutcome takeBack(OpenJob job) {
+    Optional<LoggedEntry> stop = job.takeBackStop();
+    if (stop.isPresent()) {
+      return tookBack(
+          job.state(), EntryWords.of(job.state(), stop.get().entry()), stop.get());
+    }
+    return job.undo()
+        .match(
+            back -> tookBack(job.state(), back.words(), back.step()),
+            kept -> new FitOutcome.Said(kept.sentence()),
+            nothing -> new FitOutcome.Said(nothing.sentence()));
+  }
+
   /**
    * What was taken back, and how its place stands now.
    *
    * @param words the step, in words
    */
-  static FitOutcome tookBack(EngineJob job, String words, LoggedEntry step) {
+  private static FitOutcome tookBack(EngineJob job, String words, LoggedEntry step) {
     String now = of(job, step).map(place -> " " + place.words(job)).orElse("");
     return new FitOutcome.TookBack(words + "." + now);
   }
