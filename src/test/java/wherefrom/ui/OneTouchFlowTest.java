@@ -46,6 +46,24 @@ class OneTouchFlowTest {
   }
 
   @Test
+  void quickTapsOnTheTagLogOnePartOut() {
+    Toolkit.on(
+        () -> {
+          SampleWindow window = open(ScreenId.TAKE_APART);
+          window.press("It is out");
+          assertThat(out()).isEqualTo(1);
+          for (int tap = 0; tap < 3; tap++) {
+            window.nanos.addAndGet(120 * MILLI);
+            window.tap(target(window, "It is out"));
+          }
+          assertThat(out()).isEqualTo(1);
+          window.press("It is out");
+          assertThat(out()).isEqualTo(2);
+          return window;
+        });
+  }
+
+  @Test
   void undoSaysWhatItTakesBackAndTwoQuickPressesTakeBackOne() {
     Toolkit.on(
         () -> {

@@ -200,6 +200,7 @@ public final class TakeApartScreen implements Screen, Watching {
   private void press() {
     if (model.next().isPresent()) {
       answer(model.nextIsOut());
+      context.touch().once();
     } else {
       context.navigator().show(ScreenId.BETWEEN);
     }
