@@ -204,6 +204,7 @@ public final class TakeApartScreen implements Screen, Watching {
   private void press() {
     if (model.next().isPresent()) {
       answer(model.nextIsOut());
+      context.touch().once();
     } else {
       context.navigator().show(ScreenId.BETWEEN);
     }
@@ -223,6 +224,8 @@ public final class TakeApartScreen implements Screen, Watching {
     standing.ifPresent(Ticker.Ticking::end);
     model.settle();
     draw();
+    // The finger may be on its way to a key of the panel that has gone.
+    context.touch().settle();
   }
 
   private void drawNext(Optional<PartRecord> coming) {
