@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.drawing.Holder;
 import wherefrom.drawing.View;
@@ -19,10 +18,10 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.StandardRail;
@@ -46,7 +45,7 @@ import wherefrom.ui.tray.TrayPurpose;
 import wherefrom.ui.tray.TrayTaking;
 
 /** Where the parts of a kind lie: on the engine and in numbers; off for washing and back. */
-public final class BenchMapScreen implements Screen, Scannable {
+public final class BenchMapScreen extends Page implements Scannable {
 
   /** A key of the last row. */
   private record Way(String words, Runnable act) {}
@@ -54,7 +53,6 @@ public final class BenchMapScreen implements Screen, Scannable {
   /** Two places beside each other. */
   private static final double HOLDERS_MM = 55.5;
 
-  private final ScreenContext context;
   private final BenchMapModel model;
   private final VBox view;
   private EnginePages pages;
@@ -62,12 +60,13 @@ public final class BenchMapScreen implements Screen, Scannable {
   private PartKind drawnKind;
 
   public BenchMapScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "");
     model = new BenchMapModel(context.getJob());
     view = Panes.column(context.scale());
     pages = pages();
     engine = pages.view();
     drawnKind = model.kind();
+    lay(view);
   }
 
   private EnginePages pages() {
@@ -80,23 +79,8 @@ public final class BenchMapScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    draw();
-  }
-
-  @Override
   public void hidden() {
     context.sounds().hush();
-  }
-
-  @Override
-  public void changed() {
-    draw();
   }
 
   @Override
@@ -122,7 +106,8 @@ public final class BenchMapScreen implements Screen, Scannable {
     return context.state().layout();
   }
 
-  private void draw() {
+  @Override
+  protected void refresh() {
     if (drawnKind != model.kind()) {
       pages = pages();
       engine = pages.view();

@@ -10,10 +10,10 @@ import wherefrom.drawing.Target;
 import wherefrom.drawing.View;
 import wherefrom.parts.Home;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.controls.Icon;
@@ -22,14 +22,13 @@ import wherefrom.ui.controls.Tiles;
 import wherefrom.ui.drawn.EngineView;
 
 /** The engine from above or below at full width: a cylinder opens large, a main with all mains. */
-public final class EnginePageScreen implements Screen, Scannable {
-  private final ScreenContext context;
+public final class EnginePageScreen extends Page implements Scannable {
   private final EnginePages pages;
   private final EngineView engine;
   private final VBox view;
 
   EnginePageScreen(ScreenContext context, EnginePages pages, View side) {
-    this.context = context;
+    super(context, "");
     this.pages = pages;
     engine = EngineView.keyed(context.touch(), pages.layout(), pages.kinds(), this::tapped);
     engine.live(pages::leadsOn);
@@ -38,6 +37,7 @@ public final class EnginePageScreen implements Screen, Scannable {
     engine.look(side);
     view = Panes.column(context.scale(), engine);
     rows().forEach(view.getChildren()::add);
+    lay(view);
   }
 
   private boolean hasMains() {
@@ -97,18 +97,8 @@ public final class EnginePageScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     pages.show(engine);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   @Override

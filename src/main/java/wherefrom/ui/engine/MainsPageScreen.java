@@ -6,9 +6,9 @@ import wherefrom.drawing.Bounds;
 import wherefrom.drawing.Glass;
 import wherefrom.drawing.MainsPage;
 import wherefrom.drawing.Target;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.TouchKey;
@@ -19,8 +19,7 @@ import wherefrom.ui.drawn.DrawnEngine;
  * The main bearings side by side, each taken apart; those that find no room are turned to. Where
  * large text leaves the drawing no room their parts are listed.
  */
-public final class MainsPageScreen implements Screen, Scannable {
-  private final ScreenContext context;
+public final class MainsPageScreen extends Page implements Scannable {
   private final EnginePages pages;
   private final Glass glass;
   private final PlaceRows list;
@@ -32,7 +31,7 @@ public final class MainsPageScreen implements Screen, Scannable {
   private int fitting;
 
   MainsPageScreen(ScreenContext context, EnginePages pages, int main) {
-    this.context = context;
+    super(context, "");
     this.pages = pages;
     this.asked = main;
     glass = Glass.screen(context.scale().pixelsPerMm(), context.scale().textFactor());
@@ -43,6 +42,7 @@ public final class MainsPageScreen implements Screen, Scannable {
     room = new Either(this::suiting);
     view = Panes.column(context.scale(), room, more);
     fitting = mains();
+    lay(view);
   }
 
   private int mains() {
@@ -100,19 +100,9 @@ public final class MainsPageScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     list.show(pages.places(new Target.Mains()));
     room.again();
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   @Override

@@ -8,10 +8,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.job.decide.Deciding;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.controls.Icon;
@@ -22,20 +22,15 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.engine.PartIndex;
 
 /** What is done between taking apart and putting together: the areas on their wire. */
-public final class BetweenScreen implements Screen, Scannable {
+public final class BetweenScreen extends Page implements Scannable {
   private static final double PADDING_MM = 2.6;
 
-  private final ScreenContext context;
   private final StackPane view = Panes.grow(new StackPane());
   private List<BetweenModel.Area> areas = List.of();
 
   public BetweenScreen(ScreenContext context) {
-    this.context = context;
-  }
-
-  @Override
-  public String title() {
-    return "Inspect and plan";
+    super(context, "Inspect and plan");
+    lay(view);
   }
 
   @Override
@@ -50,12 +45,7 @@ public final class BetweenScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     areas = new BetweenModel(context.getJob()).areas();
     BetweenModel.Kind next = BetweenModel.next(areas);
     List<Region> keys = new ArrayList<>();
@@ -88,10 +78,5 @@ public final class BetweenScreen implements Screen, Scannable {
   @Override
   public void scan(Scanned scanned) {
     HomeScan.take(context, scanned);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -12,17 +12,17 @@ import wherefrom.ui.photos.PhotoLoader;
 import wherefrom.ui.photos.PhotoStrip;
 
 /** All that is known of a part, as a list: tag, photographs, looks, readings, notes, history. */
-public final class PartDetailsScreen implements Screen {
-  private final ScreenContext context;
+public final class PartDetailsScreen extends Page {
   private final PartModel model;
   private final PhotoLoader loader;
   private final Pager<Supplier<Region>> lines;
 
   PartDetailsScreen(ScreenContext context, PartModel model, PhotoLoader loader) {
-    this.context = context;
+    super(context, "");
     this.model = model;
     this.loader = loader;
     lines = Pager.list(context.touch(), Supplier::get);
+    lay(lines);
   }
 
   /** The list, as things stand now. */
@@ -45,17 +45,7 @@ public final class PartDetailsScreen implements Screen {
   }
 
   @Override
-  public Region view() {
-    return lines;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     refill();
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 }

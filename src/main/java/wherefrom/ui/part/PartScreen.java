@@ -15,11 +15,11 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.NumberEntryScreen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScannedPart;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TextEntryScreen;
@@ -35,7 +35,7 @@ import wherefrom.ui.photos.PhotoTaking;
  * One part: large, with what was found on it; its life on the wire; its readings against their
  * limits; its photographs; and the decision that is proposed.
  */
-public final class PartScreen implements Screen, Scannable {
+public final class PartScreen extends Page implements Scannable {
   private static final double RIGHT_MM = 83;
   private static final double KEYS_MM = 95;
   private static final int PHOTOS = 2;
@@ -44,7 +44,6 @@ public final class PartScreen implements Screen, Scannable {
   private static final List<PartModel.Deed> LOOK_AND_MEASURE =
       List.of(PartModel.Deed.INSPECT, PartModel.Deed.MEASURE);
 
-  private final ScreenContext context;
   private final PartModel model;
   private final PhotoLoader loader;
   private final VBox view;
@@ -53,10 +52,11 @@ public final class PartScreen implements Screen, Scannable {
    * @param item the part's number, which must be one of the open job's
    */
   public PartScreen(ScreenContext context, int item) {
-    this.context = context;
+    super(context, "");
     model = new PartModel(context.getJob(), context.services().clock(), item);
     loader = new PhotoLoader(context);
     view = Panes.column(context.scale());
+    lay(view);
   }
 
   @Override
@@ -70,18 +70,8 @@ public final class PartScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     view.getChildren().setAll(context.touch().isLarge() ? brief() : told(), keys());
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   @Override

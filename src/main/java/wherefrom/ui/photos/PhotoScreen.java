@@ -9,7 +9,7 @@ import javafx.scene.layout.Region;
 import wherefrom.job.photos.Photograph;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Dates;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
@@ -17,11 +17,10 @@ import wherefrom.ui.controls.PictureView;
 import wherefrom.ui.controls.TouchKey;
 
 /** One photograph as large as the window allows, what it shows, and when it was taken. */
-public final class PhotoScreen implements Screen {
+public final class PhotoScreen extends Page {
   /** About as many pixels as the picture's room in a window of 1920 by 1200 has. */
   private static final int LONGEST = 1600;
 
-  private final ScreenContext context;
   private final Supplier<List<Photograph>> photos;
   private final PhotoLoader loader;
   private final PictureView picture;
@@ -36,7 +35,7 @@ public final class PhotoScreen implements Screen {
    * @param at which one is shown first, from 0
    */
   public PhotoScreen(ScreenContext context, Supplier<List<Photograph>> photos, int at) {
-    this.context = context;
+    super(context, "");
     this.photos = photos;
     this.at = at;
     loader = new PhotoLoader(context);
@@ -53,6 +52,7 @@ public final class PhotoScreen implements Screen {
     HBox told = Panes.row(context.scale(), below.toArray(Node[]::new));
     told.setMinHeight(Region.USE_PREF_SIZE);
     view = Panes.column(context.scale(), picture, told);
+    lay(view);
   }
 
   @Override
@@ -63,12 +63,7 @@ public final class PhotoScreen implements Screen {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     List<Photograph> all = photos.get();
     at = Math.max(0, Math.min(at, all.size() - 1));
     before.offer(at > 0);
@@ -82,11 +77,6 @@ public final class PhotoScreen implements Screen {
     words.setWords(told(photo));
     picture.say("The photograph is being opened.");
     loader.load(photo.file(), LONGEST, shown -> show(photo, shown));
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private void show(Photograph photo, Shown shown) {

@@ -15,7 +15,7 @@ import wherefrom.job.print.TagChoice;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.AskKey;
 import wherefrom.ui.controls.FitText;
@@ -26,12 +26,11 @@ import wherefrom.ui.controls.TouchKey;
 import wherefrom.ui.files.Saving;
 
 /** Printing tags and cards: what, on which label stock, from which label on. */
-public final class PrintTagsScreen implements Screen {
+public final class PrintTagsScreen extends Page {
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss", Locale.ROOT);
   private static final double SHEET_LONG_MM = 160;
 
-  private final ScreenContext context;
   private final PrintTagsModel model;
   private final PrintChoices choices;
   private final AskKey what;
@@ -50,7 +49,7 @@ public final class PrintTagsScreen implements Screen {
    * @param item the part whose tag alone is meant; 0 for what is not printed yet
    */
   public PrintTagsScreen(ScreenContext context, int item) {
-    this.context = context;
+    super(context, "Print tags");
     Touch touch = context.touch();
     model =
         new PrintTagsModel(
@@ -71,6 +70,7 @@ public final class PrintTagsScreen implements Screen {
     tag = touch.tag("Print", "", this::press);
     TouchKey save = touch.key("Save PDF", () -> save(false));
     view = new PrintView(touch, sheet, page, rows(touch), warning, tag, save);
+    lay(view);
   }
 
   /** Large text leaves room for two keys more: what they choose stands on a page of its own. */
@@ -114,7 +114,7 @@ public final class PrintTagsScreen implements Screen {
 
   private void turn() {
     model.turn();
-    shown();
+    refresh();
   }
 
   /** Prints, or takes it that the saved file is on paper. */
@@ -130,22 +130,12 @@ public final class PrintTagsScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Print tags";
-  }
-
-  @Override
   public String aside() {
     return context.touch().isLarge() ? "" : Words.count(model.labels(), "label");
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     what.say(model.choiceWords());
     stock.say(model.briefStock());
     places.select(model.choice() instanceof TagChoice.PlaceCards);
@@ -169,14 +159,9 @@ public final class PrintTagsScreen implements Screen {
     }
   }
 
-  @Override
-  public void changed() {
-    shown();
-  }
-
   private void chosen(TagChoice choice) {
     model.choose(choice);
-    shown();
+    refresh();
   }
 
   private void chooseStart() {

@@ -6,7 +6,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.job.Caution;
 import wherefrom.job.puttogether.FirstStart;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.controls.ListRow;
@@ -14,30 +14,20 @@ import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 
 /** Every section is finished: cautions of the first start, and what is to be seen to before it. */
-public final class FirstStartScreen implements Screen {
-  private final ScreenContext context;
+public final class FirstStartScreen extends Page {
   private final Pager<Region> rows;
   private final VBox view;
 
   public FirstStartScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "Before the first start");
     rows = Pager.list(context.touch(), row -> row);
     view =
         Panes.column(context.scale(), rows, context.touch().tag("Open checks", "", this::checks));
+    lay(view);
   }
 
   @Override
-  public String title() {
-    return "Before the first start";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     List<Region> lines = new ArrayList<>();
     for (Caution caution : Caution.atFirstStart()) {
       lines.add(row("Caution", caution.sentence(), caution.source()));
@@ -46,11 +36,6 @@ public final class FirstStartScreen implements Screen {
       lines.add(row(point.heading(), point.words(), point.source()));
     }
     rows.refill(lines);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private Region row(String heading, String words, String source) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.StandardRail;
@@ -17,8 +17,7 @@ import wherefrom.ui.engine.EngineBeside;
 import wherefrom.ui.engine.EnginePages;
 
 /** What is still missing, section by section, and parts that sit in each other's places. */
-public final class MissingScreen implements Screen {
-  private final ScreenContext context;
+public final class MissingScreen extends Page {
   private final MissingModel model;
   private static final double ROWS_MM = 84;
 
@@ -28,17 +27,13 @@ public final class MissingScreen implements Screen {
   private final Region view;
 
   public MissingScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "To fit");
     model = new MissingModel(context.getJob());
     rows = Pager.list(context.touch(), row -> row);
     pages = new EnginePages(context, new ToFitIndex(context, model));
     engine = pages.view();
     view = new EngineBeside(context.scale(), engine, rows, ROWS_MM);
-  }
-
-  @Override
-  public String title() {
-    return "To fit";
+    lay(view);
   }
 
   @Override
@@ -56,12 +51,7 @@ public final class MissingScreen implements Screen {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     pages.show(engine);
     List<Region> lines = new ArrayList<>();
     if (!model.cycles().isEmpty()) {
@@ -88,11 +78,6 @@ public final class MissingScreen implements Screen {
             List.of(model.torqueWords()),
             () -> context.navigator().show(ScreenId.TORQUE)));
     rows.refill(lines);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private Region section(MissingModel.SectionLine line) {

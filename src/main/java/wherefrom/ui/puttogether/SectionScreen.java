@@ -14,8 +14,8 @@ import wherefrom.parts.Place;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ReasonAsking;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.changes.StandingScreen;
@@ -29,8 +29,7 @@ import wherefrom.ui.controls.Touch;
 import wherefrom.ui.takeapart.CautionScreen;
 
 /** The open places of a section; it is finished only when each is filled or excused. */
-public final class SectionScreen implements Screen {
-  private final ScreenContext context;
+public final class SectionScreen extends Page {
   private final Section section;
   private final MissingModel model;
   private final PlaceWays ways;
@@ -39,7 +38,7 @@ public final class SectionScreen implements Screen {
   private final VBox view;
 
   public SectionScreen(ScreenContext context, Section section) {
-    this.context = context;
+    super(context, "");
     this.section = section;
     model = new MissingModel(context.getJob());
     ways = new PlaceWays(context, model);
@@ -57,6 +56,7 @@ public final class SectionScreen implements Screen {
                     touch.brief("Torque cards", "Torque"),
                     () -> context.navigator().show(ScreenId.TORQUE))));
     view = Panes.column(context.scale(), rows, close, keys);
+    lay(view);
   }
 
   @Override
@@ -65,12 +65,7 @@ public final class SectionScreen implements Screen {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     List<Place> open = model.open(section);
     boolean closed = context.state().closedSections().contains(section.key());
     List<Region> lines = new ArrayList<>();
@@ -107,11 +102,6 @@ public final class SectionScreen implements Screen {
                 "Open checks: " + open,
                 List.of("Some may be easier before more of the engine is shut"),
                 () -> context.navigator().open(() -> StandingScreen.openChecks(context))));
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private static String left(int missing, int fittedBut) {

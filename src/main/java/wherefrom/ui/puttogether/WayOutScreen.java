@@ -5,38 +5,28 @@ import java.util.List;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import wherefrom.rules.Cycle;
-import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
 import wherefrom.ui.controls.Panes;
 
 /** Parts in each other's places: which to take out, in which order, and where each belongs. */
-public final class WayOutScreen implements Screen {
-  private final ScreenContext context;
+public final class WayOutScreen extends Page {
   private final MissingModel model;
   private final Pager<Region> rows;
   private final HBox view;
 
   public WayOutScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "In each other's places");
     model = new MissingModel(context.getJob());
     rows = Pager.list(context.touch(), row -> row);
     view = Panes.row(context.scale(), rows);
+    lay(view);
   }
 
   @Override
-  public String title() {
-    return "In each other's places";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     List<Region> lines = new ArrayList<>();
     for (Cycle cycle : model.cycles()) {
       int step = 1;
@@ -51,11 +41,6 @@ public final class WayOutScreen implements Screen {
               context.touch(), "Nothing", "No part sits in another one's place. Scan them in."));
     }
     rows.refill(lines);
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private Region row(int step, Cycle.Move move, Cycle cycle) {

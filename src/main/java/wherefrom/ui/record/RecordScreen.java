@@ -12,6 +12,7 @@ import wherefrom.job.record.BuildRecord;
 import wherefrom.job.record.RecordPlots;
 import wherefrom.text.Words;
 import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.ListRow;
@@ -21,14 +22,13 @@ import wherefrom.ui.controls.TagKey;
 import wherefrom.ui.numbers.PlotsScreen;
 
 /** The build record, section by section; to be printed and taken along. */
-public final class RecordScreen implements Screen {
+public final class RecordScreen extends Page {
 
-  private final ScreenContext context;
   private final Pager<RecordSection> rows;
   private final VBox view;
 
   public RecordScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "Build record");
     rows = Pager.list(context.touch(), this::row);
     TagKey print =
         context.touch().tag("Look and print", "", () -> context.navigator().open(this::pages));
@@ -39,6 +39,7 @@ public final class RecordScreen implements Screen {
             new KeyRow.Act("Bench sheets…", () -> BenchSheets.ask(context)));
     view =
         Panes.column(context.scale(), rows, Panes.row(context.scale(), print, Panes.grow(further)));
+    lay(view);
   }
 
   private Screen pages() {
@@ -62,24 +63,9 @@ public final class RecordScreen implements Screen {
   }
 
   @Override
-  public String title() {
-    return "Build record";
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
+  protected void refresh() {
     rows.refill(
         BuildRecord.of(context.getJob()).withPlots(RecordPlots.of(context.getJob())).sections());
-  }
-
-  @Override
-  public void changed() {
-    shown();
   }
 
   private Region row(RecordSection section) {

@@ -8,9 +8,9 @@ import wherefrom.parts.PartKind;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
@@ -19,9 +19,7 @@ import wherefrom.ui.drawn.KindKey;
 import wherefrom.ui.engine.EnginePages;
 
 /** The drawn engine, on which parts are tapped instead of scanned. */
-public final class TapScreen implements Screen, Scannable {
-  private final ScreenContext context;
-  private final String title;
+public final class TapScreen extends Page implements Scannable {
   private final Taking taking;
   private final FitText said;
   private final VBox view;
@@ -30,14 +28,14 @@ public final class TapScreen implements Screen, Scannable {
   private EngineView engine;
 
   TapScreen(ScreenContext context, String title, Taking taking) {
-    this.context = context;
-    this.title = title;
+    super(context, title);
     this.taking = taking;
     kind = kinds().get(0);
     pages = new EnginePages(context, new TapIndex(context, taking, kind));
     engine = pages.view();
     said = context.touch().small("").within(2);
     view = Panes.column(context.scale());
+    lay(view);
   }
 
   private List<PartKind> kinds() {
@@ -71,12 +69,7 @@ public final class TapScreen implements Screen, Scannable {
             () ->
                 context
                     .navigator()
-                    .open(() -> new ChoiceScreen<>(context, title, choices, this::choose)));
-  }
-
-  @Override
-  public String title() {
-    return title;
+                    .open(() -> new ChoiceScreen<>(context, title(), choices, this::choose)));
   }
 
   @Override
@@ -85,21 +78,7 @@ public final class TapScreen implements Screen, Scannable {
   }
 
   @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    draw();
-  }
-
-  @Override
-  public void changed() {
-    draw();
-  }
-
-  private void draw() {
+  protected void refresh() {
     said.setWords(taking.words());
     pages.show(engine);
     view.getChildren().setAll(kindKeys(), engine, said);

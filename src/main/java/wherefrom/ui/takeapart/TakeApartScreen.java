@@ -11,8 +11,8 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Watching;
@@ -30,14 +30,13 @@ import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.engine.WorkIndex;
 
 /** Taking apart: what comes out next and where; for a moment after each scan what came out. */
-public final class TakeApartScreen implements Screen, Watching {
+public final class TakeApartScreen extends Page implements Watching {
   /** How long the panel of a part that came out stands. */
   private static final long PANEL_MILLIS = 3000;
 
   private static final double SHAPE_MM = 30;
   private static final double SMALL_SHAPE_MM = 22;
 
-  private final ScreenContext context;
   private final TakeApartModel model;
   private final PartActs acts;
   private final AnswerCard card;
@@ -51,7 +50,7 @@ public final class TakeApartScreen implements Screen, Watching {
   private Optional<Ticker.Ticking> standing = Optional.empty();
 
   public TakeApartScreen(ScreenContext context) {
-    this.context = context;
+    super(context, "Take apart");
     Touch touch = context.touch();
     model = new TakeApartModel(context.getJob(), () -> context.settings().outOrder());
     acts = new PartActs(context, model, this::answer);
@@ -66,6 +65,7 @@ public final class TakeApartScreen implements Screen, Watching {
     next = new NextView(touch, tag, engine, keys(touch));
     panel = panel(touch);
     justOut = new JustOutView(touch, panel, engine, tag);
+    lay(view);
   }
 
   private OutPanel panel(Touch touch) {
@@ -97,34 +97,14 @@ public final class TakeApartScreen implements Screen, Watching {
   }
 
   @Override
-  public String title() {
-    return "Take apart";
-  }
-
-  @Override
   public String aside() {
     return model.progress();
-  }
-
-  @Override
-  public Region view() {
-    return view;
-  }
-
-  @Override
-  public void shown() {
-    draw();
   }
 
   @Override
   public void hidden() {
     context.sounds().hush();
     standing.ifPresent(Ticker.Ticking::end);
-  }
-
-  @Override
-  public void changed() {
-    draw();
   }
 
   @Override
@@ -140,7 +120,7 @@ public final class TakeApartScreen implements Screen, Watching {
   @Override
   public void ask(String hint) {
     model.ask(hint).ifPresent(context.sounds()::play);
-    draw();
+    refresh();
   }
 
   @Override
@@ -174,7 +154,8 @@ public final class TakeApartScreen implements Screen, Watching {
     }
   }
 
-  private void draw() {
+  @Override
+  protected void refresh() {
     if (model.answer().isPresent()) {
       view.getChildren().setAll(asked(model.answer().get()));
       return;
@@ -223,7 +204,7 @@ public final class TakeApartScreen implements Screen, Watching {
   private void settle() {
     standing.ifPresent(Ticker.Ticking::end);
     model.settle();
-    draw();
+    refresh();
     // The finger may be on its way to a key of the panel that has gone.
     context.touch().settle();
   }
@@ -263,6 +244,6 @@ public final class TakeApartScreen implements Screen, Watching {
 
   private void away() {
     model.dismiss();
-    draw();
+    refresh();
   }
 }
