@@ -9,17 +9,14 @@ final class ScreenPath implements Navigator {
   /** Between the usual size of letters and twice that. */
   private static final double MIDDLE = 1.5;
 
-  /** Draws the screens. */
-  interface Window {
-    /** The screen that is up goes. */
-    void leave();
-
-    /** Another screen has come up. */
-    void arrive();
-
-    /** The job has changed under the screen that is up. */
-    void redraw();
-  }
+  /**
+   * Draws the screens.
+   *
+   * @param leave the screen that is up goes
+   * @param arrive another screen has come up
+   * @param redraw the job has changed under the screen that is up
+   */
+  record Window(Runnable leave, Runnable arrive, Runnable redraw) {}
 
   private final Map<ScreenId, ScreenMaker> screens;
   private final Supplier<ScreenContext> context;
@@ -109,7 +106,7 @@ final class ScreenPath implements Navigator {
 
   private void arrive() {
     shrunk = false;
-    window.arrive();
+    window.arrive().run();
   }
 
   private Supplier<Screen> maker(ScreenId id, int item) {
@@ -137,14 +134,14 @@ final class ScreenPath implements Navigator {
 
   @Override
   public void open(Supplier<? extends Screen> maker) {
-    window.leave();
+    window.leave().run();
     push(maker);
   }
 
   @Override
   public void back() {
     if (depth() > 0) {
-      window.leave();
+      window.leave().run();
       stack.pop();
       arrive();
     }
@@ -153,7 +150,7 @@ final class ScreenPath implements Navigator {
   @Override
   public void backTo(Screen screen) {
     if (!current().equals(screen)) {
-      window.leave();
+      window.leave().run();
       stack.popTo(screen);
       arrive();
     }
@@ -163,7 +160,7 @@ final class ScreenPath implements Navigator {
   @Override
   public void home() {
     boolean job = context.get().job().isPresent();
-    window.leave();
+    window.leave().run();
     stack.keep(job ? 1 : 0);
     push(maker(job ? ScreenId.JOB_HOME : ScreenId.JOBS, 0));
   }
@@ -176,6 +173,6 @@ final class ScreenPath implements Navigator {
 
   @Override
   public void changed() {
-    window.redraw();
+    window.redraw().run();
   }
 }

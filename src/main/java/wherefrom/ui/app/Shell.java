@@ -35,7 +35,10 @@ public final class Shell extends StackPane implements WindowFrame {
       LongSupplier nanos,
       Sounds sounds,
       Executor workers) {
-    this.path = new ScreenPath(screens, this::context, screenChanges());
+    this.path = new ScreenPath(
+            screens,
+            this::context,
+            new ScreenPath.Window(this::down, this::arrived, this::changed));
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
     this.walk = new FocusWalk(this);
@@ -93,6 +96,11 @@ public final class Shell extends StackPane implements WindowFrame {
     return keys;
   }
 
+  /** Takes a code that a reader has read. */
+  public void scan(String text) {
+    scans.hand(text);
+  }
+
   /** Reads picture files. */
   public PictureDrop pictures() {
     return pictures;
@@ -108,24 +116,9 @@ public final class Shell extends StackPane implements WindowFrame {
     return message.shown();
   }
 
-  private ScreenPath.Window screenChanges() {
-    return new ScreenPath.Window() {
-      @Override
-      public void leave() {
-        down();
-      }
-
-      @Override
-      public void arrive() {
-        message.pass();
-        up();
-      }
-
-      @Override
-      public void redraw() {
-        changed();
-      }
-    };
+  private void arrived() {
+    message.pass();
+    up();
   }
 
   private void help() {

@@ -22,8 +22,6 @@ import wherefrom.job.shelf.Shelf;
 import wherefrom.rules.Cue;
 import wherefrom.ui.Screens;
 import wherefrom.ui.app.KeyRow;
-import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
 import wherefrom.ui.controls.FitText;
@@ -139,10 +137,9 @@ public final class SampleWindow {
     }
   }
 
-  /** Hands a code to the screen that is up, as a reader's is handed. */
+  /** A reader reads a code. */
   public void scan(String text) {
-    Scanned scanned = Scanned.of(shell.context(), text);
-    shell.context().perform(() -> ((Scannable) shell.current()).scan(scanned));
+    shell.scan(text);
   }
 
   /** A moment passes: enough for the next press to count. */
