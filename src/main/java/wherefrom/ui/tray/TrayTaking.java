@@ -77,7 +77,7 @@ public final class TrayTaking {
             .findFirst()
             .orElse(cameras.get(0));
     Collection<TagCode> issued = context.issued();
-    context.background(
+    context.withCamera(
         () -> {
           Path file = Files.createTempFile("tray", ".png");
           try {
