@@ -51,7 +51,7 @@ final class PartCommands {
   }
 
   private static Status out(OpenedJob bench, String code, Answer answer) throws BadInput {
-    TakeApart.Answer out = new TakeApart(bench.job(), bench.names()).out(code);
+    TakeApart.Answer out = new TakeApart(bench.job()).out(bench.book().find(code));
     return out.<Ending>match(
             came -> () -> out(bench, "out", came.part().part(), answer),
             had -> () -> out(bench, "already out", had.part().part(), answer),

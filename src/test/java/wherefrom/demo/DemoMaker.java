@@ -139,9 +139,9 @@ public final class DemoMaker {
   }
 
   private void takeApart() throws IOException {
-    TakeApart apart = new TakeApart(job, NO_OTHERS);
+    TakeApart apart = new TakeApart(job);
     for (PartRecord part : TakeApart.listInside(job.state())) {
-      apart.out(book.of(part.part()).digits());
+      apart.out(part);
     }
     Handling handling = new Handling(job);
     handling.note(part("pushrod@3EX").item(), "Upper tip worn dark. Look at its rocker too.");
@@ -163,7 +163,7 @@ public final class DemoMaker {
 
   /** Mains and four rods are back; then a shell is about to go into another rod. */
   private void bottomEnd() {
-    PutTogether together = new PutTogether(job, NO_OTHERS);
+    PutTogether together = new PutTogether(job);
     fit(together, PartKind.MAIN_SHELL, place -> true);
     fit(together, PartKind.MAIN_CAP, place -> true);
     for (String rod : FITTED_RODS) {
@@ -185,8 +185,8 @@ public final class DemoMaker {
   }
 
   private void fit(PutTogether together, Place home, Spot spot) {
-    together.scan(book.of(part(home.key())).digits());
-    together.scan(book.of(spot).digits());
+    together.scan(book.find(book.of(part(home.key()))));
+    together.scan(book.find(book.of(spot)));
   }
 
   private Part part(String place) {

@@ -10,6 +10,7 @@ import wherefrom.engine.Spot;
 import wherefrom.engine.Spots;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Part;
@@ -88,5 +89,10 @@ public final class Benches {
   /** The sixteen digits on a place card. */
   public static String card(OpenJob job, String spotKey) {
     return new TagBook(job.state(), NO_NAMES).of(spot(spotKey)).digits();
+  }
+
+  /** What digits stand for in a job. */
+  public static CodeLookup read(OpenJob job, String digits) {
+    return new TagBook(job.state(), NO_NAMES).find(digits);
   }
 }

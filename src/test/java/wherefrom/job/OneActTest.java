@@ -100,8 +100,8 @@ class OneActTest {
   void takingOutWhatStandsInTheWayOfThePartThatBelongsThere() {
     Fitting fitting = new Fitting(job);
     fitting.fitOnPurpose(part("pushrod@5EX"), spot("3EX"), "no other left");
-    PutTogether work = new PutTogether(job, Benches.NO_NAMES);
-    work.scan(Benches.tag(job, "pushrod@3EX"));
+    PutTogether work = new PutTogether(job);
+    work.scan(Benches.read(job, Benches.tag(job, "pushrod@3EX")));
     work.tap(spot("3EX"));
     assertThat(work.stop()).isPresent();
     int entries = logbook.entries().size();
@@ -118,8 +118,8 @@ class OneActTest {
   void aStopThatComesOfTakingOutIsAnEntryOfItsOwn() {
     Fitting fitting = new Fitting(job);
     fitting.fit(part("pushrod@3EX"), spot("3EX"), false);
-    PutTogether work = new PutTogether(job, Benches.NO_NAMES);
-    work.scan(Benches.tag(job, "pushrod@5EX"));
+    PutTogether work = new PutTogether(job);
+    work.scan(Benches.read(job, Benches.tag(job, "pushrod@5EX")));
     work.tap(spot("3EX"));
     work.tookOut();
     List<LoggedEntry> entries = logbook.entries();
@@ -132,8 +132,8 @@ class OneActTest {
   /** Whatever was logged since, it is the fit that is taken back. */
   @Test
   void aPartThatWentInTurnedTakesItsOwnFitBack() {
-    PutTogether work = new PutTogether(job, Benches.NO_NAMES);
-    work.scan(Benches.tag(job, "pushrod@3EX"));
+    PutTogether work = new PutTogether(job);
+    work.scan(Benches.read(job, Benches.tag(job, "pushrod@3EX")));
     work.tap(spot("3EX"));
     job.record(new NoteAdded(0, "on another screen"));
     work.turned();

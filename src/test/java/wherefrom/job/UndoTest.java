@@ -94,7 +94,7 @@ class UndoTest {
   @Test
   void anAnsweredQuestionIsNoStep() {
     note("polished tip");
-    new TakeApart(job, Benches.NO_NAMES).out("1234567890123456");
+    new TakeApart(job).out(Benches.read(job, "1234567890123456"));
     assertThat(job.undo().sentence()).startsWith("Undone: note on ");
   }
 
@@ -121,7 +121,7 @@ class UndoTest {
   @Test
   void theActionCardSaysTheSame() {
     new Handling(job).reissue(part.item(), "tag torn");
-    PutTogether work = new PutTogether(job, Benches.NO_NAMES);
+    PutTogether work = new PutTogether(job);
     FitOutcome told = work.act(wherefrom.parts.Action.UNDO);
     assertThat(((FitOutcome.Said) told).sentence()).contains("A new tag may exist.");
     FitOutcome took = work.act(wherefrom.parts.Action.UNDO);
@@ -131,8 +131,8 @@ class UndoTest {
   /** A stop goes before all else, whatever was printed since. */
   @Test
   void aStopThatStandsIsTakenBackThroughAReprint() {
-    PutTogether work = new PutTogether(job, Benches.NO_NAMES);
-    work.scan(Benches.tag(job, "pushrod@3EX"));
+    PutTogether work = new PutTogether(job);
+    work.scan(Benches.read(job, Benches.tag(job, "pushrod@3EX")));
     work.tap(Benches.spot("5EX"));
     assertThat(work.stop().orElseThrow()).matches(Verdict::stops);
     new Handling(job).reissue(Benches.part(job, "pushrod@7EX").item(), "tag torn");

@@ -15,11 +15,11 @@ import wherefrom.ui.sample.SampleJob;
 /** A part is fitted on purpose where it does not come from. */
 class UnmatedTest {
   private final SampleJob sample = SampleJob.apart();
-  private final PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
+  private final PutTogether together = new PutTogether(sample.job);
 
   private void stop(String part, String spot) {
-    together.scan(sample.tag(part));
-    together.scan(sample.card(spot));
+    together.scan(sample.read(sample.tag(part)));
+    together.scan(sample.read(sample.card(spot)));
   }
 
   private void onPurpose(String part, String spot) {

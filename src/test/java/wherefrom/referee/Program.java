@@ -122,7 +122,7 @@ class Program {
   private boolean doIt(Act act) {
     return switch (act.verb()) {
       case OUT ->
-          new TakeApart(job, Benches.NO_NAMES).out(tag(act)) instanceof TakeApart.Answer.CameOut;
+          new TakeApart(job).out(Benches.read(job, tag(act))) instanceof TakeApart.Answer.CameOut;
       case FIT -> fit(act);
       case ON_PURPOSE -> fitOnPurpose(act);
       case TAKE_OUT -> done(new Handling(job).tookOut(item(act), "again"));

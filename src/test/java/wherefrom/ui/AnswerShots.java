@@ -17,7 +17,6 @@ import wherefrom.ui.app.HelpScreen;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.RefusedScreen;
 import wherefrom.ui.app.RestOfRailScreen;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -127,7 +126,7 @@ final class AnswerShots {
   }
 
   private static void scan(SampleWindow window, String text) {
-    ((Scannable) window.shell.current()).scan(text);
+    window.scan(text);
     window.layOut();
   }
 

@@ -6,7 +6,6 @@ import java.util.function.BiConsumer;
 import wherefrom.job.image.Camera;
 import wherefrom.job.reader.LiveAnswer;
 import wherefrom.job.reader.Unread;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.benchmap.BenchMapScreen;
@@ -82,6 +81,6 @@ final class CameraShots {
   }
 
   private static void scan(SampleWindow window, String digits) {
-    ((Scannable) window.shell.current()).scan(digits);
+    window.scan(digits);
   }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import wherefrom.job.handling.Handling;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -22,7 +21,7 @@ class ChangesFlowTest {
   }
 
   private static void scan(SampleWindow window, String digits) {
-    ((Scannable) window.shell.current()).scan(digits);
+    window.scan(digits);
     window.layOut();
   }
 

@@ -55,8 +55,7 @@ final class ChangesShots {
         shot(
             "changes-part",
             StandingScreen.class,
-            (window, sample) ->
-                ((ChangesScreen) window.shell.current()).scan(sample.tag("pushrod@3EX"))));
+            (window, sample) -> window.scan(sample.tag("pushrod@3EX"))));
   }
 
   private static Shot where(String name, String group, String kind) {

@@ -7,7 +7,6 @@ import wherefrom.inspection.Look;
 import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.home.JobHomeScreen;
 import wherefrom.ui.part.PartScreen;
@@ -34,7 +33,7 @@ class FirstMinuteFlowTest {
   private void scan(String digits) {
     Toolkit.on(
         () -> {
-          ((Scannable) window.shell.current()).scan(digits);
+          window.scan(digits);
           window.layOut();
           return 0;
         });

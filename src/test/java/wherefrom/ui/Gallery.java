@@ -115,9 +115,9 @@ final class Gallery {
 
   private static void stopHome(SampleWindow window) {
     SampleJob sample = SampleJob.apart();
-    PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("5EX"));
+    PutTogether together = new PutTogether(sample.job);
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("5EX")));
     window.shell.context().open(sample.job);
   }
 

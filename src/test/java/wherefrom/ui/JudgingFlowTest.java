@@ -6,7 +6,6 @@ import org.junit.jupiter.api.Test;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.MeasuredResult;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.Typable;
 import wherefrom.ui.measure.ToolsScreen;
@@ -25,7 +24,7 @@ class JudgingFlowTest {
           window.shell.context().open(sample.job);
           window.shell.context().navigator().show(screen);
           window.layOut();
-          ((Scannable) window.shell.current()).scan(sample.tag("pushrod@3EX"));
+          window.scan(sample.tag("pushrod@3EX"));
           window.layOut();
           return window;
         });
@@ -116,14 +115,14 @@ class JudgingFlowTest {
     Toolkit.on(
         () -> {
           press(window, "Pushrod length");
-          ((Scannable) window.shell.current()).scan(sample.tag("pushrod@5EX"));
+          window.scan(sample.tag("pushrod@5EX"));
           window.layOut();
           return 0;
         });
     assertThat(words(window)).contains("5 EX pushrod: pushrod length");
     Toolkit.on(
         () -> {
-          ((Scannable) window.shell.current()).scan(sample.tag("lifter@5EX"));
+          window.scan(sample.tag("lifter@5EX"));
           window.layOut();
           return 0;
         });

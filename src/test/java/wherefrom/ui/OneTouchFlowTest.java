@@ -8,7 +8,6 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.parts.Whereabouts;
 import wherefrom.ui.app.RefusedScreen;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
@@ -70,7 +69,7 @@ class OneTouchFlowTest {
           SampleWindow window = new SampleWindow(96, 150);
           window.shell.context().open(sample.job);
           window.shell.context().navigator().show(ScreenId.TAKE_APART);
-          ((Scannable) window.shell.current()).scan(sample.tag("rocker@1IN"));
+          window.scan(sample.tag("rocker@1IN"));
           window.pressRail("Help");
           assertThat(window.words()).contains("UNDO would take back 1 IN rocker came out");
           window.press("Back");
@@ -102,7 +101,7 @@ class OneTouchFlowTest {
 
   private static void scan(SampleWindow window, String text) {
     window.nanos.addAndGet(1000 * MILLI);
-    ((Scannable) window.shell.current()).scan(text);
+    window.scan(text);
     window.layOut();
   }
 }

@@ -15,7 +15,6 @@ import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NewPartAsking;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
@@ -199,7 +198,7 @@ final class ShopShots {
   }
 
   private static void scan(SampleWindow window, String digits) {
-    ((Scannable) window.shell.current()).scan(digits);
+    window.scan(digits);
     window.shell.context().navigator().changed();
   }
 }

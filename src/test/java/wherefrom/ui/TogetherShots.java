@@ -15,7 +15,6 @@ import wherefrom.parts.TagCode;
 import wherefrom.parts.TagType;
 import wherefrom.rules.consequence.Change;
 import wherefrom.rules.consequence.ChangeKind;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.puttogether.PutTogetherScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -100,7 +99,7 @@ final class TogetherShots {
     return shot(
         name,
         (window, sample) -> {
-          before.accept(new PutTogether(sample.job, SampleJob.NAMES), sample);
+          before.accept(new PutTogether(sample.job), sample);
           window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
         });
   }
@@ -121,21 +120,21 @@ final class TogetherShots {
   }
 
   private static void otherEngine(PutTogether together, SampleJob sample) {
-    together.scan(otherEngineTag());
+    together.scan(sample.read(otherEngineTag()));
   }
 
   private static void olderTag(PutTogether together, SampleJob sample) {
     String older = sample.tag("pushrod@3EX");
     new Handling(sample.job).reissue(item(sample, "pushrod@3EX"), "soaked in oil");
-    together.scan(sample.card("3EX"));
-    together.scan(older);
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(older));
   }
 
   private static void settled(PutTogether together, SampleJob sample) {
     Handling handling = new Handling(sample.job);
     handling.offForWashing(item(sample, "pushrod@3EX"), 4);
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
     handling.backFromWashing(item(sample, "pushrod@3EX"));
   }
 
@@ -233,7 +232,7 @@ final class TogetherShots {
   }
 
   private static void scan(SampleWindow window, String digits) {
-    ((Scannable) window.shell.current()).scan(digits);
+    window.scan(digits);
   }
 
   /** The same digits with one of them changed. */

@@ -19,7 +19,6 @@ import wherefrom.logbook.FileShelf;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -76,7 +75,7 @@ class TorqueFlowTest {
     for (int moment = 0; moment < 10; moment++) {
       window.moment();
     }
-    ((Scannable) window.shell.current()).scan(Action.NEXT.code().digits());
+    window.scan(Action.NEXT.code().digits());
     window.layOut();
   }
 

@@ -9,8 +9,6 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.Unmated;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.JobNames;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -35,16 +33,14 @@ public final class PutTogether {
   }
 
   private final OpenJob job;
-  private final JobNames names;
   private final Judging judging;
   private final FollowedList list;
   private Mode mode = Mode.SCAN_BOTH;
   private FitOutcome last = new FitOutcome.Said("Scan a part or its place card.");
 
   /** Goes on where the job was left, a standing stop included. */
-  public PutTogether(OpenJob job, JobNames names) {
+  public PutTogether(OpenJob job) {
     this.job = job;
-    this.names = names;
     this.judging = new Judging(job);
     this.list = new FollowedList(new ToFit(job));
     job.state().standingStop().ifPresent(this::resume);
@@ -103,11 +99,6 @@ public final class PutTogether {
   /** The place that the list names now; empty when nothing is missing. */
   public Optional<Place> target() {
     return list.target();
-  }
-
-  /** Takes a scanned or typed code. */
-  public FitOutcome scan(String code) {
-    return scan(new TagBook(job.state(), names).find(code));
   }
 
   /** Takes a code that was looked up. */

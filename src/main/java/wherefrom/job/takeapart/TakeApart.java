@@ -8,8 +8,6 @@ import wherefrom.job.PartRecord;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.entry.StopGiven;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.JobNames;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Whereabouts;
 import wherefrom.rules.Verdict;
 
@@ -51,16 +49,13 @@ public final class TakeApart {
   }
 
   private final OpenJob job;
-  private final JobNames names;
 
-  public TakeApart(OpenJob job, JobNames names) {
+  public TakeApart(OpenJob job) {
     this.job = job;
-    this.names = names;
   }
 
-  /** Logs the part with this code as out. */
-  public Answer out(String code) {
-    CodeLookup found = new TagBook(job.state(), names).find(code);
+  /** Logs the part that a code stands for as out. */
+  public Answer out(CodeLookup found) {
     if (found instanceof CodeLookup.APart part) {
       return out(part.part());
     }
@@ -72,7 +67,8 @@ public final class TakeApart {
     return new Answer.NoPart(found);
   }
 
-  private Answer out(PartRecord part) {
+  /** Logs a part as out. */
+  public Answer out(PartRecord part) {
     int item = part.part().item();
     if (part.where() == Whereabouts.RETIRED) {
       return new Answer.Refused(

@@ -19,13 +19,13 @@ public final class HelpScreen implements Screen, Scannable {
   private static final double PICTURE_MM = 40;
 
   private final Region view;
-  private final Consumer<String> next;
+  private final Consumer<Scanned> next;
 
   /**
    * @param said the message that was shown last, whole; may be empty
    * @param next takes the next scan, on the screen that this is about
    */
-  HelpScreen(ScreenContext context, Screen about, String said, Consumer<String> next) {
+  HelpScreen(ScreenContext context, Screen about, String said, Consumer<Scanned> next) {
     this.next = next;
     Touch touch = context.touch();
     Pager<Region> rows = Pager.list(touch, row -> row);
@@ -50,8 +50,8 @@ public final class HelpScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    next.accept(text);
+  public void scan(Scanned scanned) {
+    next.accept(scanned);
   }
 
   @Override

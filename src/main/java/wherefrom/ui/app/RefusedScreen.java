@@ -13,10 +13,10 @@ import wherefrom.ui.controls.ScreenAnswer;
  */
 public final class RefusedScreen implements Screen, Scannable {
   private final ScreenContext context;
-  private final Consumer<String> next;
+  private final Consumer<Scanned> next;
   private final VBox view;
 
-  RefusedScreen(ScreenContext context, ScreenAnswer answer, Consumer<String> next) {
+  RefusedScreen(ScreenContext context, ScreenAnswer answer, Consumer<Scanned> next) {
     this.context = context;
     this.next = next;
     AnswerCard card = new AnswerCard(context.touch());
@@ -44,7 +44,7 @@ public final class RefusedScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    next.accept(text);
+  public void scan(Scanned scanned) {
+    next.accept(scanned);
   }
 }

@@ -82,6 +82,7 @@ public final class ScreenContext extends WindowWork {
     return services;
   }
 
+  @Override
   public Navigator navigator() {
     return navigator;
   }

@@ -126,7 +126,7 @@ public final class Shell extends StackPane implements WindowFrame {
   private void help() {
     Screen about = current();
     String said = message.last();
-    path.open(() -> new HelpScreen(context, about, said, this::scanAgain));
+    path.open(() -> new HelpScreen(context, about, said, scans::handBack));
   }
 
   private void up() {
@@ -251,13 +251,7 @@ public final class Shell extends StackPane implements WindowFrame {
   @Override
   public void refuse(ScreenAnswer answer) {
     answer.cue().ifPresent(context.sounds()::play);
-    path.open(() -> new RefusedScreen(context, answer, this::scanAgain));
-  }
-
-  /** The next scan is the business of the screen that was up before the refusal. */
-  private void scanAgain(String text) {
-    path.back();
-    scans.hand(text);
+    path.open(() -> new RefusedScreen(context, answer, scans::handBack));
   }
 
   @Override

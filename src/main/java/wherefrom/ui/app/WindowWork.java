@@ -44,6 +44,9 @@ public abstract class WindowWork {
     return works;
   }
 
+  /** The way to other screens. */
+  public abstract Navigator navigator();
+
   /** Tells the person something in a sentence. */
   public abstract void say(String sentence);
 
@@ -60,6 +63,21 @@ public abstract class WindowWork {
       say(sentence(e));
       return false;
     }
+  }
+
+  /**
+   * Does something that may fail with a plain sentence, then draws the screen once as things are
+   * now; one that the deed led to stands drawn already.
+   *
+   * @return whether it went well
+   */
+  public boolean perform(Work work) {
+    Screen before = navigator().current();
+    boolean well = attempt(work);
+    if (navigator().current().equals(before)) {
+      navigator().changed();
+    }
+    return well;
   }
 
   /**

@@ -9,6 +9,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.engine.EngineIndex;
 
@@ -19,6 +20,9 @@ final class BenchIndex implements EngineIndex {
   private final PartKind kind;
   private final Consumer<Optional<Cue>> answered;
 
+  /**
+   * @param answered told what to sound after a tap or a scan
+   */
   BenchIndex(ScreenContext context, BenchMapModel model, Consumer<Optional<Cue>> answered) {
     this.context = context;
     this.model = model;
@@ -49,11 +53,11 @@ final class BenchIndex implements EngineIndex {
   @Override
   public void open(Place place) {
     model.show(place.kind());
-    answered.accept(model.tap(place.spot()));
+    context.perform(() -> answered.accept(model.tap(place.spot())));
   }
 
   @Override
-  public void scan(String text) {
-    answered.accept(model.scan(text));
+  public void scan(Scanned scanned) {
+    answered.accept(model.scan(scanned.getFound()));
   }
 }

@@ -19,8 +19,6 @@ import wherefrom.job.PlaceState;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.JobNames;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -46,7 +44,6 @@ final class BenchMapModel {
   static final String NOT_MATED = "no longer mated";
 
   private final OpenJob job;
-  private final JobNames names;
   private Mode mode = Mode.LOOK;
   private int basket = 1;
   private PartKind kind;
@@ -54,9 +51,8 @@ final class BenchMapModel {
   private Optional<CodeLookup> refused = Optional.empty();
   private String said = "";
 
-  BenchMapModel(OpenJob job, JobNames names) {
+  BenchMapModel(OpenJob job) {
     this.job = job;
-    this.names = names;
     this.kind = kinds().get(0);
   }
 
@@ -247,8 +243,7 @@ final class BenchMapModel {
   }
 
   /** Takes a scanned or typed code and says what to sound. */
-  Optional<Cue> scan(String code) {
-    CodeLookup found = new TagBook(state(), names).find(code);
+  Optional<Cue> scan(CodeLookup found) {
     return found.match(
         part -> take(part.part()),
         spot -> scanned(spot.spot()),

@@ -21,6 +21,7 @@ import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -62,7 +63,7 @@ public final class BenchMapScreen implements Screen, Scannable {
 
   public BenchMapScreen(ScreenContext context) {
     this.context = context;
-    model = new BenchMapModel(context.getJob(), context.shelf());
+    model = new BenchMapModel(context.getJob());
     view = Panes.column(context.scale());
     pages = pages();
     engine = pages.view();
@@ -99,10 +100,11 @@ public final class BenchMapScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    answer(model.scan(text));
+  public void scan(Scanned scanned) {
+    answer(model.scan(scanned.getFound()));
   }
 
+  /** Sounds, says and opens what came of a tap or a scan. */
   private void answer(Optional<Cue> cue) {
     cue.ifPresent(context.sounds()::play);
     Optional<Integer> opened = model.takeOpened();
@@ -111,14 +113,7 @@ public final class BenchMapScreen implements Screen, Scannable {
       context.refuse(refused.get(), "");
     } else if (opened.isPresent()) {
       context.navigator().show(ScreenId.PART, opened.get());
-    } else {
-      told();
-      context.navigator().changed();
-    }
-  }
-
-  private void told() {
-    if (!model.said().isEmpty()) {
+    } else if (!model.said().isEmpty()) {
       context.say(model.said());
     }
   }
@@ -267,10 +262,7 @@ public final class BenchMapScreen implements Screen, Scannable {
   }
 
   private void typeCode() {
-    TypedCode.ask(
-        context,
-        "The six digits on the tag.",
-        digits -> context.attempt(() -> answer(model.scan(digits))));
+    TypedCode.ask(context, this::scan);
   }
 
   @Override

@@ -10,6 +10,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.TagKey;
@@ -81,7 +82,7 @@ public final class ChangesScreen extends ListPage implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    ScannedPart.find(context, text, WANTED).ifPresent(this::stands);
+  public void scan(Scanned scanned) {
+    ScannedPart.find(context, scanned, WANTED).ifPresent(this::stands);
   }
 }

@@ -12,6 +12,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -110,8 +111,8 @@ public final class DecidePartScreen extends ListPage implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    ScannedPart.find(context, text, DecideScreen.WANTED).ifPresent(this::goOn);
+  public void scan(Scanned scanned) {
+    ScannedPart.find(context, scanned, DecideScreen.WANTED).ifPresent(this::goOn);
   }
 
   private void goOn(int other) {

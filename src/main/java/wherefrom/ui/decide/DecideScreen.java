@@ -9,6 +9,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
@@ -71,8 +72,8 @@ public final class DecideScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    ScannedPart.find(context, text, WANTED).ifPresent(this::decide);
+  public void scan(Scanned scanned) {
+    ScannedPart.find(context, scanned, WANTED).ifPresent(this::decide);
   }
 
   private void decide(int item) {

@@ -15,6 +15,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.ListPage;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
@@ -105,8 +106,8 @@ public final class DecideSetScreen extends ListPage implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    ScannedPart.find(context, text, DecideScreen.WANTED).ifPresent(this::decide);
+  public void scan(Scanned scanned) {
+    ScannedPart.find(context, scanned, DecideScreen.WANTED).ifPresent(this::decide);
   }
 
   private void ask(Decision decision) {

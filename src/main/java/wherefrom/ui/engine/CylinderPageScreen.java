@@ -9,6 +9,7 @@ import wherefrom.drawing.Target;
 import wherefrom.parts.Home;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.Drawn;
@@ -80,7 +81,7 @@ public final class CylinderPageScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    pages.index().scan(text);
+  public void scan(Scanned scanned) {
+    pages.index().scan(scanned);
   }
 }

@@ -8,6 +8,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.Scanned;
 
 /** What the drawn engine is an index of: its places, how each stands, what a tap on one opens. */
 public interface EngineIndex {
@@ -53,5 +54,5 @@ public interface EngineIndex {
   void open(Place place);
 
   /** A code was scanned while one of the pages is up. */
-  void scan(String text);
+  void scan(Scanned scanned);
 }

@@ -12,6 +12,7 @@ import wherefrom.parts.Home;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
@@ -111,7 +112,7 @@ public final class EnginePageScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    pages.index().scan(text);
+  public void scan(Scanned scanned) {
+    pages.index().scan(scanned);
   }
 }

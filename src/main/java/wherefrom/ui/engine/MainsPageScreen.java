@@ -7,6 +7,7 @@ import wherefrom.drawing.Glass;
 import wherefrom.drawing.MainsPage;
 import wherefrom.drawing.Target;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
@@ -115,7 +116,7 @@ public final class MainsPageScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    pages.index().scan(text);
+  public void scan(Scanned scanned) {
+    pages.index().scan(scanned);
   }
 }

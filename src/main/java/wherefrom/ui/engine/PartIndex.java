@@ -8,11 +8,11 @@ import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
 import wherefrom.job.EngineJob;
 import wherefrom.job.PlaceState;
-import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.drawn.EngineView;
@@ -88,12 +88,7 @@ public final class PartIndex implements EngineIndex {
   }
 
   @Override
-  public void scan(String text) {
-    CodeLookup found = new TagBook(job(), context.shelf()).find(text);
-    if (found instanceof CodeLookup.APart part) {
-      context.navigator().show(ScreenId.PART, part.part().part().item());
-    } else {
-      context.refuse(found, "Scan the tag on a part: its page opens.");
-    }
+  public void scan(Scanned scanned) {
+    ScannedPart.open(context, scanned);
   }
 }

@@ -6,6 +6,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
@@ -62,7 +63,7 @@ public final class PlaceListScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    index.scan(text);
+  public void scan(Scanned scanned) {
+    index.scan(scanned);
   }
 }

@@ -10,6 +10,7 @@ import wherefrom.job.decide.Deciding;
 import wherefrom.text.Words;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
@@ -85,8 +86,9 @@ public final class BetweenScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    HomeScan.take(context, text, () -> context.navigator().show(BetweenModel.next(areas).screen()));
+  public void scan(Scanned scanned) {
+    HomeScan.take(
+        context, scanned, () -> context.navigator().show(BetweenModel.next(areas).screen()));
   }
 
   @Override

@@ -1,8 +1,8 @@
 package wherefrom.ui.home;
 
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 
@@ -15,8 +15,8 @@ public final class HomeScan {
    *
    * @param goOn what the tag on the screen does, for the cards that say so
    */
-  public static void take(ScreenContext context, String text, Runnable goOn) {
-    CodeLookup found = new TagBook(context.state(), context.shelf()).find(text);
+  public static void take(ScreenContext context, Scanned scanned, Runnable goOn) {
+    CodeLookup found = scanned.getFound();
     if (found instanceof CodeLookup.APart part) {
       context.navigator().show(ScreenId.PART, part.part().part().item());
     } else if (found instanceof CodeLookup.AnAction card) {

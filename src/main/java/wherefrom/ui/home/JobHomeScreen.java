@@ -12,6 +12,7 @@ import wherefrom.job.shelf.JobDay;
 import wherefrom.job.shelf.NextDeed;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -176,8 +177,8 @@ public final class JobHomeScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    HomeScan.take(context, text, this::goOn);
+  public void scan(Scanned scanned) {
+    HomeScan.take(context, scanned, this::goOn);
   }
 
   /** Says in full how the copy stands while it cannot be made, and once when it can again. */

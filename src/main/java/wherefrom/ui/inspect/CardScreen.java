@@ -18,6 +18,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.app.WordsScreen;
@@ -61,8 +62,8 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    Tagged.find(context, text).ifPresent(model::turnTo);
+  public void scan(Scanned scanned) {
+    Tagged.find(context, scanned).ifPresent(model::turnTo);
   }
 
   @Override

@@ -12,6 +12,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
@@ -104,8 +105,8 @@ public final class InspectScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    Tagged.find(context, text).ifPresent(subject -> card(subject, List.of()));
+  public void scan(Scanned scanned) {
+    Tagged.find(context, scanned).ifPresent(subject -> card(subject, List.of()));
   }
 
   private void card(Subject subject, List<Subject> round) {

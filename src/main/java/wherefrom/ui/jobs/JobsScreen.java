@@ -16,6 +16,7 @@ import wherefrom.parts.TagType;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -166,25 +167,30 @@ public final class JobsScreen implements Screen, Scannable {
 
   /** A part's tag opens its page, in its job. */
   @Override
-  public void scan(String text) {
-    Optional<TagCode> code = TagCode.find(text.replaceAll("\\s", ""));
-    if (code.isEmpty()) {
-      context.say("This is none of our tags whole. Scan the tag, or open its job first.");
-      return;
-    }
-    if (code.get().type() == TagType.ACTION_CARD) {
-      act(Action.find(code.get().item()));
-      return;
-    }
-    JobsModel.find(jobs, code.get().engine())
+  public void scan(Scanned scanned) {
+    scanned
+        .tag()
         .ifPresentOrElse(
-            folder -> openAt(folder, text),
+            this::take,
+            () ->
+                context.say(
+                    "This is none of our tags whole. Scan the tag, or open its job first."));
+  }
+
+  private void take(TagCode code) {
+    if (code.type() == TagType.ACTION_CARD) {
+      act(Action.find(code.item()));
+      return;
+    }
+    JobsModel.find(jobs, code.engine())
+        .ifPresentOrElse(
+            folder -> openAt(folder, code),
             () -> context.say("No job here has this tag. Import its job, or begin a new one."));
   }
 
-  private void openAt(Path folder, String text) {
+  private void openAt(Path folder, TagCode code) {
     if (context.attempt(() -> context.open(folder))) {
-      HomeScan.take(context, text, () -> {});
+      HomeScan.take(context, Scanned.of(context, code), () -> {});
     }
   }
 

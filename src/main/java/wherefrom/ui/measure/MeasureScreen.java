@@ -9,6 +9,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Panes;
@@ -126,8 +127,8 @@ public final class MeasureScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    Tagged.find(context, text)
+  public void scan(Scanned scanned) {
+    Tagged.find(context, scanned)
         .ifPresent(subject -> context.navigator().open(() -> plans(context, subject)));
   }
 

@@ -18,6 +18,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.RailKey;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.StandardRail;
 import wherefrom.ui.app.Typable;
@@ -95,8 +96,8 @@ public final class ReadingsScreen extends Page implements Typable, Scannable {
 
   /** The next part's tag: its readings by the same plan, or what can be measured on it. */
   @Override
-  public void scan(String text) {
-    Tagged.find(context, text)
+  public void scan(Scanned scanned) {
+    Tagged.find(context, scanned)
         .ifPresent(
             subject -> {
               context.navigator().back();

@@ -11,13 +11,14 @@ import wherefrom.job.decide.Proposal;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.HandlingOutcome;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NewPartAsking;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -84,14 +85,11 @@ public final class PartScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    CodeLookup found = new TagBook(context.state(), context.shelf()).find(text);
-    if (found instanceof CodeLookup.APart part) {
+  public void scan(Scanned scanned) {
+    if (scanned.getFound() instanceof CodeLookup.APart) {
       context.navigator().back();
-      context.navigator().show(ScreenId.PART, part.part().part().item());
-    } else {
-      context.refuse(found, "Scan the tag on a part: its page opens.");
     }
+    ScannedPart.open(context, scanned);
   }
 
   /** Part, life, readings, photographs. */

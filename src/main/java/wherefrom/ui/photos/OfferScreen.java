@@ -12,12 +12,12 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.photos.Photograph;
 import wherefrom.job.photos.Photographing;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
 import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.Images;
 import wherefrom.ui.controls.Panes;
@@ -114,8 +114,8 @@ public final class OfferScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    CodeLookup found = new TagBook(context.state(), context.shelf()).find(text);
+  public void scan(Scanned scanned) {
+    CodeLookup found = scanned.getFound();
     if (found instanceof CodeLookup.APart part) {
       chosen(Subject.ofPart(part.part().part().item()));
     } else if (found instanceof CodeLookup.ASpot spot) {

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
@@ -15,7 +16,7 @@ final class FitIndex implements EngineIndex {
   private final ScreenContext context;
   private final PutTogetherModel model;
   private final Consumer<Place> tapped;
-  private final Consumer<String> scanned;
+  private final Consumer<Scanned> scanned;
 
   /**
    * @param tapped told which place was tapped
@@ -25,7 +26,7 @@ final class FitIndex implements EngineIndex {
       ScreenContext context,
       PutTogetherModel model,
       Consumer<Place> tapped,
-      Consumer<String> scanned) {
+      Consumer<Scanned> scanned) {
     this.context = context;
     this.model = model;
     this.tapped = tapped;
@@ -58,7 +59,7 @@ final class FitIndex implements EngineIndex {
   }
 
   @Override
-  public void scan(String text) {
-    scanned.accept(text);
+  public void scan(Scanned code) {
+    scanned.accept(code);
   }
 }

@@ -13,8 +13,6 @@ import wherefrom.job.puttogether.OnPurpose;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.JobNames;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Orientation;
 import wherefrom.parts.PartKind;
@@ -33,7 +31,6 @@ final class PutTogetherModel {
   private static final ScreenAnswer PLAIN = ScreenAnswer.said("", "");
 
   private final OpenJob job;
-  private final JobNames names;
   private final PutTogether together;
   private final ToFit missing;
   private final ScreenAnswer start;
@@ -44,10 +41,9 @@ final class PutTogetherModel {
   private String ownReason = "";
   private String trouble = "";
 
-  PutTogetherModel(OpenJob job, JobNames names) {
+  PutTogetherModel(OpenJob job) {
     this.job = job;
-    this.names = names;
-    this.together = new PutTogether(job, names);
+    this.together = new PutTogether(job);
     this.missing = new ToFit(job);
     this.kind =
         together
@@ -127,11 +123,6 @@ final class PutTogetherModel {
   }
 
   /** Takes a scanned or typed code and says what to sound. */
-  Optional<Cue> scan(String digits) {
-    return scan(new TagBook(job.state(), names).find(digits));
-  }
-
-  /** Takes a code that was looked up. */
   Optional<Cue> scan(CodeLookup found) {
     return found instanceof CodeLookup.AnAction card
         ? act(card.action())

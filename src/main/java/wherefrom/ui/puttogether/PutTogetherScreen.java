@@ -34,7 +34,7 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   public PutTogetherScreen(ScreenContext context) {
     this.context = context;
-    model = new PutTogetherModel(context.getJob(), context.shelf());
+    model = new PutTogetherModel(context.getJob());
     EnginePages pages =
         new EnginePages(context, new FitIndex(context, model, this::tap, this::scannedOnPage));
     engine = pages.view();
@@ -88,18 +88,8 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   @Override
-  public void scan(String text) {
-    answer(model.scan(text));
-  }
-
-  /** The window is drawn once, by whoever handed the scan over. */
-  @Override
   public void scan(Scanned scanned) {
-    sound(take(scanned));
-  }
-
-  private Optional<Cue> take(Scanned scanned) {
-    return scanned.found().map(model::scan).orElseGet(() -> model.scan(scanned.text()));
+    sound(model.scan(scanned.getFound()));
   }
 
   @Override
@@ -129,9 +119,9 @@ public final class PutTogetherScreen implements Screen, Watching {
     answer(model.tap(place.spot()));
   }
 
-  private void scannedOnPage(String text) {
+  private void scannedOnPage(Scanned scanned) {
     context.navigator().backTo(this);
-    scan(text);
+    answer(model.scan(scanned.getFound()));
   }
 
   /** Sounds and shows what came of a deed. */
@@ -167,7 +157,7 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   private void typeCode(String question) {
-    TypedCode.look(context, question, typed -> answer(take(typed)));
+    TypedCode.ask(context, question, this::scan);
   }
 
   private final class Deeds implements WorkKeys.Deeds {

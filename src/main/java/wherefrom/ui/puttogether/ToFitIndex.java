@@ -6,11 +6,10 @@ import java.util.List;
 import java.util.function.Function;
 import wherefrom.drawing.PartState;
 import wherefrom.drawing.View;
-import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.Scanned;
+import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
@@ -56,12 +55,7 @@ final class ToFitIndex implements EngineIndex {
   }
 
   @Override
-  public void scan(String text) {
-    CodeLookup found = new TagBook(context.state(), context.shelf()).find(text);
-    if (found instanceof CodeLookup.APart part) {
-      context.navigator().show(ScreenId.PART, part.part().part().item());
-    } else {
-      context.refuse(found, "Scan the tag on a part: its page opens.");
-    }
+  public void scan(Scanned scanned) {
+    ScannedPart.open(context, scanned);
   }
 }

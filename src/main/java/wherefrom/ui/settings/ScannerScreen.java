@@ -5,6 +5,7 @@ import wherefrom.job.settings.Settings;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.FitText;
@@ -73,8 +74,8 @@ public final class ScannerScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    last.setWords("Read: " + text);
+  public void scan(Scanned scanned) {
+    last.setWords("Read: " + scanned.text());
   }
 
   @Override

@@ -4,11 +4,11 @@ import java.util.Optional;
 import wherefrom.engine.Spot;
 import wherefrom.job.PartRecord;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TypedCode;
 
@@ -36,8 +36,8 @@ final class Taking {
   }
 
   /** Takes a scanned or typed code. */
-  void scan(String code) {
-    CodeLookup found = new TagBook(context.state(), context.shelf()).find(code);
+  void scan(Scanned scanned) {
+    CodeLookup found = scanned.getFound();
     found
         .<Runnable>match(
             part -> () -> came(taker.take(part.part())),
@@ -78,12 +78,6 @@ final class Taking {
 
   /** Asks for the six digits on a tag. */
   void askCode() {
-    TypedCode.ask(
-        context,
-        "The six digits on the tag.",
-        digits -> {
-          context.attempt(() -> scan(digits));
-          context.navigator().changed();
-        });
+    TypedCode.ask(context, this::scan);
   }
 }

@@ -7,6 +7,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.text.Words;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
@@ -46,17 +47,13 @@ final class TapIndex implements EngineIndex {
   @Override
   public void open(Place place) {
     taking.tap(place.kind(), place.spot());
-    told();
+    context.navigator().changed();
+    context.say(taking.words());
   }
 
   @Override
-  public void scan(String text) {
-    taking.scan(text);
-    told();
-  }
-
-  private void told() {
-    context.navigator().changed();
+  public void scan(Scanned scanned) {
+    taking.scan(scanned);
     context.say(taking.words());
   }
 }

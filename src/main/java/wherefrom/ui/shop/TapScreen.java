@@ -9,6 +9,7 @@ import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
@@ -44,8 +45,8 @@ public final class TapScreen implements Screen, Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    taking.scan(text);
+  public void scan(Scanned scanned) {
+    taking.scan(scanned);
   }
 
   private void choose(PartKind chosen) {

@@ -9,6 +9,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
@@ -58,8 +59,8 @@ public final class VisitScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    taking.scan(text);
+  public void scan(Scanned scanned) {
+    taking.scan(scanned);
   }
 
   private List<KeyRow.Act> puttingOn() {

@@ -14,6 +14,7 @@ import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.ListRow;
@@ -68,8 +69,8 @@ public final class WashScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
-    taking.scan(text);
+  public void scan(Scanned scanned) {
+    taking.scan(scanned);
   }
 
   private Region row(WashModel.Row row) {

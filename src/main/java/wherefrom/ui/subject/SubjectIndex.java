@@ -21,6 +21,7 @@ import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.engine.EngineIndex;
 
@@ -166,7 +167,7 @@ public final class SubjectIndex implements EngineIndex {
   }
 
   @Override
-  public void scan(String text) {
-    Tagged.find(context, text).ifPresent(opened);
+  public void scan(Scanned scanned) {
+    Tagged.find(context, scanned).ifPresent(opened);
   }
 }

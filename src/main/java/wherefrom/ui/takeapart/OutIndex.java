@@ -9,6 +9,7 @@ import wherefrom.drawing.PartState;
 import wherefrom.job.EngineJob;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.drawn.PartStates;
 import wherefrom.ui.engine.EngineIndex;
@@ -18,7 +19,7 @@ final class OutIndex implements EngineIndex {
   private final ScreenContext context;
   private final TakeApartModel model;
   private final Consumer<Place> tapped;
-  private final Consumer<String> scanned;
+  private final Consumer<Scanned> scanned;
 
   /**
    * @param tapped told which place was tapped
@@ -28,7 +29,7 @@ final class OutIndex implements EngineIndex {
       ScreenContext context,
       TakeApartModel model,
       Consumer<Place> tapped,
-      Consumer<String> scanned) {
+      Consumer<Scanned> scanned) {
     this.context = context;
     this.model = model;
     this.tapped = tapped;
@@ -66,7 +67,7 @@ final class OutIndex implements EngineIndex {
   }
 
   @Override
-  public void scan(String text) {
-    scanned.accept(text);
+  public void scan(Scanned code) {
+    scanned.accept(code);
   }
 }

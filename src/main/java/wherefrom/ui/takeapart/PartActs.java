@@ -90,10 +90,7 @@ final class PartActs {
   }
 
   void typeCode() {
-    TypedCode.ask(
-        context,
-        "The six digits on the tag.",
-        digits -> context.attempt(() -> answered.accept(model.scan(digits))));
+    TypedCode.ask(context, scanned -> answered.accept(model.scan(scanned.getFound())));
   }
 
   void sources() {

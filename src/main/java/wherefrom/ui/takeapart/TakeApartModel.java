@@ -15,8 +15,6 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.PartOut;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.JobNames;
-import wherefrom.job.tags.TagBook;
 import wherefrom.job.takeapart.NextOut;
 import wherefrom.job.takeapart.OffFirst;
 import wherefrom.job.takeapart.OutOrder;
@@ -44,7 +42,6 @@ final class TakeApartModel {
   }
 
   private final OpenJob job;
-  private final JobNames names;
   private final TakeApart apart;
   private final Supplier<OutOrder> order;
   private final Set<Integer> later = new HashSet<>();
@@ -56,11 +53,10 @@ final class TakeApartModel {
   /**
    * @param order in which parts are proposed, as it is set now
    */
-  TakeApartModel(OpenJob job, JobNames names, Supplier<OutOrder> order) {
+  TakeApartModel(OpenJob job, Supplier<OutOrder> order) {
     this.job = job;
-    this.names = names;
     this.order = order;
-    this.apart = new TakeApart(job, names);
+    this.apart = new TakeApart(job);
   }
 
   private EngineJob state() {
@@ -126,9 +122,10 @@ final class TakeApartModel {
   }
 
   /** Takes a scanned or typed code and says what to sound. */
-  Optional<Cue> scan(String code) {
-    CodeLookup found = new TagBook(state(), names).find(code);
-    return found instanceof CodeLookup.AnAction action ? act(action.action()) : out(code);
+  Optional<Cue> scan(CodeLookup found) {
+    return found instanceof CodeLookup.AnAction action
+        ? act(action.action())
+        : keep(() -> came(apart.out(found)));
   }
 
   /** The next part is out. */
@@ -183,11 +180,7 @@ final class TakeApartModel {
   }
 
   private Optional<Cue> out(PartRecord part) {
-    return out(part.part().code(state().engine()).digits());
-  }
-
-  private Optional<Cue> out(String code) {
-    return keep(() -> came(apart.out(code)));
+    return keep(() -> came(apart.out(part)));
   }
 
   private Optional<Cue> keep(Supplier<Optional<Cue>> deed) {

@@ -11,6 +11,7 @@ import wherefrom.parts.Action;
 import wherefrom.parts.Part;
 import wherefrom.parts.Place;
 import wherefrom.rules.Cue;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
@@ -51,8 +52,7 @@ public final class TakeApartScreen implements Screen, Watching {
   public TakeApartScreen(ScreenContext context) {
     this.context = context;
     Touch touch = context.touch();
-    model =
-        new TakeApartModel(context.getJob(), context.shelf(), () -> context.settings().outOrder());
+    model = new TakeApartModel(context.getJob(), () -> context.settings().outOrder());
     acts = new PartActs(context, model, this::answer);
     card = new AnswerCard(touch);
     pages =
@@ -124,8 +124,8 @@ public final class TakeApartScreen implements Screen, Watching {
   }
 
   @Override
-  public void scan(String text) {
-    answer(model.scan(text));
+  public void scan(Scanned scanned) {
+    sound(model.scan(scanned.getFound()));
   }
 
   @Override
@@ -145,15 +145,20 @@ public final class TakeApartScreen implements Screen, Watching {
     context.attempt(() -> answer(model.tap(place)));
   }
 
-  private void scannedOnPage(String text) {
+  private void scannedOnPage(Scanned scanned) {
     context.navigator().backTo(this);
-    scan(text);
+    answer(model.scan(scanned.getFound()));
   }
 
+  /** Sounds, says and shows what came of a deed. */
   private void answer(Optional<Cue> cue) {
+    sound(cue);
+    context.navigator().changed();
+  }
+
+  private void sound(Optional<Cue> cue) {
     context.sounds().hush();
     cue.ifPresent(context.sounds()::play);
-    context.navigator().changed();
     String said = model.takeSaid();
     if (!said.isEmpty()) {
       context.say(said);

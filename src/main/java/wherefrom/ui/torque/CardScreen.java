@@ -8,6 +8,7 @@ import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.TextEntryScreen;
 import wherefrom.ui.controls.AnswerCard;
@@ -31,7 +32,7 @@ public final class CardScreen extends Page implements Scannable {
     super(context, "");
     this.touch = context.touch();
     this.number = number;
-    model = new TorqueCardModel(context.getJob(), context.shelf(), number, context.nanos());
+    model = new TorqueCardModel(context.getJob(), number, context.nanos());
     words = new AnswerCard(touch, Scale.WORKING_MM);
     grid =
         new BoltGrid(
@@ -128,13 +129,12 @@ public final class CardScreen extends Page implements Scannable {
   }
 
   @Override
-  public void scan(String text) {
+  public void scan(Scanned scanned) {
     if (model.wantsPerson()) {
       context.say("Press Who and enter your name.");
       return;
     }
-    answer(model.scan(text));
-    draw();
+    answer(model.scan(scanned.getFound()));
     model.takeRefused().ifPresent(found -> context.refuse(found, WANTED));
   }
 

@@ -6,8 +6,6 @@ import java.util.Set;
 import java.util.function.LongSupplier;
 import wherefrom.job.OpenJob;
 import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.JobNames;
-import wherefrom.job.tags.TagBook;
 import wherefrom.job.torque.KeptCard;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
@@ -25,8 +23,6 @@ final class TorqueCardModel {
   /** No bolt is tightened in less: a second read of the card in this time is no second bolt. */
   static final long TWICE_NANOS = 1_500_000_000L;
 
-  private final OpenJob job;
-  private final JobNames names;
   private final int number;
   private final LongSupplier nanos;
   private final TorqueBook book;
@@ -36,9 +32,7 @@ final class TorqueCardModel {
   private Optional<CodeLookup> refused = Optional.empty();
   private String said = "";
 
-  TorqueCardModel(OpenJob job, JobNames names, int number, LongSupplier nanos) {
-    this.job = job;
-    this.names = names;
+  TorqueCardModel(OpenJob job, int number, LongSupplier nanos) {
     this.number = number;
     this.nanos = nanos;
     this.book = new TorqueBook(job);
@@ -156,8 +150,7 @@ final class TorqueCardModel {
   }
 
   /** Takes a scanned code: the action cards do what the keys do. */
-  Optional<Cue> scan(String code) {
-    CodeLookup found = new TagBook(job.state(), names).find(code);
+  Optional<Cue> scan(CodeLookup found) {
     if (found instanceof CodeLookup.AnAction action) {
       return act(action.action());
     }

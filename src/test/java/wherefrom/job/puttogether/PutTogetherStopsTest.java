@@ -18,7 +18,7 @@ import wherefrom.ui.sample.SampleJob;
 
 class PutTogetherStopsTest {
   private final SampleJob sample = SampleJob.apart();
-  private final PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
+  private final PutTogether together = new PutTogether(sample.job);
 
   private Verdict verdict(FitOutcome step) {
     assertThat(step).isInstanceOf(FitOutcome.Judged.class);
@@ -28,18 +28,20 @@ class PutTogetherStopsTest {
   @Test
   void aTagOfAnotherEngineStopsAndNoPlaceScansThrough() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
-    assertThat(verdict(together.scan(other)).word()).isEqualTo("wrong engine");
-    assertThat(verdict(together.scan(sample.card("3EX"))).word()).isEqualTo("wrong engine");
+    assertThat(verdict(together.scan(sample.read(other))).word()).isEqualTo("wrong engine");
+    assertThat(verdict(together.scan(sample.read(sample.card("3EX")))).word())
+        .isEqualTo("wrong engine");
     assertThat(together.stop()).isPresent();
-    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
     assertThat(together.stop()).isEmpty();
     assertThat(sample.job.state().standingStop()).isEmpty();
   }
 
   @Test
   void aStopIsTakenBackEvenWhenANoteWasWrittenSince() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("5EX"));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("5EX")));
     sample.job.record(new NoteAdded(3, "wipe"));
     assertThat(together.act(Action.UNDO)).isInstanceOf(FitOutcome.TookBack.class);
     assertThat(sample.job.state().standingStop()).isEmpty();
@@ -48,33 +50,35 @@ class PutTogetherStopsTest {
 
   @Test
   void aFilledPlaceIsFreedWhenItsPartIsTakenOut() {
-    together.scan(sample.tag("pushrod@5EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    together.scan(sample.read(sample.card("3EX")));
     together.fitOnPurpose("matched pair");
-    together.scan(sample.tag("pushrod@3EX"));
-    assertThat(verdict(together.scan(sample.card("3EX"))).word()).isEqualTo("place taken");
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(verdict(together.scan(sample.read(sample.card("3EX")))).word())
+        .isEqualTo("place taken");
     assertThat(verdict(together.tookOut()).word()).isEqualTo("right place");
     assertThat(sample.record("pushrod@5EX").where().state()).isEqualTo("out");
   }
 
   @Test
   void aPartThatMovedIsJudgedAnewWhereItIs() {
-    together.scan(sample.tag("pushrod@5EX"));
-    together.scan(sample.card("3EX"));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    together.scan(sample.read(sample.card("3EX")));
     together.fitOnPurpose("matched pair");
-    together.scan(sample.tag("pushrod@5EX"));
-    assertThat(verdict(together.scan(sample.card("5EX"))).word()).isEqualTo("already fitted");
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    assertThat(verdict(together.scan(sample.read(sample.card("5EX")))).word())
+        .isEqualTo("already fitted");
     assertThat(verdict(together.tookOut()).word()).isEqualTo("right place");
     assertThat(sample.job.state().fitted()).hasSize(1);
   }
 
   @Test
   void aStopEndsWhenTheRightPartIsFoundToSitThereAlready() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
-    together.scan(sample.tag("pushrod@5EX"));
-    together.scan(sample.card("3EX"));
-    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).word())
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).word())
         .isEqualTo("already fitted");
     assertThat(together.stop()).isEmpty();
     assertThat(sample.job.state().standingStop()).isEmpty();
@@ -88,7 +92,7 @@ class PutTogetherStopsTest {
 
   /** The program was closed and started again on the same job. */
   private PutTogether restarted() {
-    return new PutTogether(new OpenJob(sample.logbook, SampleJob.CLOCK), SampleJob.NAMES);
+    return new PutTogether(new OpenJob(sample.logbook, SampleJob.CLOCK));
   }
 
   private static Verdict standing(PutTogether after) {
@@ -105,7 +109,7 @@ class PutTogetherStopsTest {
   @Test
   void aTagOfAnotherEngineStandsAfterARestartInItsOwnWords() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
-    Verdict given = verdict(together.scan(other));
+    Verdict given = verdict(together.scan(sample.read(other)));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("wrong engine");
     assertThat(standing(after).sentence()).isEqualTo(given.sentence()).contains("Grey six");
@@ -116,7 +120,7 @@ class PutTogetherStopsTest {
 
   @Test
   void anOlderTagStandsAfterARestartInItsOwnWords() {
-    Verdict given = verdict(together.scan(older("pushrod@3EX")));
+    Verdict given = verdict(together.scan(sample.read(older("pushrod@3EX"))));
     assertThat(given.name()).isEqualTo(VerdictName.RETIRED);
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("retired");
@@ -129,11 +133,12 @@ class PutTogetherStopsTest {
 
   @Test
   void aStopAtAPlaceKeepsThePlaceAfterARestart() {
-    together.scan(sample.card("3EX"));
-    together.scan(older("pushrod@3EX"));
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(older("pushrod@3EX")));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("retired");
-    assertThat(verdict(after.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(verdict(after.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
     assertThat(after.stop()).isEmpty();
   }
 
@@ -141,21 +146,22 @@ class PutTogetherStopsTest {
   void aStopWhoseCauseIsGoneStandsUntilItIsScannedAgain() {
     int item = sample.part("pushrod@3EX").item();
     sample.job.record(new OffForWashing(item, 4));
-    together.scan(sample.tag("pushrod@3EX"));
-    Verdict given = verdict(together.scan(sample.card("3EX")));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    Verdict given = verdict(together.scan(sample.read(sample.card("3EX"))));
     assertThat(given.name()).isEqualTo(VerdictName.NOT_CLEARED);
     sample.job.record(new BackFromWashing(item));
     PutTogether after = restarted();
     assertThat(standing(after).word()).isEqualTo("not cleared");
     assertThat(standing(after).sentence()).isEqualTo(given.sentence());
     assertThat(standing(after).wayOut()).contains("is settled", "Scan it again");
-    assertThat(verdict(after.scan(sample.tag("pushrod@3EX"))).word()).isEqualTo("right place");
+    assertThat(verdict(after.scan(sample.read(sample.tag("pushrod@3EX")))).word())
+        .isEqualTo("right place");
     assertThat(after.stop()).isEmpty();
   }
 
   @Test
   void aStopThatStandsAfterARestartIsTakenBackByUndo() {
-    together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
+    together.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits()));
     PutTogether after = restarted();
     assertThat(after.act(Action.UNDO)).isInstanceOf(FitOutcome.TookBack.class);
     assertThat(after.stop()).isEmpty();
@@ -164,8 +170,8 @@ class PutTogetherStopsTest {
 
   @Test
   void aPartOfThisEngineAnswersAForeignTagForGood() {
-    together.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits());
-    assertThat(together.scan(sample.tag("pushrod@3EX")))
+    together.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits()));
+    assertThat(together.scan(sample.read(sample.tag("pushrod@3EX"))))
         .isInstanceOf(FitOutcome.WaitingForSpot.class);
     assertThat(together.stop()).isEmpty();
     assertThat(restarted().stop()).isEmpty();
@@ -173,9 +179,9 @@ class PutTogetherStopsTest {
 
   @Test
   void theStopBeforeStandsAgainWhenTheLaterOneIsTakenBack() {
-    together.scan(sample.card("5EX"));
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.tag("pushrod@1EX"));
+    together.scan(sample.read(sample.card("5EX")));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.tag("pushrod@1EX")));
     together.act(Action.UNDO);
     assertThat(together.stop().orElseThrow().sentence()).contains("cylinder 3, exhaust");
     assertThat(restarted().stop()).isEqualTo(together.stop());
@@ -186,9 +192,9 @@ class PutTogetherStopsTest {
 
   @Test
   void aStopThatAFitSolvedStandsAgainWhenTheFitIsTakenBack() {
-    together.scan(sample.card("5EX"));
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.tag("pushrod@5EX"));
+    together.scan(sample.read(sample.card("5EX")));
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
     assertThat(together.stop()).isEmpty();
     together.act(Action.UNDO);
     assertThat(together.stop()).isPresent().isEqualTo(restarted().stop());
@@ -196,12 +202,12 @@ class PutTogetherStopsTest {
 
   @Test
   void whatIsFoundFittedAlreadySolvesEveryStopBeforeIt() {
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("3EX"));
-    together.scan(sample.card("3EX"));
-    together.scan(sample.tag("pushrod@5EX"));
-    together.scan(sample.tag("pushrod@7EX"));
-    assertThat(verdict(together.scan(sample.tag("pushrod@3EX"))).stops()).isFalse();
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(sample.card("3EX")));
+    together.scan(sample.read(sample.tag("pushrod@5EX")));
+    together.scan(sample.read(sample.tag("pushrod@7EX")));
+    assertThat(verdict(together.scan(sample.read(sample.tag("pushrod@3EX")))).stops()).isFalse();
     assertThat(restarted().stop()).isEmpty();
   }
 }

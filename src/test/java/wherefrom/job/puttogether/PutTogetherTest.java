@@ -15,6 +15,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.entry.PartReplaced;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.puttogether.PutTogether.Mode;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
@@ -26,7 +27,11 @@ class PutTogetherTest {
   private final OpenJob job = Benches.apart();
   private final JobNames names =
       engine -> engine == 42 ? Optional.of("Blue tractor") : Optional.empty();
-  private final PutTogether together = new PutTogether(job, names);
+  private final PutTogether together = new PutTogether(job);
+
+  private CodeLookup read(String digits) {
+    return new TagBook(job.state(), names).find(digits);
+  }
 
   private String word(FitOutcome step) {
     assertThat(step).isInstanceOf(FitOutcome.Judged.class);
@@ -35,60 +40,60 @@ class PutTogetherTest {
 
   @Test
   void partAndPlaceCardInEitherOrder() {
-    assertThat(together.scan(tag(job, "pushrod@3EX")))
+    assertThat(together.scan(read(tag(job, "pushrod@3EX"))))
         .isInstanceOf(FitOutcome.WaitingForSpot.class);
-    assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("right place");
-    assertThat(together.scan(card(job, "5EX"))).isInstanceOf(FitOutcome.WaitingForPart.class);
-    assertThat(word(together.scan(tag(job, "lifter@5EX")))).isEqualTo("right place");
+    assertThat(word(together.scan(read(card(job, "3EX"))))).isEqualTo("right place");
+    assertThat(together.scan(read(card(job, "5EX")))).isInstanceOf(FitOutcome.WaitingForPart.class);
+    assertThat(word(together.scan(read(tag(job, "lifter@5EX"))))).isEqualTo("right place");
   }
 
   @Test
   void aSecondPartReplacesTheHalfThatWaits() {
-    together.scan(tag(job, "pushrod@3EX"));
-    assertThat(together.scan(tag(job, "pushrod@5EX")))
+    together.scan(read(tag(job, "pushrod@3EX")));
+    assertThat(together.scan(read(tag(job, "pushrod@5EX"))))
         .isInstanceOfSatisfying(
             FitOutcome.WaitingForSpot.class, waiting -> assertThat(waiting.replaced()).isTrue());
-    assertThat(word(together.scan(card(job, "5EX")))).isEqualTo("right place");
+    assertThat(word(together.scan(read(card(job, "5EX"))))).isEqualTo("right place");
   }
 
   @Test
   void aStopStandsUntilTheRightPartIsScanned() {
-    together.scan(tag(job, "pushrod@3EX"));
-    assertThat(word(together.scan(card(job, "5EX")))).isEqualTo("wrong place");
-    assertThat(word(together.scan(tag(job, "pushrod@1IN")))).isEqualTo("wrong place");
+    together.scan(read(tag(job, "pushrod@3EX")));
+    assertThat(word(together.scan(read(card(job, "5EX"))))).isEqualTo("wrong place");
+    assertThat(word(together.scan(read(tag(job, "pushrod@1IN"))))).isEqualTo("wrong place");
     assertThat(together.stop()).isPresent();
-    assertThat(word(together.scan(tag(job, "pushrod@5EX")))).isEqualTo("right place");
+    assertThat(word(together.scan(read(tag(job, "pushrod@5EX"))))).isEqualTo("right place");
     assertThat(together.stop()).isEmpty();
     assertThat(job.state().standingStop()).isEmpty();
   }
 
   @Test
   void aStopIsSolvedByGoingToThePartsOwnPlace() {
-    together.scan(tag(job, "pushrod@3EX"));
-    together.scan(card(job, "5EX"));
-    assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("right place");
+    together.scan(read(tag(job, "pushrod@3EX")));
+    together.scan(read(card(job, "5EX")));
+    assertThat(word(together.scan(read(card(job, "3EX"))))).isEqualTo("right place");
   }
 
   @Test
   void aStopStandsAfterTheProgramIsStartedAgain() {
-    together.scan(tag(job, "pushrod@3EX"));
-    together.scan(card(job, "5EX"));
-    PutTogether again = new PutTogether(job, names);
+    together.scan(read(tag(job, "pushrod@3EX")));
+    together.scan(read(card(job, "5EX")));
+    PutTogether again = new PutTogether(job);
     assertThat(again.stop()).isPresent();
-    assertThat(word(again.scan(tag(job, "pushrod@5EX")))).isEqualTo("right place");
+    assertThat(word(again.scan(read(tag(job, "pushrod@5EX"))))).isEqualTo("right place");
   }
 
   @Test
   void undoTakesTheStoppedScanBackThenTheFitBefore() {
-    together.scan(tag(job, "pushrod@1IN"));
-    together.scan(card(job, "1IN"));
-    together.scan(tag(job, "pushrod@3EX"));
-    together.scan(card(job, "5EX"));
-    together.scan(Action.UNDO.code().digits());
+    together.scan(read(tag(job, "pushrod@1IN")));
+    together.scan(read(card(job, "1IN")));
+    together.scan(read(tag(job, "pushrod@3EX")));
+    together.scan(read(card(job, "5EX")));
+    together.scan(read(Action.UNDO.code().digits()));
     assertThat(together.stop()).isEmpty();
     assertThat(job.state().standingStop()).isEmpty();
     assertThat(job.state().fitted()).hasSize(1);
-    together.scan(Action.UNDO.code().digits());
+    together.scan(read(Action.UNDO.code().digits()));
     assertThat(job.state().fitted()).isEmpty();
   }
 
@@ -106,15 +111,15 @@ class PutTogetherTest {
 
   @Test
   void onPurposeByCardsAlone() {
-    together.scan(tag(job, "pushrod@3EX"));
-    together.scan(card(job, "5EX"));
-    assertThat(together.scan(Action.YES.code().digits()))
+    together.scan(read(tag(job, "pushrod@3EX")));
+    together.scan(read(card(job, "5EX")));
+    assertThat(together.scan(read(Action.YES.code().digits())))
         .isInstanceOfSatisfying(
             FitOutcome.Said.class, said -> assertThat(said.sentence()).contains("reason first"));
     assertThat(job.state().fitted()).isEmpty();
-    together.scan(Action.NEXT.code().digits());
-    together.scan(Action.NEXT.code().digits());
-    together.scan(Action.YES.code().digits());
+    together.scan(read(Action.NEXT.code().digits()));
+    together.scan(read(Action.NEXT.code().digits()));
+    together.scan(read(Action.YES.code().digits()));
     assertThat(job.state().onPurpose())
         .singleElement()
         .satisfies(fitted -> assertThat(fitted.onPurpose()).isEqualTo("matched pair"));
@@ -124,16 +129,16 @@ class PutTogetherTest {
   void followingTheListTakesTheScannedPartForTheNamedPlace() {
     together.choose(Mode.FOLLOW_THE_LIST);
     assertThat(together.target()).contains(place("main-shell@M1U"));
-    assertThat(word(together.scan(tag(job, "main-shell@M1U")))).isEqualTo("right place");
+    assertThat(word(together.scan(read(tag(job, "main-shell@M1U"))))).isEqualTo("right place");
     assertThat(together.target()).contains(place("main-shell@M1L"));
-    assertThat(word(together.scan(tag(job, "main-shell@M1L")))).isEqualTo("right place");
-    assertThat(word(together.scan(tag(job, "main-shell@M3U")))).isEqualTo("wrong place");
+    assertThat(word(together.scan(read(tag(job, "main-shell@M1L"))))).isEqualTo("right place");
+    assertThat(word(together.scan(read(tag(job, "main-shell@M3U"))))).isEqualTo("wrong place");
   }
 
   @Test
   void skippingLeavesAPlaceForLater() {
     together.choose(Mode.FOLLOW_THE_LIST);
-    together.scan(Action.SKIP.code().digits());
+    together.scan(read(Action.SKIP.code().digits()));
     assertThat(together.target()).contains(place("main-shell@M1L"));
     assertThat(new ToFit(job).places()).hasSize(74);
   }
@@ -142,35 +147,35 @@ class PutTogetherTest {
   void askingWhereAPartGoesWritesNothing() {
     together.choose(Mode.WHERE_DOES_THIS_GO);
     int before = job.history().size();
-    assertThat(together.scan(tag(job, "lifter@7IN")))
+    assertThat(together.scan(read(tag(job, "lifter@7IN"))))
         .isInstanceOfSatisfying(
             FitOutcome.Shown.class,
             shown -> assertThat(shown.sentence()).contains("cylinder 7, intake, lifter"));
-    together.scan("1234123412341234");
-    together.scan(card(job, "3EX"));
+    together.scan(read("1234123412341234"));
+    together.scan(read(card(job, "3EX")));
     assertThat(job.history()).hasSize(before);
   }
 
   @Test
   void aTurnedPushrodIsStoppedAfterwards() {
-    together.scan(tag(job, "pushrod@3EX"));
-    together.scan(card(job, "3EX"));
+    together.scan(read(tag(job, "pushrod@3EX")));
+    together.scan(read(card(job, "3EX")));
     assertThat(word(together.turned())).isEqualTo("wrong end");
     assertThat(job.state().fitted()).isEmpty();
-    assertThat(word(together.scan(tag(job, "pushrod@3EX")))).isEqualTo("right place");
+    assertThat(word(together.scan(read(tag(job, "pushrod@3EX"))))).isEqualTo("right place");
   }
 
   @Test
   void codesThatStandForNothingHereAreAnswered() {
     TagCode other = new TagCode(TagType.PART, 42, 3, 1);
-    assertThat(word(together.scan(other.digits()))).isEqualTo("wrong engine");
+    assertThat(word(together.scan(read(other.digits())))).isEqualTo("wrong engine");
     assertThat(((FitOutcome.Judged) together.last()).verdict().sentence()).contains("Blue tractor");
     TagCode unknown = new TagCode(TagType.PART, Benches.ENGINE, 999, 1);
-    assertThat(word(together.scan(unknown.digits()))).isEqualTo("not one of ours");
-    assertThat(word(together.scan("https://example.org"))).isEqualTo("not one of ours");
+    assertThat(word(together.scan(read(unknown.digits())))).isEqualTo("not one of ours");
+    assertThat(word(together.scan(read("https://example.org")))).isEqualTo("not one of ours");
     String good = tag(job, "pushrod@3EX");
     char wrong = good.charAt(9) == '5' ? '6' : '5';
-    assertThat(word(together.scan(good.substring(0, 9) + wrong + good.substring(10))))
+    assertThat(word(together.scan(read(good.substring(0, 9) + wrong + good.substring(10)))))
         .isEqualTo("digits do not agree");
   }
 
@@ -178,13 +183,13 @@ class PutTogetherTest {
   void anOlderIssueAndAReplacedPartAreRetired() {
     String old = tag(job, "pushrod@3EX");
     job.record(new TagReissued(part(job, "pushrod@3EX").item(), 2, "lost"));
-    assertThat(word(together.scan(old))).isEqualTo("retired");
+    assertThat(word(together.scan(read(old)))).isEqualTo("retired");
     String replaced = tag(job, "lifter@3EX");
     job.record(
         new PartReplaced(
             part(job, "lifter@3EX").item(), job.nextItem(), "worn", Optional.empty(), ""));
-    together.scan(replaced);
-    assertThat(word(together.scan(card(job, "3EX")))).isEqualTo("retired");
+    together.scan(read(replaced));
+    assertThat(word(together.scan(read(card(job, "3EX"))))).isEqualTo("retired");
   }
 
   @Test
@@ -218,11 +223,11 @@ class PutTogetherTest {
 
   @Test
   void replayingTheEntriesGivesTheSameState() {
-    together.scan(tag(job, "pushrod@3EX"));
-    together.scan(card(job, "5EX"));
-    together.scan(Action.UNDO.code().digits());
-    together.scan(tag(job, "pushrod@3EX"));
-    together.scan(card(job, "3EX"));
+    together.scan(read(tag(job, "pushrod@3EX")));
+    together.scan(read(card(job, "5EX")));
+    together.scan(read(Action.UNDO.code().digits()));
+    together.scan(read(tag(job, "pushrod@3EX")));
+    together.scan(read(card(job, "3EX")));
     EngineJob replayed = EngineJob.of(job.history());
     assertThat(replayed.fitted()).isEqualTo(job.state().fitted());
     assertThat(replayed.parts().stream().toList()).isEqualTo(job.state().parts().stream().toList());

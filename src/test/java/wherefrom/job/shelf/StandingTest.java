@@ -64,9 +64,9 @@ class StandingTest {
   @Test
   void aStopThatWaitsIsBeforeAll() {
     SampleJob sample = SampleJob.apart();
-    PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("5EX"));
+    PutTogether together = new PutTogether(sample.job);
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("5EX")));
     assertThat(next(sample.job).kind()).isEqualTo(NextDeed.Kind.SOLVE_STOP);
     assertThat(at(next(sample.job))).isEqualTo("pushrod@5EX");
     assertThat(next(sample.job).words()).contains("cylinder 3, exhaust");

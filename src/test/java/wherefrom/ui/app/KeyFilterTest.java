@@ -36,8 +36,8 @@ class KeyFilterTest {
     }
 
     @Override
-    public void scan(String text) {
-      scans.add(text);
+    public void scan(Scanned scanned) {
+      scans.add(scanned.text());
     }
   }
 

@@ -47,8 +47,8 @@ class KeyboardTest {
     }
 
     @Override
-    public void scan(String text) {
-      scans.add(text);
+    public void scan(Scanned scanned) {
+      scans.add(scanned.text());
     }
   }
 

@@ -44,8 +44,8 @@ class PictureDropTest {
     }
 
     @Override
-    public void scan(String text) {
-      scans.add(text);
+    public void scan(Scanned scanned) {
+      scans.add(scanned.text());
     }
   }
 

@@ -7,16 +7,11 @@ import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import wherefrom.job.tags.CodeLookup;
-import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Place;
 import wherefrom.ui.Toolkit;
-import wherefrom.ui.app.Scannable;
-import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -70,21 +65,19 @@ class VerdictBench {
     window.layOut();
     List<Scan> times = new ArrayList<>();
     for (Place place : List.copyOf(sample.job.state().places())) {
-      scan(window, sample, sample.tag(place.key()));
-      times.add(scan(window, sample, sample.card(place.spot().key())));
+      scan(window, sample.tag(place.key()));
+      times.add(scan(window, sample.card(place.spot().key())));
     }
     assertThat(sample.job.state().fitted()).hasSize(74);
     return times;
   }
 
   /** As a scanner's burst is handed on: looked up once, taken, drawn once. */
-  private static Scan scan(SampleWindow window, SampleJob sample, String digits) {
+  private static Scan scan(SampleWindow window, String digits) {
     ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     long processor = threads.getCurrentThreadCpuTime();
     long start = System.nanoTime();
-    CodeLookup found = new TagBook(sample.job.state(), SampleJob.NAMES).find(digits);
-    ((Scannable) window.shell.current()).scan(new Scanned(digits, Optional.of(found)));
-    window.shell.context().navigator().changed();
+    window.scan(digits);
     window.shell.applyCss();
     window.shell.layout();
     double ms = (System.nanoTime() - start) / 1e6;

@@ -14,38 +14,38 @@ import wherefrom.ui.sample.SampleJob;
 
 class BenchMapModelTest {
   private final SampleJob sample = SampleJob.apart();
-  private final BenchMapModel model = new BenchMapModel(sample.job, SampleJob.NAMES);
+  private final BenchMapModel model = new BenchMapModel(sample.job);
 
   @Test
   void aScannedPartOpensItsPageOnce() {
-    model.scan(sample.tag("pushrod@3EX"));
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(model.takeOpened()).contains(sample.part("pushrod@3EX").item());
     assertThat(model.takeOpened()).isEmpty();
   }
 
   @Test
   void afterABasketPartsGoOffForWashingAndComeBack() {
-    model.scan(new TagCode(TagType.BASKET, SampleJob.ENGINE, 4, 1).digits());
-    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+    model.scan(sample.read(new TagCode(TagType.BASKET, SampleJob.ENGINE, 4, 1).digits()));
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
     assertThat(model.said()).isEqualTo("cylinder 3, exhaust, pushrod: in basket 4.");
     assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.WASHING);
-    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
     assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.OUT);
   }
 
   @Test
   void aPartInTheEngineCannotBeWashed() {
     SampleJob whole = SampleJob.whole();
-    BenchMapModel map = new BenchMapModel(whole.job, SampleJob.NAMES);
+    BenchMapModel map = new BenchMapModel(whole.job);
     map.wash(4);
-    assertThat(map.scan(whole.tag("pushrod@3EX"))).contains(Cue.ASK);
+    assertThat(map.scan(whole.read(whole.tag("pushrod@3EX")))).contains(Cue.ASK);
     assertThat(map.said()).contains("in the engine");
   }
 
   @Test
   void everyPlaceIsCountedOnceByItsState() {
     model.wash(4);
-    model.scan(sample.tag("pushrod@3EX"));
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(model.counts())
         .containsExactly(
             new BenchMapModel.Count(PlaceState.OUT, 73),

@@ -54,9 +54,9 @@ class JobHomeModelTest {
   @Test
   void aStopThatStandsComesFirst() {
     SampleJob sample = SampleJob.apart();
-    PutTogether together = new PutTogether(sample.job, SampleJob.NAMES);
-    together.scan(sample.tag("pushrod@3EX"));
-    together.scan(sample.card("5EX"));
+    PutTogether together = new PutTogether(sample.job);
+    together.scan(sample.read(sample.tag("pushrod@3EX")));
+    together.scan(sample.read(sample.card("5EX")));
     JobHomeModel model = model(sample);
     assertThat(model.deed().isStop()).isTrue();
     assertThat(model.deed().words()).isEqualTo("A stop is waiting");

@@ -18,7 +18,6 @@ import wherefrom.job.photos.Photographing;
 import wherefrom.job.reader.Reading;
 import wherefrom.job.reader.Sighting;
 import wherefrom.ui.Toolkit;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
@@ -107,7 +106,7 @@ class PhotosFlowTest {
   }
 
   private void scan(String digits) {
-    in(open -> ((Scannable) open.shell.current()).scan(digits));
+    in(open -> open.scan(digits));
   }
 
   private List<String> shows(Photograph photo) {

@@ -39,9 +39,9 @@ class MissingModelTest {
   }
 
   private void onPurpose(String part, String spot) {
-    PutTogetherModel together = new PutTogetherModel(sample.job, SampleJob.NAMES);
-    together.scan(sample.tag(part));
-    together.scan(sample.card(spot));
+    PutTogetherModel together = new PutTogetherModel(sample.job);
+    together.scan(sample.read(sample.tag(part)));
+    together.scan(sample.read(sample.card(spot)));
     together.chooseReason("matched pair");
     together.fitOnPurpose();
   }

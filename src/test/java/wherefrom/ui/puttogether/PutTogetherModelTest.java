@@ -19,19 +19,19 @@ import wherefrom.ui.sample.SampleJob;
 
 class PutTogetherModelTest {
   private final SampleJob sample = SampleJob.apart();
-  private final PutTogetherModel model = new PutTogetherModel(sample.job, SampleJob.NAMES);
+  private final PutTogetherModel model = new PutTogetherModel(sample.job);
 
   private void fit(String placeKey, String spotKey) {
-    model.scan(sample.tag(placeKey));
-    model.scan(sample.card(spotKey));
+    model.scan(sample.read(sample.tag(placeKey)));
+    model.scan(sample.read(sample.card(spotKey)));
   }
 
   @Test
   void theRightPartAtItsPlaceIsRightAndOneFewerIsMissing() {
     assertThat(model.missing()).isEqualTo(74);
-    assertThat(model.scan(sample.tag("pushrod@3EX"))).isEmpty();
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).isEmpty();
     assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
-    assertThat(model.scan(sample.card("3EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
     assertThat(model.missing()).isEqualTo(73);
     assertThat(model.kind()).isEqualTo(PartKind.PUSHROD);
     assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.FITTED);
@@ -59,11 +59,11 @@ class PutTogetherModelTest {
   @Test
   void nothingButTheRightPartOrUndoMovesAStop() {
     fit("pushrod@3EX", "5EX");
-    model.scan("not a tag");
-    model.scan(sample.action(Action.SKIP));
+    model.scan(sample.read("not a tag"));
+    model.scan(sample.read(sample.action(Action.SKIP)));
     model.ask("Cover one.");
     assertThat(model.answer().headline()).isEqualTo("wrong place");
-    assertThat(model.scan(sample.tag("pushrod@5EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@5EX")))).contains(Cue.RIGHT);
     assertThat(model.stop()).isEmpty();
   }
 
@@ -116,7 +116,7 @@ class PutTogetherModelTest {
   @Test
   void aReasonFromTheNextCardStandsOnTheStopAndNotInTheMessageBelow() {
     fit("pushrod@3EX", "5EX");
-    model.scan(sample.action(Action.NEXT));
+    model.scan(sample.read(sample.action(Action.NEXT)));
     assertThat(model.reason()).contains("measured better here");
     assertThat(model.answer().lines().get(0)).startsWith("Then no longer mated at 5 EX and 3 EX");
     assertThat(model.trouble()).isEmpty();
@@ -124,20 +124,20 @@ class PutTogetherModelTest {
 
   @Test
   void aTagOfAnotherEngineCannotBeFittedOnPurpose() {
-    model.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits());
+    model.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()));
     assertThat(model.answer().lines().get(0)).isEqualTo("Tag of: Grey six");
     assertThat(model.canFitOnPurpose()).isFalse();
   }
 
   @Test
   void aForeignCodeHasItsOwnAnswerAndTheHalfThatWaitsIsNamed() {
-    model.scan(sample.tag("pushrod@3EX"));
-    assertThat(model.scan("4006381333931")).contains(Cue.ASK);
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(model.scan(sample.read("4006381333931"))).contains(Cue.ASK);
     assertThat(model.answer().headline()).isEqualTo("not one of ours");
     assertThat(model.answer().small())
         .startsWith("This is not one of our tags.")
         .endsWith("Part in hand: 3 EX pushrod.");
-    assertThat(model.scan(sample.card("3EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
   }
 
   @Test
@@ -145,14 +145,20 @@ class PutTogetherModelTest {
     String typedWrong = sample.tag("pushrod@3EX").substring(0, 15) + "x";
     List<Runnable> others =
         List.of(
-            () -> model.scan("4006381333931"),
-            () -> model.scan(typedWrong),
-            () -> model.scan("100000"),
-            () -> model.scan(new TagCode(TagType.PART, SampleJob.ENGINE, 900, 1).digits()),
-            () -> model.scan(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()),
-            () -> model.scan(new TagCode(TagType.BASKET, SampleJob.ENGINE, 2, 1).digits()),
-            () -> model.scan(sample.tag("pushrod@5EX")),
-            () -> model.scan(sample.card("5EX")),
+            () -> model.scan(sample.read("4006381333931")),
+            () -> model.scan(sample.read(typedWrong)),
+            () -> model.scan(sample.read("100000")),
+            () ->
+                model.scan(
+                    sample.read(new TagCode(TagType.PART, SampleJob.ENGINE, 900, 1).digits())),
+            () ->
+                model.scan(
+                    sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits())),
+            () ->
+                model.scan(
+                    sample.read(new TagCode(TagType.BASKET, SampleJob.ENGINE, 2, 1).digits())),
+            () -> model.scan(sample.read(sample.tag("pushrod@5EX"))),
+            () -> model.scan(sample.read(sample.card("5EX"))),
             () -> model.act(Action.HELP),
             () -> model.act(Action.YES),
             () -> model.ask("Come closer."));
@@ -177,12 +183,12 @@ class PutTogetherModelTest {
   @Test
   void undoSaysWhatItWouldTakeBack() {
     assertThat(model.undoes()).isEqualTo("M5 LO main shell came out");
-    model.scan(sample.tag("lifter@3EX"));
+    model.scan(sample.read(sample.tag("lifter@3EX")));
     assertThat(model.undoes()).isEqualTo("the half that waits: 3 EX lifter");
-    model.scan(sample.card("3EX"));
+    model.scan(sample.read(sample.card("3EX")));
     assertThat(model.undoes()).isEqualTo("3 EX lifter fitted at 3 EX");
-    model.scan(sample.tag("pushrod@5EX"));
-    model.scan(sample.card("3EX"));
+    model.scan(sample.read(sample.tag("pushrod@5EX")));
+    model.scan(sample.read(sample.card("3EX")));
     assertThat(model.undoes()).startsWith("5 EX pushrod: ");
     model.act(Action.UNDO);
     assertThat(model.answer().headline()).isEqualTo("Taken back");
@@ -191,9 +197,9 @@ class PutTogetherModelTest {
 
   @Test
   void aSecondPartTakesTheFirstOnesPlaceAndAsks() {
-    model.scan(sample.tag("pushrod@3EX"));
-    assertThat(model.scan(sample.tag("pushrod@5EX"))).contains(Cue.ASK);
-    assertThat(model.scan(sample.card("5EX"))).contains(Cue.RIGHT);
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(model.scan(sample.read(sample.tag("pushrod@5EX")))).contains(Cue.ASK);
+    assertThat(model.scan(sample.read(sample.card("5EX")))).contains(Cue.RIGHT);
   }
 
   @Test
@@ -205,7 +211,7 @@ class PutTogetherModelTest {
     assertThat(model.turned()).contains(Cue.STOP);
     assertThat(model.answer().lines())
         .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Band: at the rocker");
-    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
   }
 
   @Test
@@ -213,14 +219,14 @@ class PutTogetherModelTest {
     model.choose(Mode.FOLLOW_THE_LIST);
     assertThat(model.answer().headline()).isEqualTo("Next place");
     assertThat(model.answer().lines()).containsExactly("M1 UP main shell");
-    assertThat(model.scan(sample.tag("main-shell@M1U"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.tag("main-shell@M1U")))).contains(Cue.RIGHT);
   }
 
   @Test
   void askingWhereAPartGoesLogsNothing() {
     int before = sample.job.history().size();
     model.choose(Mode.WHERE_DOES_THIS_GO);
-    model.scan(sample.tag("pushrod@3EX"));
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(model.answer().lines()).containsExactly("3 EX pushrod");
     model.tap(sample.spot("5EX"));
     assertThat(model.answer().lines()).isEmpty();
@@ -235,21 +241,21 @@ class PutTogetherModelTest {
             new MissingModel(sample.job)
                 .replace(Place.find("pushrod@3EX").orElseThrow(), "worn out", NewPart.LIKE_THE_OLD))
         .contains(75);
-    model.scan(old);
-    assertThat(model.scan(sample.card("3EX"))).contains(Cue.STOP);
+    model.scan(sample.read(old));
+    assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.STOP);
     assertThat(model.answer().headline()).isEqualTo("retired");
-    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
   }
 
   @Test
   void whatCannotBeWrittenIsSaidAndDoesNotCount() {
     sample.logbook.fail("The disk is full. Make room, then scan again.");
-    model.scan(sample.tag("pushrod@3EX"));
-    model.scan(sample.card("3EX"));
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    model.scan(sample.read(sample.card("3EX")));
     assertThat(model.answer().headline()).isEqualTo("Not kept");
     assertThat(model.answer().small()).isEqualTo("The disk is full. Make room, then scan again.");
     assertThat(model.missing()).isEqualTo(74);
     sample.logbook.fail("");
-    assertThat(model.scan(sample.card("3EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
   }
 }

@@ -7,7 +7,6 @@ import wherefrom.job.ports.Sounds.Cue;
 import wherefrom.parts.Action;
 import wherefrom.ui.Toolkit;
 import wherefrom.ui.app.CueSounds;
-import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.sample.HandTicker;
 import wherefrom.ui.sample.Heard;
@@ -30,7 +29,7 @@ class StopSoundTest {
   }
 
   private void scan(String digits) {
-    inWindow(() -> ((Scannable) window.shell.current()).scan(digits));
+    inWindow(() -> window.scan(digits));
   }
 
   private void inWindow(Runnable deed) {

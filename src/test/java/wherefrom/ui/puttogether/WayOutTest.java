@@ -26,11 +26,11 @@ import wherefrom.ui.sample.SampleWindow;
 class WayOutTest {
   private final SampleJob sample = SampleJob.apart();
   private final int pushrod = sample.part("pushrod@3EX").item();
-  private final PutTogetherModel model = new PutTogetherModel(sample.job, SampleJob.NAMES);
+  private final PutTogetherModel model = new PutTogetherModel(sample.job);
 
   private void stop() {
-    model.scan(sample.tag("pushrod@3EX"));
-    assertThat(model.scan(sample.card("3EX"))).contains(Cue.STOP);
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.STOP);
   }
 
   private void look(int item, String check, Look look) {
@@ -88,10 +88,10 @@ class WayOutTest {
   void whereADecisionIsAskedOfEveryPartTheStartCountsThoseThatWait() {
     assertThat(model.decisionsWait()).isFalse();
     new Deciding(sample.job).askEveryPart(true);
-    PutTogetherModel asking = new PutTogetherModel(sample.job, SampleJob.NAMES);
+    PutTogetherModel asking = new PutTogetherModel(sample.job);
     assertThat(asking.answer().headline()).isEqualTo("74 parts wait for a decision");
     assertThat(asking.decisionsWait()).isTrue();
-    asking.scan(sample.tag("pushrod@3EX"));
+    asking.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(asking.decisionsWait()).isFalse();
     stop();
     assertThat(model.stopped().first()).isEqualTo(WayOut.DECIDE);
@@ -114,8 +114,8 @@ class WayOutTest {
   }
 
   private void fittedBut() {
-    model.scan(sample.tag("pushrod@3EX"));
-    model.scan(sample.card("3EX"));
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    model.scan(sample.read(sample.card("3EX")));
     look(pushrod, "pushrod-roll", Look.FAIL);
     assertThat(state()).isEqualTo(PlaceState.FITTED_BUT);
     stop();
@@ -169,8 +169,8 @@ class WayOutTest {
           SampleWindow window = new SampleWindow(96, 100);
           window.shell.context().open(sample.job);
           window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
-          ((PutTogetherScreen) window.shell.current()).scan(sample.tag("pushrod@3EX"));
-          ((PutTogetherScreen) window.shell.current()).scan(sample.card("3EX"));
+          window.scan(sample.tag("pushrod@3EX"));
+          window.scan(sample.card("3EX"));
           window.layOut();
           window.press("Decide");
           window.press("Reuse");

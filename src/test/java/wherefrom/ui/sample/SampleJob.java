@@ -13,6 +13,7 @@ import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.JobOpened;
 import wherefrom.job.entry.PartOut;
+import wherefrom.job.tags.CodeLookup;
 import wherefrom.job.tags.JobNames;
 import wherefrom.job.tags.TagBook;
 import wherefrom.parts.Action;
@@ -88,6 +89,11 @@ public final class SampleJob {
 
   public String action(Action action) {
     return action.code().digits();
+  }
+
+  /** What digits stand for in the job. */
+  public CodeLookup read(String digits) {
+    return book().find(digits);
   }
 
   private TagBook book() {

@@ -22,6 +22,8 @@ import wherefrom.job.shelf.Shelf;
 import wherefrom.rules.Cue;
 import wherefrom.ui.Screens;
 import wherefrom.ui.app.KeyRow;
+import wherefrom.ui.app.Scannable;
+import wherefrom.ui.app.Scanned;
 import wherefrom.ui.app.Shell;
 import wherefrom.ui.app.Sounds;
 import wherefrom.ui.controls.FitText;
@@ -137,6 +139,12 @@ public final class SampleWindow {
       shell.applyCss();
       shell.layout();
     }
+  }
+
+  /** Hands a code to the screen that is up, as a reader's is handed. */
+  public void scan(String text) {
+    Scanned scanned = Scanned.of(shell.context(), text);
+    shell.context().perform(() -> ((Scannable) shell.current()).scan(scanned));
   }
 
   /** A moment passes: enough for the next press to count. */

@@ -19,7 +19,7 @@ import wherefrom.ui.sample.SampleJob;
 class TakeApartModelTest {
   private final SampleJob sample = SampleJob.whole();
   private OutOrder order = OutOrder.CYLINDER;
-  private final TakeApartModel model = new TakeApartModel(sample.job, SampleJob.NAMES, () -> order);
+  private final TakeApartModel model = new TakeApartModel(sample.job, () -> order);
   private final PartRemarks remarks = new PartRemarks(sample.job);
 
   private String next() {
@@ -41,11 +41,11 @@ class TakeApartModelTest {
   @Test
   void oneScanAPartAndTheNextFollows() {
     assertThat(next()).isEqualTo("1 IN rocker");
-    assertThat(model.scan(sample.tag("rocker@3EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.tag("rocker@3EX")))).contains(Cue.RIGHT);
     assertThat(out()).isEqualTo("3 EX rocker");
     assertThat(next()).isEqualTo("3 EX pushrod");
     assertThat(model.progress()).isEqualTo("1 of 74 out");
-    model.scan(sample.tag("pushrod@3EX"));
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(out()).isEqualTo("3 EX pushrod");
     assertThat(next()).isEqualTo("3 IN rocker");
     model.settle();
@@ -55,7 +55,7 @@ class TakeApartModelTest {
 
   @Test
   void theOrderIsAskedForAnewEachTime() {
-    model.scan(sample.tag("rocker@3EX"));
+    model.scan(sample.read(sample.tag("rocker@3EX")));
     order = OutOrder.KIND;
     assertThat(next()).isEqualTo("3 IN rocker");
   }
@@ -104,14 +104,14 @@ class TakeApartModelTest {
   @Test
   void aShellUnderItsCapSaysSoToo() {
     SampleJob capped = SampleJob.whole("v8-odd-even", EnumSet.allOf(PartKind.class));
-    TakeApartModel all = new TakeApartModel(capped.job, SampleJob.NAMES, () -> OutOrder.CYLINDER);
+    TakeApartModel all = new TakeApartModel(capped.job, () -> OutOrder.CYLINDER);
     all.tap(place("rod-shell@R4L"));
     assertThat(all.answer().orElseThrow().lines()).containsExactly("First off: Rod 4, cap");
   }
 
   @Test
   void aScannedPushrodWhoseRockerWasNotScannedIsOutAndTheRockerIsAskedFor() {
-    assertThat(model.scan(sample.tag("pushrod@3EX"))).contains(Cue.RIGHT);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).contains(Cue.RIGHT);
     assertThat(model.takeSaid()).isEqualTo("Scan the 3 EX rocker too.");
     assertThat(model.takeSaid()).isEmpty();
     assertThat(next()).isEqualTo("3 EX rocker");
@@ -120,16 +120,16 @@ class TakeApartModelTest {
   @Test
   void aScanAnswersForItselfWhileATapIsAskedAbout() {
     model.tap(place("rocker@5EX"));
-    model.scan(sample.tag("rocker@1IN"));
+    model.scan(sample.read(sample.tag("rocker@1IN")));
     assertThat(model.act(Action.YES)).isEmpty();
     assertThat(where("rocker@5EX")).isNotEqualTo("out");
   }
 
   @Test
   void whatCannotBeWrittenHasItsOwnAnswer() {
-    model.scan(sample.tag("rocker@1IN"));
+    model.scan(sample.read(sample.tag("rocker@1IN")));
     sample.logbook.fail("The disk is full. Make room, then scan again.");
-    assertThat(model.scan(sample.tag("pushrod@1IN"))).contains(Cue.ASK);
+    assertThat(model.scan(sample.read(sample.tag("pushrod@1IN")))).contains(Cue.ASK);
     assertThat(model.answer().orElseThrow().headline()).isEqualTo("Not kept");
     assertThat(model.answer().orElseThrow().small())
         .isEqualTo("The disk is full. Make room, then scan again.");
@@ -137,10 +137,10 @@ class TakeApartModelTest {
 
   @Test
   void aPartThatIsOutAlreadyHasItsPanelAgainAndIsNotLogged() {
-    model.scan(sample.tag("rocker@1IN"));
+    model.scan(sample.read(sample.tag("rocker@1IN")));
     model.settle();
     int before = sample.job.history().size();
-    assertThat(model.scan(sample.tag("rocker@1IN"))).isEmpty();
+    assertThat(model.scan(sample.read(sample.tag("rocker@1IN")))).isEmpty();
     assertThat(model.takeSaid()).isEqualTo("Already out: 1 IN rocker is out, on the bench.");
     assertThat(out()).isEqualTo("1 IN rocker");
     assertThat(sample.job.history()).hasSize(before);
@@ -148,7 +148,7 @@ class TakeApartModelTest {
 
   @Test
   void onlyTheLastStepIsTakenBackFromThePanel() {
-    model.scan(sample.tag("rocker@1IN"));
+    model.scan(sample.read(sample.tag("rocker@1IN")));
     assertThat(model.isLast()).isTrue();
     remarks.note(sample.part("rocker@1IN"), "bent");
     assertThat(model.isLast()).isFalse();
@@ -165,23 +165,23 @@ class TakeApartModelTest {
         .map(part -> part.part())
         .filter(part -> part.item() != 1)
         .toList()
-        .forEach(part -> model.scan(part.code(SampleJob.ENGINE).digits()));
+        .forEach(part -> model.scan(sample.read(part.code(SampleJob.ENGINE).digits())));
     assertThat(next()).isEqualTo("1 IN rocker");
   }
 
   @Test
   void aTagOfAnotherEngineStops() {
     String other = new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 7, 1).digits();
-    assertThat(model.scan(other)).contains(Cue.STOP);
+    assertThat(model.scan(sample.read(other))).contains(Cue.STOP);
     assertThat(model.answer().orElseThrow().small()).contains("Grey six");
-    model.scan(sample.tag("rocker@1IN"));
+    model.scan(sample.read(sample.tag("rocker@1IN")));
     assertThat(model.answer()).isEmpty();
   }
 
   @Test
   void keysAreAboutThePartThatIsShown() {
     assertThat(model.subject()).contains(sample.part("rocker@1IN"));
-    model.scan(sample.tag("pushrod@3EX"));
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
     assertThat(model.subject()).contains(sample.part("pushrod@3EX"));
     model.settle();
     assertThat(model.subject()).contains(sample.part("rocker@3EX"));

@@ -33,12 +33,12 @@ class TorqueCardModelTest {
   }
 
   private TorqueCardModel again() {
-    return new TorqueCardModel(sample.job, SampleJob.NAMES, 1, nanos::get);
+    return new TorqueCardModel(sample.job, 1, nanos::get);
   }
 
   private void scan(Action action) {
     nanos.addAndGet(2 * TorqueCardModel.TWICE_NANOS);
-    model.scan(sample.action(action));
+    model.scan(sample.read(sample.action(action)));
   }
 
   private String line() {
@@ -51,7 +51,7 @@ class TorqueCardModelTest {
     scan(Action.NEXT);
     assertThat(line()).isEqualTo("Bolt 2 to 20 N·m");
     nanos.addAndGet(TorqueCardModel.TWICE_NANOS - 1);
-    model.scan(sample.action(Action.NEXT));
+    model.scan(sample.read(sample.action(Action.NEXT)));
     assertThat(line()).isEqualTo("Bolt 2 to 20 N·m");
     assertThat(model.answer().small()).contains("twice");
     scan(Action.NEXT);
@@ -119,7 +119,7 @@ class TorqueCardModelTest {
   @Test
   void aTagOfAPartIsNoTick() {
     model.person("A. B.");
-    assertThat(model.scan(sample.tag("pushrod@3EX"))).isEmpty();
+    assertThat(model.scan(sample.read(sample.tag("pushrod@3EX")))).isEmpty();
     assertThat(model.takeRefused()).isPresent();
     assertThat(model.takeRefused()).isEmpty();
     assertThat(model.card().ticks()).isEmpty();
