@@ -42,16 +42,6 @@ public final class Bags {
     return BagBook.of(job.state());
   }
 
-  /** The number of the first bag's tag that nothing was put in yet. */
-  public int nextNumber() {
-    BagBook book = book();
-    int number = 1;
-    while (book.findBag(number).isPresent()) {
-      number++;
-    }
-    return number;
-  }
-
   /** Says what is in a bag; said again of one that is not used up yet, it mends what was said. */
   public BagOutcome fill(BagFilled filled) {
     Optional<String> fault = fault(filled);

@@ -115,7 +115,7 @@ public sealed interface TagChoice {
   /**
    * Tags for bags of fasteners; what is in a bag is said when it is filled.
    *
-   * @param count how many, from the first number on that no bag has yet
+   * @param count how many, from the first number on that is on no tag yet
    */
   record BagTags(int count) implements TagChoice {}
 

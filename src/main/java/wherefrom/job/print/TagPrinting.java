@@ -13,7 +13,6 @@ import wherefrom.job.EntryFold;
 import wherefrom.job.OpenJob;
 import wherefrom.job.PartRecord;
 import wherefrom.job.bags.BagBook;
-import wherefrom.job.bags.Bags;
 import wherefrom.job.entry.TagReissued;
 import wherefrom.job.entry.TagsPrinted;
 import wherefrom.job.tags.TagBook;
@@ -64,7 +63,7 @@ public final class TagPrinting {
   }
 
   private List<Face> bags(int count) {
-    int first = new Bags(job).nextNumber();
+    int first = BagBook.of(job.state()).nextTag();
     return IntStream.range(first, first + count)
         .<Face>mapToObj(number -> TagFaces.bag(book().bag(number), job.state().name()))
         .toList();

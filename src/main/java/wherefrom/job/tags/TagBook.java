@@ -12,7 +12,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
-import wherefrom.job.bags.Bag;
 import wherefrom.job.bags.BagBook;
 import wherefrom.job.PartRecord;
 import wherefrom.parts.Action;
@@ -27,9 +26,6 @@ import wherefrom.rules.Verdict;
 public final class TagBook {
   /** Baskets that are always known; more can be printed and are understood all the same. */
   private static final int BASKETS = 20;
-
-  /** Bags that are always known: their tags are printed before anything is in them. */
-  private static final int BAGS = 40;
 
   private final EngineJob job;
   private final JobNames names;
@@ -78,8 +74,7 @@ public final class TagBook {
 
   private void issuedBags(List<TagCode> codes) {
     BagBook book = BagBook.of(job);
-    int last = book.bags().stream().mapToInt(Bag::number).max().orElse(0);
-    IntStream.rangeClosed(1, Math.max(BAGS, last)).forEach(number -> codes.add(bag(number)));
+    book.tags().forEach(number -> codes.add(bag(number)));
     book.bigParts().forEach(part -> codes.add(part.part().code(job.engine())));
   }
 
