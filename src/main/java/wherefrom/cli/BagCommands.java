@@ -86,7 +86,7 @@ final class BagCommands {
     for (String text : call.listed("--hole")) {
       Matcher hole = HOLE.matcher(text);
       if (!hole.matches()) {
-        throw call.wrong("--hole: \"" + text + "\" is no hole. Give 1=2.5in, or 1@20:50=2.5in.");
+        throw call.wrong("--hole: \"" + text + "\" does not name a hole. Give 1=2.5in, or 1@20:50=2.5in.");
       }
       holes.add(hole(bench, call, hole));
     }

@@ -63,7 +63,7 @@ final class BigPartCommands {
 
   private static Command add() {
     return Command.of(
-            "big-part add",
+            "big add",
             "Keeps the usual big parts of this engine, or one more by a word.",
             Option.maybe("--word", "TEXT", "its name, such as dipstick tube"))
         .onJob(
@@ -80,7 +80,7 @@ final class BigPartCommands {
   }
 
   private static Command deed(String word, String summary, Deed deed, Option... options) {
-    return Command.of("big-part " + word, summary, options)
+    return Command.of("big " + word, summary, options)
         .takes("CODE…|-")
         .onJob(
             (bench, call, answer) ->
@@ -137,7 +137,7 @@ final class BigPartCommands {
 
   private static Command list() {
     return Command.of(
-            "big-part list",
+            "big list",
             "Lists the big parts: number, code, part, where, decision, marks, which is next.",
             Option.flag("--to-fit", "only those that are off"))
         .lists(BigPartCommands::list);
@@ -166,7 +166,7 @@ final class BigPartCommands {
 
   private static Command gaskets() {
     return Command.of(
-            "big-part gaskets", "Lists the gaskets and seals that are always new: pieces, what, why.")
+            "big gaskets", "Lists the gaskets and seals that are always new: pieces, what, why.")
         .lists(
             (bench, call) ->
                 AlwaysNew.of(BagBook.of(bench.state())).stream()

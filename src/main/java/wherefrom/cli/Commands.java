@@ -30,7 +30,7 @@ final class Commands {
           "took-out",
           "shop",
           "bag",
-          "big-part",
+          "big",
           "retag",
           "money",
           "record",
@@ -94,7 +94,7 @@ final class Commands {
       case "wash" -> WashCommands.all();
       case "shop" -> ShopCommands.all();
       case "bag" -> BagCommands.all();
-      case "big-part" -> BigPartCommands.all();
+      case "big" -> BigPartCommands.all();
       case "retag" -> RetagCommands.all();
       case "money" -> MoneyCommands.all();
       case "record", "photo" -> one(first, RecordCommands.all());

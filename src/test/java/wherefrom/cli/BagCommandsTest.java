@@ -24,7 +24,7 @@ class BagCommandsTest {
   }
 
   private String code(String words) {
-    return shop.right("big-part", "list", "--job", job).rows().stream()
+    return shop.right("big", "list", "--job", job).rows().stream()
         .filter(row -> row[2].equals(words))
         .findFirst()
         .orElseThrow()[1];
@@ -32,7 +32,7 @@ class BagCommandsTest {
 
   @Test
   void aBagIsFilledForAHeadAndCountedWhenItIsUsed() {
-    shop.right("big-part", "add", "--job", job);
+    shop.right("big", "add", "--job", job);
     String head = code("left head");
     shop.right(
         "bag",
@@ -66,13 +66,13 @@ class BagCommandsTest {
 
   @Test
   void aHeadIsAskedAboutUntilWhatIsOverItIsOff() {
-    shop.right("big-part", "add", "--job", job);
+    shop.right("big", "add", "--job", job);
     shop.takeApart(job);
-    Shop.Outcome asked = shop.run("big-part", "off", "--job", job, code("left head"));
+    Shop.Outcome asked = shop.run("big", "off", "--job", job, code("left head"));
     assertThat(asked.status()).isEqualTo(1);
     assertThat(asked.out()).startsWith("Usually off first: left exhaust manifold");
     shop.right(
-        "big-part",
+        "big",
         "off",
         "--job",
         job,
@@ -80,28 +80,28 @@ class BagCommandsTest {
         code("intake manifold"),
         code("left valve cover"),
         code("left head"));
-    shop.right("big-part", "mark", "--job", job, "--text", "cast 1234", code("left head"));
+    shop.right("big", "mark", "--job", job, "--text", "cast 1234", code("left head"));
     shop.right(
-        "big-part", "decide", "--job", job, "--as", "machine", "--reason", "warped", code("left head"));
-    shop.right("big-part", "shop", "--job", job, code("left head"));
-    assertThat(shop.right("big-part", "list", "--job", job, "--to-fit").rows())
+        "big", "decide", "--job", job, "--as", "machine", "--reason", "warped", code("left head"));
+    shop.right("big", "shop", "--job", job, code("left head"));
+    assertThat(shop.right("big", "list", "--job", job, "--to-fit").rows())
         .anySatisfy(
             row ->
                 assertThat(row).contains("left head", "at the machine shop", "machine", "cast 1234"));
-    assertThat(shop.right("big-part", "gaskets", "--job", job).rows())
+    assertThat(shop.right("big", "gaskets", "--job", job).rows())
         .contains(new String[] {"1", "head gasket", "left head"});
   }
 
   @Test
   void tagsOfBothArePrintedAndAnUnknownOneIsABadInput() throws IOException {
-    shop.right("big-part", "add", "--job", job);
+    shop.right("big", "add", "--job", job);
     String pdf = shop.path("tags.pdf");
     shop.right("tags", "--job", job, "--stock", "roll-2x1", "--out", pdf, "--cards", "bags");
     assertThat(text(pdf)).contains("BAG 1", "BAG 8");
     String big = shop.path("big.pdf");
     shop.right("tags", "--job", job, "--stock", "roll-2x1", "--out", big, "--cards", "big-parts");
     assertThat(text(big)).contains("FRONT COVER", "LEFT HEAD");
-    assertThat(shop.run("big-part", "off", "--job", job, "99").status()).isEqualTo(2);
+    assertThat(shop.run("big", "off", "--job", job, "99").status()).isEqualTo(2);
     assertThat(shop.run("bag", "used", "--job", job, "5").err()).contains("Nothing is in bag 5");
   }
 
