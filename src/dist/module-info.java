@@ -8,7 +8,7 @@ open module wherefrom {
   requires java.logging;
   requires java.management;
   requires java.xml;
-  requires javafx.controls;
+  requires javafx.graphics;
   requires jdk.unsupported;
 
   uses com.fasterxml.jackson.core.JsonFactory;

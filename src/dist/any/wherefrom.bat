@@ -9,4 +9,4 @@ if errorlevel 1 (
   pause
   exit /b 2
 )
-"%JAVA%" -XX:TieredStopAtLevel=1 --module-path "%~dp0fx" --add-modules javafx.controls -cp "%~dp0lib\*;%~dp0natives" wherefrom.Main %*
+"%JAVA%" -XX:TieredStopAtLevel=1 --module-path "%~dp0fx" --add-modules javafx.graphics -cp "%~dp0lib\*;%~dp0natives" wherefrom.Main %*

@@ -76,12 +76,13 @@ public final class Main {
   /** Apart, so that a command never loads the window's classes. */
   private static final class Window {
     static void open(Services services, List<Path> exported) {
-      LOGGER.info("The window opens: Wherefrom " + services.program().version());
-      Thread tidying = new Thread(() -> Tidying.all(services), "tidying");
-      tidying.setDaemon(true);
-      tidying.start();
       double volume = services.settings().load().sound() ? VOLUME : 0;
-      Start.run(services, System::nanoTime, new ToneSounds(volume), exported);
+      Start.run(services, System::nanoTime, new ToneSounds(volume), exported, () -> seen(services));
+    }
+
+    private static void seen(Services services) {
+      LOGGER.info("The window is open: Wherefrom " + services.program().version());
+      Tidying.all(services);
     }
   }
 }

@@ -86,7 +86,8 @@ final class BagCommands {
     for (String text : call.listed("--hole")) {
       Matcher hole = HOLE.matcher(text);
       if (!hole.matches()) {
-        throw call.wrong("--hole: \"" + text + "\" does not name a hole. Give 1=2.5in, or 1@20:50=2.5in.");
+        throw call.wrong(
+            "--hole: \"" + text + "\" does not name a hole. Give 1=2.5in, or 1@20:50=2.5in.");
       }
       holes.add(hole(bench, call, hole));
     }
@@ -159,8 +160,8 @@ final class BagCommands {
                 Codes.each(call, answer, code -> move(bench, call, code.get(0), to, answer)));
   }
 
-  private static Status move(
-      OpenedJob bench, Call call, String code, Whereabouts to, Answer answer) throws BadInput {
+  private static Status move(OpenedJob bench, Call call, String code, Whereabouts to, Answer answer)
+      throws BadInput {
     int counted = call.number("--count", 0, 1, Bags.MOST_PIECES);
     return said(
         new Bags(bench.job()).move(number(bench, code), to, counted, call.text("--note")), answer);

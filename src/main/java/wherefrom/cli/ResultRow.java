@@ -8,6 +8,7 @@ import java.util.Optional;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
+import wherefrom.job.PairClearances;
 import wherefrom.workings.ResultValue;
 
 /** A result of readings: each value with its uncertainty, limit and answer. */
@@ -62,6 +63,11 @@ record ResultRow(OpenedJob bench, MeasuredResult result) implements Row {
         .find(result.subject())
         .map(bearing -> Answer.cells("oil-clearance", bearing.words(), bearing.sentence()))
         .ifPresent(lines::add);
+    new PairClearances(bench.state())
+        .find(result.subject()).stream()
+            .filter(pair -> pair.pair().isBy(result.plan()))
+            .map(pair -> Answer.cells(pair.pair().key(), pair.words(), pair.sentence()))
+            .forEach(lines::add);
     return Row.lines(lines);
   }
 

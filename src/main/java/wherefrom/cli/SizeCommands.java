@@ -4,13 +4,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wherefrom.engine.Bank;
 import wherefrom.inspection.compare.OddOneOut;
 import wherefrom.inspection.compare.StraightLine;
+import wherefrom.inspection.measure.ClearancePair;
+import wherefrom.inspection.measure.ClearancePairs;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.FittingSize;
 import wherefrom.job.OilClearances;
+import wherefrom.job.PairClearances;
 import wherefrom.job.SurfaceSize;
 import wherefrom.job.SurfaceSizes;
 import wherefrom.job.measure.Comparing;
@@ -23,6 +27,8 @@ final class SizeCommands {
       Option.needed("--plan", "KEY", "which readings, such as pushrod-length");
   private static final Option BANK =
       Option.maybe("--bank", "NAME", "lay a straightedge over the stud tops of this bank");
+  private static final Option PAIR =
+      Option.maybe("--pair", "KEY", "of a pair instead, such as piston-to-bore");
   private static final String NONE = "-";
 
   private SizeCommands() {}
@@ -38,10 +44,11 @@ final class SizeCommands {
             .does((call, answer) -> compare(call, answer)),
         Command.of(
                 "clearance",
-                "Works out the oil clearance of every bearing from housing, shells and journal.")
-            .lists(
-                (bench, call) ->
-                    new OilClearances(bench.state()).list().stream().map(ClearanceRow::of)),
+                "Works out the oil clearance of every bearing from housing, shells and journal;"
+                    + " or of a pair.",
+                PAIR)
+            .noting("Pairs: " + String.join(", ", pairs()) + "; all: those measured.")
+            .lists(SizeCommands::clearances),
         Command.of(
                 "sizes",
                 "Lists every journal and bore: standard, as cut, as measured, what fits it.")
@@ -52,6 +59,25 @@ final class SizeCommands {
                   return sizes.list().stream()
                       .map(size -> SizeRow.of(size, sizes.getFitting(size)));
                 }));
+  }
+
+  private static List<String> pairs() {
+    return ClearancePairs.all().stream().map(ClearancePair::key).toList();
+  }
+
+  private static Stream<? extends Row> clearances(OpenedJob bench, Call call) throws BadInput {
+    PairClearances clearances = new PairClearances(bench.state());
+    Optional<String> wanted = call.find(PAIR);
+    if (wanted.isEmpty()) {
+      return new OilClearances(bench.state()).list().stream().map(ClearanceRow::of);
+    }
+    if (wanted.get().equals("all")) {
+      return clearances.measured().stream().map(PairRow::of);
+    }
+    ClearancePair pair =
+        ClearancePairs.find(wanted.get())
+            .orElseThrow(() -> call.wrong("Use one of: " + String.join(", ", pairs()) + "."));
+    return clearances.list(pair).stream().map(PairRow::of);
   }
 
   private static Status compare(Call call, Answer answer) throws BadInput {

@@ -78,6 +78,11 @@ public final class ReadyLayouts {
 
   private ReadyLayouts() {}
 
+  /** The one that is drawn, and that a job begins with, until a person chooses. */
+  public static Layout first() {
+    return V8_ODD_EVEN;
+  }
+
   public static List<Layout> all() {
     return ALL;
   }

@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import wherefrom.engine.Bank;
 import wherefrom.engine.BoreSpot;
+import wherefrom.engine.CamBearingSpot;
 import wherefrom.engine.Layout;
+import wherefrom.engine.RockerMount;
 import wherefrom.engine.Spots;
 import wherefrom.engine.ValveSpot;
 
@@ -16,12 +18,14 @@ public enum Feature {
   STUD("rocker stud", Reach.VALVE),
   LIFTER_BORE("lifter bore", Reach.VALVE),
   VALVE_SEAT("valve seat and guide", Reach.VALVE),
+  ROCKER_SHAFT("rocker shaft", Reach.VALVE),
   BORE("cylinder bore", Reach.CYLINDER),
   RINGS("piston rings", Reach.CYLINDER),
   ROD_JOURNAL("rod journal", Reach.CYLINDER),
   ROD_HOUSING("big-end housing", Reach.CYLINDER),
   MAIN_JOURNAL("main journal", Reach.MAIN),
   MAIN_HOUSING("main housing", Reach.MAIN),
+  CAM_JOURNAL("cam journal", Reach.CAM_BEARING),
   HEAD("cylinder head face", Reach.BANK),
   DECK("block deck", Reach.BANK),
   TIMING("timing chain and gears", Reach.WHOLE),
@@ -34,6 +38,7 @@ public enum Feature {
     VALVE,
     CYLINDER,
     MAIN,
+    CAM_BEARING,
     BANK,
     WHOLE
   }
@@ -65,10 +70,14 @@ public enum Feature {
 
   /** Where the engine has one: {@code 3EX}, {@code B3}, {@code M2}, a bank's name, or empty. */
   public List<String> where(Layout layout) {
+    if (this == ROCKER_SHAFT && layout.rockers() != RockerMount.SHAFT) {
+      return List.of();
+    }
     return switch (reach) {
       case VALVE -> Spots.valves(layout).stream().map(ValveSpot::key).toList();
       case CYLINDER -> Spots.bores(layout).stream().map(BoreSpot::key).toList();
       case MAIN -> numbers(layout.mains());
+      case CAM_BEARING -> Spots.camBearings(layout).stream().map(CamBearingSpot::key).toList();
       case BANK -> layout.banks().stream().map(Bank::name).toList();
       case WHOLE -> List.of("");
     };

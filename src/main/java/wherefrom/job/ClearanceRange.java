@@ -25,6 +25,11 @@ public record ClearanceRange(ResultValue smallest, ResultValue largest) {
       }
       values.add(result.getValue("clearance"));
     }
+    return ofValues(values);
+  }
+
+  /** Empty where there are none. */
+  static Optional<ClearanceRange> ofValues(List<ResultValue> values) {
     return values.stream()
         .min(SIZE)
         .map(least -> new ClearanceRange(least, values.stream().max(SIZE).orElseThrow()));

@@ -52,7 +52,7 @@ final class Findings {
                     one.getValue(), record.dates().lookedAt().getOrDefault(one.getKey(), 0L)));
   }
 
-  /** The judgements of a part's readings and, for a shell, of its bearing's clearance. */
+  /** The judgements of a part's readings and, of the clearances that it is part of. */
   private Stream<Evidence> measured(int item) {
     if (results.isEmpty()) {
       return Stream.empty();
@@ -64,6 +64,10 @@ final class Findings {
     Stream<Evidence> clearance =
         new OilClearances(job)
             .findFor(part).stream().map(found -> new Evidence(found.look(), found.sequence()));
-    return Stream.concat(own, clearance);
+    Stream<Evidence> pairs =
+        new PairClearances(job)
+            .find(Subject.ofPart(item)).stream()
+                .map(found -> new Evidence(found.look(), found.sequence()));
+    return Stream.concat(own, Stream.concat(clearance, pairs));
   }
 }

@@ -61,7 +61,7 @@ public final class PhotoFiles implements Photos {
     byte[] read = bytes(picture);
     PictureType type =
         PictureType.find(read).orElseThrow(() -> new IOException(refusal(picture, read)));
-    byte[] bytes = type == PictureType.JPEG ? Placeless.of(read) : read;
+    byte[] bytes = type == PictureType.JPEG ? Placeless.of(read) : PlacelessPng.of(read);
     return new ToKeep(Sums.digest(bytes) + "." + type.extension(), bytes);
   }
 

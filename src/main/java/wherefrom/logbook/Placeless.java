@@ -7,17 +7,18 @@ import java.util.Optional;
 
 /**
  * Takes out of a JPEG where it was taken. Segments of data about the picture that tell a position
- * leave; which way up the picture is stays (ITU-T T.81; Exif 2.32, JEITA CP-3451).
+ * leave, and so does all behind its end: phones add films and further pictures there, each with a
+ * position of its own. Which way up the picture is stays (ITU-T T.81; Exif 2.32, JEITA CP-3451).
  */
 final class Placeless {
   private static final int MARKER = 0xFF;
   private static final int SCAN = 0xDA;
+  private static final int END = 0xD9;
+  private static final int FIRST_ALONE = 0xD0;
+  private static final int LAST_ALONE = 0xD7;
   private static final int APP1 = 0xE1;
   private static final byte[] EXIF = "Exif\0\0".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] GPS_WORDS = "GPSL".getBytes(StandardCharsets.US_ASCII);
-  private static final int GPS = 0x8825;
-  private static final int ORIENTATION = 0x0112;
-  private static final int ENTRY = 12;
   private static final int HEAD = 4;
 
   private final byte[] bytes;
@@ -38,35 +39,67 @@ final class Placeless {
     boolean changed = false;
     out.write(bytes, 0, 2);
     int at = 2;
-    while (at + HEAD <= bytes.length && (bytes[at] & 0xFF) == MARKER) {
-      int marker = bytes[at + 1] & 0xFF;
-      int length = number(at + 2, 2, false);
-      if (marker == SCAN || length < 2 || at + 2 + length > bytes.length) {
-        break;
-      }
-      boolean told = marker == APP1 && tellsPlace(at + HEAD, at + 2 + length);
-      if (told) {
+    while (isSegment(at) && (bytes[at + 1] & 0xFF) != SCAN) {
+      int next = at + 2 + length(at);
+      if ((bytes[at + 1] & 0xFF) == APP1 && tellsPlace(at + HEAD, next)) {
         changed = true;
-        orientation(at + HEAD, at + 2 + length).ifPresent(this::upright);
+        tiff(at + HEAD, next).flatMap(Tiff::orientation).ifPresent(this::upright);
       } else {
-        out.write(bytes, at, 2 + length);
+        out.write(bytes, at, next - at);
       }
-      at += 2 + length;
+      at = next;
     }
-    out.write(bytes, at, bytes.length - at);
-    return changed;
+    int end = end(at);
+    out.write(bytes, at, end - at);
+    return changed || end < bytes.length;
+  }
+
+  /** Whether a whole segment stands there. */
+  private boolean isSegment(int at) {
+    return at + HEAD <= bytes.length
+        && (bytes[at] & 0xFF) == MARKER
+        && length(at) >= 2
+        && at + 2 + length(at) <= bytes.length;
+  }
+
+  private int length(int at) {
+    return ((bytes[at + 2] & 0xFF) << 8) | (bytes[at + 3] & 0xFF);
+  }
+
+  /** Where the picture ends that has its first scan here; the file's end where nothing says so. */
+  private int end(int scan) {
+    int at = scan;
+    while (at + 1 < bytes.length) {
+      int marker = bytes[at + 1] & 0xFF;
+      if ((bytes[at] & 0xFF) != MARKER || marker == 0 || isAlone(marker)) {
+        at++;
+      } else if (marker == END) {
+        return at + 2;
+      } else {
+        at = isSegment(at) ? at + 2 + length(at) : at + 1;
+      }
+    }
+    return bytes.length;
+  }
+
+  /** Markers within a scan, and the filling before one. */
+  private static boolean isAlone(int marker) {
+    return marker == MARKER || marker >= FIRST_ALONE && marker <= LAST_ALONE;
   }
 
   private boolean tellsPlace(int from, int to) {
-    return isExif(from, to) ? entry(from, to, GPS).isPresent() : holds(from, to, GPS_WORDS);
+    return tiff(from, to).map(Tiff::tellsPlace).orElseGet(() -> holds(bytes, from, to, GPS_WORDS));
   }
 
-  private boolean isExif(int from, int to) {
-    return to - from > EXIF.length + 8
-        && Arrays.equals(bytes, from, from + EXIF.length, EXIF, 0, EXIF.length);
+  private Optional<Tiff> tiff(int from, int to) {
+    boolean exif =
+        to - from > EXIF.length + 8
+            && Arrays.equals(bytes, from, from + EXIF.length, EXIF, 0, EXIF.length);
+    return exif ? Optional.of(new Tiff(bytes, from + EXIF.length, to)) : Optional.empty();
   }
 
-  private boolean holds(int from, int to, byte[] words) {
+  /** Whether these bytes stand somewhere between two places. */
+  private static boolean holds(byte[] bytes, int from, int to, byte[] words) {
     for (int at = from; at + words.length <= to; at++) {
       if (Arrays.equals(bytes, at, at + words.length, words, 0, words.length)) {
         return true;
@@ -75,70 +108,8 @@ final class Placeless {
     return false;
   }
 
-  /** Where an entry of the first directory begins. */
-  private Optional<Integer> entry(int from, int to, int tag) {
-    int tiff = from + EXIF.length;
-    boolean little = bytes[tiff] == 'I';
-    int directory = tiff + number(tiff + 4, 4, little);
-    if (directory < tiff || directory + 2 > to) {
-      return Optional.empty();
-    }
-    int count = number(directory, 2, little);
-    for (int each = 0; each < count; each++) {
-      int at = directory + 2 + each * ENTRY;
-      if (at + ENTRY <= to && number(at, 2, little) == tag) {
-        return Optional.of(at);
-      }
-    }
-    return Optional.empty();
-  }
-
-  private Optional<Integer> orientation(int from, int to) {
-    return isExif(from, to)
-        ? entry(from, to, ORIENTATION)
-            .map(at -> number(at + 8, 2, bytes[from + EXIF.length] == 'I'))
-        : Optional.empty();
-  }
-
-  private int number(int at, int length, boolean little) {
-    int number = 0;
-    for (int each = 0; each < length; each++) {
-      int index = little ? at + length - 1 - each : at + each;
-      number = (number << 8) | (bytes[index] & 0xFF);
-    }
-    return number;
-  }
-
-  /** A segment that says nothing but which way up the picture is. */
   private void upright(int orientation) {
-    byte[] tiff = {
-      'M',
-      'M',
-      0,
-      42,
-      0,
-      0,
-      0,
-      8,
-      0,
-      1,
-      0x01,
-      0x12,
-      0,
-      3,
-      0,
-      0,
-      0,
-      1,
-      0,
-      (byte) orientation,
-      0,
-      0,
-      0,
-      0,
-      0,
-      0
-    };
+    byte[] tiff = Tiff.upright(orientation);
     int length = 2 + EXIF.length + tiff.length;
     out.write(MARKER);
     out.write(APP1);

@@ -30,7 +30,10 @@ import wherefrom.ui.takeapart.TakeApartScreen;
 import wherefrom.ui.timing.TimingScreen;
 import wherefrom.ui.torque.TorqueScreen;
 
-/** Every screen that others lead to: one line each. */
+/**
+ * Every screen that others lead to: one line each. No method references: such a one loads its
+ * screen's class before the first picture.
+ */
 public final class Screens {
   private Screens() {}
 
@@ -40,17 +43,17 @@ public final class Screens {
     screens.put(ScreenId.JOB_HOME, (context, item) -> new JobHomeScreen(context));
     screens.put(ScreenId.TAKE_APART, (context, item) -> new TakeApartScreen(context));
     screens.put(ScreenId.BENCH_MAP, (context, item) -> new BenchMapScreen(context));
-    screens.put(ScreenId.PART, PartScreen::new);
+    screens.put(ScreenId.PART, (context, item) -> new PartScreen(context, item));
     screens.put(ScreenId.PHOTOGRAPHS, (context, item) -> PhotosScreen.ofAll(context));
-    screens.put(ScreenId.PRINT_TAGS, PrintTagsScreen::new);
+    screens.put(ScreenId.PRINT_TAGS, (context, item) -> new PrintTagsScreen(context, item));
     screens.put(ScreenId.BETWEEN, (context, item) -> new BetweenScreen(context));
     screens.put(ScreenId.CHANGES, (context, item) -> new ChangesScreen(context));
     screens.put(
         ScreenId.DECIDE,
         (context, item) ->
             item == 0 ? new DecideScreen(context) : new DecidePartScreen(context, item));
-    screens.put(ScreenId.INSPECT, InspectScreen::of);
-    screens.put(ScreenId.MEASURE, MeasureScreen::of);
+    screens.put(ScreenId.INSPECT, (context, item) -> InspectScreen.of(context, item));
+    screens.put(ScreenId.MEASURE, (context, item) -> MeasureScreen.of(context, item));
     screens.put(ScreenId.MACHINE_SHOP, (context, item) -> new ShopScreen(context));
     screens.put(ScreenId.MONEY, (context, item) -> new MoneyScreen(context));
     screens.put(ScreenId.BUILD_RECORD, (context, item) -> new RecordScreen(context));

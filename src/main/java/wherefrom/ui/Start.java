@@ -8,11 +8,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.LongSupplier;
 import java.util.logging.Logger;
+import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.Image;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 import wherefrom.job.BuiltVersion;
 import wherefrom.job.ports.Services;
@@ -33,6 +35,9 @@ public final class Start extends Application {
 
   private static final long IDLE_MILLIS = 30_000;
 
+  /** By then the list of jobs is up. */
+  private static final double LATER_MILLIS = 2_000;
+
   /** Kept, because a logger that nobody holds is forgotten with its filter. */
   private static final Logger JAVAFX = Logger.getLogger("javafx");
 
@@ -43,6 +48,7 @@ public final class Start extends Application {
   private static LongSupplier nanos = () -> 0;
   private static @Nullable Sounds sounds;
   private static List<Path> exported = List.of();
+  private static Runnable seen = () -> {};
 
   private final ExecutorService workers =
       Executors.newCachedThreadPool(
@@ -54,6 +60,8 @@ public final class Start extends Application {
 
   private @Nullable Shell shell;
   private @Nullable Stage window;
+  private final PauseTransition later = new PauseTransition(Duration.millis(LATER_MILLIS));
+  private Optional<Ticker.Ticking> firstPicture = Optional.empty();
   private Optional<Ticker.Ticking> idle = Optional.empty();
 
   /**
@@ -61,12 +69,15 @@ public final class Start extends Application {
    *
    * @param steady a steady clock, in nanoseconds
    * @param files exported jobs to bring back; the last of them is opened
+   * @param once is run in the background once the window has been seen for a moment
    */
-  public static void run(Services all, LongSupplier steady, Sounds speaker, List<Path> files) {
+  public static void run(
+      Services all, LongSupplier steady, Sounds speaker, List<Path> files, Runnable once) {
     services = all;
     nanos = steady;
     sounds = speaker;
     exported = List.copyOf(files);
+    seen = once;
     JAVAFX.setFilter(logged -> !String.valueOf(logged.getMessage()).startsWith(ON_THE_CLASS_PATH));
     Application.launch(Start.class);
   }
@@ -75,14 +86,9 @@ public final class Start extends Application {
   public void start(Stage stage) {
     Services all = Objects.requireNonNull(services, "run() first");
     Sounds tones = Objects.requireNonNull(sounds, "run() first");
-    Shell opened =
-        new Shell(
-            Screens.all(),
-            Screens::camera,
-            all,
-            nanos,
-            new CueSounds(tones, Ticker.WINDOW),
-            workers);
+    HeldWork held = new HeldWork(workers);
+    CueSounds cues = new CueSounds(tones, Ticker.WINDOW);
+    Shell opened = new Shell(Screens.all(), Screens::camera, all, nanos, cues, held);
     shell = opened;
     Scene scene = new Scene(opened, WIDTH, HEIGHT);
     opened.keys().attach(scene);
@@ -91,18 +97,33 @@ public final class Start extends Application {
         .setUncaughtExceptionHandler(
             (thread, fault) -> opened.context().unexpected("Nobody caught this", fault));
     stage.setTitle(BuiltVersion.words());
-    stage.getIcons().setAll(icons());
     stage.setScene(scene);
     WindowPlacing.put(stage, opened.context().settings().window());
     window = stage;
     stage.show();
     new BringingBack(opened.context()).all(exported);
-    workers.execute(
+    held.execute(
         () -> {
           boolean dark = SystemLook.isDark();
           Platform.runLater(() -> opened.systemLook(dark));
         });
+    held.execute(
+        () -> {
+          List<Image> icons = icons();
+          Platform.runLater(() -> stage.getIcons().setAll(icons));
+        });
+    firstPicture = Optional.of(Ticker.WINDOW.follow(passed -> pictured(passed, held)));
     idle = Optional.of(Ticker.WINDOW.repeat(IDLE_MILLIS, opened::idle));
+  }
+
+  /** The second time that it is told, the first picture has been drawn. */
+  private void pictured(double passed, HeldWork held) {
+    if (passed > 0) {
+      firstPicture.ifPresent(Ticker.Ticking::end);
+      held.letGo();
+      later.setOnFinished(event -> workers.execute(seen));
+      later.play();
+    }
   }
 
   private static List<Image> icons() {
@@ -114,6 +135,8 @@ public final class Start extends Application {
 
   @Override
   public void stop() {
+    firstPicture.ifPresent(Ticker.Ticking::end);
+    later.stop();
     idle.ifPresent(Ticker.Ticking::end);
     if (shell != null && window != null) {
       ScreenContext context = shell.context();

@@ -87,7 +87,8 @@ class BagCommandsTest {
     assertThat(shop.right("big", "list", "--job", job, "--to-fit").rows())
         .anySatisfy(
             row ->
-                assertThat(row).contains("left head", "at the machine shop", "machine", "cast 1234"));
+                assertThat(row)
+                    .contains("left head", "at the machine shop", "machine", "cast 1234"));
     assertThat(shop.right("big", "gaskets", "--job", job).rows())
         .contains(new String[] {"1", "head gasket", "left head"});
   }

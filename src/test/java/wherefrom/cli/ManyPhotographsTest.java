@@ -24,6 +24,9 @@ class ManyPhotographsTest {
   private static final int[] WIDTHS = {1632, 3264, 4000};
   private static final String HEAP = "-Xmx512m";
 
+  /** Heap, code and all else that the process has. */
+  private static final long MOST = 512L * 1024 * 1024;
+
   @TempDir Path folder;
 
   private Shop shop;
@@ -66,6 +69,7 @@ class ManyPhotographsTest {
         .filteredOn(line -> line.contains("\tthe whole engine"))
         .hasSize(count - tagged);
     assertThat(said.err()).doesNotContain("OutOfMemory");
+    assertThat(said.whole()).isLessThan(MOST);
     assertThat(said.status()).isZero();
     try (Stream<Path> kept = Files.list(Path.of(job).resolve("photos"))) {
       assertThat(kept).hasSize(count);
@@ -92,7 +96,12 @@ class ManyPhotographsTest {
     return TagCode.find(digits.replaceAll("\\D", "")).orElseThrow();
   }
 
-  private record Said(int status, List<String> out, String err) {}
+  private record Said(int status, List<String> out, String err) {
+    /** What the whole process took at most, in bytes; 0 where the system does not say. */
+    long whole() {
+      return Long.parseLong(err.strip().replaceAll("(?s).*whole (\\d+)$", "$1"));
+    }
+  }
 
   private Said read() throws IOException, InterruptedException {
     Path err = folder.resolve("said.txt");

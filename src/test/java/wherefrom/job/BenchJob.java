@@ -46,8 +46,7 @@ public final class BenchJob {
     MemoryLogbook logbook = new MemoryLogbook();
     logbook.append(
         Instant.EPOCH, JobOpened.of("Test engine", 1234567, layout, kinds, UnitSystem.INCH));
-    return new OpenJob(
-        logbook, Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
+    return new OpenJob(logbook, Clock.fixed(Instant.parse("2026-01-02T03:04:05Z"), ZoneOffset.UTC));
   }
 
   public static BenchJob v8() {

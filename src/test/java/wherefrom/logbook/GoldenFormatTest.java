@@ -26,12 +26,17 @@ import wherefrom.engine.ReadyLayouts;
 import wherefrom.engine.Section;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Feature;
+import wherefrom.inspection.measure.ClearancePair;
+import wherefrom.inspection.measure.ClearancePairs;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.job.LogbookCondition;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.JobEntry;
+import wherefrom.job.numbers.Ring;
+import wherefrom.job.numbers.RingFiling;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Places;
 import wherefrom.quantity.Unit;
@@ -122,6 +127,13 @@ class GoldenFormatTest {
       plan.stations().forEach(one -> keys.add("station: " + plan.key() + " " + one.key()));
       ResultKeys.of(plan).forEach(one -> keys.add("result: " + plan.key() + " " + one.key()));
     }
+    for (ClearancePair pair : ClearancePairs.all()) {
+      LimitTarget.of(pair)
+          .results()
+          .forEach(one -> keys.add("result: " + pair.key() + " " + one.key()));
+    }
+    RingFiling.SHEETS.forEach(sheet -> keys.add("sheet: " + sheet));
+    Arrays.stream(Ring.values()).forEach(ring -> keys.add("sheet: ring " + ring.id()));
     for (Working working : Workings.all()) {
       working.card().inputs().forEach(one -> keys.add("input: " + working.key() + " " + one.key()));
     }

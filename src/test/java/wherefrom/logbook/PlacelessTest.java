@@ -106,6 +106,53 @@ class PlacelessTest {
     assertThat(kept).isEqualTo(jpeg());
   }
 
+  /** As phones write moving pictures: the still one, then a film that tells a place. */
+  @Test
+  void whatStandsBehindThePicturesEndLeaves() throws IOException {
+    byte[] plain = jpeg();
+    byte[] film = "ftypmp4 +52.1234+013.1234/".getBytes(StandardCharsets.US_ASCII);
+    byte[] moving = Arrays.copyOf(plain, plain.length + film.length);
+    System.arraycopy(film, 0, moving, plain.length, film.length);
+    assertThat(Placeless.of(moving)).isEqualTo(plain);
+    byte[] twice = Arrays.copyOf(plain, 2 * plain.length);
+    System.arraycopy(plain, 0, twice, plain.length, plain.length);
+    assertThat(Placeless.of(twice)).isEqualTo(plain);
+  }
+
+  private static byte[] png(String type, byte[] told) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(new BufferedImage(5, 4, BufferedImage.TYPE_INT_RGB), "png", out);
+    byte[] plain = out.toByteArray();
+    if (type.isEmpty()) {
+      return plain;
+    }
+    java.util.zip.CRC32 sum = new java.util.zip.CRC32();
+    sum.update(type.getBytes(StandardCharsets.US_ASCII));
+    sum.update(told);
+    ByteBuffer all = ByteBuffer.allocate(plain.length + 12 + told.length);
+    all.put(plain, 0, 33).putInt(told.length).put(type.getBytes(StandardCharsets.US_ASCII));
+    all.put(told).putInt((int) sum.getValue());
+    return all.put(plain, 33, plain.length - 33).array();
+  }
+
+  @Test
+  void aPngTellsNoPositionEither() throws Exception {
+    byte[] exif = exif(false, true);
+    byte[] placed = png("eXIf", Arrays.copyOfRange(exif, 10, exif.length));
+    assertThat(read(placed).containsDirectoryOfType(GpsDirectory.class)).isTrue();
+    Metadata told = read(PlacelessPng.of(placed));
+    assertThat(told.containsDirectoryOfType(GpsDirectory.class)).isFalse();
+    assertThat(told.getFirstDirectoryOfType(ExifIFD0Directory.class).getInt(0x0112)).isEqualTo(6);
+    byte[] words = "XML:com.adobe.xmp\0\0\0\0\0GPSLatitude".getBytes(StandardCharsets.US_ASCII);
+    assertThat(PlacelessPng.of(png("iTXt", words))).isEqualTo(png("", words));
+    byte[] plain = png("", words);
+    assertThat(PlacelessPng.of(plain)).isSameAs(plain);
+    for (int end = 16; end < placed.length; end += 3) {
+      byte[] cut = Arrays.copyOf(placed, end);
+      assertThat(PlacelessPng.of(cut)).isSameAs(cut);
+    }
+  }
+
   @Test
   void aBrokenPictureIsLeftAsItIs() throws IOException {
     byte[] placed = with(jpeg(), exif(true, true));

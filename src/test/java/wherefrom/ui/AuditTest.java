@@ -34,12 +34,20 @@ class AuditTest {
     }
   }
 
-  /** Of all sights the hardest and the usual; with {@code -Daudit.whole=true} all. */
-  private static final List<Sight> SIGHTS =
-      Boolean.getBoolean("audit.whole")
-          ? everySight()
-          : List.of(
-              new Sight(Glass.TABLET, 100, Look.LIGHT), new Sight(Glass.SMALL, 200, Look.DARK));
+  /**
+   * The smallest glass with the largest letters, and the largest glass; with {@code
+   * -Daudit.whole=true} all, or those whose names {@code -Daudit.sights=tablet-100|small-.*} fits.
+   */
+  private static final List<Sight> SIGHTS = sights(System.getProperty("audit.sights", ""));
+
+  private static List<Sight> sights(String wanted) {
+    if (!wanted.isEmpty()) {
+      return everySight().stream().filter(sight -> sight.toString().matches(wanted)).toList();
+    }
+    return Boolean.getBoolean("audit.whole")
+        ? everySight()
+        : List.of(new Sight(Glass.SMALL, 200, Look.DARK), new Sight(Glass.LAPTOP, 100, Look.LIGHT));
+  }
 
   private static List<Sight> everySight() {
     List<Sight> sights = new ArrayList<>();

@@ -14,6 +14,7 @@ import wherefrom.ui.changes.ChangesScreen;
 import wherefrom.ui.changes.ConsequenceScreen;
 import wherefrom.ui.changes.StandingScreen;
 import wherefrom.ui.changes.WhereScreen;
+import wherefrom.ui.engine.EnginePageScreen;
 import wherefrom.ui.sample.SampleJob;
 import wherefrom.ui.sample.SampleWindow;
 
@@ -28,9 +29,9 @@ final class ChangesShots {
             "changes-kinds",
             ChoiceScreen.class,
             (window, sample) -> window.pressBelow("Plan work")),
-        where("changes-where-valve", "Record a", "Rocker stud"),
-        where("changes-where-rod", "Record a", "Rod or main"),
-        where("changes-where-bank", "Plan work", "Head milled"),
+        where("changes-where-valve", EnginePageScreen.class, "Record a", "Rocker stud"),
+        where("changes-where-rod", EnginePageScreen.class, "Record a", "Rod or main"),
+        where("changes-where-bank", WhereScreen.class, "Plan work", "Head milled"),
         preview("changes-cam", Change.of(ChangeKind.NEW_FLAT_CAM)),
         preview("changes-bearing", Change.at(ChangeKind.BEARING_FAILED, "R3")),
         shot(
@@ -58,10 +59,11 @@ final class ChangesShots {
             (window, sample) -> window.scan(sample.tag("pushrod@3EX"))));
   }
 
-  private static Shot where(String name, String group, String kind) {
+  private static Shot where(
+      String name, Class<? extends Screen> screen, String group, String kind) {
     return shot(
         name,
-        WhereScreen.class,
+        screen,
         (window, sample) -> {
           window.pressBelow(group);
           window.pressOnSomePage(kind);

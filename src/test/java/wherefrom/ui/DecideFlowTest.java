@@ -30,10 +30,10 @@ class DecideFlowTest {
           window.press("Lifters");
           window.press("Replace all");
           window.press("replaced as a set");
-          assertThat(window.words()).contains("16 lifters: replace.", "1 IN: replace");
+          assertThat(window.words()).contains("16 lifters: replace.", "cylinder 1: replace");
           assertThat(decided()).isEqualTo(16);
           window.press("UNDO");
-          assertThat(window.words()).contains("Undone: 16 lifters: replace.", "1 IN: undecided");
+          assertThat(window.words()).contains("Undone: 16 lifters: replace.", "16 undecided");
           assertThat(decided()).isZero();
           return window;
         });

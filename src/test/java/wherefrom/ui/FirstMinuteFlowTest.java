@@ -59,7 +59,7 @@ class FirstMinuteFlowTest {
 
   @Test
   void theFirstSheetOfTagsIsFourPressesAway() {
-    press("New job", "Begin the job", "Print the tags first", "Print 2 sheets");
+    press("New job", "Begin the job", "Print the tags first", "Print 4 sheets");
     assertThat(presses).isLessThanOrEqualTo(4);
     assertThat(window.services.printed).hasSize(1);
     assertThat(window.words()).contains("All printed");

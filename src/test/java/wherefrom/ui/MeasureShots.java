@@ -7,19 +7,27 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import wherefrom.inspection.Feature;
 import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ClearancePair;
+import wherefrom.inspection.measure.ClearancePairs;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.measure.Instruments;
 import wherefrom.job.measure.Measuring;
+import wherefrom.job.numbers.Ring;
+import wherefrom.job.numbers.RingFiling;
 import wherefrom.quantity.Dimension;
 import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.measure.ClearanceScreen;
+import wherefrom.ui.measure.ClearancesScreen;
 import wherefrom.ui.measure.CompareScreen;
 import wherefrom.ui.measure.LimitsScreen;
 import wherefrom.ui.measure.MeasureScreen;
+import wherefrom.ui.measure.PairScreen;
 import wherefrom.ui.measure.ReadingsScreen;
+import wherefrom.ui.measure.RingScreen;
+import wherefrom.ui.measure.RingsScreen;
 import wherefrom.ui.measure.SizeScreen;
 import wherefrom.ui.measure.ToolsScreen;
 import wherefrom.ui.sample.SampleJob;
@@ -45,6 +53,11 @@ final class MeasureShots {
     shots.add(shot("measure-pair", SizeScreen.class, MeasureShots::pair));
     shots.add(shot("measure-pair-wrong", ToolsScreen.class, MeasureShots::wrongPair));
     shots.add(shot("measure-clearance", ClearanceScreen.class, MeasureShots::clearance));
+    shots.add(shot("measure-clearances", ClearancesScreen.class, MeasureShots::clearances));
+    shots.add(shot("measure-fit", PairScreen.class, MeasureShots::fit));
+    shots.add(shot("measure-rings-empty", RingsScreen.class, MeasureShots::openRings));
+    shots.add(shot("measure-rings", RingsScreen.class, MeasureShots::rings));
+    shots.add(shot("measure-ring", RingScreen.class, MeasureShots::ring));
     shots.add(shot("measure-studs", CompareScreen.class, MeasureShots::studs));
     shots.add(shot("measure-pushrods", CompareScreen.class, MeasureShots::pushrods));
     return shots;
@@ -160,6 +173,60 @@ final class MeasureShots {
     pair(window, sample);
     type(window, "0.01");
     window.press("Done");
+  }
+
+  private static void clearances(SampleWindow window, SampleJob sample) {
+    lifters(sample);
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new ClearancesScreen(context));
+  }
+
+  private static void fit(SampleWindow window, SampleJob sample) {
+    lifters(sample);
+    ScreenContext context = window.shell.context();
+    ClearancePair pair = ClearancePairs.find("lifter-to-bore").orElseThrow();
+    context.navigator().open(() -> new PairScreen(context, pair));
+  }
+
+  private static void openRings(SampleWindow window, SampleJob sample) {
+    ScreenContext context = window.shell.context();
+    context.navigator().open(() -> new RingsScreen(context));
+  }
+
+  /** One done, one to file, one near, the others not measured. */
+  private static void rings(SampleWindow window, SampleJob sample) {
+    mic(sample);
+    new Instruments(sample.job).size("bore", "3.8700", "Manual, page 6-3");
+    RingFiling filing = new RingFiling(sample.job);
+    filing.wantPerBore(Ring.TOP, "0.004", "");
+    filing.wantGap(Ring.SECOND, "0.0140", "Ring maker's sheet 7");
+    take(sample, new Subject.AFeature(Feature.RINGS, "B1"), "ring-gap", "0.0170", "0.0140");
+    take(sample, new Subject.AFeature(Feature.RINGS, "B2"), "ring-gap", "0.0120", "0.0110");
+    filing.tick("B1", Ring.TOP);
+    openRings(window, sample);
+  }
+
+  private static void ring(SampleWindow window, SampleJob sample) {
+    rings(window, sample);
+    window.layOut();
+    window.press("Next");
+  }
+
+  /** One is well, one is too near its limit to say, of one only the bore is read. */
+  private static void lifters(SampleJob sample) {
+    mic(sample);
+    new Instruments(sample.job).limit("lifter-to-bore", "clearance", "", "0.0020", "Manual, 6-3");
+    for (String where : List.of("1IN", "1EX", "2IN")) {
+      Subject bore = new Subject.AFeature(Feature.LIFTER_BORE, where);
+      take(sample, bore, "lifter-bore", "0.8432", "0.8432", "0.8431", "0.8431");
+    }
+    lifter(sample, "1IN", "0.8422");
+    lifter(sample, "1EX", "0.8413");
+  }
+
+  private static void lifter(SampleJob sample, String where, String size) {
+    Subject lifter = Subject.ofPart(sample.part("lifter@" + where).item());
+    take(sample, lifter, "lifter-diameter", size, size, size, size);
   }
 
   private static void clearance(SampleWindow window, SampleJob sample) {

@@ -2,12 +2,14 @@ package wherefrom.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import wherefrom.inspection.Look;
 import wherefrom.inspection.Subject;
 import wherefrom.job.change.Planning;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.inspect.Inspecting;
+import wherefrom.job.photos.Photographing;
 import wherefrom.job.puttogether.Fitting;
 import wherefrom.job.puttogether.PutTogether;
 import wherefrom.parts.Action;
@@ -43,6 +45,13 @@ final class TogetherShots {
             "together-ask", (window, sample) -> scan(window, wrong(sample.tag("pushrod@3EX")))));
     shots.add(together("together-where", TogetherShots::where));
     shots.add(together("together-on-purpose", TogetherShots::onPurpose));
+    shots.add(
+        photographed(
+            "together-photo", (window, sample) -> scan(window, sample.tag("pushrod@3EX"))));
+    shots.add(
+        photographed(
+            "together-photo-right",
+            (window, sample) -> pair(window, sample, "pushrod@3EX", "3EX")));
     shots.addAll(stops());
     shots.addAll(moreStops());
     shots.add(resumed("together-resumed-engine", TogetherShots::otherEngine));
@@ -65,6 +74,7 @@ final class TogetherShots {
             "together-stop-main",
             (window, sample) -> pair(window, sample, "main-shell@M2U", "M2L")),
         together("together-stop-reason", TogetherShots::reason),
+        together("together-stop-trouble", TogetherShots::trouble),
         together("together-stop-taken", TogetherShots::taken),
         together("together-stop-engine", (window, sample) -> scan(window, otherEngineTag())));
   }
@@ -91,6 +101,17 @@ final class TogetherShots {
           window.layOut();
           arrange.accept(window, sample);
           window.shell.context().navigator().changed();
+        });
+  }
+
+  /** Of the place a photograph was taken before. */
+  private static Shot photographed(String name, BiConsumer<SampleWindow, SampleJob> arrange) {
+    return together(
+        name,
+        (window, sample) -> {
+          Optional<Subject> pushrod = Optional.of(Subject.ofPart(item(sample, "pushrod@3EX")));
+          new Photographing(sample.job).add(pushrod, "", "before.png", "as it sat");
+          arrange.accept(window, sample);
         });
   }
 
@@ -152,6 +173,14 @@ final class TogetherShots {
   private static void reason(SampleWindow window, SampleJob sample) {
     pair(window, sample, "lifter@3EX", "5EX");
     scan(window, sample.action(Action.NEXT));
+  }
+
+  /** The stop cannot be taken back: why stands on its own glass. */
+  private static void trouble(SampleWindow window, SampleJob sample) {
+    pair(window, sample, "rod-shell@R8L", "R7L");
+    window.shell.context().navigator().changed();
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    scan(window, sample.action(Action.UNDO));
   }
 
   private static void onPurpose(SampleWindow window, SampleJob sample) {

@@ -126,7 +126,7 @@ final class TorqueShots {
         return;
       }
     }
-    window.pressBelow(words.split("\\|", -1)[0]);
+    window.press(words.split("\\|", -1)[0]);
   }
 
   /** Touches a bolt by its number; where the words fill the screen, the bolts are shown first. */

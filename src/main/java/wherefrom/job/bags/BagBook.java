@@ -65,8 +65,7 @@ public final class BagBook {
     tags.add(filled.number());
     Bag before = bags.get(filled.number());
     boolean goesOn = before != null && before.where() != Whereabouts.FITTED;
-    bags.put(
-        filled.number(), goesOn ? before.holding(filled) : new Bag(filled, Whereabouts.OUT));
+    bags.put(filled.number(), goesOn ? before.holding(filled) : new Bag(filled, Whereabouts.OUT));
   }
 
   private void name(BigPartsNamed named) {

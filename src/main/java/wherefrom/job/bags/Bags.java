@@ -95,8 +95,7 @@ public final class Bags {
     Bag bag = found.get();
     if (!FROM.getOrDefault(to, Set.of()).contains(bag.where())) {
       String advice = bag.where() == to ? "" : " Log it as back first.";
-      return new BagOutcome.Refused(
-          "Bag " + number + " is " + bag.where().words() + "." + advice);
+      return new BagOutcome.Refused("Bag " + number + " is " + bag.where().words() + "." + advice);
     }
     int held = bag.filled().pieces();
     if (counted != 0 && counted != held && note.isBlank()) {

@@ -10,8 +10,8 @@ import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.parts.BigPartKind;
 import wherefrom.parts.BigPartName;
-import wherefrom.parts.PartKind;
 import wherefrom.parts.Part;
+import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
 import wherefrom.parts.Whereabouts;
 

@@ -174,7 +174,8 @@ public final class BigParts {
       return Optional.empty();
     }
     String more = all.size() > 3 ? " and " + (all.size() - 3) + " more" : "";
-    return Optional.of(words + String.join("; ", all.subList(0, Math.min(3, all.size()))) + more + ".");
+    return Optional.of(
+        words + String.join("; ", all.subList(0, Math.min(3, all.size()))) + more + ".");
   }
 
   /** Sends one to be washed or to the machine shop, finds it lost, or has it back on the bench. */
@@ -212,8 +213,7 @@ public final class BigParts {
         number,
         record -> {
           job.record(new BigPartDecided(number, decision, reason.strip()));
-          return new BagOutcome.Logged(
-              Words.sentence(record.words() + ": " + decision.word()));
+          return new BagOutcome.Logged(Words.sentence(record.words() + ": " + decision.word()));
         });
   }
 

@@ -16,6 +16,8 @@ import wherefrom.job.BearingClearance;
 import wherefrom.job.EngineJob;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
+import wherefrom.job.PairClearance;
+import wherefrom.job.PairClearances;
 import wherefrom.job.decide.Proposal.Reason;
 import wherefrom.parts.Part;
 import wherefrom.parts.PartKind;
@@ -102,6 +104,12 @@ final class Proposals {
         .filter(judgement -> judgement.look() == wanted)
         .ifPresent(
             judgement -> reasons.add(new Reason(judgement.sentence(), judgement.limit().source())));
+    for (PairClearance pair : new PairClearances(job).find(Subject.ofPart(part.item()))) {
+      if (pair.look() == wanted) {
+        String source = pair.judgement().map(one -> one.limit().source()).orElse(Sources.PRACTICE);
+        reasons.add(new Reason(pair.sentence(), source));
+      }
+    }
     return reasons;
   }
 

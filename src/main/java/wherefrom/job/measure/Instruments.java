@@ -1,9 +1,8 @@
 package wherefrom.job.measure;
 
-import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Function;
-import wherefrom.inspection.measure.Limit;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.Plausibility;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
@@ -33,14 +32,6 @@ public final class Instruments {
 
   public Instruments(OpenJob job) {
     this.job = job;
-  }
-
-  public Collection<Tool> tools() {
-    return job.state().measures().tools();
-  }
-
-  public Collection<Limit> limits() {
-    return job.state().measures().limits();
   }
 
   /** Lists a tool; figures without a unit are in the job's. */
@@ -93,11 +84,11 @@ public final class Instruments {
 
   /** A limit of this engine; an empty end is no limit. */
   public Answer limit(String plan, String result, String lower, String upper, String source) {
-    Optional<ReadingPlan> known = ReadingPlans.find(plan);
+    Optional<LimitTarget> known = LimitTarget.find(plan);
     if (known.isEmpty()) {
       return new Answer.Refused("There is no plan of readings named \"" + plan + "\".");
     }
-    if (ResultKeys.find(known.get(), result).isEmpty()) {
+    if (known.get().findResult(result).isEmpty()) {
       return new Answer.Refused(
           "\""
               + result
@@ -105,13 +96,13 @@ public final class Instruments {
               + known.get().title()
               + ". Use one of: "
               + String.join(
-                  ", ", ResultKeys.of(known.get()).stream().map(ResultKeys.Bounded::key).toList())
+                  ", ", known.get().results().stream().map(ResultKeys.Bounded::key).toList())
               + ".");
     }
     if (source.isBlank()) {
       return new Answer.Refused("Say where the limit is printed: manual and page.");
     }
-    Dimension dimension = known.get().stations().get(0).dimension();
+    Dimension dimension = known.get().dimension();
     if (lower.isBlank() && upper.isBlank()) {
       job.record(new LimitTyped(plan, result, Optional.empty(), Optional.empty(), source.strip()));
       return new Answer.Kept("The limit is removed.");

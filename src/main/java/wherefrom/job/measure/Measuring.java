@@ -85,6 +85,7 @@ public final class Measuring {
   public List<ReadingPlan> listPlans(Subject subject) {
     return ReadingPlans.all().stream()
         .filter(plan -> ReadingPlans.suits(plan, subject, kind(subject)))
+        .filter(plan -> ReadingPlans.existsIn(job.state().layout(), plan))
         .toList();
   }
 

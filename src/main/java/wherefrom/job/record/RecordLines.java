@@ -3,6 +3,7 @@ package wherefrom.job.record;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import wherefrom.inspection.Decision;
@@ -13,6 +14,8 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
+import wherefrom.job.PairClearance;
+import wherefrom.job.PairClearances;
 import wherefrom.job.PartRecord;
 import wherefrom.job.entry.FeatureLooked;
 import wherefrom.job.pages.RecordLine;
@@ -59,6 +62,10 @@ final class RecordLines {
     Look look = job.bench().worst(part.item()).look();
     lines.add(RecordLine.ofPart(name, told(record, look), look, false));
     lines.addAll(results(Subject.ofPart(part.item()), half(place), false));
+    new PairClearances(job)
+        .find(Subject.ofPart(part.item())).stream()
+            .filter(pair -> pair.pair().isOfPartsAround(part.kind()))
+            .forEach(pair -> lines.addAll(pair(pair)));
     return lines;
   }
 
@@ -106,6 +113,7 @@ final class RecordLines {
       lines.add(RecordLine.ofPart(at.feature().word(), worst.word(), worst, false));
     }
     lines.addAll(results(at, "", false));
+    new PairClearances(job).find(at).forEach(pair -> lines.addAll(pair(pair)));
     return lines;
   }
 
@@ -118,6 +126,17 @@ final class RecordLines {
     return found
         .range()
         .map(range -> List.of(ResultLines.figure("oil clearance", range.largest(), false)))
+        .orElse(List.of());
+  }
+
+  /** The clearance of a pair, where it is known. */
+  private static List<RecordLine> pair(PairClearance found) {
+    String name = found.pair().title().toLowerCase(Locale.ROOT);
+    return found
+        .judgement()
+        .map(one -> ResultLines.judged(name, one, false))
+        .or(() -> found.range().map(range -> ResultLines.figure(name, range.largest(), false)))
+        .map(List::of)
         .orElse(List.of());
   }
 

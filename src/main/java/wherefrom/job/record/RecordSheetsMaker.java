@@ -33,7 +33,12 @@ import wherefrom.parts.Place;
 /** Puts the record's sheets together. */
 final class RecordSheetsMaker {
   private static final List<Feature> OF_VALVE =
-      List.of(Feature.LOBE, Feature.STUD, Feature.LIFTER_BORE, Feature.VALVE_SEAT);
+      List.of(
+          Feature.LOBE,
+          Feature.STUD,
+          Feature.LIFTER_BORE,
+          Feature.VALVE_SEAT,
+          Feature.ROCKER_SHAFT);
   private static final List<Feature> OF_BORE =
       List.of(Feature.ROD_JOURNAL, Feature.ROD_HOUSING, Feature.BORE, Feature.RINGS);
   private static final List<String> ORDINALS =
@@ -139,10 +144,14 @@ final class RecordSheetsMaker {
   }
 
   private List<RecordLine> camBearings() {
-    return job.places().stream()
-        .filter(place -> place.kind() == PartKind.CAM_BEARING)
-        .flatMap(place -> lines.of(place).stream())
-        .toList();
+    Stream<RecordLine> bearings =
+        job.places().stream()
+            .filter(place -> place.kind() == PartKind.CAM_BEARING)
+            .flatMap(place -> lines.of(place).stream());
+    Stream<RecordLine> journals =
+        Feature.CAM_JOURNAL.where(layout).stream()
+            .flatMap(where -> feature(Feature.CAM_JOURNAL, where).stream());
+    return Stream.concat(bearings, journals).toList();
   }
 
   private List<RecordSet> sets() {

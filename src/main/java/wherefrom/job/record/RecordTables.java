@@ -3,6 +3,7 @@ package wherefrom.job.record;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wherefrom.inspection.Look;
@@ -14,6 +15,8 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PairClearance;
+import wherefrom.job.PairClearances;
 import wherefrom.job.entry.PartFitted;
 import wherefrom.job.inspect.DebrisBook;
 import wherefrom.job.money.Budget;
@@ -76,6 +79,7 @@ public final class RecordTables {
               result.time().toString().substring(0, 10)));
     }
     new OilClearances(job).list().forEach(bearing -> clearance(bearing, rows));
+    new PairClearances(job).measured().forEach(pair -> clearance(pair, rows));
     return new RecordSection(
         BuildRecord.MEASURED,
         List.of(
@@ -126,6 +130,28 @@ public final class RecordTables {
               "worked out: " + bearing.said(),
               ""));
     }
+  }
+
+  /** The same of a pair. */
+  private static void clearance(PairClearance pair, List<RecordSection.Row> rows) {
+    if (pair.range().isPresent()) {
+      rows.add(
+          row(
+              pair.look() == Look.SUSPECT || pair.look() == Look.FAIL,
+              pair.words() + ", " + pair.pair().title().toLowerCase(Locale.ROOT) + " clearance",
+              pair.range().get().text(),
+              pair.judgement().map(Judgement::sentence).orElse(unjudged(pair)),
+              pair.judgement().map(judged -> judged.limit().source()).orElse(""),
+              "worked out: "
+                  + pair.pair().around().word()
+                  + " minus "
+                  + pair.pair().inside().word(),
+              ""));
+    }
+  }
+
+  private static String unjudged(PairClearance pair) {
+    return pair.said().isEmpty() ? "no limit typed" : pair.said();
   }
 
   private static String words(EngineJob job, Subject subject) {

@@ -21,7 +21,8 @@ import wherefrom.parts.Place;
  * @param kind what it is
  * @param place where it is; empty where it is nowhere in the engine
  * @param words the stop as it was said; else empty
- * @param count tags to print, parts that want a decision, parts that something stands against
+ * @param count stops that wait, tags to print, parts that want a decision, parts that something
+ *     stands against
  */
 public record NextDeed(Kind kind, Optional<Place> place, String words, int count) {
 
@@ -45,7 +46,7 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
   public static NextDeed of(OpenJob job, Standing standing, OutOrder order) {
     Optional<StopGiven> stop = job.state().standingStop();
     if (stop.isPresent()) {
-      return stopped(job.state(), stop.get());
+      return stopped(job, stop.get());
     }
     return switch (standing.day()) {
       case TAGS -> deed(Kind.PRINT_TAGS, Optional.empty(), standing.open(JobDay.TAGS));
@@ -59,7 +60,8 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
     return new NextDeed(kind, place, "", count);
   }
 
-  private static NextDeed stopped(EngineJob state, StopGiven stop) {
+  private static NextDeed stopped(OpenJob job, StopGiven stop) {
+    EngineJob state = job.state();
     Optional<Spot> spot = Spots.find(stop.spot());
     Optional<Place> at =
         state
@@ -69,7 +71,13 @@ public record NextDeed(Kind kind, Optional<Place> place, String words, int count
                 kind ->
                     spot.filter(where -> Place.canLive(kind, where))
                         .map(where -> new Place(kind, where)));
-    return new NextDeed(Kind.SOLVE_STOP, at, stop.sentence(), 1);
+    return new NextDeed(Kind.SOLVE_STOP, at, stop.sentence(), 1 + others(job, stop));
+  }
+
+  /** The parts that sit where something stands against them wait, too. */
+  private static int others(OpenJob job, StopGiven stop) {
+    return (int)
+        new ToFit(job).fittedBut().stream().filter(one -> one.part().item() != stop.item()).count();
   }
 
   private static NextDeed takeOut(EngineJob state, OutOrder order) {

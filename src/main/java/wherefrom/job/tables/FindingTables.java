@@ -1,6 +1,5 @@
 package wherefrom.job.tables;
 
-import java.util.Locale;
 import java.util.Optional;
 import wherefrom.inspection.Checks;
 import wherefrom.inspection.Look;
@@ -9,7 +8,6 @@ import wherefrom.job.EngineJob;
 import wherefrom.job.EntryWords;
 import wherefrom.job.LoggedEntry;
 import wherefrom.job.entry.FeatureLooked;
-import wherefrom.job.entry.JobEntry;
 import wherefrom.job.entry.LookRecorded;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
@@ -71,18 +69,9 @@ final class FindingTables {
       rows.add(
           TidyCell.of(logged.sequence()),
           TidyCell.of(logged.time()),
-          TidyCell.of(kind(logged.entry())),
+          TidyCell.of(EventNames.of(logged.entry().getClass())),
           TidyCell.of(EntryWords.of(job, logged.entry())));
     }
     return rows.table();
-  }
-
-  /** {@code part-out}. */
-  private static String kind(JobEntry entry) {
-    return entry
-        .getClass()
-        .getSimpleName()
-        .replaceAll("(?<!^)(?=[A-Z])", "-")
-        .toLowerCase(Locale.ROOT);
   }
 }

@@ -17,8 +17,10 @@ public final class JobTables {
           "events",
           "costs",
           "shop",
+          "returns",
           "torque",
-          "timing");
+          "timing",
+          "rings");
 
   private JobTables() {}
 
@@ -27,13 +29,15 @@ public final class JobTables {
     return List.of(
         PartTables.parts(job.state()),
         ReadingTables.results(job.state()),
-        ReadingTables.samples(job.state()),
+        ReadingTables.samples(job),
         FindingTables.findings(job.state()),
         PartTables.decisions(job.state()),
         FindingTables.events(job.state()),
         WorkTables.costs(job),
         WorkTables.shop(job),
+        WorkTables.returns(job.state()),
         TorqueTables.torque(job.state()),
-        TorqueTables.timing(job));
+        TorqueTables.timing(job),
+        RingTables.rings(job));
   }
 }

@@ -3,6 +3,9 @@ package wherefrom.job.tables;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
+import wherefrom.engine.ValveSpot;
+import wherefrom.inspection.Feature;
+import wherefrom.inspection.Subject;
 import wherefrom.inspection.measure.Judgement;
 import wherefrom.inspection.measure.Limit;
 import wherefrom.inspection.measure.Sample;
@@ -10,8 +13,13 @@ import wherefrom.job.BearingClearance;
 import wherefrom.job.EngineJob;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PairClearance;
+import wherefrom.job.PairClearances;
 import wherefrom.job.pages.TidyCell;
 import wherefrom.job.pages.TidyTable;
+import wherefrom.job.timing.LiftReading;
+import wherefrom.job.timing.TimingBook;
 import wherefrom.quantity.Amount;
 import wherefrom.workings.ResultValue;
 
@@ -52,7 +60,35 @@ final class ReadingTables {
       bearing.range().ifPresent(range -> table.clearance(bearing, range.smallest(), "least"));
       bearing.range().ifPresent(range -> table.clearance(bearing, range.largest(), "most"));
     }
+    for (PairClearance pair : new PairClearances(job).measured()) {
+      for (PairClearance.At at : pair.facings()) {
+        table.facing(pair, at.least(), at.facing().key() + "-least");
+        table.facing(pair, at.most(), at.facing().key() + "-most");
+      }
+    }
     return table.rows.table();
+  }
+
+  /** A row a facing and end; the verdict is of the pair at its place. */
+  private void facing(PairClearance pair, ResultValue value, String result) {
+    Optional<Judgement> judged = pair.judgement();
+    rows.add(
+        TidyCell.of(pair.pair().around().of()),
+        TidyCell.of(pair.where()),
+        TidyCell.of(pair.words()),
+        TidyCell.of(pair.pair().key()),
+        TidyCell.of(result),
+        TidyCell.of(value.value()),
+        TidyCell.of(value.unit().symbol()),
+        TidyCell.of(value.standardUncertainty()),
+        end(judged.flatMap(one -> one.limit().lower()), value),
+        end(judged.flatMap(one -> one.limit().upper()), value),
+        TidyCell.of(judged.map(Judgement::limit).map(Limit::source).orElse("")),
+        TidyCell.of(judged.map(ReadingTables::verdict).orElse("")),
+        TidyCell.NONE,
+        TidyCell.of("worked out"),
+        TidyCell.NONE,
+        TidyCell.NONE);
   }
 
   private void result(MeasuredResult result, ResultValue value) {
@@ -110,8 +146,9 @@ final class ReadingTables {
     return TidyCell.of(limit.map(amount -> amount.to(value.unit()).number()));
   }
 
-  /** A row a reading, as it was typed. */
-  static TidyTable samples(EngineJob job) {
+  /** A row a reading, as it was typed; those on the degree wheel, too. */
+  static TidyTable samples(OpenJob open) {
+    EngineJob job = open.state();
     Rows rows =
         new Rows(
             "samples", "kind", "where", "subject", "plan", "station", "number", "reading", "unit",
@@ -134,6 +171,26 @@ final class ReadingTables {
         }
       }
     }
+    lifts(rows, new TimingBook(open));
     return rows.table();
+  }
+
+  private static void lifts(Rows rows, TimingBook book) {
+    for (ValveSpot spot : book.lobes()) {
+      Subject.AFeature lobe = new Subject.AFeature(Feature.LOBE, spot.key());
+      for (LiftReading reading : book.readings(spot)) {
+        rows.add(
+            TidyCell.of(lobe.feature().key()),
+            TidyCell.of(lobe.where()),
+            TidyCell.of(lobe.words()),
+            TidyCell.of("degree-wheel"),
+            TidyCell.of(reading.degrees().text()),
+            TidyCell.of(1),
+            TidyCell.of(reading.lift().number()),
+            TidyCell.of(reading.lift().unit().symbol()),
+            TidyCell.of("degree wheel, dial"),
+            TidyCell.NONE);
+      }
+    }
   }
 }

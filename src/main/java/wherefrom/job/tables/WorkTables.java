@@ -1,9 +1,11 @@
 package wherefrom.job.tables;
 
 import java.math.BigDecimal;
-import java.util.List;
+import wherefrom.job.EngineJob;
+import wherefrom.job.LoggedEntry;
 import wherefrom.job.OpenJob;
 import wherefrom.job.entry.ShopLineAdded;
+import wherefrom.job.entry.ShopLineBack;
 import wherefrom.job.money.CostItem;
 import wherefrom.job.money.CostLine;
 import wherefrom.job.money.MoneyBook;
@@ -63,6 +65,7 @@ final class WorkTables {
         new Rows(
             "shop",
             "visit",
+            "line",
             "sent_utc",
             "what",
             "pieces",
@@ -70,13 +73,13 @@ final class WorkTables {
             "size",
             "within",
             "unit",
-            "back",
-            "returned");
+            "back");
     for (ShopVisit visit : new MachineShop(job).visits()) {
       for (ShopVisit.Sent sent : visit.parts()) {
         int pieces = sent.part().pieces();
         rows.add(
             TidyCell.of(visit.number()),
+            TidyCell.NONE,
             TidyCell.of(visit.sent()),
             TidyCell.of(sent.part().words()),
             TidyCell.of(pieces),
@@ -84,8 +87,7 @@ final class WorkTables {
             TidyCell.NONE,
             TidyCell.NONE,
             TidyCell.NONE,
-            TidyCell.of(sent.back() ? pieces : 0),
-            TidyCell.NONE);
+            TidyCell.of(sent.back() ? pieces : 0));
       }
       visit.lines().forEach(line -> line(rows, visit, line));
     }
@@ -94,9 +96,9 @@ final class WorkTables {
 
   private static void line(Rows rows, ShopVisit visit, ShopVisit.Line line) {
     ShopLineAdded asked = line.line();
-    List<String> returned = line.returned();
     rows.add(
         TidyCell.of(visit.number()),
+        TidyCell.of(asked.line()),
         TidyCell.of(visit.sent()),
         TidyCell.of(asked.what()),
         TidyCell.of(asked.count()),
@@ -104,7 +106,24 @@ final class WorkTables {
         TidyCell.of(asked.target().map(Amount::number)),
         TidyCell.of(asked.tolerance().map(Amount::number)),
         TidyCell.of(asked.target().map(size -> size.unit().symbol()).orElse("")),
-        TidyCell.of(line.back()),
-        TidyCell.of(String.join("; ", returned)));
+        TidyCell.of(line.back()));
+  }
+
+  /** A row a count of a line that came back, with the size that was measured then. */
+  static TidyTable returns(EngineJob job) {
+    Rows rows = new Rows("returns", "visit", "line", "pieces", "size", "unit", "done", "utc");
+    for (LoggedEntry logged : job.standing()) {
+      if (logged.entry() instanceof ShopLineBack back) {
+        rows.add(
+            TidyCell.of(back.visit()),
+            TidyCell.of(back.line()),
+            TidyCell.of(back.count()),
+            TidyCell.of(back.size().map(Amount::number)),
+            TidyCell.of(back.size().map(size -> size.unit().symbol()).orElse("")),
+            TidyCell.of(back.done()),
+            TidyCell.of(logged.time()));
+      }
+    }
+    return rows.table();
   }
 }

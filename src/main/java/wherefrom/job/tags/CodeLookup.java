@@ -2,10 +2,10 @@ package wherefrom.job.tags;
 
 import java.util.Optional;
 import java.util.function.Function;
-import wherefrom.job.bags.Bag;
-import wherefrom.job.bags.BigPartRecord;
 import wherefrom.engine.Spot;
 import wherefrom.job.PartRecord;
+import wherefrom.job.bags.Bag;
+import wherefrom.job.bags.BigPartRecord;
 import wherefrom.parts.Action;
 import wherefrom.rules.Verdict;
 

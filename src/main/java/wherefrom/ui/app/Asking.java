@@ -65,6 +65,13 @@ public abstract class Asking implements Screen, Typable {
   }
 
   @Override
+  public final void takeOver(Screen before) {
+    if (before instanceof Asking same) {
+      same.pad.typed().codePoints().forEach(each -> pad.type(Character.toString(each)));
+    }
+  }
+
+  @Override
   public void enter() {
     answer(pad.typed());
   }

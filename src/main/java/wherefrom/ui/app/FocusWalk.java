@@ -12,6 +12,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.controls.TagPlate;
 import wherefrom.ui.controls.Touch;
 
 /**
@@ -57,10 +58,23 @@ final class FocusWalk {
     ring.setVisible(false);
   }
 
+  /** The tag, then the keys of the screen, then those of the rail. */
   private List<Node> targets() {
     List<Node> targets = new ArrayList<>();
     collect(root, targets);
+    targets.sort(Comparator.comparing(FocusWalk::turn));
     return targets;
+  }
+
+  private static int turn(Node node) {
+    if (isTag(node)) {
+      return 0;
+    }
+    return isOnRail(node) ? 2 : 1;
+  }
+
+  private static boolean isOnRail(Node node) {
+    return node != null && (node instanceof Rail || isOnRail(node.getParent()));
   }
 
   private static void collect(Node node, List<Node> targets) {
@@ -107,7 +121,7 @@ final class FocusWalk {
     }
     Optional<Node> current = current(targets);
     if (current.isEmpty()) {
-      stand(first(targets));
+      stand(targets.get(0));
       return;
     }
     int size = targets.size();
@@ -115,8 +129,21 @@ final class FocusWalk {
     stand(targets.get(next % size));
   }
 
-  private static Node first(List<Node> targets) {
-    return targets.stream().filter(TagKey.class::isInstance).findFirst().orElse(targets.get(0));
+  /** Whether it is the one thing to do on the screen. */
+  private static boolean isTag(Node node) {
+    return node instanceof TagKey || node instanceof TagPlate;
+  }
+
+  /** Whether the ring is seen. */
+  boolean isSeen() {
+    return ring.isVisible() && current(targets()).isPresent();
+  }
+
+  /** Leads the ring to the tag; says whether there is one. */
+  boolean toTag() {
+    Optional<Node> tag = targets().stream().filter(FocusWalk::isTag).findFirst();
+    tag.ifPresent(this::stand);
+    return tag.isPresent();
   }
 
   /** To the nearest key on one side; where there is none the ring stays. */

@@ -2,6 +2,8 @@ package wherefrom.ui.app;
 
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.Touch;
@@ -12,6 +14,9 @@ import wherefrom.ui.controls.Touch;
  */
 final class Frame extends Region {
   private static final double MARGIN_MM = 4.1;
+
+  /** Below contents that lack room. */
+  private static final double LEAST_MARGIN_MM = 1;
 
   private final Scale scale;
   private final Rail rail;
@@ -56,6 +61,20 @@ final class Frame extends Region {
         && content.minHeight(room.getWidth()) <= room.getHeight() + 1;
   }
 
+  /** Asks all of the contents anew how much room they need, as after a change of letters. */
+  void layAllOut() {
+    layAllOut(content);
+  }
+
+  private static void layAllOut(Parent parent) {
+    parent.requestLayout();
+    for (Node child : parent.getChildrenUnmodifiable()) {
+      if (child instanceof Parent inner) {
+        layAllOut(inner);
+      }
+    }
+  }
+
   /** Whether the contents take the whole glass. */
   boolean isWhole() {
     return whole;
@@ -69,8 +88,19 @@ final class Frame extends Region {
     return getHeight() > getWidth();
   }
 
-  /** Where the contents are. */
+  /**
+   * Where the contents are. Those that lack room come near the lower edge, and the title's row has
+   * one line; neither rail nor UNDO moves for that.
+   */
   private Bounds room() {
+    Bounds usual = room(title.high(), 0);
+    if (whole || isUpright() || content.minHeight(usual.getWidth()) <= usual.getHeight() + 1) {
+      return usual;
+    }
+    return room(title.least(), margin() - Math.floor(scale.px(LEAST_MARGIN_MM)));
+  }
+
+  private Bounds room(double top, double more) {
     double margin = margin();
     double width = getWidth() - 2 * margin;
     double height = getHeight() - 2 * margin;
@@ -79,9 +109,8 @@ final class Frame extends Region {
     }
     double side = isUpright() ? 0 : Math.ceil(rail.wide() + scale.gap());
     double below = isUpright() ? Math.ceil(rail.high() + scale.gap()) : 0;
-    double top = title.high();
     return new BoundingBox(
-        margin + side, margin + top, width - side, Math.max(0, height - top - below));
+        margin + side, margin + top, width - side, Math.max(0, height + more - top - below));
   }
 
   @Override
@@ -97,7 +126,7 @@ final class Frame extends Region {
         upright ? width : rail.wide(),
         upright ? rail.high() : height);
     Bounds room = room();
-    title.resizeRelocate(room.getMinX(), margin, room.getWidth(), title.high());
+    title.resizeRelocate(room.getMinX(), margin, room.getWidth(), room.getMinY() - margin);
     content.resizeRelocate(room.getMinX(), room.getMinY(), room.getWidth(), room.getHeight());
   }
 }

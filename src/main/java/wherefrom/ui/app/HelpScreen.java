@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import wherefrom.parts.Action;
 import wherefrom.ui.controls.Icon;
 import wherefrom.ui.controls.ListRow;
 import wherefrom.ui.controls.Pager;
@@ -49,9 +50,17 @@ public final class HelpScreen implements Screen, Scannable {
     return Panes.row(touch.scale(), held, rows);
   }
 
+  /** What it says is done on the screen that it is about. */
+  @Override
+  public boolean takes(Action card) {
+    return card != Action.SKIP;
+  }
+
   @Override
   public void scan(Scanned scanned) {
-    next.accept(scanned);
+    if (scanned.card().filter(Action.HELP::equals).isEmpty()) {
+      next.accept(scanned);
+    }
   }
 
   @Override

@@ -1,7 +1,17 @@
 package wherefrom.ui.app;
 
+import wherefrom.parts.Action;
+
 /** Takes what a scanner, the camera or a picture file has read. */
 public interface Scannable {
+  /**
+   * Whether an action card means something of its own here now; the others work the keys on the
+   * glass, as {@link ActionCards} says.
+   */
+  default boolean takes(Action card) {
+    return false;
+  }
+
   /** Takes one code; the window is drawn once it has been taken. */
   void scan(Scanned scanned);
 }

@@ -40,12 +40,10 @@ public record Scanned(String text, Optional<TagCode> tag, Optional<CodeLookup> f
     return found.orElseThrow(() -> new IllegalStateException("no job is open"));
   }
 
-  /** Whether it is the card that shows what to do now. */
-  boolean isHelp() {
+  /** The action that it stands for; empty where it is no action card of ours. */
+  Optional<Action> card() {
     return tag.filter(code -> code.type() == TagType.ACTION_CARD)
-        .flatMap(code -> Action.find(code.item()))
-        .filter(Action.HELP::equals)
-        .isPresent();
+        .flatMap(code -> Action.find(code.item()));
   }
 
   /** What a person has to say first: the code may be another engine's. */

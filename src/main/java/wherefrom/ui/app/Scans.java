@@ -1,19 +1,21 @@
 package wherefrom.ui.app;
 
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
 
 /** Hands what was read to the screen that is up. */
 final class Scans {
   private final ScreenContext context;
   private final Supplier<Screen> current;
-  private final Runnable help;
+  private final Predicate<Action> cards;
 
   /**
-   * @param help shows what to do now: its card does so on every screen
+   * @param cards does what an action card says, and says whether it did: the screen may want it
    */
-  Scans(ScreenContext context, Supplier<Screen> current, Runnable help) {
-    this.help = help;
+  Scans(ScreenContext context, Supplier<Screen> current, Predicate<Action> cards) {
+    this.cards = cards;
     this.context = context;
     this.current = current;
   }
@@ -29,10 +31,11 @@ final class Scans {
   }
 
   void hand(Scanned scanned) {
+    if (scanned.card().filter(cards).isPresent()) {
+      return;
+    }
     context.superseded();
-    if (scanned.isHelp() && !(current.get() instanceof HelpScreen)) {
-      help.run();
-    } else if (current.get() instanceof Scannable screen) {
+    if (current.get() instanceof Scannable screen) {
       TypedCode.settle(context, scanned, screen::scan);
     } else {
       context.say("A tag was scanned, but this screen takes none.");

@@ -21,11 +21,6 @@ public interface Screen {
     return standard.all();
   }
 
-  /** Whether it takes the whole glass: of the rail then nothing but UNDO is left. */
-  default boolean whole() {
-    return false;
-  }
-
   /** What to do now. */
   default Help help() {
     return Help.of(getClass());
@@ -39,6 +34,11 @@ public interface Screen {
 
   /** The screen has gone: let go of cameras and sounds. */
   default void hidden() {}
+
+  /**
+   * It takes the place of a screen of its kind that had no room: what was typed there is not lost.
+   */
+  default void takeOver(Screen before) {}
 
   /** The job has changed under the screen, as by an undo. */
   default void changed() {}

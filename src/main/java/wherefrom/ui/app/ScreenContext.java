@@ -91,11 +91,15 @@ public final class ScreenContext extends WindowWork {
     return touch;
   }
 
-  /** Letters of another size, for a screen that has no room for those that are set. */
-  void letters(double factor) {
-    if (factor != touch.scale().textFactor()) {
-      touch = touch.withText(factor);
-    }
+  /** Letters of this size for the screen that is made next, and for no other. */
+  Touch letters(double factor) {
+    touch = touch.withText(factor);
+    return touch;
+  }
+
+  /** Goes on with the letters of a screen that was made before. */
+  void use(Touch its) {
+    touch = its;
   }
 
   public Scale scale() {

@@ -2,6 +2,7 @@ package wherefrom.ui.app;
 
 import java.util.Map;
 import java.util.function.Supplier;
+import wherefrom.ui.controls.Touch;
 
 /** The way between the screens: the one that is up is left, then the next is made and drawn. */
 final class ScreenPath implements Navigator {
@@ -24,6 +25,8 @@ final class ScreenPath implements Navigator {
   private final Supplier<ScreenContext> context;
   private final Window window;
   private final ScreenStack stack = new ScreenStack();
+  private boolean fresh;
+  private boolean shrunk;
 
   /**
    * @param context what the screens work with, once there is one
@@ -51,7 +54,22 @@ final class ScreenPath implements Navigator {
 
   /** The size of the letters on the screen that is up, as a factor. */
   double letters() {
-    return stack.letters();
+    return touch().scale().textFactor();
+  }
+
+  /** What the screen that is up was made with. */
+  Touch touch() {
+    return stack.touch();
+  }
+
+  /** Whether the screen that is up was just made, so that nothing is lost by making it anew. */
+  boolean isFresh() {
+    return fresh;
+  }
+
+  /** Whether its letters have become smaller where they stand. */
+  boolean isShrunk() {
+    return shrunk;
   }
 
   /** The size of letters that the person has set, as a factor. */
@@ -59,16 +77,39 @@ final class ScreenPath implements Navigator {
     return context.get().settings().textPercent() / 100.0;
   }
 
+  private double nextSmaller() {
+    return letters() > MIDDLE ? MIDDLE : 1;
+  }
+
   /** Makes the screen that is up once more, with the next smaller letters. */
-  void smaller() {
-    double factor = stack.letters() > MIDDLE ? MIDDLE : 1;
-    context.get().letters(factor);
-    stack.remakeTop(factor);
+  void remakeSmaller() {
+    Screen before = current();
+    stack.remakeTop(context.get().letters(nextSmaller()));
+    current().takeOver(before);
+    shrunk = false;
+  }
+
+  /** Makes the letters of the screen that is up smaller; all that was done on it stays. */
+  void shrink() {
+    touch().setText(nextSmaller());
+    shrunk = true;
   }
 
   /** Makes all screens again in letters of the size that is set. */
   void remake() {
-    stack.remake(set());
+    stack.remake(() -> context.get().letters(set()));
+    arriveFresh();
+  }
+
+  private void arriveFresh() {
+    fresh = true;
+    arrive();
+    fresh = false;
+  }
+
+  private void arrive() {
+    shrunk = false;
+    window.arrive();
   }
 
   private Supplier<Screen> maker(ScreenId id, int item) {
@@ -80,9 +121,8 @@ final class ScreenPath implements Navigator {
   }
 
   private void push(Supplier<? extends Screen> maker) {
-    context.get().letters(set());
-    stack.push(maker, set());
-    window.arrive();
+    stack.push(maker, context.get().letters(set()));
+    arriveFresh();
   }
 
   @Override
@@ -106,7 +146,7 @@ final class ScreenPath implements Navigator {
     if (depth() > 0) {
       window.leave();
       stack.pop();
-      window.arrive();
+      arrive();
     }
   }
 
@@ -115,7 +155,7 @@ final class ScreenPath implements Navigator {
     if (!current().equals(screen)) {
       window.leave();
       stack.popTo(screen);
-      window.arrive();
+      arrive();
     }
   }
 

@@ -3,29 +3,34 @@ package wherefrom.ui.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import wherefrom.ui.controls.Touch;
 
 /** The screens from the first to the one that is up; Back leads from each to the one below. */
 final class ScreenStack {
   /**
-   * @param letters the size of its letters as a factor
+   * @param touch its own, with the size of its letters
    */
-  private record Level(Supplier<? extends Screen> maker, Screen screen, double letters) {}
+  private record Level(Supplier<? extends Screen> maker, Screen screen, Touch touch) {
+    static Level made(Supplier<? extends Screen> maker, Touch touch) {
+      return new Level(maker, maker.get(), touch);
+    }
+  }
 
   private final List<Level> levels = new ArrayList<>();
 
-  void push(Supplier<? extends Screen> maker, double letters) {
-    levels.add(new Level(maker, maker.get(), letters));
+  void push(Supplier<? extends Screen> maker, Touch touch) {
+    levels.add(Level.made(maker, touch));
   }
 
-  /** The size of the letters on the screen that is up. */
-  double letters() {
-    return levels.get(levels.size() - 1).letters();
+  /** What the screen that is up was made with. */
+  Touch touch() {
+    return levels.get(levels.size() - 1).touch();
   }
 
   /** Makes the screen that is up once more, with letters of another size. */
-  void remakeTop(double letters) {
+  void remakeTop(Touch touch) {
     Level top = levels.remove(levels.size() - 1);
-    levels.add(new Level(top.maker(), top.maker().get(), letters));
+    levels.add(Level.made(top.maker(), touch));
   }
 
   /** The screen that is up. */
@@ -59,8 +64,8 @@ final class ScreenStack {
     levels.subList(Math.min(lowest, levels.size()), levels.size()).clear();
   }
 
-  /** Makes all of them again with letters of this size, as after a change of sizes. */
-  void remake(double letters) {
-    levels.replaceAll(level -> new Level(level.maker(), level.maker().get(), letters));
+  /** Makes all of them again, each with its own letters, as after a change of sizes. */
+  void remake(Supplier<Touch> letters) {
+    levels.replaceAll(level -> Level.made(level.maker(), letters.get()));
   }
 }

@@ -38,8 +38,8 @@ public final class Shell extends StackPane implements WindowFrame {
     this.path = new ScreenPath(screens, this::context, screenChanges());
     this.context =
         new ScreenContext(services, nanos, sounds, workers, this, path, services.settings().load());
-    this.scans = new Scans(context, this::current, this::help);
     this.walk = new FocusWalk(this);
+    this.scans = new Scans(context, this::current, cards()::take);
     Steering steering = new Steering(walk, this::current, path::back, this::help, this);
     this.keys = new KeyFilter(context, this::current, scans, walk, steering);
     this.pictures = new PictureDrop(context, scans);
@@ -47,7 +47,7 @@ public final class Shell extends StackPane implements WindowFrame {
     this.camera = new CameraSide(context, this::current, scans, cameras);
     this.railKeys = new RailKeys(context, camera, this::turnCamera, this::help);
     this.dress = new WindowDress(this, context, walk, this::rail, this::refit);
-    this.message = new Message(nanos, dress::title);
+    this.message = new Message(nanos, dress::title, this::tell);
     context.touch().beforeEach(message::pass);
     dress.put(this::told);
     path.begin();
@@ -55,6 +55,11 @@ public final class Shell extends StackPane implements WindowFrame {
     if (!faults.isEmpty()) {
       say(String.join(" ", faults));
     }
+  }
+
+  private ActionCards cards() {
+    return new ActionCards(
+        context, this::current, walk, this::undo, this::help, () -> message.last());
   }
 
   private Rail rail() {
@@ -134,7 +139,7 @@ public final class Shell extends StackPane implements WindowFrame {
     if (dress.letters() != path.set()) {
       dress.reframe(path.set(), this::told);
     }
-    context.letters(path.letters());
+    context.use(path.touch());
     context.touch().settle();
     arrange();
     Screen screen = current();
@@ -148,22 +153,50 @@ public final class Shell extends StackPane implements WindowFrame {
 
   /**
    * A screen that has no room for letters of the size that is set gets the next smaller ones, so
-   * that nothing of it is cut.
+   * that nothing of it is cut: made anew where nothing was done on it yet, else where it stands.
    */
   private void refit() {
-    if (path.letters() > 1 && !dress.frame().fits()) {
-      down();
-      path.smaller();
-      up();
-    } else if (dress.letters() > 1 && !dress.frame().fits()) {
+    if (dress.frame().fits()) {
+      return;
+    }
+    if (path.letters() > 1) {
+      smaller();
+    } else if (dress.letters() > 1) {
       dress.reframe(1, this::told);
       arrange();
+      refit();
+    } else if (path.isShrunk()) {
+      remakeSmaller();
     }
   }
 
+  private void smaller() {
+    if (path.isFresh()) {
+      remakeSmaller();
+    } else {
+      path.shrink();
+      dress.frame().layAllOut();
+      refit();
+    }
+  }
+
+  private void remakeSmaller() {
+    down();
+    path.remakeSmaller();
+    up();
+  }
+
   private void arrange() {
-    dress.frame().show(camera.around(current()), current().whole());
+    dress.frame().show(camera.around(current()), WholeGlass.is(current()));
+    tell();
     label();
+  }
+
+  /** On the whole glass no row is left for the message: the screen has a place for it. */
+  private void tell() {
+    if (current() instanceof WholeGlass glass && glass.whole()) {
+      glass.message(message.shown());
+    }
   }
 
   private void label() {
@@ -224,11 +257,12 @@ public final class Shell extends StackPane implements WindowFrame {
 
   private void changed() {
     current().changed();
-    if (current().whole() != dress.frame().isWhole()) {
+    if (WholeGlass.is(current()) != dress.frame().isWhole()) {
       arrange();
     } else {
       label();
     }
+    refit();
   }
 
   private void undo() {
@@ -261,7 +295,6 @@ public final class Shell extends StackPane implements WindowFrame {
     context.touch().beforeEach(message::pass);
     dress.reframe(path.set(), this::told);
     path.remake();
-    up();
   }
 
   @Override

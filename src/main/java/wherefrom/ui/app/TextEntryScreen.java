@@ -6,7 +6,7 @@ import wherefrom.ui.controls.LetterBoard;
 import wherefrom.ui.controls.Panes;
 
 /** Asks for a few words, by touch or on a real keyboard. */
-public final class TextEntryScreen implements Screen, Typable {
+public final class TextEntryScreen implements WholeGlass, Typable {
   private static final int MOST = 120;
 
   private final ScreenContext context;
@@ -56,6 +56,11 @@ public final class TextEntryScreen implements Screen, Typable {
   }
 
   @Override
+  public void message(String sentence) {
+    board.message(sentence);
+  }
+
+  @Override
   public Region view() {
     return board;
   }
@@ -80,6 +85,13 @@ public final class TextEntryScreen implements Screen, Typable {
     context.navigator().back();
     if (!keeping) {
       done.accept(board.typed().strip());
+    }
+  }
+
+  @Override
+  public void takeOver(Screen before) {
+    if (before instanceof TextEntryScreen same) {
+      board.show(same.board.typed());
     }
   }
 

@@ -3,7 +3,6 @@ package wherefrom.ui.app;
 import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -11,7 +10,9 @@ import wherefrom.text.Words;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.Scale;
+import wherefrom.ui.controls.Ticker;
 import wherefrom.ui.controls.Touch;
+import wherefrom.ui.controls.WorkBar;
 
 /**
  * Where one is, and beside it a few words on how things stand or how far long work is. A message
@@ -33,7 +34,7 @@ final class TitleRow extends StackPane {
   private final FitText message;
   private final HBox told;
   private final HBox said;
-  private final ProgressBar bar = new ProgressBar(0);
+  private final WorkBar bar = new WorkBar(Ticker.WINDOW);
   private final HBox progress;
   private final FitText far;
 
@@ -57,10 +58,9 @@ final class TitleRow extends StackPane {
   }
 
   private void style() {
-    bar.getStyleClass().add("work-bar");
     bar.setMinWidth(0);
     bar.setPrefSize(touch.scale().px(BAR_MM), touch.scale().px(BAR_HIGH_MM));
-    bar.setFocusTraversable(false);
+    bar.setMaxHeight(touch.scale().px(BAR_HIGH_MM));
     progress.setAlignment(Pos.CENTER_LEFT);
     told.setAlignment(Pos.TOP_LEFT);
     said.getStyleClass().add("message");
@@ -73,12 +73,18 @@ final class TitleRow extends StackPane {
     return touch.isLarge() ? 1 : 2;
   }
 
-  /** The height that it always has, in pixels. */
+  /** The height that it has with contents that have room, in pixels. */
   double high() {
-    Scale scale = touch.scale();
-    double factor = scale.textFactor();
-    double heading = scale.fontPx(Scale.WORKING_MM) * factor * LINE;
-    return Math.ceil(Math.max(heading, lines() * scale.fontPx(Scale.SMALL_MM) * factor * LINE));
+    return Math.max(least(), Math.ceil(lines() * line(Scale.SMALL_MM)));
+  }
+
+  /** The height of the title alone, in pixels. */
+  double least() {
+    return Math.ceil(line(Scale.WORKING_MM));
+  }
+
+  private double line(double capitalMm) {
+    return touch.scale().fontPx(capitalMm) * touch.scale().textFactor() * LINE;
   }
 
   void show(String heading, String beside) {
@@ -95,7 +101,7 @@ final class TitleRow extends StackPane {
   void work(Optional<LongWork> work) {
     present(progress, work.isPresent());
     present(aside, work.isEmpty());
-    bar.setProgress(work.map(LongWork::part).orElse(0.0));
+    bar.show(work.map(LongWork::part).orElse(0.0));
     far.setWords(work.map(LongWork::words).orElse(""));
   }
 
@@ -127,6 +133,6 @@ final class TitleRow extends StackPane {
 
   /** Whether the sentence is longer than its place. */
   boolean isCut() {
-    return !said().isEmpty() && !message.fits(getWidth() - touch.scale().px(ASIDE_MM), high());
+    return !said().isEmpty() && !message.fits(getWidth() - touch.scale().px(ASIDE_MM), getHeight());
   }
 }

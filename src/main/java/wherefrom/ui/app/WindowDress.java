@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.layout.Pane;
 import wherefrom.job.OpenJob;
+import wherefrom.ui.controls.Touch;
 
 /** The frame round the screen in the letters and colors that the settings say. */
 final class WindowDress {
@@ -69,7 +70,7 @@ final class WindowDress {
   /** The frame with letters of another size; what it says stays. */
   void reframe(double factor, Consumer<TitleRow> told) {
     String said = title.said();
-    double before = context.scale().textFactor();
+    Touch before = context.touch();
     context.letters(factor);
     letters = factor;
     title = new TitleRow(context.touch());
@@ -78,7 +79,7 @@ final class WindowDress {
     put(told);
     frame.resize(window.getWidth(), window.getHeight());
     title.say(said);
-    context.letters(before);
+    context.use(before);
   }
 
   /** Takes the colors that the settings say. */

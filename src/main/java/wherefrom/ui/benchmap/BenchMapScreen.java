@@ -160,7 +160,7 @@ public final class BenchMapScreen implements Screen, Scannable {
   private Tiles holders() {
     List<Node> plates = new ArrayList<>();
     Arrays.stream(Holder.values()).map(this::holder).forEach(plates::add);
-    return new Tiles(context.scale(), 2, Scale.GAP_MM, plates);
+    return new Tiles(context.scale(), plates.size(), Scale.GAP_MM, plates);
   }
 
   private HolderKey holder(Holder holder) {

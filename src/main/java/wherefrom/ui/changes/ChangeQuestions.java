@@ -3,7 +3,9 @@ package wherefrom.ui.changes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
+import wherefrom.drawing.View;
 import wherefrom.engine.Layout;
 import wherefrom.parts.PartKind;
 import wherefrom.quantity.UnitSystem;
@@ -15,7 +17,8 @@ import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.NumberEntryScreen;
 import wherefrom.ui.app.ScreenContext;
-import wherefrom.ui.controls.EngineSide;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.engine.EnginePages;
 
 /** Asks what is changed, where and by how much, one question at a time, then shows the change. */
 final class ChangeQuestions {
@@ -45,10 +48,25 @@ final class ChangeQuestions {
       askSize(kind, "");
     } else if (kind.reach() == Reach.PLACE) {
       askKind(kind);
+    } else if (kind.reach() == Reach.BANK) {
+      askBank(kind);
     } else {
-      List<WhereRows.Row> rows = WhereRows.of(layout(), kind.reach());
-      pick(kind, WhereRows.side(kind.reach()), rows, where -> askSize(kind, where));
+      WherePlaces places = WherePlaces.of(layout(), kind.reach());
+      pick(kind, places, where -> askSize(kind, where));
     }
+  }
+
+  private void askBank(ChangeKind kind) {
+    WherePlaces banks = WherePlaces.of(layout(), Reach.BANK);
+    WhereIndex index =
+        new WhereIndex(
+            context,
+            Words.capital(kind.words()),
+            "tap the bank",
+            Optional.empty(),
+            banks,
+            where -> askSize(kind, where));
+    context.navigator().open(() -> new WhereScreen(context, index));
   }
 
   /** A place is a kind at a spot: first the kind, then the spot. */
@@ -69,15 +87,16 @@ final class ChangeQuestions {
                     each ->
                         pick(
                             kind,
-                            EngineSide.of(each),
-                            WhereRows.of(layout(), each),
+                            WherePlaces.of(layout(), each),
                             where -> askSize(kind, each.key() + "@" + where))));
   }
 
-  private void pick(
-      ChangeKind kind, EngineSide side, List<WhereRows.Row> rows, Consumer<String> done) {
-    String title = Words.capital(kind.words()) + ": where?";
-    context.navigator().open(() -> new WhereScreen(context, title, side, rows, done));
+  private void pick(ChangeKind kind, WherePlaces places, Consumer<String> done) {
+    String title = Words.capital(kind.words());
+    WhereIndex index = new WhereIndex(context, title, "tap where", places.kind(), places, done);
+    boolean below = kind.reach() == Reach.ROD_OR_MAIN;
+    EnginePages pages = new EnginePages(context, index);
+    pages.open(places.kind().map(EngineView::sideOf).orElse(below ? View.BELOW : View.ABOVE));
   }
 
   private void askSize(ChangeKind kind, String where) {

@@ -1,5 +1,6 @@
 package wherefrom.ui.controls;
 
+import java.util.function.DoubleSupplier;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -17,9 +18,12 @@ public final class FitText extends Region {
   private static final int STEPS = 6;
   private static final String ELLIPSIS = " …";
 
+  /** A width is asked for with fractions of a pixel and given in whole ones. */
+  private static final double ROUNDING = 0.9;
+
   private final Text shown = new Text();
-  private final double largestPx;
-  private final double leastPx;
+  private final DoubleSupplier largestPx;
+  private final DoubleSupplier leastPx;
   private final boolean bold;
   private Pos alignment = Pos.CENTER_LEFT;
   private String words;
@@ -28,18 +32,34 @@ public final class FitText extends Region {
   private boolean tight;
   private double cap = Double.MAX_VALUE;
 
-  FitText(double largestPx, double leastPx, boolean bold, String words) {
-    this.largestPx = Math.max(largestPx, leastPx);
+  /**
+   * Words whose letters may change their size while they are shown.
+   *
+   * @param largestPx the size that they have where there is room
+   * @param leastPx the size that they keep
+   */
+  FitText(DoubleSupplier largestPx, DoubleSupplier leastPx, boolean bold, String words) {
+    this.largestPx = largestPx;
     this.leastPx = leastPx;
     this.bold = bold;
     this.words = words;
     this.wrapping = new Wrapping(words, bold);
     getStyleClass().add("words");
     shown.getStyleClass().add("ink");
+    // First of all: what is done to words without a font looks for the system's.
+    shown.setFont(Fonts.of(leastPx.getAsDouble(), bold));
     shown.setTextOrigin(VPos.TOP);
     shown.setManaged(false);
     getChildren().add(shown);
     setMouseTransparent(true);
+  }
+
+  private double least() {
+    return leastPx.getAsDouble();
+  }
+
+  private double largest() {
+    return Math.max(largestPx.getAsDouble(), least());
   }
 
   /** Where the words stand in the room they are given. */
@@ -78,13 +98,13 @@ public final class FitText extends Region {
 
   /** Rather smaller than in two lines, where one line of this width can hold them. */
   void keepInLine(double width) {
-    double size = leastPx * width / Math.max(1, leastLineWidth());
-    cap(size >= leastPx ? size : Double.MAX_VALUE);
+    double size = least() * width / Math.max(1, leastLineWidth());
+    cap(size >= least() ? size : Double.MAX_VALUE);
   }
 
   /** Whether all the words can stand in a room of this size. */
   public boolean fits(double width, double height) {
-    return height(leastPx, width) <= height + 0.5;
+    return height(least(), width) <= height + 0.5;
   }
 
   public FitText centred() {
@@ -105,7 +125,7 @@ public final class FitText extends Region {
 
   /** The width that the words need in one line at their least size. */
   public double leastLineWidth() {
-    return Math.ceil(wrapping.lineWidth(leastPx)) + 1;
+    return Math.ceil(wrapping.lineWidth(least())) + 1;
   }
 
   @Override
@@ -116,14 +136,14 @@ public final class FitText extends Region {
   @Override
   protected double computeMinWidth(double height) {
     if (lines > 0) {
-      return leastPx;
+      return least();
     }
-    return Math.ceil(wrapping.widestPiece(leastPx)) + 1;
+    return Math.ceil(wrapping.widestPiece(least())) + 1;
   }
 
   @Override
   protected double computePrefWidth(double height) {
-    return Math.ceil(wrapping.lineWidth(largestPx)) + 1;
+    return Math.ceil(wrapping.lineWidth(largest())) + 1;
   }
 
   @Override
@@ -133,7 +153,7 @@ public final class FitText extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return Math.ceil(lines > 0 ? lines * Wrapping.lineHeight(leastPx) : height(leastPx, width));
+    return Math.ceil(lines > 0 ? lines * Wrapping.lineHeight(least()) : height(least(), width));
   }
 
   @Override
@@ -141,7 +161,7 @@ public final class FitText extends Region {
     if (lines > 0) {
       return minHeight(width);
     }
-    return Math.ceil(height(width <= 0 ? largestPx : largestForWidth(width), width));
+    return Math.ceil(height(width <= 0 ? largest() : largestForWidth(width), width));
   }
 
   @Override
@@ -150,8 +170,8 @@ public final class FitText extends Region {
   }
 
   private double largestForWidth(double width) {
-    double widest = wrapping.widestPiece(largestPx);
-    return widest <= width ? largestPx : Math.max(leastPx, largestPx * width / widest);
+    double widest = wrapping.widestPiece(largest());
+    return widest <= width ? largest() : Math.max(least(), largest() * width / widest);
   }
 
   /** The height of the words at a size; without a width in one line each. */
@@ -166,7 +186,7 @@ public final class FitText extends Region {
     if (height(high, width) <= height + 0.5) {
       return high;
     }
-    double low = leastPx;
+    double low = least();
     for (int step = 0; step < STEPS; step++) {
       double middle = (low + high) / 2;
       if (height(middle, width) <= height + 0.5) {
@@ -185,8 +205,8 @@ public final class FitText extends Region {
     do {
       end = Math.max(words.lastIndexOf(' ', end - 1), words.lastIndexOf('\n', end - 1));
       Wrapping begun = new Wrapping(words.substring(0, Math.max(0, end)) + ELLIPSIS, bold);
-      broken = begun.broken(leastPx, width);
-    } while (end > 0 && broken.lines().count() * Wrapping.lineHeight(leastPx) > height + 0.5);
+      broken = begun.broken(least(), width);
+    } while (end > 0 && broken.lines().count() * Wrapping.lineHeight(least()) > height + 0.5);
     return broken;
   }
 
@@ -200,7 +220,9 @@ public final class FitText extends Region {
     double size = Math.min(cap, fit(width, height));
     shown.setFont(Fonts.of(size, bold));
     shown.setText(
-        lines > 0 && !fits(width, height) ? cut(width, height) : wrapping.broken(size, width));
+        lines > 0 && !fits(width, height)
+            ? cut(width, height)
+            : wrapping.broken(size, width + ROUNDING));
     double across = width - shown.getLayoutBounds().getWidth();
     double spare = height - shown.getLayoutBounds().getHeight();
     double down =

@@ -3,6 +3,8 @@ package wherefrom.ui.controls;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Objects;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
@@ -32,8 +34,16 @@ public final class Fonts {
     }
   }
 
+  /** The package has the files beside its runtime too: of any other JavaFX makes a copy first. */
   private static void load(String file) {
-    String path = "/wherefrom/fonts/" + file;
+    Path beside = Path.of(System.getProperty("java.home", ""), "lib", "fonts", file);
+    boolean there = Files.exists(beside) && Font.loadFont(beside.toUri().toString(), 12) != null;
+    if (!there) {
+      loadResource("/wherefrom/fonts/" + file);
+    }
+  }
+
+  private static void loadResource(String path) {
     try (InputStream in = Objects.requireNonNull(Fonts.class.getResourceAsStream(path), path)) {
       Objects.requireNonNull(Font.loadFont(in, 12), path);
     } catch (IOException e) {

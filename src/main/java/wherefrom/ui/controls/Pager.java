@@ -13,6 +13,9 @@ import javafx.scene.layout.VBox;
 public final class Pager<T> extends Region {
   private static final int MEASURED = 24;
 
+  /** So many rows are likely to stand on one page. */
+  private static final int FEW = 3;
+
   private final Touch touch;
   private final Function<T, ? extends Region> maker;
   private final boolean stretched;
@@ -68,10 +71,6 @@ public final class Pager<T> extends Region {
     requestLayout();
   }
 
-  public List<T> items() {
-    return items;
-  }
-
   private int start() {
     return starts.get(starts.size() - 1);
   }
@@ -94,6 +93,16 @@ public final class Pager<T> extends Region {
   @Override
   public Orientation getContentBias() {
     return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    double widest = 0;
+    for (int at = 0; at < Math.min(items.size(), MEASURED); at++) {
+      widest = Math.max(widest, row(at).minWidth(-1));
+    }
+    boolean turned = items.size() > FEW;
+    return turned ? widest + gap + Math.ceil(turning.minWidth(-1)) : widest;
   }
 
   @Override
@@ -185,7 +194,7 @@ public final class Pager<T> extends Region {
     range.setVisible(room);
     range.setManaged(room);
     range.setWords(
-        (count(start()) + 1) + "–" + count(start() + shownRows) + " of " + count(items.size()));
+        (count(start()) + 1) + "–" + count(start() + shownRows) + "\nof " + count(items.size()));
   }
 
   /** A row that is a list has several things to count. */

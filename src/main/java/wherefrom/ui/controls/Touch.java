@@ -43,7 +43,7 @@ public final class Touch {
     private Runnable before = () -> {};
   }
 
-  private final Scale scale;
+  private Scale scale;
   private final LongSupplier nanos;
   private final Ticker ticker;
   private final Taps taps;
@@ -76,6 +76,14 @@ public final class Touch {
 
   public Scale scale() {
     return scale;
+  }
+
+  /**
+   * Gives the words that were made by this touch letters of another size, where they stand. What
+   * shows them is to be laid out again.
+   */
+  public void setText(double factor) {
+    scale = scale.withText(factor);
   }
 
   /** No press counts for a moment: another screen has just come up under the finger. */
@@ -173,8 +181,8 @@ public final class Touch {
   public TouchKey padKey(String words, Runnable act) {
     FitText label =
         new FitText(
-            scale.fontPx(Scale.WORKING_MM) * scale.textFactor(),
-            scale.fontPx(Scale.SMALL_MM),
+            () -> scale.fontPx(Scale.WORKING_MM) * scale.textFactor(),
+            () -> scale.fontPx(Scale.SMALL_MM),
             true,
             words);
     return target(new TouchKey(scale, label, Scale.KEY_MM, "pad"), act);
@@ -197,13 +205,6 @@ public final class Touch {
    */
   public TagKey tag(String words, String more, Runnable act) {
     return target(new TagKey(scale, label(words), small(more)), act);
-  }
-
-  /** A key that discards a record; keep 13 mm around it. */
-  public TouchKey danger(String words, Runnable act) {
-    TouchKey key = target(plate(words, Scale.KEY_MM, "danger"), act);
-    key.getProperties().put(DISCARDS, true);
-    return key;
   }
 
   /** A key that acts after it was held down for 1.5 seconds. */
@@ -251,7 +252,10 @@ public final class Touch {
   /** A verdict or a place: 20 mm capitals, 10 where the words are many. */
   public FitText verdict(String words) {
     return new FitText(
-        scale.fontPx(Scale.VERDICT_MM), scale.fontPx(Scale.LEAST_VERDICT_MM), true, words);
+        () -> scale.fontPx(Scale.VERDICT_MM),
+        () -> scale.fontPx(Scale.LEAST_VERDICT_MM),
+        true,
+        words);
   }
 
   /**
@@ -263,14 +267,20 @@ public final class Touch {
         lines.stream()
             .map(line -> line.length() <= WHOLE_LINE ? line.replace(' ', '\u00a0') : line)
             .collect(Collectors.joining("\n"));
-    double least = Math.max(Scale.WORKING_MM, Scale.SMALL_MM * scale.textFactor());
-    return new FitText(scale.fontPx(Scale.VERDICT_MM), scale.fontPx(least), true, words);
+    return new FitText(
+        () -> scale.fontPx(Scale.VERDICT_MM), () -> scale.fontPx(leastLineMm()), true, words);
+  }
+
+  private double leastLineMm() {
+    return Math.max(Scale.WORKING_MM, Scale.SMALL_MM * scale.textFactor());
   }
 
   /** Text between two heights of capitals in mm, both times the person's factor. */
   public FitText fit(String words, double largestMm, double leastMm, boolean bold) {
-    double factor = scale.textFactor();
     return new FitText(
-        scale.fontPx(largestMm) * factor, scale.fontPx(leastMm) * factor, bold, words);
+        () -> scale.fontPx(largestMm) * scale.textFactor(),
+        () -> scale.fontPx(leastMm) * scale.textFactor(),
+        bold,
+        words);
   }
 }

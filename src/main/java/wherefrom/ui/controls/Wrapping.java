@@ -35,8 +35,9 @@ final class Wrapping {
   }
 
   private double measure(String piece) {
-    Text text = new Text(piece);
+    Text text = new Text();
     text.setFont(Fonts.of(AT, bold));
+    text.setText(piece);
     return text.getLayoutBounds().getWidth();
   }
 

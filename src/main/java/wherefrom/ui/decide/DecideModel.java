@@ -25,8 +25,12 @@ final class DecideModel {
   /** The used parts of one kind, with how many of them nobody has decided about. */
   record Group(PartKind kind, int parts, int undecided) {}
 
-  /** A line of a set: a part, what is proposed for it, and what is decided. */
-  record Line(Part part, String proposed, Optional<Decision> decided) {}
+  /**
+   * A line of a set: a part, what is proposed for it, and what is decided.
+   *
+   * @param held whether it is not cleared before someone decides
+   */
+  record Line(Part part, String proposed, Optional<Decision> decided, boolean held) {}
 
   private final OpenJob job;
   private final Deciding deciding;
@@ -112,9 +116,11 @@ final class DecideModel {
   List<Line> lines(PartKind kind) {
     List<Line> lines = new ArrayList<>();
     List<Line> decided = new ArrayList<>();
+    List<Part> held = deciding.listUndecided();
     for (PartRecord part : used(kind)) {
       Proposal proposal = deciding.propose(part.part().item());
-      Line line = new Line(part.part(), proposed(proposal.decision()), part.decision());
+      String proposed = proposed(proposal.decision());
+      Line line = new Line(part.part(), proposed, part.decision(), held.contains(part.part()));
       (part.decision().isEmpty() ? lines : decided).add(line);
     }
     lines.addAll(decided);

@@ -12,21 +12,32 @@ import wherefrom.job.decide.Proposal;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
-import wherefrom.ui.app.ListPage;
+import wherefrom.ui.app.Page;
 import wherefrom.ui.app.ReasonAsking;
 import wherefrom.ui.app.Scannable;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.ScannedPart;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.WordsScreen;
+import wherefrom.ui.controls.Pager;
+import wherefrom.ui.controls.Panes;
 import wherefrom.ui.controls.PictureKey;
 import wherefrom.ui.controls.TagKey;
+import wherefrom.ui.drawn.EngineView;
+import wherefrom.ui.engine.Either;
+import wherefrom.ui.engine.EnginePages;
 import wherefrom.ui.subject.Pictures;
 
-/** All used parts of one kind: each a key to its own decision, and one decision for the set. */
-public final class DecideSetScreen extends ListPage implements Scannable {
+/**
+ * All used parts of one kind on the drawn engine, each with its own decision, and one decision for
+ * the set. Where large text leaves the drawing no room they are listed.
+ */
+public final class DecideSetScreen extends Page implements Scannable {
   private final PartKind kind;
   private final DecideModel model;
+  private final DecideIndex index;
+  private final EnginePages pages;
+  private final EngineView engine;
+  private final Pager<DecideModel.Line> list;
   private final TagKey tag;
   private final KeyRow keys;
 
@@ -34,9 +45,14 @@ public final class DecideSetScreen extends ListPage implements Scannable {
     super(context, "Decide: " + kind.plural());
     this.kind = kind;
     model = new DecideModel(context.getJob());
+    index = new DecideIndex(context, model, kind, this::decide);
+    pages = new EnginePages(context, index);
+    engine = pages.view();
+    list = Pager.list(touch(), this::row);
     tag = tag(() -> ask(first()));
     keys = KeyRow.of(context);
-    layOut(new Foot(context, tag, keys));
+    Either parts = new Either(room -> engine.hasRoom(room.width(), room.height()) ? engine : list);
+    lay(Panes.column(context.scale(), parts, new Foot(context, tag, keys)));
   }
 
   private Optional<SetProposal> proposal() {
@@ -63,7 +79,8 @@ public final class DecideSetScreen extends ListPage implements Scannable {
 
   @Override
   protected void refresh() {
-    super.refresh();
+    pages.show(engine);
+    list.refill(model.lines(kind));
     String more = proposal().isPresent() ? "proposed for the set" : model.proposed(kind);
     tag.setWords(words(first()), touch().brief(more, ""));
     List<KeyRow.Act> acts = new ArrayList<>();
@@ -74,11 +91,6 @@ public final class DecideSetScreen extends ListPage implements Scannable {
     }
     proposal().ifPresent(set -> acts.add(act("Why", () -> open(() -> why(set)))));
     keys.setActs(acts);
-  }
-
-  @Override
-  protected List<Region> rows() {
-    return model.lines(kind).stream().map(this::row).toList();
   }
 
   private Region row(DecideModel.Line line) {
@@ -107,12 +119,13 @@ public final class DecideSetScreen extends ListPage implements Scannable {
 
   @Override
   public void scan(Scanned scanned) {
-    ScannedPart.find(context, scanned, DecideScreen.WANTED).ifPresent(this::decide);
+    index.scan(scanned);
   }
 
   private void ask(Decision decision) {
     String title = String.format(Locale.ROOT, "Why %s the %s?", decision.word(), kind.plural());
-    ReasonAsking.ask(context, title, DecideReasons.of(decision), words -> decide(decision, words));
+    List<String> reasons = DecideReason.of(decision).stream().map(DecideReason::words).toList();
+    ReasonAsking.ask(context, title, reasons, words -> decide(decision, words));
   }
 
   private void decide(Decision decision, String reason) {

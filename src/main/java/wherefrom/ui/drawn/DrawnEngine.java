@@ -276,7 +276,7 @@ public final class DrawnEngine extends Region {
   /** The mains are keys below the drawing; all other zones lie on it and are not seen. */
   private Region target(Zone zone, Runnable act) {
     if (zone.target() instanceof Target.Main) {
-      return touch.key(zone.name(), act);
+      return touch.padKey(zone.name(), act);
     }
     if (zone.target() instanceof Target.Mains) {
       return touch.key("Mains", act);

@@ -7,7 +7,7 @@ import wherefrom.drawing.Bounds;
 import wherefrom.ui.controls.Panes;
 
 /** Shows what suits the room that it gets; it is asked again when that changes. */
-final class Either extends Region {
+public final class Either extends Region {
   private final Function<Bounds, Region> choice;
   private Region shown = new Region();
   private double width;
@@ -16,7 +16,7 @@ final class Either extends Region {
   /**
    * @param choice what to show in a room
    */
-  Either(Function<Bounds, Region> choice) {
+  public Either(Function<Bounds, Region> choice) {
     this.choice = choice;
     Panes.grow(this);
   }

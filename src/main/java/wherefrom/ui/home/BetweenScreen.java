@@ -87,8 +87,7 @@ public final class BetweenScreen implements Screen, Scannable {
 
   @Override
   public void scan(Scanned scanned) {
-    HomeScan.take(
-        context, scanned, () -> context.navigator().show(BetweenModel.next(areas).screen()));
+    HomeScan.take(context, scanned);
   }
 
   @Override

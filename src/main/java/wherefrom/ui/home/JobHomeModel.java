@@ -65,9 +65,14 @@ final class JobHomeModel {
     return deed;
   }
 
-  /** The place that the drawing points at; none where there is none. */
-  Set<Place> here() {
+  /** The place that the tag is about; none where there is none. */
+  Set<Place> place() {
     return deed.next().place().map(Set::of).orElseGet(Set::of);
+  }
+
+  /** The place that the drawing points at; a stop has its ring and octagon instead. */
+  Set<Place> here() {
+    return deed.isStop() ? Set.of() : place();
   }
 
   private EngineJob state() {
@@ -76,7 +81,7 @@ final class JobHomeModel {
 
   private String words(NextDeed next) {
     return switch (next.kind()) {
-      case SOLVE_STOP -> "A stop is waiting";
+      case SOLVE_STOP -> next.count() > 1 ? next.count() + " stops" : "A stop is waiting";
       case PRINT_TAGS -> "Print the tags first";
       case TAKE_OUT, FIT -> goOn(next, next.kind() == NextDeed.Kind.FIT ? "put together" : "apart");
       case DECIDE -> "Go on: decide";
@@ -98,7 +103,9 @@ final class JobHomeModel {
 
   private String more(NextDeed next) {
     return switch (next.kind()) {
-      case SOLVE_STOP -> state().standingStop().map(this::stop).orElse("");
+      case SOLVE_STOP ->
+          (next.count() > 1 && !brief ? "first: " : "")
+              + state().standingStop().map(this::stop).orElse("");
       case PRINT_TAGS -> next.count() + " tags, before the first bolt";
       case TAKE_OUT, FIT -> "or scan any tag";
       case DECIDE -> waits(next.count());

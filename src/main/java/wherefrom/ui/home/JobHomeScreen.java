@@ -3,6 +3,7 @@ package wherefrom.ui.home;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Look;
 import wherefrom.drawing.Sign;
@@ -112,7 +113,7 @@ public final class JobHomeScreen implements Screen, Scannable {
 
   /** The side that the work is on. */
   private Optional<View> side(JobHomeModel model) {
-    return model.here().stream().findFirst().map(place -> EngineView.sideOf(place.kind()));
+    return model.place().stream().findFirst().map(place -> EngineView.sideOf(place.kind()));
   }
 
   private void draw(JobHomeModel model) {
@@ -121,7 +122,11 @@ public final class JobHomeScreen implements Screen, Scannable {
     dress(deed);
     counts.show(model.counts());
     days.show(model.standing());
-    engine.show(PartStates.of(context.state()), model.here());
+    if (deed.isStop()) {
+      engine.stop(PartStates.of(context.state()), model.place(), Set.of());
+    } else {
+      engine.show(PartStates.of(context.state()), model.here());
+    }
     view.lead(deed.next().place());
   }
 
@@ -178,7 +183,7 @@ public final class JobHomeScreen implements Screen, Scannable {
 
   @Override
   public void scan(Scanned scanned) {
-    HomeScan.take(context, scanned, this::goOn);
+    HomeScan.take(context, scanned);
   }
 
   /** Says in full how the copy stands while it cannot be made, and once when it can again. */

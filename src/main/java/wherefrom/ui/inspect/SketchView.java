@@ -117,6 +117,8 @@ final class SketchView extends Region {
         double wanted = left + marks.get(at).x() * scale - wide / 2;
         double x = Math.max(from, Math.min(wanted, getWidth() - wide - gap));
         words.get(at).resizeRelocate(x, y, wide, line());
+        // What has no room beside the others is left out: its ring stays.
+        words.get(at).setVisible(x + wide <= getWidth());
         from = x + wide + 3 * gap;
       }
     }

@@ -3,16 +3,13 @@ package wherefrom.ui.jobs;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import wherefrom.demo.DemoJob;
 import wherefrom.files.ExportedJobs;
 import wherefrom.job.shelf.Shelf;
-import wherefrom.parts.Action;
 import wherefrom.parts.TagCode;
-import wherefrom.parts.TagType;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scannable;
@@ -178,10 +175,6 @@ public final class JobsScreen implements Screen, Scannable {
   }
 
   private void take(TagCode code) {
-    if (code.type() == TagType.ACTION_CARD) {
-      act(Action.find(code.item()));
-      return;
-    }
     JobsModel.find(jobs, code.engine())
         .ifPresentOrElse(
             folder -> openAt(folder, code),
@@ -190,16 +183,7 @@ public final class JobsScreen implements Screen, Scannable {
 
   private void openAt(Path folder, TagCode code) {
     if (context.attempt(() -> context.open(folder))) {
-      HomeScan.take(context, Scanned.of(context, code), () -> {});
-    }
-  }
-
-  private void act(Optional<Action> card) {
-    boolean goesOn = card.filter(act -> act == Action.NEXT || act == Action.YES).isPresent();
-    if (goesOn && !jobs.isEmpty()) {
-      open(jobs.get(0).folder());
-    } else {
-      context.say("Press a job's tag, or scan any part of it.");
+      HomeScan.take(context, Scanned.of(context, code));
     }
   }
 

@@ -74,7 +74,7 @@ final class NoJobsView extends Region {
       words = touch.fit("New job", FIGURE_MM / touch.scale().textFactor(), Scale.SMALL_MM, true);
       more = touch.small("choose the engine");
       least = touch.scale().px(20);
-      Layout layout = ReadyLayouts.find("v8-odd-even").orElseThrow();
+      Layout layout = ReadyLayouts.first();
       Asked asked = Asked.of(PartKind.alwaysOn());
       engine =
           DrawnEngine.shown(touch, layout, asked, new Drawn(layout, asked, touch.scale()).above());
@@ -122,22 +122,30 @@ final class NoJobsView extends Region {
     double high = getHeight() - low - gap;
     if (getHeight() > width) {
       double words = wordsHeight(width);
-      tag.resizeRelocate(0, 0, width, high - words - gap);
-      words(0, high - words, width, words);
+      boolean room = high - words - gap >= tag.minHeight(width);
+      tell(room);
+      tag.resizeRelocate(0, 0, width, room ? high - words - gap : high);
+      if (room) {
+        words(0, high - words, width, words);
+      }
       return;
     }
     double wide = Math.floor(TAG_SHARE * width);
     boolean told = wordsHeight(width - wide - 2 * gap) <= high;
     tag.resizeRelocate(0, 0, told ? wide : width, high);
+    tell(told);
+    if (told) {
+      words(wide + 2 * gap, 0, width - wide - 2 * gap, high);
+    }
+  }
+
+  private void tell(boolean told) {
     lines.forEach(
         line -> {
           line.figure().setVisible(told);
           line.words().setVisible(told);
         });
     wires.forEach(wire -> wire.setVisible(told));
-    if (told) {
-      words(wide + 2 * gap, 0, width - wide - 2 * gap, high);
-    }
   }
 
   private double figureWidth() {

@@ -3,6 +3,7 @@ package wherefrom.ui.measure;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.job.BearingClearance;
@@ -90,6 +91,7 @@ public final class ClearanceScreen extends ListPage {
                 context,
                 "Limit of which clearance?",
                 choices,
-                plan -> LimitFlow.bounds(context, plan, "clearance", "oil clearance")));
+                plan ->
+                    LimitFlow.bounds(context, LimitTarget.of(plan), "clearance", "oil clearance")));
   }
 }

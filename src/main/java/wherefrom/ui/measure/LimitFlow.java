@@ -2,6 +2,7 @@ package wherefrom.ui.measure;
 
 import java.util.List;
 import java.util.function.Consumer;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ResultKeys;
 import wherefrom.job.measure.Instruments;
@@ -16,18 +17,18 @@ final class LimitFlow {
   private static final String PRACTICE = "common practice, no source";
 
   private final ScreenContext context;
-  private final ReadingPlan plan;
+  private final LimitTarget target;
 
-  private LimitFlow(ScreenContext context, ReadingPlan plan) {
+  private LimitFlow(ScreenContext context, LimitTarget target) {
     this.context = context;
-    this.plan = plan;
+    this.target = target;
   }
 
-  /** Asks which result of a plan, then the rest. */
-  static void ask(ScreenContext context, ReadingPlan plan) {
-    List<ResultKeys.Bounded> results = ResultKeys.of(plan);
+  /** Asks which result, then the rest. */
+  static void ask(ScreenContext context, LimitTarget target) {
+    List<ResultKeys.Bounded> results = target.results();
     if (results.size() == 1) {
-      bounds(context, plan, results.get(0).key(), results.get(0).words());
+      bounds(context, target, results.get(0).key(), results.get(0).words());
       return;
     }
     List<Choice<ResultKeys.Bounded>> choices =
@@ -38,14 +39,14 @@ final class LimitFlow {
             () ->
                 new ChoiceScreen<>(
                     context,
-                    plan.title() + ": limit of what?",
+                    target.title() + ": limit of what?",
                     choices,
-                    result -> bounds(context, plan, result.key(), result.words())));
+                    result -> bounds(context, target, result.key(), result.words())));
   }
 
   /** Asks what the manual gives of a result: its most, its least or both; then its source. */
-  static void bounds(ScreenContext context, ReadingPlan plan, String result, String words) {
-    LimitFlow flow = new LimitFlow(context, plan);
+  static void bounds(ScreenContext context, LimitTarget target, String result, String words) {
+    LimitFlow flow = new LimitFlow(context, target);
     List<Choice<Runnable>> choices =
         List.of(
             new Choice<>(() -> flow.most(result, words, ""), "Upper limit", "one figure"),
@@ -85,7 +86,7 @@ final class LimitFlow {
 
   /** Asks for the size when new of what a plan measures. */
   static void standard(ScreenContext context, ReadingPlan plan) {
-    LimitFlow flow = new LimitFlow(context, plan);
+    LimitFlow flow = new LimitFlow(context, LimitTarget.of(plan));
     flow.size(
         "Size when new: " + plan.title(),
         "Type it as printed in this engine's manual. Wear and the next size follow from it.",
@@ -98,37 +99,31 @@ final class LimitFlow {
   }
 
   private void size(String title, String question, Consumer<String> done) {
-    Dimension dimension = plan.stations().get(0).dimension();
+    Dimension dimension = target.dimension();
     context
         .navigator()
         .open(
             () ->
-                plan.least() < 0
+                target.signed()
                     ? SizeScreen.signed(context, title, question, dimension, done)
                     : new SizeScreen(context, title, question, dimension, done));
   }
 
   private void source(Consumer<String> done) {
-    List<Choice<String>> choices =
+    List<Choice<Runnable>> choices =
         List.of(
-            new Choice<>("manual", "This engine's own manual", "type its name and the page"),
-            new Choice<>("other", "Another published source", "type what and where"),
-            new Choice<>(PRACTICE, "Common practice", "no source: the weakest of the three"));
+            new Choice<>(
+                () -> type("Manual, page ", done),
+                "This engine's own manual",
+                "type its name and the page"),
+            new Choice<>(() -> type("", done), "Another published source", "type what and where"),
+            new Choice<>(
+                () -> done.accept(PRACTICE),
+                "Common practice",
+                "no source: the weakest of the three"));
     context
         .navigator()
-        .open(
-            () ->
-                new ChoiceScreen<>(
-                    context,
-                    "Where is it printed?",
-                    choices,
-                    chosen -> {
-                      if (chosen.equals(PRACTICE)) {
-                        done.accept(PRACTICE);
-                      } else {
-                        type(chosen.equals("manual") ? "Manual, page " : "", done);
-                      }
-                    }));
+        .open(() -> new ChoiceScreen<>(context, "Where is it printed?", choices, Runnable::run));
   }
 
   private void type(String begun, Consumer<String> done) {
@@ -140,6 +135,6 @@ final class LimitFlow {
 
   private void keep(String result, String low, String high, String source) {
     ToolFlow.Answers.say(
-        context, new Instruments(context.getJob()).limit(plan.key(), result, low, high, source));
+        context, new Instruments(context.getJob()).limit(target.key(), result, low, high, source));
   }
 }

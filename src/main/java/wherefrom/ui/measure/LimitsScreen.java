@@ -2,12 +2,16 @@ package wherefrom.ui.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.Locale;
 import javafx.scene.layout.Region;
+import wherefrom.inspection.measure.ClearancePair;
 import wherefrom.inspection.measure.Limit;
+import wherefrom.inspection.measure.LimitTarget;
 import wherefrom.inspection.measure.ReadingPlan;
 import wherefrom.inspection.measure.ReadingPlans;
 import wherefrom.inspection.measure.ResultKeys;
+import wherefrom.job.PairClearances;
+import wherefrom.text.Words;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Foot;
@@ -39,7 +43,7 @@ public final class LimitsScreen extends ListPage {
   protected List<Region> rows() {
     List<Region> rows = new ArrayList<>();
     for (Limit limit : context.state().measures().limits()) {
-      ReadingPlans.find(limit.plan()).ifPresent(plan -> rows.add(row(plan, limit)));
+      LimitTarget.find(limit.plan()).ifPresent(target -> rows.add(row(target, limit)));
     }
     for (ReadingPlan plan : ReadingPlans.all()) {
       context
@@ -57,31 +61,49 @@ public final class LimitsScreen extends ListPage {
     return rows;
   }
 
-  private Region row(ReadingPlan plan, Limit limit) {
+  private Region row(LimitTarget target, Limit limit) {
     String result =
-        ResultKeys.find(plan, limit.result()).map(ResultKeys.Bounded::words).orElse(limit.result());
-    String of = result.equals(plan.title()) ? result : plan.title() + ", " + result;
+        target.findResult(limit.result()).map(ResultKeys.Bounded::words).orElse(limit.result());
+    boolean named =
+        result.toLowerCase(Locale.ROOT).startsWith(target.title().toLowerCase(Locale.ROOT));
+    String of = named ? Words.capital(result) : target.title() + ", " + result;
     return key(
         of + ": " + limit.words(),
         touch().brief("Source: " + limit.source(), ""),
-        () -> LimitFlow.bounds(context, plan, limit.result(), result));
+        () -> LimitFlow.bounds(context, target, limit.result(), result));
   }
 
   private void limit() {
-    choose("Limit of which reading?", false, plan -> LimitFlow.ask(context, plan));
+    MeasureModel model = new MeasureModel(context.getJob());
+    List<Choice<LimitTarget>> choices = new ArrayList<>();
+    model
+        .plans()
+        .forEach(plan -> choices.add(new Choice<>(LimitTarget.of(plan), model.name(plan), "")));
+    for (ClearancePair pair : new PairClearances(context.state()).pairs()) {
+      choices.add(new Choice<>(LimitTarget.of(pair), pair.title(), "clearance"));
+    }
+    open(
+        () ->
+            new ChoiceScreen<>(
+                context,
+                "Limit of which reading?",
+                choices,
+                target -> LimitFlow.ask(context, target)));
   }
 
   private void size() {
-    choose("Size when new of what?", true, plan -> LimitFlow.standard(context, plan));
-  }
-
-  private void choose(String title, boolean sized, Consumer<ReadingPlan> done) {
     MeasureModel model = new MeasureModel(context.getJob());
     List<Choice<ReadingPlan>> choices =
         model.plans().stream()
-            .filter(plan -> !sized || plan.hasStandardSize())
+            .filter(ReadingPlan::hasStandardSize)
             .map(plan -> new Choice<>(plan, model.name(plan), ""))
             .toList();
-    open(() -> new ChoiceScreen<>(context, title, choices, done));
+    open(
+        () ->
+            new ChoiceScreen<>(
+                context,
+                "Size when new of what?",
+                choices,
+                plan -> LimitFlow.standard(context, plan)));
   }
 }

@@ -15,6 +15,8 @@ import wherefrom.job.BearingClearance;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PairClearance;
+import wherefrom.job.PairClearances;
 import wherefrom.job.measure.Measuring;
 import wherefrom.parts.PartKind;
 import wherefrom.ui.drawn.PartStates;
@@ -30,7 +32,10 @@ final class MeasureModel {
 
   /** The plans that this engine has something for. */
   List<ReadingPlan> plans() {
-    return ReadingPlans.all().stream().filter(plan -> !subjects(plan).isEmpty()).toList();
+    return ReadingPlans.all().stream()
+        .filter(plan -> ReadingPlans.existsIn(job.state().layout(), plan))
+        .filter(plan -> !subjects(plan).isEmpty())
+        .toList();
   }
 
   /** The plan's title, with what it measures where two have one title. */
@@ -157,6 +162,11 @@ final class MeasureModel {
 
   List<BearingClearance> undecidedClearances() {
     return clearances().stream().filter(found -> found.look() == Look.SUSPECT).toList();
+  }
+
+  List<PairClearance> undecidedPairs() {
+    return new PairClearances(job.state())
+        .measured().stream().filter(found -> found.look() == Look.SUSPECT).toList();
   }
 
   /** Those of which something is measured first. */

@@ -46,7 +46,7 @@ public final class MeasureScreen extends Page implements Scannable {
                 context,
                 act("Tools", () -> open(() -> new ToolsScreen(context))),
                 act("Limits", () -> open(() -> new LimitsScreen(context))),
-                act("Oil clearance", () -> open(() -> new ClearanceScreen(context))),
+                act("Clearances", () -> open(() -> new ClearancesScreen(context))),
                 act("Compare sets", this::compare)));
     lay(Panes.column(context.scale(), grid.view(), foot));
   }
@@ -93,7 +93,9 @@ public final class MeasureScreen extends Page implements Scannable {
   }
 
   private int open() {
-    return model.undecided().size() + model.undecidedClearances().size();
+    return model.undecided().size()
+        + model.undecidedClearances().size()
+        + model.undecidedPairs().size();
   }
 
   @Override

@@ -8,6 +8,7 @@ import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PairClearances;
 import wherefrom.text.Words;
 import wherefrom.workings.ResultValue;
 import wherefrom.workings.catalogue.accept.Acceptance;
@@ -42,6 +43,7 @@ final class ResultLines {
               .orElse(new Line(name, "no limit typed")));
     }
     bearing(job, result.subject()).ifPresent(lines::add);
+    lines.addAll(pairs(job, result));
     if (result.values().stream().anyMatch(value -> value.text().contains("±"))) {
       lines.add(BEHIND);
     }
@@ -64,6 +66,15 @@ final class ResultLines {
     return new OilClearances(job.state())
         .find(subject)
         .map(found -> new Line("Oil clearance, " + found.words(), found.sentence()));
+  }
+
+  /** The clearances that these readings are half of. */
+  private static List<Line> pairs(OpenJob job, MeasuredResult result) {
+    return new PairClearances(job.state())
+        .find(result.subject()).stream()
+            .filter(one -> one.pair().isBy(result.plan()))
+            .map(one -> new Line(one.pair().title() + ", " + one.words(), one.sentence()))
+            .toList();
   }
 
   static String word(Judgement judgement) {

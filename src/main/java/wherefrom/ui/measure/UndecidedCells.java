@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wherefrom.job.BearingClearance;
 import wherefrom.job.MeasuredResult;
+import wherefrom.job.PairClearance;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.subject.Cell;
 import wherefrom.ui.subject.Named;
@@ -38,6 +39,13 @@ final class UndecidedCells {
               bearing.words(),
               "oil clearance",
               () -> context.navigator().open(() -> new ClearanceScreen(context))));
+    }
+    for (PairClearance pair : model.undecidedPairs()) {
+      cells.add(
+          new Cell(
+              pair.words(),
+              pair.pair().title(),
+              () -> context.navigator().open(() -> new PairScreen(context, pair.pair()))));
     }
     return cells;
   }

@@ -31,7 +31,7 @@ final class NewJobModel {
   NewJobModel(UnitSystem units, LocalDate today) {
     this.units = units;
     this.name = "Engine, " + DAY.format(today);
-    this.layout = ReadyLayouts.all().get(0);
+    this.layout = ReadyLayouts.first();
   }
 
   String name() {

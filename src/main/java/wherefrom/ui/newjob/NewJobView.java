@@ -1,6 +1,7 @@
 package wherefrom.ui.newjob;
 
 import java.util.List;
+import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.Scale;
 import wherefrom.ui.controls.TagKey;
@@ -13,6 +14,9 @@ final class NewJobView extends Region {
   private static final double DRAWN = 0.46;
   private static final double LEAST_DRAWN_MM = 60;
   private static final double SPARE_MM = 2.5;
+
+  /** The tag stands below the drawing where that is as wide as this, as on glass that lies. */
+  private static final double TAG_MM = 66;
 
   private final Touch touch;
   private final double gap;
@@ -39,8 +43,26 @@ final class NewJobView extends Region {
     return Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
   }
 
+  private double rowsHeight(double width) {
+    return rows.stream().mapToDouble(row -> row.minHeight(width) + gap).sum();
+  }
+
   private double columnHeight(double width) {
-    return rows.stream().mapToDouble(row -> row.minHeight(width) + gap).sum() + tagHeight(width);
+    return rowsHeight(width) + tagHeight(width);
+  }
+
+  /** The tag's words keep half of the room above and below them. */
+  private double leastColumn(double width) {
+    return columnHeight(width) - touch.scale().px(SPARE_MM);
+  }
+
+  private static double left(double width) {
+    return Math.floor(DRAWN * width);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
   }
 
   @Override
@@ -51,8 +73,11 @@ final class NewJobView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    // The tag's words keep half of the room above and below them.
-    return columnHeight(width) - touch.scale().px(SPARE_MM);
+    double column = width - left(width) - gap;
+    if (left(width) >= touch.scale().px(TAG_MM) && column >= computeMinWidth(-1)) {
+      return rowsHeight(column) - gap;
+    }
+    return leastColumn(width);
   }
 
   @Override
@@ -65,14 +90,28 @@ final class NewJobView extends Region {
       drawing(width, height - low - gap);
       return;
     }
-    double left = Math.floor(DRAWN * width);
-    boolean drawn =
-        left >= touch.scale().px(LEAST_DRAWN_MM)
-            && width - left - gap >= computeMinWidth(-1)
-            && computeMinHeight(width - left - gap) <= height;
+    double left = left(width);
+    double column = width - left - gap;
+    boolean wide = left >= touch.scale().px(LEAST_DRAWN_MM) && column >= computeMinWidth(-1);
+    boolean drawn = wide && leastColumn(column) <= height;
+    if (wide && !drawn) {
+      tagBelowDrawing(left, height);
+      return;
+    }
     double x = drawn ? left + gap : 0;
     column(x, 0, width - x, height);
     drawing(drawn ? left : 0, drawn ? height : 0);
+  }
+
+  /** Low glass: the rows take all the height beside the drawing. */
+  private void tagBelowDrawing(double left, double height) {
+    double x = left + gap;
+    rows(x, 0, getWidth() - x);
+    double low = tagHeight(left);
+    tag.resizeRelocate(0, height - low, left, low);
+    engine.setVisible(engine.hasRoom(left, height - low - gap));
+    turn.setVisible(false);
+    engine.resizeRelocate(0, 0, left, Math.max(1, height - low - gap));
   }
 
   private void drawing(double width, double height) {
@@ -87,13 +126,19 @@ final class NewJobView extends Region {
     }
   }
 
-  private void column(double x, double y, double width, double height) {
+  /** Where the next one would stand. */
+  private double rows(double x, double y, double width) {
     double top = y;
     for (Region row : rows) {
       double high = row.minHeight(width);
       row.resizeRelocate(x, top, width, high);
       top += high + gap;
     }
+    return top;
+  }
+
+  private void column(double x, double y, double width, double height) {
+    double top = rows(x, y, width);
     double bottom = Math.max(top, y + height - tagHeight(width));
     tag.resizeRelocate(x, bottom, width, y + height - bottom);
   }

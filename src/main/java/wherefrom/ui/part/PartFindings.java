@@ -10,6 +10,7 @@ import wherefrom.inspection.measure.Judgement;
 import wherefrom.job.MeasuredResult;
 import wherefrom.job.OilClearances;
 import wherefrom.job.OpenJob;
+import wherefrom.job.PairClearances;
 import wherefrom.job.inspect.CheckCard;
 import wherefrom.job.inspect.Inspecting;
 import wherefrom.workings.ResultValue;
@@ -24,7 +25,7 @@ final class PartFindings {
     this.subject = Subject.ofPart(item);
   }
 
-  /** The looks, then the readings, then for a shell its bearing's clearance. */
+  /** The looks, then the readings, then the clearances that it is part of. */
   List<PartModel.Line> lines() {
     List<PartModel.Line> lines = new ArrayList<>();
     for (CheckCard card : new Inspecting(job).cards(subject)) {
@@ -43,6 +44,13 @@ final class PartFindings {
             bearing ->
                 lines.add(
                     new PartModel.Line("Oil clearance, " + bearing.words(), bearing.sentence())));
+    new PairClearances(job.state())
+        .find(subject).stream()
+            .filter(pair -> pair.sequence() > 0)
+            .map(
+                pair ->
+                    new PartModel.Line(pair.pair().title() + ", " + pair.words(), pair.sentence()))
+            .forEach(lines::add);
     return lines;
   }
 

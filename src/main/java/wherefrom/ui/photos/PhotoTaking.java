@@ -18,7 +18,8 @@ import wherefrom.ui.files.FilesScreen;
 
 /** A photograph of a part or of anything else, from a picture file or from the camera. */
 public final class PhotoTaking {
-  private static final List<String> PICTURES = List.of(".png", ".jpg", ".jpeg");
+  /** HEIC files are listed, too: who taps one is told what to do. */
+  private static final List<String> PICTURES = List.of(".png", ".jpg", ".jpeg", ".heic", ".heif");
 
   private PhotoTaking() {}
 
@@ -43,7 +44,8 @@ public final class PhotoTaking {
   private static void ask(ScreenContext context, About about) {
     List<Choice<Runnable>> ways =
         List.of(
-            new Choice<>(() -> fromFile(context, about), "From a picture file", "PNG or JPEG"),
+            new Choice<>(
+                () -> fromFile(context, about), "From a picture file", "PNG or JPEG, not HEIC"),
             new Choice<>(() -> fromCamera(context, about), "From the camera", "taken at once"));
     context
         .navigator()

@@ -1,12 +1,10 @@
 package wherefrom.ui.photos;
 
 import java.util.List;
-import java.util.Optional;
 import wherefrom.inspection.Subject;
 import wherefrom.job.EngineJob;
 import wherefrom.job.photos.Photograph;
 import wherefrom.parts.Place;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 
 /** The photographs of a place as it was before: one press away where a part is fitted. */
@@ -24,13 +22,16 @@ public final class PhotosOf {
     if (subject instanceof Subject.APart part) {
       return job.findPart(part.item()).filter(one -> one.part().home().equals(place)).isPresent();
     }
-    return ((Subject.AFeature) subject).where().equals(place.spot().key());
+    return ((Subject.AFeature) subject).isAt(place.spot());
   }
 
-  /** The oldest of them, large; empty where there is none. */
-  public static Optional<Screen> screen(ScreenContext context, Place place) {
-    return list(context.state(), place).isEmpty()
-        ? Optional.empty()
-        : Optional.of(new PhotoScreen(context, () -> list(context.state(), place), 0));
+  /** Whether there is one. */
+  public static boolean isAny(EngineJob job, Place place) {
+    return !list(job, place).isEmpty();
+  }
+
+  /** Shows the oldest of them large; the others follow it. */
+  public static void open(ScreenContext context, Place place) {
+    context.navigator().open(() -> new PhotoScreen(context, () -> list(context.state(), place), 0));
   }
 }

@@ -1,6 +1,7 @@
 package wherefrom.ui.print;
 
 import java.util.List;
+import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Scale;
@@ -12,6 +13,9 @@ import wherefrom.ui.controls.TouchKey;
 final class PrintView extends Region {
   private static final double SHEET = 0.46;
   private static final double LEAST_SHEET_MM = 60;
+
+  /** The tag stands below the sheet where that is as wide as this, as on glass that lies. */
+  private static final double TAG_MM = 66;
 
   private final Touch touch;
   private final double gap;
@@ -59,6 +63,19 @@ final class PrintView extends Region {
     return Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(wide));
   }
 
+  private double columnHeight(double width) {
+    return rowsHeight(width) + tagHeight(width);
+  }
+
+  private static double left(double width) {
+    return Math.floor(SHEET * width);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
   @Override
   protected double computeMinWidth(double height) {
     double widest = rows.stream().mapToDouble(row -> row.minWidth(-1)).max().orElse(0);
@@ -67,22 +84,31 @@ final class PrintView extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return rowsHeight(width) + tagHeight(width);
+    double left = left(width);
+    boolean low =
+        left >= touch.scale().px(TAG_MM)
+            && left >= tag.minWidth(-1) + gap + beside.prefWidth(-1)
+            && width - left - gap >= computeMinWidth(-1);
+    return low ? rowsHeight(width - left - gap) - gap : columnHeight(width);
   }
 
   @Override
   protected void layoutChildren() {
     double width = getWidth();
     if (getHeight() > width) {
-      double low = computeMinHeight(width) + noteHeight(width);
+      double low = columnHeight(width) + noteHeight(width);
       double above = getHeight() - low - gap;
       sheet(0, 0, width, above);
       column(0, getHeight() - low, width, low);
       return;
     }
-    double left = Math.floor(SHEET * width);
-    boolean drawn =
-        left >= touch.scale().px(LEAST_SHEET_MM) && width - left - gap >= computeMinWidth(-1);
+    double left = left(width);
+    double column = width - left - gap;
+    boolean drawn = left >= touch.scale().px(LEAST_SHEET_MM) && column >= computeMinWidth(-1);
+    if (drawn && columnHeight(column) > getHeight()) {
+      tagBelowSheet(left);
+      return;
+    }
     sheet.setVisible(drawn);
     page.setVisible(drawn && !page.words().isEmpty());
     if (drawn) {
@@ -90,6 +116,35 @@ final class PrintView extends Region {
     }
     double x = drawn ? left + gap : 0;
     column(x, 0, width - x, getHeight());
+  }
+
+  /** Low glass: the rows take all the height beside the sheet, which turns its pages itself. */
+  private void tagBelowSheet(double left) {
+    double x = left + gap;
+    rows(x, 0, getWidth() - x);
+    double low = tagHeight(left);
+    foot(0, getHeight() - low, left, low);
+    sheet.setVisible(true);
+    page.setVisible(false);
+    note.setVisible(false);
+    sheet.resizeRelocate(0, 0, left, Math.max(1, getHeight() - low - gap));
+  }
+
+  private void foot(double x, double y, double width, double height) {
+    double side = beside.prefWidth(-1);
+    tag.resizeRelocate(x, y, width - side - gap, height);
+    beside.resizeRelocate(x + width - side, y, side, height);
+  }
+
+  /** Where the next one would stand. */
+  private double rows(double x, double y, double width) {
+    double top = y;
+    for (Region row : rows) {
+      double high = row.minHeight(width);
+      row.resizeRelocate(x, top, width, high);
+      top += high + gap;
+    }
+    return top;
   }
 
   private double noteHeight(double width) {
@@ -122,17 +177,9 @@ final class PrintView extends Region {
   }
 
   private void column(double x, double y, double width, double height) {
-    double top = y;
-    for (Region row : rows) {
-      double high = row.minHeight(width);
-      row.resizeRelocate(x, top, width, high);
-      top += high + gap;
-    }
+    double top = rows(x, y, width);
     double bottom = Math.max(top, y + height - tagHeight(width));
-    double tagHigh = y + height - bottom;
-    double side = beside.prefWidth(-1);
-    tag.resizeRelocate(x, bottom, width - side - gap, tagHigh);
-    beside.resizeRelocate(x + width - side, bottom, side, tagHigh);
+    foot(x, bottom, width, y + height - bottom);
     double said = noteHeight(width);
     boolean told = said > 0 && top + said <= bottom + gap;
     note.setVisible(told);

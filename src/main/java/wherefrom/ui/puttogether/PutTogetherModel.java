@@ -6,7 +6,6 @@ import wherefrom.engine.Spot;
 import wherefrom.job.EngineJob;
 import wherefrom.job.LogbookException;
 import wherefrom.job.OpenJob;
-import wherefrom.job.PlaceState;
 import wherefrom.job.decide.Deciding;
 import wherefrom.job.puttogether.FitOutcome;
 import wherefrom.job.puttogether.OnPurpose;
@@ -14,10 +13,8 @@ import wherefrom.job.puttogether.PutTogether;
 import wherefrom.job.puttogether.ToFit;
 import wherefrom.job.tags.CodeLookup;
 import wherefrom.parts.Action;
-import wherefrom.parts.Orientation;
 import wherefrom.parts.PartKind;
 import wherefrom.parts.Place;
-import wherefrom.parts.Places;
 import wherefrom.rules.CodeVerdict;
 import wherefrom.rules.Cue;
 import wherefrom.rules.Verdict;
@@ -34,9 +31,8 @@ final class PutTogetherModel {
   private final PutTogether together;
   private final ToFit missing;
   private final ScreenAnswer start;
-  private ScreenAnswer answer;
-  private Optional<ScreenAnswer> beforeAsk = Optional.empty();
-  private Optional<Verdict> right = Optional.empty();
+  private Told told;
+  private Optional<Told> beforeAsk = Optional.empty();
   private PartKind kind;
   private String ownReason = "";
   private String trouble = "";
@@ -50,12 +46,11 @@ final class PutTogetherModel {
             .target()
             .map(Place::kind)
             .orElseGet(() -> job.state().kinds().stream().sorted().findFirst().orElseThrow());
-    this.answer = Answers.of(job.state(), together.last());
-    answer.kind().ifPresent(shown -> kind = shown);
-    if (stop().isEmpty()) {
-      answer = Answers.start(new Deciding(job).listUndecided().size(), answer);
-    }
-    start = answer;
+    ScreenAnswer first = Answers.of(job.state(), together.last());
+    first.kind().ifPresent(shown -> kind = shown);
+    start =
+        stop().isPresent() ? first : Answers.start(new Deciding(job).listUndecided().size(), first);
+    told = Told.words(start);
   }
 
   EngineJob state() {
@@ -71,8 +66,13 @@ final class PutTogetherModel {
     return stop()
         .flatMap(stopped -> reason())
         .flatMap(words -> together.unmates())
-        .map(unmated -> Answers.onPurpose(answer, unmated))
-        .orElse(answer);
+        .map(unmated -> Answers.onPurpose(told.answer(), unmated))
+        .orElseGet(() -> standing().answer());
+  }
+
+  /** What was told last, unless it is so no more: then what is due now. */
+  private Told standing() {
+    return told.isSo(state()) ? told : Told.words(due());
   }
 
   /** The stop that stands; nothing scans through while one does. */
@@ -95,29 +95,14 @@ final class PutTogetherModel {
     return kind;
   }
 
-  void show(PartKind shown) {
-    kind = shown;
-  }
-
   /** Whether the screen has just come up, and says how many parts wait for a decision. */
   boolean decisionsWait() {
-    return answer.equals(start) && !answer.headline().isEmpty() && stop().isEmpty();
-  }
-
-  /** What is so at a spot for the kind that is shown; empty where none of the kind lives. */
-  Optional<PlaceState> stateAt(Spot spot) {
-    return Place.canLive(kind, spot) && isTracked(new Place(kind, spot))
-        ? Optional.of(job.state().state(new Place(kind, spot)))
-        : Optional.empty();
-  }
-
-  private boolean isTracked(Place place) {
-    return job.state().places().contains(place);
+    return told.answer().equals(start) && !start.headline().isEmpty() && stop().isEmpty();
   }
 
   Optional<Cue> choose(PutTogether.Mode mode) {
     if (stop().isEmpty()) {
-      answer = PLAIN;
+      told = Told.words(PLAIN);
     }
     return take(() -> together.choose(mode));
   }
@@ -127,6 +112,17 @@ final class PutTogetherModel {
     return found instanceof CodeLookup.AnAction card
         ? act(card.action())
         : take(() -> together.scan(found));
+  }
+
+  /** Whether a card is about the parts here; the others work the keys. */
+  boolean takes(Action card) {
+    boolean reasons = stop().isPresent() && canFitOnPurpose();
+    return switch (card) {
+      case UNDO, SKIP, REPEAT -> true;
+      case NEXT -> reasons;
+      case YES -> reasons && (reason().isPresent() || stopped().first().isScan());
+      case HELP -> false;
+    };
   }
 
   Optional<Cue> tap(Spot spot) {
@@ -157,15 +153,13 @@ final class PutTogetherModel {
    * @param hint what would help; empty when that is over
    */
   Optional<Cue> ask(String hint) {
-    Optional<ScreenAnswer> before = beforeAsk;
     if (hint.isEmpty() || stop().isPresent()) {
-      before.ifPresent(answered -> answer = answered);
-      beforeAsk = Optional.empty();
+      asksNoMore();
       return Optional.empty();
     }
     // What was said of another part must not come back as the answer to the tag in view.
-    beforeAsk = before.or(() -> Optional.of(due()));
-    answer = Answers.asking(hint, due());
+    beforeAsk = beforeAsk.or(() -> Optional.of(Told.words(due())));
+    told = Told.words(Answers.asking(hint, due()));
     return Optional.of(Cue.ASK);
   }
 
@@ -196,15 +190,6 @@ final class PutTogetherModel {
     return take(together::again);
   }
 
-  /** Whether the part that was just fitted could be in turned. */
-  boolean canBeTurned() {
-    return right
-        .filter(Verdict.RightPlace.class::isInstance)
-        .map(verdict -> ((Verdict.RightPlace) verdict).part().kind())
-        .filter(fitted -> Places.orientation(state().layout(), fitted) != Orientation.NONE)
-        .isPresent();
-  }
-
   /** Whether the stop can be overruled: never by a part of another kind, or by none. */
   boolean canFitOnPurpose() {
     return together.canFitOnPurpose();
@@ -225,67 +210,51 @@ final class PutTogetherModel {
 
   /** The right place has been seen: what is due now stands again. */
   void moveOn() {
-    right = Optional.empty();
-    answer = due();
-    answer.kind().ifPresent(shown -> kind = shown);
+    told = Told.words(due());
+    told.answer().kind().ifPresent(shown -> kind = shown);
   }
 
-  /** The right place that stands until the next scan. */
-  Optional<Place> rightPlace() {
-    return right.flatMap(verdict -> Marked.of(verdict).place());
+  /** The right place that stands until the next scan, as long as its part sits there. */
+  Optional<RightModel> right() {
+    return standing()
+        .right()
+        .flatMap(
+            verdict ->
+                Marked.of(verdict)
+                    .place()
+                    .map(place -> new RightModel(job, together, verdict, place)));
   }
 
   /** The halves of what is due, where nothing else is to be told; empty beside an answer. */
   Optional<Halves> halves() {
+    ScreenAnswer answer = standing().answer();
     boolean plain = answer.cue().isEmpty() && (answer.equals(due()) || answer.equals(PLAIN));
     return plain ? Optional.of(Halves.of(state(), mode(), together.due())) : Optional.empty();
-  }
-
-  /** What is left after a right place: the list's next place, else how many of the kind. */
-  String leftWords(Place place) {
-    if (mode() == PutTogether.Mode.FOLLOW_THE_LIST) {
-      return together
-          .target()
-          .map(next -> "Next: " + next.brief() + " " + next.kind().word())
-          .orElse("Nothing is left to fit.");
-    }
-    long left = missing.places().stream().filter(at -> at.kind() == place.kind()).count();
-    PartKind fitted = place.kind();
-    return left == 0
-        ? "All " + fitted.plural() + " are fitted."
-        : left + " " + (left == 1 ? fitted.word() : fitted.plural()) + " to fit";
-  }
-
-  /** What a person says who had the part in turned. */
-  String turnedWords() {
-    boolean ends =
-        rightPlace().filter(at -> at.kind().orientation() == Orientation.TOP_END).isPresent();
-    return ends ? "I held it upside down" : "I held it back to front";
   }
 
   private Optional<Cue> take(Supplier<FitOutcome> deed) {
     try {
       trouble = "";
-      beforeAsk.ifPresent(answered -> answer = answered);
-      beforeAsk = Optional.empty();
+      asksNoMore();
       FitOutcome step = deed.get();
       if (stop().isEmpty()) {
         ownReason = "";
       }
-      right =
-          step instanceof FitOutcome.Judged judged && judged.verdict().cue() == Cue.RIGHT
-              ? Optional.of(judged.verdict())
-              : Optional.empty();
       return show(step);
     } catch (LogbookException | IllegalArgumentException e) {
       String why = String.valueOf(e.getMessage());
       if (stop().isPresent()) {
         trouble = why;
       } else {
-        answer = ScreenAnswer.notKept(why);
+        told = Told.words(ScreenAnswer.notKept(why));
       }
       return Optional.of(Cue.ASK);
     }
+  }
+
+  private void asksNoMore() {
+    beforeAsk.ifPresent(before -> told = before);
+    beforeAsk = Optional.empty();
   }
 
   /** What is to be done now, as it would stand on the screen by itself. */
@@ -296,11 +265,11 @@ final class PutTogetherModel {
   private Optional<Cue> show(FitOutcome step) {
     ScreenAnswer next = Answers.of(state(), step);
     if (stop().isPresent() && next.cue().filter(Cue.STOP::equals).isEmpty()) {
-      answer = Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow()));
+      told = Told.words(Answers.of(state(), new FitOutcome.Judged(stop().orElseThrow())));
       trouble = next.headline().isEmpty() ? next.small() : next.headline() + ": " + next.small();
       return next.cue();
     }
-    answer = isAside(step) ? Answers.beside(next, due()) : next;
+    told = Told.of(state(), step, isAside(step) ? Answers.beside(next, due()) : next);
     next.kind().ifPresent(shown -> kind = shown);
     return next.cue();
   }

@@ -1,5 +1,6 @@
 package wherefrom.ui.puttogether;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.Region;
@@ -12,17 +13,18 @@ import wherefrom.rules.Cue;
 import wherefrom.ui.app.Choice;
 import wherefrom.ui.app.ChoiceScreen;
 import wherefrom.ui.app.Scanned;
-import wherefrom.ui.app.Screen;
 import wherefrom.ui.app.ScreenContext;
 import wherefrom.ui.app.ScreenId;
 import wherefrom.ui.app.TypedCode;
 import wherefrom.ui.app.Watching;
+import wherefrom.ui.app.WholeGlass;
 import wherefrom.ui.controls.Panes;
 import wherefrom.ui.drawn.EngineView;
 import wherefrom.ui.engine.EnginePages;
+import wherefrom.ui.photos.PhotosOf;
 
 /** Putting together: a part and its place, by scan or tap; a stop takes the whole screen. */
-public final class PutTogetherScreen implements Screen, Watching {
+public final class PutTogetherScreen implements WholeGlass, Watching {
   private final ScreenContext context;
   private final PutTogetherModel model;
   private final EngineView engine;
@@ -61,6 +63,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   }
 
   @Override
+  public void message(String sentence) {
+    stop.message(sentence);
+  }
+
+  @Override
   public Region view() {
     return view;
   }
@@ -85,6 +92,11 @@ public final class PutTogetherScreen implements Screen, Watching {
   @Override
   public void changed() {
     draw();
+  }
+
+  @Override
+  public boolean takes(Action card) {
+    return model.takes(card);
   }
 
   @Override
@@ -146,9 +158,9 @@ public final class PutTogetherScreen implements Screen, Watching {
       view.getChildren().setAll(stop);
       return;
     }
-    Optional<Place> place = model.rightPlace();
-    if (place.isPresent()) {
-      right.show(model, place.get());
+    Optional<RightModel> fitted = model.right();
+    if (fitted.isPresent()) {
+      right.show(model, fitted.get());
       view.getChildren().setAll(right);
     } else {
       work.show(model);
@@ -158,6 +170,19 @@ public final class PutTogetherScreen implements Screen, Watching {
 
   private void typeCode(String question) {
     TypedCode.ask(context, question, this::scan);
+  }
+
+  /** The place in question, where there is a photograph of it as it was. */
+  private Optional<Place> photographed() {
+    return model
+        .right()
+        .map(RightModel::place)
+        .or(() -> model.halves().flatMap(Halves::here))
+        .filter(place -> PhotosOf.isAny(context.state(), place));
+  }
+
+  private void photo() {
+    photographed().ifPresent(place -> PhotosOf.open(context, place));
   }
 
   private final class Deeds implements WorkKeys.Deeds {
@@ -187,14 +212,28 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
+    }
+
+    @Override
     public void ways() {
       List<Choice<Runnable>> all =
-          List.of(
-              new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
-              new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
-              new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
-              new Choice<>(this::typeCode, "Type code", ""),
-              new Choice<>(this::missing, "Missing", ""));
+          new ArrayList<>(
+              List.of(
+                  new Choice<>(() -> choose(Mode.FOLLOW_THE_LIST), "Follow list", ""),
+                  new Choice<>(() -> choose(Mode.SCAN_BOTH), "Scan both", ""),
+                  new Choice<>(() -> choose(Mode.WHERE_DOES_THIS_GO), "Where to?", ""),
+                  new Choice<>(this::typeCode, "Type code", ""),
+                  new Choice<>(this::missing, "Missing", "")));
+      if (hasPhoto()) {
+        all.add(new Choice<>(this::photo, "Photo before", ""));
+      }
       context
           .navigator()
           .open(() -> new ChoiceScreen<>(context, "Put together", all, Runnable::run));
@@ -218,13 +257,23 @@ public final class PutTogetherScreen implements Screen, Watching {
     }
 
     @Override
-    public void skip() {
-      answer(model.act(Action.SKIP));
+    public void typeCode() {
+      PutTogetherScreen.this.typeCode("The six digits on the tag or the place card.");
     }
 
     @Override
     public void finish() {
       context.navigator().open(() -> new MissingScreen(context));
+    }
+
+    @Override
+    public boolean hasPhoto() {
+      return photographed().isPresent();
+    }
+
+    @Override
+    public void photo() {
+      PutTogetherScreen.this.photo();
     }
 
     @Override

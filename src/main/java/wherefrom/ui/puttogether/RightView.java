@@ -7,7 +7,6 @@ import java.util.Set;
 import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import wherefrom.drawing.Foot;
-import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.parts.Place;
 import wherefrom.ui.controls.FitText;
 import wherefrom.ui.controls.Panes;
@@ -31,11 +30,17 @@ final class RightView extends Region {
     /** The part was in turned. */
     void turned();
 
-    /** The list goes on after the place that it names now. */
-    void skip();
+    /** The next code is typed, as it cannot be scanned. */
+    void typeCode();
 
     /** Nothing is left to fit: the sections are finished. */
     void finish();
+
+    /** Whether there is a photograph of the place as it was. */
+    boolean hasPhoto();
+
+    /** Shows it large. */
+    void photo();
 
     /** Back to the keys of putting together. */
     void more();
@@ -60,15 +65,16 @@ final class RightView extends Region {
     Panes.grow(this);
   }
 
-  void show(PutTogetherModel model, Place place) {
+  void show(PutTogetherModel model, RightModel right) {
+    Place place = right.place();
     RightPanel words =
         new RightPanel(
             touch, model.answer().headline(), model.answer().lines(), model.answer().small());
     panel = Optional.of(words);
     engine.look(EngineView.sideOf(place.kind()));
     engine.stop(PartStates.of(model.state()), Set.of(), Set.of(place));
-    left.setWords(model.leftWords(place));
-    made = keys(model);
+    left.setWords(right.leftWords());
+    made = keys(model, right);
     fill();
   }
 
@@ -83,16 +89,18 @@ final class RightView extends Region {
     return upright || touch.isLarge();
   }
 
-  private List<TouchKey> keys(PutTogetherModel model) {
+  private List<TouchKey> keys(PutTogetherModel model, RightModel right) {
     List<TouchKey> made = new ArrayList<>();
-    if (model.canBeTurned()) {
-      made.add(touch.key(touch.brief(model.turnedWords(), "Turned"), keys::turned));
+    if (right.canBeTurned()) {
+      made.add(touch.key(touch.brief(right.turnedWords(), "Turned"), keys::turned));
+    }
+    if (!touch.isLarge() && keys.hasPhoto()) {
+      made.add(touch.key("Photo before", keys::photo));
     }
     if (model.missing() == 0) {
       made.add(touch.key("Finish", keys::finish));
-    } else if (model.mode() == Mode.FOLLOW_THE_LIST) {
-      made.add(touch.key("Skip", keys::skip));
     } else {
+      made.add(touch.key(touch.brief("Type code", "Type"), keys::typeCode));
       made.add(touch.key("More", keys::more));
     }
     return made;

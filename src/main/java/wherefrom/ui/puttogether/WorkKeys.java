@@ -27,6 +27,12 @@ final class WorkKeys {
 
     void turnOver();
 
+    /** Whether there is a photograph of the place as it was. */
+    boolean hasPhoto();
+
+    /** Shows it large. */
+    void photo();
+
     /** All of them on a page: the largest letters leave no room for them here. */
     void ways();
   }
@@ -73,6 +79,9 @@ final class WorkKeys {
     }
     if (model.answer().cue().filter(Cue.ASK::equals).isPresent()) {
       made.add(touch.key(touch.brief("Print a tag again", "Print"), deeds::print));
+    }
+    if (!isTight() && deeds.hasPhoto()) {
+      made.add(touch.key(touch.brief("Photo before", "Photo"), deeds::photo));
     }
     if (!isTight()) {
       made.add(touch.key(touch.brief("Turn over", "Turn"), deeds::turnOver));

@@ -33,6 +33,9 @@ final class WorkView extends Region {
   private static final double SHAPE_MM = 24;
   private static final int BENDS = 24;
 
+  /** Higher than so much of its width, as beside the camera, it has its keys in rows. */
+  private static final double NARROW = 0.8;
+
   private final Touch touch;
   private final WorkKeys keys;
   private final EnginePages pages;
@@ -177,7 +180,7 @@ final class WorkView extends Region {
 
   @Override
   protected void layoutChildren() {
-    boolean stands = getHeight() > getWidth();
+    boolean stands = getHeight() > NARROW * getWidth();
     if (stands != upright) {
       upright = stands;
       fill();

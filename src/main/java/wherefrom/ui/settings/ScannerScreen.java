@@ -2,6 +2,7 @@ package wherefrom.ui.settings;
 
 import java.util.function.Consumer;
 import wherefrom.job.settings.Settings;
+import wherefrom.parts.Action;
 import wherefrom.ui.app.KeyRow;
 import wherefrom.ui.app.Page;
 import wherefrom.ui.app.Scannable;
@@ -71,6 +72,12 @@ public final class ScannerScreen extends Page implements Scannable {
     context.change(context.settings().withScanner(typing));
     context.scannerChanged();
     refresh();
+  }
+
+  /** Any card tries the scanner; SKIP goes back. */
+  @Override
+  public boolean takes(Action card) {
+    return card != Action.SKIP;
   }
 
   @Override

@@ -34,7 +34,7 @@ public final class Named {
   private static String place(Subject.AFeature at) {
     return switch (at.feature().reach()) {
       case VALVE -> Spots.find(at.where()).map(wherefrom.engine.Spot::figures).orElse(at.where());
-      case CYLINDER, MAIN -> at.where().substring(1);
+      case CYLINDER, MAIN, CAM_BEARING -> at.where().substring(1);
       case BANK -> at.where();
       case WHOLE -> at.feature().word();
     };

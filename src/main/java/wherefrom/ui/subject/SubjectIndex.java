@@ -94,6 +94,7 @@ public final class SubjectIndex implements EngineIndex {
       case VALVE -> Spots.find(at.where());
       case CYLINDER -> Optional.of(cylinder(at));
       case MAIN -> Optional.of(new MainSpot(number(at), ShellHalf.UPPER));
+      case CAM_BEARING -> Spots.find(at.where());
       case BANK, WHOLE -> Optional.empty();
     };
   }
@@ -114,8 +115,9 @@ public final class SubjectIndex implements EngineIndex {
   private static PartKind standIn(Feature feature) {
     return switch (feature) {
       case LOBE, LIFTER_BORE -> PartKind.LIFTER;
-      case STUD -> PartKind.ROCKER;
+      case STUD, ROCKER_SHAFT -> PartKind.ROCKER;
       case VALVE_SEAT -> PartKind.VALVE;
+      case CAM_JOURNAL -> PartKind.CAM_BEARING;
       case ROD_JOURNAL -> PartKind.ROD_CAP;
       case ROD_HOUSING -> PartKind.ROD;
       case MAIN_JOURNAL, MAIN_HOUSING -> PartKind.MAIN_SHELL;

@@ -102,7 +102,7 @@ final class NextView extends Region {
     double head = headHeight();
     double tagWide = isStacked() ? width : touch.scale().px(TAG_MM);
     head(isStacked() ? width : width - tagWide - gap, head);
-    double top = head > 0 ? head + gap / 2 : 0;
+    double top = head > 0 ? head + gap : 0;
     if (isStacked()) {
       double high = Math.max(touch.scale().px(Scale.PRIMARY_MM), tag.minHeight(width));
       tag.resizeRelocate(0, top, width, high);
@@ -133,9 +133,9 @@ final class NextView extends Region {
     place.resizeRelocate(0, 0, wide, high);
     double x = shape.isPresent() ? wide + gap : 0;
     double room = Math.max(1, width - x);
-    double upper = Math.min(what.prefHeight(room), 0.55 * high);
+    double upper = Math.min(what.prefHeight(room), Math.max(0.55 * high, what.minHeight(room)));
     what.resizeRelocate(x, 0, room, upper);
-    mark.resizeRelocate(x, upper, room, high - upper);
+    mark.resizeRelocate(x, upper, room, Math.max(1, high - upper));
     mark.setVisible(high > 0 && mark.fits(room, high - upper));
   }
 

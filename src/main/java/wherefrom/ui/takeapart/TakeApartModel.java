@@ -116,11 +116,6 @@ final class TakeApartModel {
     return next().map(part -> Caution.atStage(part.part().kind().stage())).orElseGet(List::of);
   }
 
-  /** The first caution, and how many more there are; empty when there is none. */
-  String cautionWords() {
-    return StepWords.caution(cautions());
-  }
-
   /** Takes a scanned or typed code and says what to sound. */
   Optional<Cue> scan(CodeLookup found) {
     return found instanceof CodeLookup.AnAction action
@@ -233,12 +228,21 @@ final class TakeApartModel {
     return Optional.of(verdict.cue());
   }
 
+  /** Whether a card answers what is asked, or is about the parts; the others work the keys. */
+  boolean takes(Action card) {
+    return switch (card) {
+      case UNDO -> true;
+      case SKIP -> next().isPresent();
+      case YES, REPEAT -> answer.isPresent();
+      case NEXT, HELP -> false;
+    };
+  }
+
   Optional<Cue> act(Action action) {
     switch (action) {
       case UNDO -> undo();
-      case SKIP, NEXT -> skip();
-      case HELP -> said = "Take the part out, hang its tag on it, scan the tag.";
-      case REPEAT -> dismiss();
+      case SKIP -> skip();
+      case NEXT, HELP, REPEAT -> dismiss();
       case YES -> {
         return yes();
       }
@@ -250,7 +254,7 @@ final class TakeApartModel {
     if (doubt.isPresent()) {
       return confirm();
     }
-    said = "There is nothing to say yes to.";
+    dismiss();
     return Optional.empty();
   }
 

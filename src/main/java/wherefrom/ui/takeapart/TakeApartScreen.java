@@ -124,6 +124,11 @@ public final class TakeApartScreen implements Screen, Watching {
   }
 
   @Override
+  public boolean takes(Action card) {
+    return model.takes(card);
+  }
+
+  @Override
   public void scan(Scanned scanned) {
     sound(model.scan(scanned.getFound()));
   }

@@ -3,6 +3,7 @@ package wherefrom.ui.torque;
 import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import wherefrom.parts.Action;
 import wherefrom.rules.Cue;
 import wherefrom.ui.app.Foot;
 import wherefrom.ui.app.KeyRow;
@@ -126,6 +127,11 @@ public final class CardScreen extends Page implements Scannable {
 
   private void details() {
     open(() -> new CardDetailsScreen(context, number));
+  }
+
+  @Override
+  public boolean takes(Action card) {
+    return card != Action.HELP && !model.wantsPerson();
   }
 
   @Override

@@ -1,6 +1,7 @@
 package wherefrom.ui.torque;
 
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import wherefrom.job.torque.TorqueBook;
 import wherefrom.job.torque.TorqueStep;
@@ -50,7 +51,10 @@ public final class NewCardScreen extends Page {
 
   private void fastener() {
     ReasonAsking.ask(
-        context, "Which bolts?", DraftModel.fasteners(context.state().layout()), model::fastener);
+        context,
+        "Which bolts?",
+        DraftModel.fasteners(context.state().layout()),
+        then(model::fastener));
   }
 
   private void rows() {
@@ -88,7 +92,7 @@ public final class NewCardScreen extends Page {
                 model::centreOutward,
                 "From the center outward",
                 "common practice, no source: service information decides"));
-    open(() -> new ChoiceScreen<>(context, "In which order?", ways, Runnable::run));
+    open(() -> new ChoiceScreen<>(context, "In which order?", ways, then(Runnable::run)));
   }
 
   private void touchInOrder() {
@@ -103,7 +107,7 @@ public final class NewCardScreen extends Page {
                         context,
                         "Where does this order come from?",
                         List.of("this engine's service information", "other"),
-                        from -> model.order(order, from))));
+                        then(from -> model.order(order, from)))));
   }
 
   private void threads() {
@@ -111,7 +115,7 @@ public final class NewCardScreen extends Page {
         context,
         "How are the threads prepared? The torque is right only for that.",
         DraftModel.THREADS,
-        model::threads);
+        then(model::threads));
   }
 
   private void stages() {
@@ -122,7 +126,15 @@ public final class NewCardScreen extends Page {
     open(
         () ->
             new TextEntryScreen(
-                context, "Service information and page", model.source(), model::source));
+                context, "Service information and page", model.source(), then(model::source)));
+  }
+
+  /** Keeps an answer and shows it: the screen is up again before it is given. */
+  private <T> Consumer<T> then(Consumer<T> kept) {
+    return words -> {
+      kept.accept(words);
+      list.refill(lines());
+    };
   }
 
   private void tell(String trouble) {

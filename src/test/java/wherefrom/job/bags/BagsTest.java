@@ -69,7 +69,8 @@ class BagsTest {
     TagBook book = new TagBook(job.state(), engine -> Optional.empty());
     assertThat(book.find(book.bag(7).digits())).isEqualTo(new CodeLookup.ABag(7, Optional.empty()));
     bags.fill(headBolts(7, 10));
-    assertThat(new TagBook(job.state(), engine -> Optional.empty()).find(book.bag(7).typed()).words())
+    assertThat(
+            new TagBook(job.state(), engine -> Optional.empty()).find(book.bag(7).typed()).words())
         .isEqualTo("bag 7: head bolts, long");
     assertThat(BagBook.of(job.state()).nextEmpty()).isEqualTo(8);
   }
@@ -81,8 +82,7 @@ class BagsTest {
     assertThat(bags.fill(headBolts(1, 0))).isInstanceOf(BagOutcome.Refused.class);
     assertThat(bags.move(1, Whereabouts.FITTED, 0, "")).isInstanceOf(BagOutcome.Refused.class);
     List<BoltHole> twice =
-        List.of(
-            new BoltHole(1, 0, 0, Optional.empty()), new BoltHole(1, 5, 5, Optional.empty()));
+        List.of(new BoltHole(1, 0, 0, Optional.empty()), new BoltHole(1, 5, 5, Optional.empty()));
     assertThat(bags.fill(new BagFilled(1, "bolts", 0, "", 2, twice, "", AtAssembly.DRY)))
         .isInstanceOf(BagOutcome.Refused.class);
     assertThat(bags.fill(new BagFilled(1, "bolts", 9, "", 2, List.of(), "", AtAssembly.DRY)))

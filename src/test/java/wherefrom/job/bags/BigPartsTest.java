@@ -111,9 +111,7 @@ class BigPartsTest {
     parts.nameUsual();
     assertThat(TakeApart.listInside(job.state())).isEmpty();
     List<String> off = new ArrayList<>();
-    for (Optional<BigPartRecord> next = next(job, true);
-        next.isPresent();
-        next = next(job, true)) {
+    for (Optional<BigPartRecord> next = next(job, true); next.isPresent(); next = next(job, true)) {
       assertThat(parts.off(next.get().number(), "")).isInstanceOf(BagOutcome.Logged.class);
       off.add(next.get().words());
     }
@@ -203,7 +201,8 @@ class BigPartsTest {
             .orElseThrow();
     assertThat(order.holding(head.part().name())).hasSize(16);
     order.holding(head.part().name()).forEach(part -> whole.record(new PartOut(part.item())));
-    assertThat(new BigPartOrder(whole.state(), BagBook.of(whole.state())).holding(head.part().name()))
+    assertThat(
+            new BigPartOrder(whole.state(), BagBook.of(whole.state())).holding(head.part().name()))
         .isEmpty();
   }
 }

@@ -1,13 +1,15 @@
 package wherefrom.ui.bench;
 
-import java.lang.management.ManagementFactory;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.stage.Window;
 
 /**
- * Runs the main class that is named first and prints the milliseconds from the start of the Java
- * machine to the second pulse after its window has come up: the first frame is then on the glass.
+ * Runs the main class that is named first, and prints the milliseconds from the start of the
+ * process to the second pulse after its window has come up: the first frame is then on the glass.
+ * There the process ends, so that its processor time can be read from outside.
  */
 public final class StartProbe {
   private static final int PULSES = 2;
@@ -58,8 +60,8 @@ public final class StartProbe {
     public void handle(long now) {
       pulses++;
       if (pulses >= PULSES) {
-        long since = ManagementFactory.getRuntimeMXBean().getStartTime();
-        System.out.println("up " + (System.currentTimeMillis() - since));
+        Instant since = ProcessHandle.current().info().startInstant().orElseThrow();
+        System.out.println("up " + since.until(Instant.now(), ChronoUnit.MILLIS));
         Runtime.getRuntime().halt(0);
       }
     }

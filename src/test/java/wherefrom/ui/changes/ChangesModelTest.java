@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import wherefrom.engine.Layout;
 import wherefrom.engine.ReadyLayouts;
@@ -47,25 +49,19 @@ class ChangesModelTest {
       for (ChangeKind kind : ChangeKind.values()) {
         Reach reach = kind.reach();
         if (reach != Reach.WHOLE && reach != Reach.PLACE) {
-          List<String> offered = new ArrayList<>();
-          WhereRows.of(layout, reach)
-              .forEach(row -> row.cells().forEach(cell -> offered.add(cell.where())));
+          Set<String> offered = new TreeSet<>(WherePlaces.of(layout, reach).keys().values());
           assertThat(offered).containsExactlyInAnyOrderElementsOf(reach.where(layout));
         }
       }
       for (PartKind kind : PartKind.values()) {
-        WhereRows.of(layout, kind)
+        WherePlaces.of(layout, kind)
+            .keys()
             .forEach(
-                row ->
-                    row.cells()
-                        .forEach(
-                            cell ->
-                                assertThat(
-                                        Change.at(
-                                                ChangeKind.SLOT_UNKNOWN,
-                                                kind.key() + "@" + cell.where())
-                                            .findFault(new Setting(layout, List.of())))
-                                    .isEmpty()));
+                (place, where) ->
+                    assertThat(
+                            Change.at(ChangeKind.SLOT_UNKNOWN, kind.key() + "@" + where)
+                                .findFault(new Setting(layout, List.of())))
+                        .isEmpty());
       }
     }
   }

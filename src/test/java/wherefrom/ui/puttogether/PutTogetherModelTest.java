@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import wherefrom.inspection.Look;
+import wherefrom.inspection.Subject;
 import wherefrom.job.PlaceState;
 import wherefrom.job.handling.Handling;
 import wherefrom.job.handling.NewPart;
+import wherefrom.job.inspect.Inspecting;
 import wherefrom.job.puttogether.PutTogether.Mode;
 import wherefrom.parts.Action;
 import wherefrom.parts.PartKind;
@@ -34,7 +37,7 @@ class PutTogetherModelTest {
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
     assertThat(model.missing()).isEqualTo(73);
     assertThat(model.kind()).isEqualTo(PartKind.PUSHROD);
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.FITTED);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED);
   }
 
   @Test
@@ -86,8 +89,8 @@ class PutTogetherModelTest {
     model.chooseReason("matched pair");
     model.act(Action.YES);
     assertThat(model.stop()).isEmpty();
-    assertThat(model.stateAt(sample.spot("5EX"))).contains(PlaceState.OTHER_FITTED);
-    assertThat(model.stateAt(sample.spot("3EX"))).contains(PlaceState.OPEN);
+    assertThat(sample.state("pushrod@5EX")).isEqualTo(PlaceState.OTHER_FITTED);
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.OPEN);
   }
 
   @Test
@@ -165,15 +168,62 @@ class PutTogetherModelTest {
     for (Runnable other : others) {
       fit("lifter@3EX", "3EX");
       assertThat(model.answer().cue()).contains(Cue.RIGHT);
+      assertThat(model.right()).map(right -> right.place().key()).contains("lifter@3EX");
       other.run();
+      assertThat(model.right()).isEmpty();
       assertThat(model.answer().cue()).isNotEqualTo(Optional.of(Cue.RIGHT));
       assertThat(model.answer().lines()).doesNotContain("3 EX lifter");
       model.ask("");
+      assertThat(model.right()).isEmpty();
       assertThat(model.answer().cue()).isNotEqualTo(Optional.of(Cue.RIGHT));
       while (sample.job.findLastStep().isPresent() && isFitted()) {
         model.act(Action.UNDO);
       }
     }
+  }
+
+  @Test
+  void whatCannotBeWrittenLeavesNoRightPlaceStanding() {
+    model.choose(Mode.FOLLOW_THE_LIST);
+    model.scan(sample.read(sample.tag("main-shell@M1U")));
+    assertThat(model.right()).isPresent();
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    model.scan(sample.read(sample.tag("main-shell@M2U")));
+    assertThat(model.answer().headline()).isEqualTo("Not kept");
+    assertThat(model.right()).isEmpty();
+  }
+
+  @Test
+  void aRightPlaceStandsNoLongerThanItsPartSitsThere() {
+    fit("lifter@3EX", "3EX");
+    new Handling(sample.job).tookOut(sample.part("lifter@3EX").item(), "looked at again");
+    assertThat(model.right()).isEmpty();
+    assertThat(model.answer().cue()).isEmpty();
+    assertThat(model.answer().lines()).isEmpty();
+    fit("lifter@3EX", "3EX");
+    sample.job.undo();
+    assertThat(model.right()).isEmpty();
+    assertThat(model.answer().cue()).isEmpty();
+  }
+
+  @Test
+  void aRightPlaceStandsNoLongerThanNothingStandsAgainstItsPart() {
+    fit("pushrod@3EX", "3EX");
+    Subject pushrod = Subject.ofPart(sample.part("pushrod@3EX").item());
+    new Inspecting(sample.job).answer(pushrod, "pushrod-roll", Look.FAIL, "");
+    assertThat(sample.state("pushrod@3EX")).isEqualTo(PlaceState.FITTED_BUT);
+    assertThat(model.right()).isEmpty();
+    assertThat(model.answer().cue()).isEmpty();
+  }
+
+  @Test
+  void aFitOnPurposeIsToldNoLongerThanItStands() {
+    fit("pushrod@3EX", "5EX");
+    model.chooseReason("matched pair");
+    model.fitOnPurpose();
+    new Handling(sample.job).tookOut(sample.part("pushrod@3EX").item(), "looked at again");
+    assertThat(model.answer().headline()).isNotEqualTo("Fitted on purpose");
+    assertThat(model.answer().lines()).isEmpty();
   }
 
   private boolean isFitted() {
@@ -205,9 +255,9 @@ class PutTogetherModelTest {
   @Test
   void onlyWhatBindsCanBeTurned() {
     fit("lifter@3EX", "3EX");
-    assertThat(model.canBeTurned()).isFalse();
+    assertThat(model.right().orElseThrow().canBeTurned()).isFalse();
     fit("pushrod@3EX", "3EX");
-    assertThat(model.canBeTurned()).isTrue();
+    assertThat(model.right().orElseThrow().canBeTurned()).isTrue();
     assertThat(model.turned()).contains(Cue.STOP);
     assertThat(model.answer().lines())
         .containsExactly("Wrong end: 3 EX", "Bottom end is up", "Band: at the rocker");
@@ -257,5 +307,32 @@ class PutTogetherModelTest {
     assertThat(model.missing()).isEqualTo(74);
     sample.logbook.fail("");
     assertThat(model.scan(sample.read(sample.card("3EX")))).contains(Cue.RIGHT);
+  }
+
+  @Test
+  void aStopThatCannotBeTakenBackStands() {
+    fit("pushrod@3EX", "5EX");
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    assertThat(model.act(Action.UNDO)).contains(Cue.ASK);
+    assertThat(model.stop()).isPresent();
+    assertThat(model.answer().headline()).isEqualTo("wrong place");
+    assertThat(model.trouble()).isEqualTo("The disk is full. Make room, then scan again.");
+    sample.logbook.fail("");
+    model.act(Action.UNDO);
+    assertThat(model.stop()).isEmpty();
+  }
+
+  @Test
+  void aStopThatCannotBeSolvedForWantOfRoomStands() {
+    model.scan(sample.read(new TagCode(TagType.PART, SampleJob.OTHER_ENGINE, 3, 1).digits()));
+    assertThat(model.stop()).isPresent();
+    sample.logbook.fail("The disk is full. Make room, then scan again.");
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(sample.job.state().standingStop()).isPresent();
+    assertThat(model.stop()).isPresent();
+    sample.logbook.fail("");
+    model.scan(sample.read(sample.tag("pushrod@3EX")));
+    assertThat(sample.job.state().standingStop()).isEmpty();
+    assertThat(model.stop()).isEmpty();
   }
 }

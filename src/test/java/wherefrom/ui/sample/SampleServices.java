@@ -92,6 +92,7 @@ public final class SampleServices {
   public Optional<SettingsStore> ownSettings = Optional.empty();
   public Optional<Cameras> ownCameras = Optional.empty();
   public Optional<TagReader> ownReader = Optional.empty();
+  public Optional<SheetPrinter> ownPrinter = Optional.empty();
 
   public Services all() {
     return all(Optional.empty());
@@ -108,7 +109,7 @@ public final class SampleServices {
         ownReader.orElseGet(this::reader),
         pictures(),
         ownCameras.orElseGet(this::cameras),
-        printer(),
+        ownPrinter.orElseGet(this::printer),
         reports(),
         folder -> checks.check(folder),
         (folder, second) -> backups.copy(folder, second),
@@ -121,7 +122,7 @@ public final class SampleServices {
   private Reports reports() {
     return new Reports() {
       @Override
-      public void writeRecord(BuildRecord record, Outgoing pdf) {
+      public void writeRecord(BuildRecord record, PaperSize paper, Outgoing pdf) {
         reported.add(pdf);
       }
 
@@ -136,7 +137,7 @@ public final class SampleServices {
       }
 
       @Override
-      public void writeSlip(ShopSlip slip, Outgoing pdf) {
+      public void writeSlip(ShopSlip slip, PaperSize paper, Outgoing pdf) {
         reported.add(pdf);
       }
 

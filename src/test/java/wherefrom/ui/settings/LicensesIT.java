@@ -48,7 +48,7 @@ class LicensesIT {
   @Test
   void everyLibraryIsListedWithItsTerms() throws IOException {
     assertThat(text("/wherefrom/licenses/THIRD-PARTY.txt"))
-        .contains("javafx-controls", "ffmpeg", "javacpp", "javacv", "pdfbox", "fontbox")
+        .contains("javafx-graphics", "ffmpeg", "javacpp", "javacv", "pdfbox", "fontbox")
         .contains("jackson-databind", "com.google.zxing:core", "metadata-extractor", "xmpcore")
         .contains("hipparchus-core", "commons-logging", "jspecify")
         .doesNotContain("Unknown license");

@@ -1,0 +1,90 @@
+package wherefrom.job;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.ClearancePair;
+import wherefrom.inspection.measure.ClearancePairs;
+import wherefrom.parts.Part;
+import wherefrom.rules.size.CutSurface;
+
+/** The clearances that follow from pairs of readings: piston to bore, stem to guide and others. */
+public final class PairClearances {
+  private final EngineJob job;
+
+  public PairClearances(EngineJob job) {
+    this.job = job;
+  }
+
+  /** The pairs that this engine has. */
+  public List<ClearancePair> pairs() {
+    return ClearancePairs.all().stream()
+        .filter(pair -> !pair.where(job.layout()).isEmpty())
+        .toList();
+  }
+
+  /** A pair at every place, whether measured or not. */
+  public List<PairClearance> list(ClearancePair pair) {
+    return pair.where(job.layout()).stream().map(where -> of(pair, where)).toList();
+  }
+
+  /** Every pair at every place of which something is measured. */
+  public List<PairClearance> measured() {
+    return pairs().stream()
+        .flatMap(pair -> list(pair).stream())
+        .filter(one -> one.sequence() > 0)
+        .toList();
+  }
+
+  /** Those that a part or a feature belongs to, whether measured or not. */
+  public List<PairClearance> find(Subject subject) {
+    return subject.match(
+        tagged ->
+            job.findPart(tagged.item()).stream().flatMap(record -> listFor(record.part())).toList(),
+        this::listAt);
+  }
+
+  /** Those of the place that a part lies in now or will; none for one that was replaced. */
+  private Stream<PairClearance> listFor(Part part) {
+    if (job.findOwner(part.home()).filter(part::equals).isEmpty()) {
+      return Stream.empty();
+    }
+    String where = CutSurface.where(part.home());
+    return pairs().stream().filter(pair -> pair.isOf(part.kind())).map(pair -> of(pair, where));
+  }
+
+  private List<PairClearance> listAt(Subject.AFeature at) {
+    return pairs().stream()
+        .filter(pair -> pair.isOf(at.feature()))
+        .map(pair -> of(pair, at.where()))
+        .toList();
+  }
+
+  /** The part or the feature to measure next for a clearance, with its plan. */
+  public Optional<Next> findNext(PairClearance clearance) {
+    return Stream.of(clearance.pair().around(), clearance.pair().inside())
+        .flatMap(
+            side ->
+                PairReadings.subject(job, side, clearance.where())
+                    .filter(subject -> !isRead(subject, side.plan()))
+                    .map(subject -> new Next(subject, side.plan()))
+                    .stream())
+        .findFirst();
+  }
+
+  private boolean isRead(Subject subject, String plan) {
+    return job.measures()
+        .findResult(subject, plan)
+        .filter(MeasuredResult::isWhole)
+        .filter(one -> !new StaleReadings(job).isStale(one))
+        .isPresent();
+  }
+
+  /** What to measure by which plan. */
+  public record Next(Subject subject, String plan) {}
+
+  private PairClearance of(ClearancePair pair, String where) {
+    return new PairReadings(job, pair, where).workOut();
+  }
+}

@@ -1,0 +1,413 @@
+package wherefrom.job.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import wherefrom.engine.ValveSide;
+import wherefrom.engine.ValveSpot;
+import wherefrom.inspection.Check;
+import wherefrom.inspection.Checks;
+import wherefrom.inspection.Decision;
+import wherefrom.inspection.Subject;
+import wherefrom.inspection.measure.Sample;
+import wherefrom.job.BearingClearance;
+import wherefrom.job.BenchJob;
+import wherefrom.job.EngineJob;
+import wherefrom.job.EntryWords;
+import wherefrom.job.LoggedEntry;
+import wherefrom.job.MeasuredResult;
+import wherefrom.job.OilClearances;
+import wherefrom.job.OpenJob;
+import wherefrom.job.PartRecord;
+import wherefrom.job.entry.DecisionEntry;
+import wherefrom.job.entry.FeatureLooked;
+import wherefrom.job.entry.JobEntry;
+import wherefrom.job.entry.LookRecorded;
+import wherefrom.job.entry.PartFitted;
+import wherefrom.job.entry.PartOut;
+import wherefrom.job.entry.ShopLineBack;
+import wherefrom.job.money.CostItem;
+import wherefrom.job.money.CostLine;
+import wherefrom.job.money.MoneyBook;
+import wherefrom.job.pages.TidyCell;
+import wherefrom.job.pages.TidyTable;
+import wherefrom.job.shop.MachineShop;
+import wherefrom.job.shop.ShopVisit;
+import wherefrom.job.timing.LiftReading;
+import wherefrom.job.timing.TimingBook;
+import wherefrom.job.timing.TimingSetting;
+import wherefrom.job.torque.CardTyped;
+import wherefrom.job.torque.TorqueBook;
+import wherefrom.logbook.LogbookFile;
+import wherefrom.parts.Part;
+import wherefrom.quantity.Amount;
+import wherefrom.workings.timing.TimingValue;
+import wherefrom.workings.torque.BoltPattern;
+
+/** Every row and every column of each table, beside what the job says of the same thing. */
+class TableRoundTripTest {
+  private static final OpenJob DEMO =
+      new OpenJob(LogbookFile.read(Path.of("demo-data")), Clock.systemUTC());
+  private static final EngineJob STATE = DEMO.state();
+
+  private static List<List<String>> rows(OpenJob job, String name) {
+    TidyTable table =
+        JobTables.of(job).stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+    return table.rows().stream().map(row -> row.stream().map(TidyCell::text).toList()).toList();
+  }
+
+  private static String time(Instant time) {
+    return time.toString().substring(0, 19).replace('T', ' ');
+  }
+
+  private static String number(Optional<Amount> amount) {
+    return amount.map(one -> one.number().toPlainString()).orElse("");
+  }
+
+  private static String unit(Optional<Amount> amount) {
+    return amount.map(one -> one.unit().symbol()).orElse("");
+  }
+
+  /** To twelve digits. */
+  private static String digits(double value) {
+    String rounded = String.format(Locale.ROOT, "%.11e", value);
+    BigDecimal plain = new BigDecimal(rounded).stripTrailingZeros();
+    return plain.scale() < 0 ? plain.setScale(0).toPlainString() : plain.toPlainString();
+  }
+
+  /** The last entry of a kind about a part. */
+  private static <E extends JobEntry> String last(
+      Class<E> kind, java.util.function.ToIntFunction<E> item, int part) {
+    return STATE.standing().stream()
+        .filter(logged -> kind.isInstance(logged.entry()))
+        .filter(logged -> item.applyAsInt(kind.cast(logged.entry())) == part)
+        .reduce((one, two) -> two)
+        .map(logged -> time(logged.time()))
+        .orElse("");
+  }
+
+  @Test
+  void parts() {
+    List<List<String>> expected = new ArrayList<>();
+    for (PartRecord record : STATE.parts()) {
+      Part part = record.part();
+      String at = STATE.findFittedAt(part.item()).map(place -> place.spot().key()).orElse("");
+      expected.add(
+          List.of(
+              "" + part.item(),
+              part.code(STATE.engine()).typed(),
+              part.kind().key(),
+              part.home().spot().key(),
+              part.words(),
+              part.fresh() ? "yes" : "no",
+              "" + part.pieces(),
+              record.where().words(),
+              at,
+              STATE.bench().worst(part.item()).look().word(),
+              record.decision().map(Decision::word).orElse(""),
+              last(PartOut.class, PartOut::item, part.item()),
+              at.isEmpty() ? "" : last(PartFitted.class, PartFitted::item, part.item())));
+    }
+    assertThat(rows(DEMO, "parts")).isNotEmpty().isEqualTo(expected);
+  }
+
+  /** Kind, place and words of a part or of what carries no tag. */
+  private static List<String> about(EngineJob job, Subject subject) {
+    if (subject instanceof Subject.AFeature at) {
+      return List.of(at.feature().key(), at.where(), at.words());
+    }
+    Part part = job.getPart(((Subject.APart) subject).item()).part();
+    return List.of(part.kind().key(), part.home().spot().key(), part.words());
+  }
+
+  private static List<String> row(List<String> first, String... rest) {
+    return Stream.concat(first.stream(), Stream.of(rest)).toList();
+  }
+
+  @Test
+  void readings() {
+    List<List<String>> rows = rows(DEMO, "readings");
+    List<List<String>> expected = new ArrayList<>();
+    for (MeasuredResult result : STATE.measures().all()) {
+      result
+          .values()
+          .forEach(
+              value -> expected.add(ReadingRow.of(result, value, about(STATE, result.subject()))));
+    }
+    assertThat(rows.subList(0, expected.size())).isNotEmpty().isEqualTo(expected);
+    List<String> clearances = new ArrayList<>();
+    for (BearingClearance bearing : new OilClearances(DEMO.state()).list()) {
+      bearing
+          .range()
+          .ifPresent(
+              range -> {
+                clearances.add(bearing.words() + " least " + digits(range.smallest().value()));
+                clearances.add(bearing.words() + " most " + digits(range.largest().value()));
+              });
+    }
+    assertThat(rows.subList(expected.size(), rows.size()))
+        .isNotEmpty()
+        .extracting(row -> row.get(2) + " " + row.get(4) + " " + row.get(5))
+        .isEqualTo(clearances);
+  }
+
+  @Test
+  void samples() {
+    List<List<String>> expected = new ArrayList<>();
+    for (MeasuredResult result : STATE.measures().all()) {
+      for (Sample sample : result.samples()) {
+        int number = 0;
+        for (Amount reading : sample.readings()) {
+          expected.add(
+              row(
+                  about(STATE, result.subject()),
+                  result.plan().key(),
+                  sample.station().key(),
+                  "" + ++number,
+                  reading.number().toPlainString(),
+                  reading.unit().symbol(),
+                  result.tool().name(),
+                  time(result.time())));
+        }
+      }
+    }
+    assertThat(rows(DEMO, "samples")).isNotEmpty().isEqualTo(expected);
+  }
+
+  private static List<String> finding(
+      LoggedEntry logged, Subject subject, String check, String answer, String note) {
+    List<String> head = List.of("" + logged.sequence(), time(logged.time()));
+    String question = Checks.find(check).map(Check::title).orElseThrow();
+    return Stream.of(head, about(STATE, subject), List.of(check, question, answer, note))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  @Test
+  void findings() {
+    List<List<String>> expected = new ArrayList<>();
+    for (LoggedEntry logged : STATE.standing()) {
+      if (logged.entry() instanceof LookRecorded look) {
+        Subject part = Subject.ofPart(look.item());
+        expected.add(finding(logged, part, look.check(), look.look().word(), look.note()));
+      } else if (logged.entry() instanceof FeatureLooked look) {
+        Subject at = Subject.find(look.subject()).orElseThrow();
+        expected.add(finding(logged, at, look.check(), look.look().word(), look.note()));
+      }
+    }
+    assertThat(rows(DEMO, "findings")).isNotEmpty().isEqualTo(expected);
+  }
+
+  @Test
+  void decisionsAndEvents() {
+    List<List<String>> decisions = new ArrayList<>();
+    List<List<String>> events = new ArrayList<>();
+    for (LoggedEntry logged : STATE.standing()) {
+      List<String> head = List.of("" + logged.sequence(), time(logged.time()));
+      String kind = EventNames.of(logged.entry().getClass());
+      events.add(row(head, kind, EntryWords.of(STATE, logged.entry())));
+      if (logged.entry() instanceof DecisionEntry made) {
+        for (int item : made.items()) {
+          String words = STATE.getPart(item).part().words();
+          decisions.add(row(head, "" + item, words, made.decision().word(), made.reason()));
+        }
+      }
+    }
+    assertThat(rows(DEMO, "decisions")).isNotEmpty().isEqualTo(decisions);
+    assertThat(rows(DEMO, "events")).isNotEmpty().isEqualTo(events);
+  }
+
+  @Test
+  void costs() {
+    List<List<String>> expected = new ArrayList<>();
+    MoneyBook book = new MoneyBook(DEMO);
+    for (CostLine line : book.lines()) {
+      expected.add(
+          List.of(
+              "" + line.number(),
+              line.what(),
+              line.about(),
+              line.state().words(),
+              money(line.amount().cents()),
+              "EUR",
+              "",
+              line.note()));
+    }
+    for (CostItem item : book.toBuy()) {
+      String amount = item.priced() ? money(item.amount().cents()) : "";
+      expected.add(
+          List.of(
+              "", item.what(), "", "to buy", amount, "EUR", "" + item.pieces(), item.because()));
+    }
+    assertThat(rows(DEMO, "costs")).isNotEmpty().isEqualTo(expected);
+  }
+
+  private static String money(long cents) {
+    return String.format(Locale.ROOT, "%d.%02d", cents / 100, cents % 100);
+  }
+
+  @Test
+  void shopAndReturns() {
+    List<List<String>> shop = new ArrayList<>();
+    for (ShopVisit visit : new MachineShop(DEMO).visits()) {
+      String number = "" + visit.number();
+      String when = time(visit.sent());
+      for (ShopVisit.Sent sent : visit.parts()) {
+        String pieces = "" + sent.part().pieces();
+        String back = sent.back() ? pieces : "0";
+        shop.add(
+            List.of(
+                number, "", when, sent.part().words(), pieces, sent.wanted(), "", "", "", back));
+      }
+      for (ShopVisit.Line line : visit.lines()) {
+        shop.add(
+            List.of(
+                number,
+                "" + line.line().line(),
+                when,
+                line.line().what(),
+                "" + line.line().count(),
+                line.line().wanted(),
+                number(line.line().target()),
+                number(line.line().tolerance()),
+                unit(line.line().target()),
+                "" + line.back()));
+      }
+    }
+    List<List<String>> returns = new ArrayList<>();
+    for (LoggedEntry logged : STATE.standing()) {
+      if (logged.entry() instanceof ShopLineBack back) {
+        returns.add(
+            List.of(
+                "" + back.visit(),
+                "" + back.line(),
+                "" + back.count(),
+                number(back.size()),
+                unit(back.size()),
+                back.done(),
+                time(logged.time())));
+      }
+    }
+    assertThat(rows(DEMO, "shop")).isNotEmpty().isEqualTo(shop);
+    assertThat(rows(DEMO, "returns")).isNotEmpty().isEqualTo(returns);
+  }
+
+  @Test
+  void torque() {
+    BenchJob bench = BenchJob.v8();
+    TorqueBook book = new TorqueBook(bench.job);
+    book.begin(
+        new CardTyped(
+            "main caps",
+            1,
+            2,
+            BoltPattern.ofRectangle(1, 2).positions(),
+            "",
+            "oiled",
+            List.of("20 N·m", "90 deg"),
+            "manual, p. 3"));
+    book.tick(1, 1, "A. B.", false);
+    book.tick(1, 2, "A. B.", false);
+    book.tick(1, 1, "A. B.", false);
+    book.tick(1, 2, "A. B.", false);
+    book.tick(1, 1, "C. D.", false);
+    assertThat(rows(bench.job, "torque"))
+        .extracting(row -> row.subList(0, row.size() - 1))
+        .containsExactly(
+            bolt("1", "1", "to a torque", "20", "N·m", "A. B."),
+            bolt("1", "2", "to a torque", "20", "N·m", "A. B."),
+            bolt("2", "1", "on by an angle", "90", "deg", "A. B."),
+            bolt("2", "2", "on by an angle", "90", "deg", "A. B."),
+            bolt("3", "1", "checked by a second person", "", "", "C. D."));
+    assertThat(rows(bench.job, "torque"))
+        .extracting(row -> row.get(row.size() - 1))
+        .containsExactlyElementsOf(
+            bench.job.state().standing().stream()
+                .skip(bench.job.state().standing().size() - 5)
+                .map(logged -> time(logged.time()))
+                .toList());
+  }
+
+  private static List<String> bolt(
+      String stage, String bolt, String what, String value, String unit, String person) {
+    return List.of(
+        "1",
+        "main caps",
+        "yes",
+        stage,
+        bolt,
+        what,
+        value,
+        unit,
+        "oiled",
+        person,
+        "no",
+        "manual, p. 3");
+  }
+
+  @Test
+  void timing() {
+    BenchJob bench = BenchJob.v8();
+    TimingBook book = new TimingBook(bench.job);
+    book.set(TimingSetting.STATED_LIFT, "0.050 in");
+    book.set(TimingSetting.WHEEL, "0.5 deg");
+    book.set(TimingSetting.DIAL, "0.0005 in");
+    book.set(TimingSetting.ZERO, "0.5 deg");
+    lobe(book, new ValveSpot(1, ValveSide.INTAKE), 108);
+    lobe(book, new ValveSpot(1, ValveSide.EXHAUST), -112);
+    book.cardSource("cam card");
+    book.card(TimingValue.INTAKE_CENTRE, "106");
+    List<List<String>> rows = rows(bench.job, "timing");
+    assertThat(rows).hasSameSizeAs(TimingValue.values());
+    for (TimingValue value : TimingValue.values()) {
+      List<String> row = rows.get(value.ordinal());
+      boolean card = value == TimingValue.INTAKE_CENTRE;
+      assertThat(row.subList(0, 2)).containsExactly("1", value.key());
+      assertThat(row.get(3)).isEqualTo("deg");
+      assertThat(Double.parseDouble(row.get(4))).isPositive();
+      assertThat(row.subList(5, 7)).isEqualTo(card ? List.of("106", "cam card") : List.of("", ""));
+      assertThat(row.get(7)).isEqualTo(card ? "differs" : "");
+    }
+    assertThat(Double.parseDouble(rows.get(TimingValue.INTAKE_CENTRE.ordinal()).get(2)))
+        .isBetween(107.5, 108.5);
+    assertThat(rows(bench.job, "samples")).isEqualTo(lifts(book));
+  }
+
+  private static List<List<String>> lifts(TimingBook book) {
+    List<List<String>> lifts = new ArrayList<>();
+    for (ValveSpot lobe : book.lobes()) {
+      for (LiftReading reading : book.readings(lobe)) {
+        lifts.add(
+            List.of(
+                "lobe",
+                lobe.key(),
+                lobe.words() + ", cam lobe",
+                "degree-wheel",
+                reading.degrees().text(),
+                "1",
+                reading.lift().number().toPlainString(),
+                "in",
+                "degree wheel, dial",
+                ""));
+      }
+    }
+    return lifts;
+  }
+
+  /** A raised cosine of 276 degrees from seat to seat. */
+  private static void lobe(TimingBook book, ValveSpot lobe, int centre) {
+    for (int off = -140; off <= 140; off += 10) {
+      double lift = Math.abs(off) < 138 ? 0.15 * (1 + Math.cos(Math.PI * off / 138)) : 0;
+      book.read(lobe, "" + (centre + off), String.format(Locale.ROOT, "%.4f", lift));
+    }
+  }
+}

@@ -1,0 +1,99 @@
+package wherefrom.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wherefrom.job.settings.Look;
+import wherefrom.ui.app.Screen;
+import wherefrom.ui.app.ScreenId;
+import wherefrom.ui.app.TextEntryScreen;
+import wherefrom.ui.audit.Audit;
+import wherefrom.ui.sample.Glass;
+import wherefrom.ui.sample.SampleJob;
+import wherefrom.ui.sample.SampleWindow;
+
+/** A window that is made smaller loses nothing of what was done in it, however large the text. */
+class ResizedWindowTest {
+  private static final int WIDE = 940;
+  private static final int HIGH = 600;
+
+  private static SampleWindow open() {
+    return Toolkit.on(() -> new SampleWindow(Glass.LAPTOP, 200, Look.LIGHT));
+  }
+
+  private static void makeSmaller(SampleWindow window) {
+    Toolkit.on(
+        () -> {
+          window.shell.resize(WIDE, HIGH);
+          window.layOut();
+          return null;
+        });
+    // What was put off to a later moment has been done when the next work is.
+    Toolkit.on(
+        () -> {
+          window.layOut();
+          return null;
+        });
+  }
+
+  private static String words(SampleWindow window) {
+    return Toolkit.on(() -> window.words());
+  }
+
+  private static List<?> faults(SampleWindow window) {
+    return Toolkit.on(
+        () -> {
+          window.shell.resize(WIDE, HIGH);
+          window.layOut();
+          return Audit.of(window.scene, window.shell.context().scale());
+        });
+  }
+
+  @Test
+  void theHalfThatWasScannedStays() {
+    SampleWindow window = open();
+    SampleJob sample = SampleJob.apart();
+    Screen before =
+        Toolkit.on(
+            () -> {
+              window.shell.context().open(sample.job);
+              window.shell.context().navigator().show(ScreenId.PUT_TOGETHER);
+              window.scan(sample.tag("pushrod@3EX"));
+              window.layOut();
+              return window.shell.current();
+            });
+    assertThat(words(window)).contains("Now scan the");
+
+    makeSmaller(window);
+
+    assertThat(window.shell.current()).isSameAs(before);
+    assertThat(words(window)).contains("Now scan the");
+    assertThat(window.shell.context().scale().textFactor()).isLessThan(2);
+    assertThat(faults(window)).isEmpty();
+  }
+
+  @Test
+  void whatIsTypedStays() {
+    SampleWindow window = open();
+    Toolkit.on(
+        () -> {
+          window
+              .shell
+              .context()
+              .navigator()
+              .open(
+                  () ->
+                      new TextEntryScreen(
+                          window.shell.context(), "Name of the job", "", words -> {}));
+          window.layOut();
+          window.pressExactly("A");
+          window.pressExactly("b");
+          return null;
+        });
+
+    makeSmaller(window);
+
+    assertThat(words(window)).contains("Ab");
+  }
+}

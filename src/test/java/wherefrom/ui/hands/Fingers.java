@@ -1,0 +1,149 @@
+package wherefrom.ui.hands;
+
+import java.util.Optional;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import wherefrom.parts.Place;
+
+/** A keyboard: Tab, arrows, Enter, Escape, figures and letters. */
+final class Fingers extends Hand {
+  /** Slow enough for a person, so that no key is taken for a scanner's. */
+  private static final long PERSON_NANOS = 300_000_000L;
+
+  private static final int MOST_STEPS = 120;
+
+  Fingers(ShownWindow window) {
+    super(window, "keyboard alone");
+  }
+
+  private void key(KeyCode code, String typed, boolean shift) {
+    tally.press();
+    window.act(() -> window.key(code, typed, shift, PERSON_NANOS));
+  }
+
+  private void enter() {
+    key(KeyCode.ENTER, "\r", false);
+  }
+
+  @Override
+  protected void press(Node target) {
+    if (ringed().isEmpty()) {
+      tab(false);
+    }
+    for (int step = 0; !ringed().equals(Optional.of(target)); step++) {
+      if (step > MOST_STEPS) {
+        throw new AssertionError("no key leads to " + window.look(() -> window.words(target)));
+      }
+      toward(target);
+    }
+    enter();
+  }
+
+  private Optional<Node> ringed() {
+    return window.look(window::ringed);
+  }
+
+  /** An arrow where it comes nearer, else Tab. */
+  private void toward(Node target) {
+    double before = far(target);
+    Node from = ringed().orElse(target);
+    key(arrow(from, target), "", false);
+    if (far(target) >= before) {
+      tab(false);
+    }
+  }
+
+  private void tab(boolean back) {
+    key(KeyCode.TAB, "\t", back);
+  }
+
+  private double far(Node target) {
+    return window.look(
+        () ->
+            window
+                    .ringed()
+                    .map(at -> middle(at).getCenterX() - middle(target).getCenterX())
+                    .map(Math::abs)
+                    .orElse(0.0)
+                + window
+                    .ringed()
+                    .map(at -> middle(at).getCenterY() - middle(target).getCenterY())
+                    .map(Math::abs)
+                    .orElse(0.0));
+  }
+
+  private static Bounds middle(Node node) {
+    return node.localToScene(node.getLayoutBounds());
+  }
+
+  private KeyCode arrow(Node from, Node to) {
+    return window.look(
+        () -> {
+          double right = middle(to).getCenterX() - middle(from).getCenterX();
+          double down = middle(to).getCenterY() - middle(from).getCenterY();
+          if (Math.abs(right) > Math.abs(down)) {
+            return right > 0 ? KeyCode.RIGHT : KeyCode.LEFT;
+          }
+          return down > 0 ? KeyCode.DOWN : KeyCode.UP;
+        });
+  }
+
+  @Override
+  int first() {
+    return 1;
+  }
+
+  /** Enter on the tag, where the ring stays from part to part. */
+  @Override
+  void out(Place home) {
+    press("It is out");
+  }
+
+  @Override
+  void part(Place home) {
+    code(window.tag(home));
+  }
+
+  @Override
+  void place(Place place) {
+    code(window.card(place.spot().key()));
+  }
+
+  private void code(String digits) {
+    for (char digit : window.typed(digits).toCharArray()) {
+      key(KeyCode.getKeyCode(Character.toString(digit)), Character.toString(digit), false);
+    }
+    enter();
+  }
+
+  @Override
+  void write(String words) {
+    words
+        .codePoints()
+        .mapToObj(Character::toString)
+        .forEach(letter -> key(KeyCode.UNDEFINED, letter, false));
+    enter();
+  }
+
+  @Override
+  int most(int presses) {
+    return 3 * presses;
+  }
+
+  /** Six figures and Enter. */
+  @Override
+  int code() {
+    return 7;
+  }
+
+  @Override
+  void back() {
+    key(KeyCode.ESCAPE, "", false);
+  }
+
+  @Override
+  void undo() {
+    press("UNDO");
+  }
+}
